@@ -1,0 +1,16 @@
+// Three suites: "unit" is the fast loop; "built" runs what `npm run build` wrote; "browser" drives it in Chromium.
+const swc = ["@swc/jest", { jsc: { parser: { syntax: "typescript", tsx: true }, target: "es2022" } }];
+const suite = (displayName, folders) => ({
+  displayName,
+  testEnvironment: "node",
+  transform: { "\\.tsx?$": swc },
+  testMatch: folders.map((folder) => `<rootDir>/test/${folder}/**/*.test.ts`),
+});
+
+module.exports = {
+  projects: [
+    suite("unit", ["core", "reference", "functions", "sheets", "share", "hosts", "taskpane", "published"]),
+    suite("built", ["built"]),
+    suite("browser", ["browser"]),
+  ],
+};
