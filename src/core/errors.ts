@@ -40,23 +40,22 @@ export function shown(value: unknown): string {
   if (typeof value === "number") return Number.isFinite(value) ? String(Number(value.toPrecision(7))) : "a number that is not finite";
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   if (value == null || value === "") return "a blank cell";
+  if (typeof value === "object" && "inWords" in value) return String(value.inWords);
   if (typeof value !== "string") return "something that is neither number nor text";
   const text = value.trim();
   return `"${text.length > LONGEST_SHOWN ? text.slice(0, LONGEST_SHOWN) + "…" : text}"`;
 }
 
-/** `above 0 in`, `from 0 to 1`, `at least 0 ft`: the limits in words. */
-export function limitsInWords(limits: Limits, unit: string): string {
-  const of = (bound: number): string => String(Number(bound.toPrecision(7)));
-  const tail = unit === "" ? "" : ` ${unit}`;
+/** `above 0 in`, `from 0 to 1`, `at most 20 m`: the limits in words; of an open-ended pair only the side that the value breaks. */
+export function limitsInWords(limits: Limits, unit: string, value: number): string {
   const { above, atLeast, below, atMost } = limits;
-  if (atLeast !== undefined && atMost !== undefined) return `from ${of(atLeast)} to ${of(atMost)}${tail}`;
-  const parts: string[] = [];
-  if (above !== undefined) parts.push(`above ${of(above)}`);
-  if (atLeast !== undefined) parts.push(`at least ${of(atLeast)}`);
-  if (below !== undefined) parts.push(`below ${of(below)}`);
-  if (atMost !== undefined) parts.push(`at most ${of(atMost)}`);
-  return parts.join(" and ") + tail;
+  const in_ = (words: string): string => (unit === "" ? words : `${words} ${unit}`);
+  if (atLeast !== undefined && atMost !== undefined) return in_(`from ${rounded(atLeast)} to ${rounded(atMost)}`);
+  const low = above !== undefined ? `above ${rounded(above)}` : atLeast !== undefined ? `at least ${rounded(atLeast)}` : null;
+  const high = below !== undefined ? `below ${rounded(below)}` : atMost !== undefined ? `at most ${rounded(atMost)}` : null;
+  if (low === null || high === null) return in_(low ?? high ?? "a number");
+  const tooHigh = value > (below ?? atMost ?? Infinity) || value === below;
+  return in_(Number.isFinite(value) ? (tooHigh ? high : low) : `${low} and ${high}`);
 }
 
 /** Throws unless the value is a finite number within the limits. Written so that NaN fails. */
@@ -68,5 +67,7 @@ export function requireWithin(argument: string, value: number, limits: Limits, u
     (atLeast === undefined || value >= atLeast) &&
     (below === undefined || value < below) &&
     (atMost === undefined || value <= atMost);
-  if (!within) throw new DomainError(argument, value, limitsInWords(limits, unit), limits);
+  if (!within) throw new DomainError(argument, value, limitsInWords(limits, unit, value), limits);
 }
+
+const rounded = (bound: number): string => String(Number(bound.toPrecision(7)));

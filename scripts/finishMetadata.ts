@@ -1,0 +1,65 @@
+import { gateConditions } from "../src/reference/gateConditions";
+
+interface Parameter {
+  name: string;
+  type?: string;
+  customEnumId?: string;
+}
+
+interface Metadata {
+  functions: { id: string; parameters: Parameter[] }[];
+  enums?: unknown[];
+  [flag: string]: unknown;
+}
+
+interface Choice {
+  readonly id: string;
+  readonly parameters: readonly string[];
+  readonly values: readonly { readonly name: string; readonly tooltip: string }[];
+}
+
+/** The arguments whose few words a host can offer in a drop-down while one types. */
+const choices: readonly Choice[] = [
+  {
+    id: "UnitSystem",
+    parameters: ["units"],
+    values: [
+      { name: "IP", tooltip: "in, ft, cfm, fpm, in.w.g." },
+      { name: "SI", tooltip: "mm, m, m³/h, m/s, Pa" },
+    ],
+  },
+  {
+    id: "Rounding",
+    parameters: ["rounding"],
+    values: [
+      { name: "down", tooltip: "the smaller pipe: keeps dust moving" },
+      { name: "up", tooltip: "the larger pipe: less loss, slower air" },
+      { name: "nearest", tooltip: "whichever is nearer" },
+    ],
+  },
+  {
+    id: "GateCondition",
+    parameters: ["condition"],
+    values: gateConditions.map((row) => ({ name: row.key, tooltip: `${row.label} (estimate)` })),
+  },
+];
+
+/**
+ * Adds to the generated functions.json what the generator cannot write: errors inside ranges reach the functions (so that
+ * the rest of a range still computes), the drop-downs, and a parameter name that is a reserved word in the source.
+ */
+export function finishMetadata(metadata: Metadata): Metadata {
+  const functions = metadata.functions.map((entry) => ({ ...entry, parameters: entry.parameters.map(finishParameter) }));
+  const enums = choices.map(({ id, values }) => ({
+    id,
+    type: "string",
+    values: values.map(({ name, tooltip }) => ({ name, stringValue: name, tooltip })),
+  }));
+  return { ...metadata, allowErrorForDataTypeAny: true, functions, enums };
+}
+
+function finishParameter(parameter: Parameter): Parameter {
+  const choice = choices.find((one) => one.parameters.includes(parameter.name));
+  if (choice !== undefined) return { ...parameter, type: "string", customEnumId: choice.id };
+  return parameter.name === "classOfDuct" ? { ...parameter, name: "class" } : parameter;
+}

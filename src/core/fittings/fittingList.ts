@@ -1,0 +1,119 @@
+import { lossFamilies } from "../../reference/lossFamilies";
+import type { LossFamily } from "../../reference/schema";
+import { DomainError, requireWithin } from "../errors";
+import { plain, unknownName } from "../naming/findNamed";
+import { lossCoefficient } from "./lossCoefficient";
+
+/** One entry of a list of fittings: so many of a family, or so many times a bare coefficient. */
+export interface FittingItem {
+  readonly family: LossFamily | null;
+  readonly coefficient: number | null; // set where a bare K was given
+  readonly shape: number | null; // a diameter is in [m]
+  readonly angle: number | null; // [degrees]
+  readonly count: number;
+}
+
+const MOST_ALIKE = 1000; // fittings of a kind in one run
+const MOST_ITEMS = 200; // entries in one list
+
+/**
+ * Reads a list of fittings: `elbow 1.5 x2; branch 30; 0.4`.
+ *
+ * Entries are separated by semicolons. An entry is a name, then its numbers, then how many of them (`x2`); or a bare
+ * coefficient K. Of two numbers the first is the shape (r/D, ratio, diameter) and the second the angle in degrees; a
+ * single number is the shape where the fitting has one, else the angle. A fitting that goes by diameter takes the
+ * duct's own, so that its single number is the angle; a diameter of its own carries its unit: `elbow stamped 100 mm 45`.
+ *
+ * @param argument the name that a sentence uses for this text
+ * @param text the list
+ * @param inch [m] length of one plain diameter unit: 0.0254 (in) or 0.001 (mm)
+ * @param kind "hood" admits hood entries only, "any" fittings and hoods
+ * @throws DomainError for an unknown name (with the nearest ones) or a number too many
+ * @source house grammar
+ */
+export function parseFittingList(argument: string, text: string, inch: number, kind: "hood" | "any"): FittingItem[] {
+  const entries = text.split(/[;\n]/).map(tidy).filter((entry) => entry !== "");
+  if (entries.length > MOST_ITEMS) throw new DomainError(argument, text, `at most ${MOST_ITEMS} entries`);
+  return entries.map((entry) => parseEntry(argument, entry, inch, kind));
+}
+
+/** Sum of the coefficients of a list in a duct of this diameter [m] (null where none is known). */
+export const listCoefficient = (items: readonly FittingItem[], diameter: number | null): number =>
+  items.reduce((sum, item) => sum + item.count * itemCoefficient(item, diameter), 0);
+
+function itemCoefficient(item: FittingItem, diameter: number | null): number {
+  if (item.family === null) return item.coefficient ?? 0;
+  const own = item.family.shape?.quantity === "diameter" ? diameter : null;
+  return lossCoefficient(item.family, item.shape ?? own, item.angle);
+}
+
+const tidy = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, " ");
+
+const NUMBER = /^-?(?:\d+(?:[.,]\d*)?|[.,]\d+)$/; // a decimal comma is read as a point
+
+function parseEntry(argument: string, entry: string, inch: number, kind: "hood" | "any"): FittingItem {
+  const { words, count } = takeCount(argument, entry);
+  const bare = words.length === 1 ? readNumber(words[0]!) : null;
+  if (bare !== null) requireWithin(argument, bare, { atLeast: 0 }, "");
+  if (bare !== null) return { family: null, coefficient: bare, shape: null, angle: null, count };
+  const { family, rest } = takeName(argument, words, kind);
+  return { family, coefficient: null, ...takeNumbers(argument, family, rest, inch), count };
+}
+
+function takeCount(argument: string, entry: string): { words: string[]; count: number } {
+  const match = /^(.*?)\s*[x×]\s?(\d+)$/.exec(entry) ?? null;
+  const body = match === null || match[1] === "" ? entry : match[1]!;
+  const count = match === null || match[1] === "" ? 1 : Number(match[2]);
+  requireWithin(`${argument}: the count of "${body}"`, count, { atLeast: 1, atMost: MOST_ALIKE }, "");
+  const words = body.replace(/(\d)\s*(?:°|deg\b|degrees\b)/g, "$1").replace(/(\d)\s+(in|mm)\b/g, "$1$2").split(" ");
+  return { words, count };
+}
+
+function readNumber(word: string): number | null {
+  return NUMBER.test(word) ? Number(word.replace(",", ".")) : null;
+}
+
+/** The longest run of leading words that is a family's name. */
+function takeName(argument: string, words: readonly string[], kind: "hood" | "any"): { family: LossFamily; rest: string[] } {
+  for (let length = words.length; length > 0; length--) {
+    const family = familiesByName.get(plain(words.slice(0, length).join(" ")));
+    if (family !== undefined && (kind === "any" || family.kind === kind)) return { family, rest: words.slice(length) };
+  }
+  const candidates = kind === "hood" ? lossFamilies.filter((family) => family.kind === "hood") : lossFamilies;
+  const name = words.filter((word) => readNumber(word) === null).join(" ");
+  const what = kind === "hood" ? "a hood entry's name or its K" : "a fitting's name or its K";
+  throw unknownName(argument, candidates, name, what);
+}
+
+const familiesByName: ReadonlyMap<string, LossFamily> = new Map(
+  lossFamilies.flatMap((family) => [family.key, ...family.aliases].map((name) => [plain(name), family] as const)),
+);
+
+function takeNumbers(
+  argument: string,
+  family: LossFamily,
+  words: readonly string[],
+  inch: number,
+): { shape: number | null; angle: number | null } {
+  const numbers: number[] = [];
+  let diameter: number | null = null;
+  for (const word of words) {
+    const sized = /^(.+?)(in|mm)$/.exec(word);
+    const value = readNumber(sized?.[1] ?? word);
+    if (value === null) throw new DomainError(argument, words.join(" "), `only numbers after "${family.key}"`);
+    if (sized === null) numbers.push(value);
+    else diameter = value * (sized[2] === "mm" ? 0.001 : 0.0254);
+  }
+  const byDiameter = family.shape?.quantity === "diameter";
+  if (diameter !== null && !byDiameter) throw new DomainError(argument, words.join(" "), `without a unit after "${family.key}"`);
+  const places: ("shape" | "angle")[] = [];
+  if (family.shape !== null && diameter === null && (!byDiameter || numbers.length > 1 || family.angle === null)) places.push("shape");
+  if (family.angle !== null) places.push("angle");
+  if (numbers.length > places.length) {
+    const most = places.length === 0 ? "no number" : places.length === 1 ? `one number (${places[0]!})` : "two numbers (shape, angle)";
+    throw new DomainError(argument, numbers.join(" "), `${most} after "${family.key}"`);
+  }
+  const of = (place: "shape" | "angle"): number | null => numbers[places.indexOf(place)] ?? null;
+  const shape = of("shape");
+  return { shape: diameter ?? (shape !== null && byDiameter ? shape * inch : shape), angle: of("angle") };
+}

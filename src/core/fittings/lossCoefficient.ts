@@ -1,0 +1,98 @@
+import type { LossFamily, LossPoint } from "../../reference/schema";
+import { elbowAngleMultiplier } from "../../reference/fittings/elbowAngleMultiplier";
+import { DomainError } from "../errors";
+import { interpolate, type Point } from "./interpolate";
+
+/**
+ * Loss coefficient of a fitting or hood entry, linear between the printed points and refused outside them.
+ *
+ *     loss = K p_v
+ *
+ * Elbows by r/D: the printed value for 90 degrees times the printed multiplier of the turn.
+ * Expansions: K = share(angle) (1 - ratio^2), ratio = small area / large area, on the smaller duct's velocity pressure.
+ *
+ * @param family the fitting or hood
+ * @param shape [-] or, where the family goes by diameter, [m]; null takes the usual one
+ * @param angle [degrees] null takes the usual one
+ * @returns [-] K, at least 0
+ * @throws DomainError if a shape or angle is missing, not asked for, or outside the printed points
+ * @source each point names its own
+ */
+export function lossCoefficient(family: LossFamily, shape: number | null, angle: number | null): number {
+  const x = onAxis(family, "shape", shape);
+  const turn = onAxis(family, "angle", angle);
+  switch (family.rule) {
+    case "elbow":
+      return alongShape(family, family.points, x) * alongAngle(family, elbowAngleMultiplier, turn);
+    case "expansion":
+      return alongAngle(family, anglesOf(family.points), turn) * expansionShare(family, x);
+    case "table":
+      return turn === null ? alongShape(family, family.points, x) : acrossAngles(family, x, turn);
+  }
+}
+
+type Axis = "shape" | "angle";
+
+function onAxis(family: LossFamily, argument: Axis, given: number | null): number | null {
+  const axis = family[argument];
+  if (axis === null) {
+    if (given !== null) throw new DomainError(argument, given, `left out: "${family.key}" has no ${argument}`);
+    return null;
+  }
+  const value = given ?? axis.usual;
+  if (value === null) throw new DomainError(argument, null, `given for "${family.key}" (${axis.name})`);
+  return value;
+}
+
+function expansionShare(family: LossFamily, ratio: number | null): number {
+  if (ratio === null || !(ratio > 0 && ratio <= 1)) throw outside(family, "shape", { atLeast: 0, atMost: 1 }, ratio);
+  return 1 - ratio * ratio;
+}
+
+/** Linear along the shape axis; a family without one has a single point. */
+function alongShape(family: LossFamily, points: readonly LossPoint[], shape: number | null): number {
+  if (shape === null) return points[0]!.coefficient;
+  return within(family, "shape", points.map((point) => ({ at: point.shape!, value: point.coefficient })), shape);
+}
+
+/** Linear along the angle at the printed shape below and above, then linear between the two. */
+function acrossAngles(family: LossFamily, shape: number | null, angle: number): number {
+  if (shape === null) return alongAngle(family, anglesOf(family.points), angle);
+  const shapes = family.points.map((point) => point.shape!);
+  const below = Math.max(...shapes.filter((printed) => printed <= shape));
+  const above = Math.min(...shapes.filter((printed) => printed >= shape));
+  if (!Number.isFinite(below) || !Number.isFinite(above)) throw outside(family, "shape", limitsOf(shapes), shape);
+  const ends = [...new Set([below, above])].map((printed) => {
+    const row = family.points.filter((point) => point.shape === printed);
+    return { at: printed, value: alongAngle(family, anglesOf(row), angle) };
+  });
+  return within(family, "shape", ends, shape);
+}
+
+const anglesOf = (points: readonly LossPoint[]): { angle: number; value: number }[] =>
+  points.map((point) => ({ angle: point.angle!, value: point.coefficient }));
+
+function alongAngle(family: LossFamily, points: readonly { angle: number; value: number }[], angle: number | null): number {
+  return within(family, "angle", points.map((point) => ({ at: point.angle, value: point.value })), angle ?? NaN);
+}
+
+/** The interpolated value, or a sentence that says how far the printed points reach. */
+function within(family: LossFamily, argument: Axis, line: readonly Point[], given: number): number {
+  const value = interpolate(line, given);
+  if (value === undefined) throw outside(family, argument, limitsOf(line.map((point) => point.at)), given);
+  return value;
+}
+
+const limitsOf = (values: readonly number[]): { atLeast: number; atMost: number } => ({
+  atLeast: Math.min(...values),
+  atMost: Math.max(...values),
+});
+
+function outside(family: LossFamily, argument: Axis, limits: { atLeast: number; atMost: number }, given: number | null): DomainError {
+  const byDiameter = argument === "shape" && family.shape?.quantity === "diameter";
+  const scale = byDiameter ? 1000 : 1; // diameters are read and written in mm
+  const unit = byDiameter ? " mm" : argument === "angle" ? " degrees" : "";
+  const reach = `from ${limits.atLeast * scale} to ${limits.atMost * scale}${unit}`;
+  const axis = family[argument]?.name ?? argument;
+  return new DomainError(argument, given === null ? null : given * scale, `${reach} for "${family.key}" (${axis})`);
+}

@@ -1,0 +1,68 @@
+import { velocityFromPressure } from "../air/velocityPressure";
+import { requireWithin } from "../errors";
+
+/** Discharge coefficient of a sharp-edged opening at high Reynolds number; 0.60 to 0.62 in ISO 5167. */
+export const DISCHARGE_COEFFICIENT = 0.6;
+
+const COEFFICIENT_LIMITS = { above: 0, atMost: 1 };
+
+/**
+ * Airflow through an opening under a suction.
+ *
+ *     Q = C_d A sqrt(2 S / rho)
+ *
+ * @param area [m2] at least 0
+ * @param suction [Pa] static, at least 0
+ * @param coefficient [-] discharge coefficient, above 0 to 1; 0.6 for a crack or a sharp-edged hole
+ * @param density [kg/m3] 0.2 to 5
+ * @returns [m3/s]
+ * @throws DomainError if an argument is outside its range
+ * @source iso5167 discharge coefficient of a sharp-edged orifice
+ */
+export function openingLeak(area: number, suction: number, coefficient: number, density: number): number {
+  requireWithin("area", area, { atLeast: 0 }, "m²");
+  requireWithin("suction", suction, { atLeast: 0 }, "Pa");
+  requireWithin("coefficient", coefficient, COEFFICIENT_LIMITS, "");
+  return coefficient * area * velocityFromPressure(suction, density);
+}
+
+/**
+ * Effective leakage area of a measured leak: the opening that would pass it.
+ *
+ *     A = Q / (C_d sqrt(2 S / rho))
+ *
+ * @param airflow [m3/s] at least 0
+ * @param suction [Pa] static, above 0
+ * @param coefficient [-] above 0 to 1
+ * @param density [kg/m3] 0.2 to 5
+ * @returns [m2]
+ * @throws DomainError if an argument is outside its range
+ * @source iso5167 the same equation solved for the area
+ */
+export function leakArea(airflow: number, suction: number, coefficient: number, density: number): number {
+  requireWithin("airflow", airflow, { atLeast: 0 }, "m³/s");
+  requireWithin("suction", suction, { above: 0 }, "Pa");
+  requireWithin("coefficient", coefficient, COEFFICIENT_LIMITS, "");
+  return airflow / (coefficient * velocityFromPressure(suction, density));
+}
+
+/**
+ * A measured leak at another suction.
+ *
+ *     Q2 = Q1 (S2 / S1)^n,  n = 0.5 for an opening, 0.65 for seams
+ *
+ * @param airflow at least 0, any unit
+ * @param suction above 0, any unit
+ * @param newsuction at least 0, the suction's unit
+ * @param exponent [-] 0.5 to 1
+ * @returns in the airflow's unit
+ * @throws DomainError if an argument is outside its range
+ * @source smacna1985 exponent 0.65 of the leakage classes
+ */
+export function leakAtSuction(airflow: number, suction: number, newsuction: number, exponent: number): number {
+  requireWithin("airflow", airflow, { atLeast: 0 }, "");
+  requireWithin("suction", suction, { above: 0 }, "");
+  requireWithin("newsuction", newsuction, { atLeast: 0 }, "");
+  requireWithin("exponent", exponent, { atLeast: 0.5, atMost: 1 }, "");
+  return airflow * (newsuction / suction) ** exponent;
+}

@@ -1,0 +1,52 @@
+import { closest, distance } from "fastest-levenshtein";
+import { DomainError } from "../errors";
+
+export interface Named {
+  readonly key: string;
+  readonly aliases?: readonly string[];
+}
+
+/** Names are compared without regard to case, outer blanks, repeated blanks and hyphens. */
+export const plain = (text: string): string => text.trim().toLowerCase().replace(/[\s_-]+/g, " ");
+
+/** The row whose key or alias this is; undefined when there is none. */
+export function findNamed<Row extends Named>(rows: readonly Row[], name: string): Row | undefined {
+  const wanted = plain(name);
+  return rows.find((row) => plain(row.key) === wanted || row.aliases?.some((alias) => plain(alias) === wanted));
+}
+
+const LONGEST_COMPARED = 60; // characters: a longer text is no misspelt name
+
+/** Up to three valid names that lie nearest to a wrong one, nearest first. */
+export function nearestNames(rows: readonly Named[], name: string): string[] {
+  const wanted = plain(name).slice(0, LONGEST_COMPARED);
+  const scored = rows.map((row) => {
+    const names = [row.key, ...(row.aliases ?? [])].map(plain);
+    return { key: row.key, score: Math.min(...names.map((candidate) => score(candidate, wanted))) };
+  });
+  return scored
+    .sort((a, b) => a.score - b.score)
+    .slice(0, 3)
+    .map(({ key }) => key);
+}
+
+/** Distance of two names; a shared word or beginning counts for the candidate. */
+function score(candidate: string, wanted: string): number {
+  if (wanted !== "" && candidate.startsWith(wanted)) return 0;
+  const words = candidate.split(" ");
+  const shared = wanted.split(" ").filter((word) => word.length > 2 && words.includes(word)).length;
+  const best = words.length > 1 ? Math.min(distance(candidate, wanted), distance(closest(wanted, words), wanted) + 1) : distance(candidate, wanted);
+  return best - 2 * shared;
+}
+
+/** The row of a name, or a DomainError that offers the nearest names. */
+export function requireNamed<Row extends Named>(argument: string, rows: readonly Row[], name: string, what: string): Row {
+  const row = findNamed(rows, name);
+  if (row === undefined) throw unknownName(argument, rows, name, what);
+  return row;
+}
+
+export function unknownName(argument: string, rows: readonly Named[], name: string, what: string): DomainError {
+  const near = nearestNames(rows, name).map((key) => `"${key}"`);
+  return new DomainError(argument, name, `${what} (nearest: ${near.join(", ")})`);
+}

@@ -1,0 +1,153 @@
+import { velocityPressure } from "../air/velocityPressure";
+import { ownLeak } from "../leaks/ownLeak";
+import { meanVelocity, sectionArea } from "../section/section";
+import { idlePart } from "./idlePart";
+import type { Network, Run } from "./network";
+import { runLoss, type RunLoss } from "./runLoss";
+
+/** A run's losses, where it carries air that a hood asked for. [Pa] */
+export interface RunCost extends RunLoss {
+  readonly entry: number; // into the hood or open end
+  readonly total: number; // entry + friction + fittings + device
+  readonly toFan: number; // from the run's upstream end (a hood: from the open air) to the fan inlet; discharge: to the open air
+}
+
+/** What the pass finds for one run. Everything is SI. */
+export interface RunBudget {
+  readonly state: "asked" | "idle" | "shut" | "discharge"; // idle: no open hood upstream of it asks for air
+  readonly airflow: number; // [m3/s] leak included
+  readonly velocity: number; // [m/s]
+  readonly velocityPressure: number; // [Pa]
+  readonly leak: number; // [m3/s] at its own upstream end
+  readonly cost: RunCost | null; // null where the pass neglects losses
+  readonly suctionAtEnd: number; // [Pa] total-pressure deficit at the downstream end
+  readonly governs: boolean; // strongest path at its junction
+  readonly junctionRatio: number | null; // [-] the junction's suction / this path's own
+}
+
+export interface SystemBudget {
+  readonly runs: readonly RunBudget[];
+  readonly airflow: number; // [m3/s] at the fan
+  readonly suction: number; // [Pa] total-pressure deficit at the fan inlet
+  readonly dischargeLoss: number; // [Pa]
+  readonly staticPressure: number; // [Pa] fan static pressure asked for
+  readonly leaks: number; // [m3/s] all leaks together
+}
+
+export interface Surroundings {
+  readonly density: number; // [kg/m3]
+  readonly hoseRoughness: number; // [m]
+  readonly plainEnd: number; // [-] entry coefficient of a pipe end that names no hood
+}
+
+/**
+ * The design pass: from the hoods towards the fan, each open hood gets the airflow it asks for.
+ *
+ * At a junction the joining path with the largest suction governs, and its suction is the upstream end's of the run they
+ * join; a weaker path would draw Q sqrt(p_governing / p_path) unthrottled. Each run's own leak flows at the suction that
+ * the pass finds at its upstream end. A part of the tree in which no open hood asks for air does not govern: its leaks
+ * are taken at the junction's suction and added.
+ *
+ * @param network the tree
+ * @param surroundings density, and what a run takes that names nothing else
+ * @returns per run and at the fan; fan static pressure = suction at the fan inlet + losses of the discharge runs
+ * @throws DomainError if a leak is as large as its duct or a run's value is outside its range
+ * @source acgihMemory velocity-pressure method with the square-root correction at junctions
+ */
+export function designPass(network: Network, surroundings: Surroundings): SystemBudget {
+  const { runs, joining, last, discharge } = network;
+  const budgets = runs.map((run) => stillRun(run));
+  for (const index of network.order) {
+    const run = runs[index]!;
+    if (run.gate === "shut") continue;
+    const asked = joining[index]!.filter((other) => budgets[other]!.state === "asked");
+    if (joining[index]!.length === 0 && run.wantedAirflow > 0) {
+      budgets[index] = hoodRun(run, surroundings);
+    } else if (asked.length > 0) {
+      const suction = Math.max(...asked.map((other) => budgets[other]!.suctionAtEnd));
+      for (const other of joining[index]!) settle(network, other, suction, budgets, surroundings.density);
+      const arriving = joining[index]!.reduce((sum, other) => sum + budgets[other]!.airflow, 0);
+      budgets[index] = carryingRun(run, arriving, suction, 0, surroundings);
+    }
+  }
+  const atFan = budgets[last]!;
+  budgets[last] = { ...atFan, governs: atFan.state === "asked", junctionRatio: atFan.state === "asked" ? 1 : null };
+  for (const index of discharge) budgets[index] = dischargeRun(runs[index]!, atFan.airflow, surroundings);
+  addPathLosses(network, budgets);
+  const dischargeLoss = discharge.reduce((sum, index) => sum + (budgets[index]!.cost?.total ?? 0), 0);
+  const leaks = budgets.reduce((sum, budget) => sum + budget.leak, 0);
+  const { airflow, suctionAtEnd: suction } = atFan;
+  return { runs: budgets, airflow, suction, dischargeLoss, staticPressure: suction + dischargeLoss, leaks };
+}
+
+const stillRun = (run: Run): RunBudget => ({
+  state: run.gate === "shut" ? "shut" : "idle",
+  airflow: 0,
+  velocity: 0,
+  velocityPressure: 0,
+  leak: 0,
+  cost: null,
+  suctionAtEnd: 0,
+  governs: false,
+  junctionRatio: null,
+});
+
+function hoodRun(run: Run, surroundings: Surroundings): RunBudget {
+  const wanted = run.wantedAirflow;
+  const velocity = meanVelocity(wanted, sectionArea(run.diameter, null));
+  const entry = (run.hood ?? surroundings.plainEnd) * velocityPressure(velocity, surroundings.density);
+  return carryingRun(run, wanted, entry, entry, surroundings);
+}
+
+/** A run that carries asked-for air: what arrives, its own leak, its losses. */
+function carryingRun(run: Run, arriving: number, suction: number, entry: number, surroundings: Surroundings): RunBudget {
+  const leak = ownLeak(run.label, run.leakArea, arriving, suction, run.diameter, surroundings.density);
+  const losses = runLoss(run, arriving + leak, surroundings.hoseRoughness, surroundings.density);
+  const along = losses.friction + losses.fittings + losses.device;
+  return {
+    state: "asked",
+    airflow: arriving + leak,
+    velocity: losses.velocity,
+    velocityPressure: losses.velocityPressure,
+    leak,
+    cost: { ...losses, entry, total: entry + along, toFan: 0 },
+    suctionAtEnd: suction + along,
+    governs: false,
+    junctionRatio: null,
+  };
+}
+
+function dischargeRun(run: Run, airflow: number, surroundings: Surroundings): RunBudget {
+  const budget = carryingRun({ ...run, leakArea: 0 }, airflow, 0, 0, surroundings);
+  return { ...budget, state: "discharge", suctionAtEnd: 0 };
+}
+
+const SAME = 1e-9; // relative: equal paths all govern, whatever the last digit
+
+/** Fills in what a run that joins a junction owes to the junction's suction. */
+function settle(network: Network, index: number, suction: number, budgets: RunBudget[], density: number): void {
+  const budget = budgets[index]!;
+  if (budget.state === "asked") {
+    const own = budget.suctionAtEnd;
+    budgets[index] = { ...budget, governs: own >= suction * (1 - SAME), junctionRatio: own > 0 ? suction / own : null };
+    return;
+  }
+  for (const { index: still, leak, airflow } of idlePart(network, index, suction, density)) {
+    const velocity = meanVelocity(airflow, sectionArea(network.runs[still]!.diameter, null));
+    const pressure = velocityPressure(velocity, density);
+    budgets[still] = { ...budgets[still]!, leak, airflow, velocity, velocityPressure: pressure, suctionAtEnd: suction };
+  }
+}
+
+function addPathLosses(network: Network, budgets: RunBudget[]): void {
+  for (const index of [...network.order].reverse()) {
+    const { cost } = budgets[index]!;
+    if (cost === null) continue;
+    const onward = budgets[network.joins[index]!]?.cost?.toFan ?? 0;
+    budgets[index] = { ...budgets[index]!, cost: { ...cost, toFan: cost.total + onward } };
+  }
+  for (const index of network.discharge) {
+    const { cost } = budgets[index]!;
+    if (cost !== null) budgets[index] = { ...budgets[index]!, cost: { ...cost, toFan: cost.total } };
+  }
+}

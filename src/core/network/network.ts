@@ -1,0 +1,37 @@
+/** Loss of a separator or filter in a run: p0 (Q/Q0)^m. */
+export interface Device {
+  readonly ratedLoss: number; // [Pa]
+  readonly ratedAirflow: number; // [m3/s]
+  readonly exponent: number; // [-]
+}
+
+/** One run of a duct system, as the network sees it. Everything is SI. */
+export interface Run {
+  readonly name: string;
+  readonly label: string; // how a sentence names it: `run "saw" (row 5)`
+  readonly to: string; // name of the run it joins, or "fan"; of a discharge run: another discharge run or the open air
+  readonly side: "suction" | "discharge";
+  readonly diameter: number; // [m]
+  readonly length: number; // [m] of pipe
+  readonly roughness: number; // [m] of the pipe
+  readonly hoseLength: number; // [m]
+  readonly coefficient: number; // [-] sum of the run's fittings
+  readonly hood: number | null; // [-] entry coefficient; null = names no hood
+  readonly wantedAirflow: number; // [m3/s] at a hood; 0 = none asked for
+  readonly gate: "open" | "shut" | "none";
+  readonly leakArea: number; // [m2] effective, at the upstream end, in the gate's present state
+  readonly device: Device | null;
+}
+
+/** The tree that the suction runs form, and the discharge runs after the fan. */
+export interface Network {
+  readonly runs: readonly Run[];
+  readonly joins: readonly number[]; // index of the run that each run joins; -1 at the fan and on the discharge side
+  readonly joining: readonly (readonly number[])[]; // indices of the runs that join each run
+  readonly order: readonly number[]; // suction runs, every run after all that join it
+  readonly last: number; // index of the run that ends at the fan
+  readonly discharge: readonly number[];
+}
+
+/** What a run that nothing joins lets in through: its hood's coefficient, or a plain pipe end's. */
+export const isEnd = (network: Network, run: number): boolean => network.joining[run]!.length === 0;

@@ -1,0 +1,92 @@
+import { DomainError } from "../errors";
+import { plain, unknownName } from "../naming/findNamed";
+import type { Network, Run } from "./network";
+
+const FAN = "fan";
+const OPEN_AIR = ["", "fan", "outside", "outdoors", "open air", "room"];
+
+/** More runs than this are a mistake, not a workshop. */
+export const MOST_RUNS = 20_000;
+
+/**
+ * Joins runs into the tree that ends at the fan.
+ *
+ * @param runs at least one suction run; names are compared without regard to case
+ * @returns the tree, with every run placed after all that join it
+ * @throws DomainError, naming the row, for a name twice, an unknown To, no or several last runs, a loop, a hood with runs joining it
+ * @source house definition of the runs table
+ */
+export function buildNetwork(runs: readonly Run[]): Network {
+  if (runs.length > MOST_RUNS) throw new DomainError("runs", runs.length, `at most ${MOST_RUNS} rows`);
+  const byName = indexByName(runs);
+  const joins = runs.map((run) => (run.side === "suction" ? downstreamOf(run, runs, byName) : dischargeEnd(run, runs, byName)));
+  const joining: number[][] = runs.map(() => []);
+  joins.forEach((to, index) => {
+    if (to >= 0) joining[to]!.push(index);
+  });
+  const last = onlyLastRun(runs, joins);
+  runs.forEach((run, index) => {
+    const first = joining[index]![0];
+    if (run.hood !== null && first !== undefined) {
+      throw new DomainError(`Hood of ${run.label}`, runs[first]!.name, "left blank: a hood is an open end, and another run joins this one");
+    }
+  });
+  const order = fromEndsToFan(runs, joins, joining);
+  const discharge = runs.flatMap((run, index) => (run.side === "discharge" ? [index] : []));
+  return { runs, joins, joining, order, last, discharge };
+}
+
+function indexByName(runs: readonly Run[]): ReadonlyMap<string, number> {
+  const byName = new Map<string, number>();
+  runs.forEach((run, index) => {
+    const name = plain(run.name);
+    const before = byName.get(name);
+    if (name === FAN) throw new DomainError(`Run of ${run.label}`, run.name, `another word: "fan" is where the last run ends`);
+    if (before !== undefined) throw new DomainError(`Run of ${run.label}`, run.name, `a name of its own: ${runs[before]!.label} has it too`);
+    byName.set(name, index);
+  });
+  return byName;
+}
+
+function downstreamOf(run: Run, runs: readonly Run[], byName: ReadonlyMap<string, number>): number {
+  if (plain(run.to) === FAN) return -1;
+  const index = byName.get(plain(run.to));
+  if (index === undefined) {
+    const names = [...runs.filter((other) => other.side === "suction").map((other) => ({ key: other.name })), { key: FAN }];
+    throw unknownName(`To of ${run.label}`, names, run.to, `the name of another run, or "fan" for the last one`);
+  }
+  if (runs[index]!.side === "discharge") {
+    throw new DomainError(`To of ${run.label}`, run.to, `a suction run or "fan": that run is on the discharge side`);
+  }
+  return index;
+}
+
+/** A discharge run's losses add up at the fan's airflow wherever it stands in the row, so its To is only checked. */
+function dischargeEnd(run: Run, runs: readonly Run[], byName: ReadonlyMap<string, number>): number {
+  const to = plain(run.to);
+  const index = byName.get(to);
+  if (OPEN_AIR.includes(to) || (index !== undefined && runs[index]!.side === "discharge")) return -1;
+  throw new DomainError(`To of ${run.label}`, run.to, `blank, "outside" or another discharge run`);
+}
+
+function onlyLastRun(runs: readonly Run[], joins: readonly number[]): number {
+  const last = runs.flatMap((run, index) => (run.side === "suction" && joins[index] === -1 ? [index] : []));
+  if (last.length === 0) throw new DomainError("To", null, `"fan" in one row: no run ends at the fan`);
+  if (last.length > 1) {
+    const [first, second] = last.map((index) => runs[index]!.label);
+    throw new DomainError("To", FAN, `"fan" in one row only: ${first} and ${second} both end there, so let one join the other`);
+  }
+  return last[0]!;
+}
+
+function fromEndsToFan(runs: readonly Run[], joins: readonly number[], joining: readonly (readonly number[])[]): number[] {
+  const waiting = joining.map((list) => list.length);
+  const order = runs.flatMap((run, index) => (run.side === "suction" && waiting[index] === 0 ? [index] : []));
+  for (let next = 0; next < order.length; next++) {
+    const to = joins[order[next]!]!;
+    if (to >= 0 && --waiting[to]! === 0) order.push(to);
+  }
+  const looped = runs.findIndex((run, index) => run.side === "suction" && waiting[index]! > 0);
+  if (looped >= 0) throw new DomainError(`To of ${runs[looped]!.label}`, runs[looped]!.to, "a way to the fan: these runs join each other in a loop");
+  return order;
+}

@@ -1,0 +1,154 @@
+import { DENSITY_LIMITS, STANDARD_DENSITY } from "../core/air/constants";
+import { DomainError, type Limits, requireWithin } from "../core/errors";
+import { type FittingItem, parseFittingList } from "../core/fittings/fittingList";
+import { nearestNames, plain, requireNamed } from "../core/naming/findNamed";
+import { DEFAULT_MATERIAL, materials } from "../reference/materials";
+import { fromSI, type Quantity, toSI, type UnitSystem, unitOf } from "../reference/quantities";
+import { limitsIn, refuseCell } from "./cellErrors";
+import { type Cell, CellErrorValue, isSingle, toMatrix } from "./cells";
+
+/** One argument of a function: where it came from and how one of its cells is read into SI. */
+export interface Argument<Value> {
+  readonly name: string;
+  readonly given: unknown; // as the host handed it over
+  readonly needed: boolean;
+  readonly quantity: Quantity | null; // the unit that sentences use
+  readonly read: (cell: Cell, system: UnitSystem) => Value;
+}
+
+/** A number that must be there. */
+export const needed = (name: string, given: unknown, quantity: Quantity): Argument<number> => ({
+  name,
+  given,
+  needed: true,
+  quantity,
+  read: (cell, system) => (cell === null ? refuseCell(name, cell, "given") : readNumber(name, cell, quantity, system)),
+});
+
+/**
+ * A number that may be left out. A blank arrives as 0 from some hosts, so wherever 0 cannot be meant it counts as blank.
+ * @param fallback in SI
+ */
+export const optional = <Fallback extends number | null>(
+  name: string,
+  given: unknown,
+  quantity: Quantity,
+  fallback: Fallback,
+  zero: "is blank" | "is 0" = "is blank",
+): Argument<number | Fallback> => ({
+  name,
+  given,
+  needed: false,
+  quantity,
+  read: (cell, system) => (isBlank(cell, zero) ? fallback : readNumber(name, cell, quantity, system)),
+});
+
+/** Air density; standard air where none is given. */
+export const density = (given: unknown): Argument<number> => optional("density", given, "density", STANDARD_DENSITY);
+
+/** Wall roughness [m] from a material's name or a number; a blank (or 0) takes the default material. */
+export const material = (given: unknown): Argument<number> => ({
+  name: "material",
+  given,
+  needed: false,
+  quantity: "diameter",
+  read: (cell, system) => readMaterial("material", cell, system),
+});
+
+export function readMaterial(name: string, cell: Cell, system: UnitSystem): number {
+  const named = isBlank(cell, "is blank") ? DEFAULT_MATERIAL : cell;
+  if (typeof named !== "string" || numberIn(named) !== null) return readNumber(name, named, "diameter", system);
+  return requireNamed(name, materials, named, `a name in the table "materials" or a roughness`).roughness;
+}
+
+/** A fitting, a hood entry, a list of them, or a bare coefficient. */
+export const fittings = (name: string, given: unknown, kind: "hood" | "any"): Argument<FittingItem[]> => ({
+  name,
+  given,
+  needed: true,
+  quantity: null,
+  read: (cell, system) => readFittings(name, cell, kind, system),
+});
+
+export function readFittings(name: string, cell: Cell, kind: "hood" | "any", system: UnitSystem): FittingItem[] {
+  if (cell === null || cell instanceof CellErrorValue || typeof cell === "boolean") {
+    return refuseCell(name, cell, kind === "hood" ? "a hood entry's name or its K" : "a fitting's name, a list of them, or a K");
+  }
+  const items = parseFittingList(name, String(cell), unitOf("diameter", system).factor, kind);
+  if (items.length === 0) throw new DomainError(name, cell, "given");
+  return items;
+}
+
+/** A text that must be there. */
+export const text = (name: string, given: unknown): Argument<string> => ({
+  name,
+  given,
+  needed: true,
+  quantity: null,
+  read: (cell) => (typeof cell === "string" ? cell : refuseCell(name, cell, "a name")),
+});
+
+/** One of a few words; a blank takes the first. */
+export const choice = <Word extends string>(name: string, given: unknown, words: readonly Word[]): Argument<Word> => ({
+  name,
+  given,
+  needed: false,
+  quantity: null,
+  read: (cell) => readChoice(name, cell, words),
+});
+
+export function readChoice<Word extends string>(name: string, cell: Cell, words: readonly Word[]): Word {
+  if (isBlank(cell, "is blank")) return words[0]!;
+  const list = words.map((word) => `"${word}"`).join(" or ");
+  if (typeof cell !== "string") return refuseCell(name, cell, list);
+  const found = words.find((word) => plain(word) === plain(cell));
+  if (found !== undefined) return found;
+  const near = nearestNames(words.map((key) => ({ key })), cell)[0]!;
+  throw new DomainError(name, cell, words.length > 3 ? `${list} (nearest: "${near}")` : list);
+}
+
+/** The unit system of a call; one cell, blank means I-P. */
+export function readUnits(given: unknown): UnitSystem {
+  const matrix = toMatrix(given);
+  if (!isSingle(matrix)) throw new DomainError("units", `${matrix.length} by ${matrix[0]!.length} cells`, "one cell");
+  const cell = matrix[0]![0]!;
+  return readChoice("units", typeof cell === "string" && plain(cell) === "i p" ? "IP" : cell, ["IP", "SI"]);
+}
+
+/** One cell of an argument that is not for ranges. */
+export function singleCell(name: string, given: unknown): Cell {
+  const matrix = toMatrix(given);
+  if (!isSingle(matrix)) throw new DomainError(name, `${matrix.length} by ${matrix[0]!.length} cells`, "one cell");
+  return matrix[0]![0]!;
+}
+
+/** The density of a whole-table call [kg/m3]. */
+export function readDensity(given: unknown, system: UnitSystem): number {
+  const cell = singleCell("density", given);
+  if (isBlank(cell, "is blank")) return STANDARD_DENSITY;
+  return readWithin("density", cell, "density", DENSITY_LIMITS, system);
+}
+
+/** A number within limits [SI], refused in the user's unit. */
+export function readWithin(name: string, cell: Cell, quantity: Quantity, limits: Limits, system: UnitSystem): number {
+  const value = readNumber(name, cell, quantity, system);
+  const unit = unitOf(quantity, system);
+  requireWithin(name, fromSI(value, unit), limitsIn(unit, limits), unit.label);
+  return value;
+}
+
+const isBlank = (cell: Cell, zero: "is blank" | "is 0"): boolean => cell === null || (zero === "is blank" && cell === 0);
+
+/** A number or a numeric text, from the user's unit into SI. */
+export function readNumber(name: string, cell: Cell, quantity: Quantity, system: UnitSystem): number {
+  const unit = unitOf(quantity, system);
+  const value = typeof cell === "number" ? cell : typeof cell === "string" ? numberIn(cell) : null;
+  if (value === null || !Number.isFinite(value)) {
+    return refuseCell(name, cell, unit.label === "" ? "a number" : `a number (${unit.label})`);
+  }
+  return toSI(value, unit);
+}
+
+function numberIn(text: string): number | null {
+  return /^\s*[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?\s*$/i.test(text) ? Number(text) : null;
+}

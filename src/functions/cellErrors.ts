@@ -1,0 +1,69 @@
+import { DomainError, limitsInWords, type Limits, NoAnswerError, sentence } from "../core/errors";
+import { fromSI, type Quantity, type Unit, type UnitSystem, unitOf } from "../reference/quantities";
+import type { Cell } from "./cells";
+
+/** What a failed call says, and as which error. */
+export interface Failure {
+  readonly kind: "invalidValue" | "notAvailable";
+  readonly sentence: string;
+}
+
+/** How an argument that a sentence names was given: its quantity and the cell as typed. */
+export interface Given {
+  readonly quantity: Quantity | null;
+  readonly cell: Cell;
+}
+
+/**
+ * The core's refusal in the user's words: the sentence repeats what stood in the cell, in the unit it stood in.
+ * Anything that is not a refusal is a bug and is passed on.
+ */
+export function failureOf(error: unknown, system: UnitSystem, given: (argument: string) => Given | undefined): Failure {
+  if (error instanceof NoAnswerError) return { kind: "notAvailable", sentence: error.message };
+  if (!(error instanceof DomainError)) throw error;
+  const argument = given(error.argument);
+  if (argument === undefined) return { kind: "invalidValue", sentence: error.message };
+  const { quantity, cell } = argument;
+  const requirement =
+    error.limits !== null && quantity !== null && typeof error.value === "number"
+      ? limitsInUnit(error.limits, quantity, system, error.value)
+      : error.requirement;
+  return { kind: "invalidValue", sentence: sentence(error.argument, requirement, cell) };
+}
+
+function limitsInUnit(limits: Limits, quantity: Quantity, system: UnitSystem, value: number): string {
+  const unit = unitOf(quantity, system);
+  return limitsInWords(limitsIn(unit, limits), unit.label, fromSI(value, unit));
+}
+
+/** Limits in SI as limits in a unit. */
+export const limitsIn = (unit: Unit, limits: Limits): Limits =>
+  Object.fromEntries(Object.entries(limits).map(([side, bound]: [string, number]) => [side, fromSI(bound, unit)]));
+
+/** A blank, an error or a wrong kind of cell, refused before the core sees it. */
+export function refuseCell(argument: string, cell: Cell, requirement: string): never {
+  throw new DomainError(argument, cell, requirement);
+}
+
+/** Raises a failure as the host's error; only #VALUE! and #N/A keep their sentence. */
+export function raise(failure: Failure): never {
+  const { Error: HostError, ErrorCode } = CustomFunctions;
+  throw new HostError(ErrorCode[failure.kind], failure.sentence);
+}
+
+/** Runs a whole-table function: its refusals become the host's errors, and its answer is never without a value. */
+export function inHost(compute: () => (string | number)[][]): (string | number)[][] {
+  let answer: (string | number)[][];
+  try {
+    answer = compute();
+  } catch (error) {
+    return raise(failureOf(error, "IP", () => undefined));
+  }
+  if (answer.some((row) => row.some((cell) => typeof cell === "number" && !Number.isFinite(cell)))) {
+    return raise(NOT_FINITE);
+  }
+  return answer;
+}
+
+export const NOT_FINITE: Failure = { kind: "notAvailable", sentence: "no finite result for these inputs" };
+

@@ -1,0 +1,39 @@
+/** An error value that stands in a cell: "#N/A", "#DIV/0!" ... */
+export class CellErrorValue {
+  readonly inWords: string;
+  constructor(code: string) {
+    this.inWords = `the error ${code}`;
+  }
+}
+
+/** What a cell can hold once the hosts' differences are gone; null is a blank. */
+export type Cell = number | string | boolean | null | CellErrorValue;
+
+export type Matrix = readonly (readonly Cell[])[];
+
+/** Most cells one call may span; a whole column by mistake is answered with a sentence instead of a frozen sheet. */
+export const MOST_CELLS = 1_100_000;
+
+/** An argument as the host handed it over (a cell, a range, nothing) as a rectangle of plain cells. */
+export function toMatrix(argument: unknown): Matrix {
+  const rows: readonly unknown[] = Array.isArray(argument) ? argument : [[argument]];
+  const lines = rows.map((row) => (Array.isArray(row) ? row : [row]).map(toCell));
+  const width = lines.reduce((most, line) => Math.max(most, line.length), 0);
+  if (lines.length === 0 || width === 0) return [[null]];
+  return lines.map((line) => (line.length === width ? line : [...line, ...new Array<null>(width - line.length).fill(null)]));
+}
+
+/** Blank as null, formatted numbers and entities as their basic value, errors as errors. */
+function toCell(value: unknown): Cell {
+  if (value === undefined || value === null) return null;
+  if (typeof value === "string") return value.trim() === "" ? null : value;
+  if (typeof value === "number" || typeof value === "boolean") return value;
+  if (typeof value !== "object") return null;
+  const { code, type, basicValue } = value as { code?: unknown; type?: unknown; basicValue?: unknown };
+  if (typeof code === "string") return new CellErrorValue(code);
+  if (type === "Error") return new CellErrorValue(typeof basicValue === "string" ? basicValue : "#VALUE!");
+  return typeof basicValue === "object" ? null : toCell(basicValue);
+}
+
+/** One cell of an argument that takes one cell only. */
+export const isSingle = (matrix: Matrix): boolean => matrix.length === 1 && matrix[0]!.length === 1;

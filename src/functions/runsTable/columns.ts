@@ -1,0 +1,69 @@
+import { DomainError } from "../../core/errors";
+import { nearestNames, plain } from "../../core/naming/findNamed";
+import type { Cell, Matrix } from "../cells";
+
+/** The columns a runs table may have, by the header that people type. */
+export const RUN_COLUMNS = [
+  "Run",
+  "To",
+  "Diameter",
+  "Length",
+  "Material",
+  "Flex",
+  "Fittings",
+  "K",
+  "Hood",
+  "Airflow",
+  "Gate",
+  "Leak",
+  "Leak open",
+  "Leak shut",
+  "Device loss",
+  "Device airflow",
+  "Device exponent",
+  "Side",
+  "Dust",
+] as const;
+
+export type RunColumn = (typeof RUN_COLUMNS)[number];
+
+const NEEDED: readonly RunColumn[] = ["Run", "To", "Diameter"];
+
+/** Where each column stands in the table; a column that is not there is left out. */
+export type ColumnPlaces = Readonly<Partial<Record<RunColumn, number>>>;
+
+/**
+ * Finds the columns by their headers, in any order and case; text in brackets after a header is ignored, and so are
+ * columns with other headers, which are the user's own.
+ *
+ * @throws DomainError if a needed header is missing (with the nearest one there is) or stands twice
+ */
+export function findColumns(header: readonly Cell[]): ColumnPlaces {
+  const names = header.map(headerName);
+  const places: Partial<Record<RunColumn, number>> = {};
+  for (const column of RUN_COLUMNS) {
+    const place = names.indexOf(plain(column));
+    if (place < 0) continue;
+    if (names.lastIndexOf(plain(column)) !== place) throw new DomainError("runs", `"${column}" twice`, "headed by each column once");
+    places[column] = place;
+  }
+  const missing = NEEDED.find((column) => places[column] === undefined);
+  if (missing !== undefined) throw missingHeader(missing, header, places);
+  return places;
+}
+
+function missingHeader(missing: RunColumn, header: readonly Cell[], places: ColumnPlaces): DomainError {
+  const others = header.filter((cell, place): cell is string => typeof cell === "string" && !Object.values(places).includes(place));
+  const [near] = others.length === 0 ? [] : nearestNames(others.map((key) => ({ key })), missing);
+  const hint = near === undefined ? "" : `; the nearest header there is "${near.slice(0, 30)}"`;
+  return new DomainError("runs", header[0] ?? null, `a table whose first row has the headers Run, To and Diameter (${missing} is missing${hint})`);
+}
+
+const headerName = (cell: Cell): string => (typeof cell === "string" ? plain(cell.replace(/[([].*?[)\]]/g, "")) : "");
+
+/** One cell of a row by its column; a 0 counts as blank, since some hosts send blanks as 0. */
+export function cellOf(rows: Matrix, row: number, places: ColumnPlaces, column: RunColumn): Cell {
+  const place = places[column];
+  const cell = place === undefined ? null : (rows[row]![place] ?? null);
+  return cell === 0 || cell === "0" ? null : cell;
+}

@@ -1,0 +1,76 @@
+// One build for Excel and for the local sheet: dist/ holds the cell functions, the pane, the local page and the manifest.
+const path = require("node:path");
+const CopyPlugin = require("copy-webpack-plugin");
+const CustomFunctionsMetadataPlugin = require("custom-functions-metadata-plugin");
+const HtmlPlugin = require("html-webpack-plugin");
+const { require: requireTypeScript } = require("tsx/cjs/api");
+
+const { finishMetadata } = requireTypeScript("./scripts/finishMetadata.ts", __filename);
+const functionFiles = ["duct", "air", "losses", "leaks", "budget", "tables"].map((name) => path.resolve(`src/functions/${name}.ts`));
+const vendorFiles = require("./src/hosts/local/vendorFiles.json");
+
+const BASE_URL = "https://localhost:3000"; // as manifest.xml has it
+const baseUrl = (process.env.ADDIN_URL ?? BASE_URL).replace(/\/+$/, "");
+
+/** The generator cannot express all that functions.json needs; what is missing is added when it has written. */
+class FinishMetadataPlugin {
+  apply(compiler) {
+    const { Compilation, sources } = compiler.webpack;
+    compiler.hooks.compilation.tap("FinishMetadata", (compilation) => {
+      compilation.hooks.processAssets.tap({ name: "FinishMetadata", stage: Compilation.PROCESS_ASSETS_STAGE_REPORT }, () => {
+        const asset = compilation.getAsset("functions.json");
+        if (asset === undefined) throw new Error("the generator wrote no functions.json: see its errors above");
+        const finished = finishMetadata(JSON.parse(asset.source.source().toString()));
+        compilation.updateAsset("functions.json", new sources.RawSource(`${JSON.stringify(finished, null, 2)}\n`));
+      });
+    });
+  }
+}
+
+const shared = {
+  mode: "production",
+  devtool: "source-map",
+  context: __dirname,
+  resolve: { extensions: [".ts", ".tsx", ".js"] },
+  performance: { hints: false },
+  module: { rules: [{ test: /\.tsx?$/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } }] },
+  output: { path: path.resolve("dist"), filename: "[name].js" },
+};
+
+const functions = {
+  ...shared,
+  name: "functions",
+  entry: { functions: functionFiles },
+  plugins: [new CustomFunctionsMetadataPlugin({ output: "functions.json", input: functionFiles }), new FinishMetadataPlugin()],
+};
+
+const pages = {
+  ...shared,
+  name: "pages",
+  entry: { taskpane: "./src/taskpane/main.tsx", local: "./src/hosts/local/main.ts" },
+  plugins: [
+    pane("taskpane.html", true),
+    pane("pane.html", false),
+    new HtmlPlugin({ filename: "index.html", template: "src/hosts/local/index.html", chunks: ["local"], scriptLoading: "defer" }),
+    new CopyPlugin({
+      patterns: [
+        { from: "manifest.xml", transform: (xml) => xml.toString().replaceAll(BASE_URL, baseUrl) },
+        { from: "assets/*.png" },
+        ...vendorFiles.map(({ from, to }) => ({ from: path.resolve("node_modules", from), to })),
+      ],
+    }),
+  ],
+};
+
+/** The same pane twice: inside Excel with office.js and the cell functions, beside the local sheet without either. */
+function pane(filename, office) {
+  return new HtmlPlugin({
+    filename,
+    template: "src/taskpane/taskpane.html",
+    chunks: ["taskpane"],
+    scriptLoading: "defer",
+    templateParameters: { office },
+  });
+}
+
+module.exports = [functions, pages];
