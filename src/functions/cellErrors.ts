@@ -22,7 +22,9 @@ export function failureOf(error: unknown, system: UnitSystem, given: (argument: 
   if (error instanceof NoAnswerError) return { kind: "notAvailable", sentence: error.message };
   if (!(error instanceof DomainError)) throw error;
   const argument = given(error.argument);
-  if (argument === undefined) return { kind: "invalidValue", sentence: error.message };
+  // A number inside a fitting's own text is refused under the name of an argument that was left out: keep what it says.
+  const fromElsewhere = argument?.cell === null && error.value !== null && error.value !== undefined;
+  if (argument === undefined || fromElsewhere) return { kind: "invalidValue", sentence: error.message };
   const { quantity, cell } = argument;
   const requirement =
     error.limits !== null && quantity !== null && typeof error.value === "number"

@@ -103,7 +103,7 @@ export function gateleak(condition: any[][], diameter: any[][], suction: any[][]
 /**
  * Leak of a duct's seams and joints by leakage class, in cfm (SI: m³/h).
  * @customfunction SEAMLEAK
- * @param class Class number (cfm per 100 ft² at 1 in.w.g.), or an EN letter A to D
+ * @param classOfDuct Class number (cfm per 100 ft² at 1 in.w.g.), or an EN letter A to D
  * @param surface Surface of the duct wall, ft² (SI: m²), at least 0
  * @param pressure Static suction or pressure, in.w.g. (SI: Pa), at least 0
  * @param [units] "IP" (default) or "SI"

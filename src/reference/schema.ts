@@ -120,7 +120,8 @@ export interface ExposureRow extends ReferenceRow {
 
 /** A fact about fire, explosion, carcinogenicity, siting or law. */
 export interface HazardRow extends ReferenceRow {
-  readonly topic: "carcinogen" | "explosion" | "siting" | "design" | "scope" | "control" | "noise" | "lockout" | "limit";
+  readonly topic:
+    "carcinogen" | "explosion" | "siting" | "design" | "scope" | "control" | "noise" | "lockout" | "limit";
   readonly fact: string; // our words, with the number and its unit
   readonly date: string; // of the source
 }

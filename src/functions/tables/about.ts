@@ -1,11 +1,11 @@
-import { version } from "../../../package.json";
+import packageJson from "../../../package.json";
 import { AIR_VISCOSITY, STANDARD_DENSITY } from "../../core/air/constants";
 import { INCH_OF_WATER } from "../../reference/quantities";
 import { TABLES_DATE } from "../../reference";
 
 /** ABOUT's answer: what computed this sheet, and the definitions it rests on. */
 export const about = (): (string | number)[][] => [
-  ["Duct Ledger", "version", version],
+  ["Duct Ledger", "version", packageJson.version],
   ["Tables of", "date", TABLES_DATE],
   ["Inch of water gauge (60 °F)", "Pa", INCH_OF_WATER],
   ["Standard air", "kg/m³", STANDARD_DENSITY],

@@ -1,0 +1,162 @@
+import { byShape } from "../points";
+import type { LossFamily, Provenance, ShapeAxis } from "../schema";
+
+const smacna: Provenance = { source: "smacna4th", locator: "Table A-7, p A.15", basis: "read", checked: null };
+const smacnaMemory: Provenance = {
+  source: "smacna4thMemory",
+  locator: "Table A-7, p A.15",
+  basis: "from memory",
+  checked: null,
+};
+const ashrae: Provenance = {
+  source: "ashrae2009si",
+  locator: "p 21.26 to 21.27, fitting CD3-12",
+  basis: "read",
+  checked: null,
+};
+const manual: Provenance = { source: "ventilationManual", locator: "table 6", basis: "second-hand", checked: null };
+const acgih: Provenance = {
+  source: "acgihMemory",
+  locator: "elbow losses, to about the 20th edition",
+  basis: "from memory",
+  checked: null,
+};
+
+const radius: ShapeAxis = { name: "r/D", quantity: "ratio", usual: 1.5 };
+const turn = { name: "turn", usual: 90 } as const;
+
+/** Round elbows whose printed coefficient goes by the centreline radius over the diameter. */
+export const elbowsByRadius: readonly LossFamily[] = [
+  {
+    key: "elbow 4-piece",
+    // Plain "elbow" means this one: most shop elbows are segmented, and of the segmented ones it is the cautious choice.
+    aliases: [
+      "elbow",
+      "elbow four-piece",
+      "elbow segmented",
+      "segmented elbow",
+      "elbow adjustable",
+      "adjustable elbow",
+    ],
+    kind: "fitting",
+    label: "Round elbow of 4 pieces",
+    note: "Plain elbow means this one, because most shop elbows are segmented. A filled sheet after the 22nd edition of the ACGIH manual uses the same 0.27 at r/D 1.5.",
+    shape: radius,
+    angle: turn,
+    rule: "elbow",
+    points: byShape(smacna, [
+      [0.75, 0.5],
+      [1, 0.37],
+      [1.5, 0.27],
+      [2, 0.24],
+    ]),
+  },
+  {
+    key: "elbow 5-piece",
+    aliases: ["elbow five-piece"],
+    kind: "fitting",
+    label: "Round elbow of 5 pieces",
+    note: "By r/D; ASHRAE's table by diameter (elbow gored) gives more in small ducts.",
+    shape: radius,
+    angle: turn,
+    rule: "elbow",
+    points: byShape(smacna, [
+      [0.75, 0.46],
+      [1, 0.33],
+      [1.5, 0.24],
+      [2, 0.19],
+    ]),
+  },
+  {
+    key: "elbow 3-piece",
+    aliases: ["elbow three-piece", "elbow 3-gore"],
+    kind: "fitting",
+    label: "Round elbow of 3 pieces",
+    note: "The value at r/D 0.5 comes from another book, whose text leaves its row uncertain; the one at 1.5 is from memory.",
+    shape: radius,
+    angle: turn,
+    rule: "elbow",
+    points: [
+      ...byShape({ ...smacna, locator: "Table A-7, p A.15, row assignment uncertain" }, [[0.5, 0.98]]),
+      ...byShape(ashrae, [
+        [0.75, 0.54],
+        [1, 0.42],
+      ]),
+      ...byShape({ ...ashrae, basis: "from memory" }, [[1.5, 0.34]]),
+      ...byShape(ashrae, [[2, 0.33]]),
+    ],
+  },
+  {
+    key: "elbow smooth",
+    aliases: ["smooth elbow", "elbow pressed", "elbow long radius", "elbow molded", "elbow moulded"],
+    kind: "fitting",
+    label: "Round elbow, smooth or die-stamped",
+    note: "Disagrees with elbow smooth manual (0.17 at r/D 1.5) and elbow older manual (0.39). The values at r/D 1 and 2.5 are from memory.",
+    shape: radius,
+    angle: turn,
+    rule: "elbow",
+    points: [
+      ...byShape(smacna, [
+        [0.5, 0.71],
+        [0.75, 0.33],
+      ]),
+      ...byShape(smacnaMemory, [[1, 0.22]]),
+      ...byShape(smacna, [
+        [1.5, 0.15],
+        [2, 0.13],
+      ]),
+      ...byShape(smacnaMemory, [[2.5, 0.12]]),
+    ],
+  },
+  {
+    key: "elbow smooth manual",
+    aliases: ["smooth elbow manual"],
+    kind: "fitting",
+    label: "Round elbow, smooth, another manual",
+    note: "Disagrees with elbow smooth by 0.02 to 0.05. Its manual takes half for 45 degrees.",
+    shape: radius,
+    angle: turn,
+    rule: "table",
+    points: [
+      ...byShape(
+        { ...manual, locator: "table 6: half the value for 90 degrees" },
+        [
+          [0.75, 0.19],
+          [1, 0.13],
+          [1.5, 0.085],
+          [2, 0.075],
+        ],
+        45,
+      ),
+      ...byShape(
+        manual,
+        [
+          [0.75, 0.38],
+          [1, 0.26],
+          [1.5, 0.17],
+          [2, 0.15],
+        ],
+        90,
+      ),
+    ],
+  },
+  {
+    key: "elbow older manual",
+    aliases: [],
+    kind: "fitting",
+    label: "Round elbow, older exhaust manual",
+    note: "Used to about 1988, and the highest of all: 0.39 at r/D 1.5 against 0.15 to 0.27 in later tables. The last value lies above the one before it; kept as remembered.",
+    shape: radius,
+    angle: turn,
+    rule: "elbow",
+    points: byShape(acgih, [
+      [1.25, 0.55],
+      [1.5, 0.39],
+      [1.75, 0.32],
+      [2, 0.27],
+      [2.25, 0.26],
+      [2.5, 0.22],
+      [2.75, 0.26],
+    ]),
+  },
+];

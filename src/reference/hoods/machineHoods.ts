@@ -1,0 +1,117 @@
+import { alone, byAngle } from "../points";
+import type { LossFamily, Provenance } from "../schema";
+
+const osha: Provenance = { source: "osha1910_94", locator: "notes to Tables G-4 to G-7", basis: "read", checked: null };
+const acgih: Provenance = {
+  source: "acgihMemory",
+  locator: "Fig 5-12 and 5-13, hood entry losses",
+  basis: "from memory",
+  checked: null,
+};
+
+const hood = (
+  key: string,
+  aliases: readonly string[],
+  label: string,
+  note: string,
+  from: Provenance,
+  k: number,
+): LossFamily => ({
+  key,
+  aliases,
+  kind: "hood",
+  label,
+  note,
+  shape: null,
+  angle: null,
+  rule: "table",
+  points: [alone(from, k)],
+});
+
+// Usual 90: wider than the best taper (45), so that a name without a number is not flattered.
+const taper = { name: "included angle", usual: 90 } as const;
+
+/** Hoods of machines and booths, and the tapered hoods of the exhaust manual. */
+export const machineHoods: readonly LossFamily[] = [
+  hood(
+    "grinder hood",
+    ["grinding hood", "buffer hood"],
+    "Grinder or buffer hood, straight take-off",
+    "Any such hood but that of a vertical spindle disc. An exhaust manual from memory has the same.",
+    osha,
+    0.65,
+  ),
+  hood(
+    "grinder hood tapered",
+    ["buffer hood tapered"],
+    "Grinder or buffer hood, tapered take-off",
+    "Disagrees with grinder hood tapered manual (0.40).",
+    osha,
+    0.45,
+  ),
+  hood(
+    "grinder hood tapered manual",
+    [],
+    "Grinder hood, tapered take-off, exhaust manual",
+    "Disagrees with grinder hood tapered (0.45, read).",
+    acgih,
+    0.4,
+  ),
+  hood("trap", ["settling chamber"], "Trap or settling chamber", "Coefficient of entry 0.63.", acgih, 1.5),
+  hood(
+    "booth",
+    ["direct branch booth"],
+    "Booth with a branch straight off its wall",
+    "Coefficient of entry 0.82.",
+    acgih,
+    0.5,
+  ),
+  hood(
+    "booth rounded",
+    ["booth with rounded entry"],
+    "Booth with a rounded entry to the branch",
+    "Upper end of the 0.06 to 0.10 remembered.",
+    acgih,
+    0.1,
+  ),
+  {
+    key: "tapered hood round",
+    aliases: ["tapered hood", "hood tapered round"],
+    kind: "hood",
+    label: "Tapered hood, round face",
+    note: "Face area at least twice the duct area. Ignores the hood's length; the cone tables, which were read, replace it.",
+    shape: null,
+    angle: taper,
+    rule: "table",
+    points: byAngle(acgih, [
+      [15, 0.15],
+      [30, 0.08],
+      [45, 0.06],
+      [60, 0.08],
+      [90, 0.15],
+      [120, 0.26],
+      [150, 0.4],
+      [180, 0.5],
+    ]),
+  },
+  {
+    key: "tapered hood square",
+    aliases: ["tapered hood rectangular", "hood tapered square"],
+    kind: "hood",
+    label: "Tapered hood, square or rectangular face",
+    note: "Face area at least twice the duct area; the larger of the two sides' angles. The cone tables, which were read, replace it.",
+    shape: null,
+    angle: taper,
+    rule: "table",
+    points: byAngle(acgih, [
+      [15, 0.25],
+      [30, 0.16],
+      [45, 0.15],
+      [60, 0.17],
+      [90, 0.25],
+      [120, 0.35],
+      [150, 0.48],
+      [180, 0.62],
+    ]),
+  },
+];

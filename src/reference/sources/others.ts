@@ -1,0 +1,74 @@
+import type { Source } from "./source";
+
+const QUOTED = "facts quoted; work under copyright";
+
+/** Papers, practice sheets, pages and what the trade does without writing it down. */
+export const others = {
+  certificationExam: {
+    title: "Certification-exam question bank (a third party wrote the answers)",
+    year: "undated",
+    terms: QUOTED,
+    kind: "practice sheet",
+  },
+  commonPractice: {
+    title: "Common practice of the trade, no source",
+    year: "undated",
+    terms: "no source, nothing to license",
+    kind: "common practice",
+  },
+  flangeTest1984: {
+    title: "Test of unsealed duct flanges of December 1984, on a flange maker's page",
+    year: "1984",
+    terms: QUOTED,
+    kind: "data page",
+  },
+  lbnlFlex: {
+    title:
+      "Abushakra, Walker and Sherman, Compression Effects on Pressure Loss in Flexible HVAC Ducts (LBNL), abstract",
+    year: "2002",
+    terms: QUOTED,
+    kind: "paper",
+  },
+  practitionerSheet1995: {
+    title: "Filled duct sheet citing the ACGIH manual, 22nd ed. 1995 (a practitioner's sheet)",
+    year: "1995",
+    terms: QUOTED,
+    kind: "practice sheet",
+  },
+  projectSheet: {
+    title: "Project sheet of duct pressure losses (friction read from a slide rule)",
+    year: "undated",
+    terms: QUOTED,
+    kind: "practice sheet",
+  },
+  roundDamperPage: {
+    title: "Data page of round control dampers, read in a copy",
+    year: "undated",
+    terms: QUOTED,
+    kind: "data page",
+  },
+  uwSander: {
+    title: "Croteau, University of Washington, APHA 139th meeting, abstract 236436",
+    year: "2011",
+    terms: QUOTED,
+    kind: "paper",
+  },
+  wangThesis: {
+    title: "Wang, doctoral thesis on cyclones, Texas A&M University, abstract",
+    year: "2004",
+    terms: QUOTED,
+    kind: "paper",
+  },
+  ukDesignNote: {
+    title: "Design note of a dust-control supplier in the United Kingdom, read in a copy",
+    year: "undated",
+    terms: QUOTED,
+    kind: "practice sheet",
+  },
+  eckhoffMemory: {
+    title: "Eckhoff, Dust Explosions in the Process Industries, from memory",
+    year: "undated",
+    terms: QUOTED,
+    kind: "textbook",
+  },
+} as const satisfies Record<string, Source>;

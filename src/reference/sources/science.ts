@@ -1,0 +1,53 @@
+import type { Source } from "./source";
+
+const source = (kind: Source["kind"], title: string, year: string): Source => ({
+  title,
+  year,
+  kind,
+  terms: "facts and formulas quoted; work under copyright",
+});
+
+/** What the formulas and definitions come from. */
+export const science = {
+  amca210: source(
+    "standard",
+    "ANSI/AMCA 210, laboratory methods of testing fans (standard air, fan static pressure)",
+    "various",
+  ),
+  colebrook1939: source(
+    "paper",
+    "Colebrook, Turbulent flow in pipes, Journal of the Institution of Civil Engineers 11",
+    "1939",
+  ),
+  fritschCarlson1980: source(
+    "paper",
+    "Fritsch and Carlson, Monotone piecewise cubic interpolation, SIAM Journal on Numerical Analysis 17",
+    "1980",
+  ),
+  huebscher1948: source(
+    "paper",
+    "Huebscher, Friction equivalents for round, square and rectangular ducts, ASHVE Transactions 54",
+    "1948",
+  ),
+  iso3966: source(
+    "standard",
+    "ISO 3966, flow in closed conduits, velocity area method with Pitot static tubes, from memory",
+    "undated",
+  ),
+  iso5167: source("standard", "ISO 5167-2, orifice plates", "2003"),
+  nistSp811: source(
+    "government",
+    "NIST Special Publication 811, Guide for the Use of the International System of Units",
+    "2008",
+  ),
+  psychrolib: source(
+    "software",
+    "psychrolib, open-source library of the formulas of ASHRAE Handbook Fundamentals, chapter 1",
+    "2018",
+  ),
+  todiniPilati1988: source(
+    "paper",
+    "Todini and Pilati, A gradient algorithm for the analysis of pipe networks",
+    "1988",
+  ),
+} as const satisfies Record<string, Source>;

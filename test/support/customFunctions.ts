@@ -1,0 +1,24 @@
+// The host's object, as platform documents describe it: enough for the cell functions, faithful in its error class and codes.
+class HostError extends Error {
+  constructor(
+    readonly code: string,
+    message?: string,
+  ) {
+    super(message ?? code);
+    this.name = "CustomFunctionsError";
+  }
+}
+
+const ErrorCode = {
+  invalidValue: "#VALUE!",
+  notAvailable: "#N/A",
+  divisionByZero: "#DIV/0!",
+  invalidNumber: "#NUM!",
+  nullReference: "#NULL!",
+  invalidName: "#NAME?",
+  invalidReference: "#REF!",
+} as const;
+
+export const customFunctions = { Error: HostError, ErrorCode, associate: (): void => undefined };
+
+Object.assign(globalThis, { CustomFunctions: customFunctions });
