@@ -3,6 +3,7 @@ const path = require("node:path");
 const CopyPlugin = require("copy-webpack-plugin");
 const CustomFunctionsMetadataPlugin = require("custom-functions-metadata-plugin");
 const HtmlPlugin = require("html-webpack-plugin");
+const TerserPlugin = require("terser-webpack-plugin");
 const { require: requireTypeScript } = require("tsx/cjs/api");
 
 const { finishMetadata } = requireTypeScript("./scripts/finishMetadata.ts", __filename);
@@ -33,6 +34,7 @@ const shared = {
   context: __dirname,
   resolve: { extensions: [".ts", ".tsx", ".js"] },
   performance: { hints: false },
+  optimization: { minimizer: [new TerserPlugin({ minify: TerserPlugin.swcMinify, terserOptions: { compress: true, mangle: true } })] },
   module: { rules: [{ test: /\.tsx?$/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } }] },
   output: { path: path.resolve("dist"), filename: "[name].js" },
 };

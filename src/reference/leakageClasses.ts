@@ -1,15 +1,7 @@
 import type { LeakageClassRow, Provenance } from "./schema";
 
-/** Seam leakage grows with pressure to this power, in both systems. */
+/** Seam leakage grows with pressure to this power, in both systems. Source: smacna1985, equation 4-5, CL = F / P^0.65. */
 export const LEAKAGE_EXPONENT = 0.65;
-
-/** Where the exponent stands. */
-export const leakageExponentFrom: Provenance = {
-  source: "smacna1985",
-  locator: "equation 4-5: CL = F / P^0.65",
-  basis: "second-hand",
-  checked: null,
-};
 
 const en: Provenance = {
   source: "en12237",

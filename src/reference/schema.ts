@@ -129,6 +129,7 @@ export interface HazardRow extends ReferenceRow {
 /** Stock duct diameters. */
 export interface TradeSizeRow extends ReferenceRow {
   readonly series: "inch" | "EN 1506";
+  readonly additional: boolean; // a second choice of the standard, not in every stock
   readonly diameter: number; // [m]
 }
 

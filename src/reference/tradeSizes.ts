@@ -15,6 +15,7 @@ const inch = (size: number): TradeSizeRow => ({
   key: `${size} in`,
   label: `Round duct, ${size} in`,
   series: "inch",
+  additional: false,
   diameter: inches(size),
   source: "commonPractice",
   locator: "stock sizes of round duct and fittings",
@@ -26,6 +27,7 @@ const en = (size: number): TradeSizeRow => ({
   key: `${size} mm`,
   label: `Round duct, ${size} mm`,
   series: "EN 1506",
+  additional: EN_ADDITIONAL.includes(size),
   diameter: millimetres(size),
   ...(EN_ADDITIONAL.includes(size) ? { note: "Additional size of the standard, not in every stock." } : {}),
   source: "en1506Memory",
@@ -37,6 +39,8 @@ const en = (size: number): TradeSizeRow => ({
 /** Stock diameters, each series from small to large. */
 export const tradeSizes: readonly TradeSizeRow[] = [...INCH_SIZES.map(inch), ...EN_SIZES.map(en)];
 
-/** [m] the stock diameters that go with a unit system: whole and half inches, or the EN 1506 series. */
+/** [m] the stock diameters that go with a unit system: whole and half inches, or the first choice of EN 1506. */
 export const stockDiameters = (system: UnitSystem): readonly number[] =>
-  tradeSizes.filter(({ series }) => (series === "inch") === (system === "IP")).map(({ diameter }) => diameter);
+  tradeSizes
+    .filter(({ series, additional }) => !additional && (series === "inch") === (system === "IP"))
+    .map(({ diameter }) => diameter);

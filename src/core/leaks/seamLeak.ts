@@ -1,8 +1,6 @@
+import { LEAKAGE_EXPONENT } from "../../reference/leakageClasses";
 import { unitOf } from "../../reference/quantities";
 import { requireWithin } from "../errors";
-
-/** Exponent of seam leakage in both the US and the European classes. Source: smacna1985, en12237. */
-export const SEAM_EXPONENT = 0.65;
 
 /**
  * Leak of a duct's seams and joints by leakage class.
@@ -20,7 +18,7 @@ export function seamLeak(constant: number, surface: number, pressure: number): n
   requireWithin("class", constant, { atLeast: 0 }, "");
   requireWithin("surface", surface, { atLeast: 0 }, "m²");
   requireWithin("pressure", pressure, { atLeast: 0 }, "Pa");
-  return constant * surface * pressure ** SEAM_EXPONENT;
+  return constant * surface * pressure ** LEAKAGE_EXPONENT;
 }
 
 const airflowUnit = unitOf("airflow", "IP").factor; // cfm
@@ -29,7 +27,7 @@ const pressureUnit = unitOf("pressure", "IP").factor; // in.w.g.
 
 /** Leakage class C_L (cfm per 100 ft2 at 1 in.w.g.) as the constant of {@link seamLeak}. */
 export const constantOfClass = (leakageClass: number): number =>
-  (leakageClass * airflowUnit) / surfaceUnit / pressureUnit ** SEAM_EXPONENT;
+  (leakageClass * airflowUnit) / surfaceUnit / pressureUnit ** LEAKAGE_EXPONENT;
 
 /** European class value, L/(s m2) per Pa^0.65, as the constant of {@link seamLeak}. */
 export const constantOfEuropeanClass = (litres: number): number => litres * 1e-3;

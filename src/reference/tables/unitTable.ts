@@ -34,7 +34,7 @@ const rows: readonly UnitRow[] = Object.entries(convertibleUnits).flatMap(([kind
     names: names.join(", "),
     factor,
     si: SI_UNITS[kind] ?? "",
-    ...(/w\.g\./.test(names[0] ?? "") ? water : exact),
+    ...((names[0] ?? "").includes("w.g.") ? water : exact),
   })),
 );
 

@@ -1,0 +1,45 @@
+import { requireWithin } from "../errors";
+import type { CurvePoint } from "./fanCurve";
+
+/**
+ * A point of a fan curve at another speed, air or size.
+ *
+ *     Q ~ N D^3,  p ~ N^2 D^2 rho
+ *
+ * @param point airflow and pressure, any units
+ * @param speedratio [-] new speed / rated speed, above 0 to 10
+ * @param densityratio [-] new density / rated density, above 0 to 10
+ * @param sizeratio [-] new diameter / rated diameter, above 0 to 10
+ * @returns in the point's units
+ * @throws DomainError if a ratio is outside its range
+ * @source abulencia2009 examples 17.1 and 17.2
+ */
+export function scaledPoint(point: CurvePoint, speedratio: number, densityratio: number, sizeratio: number): CurvePoint {
+  const limits = { above: 0, atMost: 10 };
+  requireWithin("speedratio", speedratio, limits, "");
+  requireWithin("densityratio", densityratio, limits, "");
+  requireWithin("sizeratio", sizeratio, limits, "");
+  return {
+    airflow: point.airflow * speedratio * sizeratio ** 3,
+    pressure: point.pressure * speedratio ** 2 * sizeratio ** 2 * densityratio,
+  };
+}
+
+/**
+ * Power in the air, or with an efficiency the shaft power that it takes.
+ *
+ *     P = Q p / eta
+ *
+ * @param airflow [m3/s] at least 0
+ * @param pressure [Pa] at least 0
+ * @param efficiency [-] above 0 to 1; 1 gives the power in the air
+ * @returns [W]
+ * @throws DomainError if an argument is outside its range
+ * @source solberg example 10.3
+ */
+export function airPower(airflow: number, pressure: number, efficiency: number): number {
+  requireWithin("airflow", airflow, { atLeast: 0 }, "m³/s");
+  requireWithin("pressure", pressure, { atLeast: 0 }, "Pa");
+  requireWithin("efficiency", efficiency, { above: 0, atMost: 1 }, "");
+  return (airflow * pressure) / efficiency;
+}

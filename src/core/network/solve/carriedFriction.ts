@@ -1,0 +1,85 @@
+import { AIR_VISCOSITY } from "../../air/constants";
+import { frictionFactor } from "../../friction/frictionFactor";
+import { sectionArea } from "../../section/section";
+
+const LAMINAR_END = 2000; // Reynolds number, as frictionFactor has it
+const TURBULENT_START = 4000;
+const TO_DECIMAL = 2 / Math.LN10;
+
+/**
+ * Straight lengths of one network, by index, with 1/sqrt(f) of each carried from one airflow to the next: while a solver
+ * closes in on the airflows, one Halley step per visit brings Colebrook-White along instead of solving it anew.
+ */
+export interface Lengths {
+  readonly resistance: Float64Array; // [Pa s2/m6] loss = resistance f Q^2
+  readonly reynoldsPerFlow: Float64Array; // [s/m3]
+  readonly wall: Float64Array; // [-] (e/D)/3.7
+  readonly bandStart: Float64Array; // [-] f at Re 4000, the upper end of the band between laminar and turbulent
+  readonly root: Float64Array; // [-] 1/sqrt(f), carried
+  readonly slope: Float64Array; // [Pa s/m3] d loss / dQ at the last visit
+  readonly shift: Float64Array; // one number: the largest relative change of a root since it was last set to 0
+}
+
+export function newLengths(count: number): Lengths {
+  const column = (): Float64Array => new Float64Array(count);
+  return {
+    resistance: column(),
+    reynoldsPerFlow: column(),
+    wall: column(),
+    bandStart: column(),
+    root: column(),
+    slope: column(),
+    shift: new Float64Array(1),
+  };
+}
+
+/** Puts one straight length in its place; a length of 0 costs nothing and is never visited. */
+export function setLength(lengths: Lengths, index: number, length: number, diameter: number, roughness: number, density: number): void {
+  const area = sectionArea(diameter, null);
+  lengths.resistance[index] = ((length / diameter) * density) / (2 * area * area);
+  lengths.reynoldsPerFlow[index] = (density * diameter) / (area * AIR_VISCOSITY);
+  lengths.wall[index] = roughness / diameter / 3.7;
+  lengths.bandStart[index] = frictionFactor(TURBULENT_START, roughness / diameter);
+  lengths.root[index] = frictionFactor(1e5, roughness / diameter) ** -0.5;
+}
+
+/**
+ * Friction of a length at an airflow; its derivative is left in `slope`.
+ *
+ *     turbulent: d ln f / d ln Re = -2 s / (1 + s),  s = 2 b / (ln 10 (a + b x)),  x = 1/sqrt(f), a = (e/D)/3.7, b = 2.51/Re
+ *
+ * @param airflow [m3/s] at least 0
+ * @returns [Pa]
+ * @source colebrook1939 the same factor as frictionFactor, and its derivative by the implicit function theorem
+ */
+export function carriedFriction(lengths: Lengths, index: number, airflow: number): number {
+  const resistance = lengths.resistance[index]!;
+  if (resistance === 0) return 0;
+  const perFlow = lengths.reynoldsPerFlow[index]!;
+  const reynolds = perFlow * airflow;
+  if (reynolds <= LAMINAR_END) {
+    const perAirflow = (resistance * 64) / perFlow;
+    lengths.slope[index] = perAirflow;
+    return perAirflow * airflow;
+  }
+  if (reynolds < TURBULENT_START) {
+    const laminar = 64 / LAMINAR_END;
+    const rise = (lengths.bandStart[index]! - laminar) / (TURBULENT_START - LAMINAR_END);
+    const factor = laminar + rise * (reynolds - LAMINAR_END);
+    lengths.slope[index] = resistance * airflow * (2 * factor + rise * reynolds);
+    return resistance * factor * airflow * airflow;
+  }
+  const b = 2.51 / reynolds;
+  const x = lengths.root[index]!;
+  const inside = lengths.wall[index]! + b * x;
+  const g = x + TO_DECIMAL * Math.log(inside);
+  const s = (TO_DECIMAL * b) / inside;
+  const first = 1 + s;
+  const next = x - (2 * g * first) / (2 * first * first + (g * s * b) / inside);
+  lengths.root[index] = next;
+  lengths.shift[0] = Math.max(lengths.shift[0]!, Math.abs(next - x) / next);
+  const factor = 1 / (next * next);
+  const shape = 2 - (2 * s) / first;
+  lengths.slope[index] = resistance * factor * airflow * shape;
+  return resistance * factor * airflow * airflow;
+}

@@ -1,0 +1,105 @@
+import { DISCHARGE_COEFFICIENT } from "../../leaks/openingLeak";
+import { sectionArea } from "../../section/section";
+import type { Surroundings } from "../designPass";
+import type { Network } from "../network";
+import { carriedFriction, type Lengths, newLengths, setLength } from "./carriedFriction";
+
+/** What stands at a run's upstream end. */
+export const STILL = 0; // nothing can enter: no airflow
+export const JUNCTION = 1; // other runs bring air
+export const OPEN_END = 2; // a hood or pipe end
+export const LEAK_ONLY = 3; // nothing but the run's own leak
+
+/** A network as columns of numbers, ready for sweeps along the tree. Everything is SI. */
+export interface Elements {
+  readonly kind: Uint8Array;
+  readonly cut: Uint8Array; // 1 beyond a shut gate: still, and at the room's pressure
+  readonly endResistance: Float64Array; // [Pa s2/m6] of an open end: P = R q^2; of a lone leak likewise
+  readonly leakShare: Float64Array; // [-] g = C_d A_leak / A_duct; 0 = no leak
+  readonly leakDrive: Float64Array; // [m6/(s2 Pa)] (1 - g^2) 2 A^2 / rho
+  readonly fixedResistance: Float64Array; // [Pa s2/m6] fittings: loss = R Q^2
+  readonly deviceFactor: Float64Array; // [Pa (s/m3)^m]
+  readonly deviceExponent: Float64Array;
+  readonly pipes: Lengths;
+  readonly hoses: Lengths;
+}
+
+const SMALLEST_ENTRY = 1e-9; // [-] an entry without any loss would leave its airflow undetermined
+
+export function elementsOf(network: Network, surroundings: Surroundings): Elements {
+  const { runs, joining, order } = network;
+  const { density } = surroundings;
+  const count = runs.length;
+  const column = (): Float64Array => new Float64Array(count);
+  const elements: Elements = {
+    kind: new Uint8Array(count),
+    cut: new Uint8Array(count),
+    endResistance: column(),
+    leakShare: column(),
+    leakDrive: column(),
+    fixedResistance: column(),
+    deviceFactor: column(),
+    deviceExponent: column(),
+    pipes: newLengths(count),
+    hoses: newLengths(count),
+  };
+  for (const index of [...order, ...network.discharge]) {
+    const run = runs[index]!;
+    const area = sectionArea(run.diameter, null);
+    const perVelocityPressure = density / (2 * area * area);
+    elements.fixedResistance[index] = run.coefficient * perVelocityPressure;
+    if (run.device !== null) {
+      elements.deviceFactor[index] = run.device.ratedLoss / run.device.ratedAirflow ** run.device.exponent;
+      elements.deviceExponent[index] = run.device.exponent;
+    }
+    if (run.length > 0) setLength(elements.pipes, index, run.length, run.diameter, run.roughness, density);
+    if (run.hoseLength > 0) setLength(elements.hoses, index, run.hoseLength, run.diameter, surroundings.hoseRoughness, density);
+    if (run.side === "discharge") continue;
+    const share = (DISCHARGE_COEFFICIENT * run.leakArea) / area;
+    elements.leakShare[index] = share;
+    elements.leakDrive[index] = ((1 - share * share) * 2 * area * area) / density;
+    const open = run.gate !== "shut";
+    const fed = open && joining[index]!.some((other) => elements.kind[other] !== STILL);
+    if (fed) elements.kind[index] = JUNCTION;
+    else if (open && joining[index]!.length === 0) {
+      elements.kind[index] = OPEN_END;
+      elements.endResistance[index] = Math.max(run.hood ?? surroundings.plainEnd, SMALLEST_ENTRY) * perVelocityPressure;
+    } else if (share > 0) {
+      elements.kind[index] = LEAK_ONLY;
+      // L = g A sqrt(2 P / rho) / sqrt(1 - g^2), solved for P
+      elements.endResistance[index] = ((1 - share * share) * perVelocityPressure) / (share * share);
+    }
+  }
+  for (let place = order.length - 1; place >= 0; place--) {
+    const index = order[place]!;
+    const to = network.joins[index]!;
+    if (to < 0 || (elements.cut[to] === 0 && runs[to]!.gate !== "shut")) continue;
+    elements.cut[index] = 1;
+    elements.kind[index] = STILL;
+  }
+  return elements;
+}
+
+/** Loss of a run at an airflow [Pa]; the derivative [Pa s/m3] is put into `slopes`. */
+export function runHead(elements: Elements, index: number, airflow: number, slopes: Float64Array): number {
+  const fixed = elements.fixedResistance[index]! * airflow;
+  let loss = fixed * airflow;
+  let slope = 2 * fixed;
+  const factor = elements.deviceFactor[index]!;
+  if (factor > 0) {
+    const exponent = elements.deviceExponent[index]!;
+    const device = factor * airflow ** exponent;
+    loss += device;
+    slope += airflow > 0 ? (exponent * device) / airflow : 0;
+  }
+  if (elements.pipes.resistance[index]! > 0) {
+    loss += carriedFriction(elements.pipes, index, airflow);
+    slope += elements.pipes.slope[index]!;
+  }
+  if (elements.hoses.resistance[index]! > 0) {
+    loss += carriedFriction(elements.hoses, index, airflow);
+    slope += elements.hoses.slope[index]!;
+  }
+  slopes[index] = slope;
+  return loss;
+}
