@@ -37,7 +37,8 @@ const LONGEST_SHOWN = 40; // characters of a user's text that a sentence repeats
 
 /** A received value as a sentence shows it: never long, never markup, never "[object Object]". */
 export function shown(value: unknown): string {
-  if (typeof value === "number") return Number.isFinite(value) ? String(Number(value.toPrecision(7))) : "a number that is not finite";
+  if (typeof value === "number")
+    return Number.isFinite(value) ? String(Number(value.toPrecision(7))) : "a number that is not finite";
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   if (value == null || value === "") return "a blank cell";
   if (typeof value === "object" && "inWords" in value) return String(value.inWords);
@@ -51,8 +52,10 @@ export function limitsInWords(limits: Limits, unit: string, value: number): stri
   const { above, atLeast, below, atMost } = limits;
   const in_ = (words: string): string => (unit === "" ? words : `${words} ${unit}`);
   if (atLeast !== undefined && atMost !== undefined) return in_(`from ${rounded(atLeast)} to ${rounded(atMost)}`);
-  const low = above !== undefined ? `above ${rounded(above)}` : atLeast !== undefined ? `at least ${rounded(atLeast)}` : null;
-  const high = below !== undefined ? `below ${rounded(below)}` : atMost !== undefined ? `at most ${rounded(atMost)}` : null;
+  const low =
+    above !== undefined ? `above ${rounded(above)}` : atLeast !== undefined ? `at least ${rounded(atLeast)}` : null;
+  const high =
+    below !== undefined ? `below ${rounded(below)}` : atMost !== undefined ? `at most ${rounded(atMost)}` : null;
   if (low === null || high === null) return in_(low ?? high ?? "a number");
   const tooHigh = value > (below ?? atMost ?? Infinity) || value === below;
   return in_(Number.isFinite(value) ? (tooHigh ? high : low) : `${low} and ${high}`);

@@ -34,7 +34,12 @@ export function density(temperature?: any[][], altitude?: any[][], humidity?: an
  * @returns pressure
  */
 export function velocitypressure(velocity: any[][], density?: any[][], units?: any[][]): any[][] {
-  return answer(units, "pressure", [needed("velocity", velocity, "velocity"), densityArgument(density)], velocityPressure);
+  return answer(
+    units,
+    "pressure",
+    [needed("velocity", velocity, "velocity"), densityArgument(density)],
+    velocityPressure,
+  );
 }
 
 /**

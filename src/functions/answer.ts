@@ -73,10 +73,15 @@ function gridOf(args: readonly Argument<unknown>[]): Grid {
     const fits = (size: number, whole: number): boolean => size === 1 || size === whole;
     if (!fits(matrix.length, rows) || !fits(matrix[0]!.length, width)) {
       const shape = `${matrix.length} by ${matrix[0]!.length} cells`;
-      throw new DomainError(args[index]!.name, shape, `one cell, one row, one column or ${rows} by ${width} cells like the other ranges`);
+      throw new DomainError(
+        args[index]!.name,
+        shape,
+        `one cell, one row, one column or ${rows} by ${width} cells like the other ranges`,
+      );
     }
   });
-  if (rows * width > MOST_CELLS) throw new DomainError("the ranges", `${rows} by ${width} cells`, `together at most ${MOST_CELLS} cells`);
+  if (rows * width > MOST_CELLS)
+    throw new DomainError("the ranges", `${rows} by ${width} cells`, `together at most ${MOST_CELLS} cells`);
   return { columns, rows, width };
 }
 

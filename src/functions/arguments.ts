@@ -72,7 +72,11 @@ export const fittings = (name: string, given: unknown, kind: "hood" | "any"): Ar
 
 export function readFittings(name: string, cell: Cell, kind: "hood" | "any", system: UnitSystem): FittingItem[] {
   if (cell === null || cell instanceof CellErrorValue || typeof cell === "boolean") {
-    return refuseCell(name, cell, kind === "hood" ? "a hood entry's name or its K" : "a fitting's name, a list of them, or a K");
+    return refuseCell(
+      name,
+      cell,
+      kind === "hood" ? "a hood entry's name or its K" : "a fitting's name, a list of them, or a K",
+    );
   }
   const items = parseFittingList(name, String(cell), unitOf("diameter", system).factor, kind);
   if (items.length === 0) throw new DomainError(name, cell, "given");
@@ -103,7 +107,10 @@ export function readChoice<Word extends string>(name: string, cell: Cell, words:
   if (typeof cell !== "string") return refuseCell(name, cell, list);
   const found = words.find((word) => plain(word) === plain(cell));
   if (found !== undefined) return found;
-  const near = nearestNames(words.map((key) => ({ key })), cell)[0]!;
+  const near = nearestNames(
+    words.map((key) => ({ key })),
+    cell,
+  )[0]!;
   throw new DomainError(name, cell, words.length > 3 ? `${list} (nearest: "${near}")` : list);
 }
 
@@ -137,7 +144,8 @@ export function readWithin(name: string, cell: Cell, quantity: Quantity, limits:
   return value;
 }
 
-const isBlank = (cell: Cell, zero: "is blank" | "is 0"): boolean => cell === null || (zero === "is blank" && cell === 0);
+const isBlank = (cell: Cell, zero: "is blank" | "is 0"): boolean =>
+  cell === null || (zero === "is blank" && cell === 0);
 
 /** A number or a numeric text, from the user's unit into SI. */
 export function readNumber(name: string, cell: Cell, quantity: Quantity, system: UnitSystem): number {

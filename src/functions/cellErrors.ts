@@ -68,4 +68,3 @@ export function inHost(compute: () => (string | number)[][]): (string | number)[
 }
 
 export const NOT_FINITE: Failure = { kind: "notAvailable", sentence: "no finite result for these inputs" };
-

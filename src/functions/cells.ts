@@ -20,7 +20,9 @@ export function toMatrix(argument: unknown): Matrix {
   const lines = rows.map((row) => (Array.isArray(row) ? row : [row]).map(toCell));
   const width = lines.reduce((most, line) => Math.max(most, line.length), 0);
   if (lines.length === 0 || width === 0) return [[null]];
-  return lines.map((line) => (line.length === width ? line : [...line, ...new Array<null>(width - line.length).fill(null)]));
+  return lines.map((line) =>
+    line.length === width ? line : [...line, ...new Array<null>(width - line.length).fill(null)],
+  );
 }
 
 /** Blank as null, formatted numbers and entities as their basic value, errors as errors. */

@@ -15,7 +15,9 @@ export const gateCondition = (name: string, given: unknown): Argument<GateCondit
   quantity: null,
   read: (cell) => {
     const what = `a name in the table "gates"`;
-    return typeof cell === "string" ? requireNamed(name, gateConditions as readonly GateConditionRow[], cell, what) : refuseCell(name, cell, what);
+    return typeof cell === "string"
+      ? requireNamed(name, gateConditions as readonly GateConditionRow[], cell, what)
+      : refuseCell(name, cell, what);
   },
 });
 
@@ -28,7 +30,8 @@ export const leakageClass = (name: string, given: unknown): Argument<number> => 
   read: (cell, system) => {
     const what = "a class number or an EN letter A to D";
     if (cell === null) return refuseCell(name, cell, what);
-    if (typeof cell !== "string" || cell.trim() !== "" && Number.isFinite(Number(cell))) return constantOfClass(readNumber(name, cell, "ratio", system));
+    if (typeof cell !== "string" || (cell.trim() !== "" && Number.isFinite(Number(cell))))
+      return constantOfClass(readNumber(name, cell, "ratio", system));
     const row = requireNamed(name, leakageClasses, cell, what);
     return row.system === "EN" ? constantOfEuropeanClass(row.value) : constantOfClass(row.value);
   },

@@ -15,7 +15,13 @@ import { gateCondition, leakageClass } from "./leakArguments";
  * @param [units] "IP" (default) or "SI"
  * @returns airflow
  */
-export function leak(area: any[][], suction: any[][], coefficient?: any[][], density?: any[][], units?: any[][]): any[][] {
+export function leak(
+  area: any[][],
+  suction: any[][],
+  coefficient?: any[][],
+  density?: any[][],
+  units?: any[][],
+): any[][] {
   return answer(
     units,
     "airflow",
@@ -39,7 +45,13 @@ export function leak(area: any[][], suction: any[][], coefficient?: any[][], den
  * @param [units] "IP" (default) or "SI"
  * @returns area
  */
-export function leakarea(airflow: any[][], suction: any[][], coefficient?: any[][], density?: any[][], units?: any[][]): any[][] {
+export function leakarea(
+  airflow: any[][],
+  suction: any[][],
+  coefficient?: any[][],
+  density?: any[][],
+  units?: any[][],
+): any[][] {
   return answer(
     units,
     "openArea",
@@ -86,7 +98,13 @@ export function leakat(airflow: any[][], suction: any[][], newsuction: any[][], 
  * @param [units] "IP" (default) or "SI"
  * @returns airflow
  */
-export function gateleak(condition: any[][], diameter: any[][], suction: any[][], density?: any[][], units?: any[][]): any[][] {
+export function gateleak(
+  condition: any[][],
+  diameter: any[][],
+  suction: any[][],
+  density?: any[][],
+  units?: any[][],
+): any[][] {
   return answer(
     units,
     "airflow",

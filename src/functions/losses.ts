@@ -7,7 +7,14 @@ import { equivalentLength, frictionPerLength } from "../core/friction/frictionLo
 import { hoodAirflow, hoodSuction } from "../core/hoods/hood";
 import { meanVelocity, sectionArea } from "../core/section/section";
 import { answer } from "./answer";
-import { density as densityArgument, fittings, material as materialArgument, needed, optional, readUnits } from "./arguments";
+import {
+  density as densityArgument,
+  fittings,
+  material as materialArgument,
+  needed,
+  optional,
+  readUnits,
+} from "./arguments";
 
 /**
  * Friction of a straight round duct, in in.w.g. per 100 ft (SI: Pa per m), by Colebrook-White.
@@ -19,7 +26,13 @@ import { density as densityArgument, fittings, material as materialArgument, nee
  * @param [units] "IP" (default) or "SI"
  * @returns loss per length
  */
-export function friction(airflow: any[][], diameter: any[][], material?: any[][], density?: any[][], units?: any[][]): any[][] {
+export function friction(
+  airflow: any[][],
+  diameter: any[][],
+  material?: any[][],
+  density?: any[][],
+  units?: any[][],
+): any[][] {
   return answer(
     units,
     "lossPerLength",
@@ -157,7 +170,8 @@ export function equivlength(
       materialArgument(material),
       densityArgument(density),
     ],
-    (items, flow, width, roughness, air) => equivalentLength(listCoefficient(items, width), flow, width, roughness, air),
+    (items, flow, width, roughness, air) =>
+      equivalentLength(listCoefficient(items, width), flow, width, roughness, air),
   );
 }
 
@@ -171,7 +185,13 @@ export function equivlength(
  * @param [units] "IP" (default) or "SI"
  * @returns pressure
  */
-export function hoodsuction(airflow: any[][], diameter: any[][], entry: any[][], density?: any[][], units?: any[][]): any[][] {
+export function hoodsuction(
+  airflow: any[][],
+  diameter: any[][],
+  entry: any[][],
+  density?: any[][],
+  units?: any[][],
+): any[][] {
   return answer(
     units,
     "pressure",
@@ -195,7 +215,13 @@ export function hoodsuction(airflow: any[][], diameter: any[][], entry: any[][],
  * @param [units] "IP" (default) or "SI"
  * @returns airflow
  */
-export function hoodairflow(suction: any[][], diameter: any[][], entry: any[][], density?: any[][], units?: any[][]): any[][] {
+export function hoodairflow(
+  suction: any[][],
+  diameter: any[][],
+  entry: any[][],
+  density?: any[][],
+  units?: any[][],
+): any[][] {
   return answer(
     units,
     "airflow",

@@ -37,12 +37,16 @@ describe("the array rule of cells and ranges", () => {
     const flow = fc.double({ min: 1, max: 5000, noNaN: true });
     const width = fc.double({ min: 2, max: 30, noNaN: true });
     fc.assert(
-      fc.property(fc.array(flow, { minLength: 2, maxLength: 4 }), fc.array(width, { minLength: 2, maxLength: 4 }), (flows, widths) => {
-        const grid = call(velocity, column(...flows), row(...widths));
-        flows.forEach((airflow, i) =>
-          widths.forEach((diameter, j) => expect(grid[i]![j]).toBe(call(velocity, [[airflow]], [[diameter]])[0]![0])),
-        );
-      }),
+      fc.property(
+        fc.array(flow, { minLength: 2, maxLength: 4 }),
+        fc.array(width, { minLength: 2, maxLength: 4 }),
+        (flows, widths) => {
+          const grid = call(velocity, column(...flows), row(...widths));
+          flows.forEach((airflow, i) =>
+            widths.forEach((diameter, j) => expect(grid[i]![j]).toBe(call(velocity, [[airflow]], [[diameter]])[0]![0])),
+          );
+        },
+      ),
       { numRuns: 50 },
     );
   });
@@ -50,7 +54,8 @@ describe("the array rule of cells and ranges", () => {
   test("shapes that do not fit are refused by name", () => {
     expect(refusal(() => call(velocity, column(1, 2, 3), column(4, 5)))).toEqual({
       code: "#VALUE!",
-      message: 'diameter must be one cell, one row, one column or 3 by 1 cells like the other ranges; got "2 by 1 cells"',
+      message:
+        'diameter must be one cell, one row, one column or 3 by 1 cells like the other ranges; got "2 by 1 cells"',
     });
   });
 
@@ -83,7 +88,10 @@ describe("blanks", () => {
   });
 
   test("a single blank cell is refused, not answered with nothing", () => {
-    expect(refusal(() => call(area, [[null]]))).toEqual({ code: "#VALUE!", message: "diameter must be given; got a blank cell" });
+    expect(refusal(() => call(area, [[null]]))).toEqual({
+      code: "#VALUE!",
+      message: "diameter must be given; got a blank cell",
+    });
   });
 
   test.each([null, undefined, "", 0])("an optional argument that is %p takes its default", (blank) => {
@@ -108,7 +116,9 @@ describe("wrong values", () => {
   test("the sentence repeats the number in the unit it was typed in", () => {
     expect(refusal(() => call(area, [[-4]])).message).toBe("diameter must be above 0 in; got -4");
     expect(refusal(() => call(area, [[-100]], null, [["SI"]])).message).toBe("diameter must be above 0 mm; got -100");
-    expect(refusal(() => call(area, [[30000]], null, [["SI"]])).message).toBe("diameter must be at most 20000 mm; got 30000");
+    expect(refusal(() => call(area, [[30000]], null, [["SI"]])).message).toBe(
+      "diameter must be at most 20000 mm; got 30000",
+    );
     expect(refusal(() => call(runloss, [[350]], [[4]], [[-10]])).message).toBe("length must be at least 0 ft; got -10");
   });
 
@@ -120,7 +130,10 @@ describe("wrong values", () => {
   });
 
   test("an answer too large for a number is #N/A with the reason", () => {
-    expect(refusal(() => call(velocity, [[1e308]], [[1e-300]]))).toEqual({ code: "#N/A", message: "no finite result for these inputs" });
+    expect(refusal(() => call(velocity, [[1e308]], [[1e-300]]))).toEqual({
+      code: "#N/A",
+      message: "no finite result for these inputs",
+    });
   });
 
   test("long text is cut in the sentence", () => {
@@ -154,7 +167,9 @@ describe("units", () => {
   });
 
   test("more than one cell is refused", () => {
-    expect(refusal(() => call(area, [[4]], null, [["IP", "SI"]])).message).toBe('units must be one cell; got "1 by 2 cells"');
+    expect(refusal(() => call(area, [[4]], null, [["IP", "SI"]])).message).toBe(
+      'units must be one cell; got "1 by 2 cells"',
+    );
   });
 });
 
@@ -176,6 +191,8 @@ describe("names", () => {
   });
 
   test("a number of a fitting's own text is refused with that number", () => {
-    expect(refusal(() => call(losscoefficient, [["elbow 9"]])).message).toBe('shape must be from 0.75 to 2 for "elbow 4-piece" (r/D); got 9');
+    expect(refusal(() => call(losscoefficient, [["elbow 9"]])).message).toBe(
+      'shape must be from 0.75 to 2 for "elbow 4-piece" (r/D); got 9',
+    );
   });
 });

@@ -12,14 +12,28 @@ function table(rows: readonly Row[]): unknown[][] {
 }
 
 /** The answer by run name and header (without its unit). */
-function answerOf(rows: readonly Row[], units = "IP", density: unknown = null): Record<string, Record<string, string | number>> {
+function answerOf(
+  rows: readonly Row[],
+  units = "IP",
+  density: unknown = null,
+): Record<string, Record<string, string | number>> {
   const [headers, ...lines] = budget(table(rows) as any[][], [[density]], [[units]]) as (string | number)[][];
   const plain = headers!.map((header) => String(header).replace(/ \(.*/, ""));
-  return Object.fromEntries(lines.map((line) => [line[0], Object.fromEntries(line.map((cell, index) => [plain[index], cell]))]));
+  return Object.fromEntries(
+    lines.map((line) => [line[0], Object.fromEntries(line.map((cell, index) => [plain[index], cell]))]),
+  );
 }
 
 const saw: Row = { Run: "saw", To: "main", Diameter: 4, Length: 10, Hood: "plain end", Airflow: 350, Gate: "open" };
-const sander: Row = { Run: "sander", To: "main", Diameter: 4, Length: 20, Hood: "plain end", Airflow: 350, Gate: "open" };
+const sander: Row = {
+  Run: "sander",
+  To: "main",
+  Diameter: 4,
+  Length: 20,
+  Hood: "plain end",
+  Airflow: 350,
+  Gate: "open",
+};
 const main: Row = { Run: "main", To: "fan", Diameter: 5, Length: 10 };
 
 describe("BUDGET against published systems", () => {
@@ -32,8 +46,22 @@ describe("BUDGET against published systems", () => {
       const reynolds = (density * 4 * airflow) / (Math.PI * diameter * 1.819e-5);
       return 1000 * diameter * 3.7 * (10 ** (-1 / (2 * Math.sqrt(0.032))) - 2.51 / (reynolds * Math.sqrt(0.032)));
     };
-    const branch = (Run: string): Row => ({ Run, To: "main", Diameter: 150, Length: 10, Material: wall(0.2, 0.15), Hood: 4, Airflow: 720 });
-    const rows = [branch("a"), branch("b"), branch("c"), branch("d"), { Run: "main", To: "fan", Diameter: 300, Length: 20 + 6, Material: wall(0.8, 0.3) }];
+    const branch = (Run: string): Row => ({
+      Run,
+      To: "main",
+      Diameter: 150,
+      Length: 10,
+      Material: wall(0.2, 0.15),
+      Hood: 4,
+      Airflow: 720,
+    });
+    const rows = [
+      branch("a"),
+      branch("b"),
+      branch("c"),
+      branch("d"),
+      { Run: "main", To: "fan", Diameter: 300, Length: 20 + 6, Material: wall(0.8, 0.3) },
+    ];
     const { Fan } = answerOf(rows, "SI", density);
     expect(Math.abs(Number(Fan!["Path loss to fan"]) - 684.51)).toBeLessThanOrEqual(0.005);
     expect(Fan!.Airflow).toBeCloseTo(2880, 9); // 4 x 0.2 m3/s
@@ -45,7 +73,13 @@ describe("BUDGET against published systems", () => {
   describe("follows the exhaust line of the 1995 sheet", () => {
     const steel = { Material: 0.006 }; // in, 0.0005 ft
     const easy = { Diameter: 40, Length: 0, Hood: 0.01 }; // brings the rest of the air without governing
-    const { "A-B": first, "B-C": second, "C-D": third, "J-K": outlet, Fan } = answerOf([
+    const {
+      "A-B": first,
+      "B-C": second,
+      "C-D": third,
+      "J-K": outlet,
+      Fan,
+    } = answerOf([
       { Run: "A-B", To: "B-C", Diameter: 10, Length: 59.04, Hood: 0.5, Airflow: 1800, K: 0.28, ...steel },
       { Run: "at B", To: "B-C", Airflow: 2400, ...easy },
       { Run: "B-C", To: "C-D", Diameter: 16, Length: 52.48, K: 3 * 0.28, ...steel },
@@ -53,7 +87,8 @@ describe("BUDGET against published systems", () => {
       { Run: "C-D", To: "fan", Diameter: 18, Length: 52.48, K: 2 * 0.27 + 3 * 0.28, ...steel },
       { Run: "J-K", To: "", Diameter: 20, Length: 26.24, K: 0.27 + 0.28, Side: "discharge", ...steel },
     ]);
-    const within = (ours: unknown, printed: number, share: number) => expect(Math.abs(Number(ours) / printed - 1)).toBeLessThanOrEqual(share);
+    const within = (ours: unknown, printed: number, share: number) =>
+      expect(Math.abs(Number(ours) / printed - 1)).toBeLessThanOrEqual(share);
 
     test("segment by segment", () => {
       within(Number(first!["Run loss"]) - 0.5 * Number(first!["Velocity pressure"]), 1.13, 0.04);
@@ -138,7 +173,9 @@ describe("BUDGET's table", () => {
 
   test("0 counts as blank in every column", () => {
     const zeros = { Flex: 0, K: 0, Leak: 0, "Device loss": 0, Side: 0, Material: 0, Fittings: 0 };
-    expect(budget(table([{ ...saw, ...zeros }, sander, main]) as any[][])).toEqual(budget(table([saw, sander, main]) as any[][]));
+    expect(budget(table([{ ...saw, ...zeros }, sander, main]) as any[][])).toEqual(
+      budget(table([saw, sander, main]) as any[][]),
+    );
   });
 
   test("reordering the runs changes no run's answer", () => {
@@ -177,7 +214,11 @@ describe("BUDGET's table", () => {
 
   test("slow dust settles and fast air is waste: 20 and 28 m/s, DGUV Information 209-044", () => {
     // 4 in: 0.0872665 ft2; 3937 fpm needs 343.6 cfm, 5512 fpm 480.996 cfm
-    const noteAt = (Airflow: number): unknown => answerOf([{ ...saw, Airflow }, { ...main, Diameter: 4 }]).saw!.Note;
+    const noteAt = (Airflow: number): unknown =>
+      answerOf([
+        { ...saw, Airflow },
+        { ...main, Diameter: 4 },
+      ]).saw!.Note;
     expect(noteAt(343)).toBe('dust settles: "wood dust" needs 3937 fpm');
     expect(noteAt(344)).toBe("");
     expect(noteAt(480)).toBe("");
@@ -214,25 +255,35 @@ describe("BUDGET refuses, naming the row", () => {
 
   test("a table without headers", () => {
     const [, ...rows] = table([saw, main]);
-    expect(refusal(() => budget(rows as any[][])).message).toMatch(/^runs must be a table whose first row has the headers Run, To and Diameter \(Run is missing/);
+    expect(refusal(() => budget(rows as any[][])).message).toMatch(
+      /^runs must be a table whose first row has the headers Run, To and Diameter \(Run is missing/,
+    );
   });
 
   test("a misspelt header, with the nearest one there is", () => {
-    expect(message([{ Run: "a", To: "fan", Diamter: 4 }])).toMatch(/\(Diameter is missing; the nearest header there is "Diamter"\)/);
+    expect(message([{ Run: "a", To: "fan", Diamter: 4 }])).toMatch(
+      /\(Diameter is missing; the nearest header there is "Diamter"\)/,
+    );
   });
 
   test("no rows, a single cell, nothing", () => {
-    expect(refusal(() => budget([["Run", "To", "Diameter"]])).message).toBe("runs must be a table with at least one run below its headers; got a blank cell");
+    expect(refusal(() => budget([["Run", "To", "Diameter"]])).message).toBe(
+      "runs must be a table with at least one run below its headers; got a blank cell",
+    );
     expect(refusal(() => budget([[5]])).code).toBe("#VALUE!");
     expect(refusal(() => budget(null as unknown as any[][])).code).toBe("#VALUE!");
   });
 
   test("a density that is not air", () => {
-    expect(refusal(() => budget(table([saw, main]) as any[][], [[62.4]])).message).toMatch(/^density must be from .* lb\/ft³; got 62\.4$/);
+    expect(refusal(() => budget(table([saw, main]) as any[][], [[62.4]])).message).toMatch(
+      /^density must be from .* lb\/ft³; got 62\.4$/,
+    );
   });
 
   test("a column of errors or booleans", () => {
     const error = new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable) as unknown as string;
-    expect(message([{ ...saw, Length: error }, main])).toBe('Length of run "saw" (row 2) must be a number (ft); got the error #N/A');
+    expect(message([{ ...saw, Length: error }, main])).toBe(
+      'Length of run "saw" (row 2) must be a number (ft); got the error #N/A',
+    );
   });
 });

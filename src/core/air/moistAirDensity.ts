@@ -30,6 +30,11 @@ export function moistAirDensity(temperature: number, altitude: number, humidity:
   const pressure = psychrolib.GetStandardAtmPressure(altitude);
   const vapour = psychrolib.GetSatVapPres(celsius) * humidity;
   // Hot, saturated air on a mountain would boil: the library has no answer there.
-  if (vapour > 0.9 * pressure) throw new DomainError("humidity", humidity, "lower: air so hot and thin would be all vapour");
-  return psychrolib.GetMoistAirDensity(celsius, psychrolib.GetHumRatioFromRelHum(celsius, humidity, pressure), pressure);
+  if (vapour > 0.9 * pressure)
+    throw new DomainError("humidity", humidity, "lower: air so hot and thin would be all vapour");
+  return psychrolib.GetMoistAirDensity(
+    celsius,
+    psychrolib.GetHumRatioFromRelHum(celsius, humidity, pressure),
+    pressure,
+  );
 }

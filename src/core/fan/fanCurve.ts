@@ -37,7 +37,9 @@ function slopesOf(points: readonly CurvePoint[]): number[] {
   const widths = points.slice(1).map((point, index) => point.airflow - points[index]!.airflow);
   const secants = points.slice(1).map((point, index) => (point.pressure - points[index]!.pressure) / widths[index]!);
   if (points.length === 2) return [secants[0]!, secants[0]!];
-  const inner = points.slice(1, -1).map((_, index) => innerSlope(widths[index]!, widths[index + 1]!, secants[index]!, secants[index + 1]!));
+  const inner = points
+    .slice(1, -1)
+    .map((_, index) => innerSlope(widths[index]!, widths[index + 1]!, secants[index]!, secants[index + 1]!));
   return [
     endSlope(widths[0]!, widths[1]!, secants[0]!, secants[1]!),
     ...inner,

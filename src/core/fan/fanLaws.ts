@@ -14,7 +14,12 @@ import type { CurvePoint } from "./fanCurve";
  * @throws DomainError if a ratio is outside its range
  * @source abulencia2009 examples 17.1 and 17.2
  */
-export function scaledPoint(point: CurvePoint, speedratio: number, densityratio: number, sizeratio: number): CurvePoint {
+export function scaledPoint(
+  point: CurvePoint,
+  speedratio: number,
+  densityratio: number,
+  sizeratio: number,
+): CurvePoint {
   const limits = { above: 0, atMost: 10 };
   requireWithin("speedratio", speedratio, limits, "");
   requireWithin("densityratio", densityratio, limits, "");

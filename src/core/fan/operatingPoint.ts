@@ -1,6 +1,14 @@
 import { NoAnswerError, requireWithin } from "../errors";
 import { fallingRoot } from "../numeric/fallingRoot";
-import { type CurvePoint, type FanCurve, hasRisingPart, leastAirflow, mostAirflow, OutsideCurveError, readCurve } from "./fanCurve";
+import {
+  type CurvePoint,
+  type FanCurve,
+  hasRisingPart,
+  leastAirflow,
+  mostAirflow,
+  OutsideCurveError,
+  readCurve,
+} from "./fanCurve";
 
 /** Where a fan meets a system: the stable point, and how many crossings there are. */
 export interface OperatingPoint extends CurvePoint {
@@ -41,7 +49,10 @@ const SCAN = 24; // steps between two points of a curve with a rising part
  *
  * @throws OutsideCurveError if the fan still has pressure to spare at the curve's end, NoAnswerError if it never has
  */
-export function stableCrossing(curve: FanCurve, surplus: (airflow: number) => number): { at: number; crossings: number } {
+export function stableCrossing(
+  curve: FanCurve,
+  surplus: (airflow: number) => number,
+): { at: number; crossings: number } {
   const stops = scanStops(curve);
   const values = stops.map(surplus);
   if (values.at(-1)! > 0) throw new OutsideCurveError(curve, Infinity);

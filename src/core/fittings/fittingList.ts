@@ -32,7 +32,10 @@ const MOST_ITEMS = 200; // entries in one list
  * @source house grammar
  */
 export function parseFittingList(argument: string, text: string, inch: number, kind: "hood" | "any"): FittingItem[] {
-  const entries = text.split(/[;\n]/).map(tidy).filter((entry) => entry !== "");
+  const entries = text
+    .split(/[;\n]/)
+    .map(tidy)
+    .filter((entry) => entry !== "");
   if (entries.length > MOST_ITEMS) throw new DomainError(argument, text, `at most ${MOST_ITEMS} entries`);
   return entries.map((entry) => parseEntry(argument, entry, inch, kind));
 }
@@ -65,7 +68,10 @@ function takeCount(argument: string, entry: string): { words: string[]; count: n
   const body = match === null || match[1] === "" ? entry : match[1]!;
   const count = match === null || match[1] === "" ? 1 : Number(match[2]);
   requireWithin(`${argument}: the count of "${body}"`, count, { atLeast: 1, atMost: MOST_ALIKE }, "");
-  const words = body.replace(/(\d)\s*(?:°|deg\b|degrees\b)/g, "$1").replace(/(\d)\s+(in|mm)\b/g, "$1$2").split(" ");
+  const words = body
+    .replace(/(\d)\s*(?:°|deg\b|degrees\b)/g, "$1")
+    .replace(/(\d)\s+(in|mm)\b/g, "$1$2")
+    .split(" ");
   return { words, count };
 }
 
@@ -74,7 +80,11 @@ function readNumber(word: string): number | null {
 }
 
 /** The longest run of leading words that is a family's name. */
-function takeName(argument: string, words: readonly string[], kind: "hood" | "any"): { family: LossFamily; rest: string[] } {
+function takeName(
+  argument: string,
+  words: readonly string[],
+  kind: "hood" | "any",
+): { family: LossFamily; rest: string[] } {
   for (let length = words.length; length > 0; length--) {
     const family = familiesByName.get(plain(words.slice(0, length).join(" ")));
     if (family !== undefined && (kind === "any" || family.kind === kind)) return { family, rest: words.slice(length) };
@@ -105,12 +115,19 @@ function takeNumbers(
     else diameter = value * (sized[2] === "mm" ? 0.001 : 0.0254);
   }
   const byDiameter = family.shape?.quantity === "diameter";
-  if (diameter !== null && !byDiameter) throw new DomainError(argument, words.join(" "), `without a unit after "${family.key}"`);
+  if (diameter !== null && !byDiameter)
+    throw new DomainError(argument, words.join(" "), `without a unit after "${family.key}"`);
   const places: ("shape" | "angle")[] = [];
-  if (family.shape !== null && diameter === null && (!byDiameter || numbers.length > 1 || family.angle === null)) places.push("shape");
+  if (family.shape !== null && diameter === null && (!byDiameter || numbers.length > 1 || family.angle === null))
+    places.push("shape");
   if (family.angle !== null) places.push("angle");
   if (numbers.length > places.length) {
-    const most = places.length === 0 ? "no number" : places.length === 1 ? `one number (${places[0]!})` : "two numbers (shape, angle)";
+    const most =
+      places.length === 0
+        ? "no number"
+        : places.length === 1
+          ? `one number (${places[0]!})`
+          : "two numbers (shape, angle)";
     throw new DomainError(argument, numbers.join(" "), `${most} after "${family.key}"`);
   }
   const of = (place: "shape" | "angle"): number | null => numbers[places.indexOf(place)] ?? null;

@@ -52,7 +52,12 @@ function expansionShare(family: LossFamily, ratio: number | null): number {
 /** Linear along the shape axis; a family without one has a single point. */
 function alongShape(family: LossFamily, points: readonly LossPoint[], shape: number | null): number {
   if (shape === null) return points[0]!.coefficient;
-  return within(family, "shape", points.map((point) => ({ at: point.shape!, value: point.coefficient })), shape);
+  return within(
+    family,
+    "shape",
+    points.map((point) => ({ at: point.shape!, value: point.coefficient })),
+    shape,
+  );
 }
 
 /** Linear along the angle at the printed shape below and above, then linear between the two. */
@@ -72,8 +77,17 @@ function acrossAngles(family: LossFamily, shape: number | null, angle: number): 
 const anglesOf = (points: readonly LossPoint[]): { angle: number; value: number }[] =>
   points.map((point) => ({ angle: point.angle!, value: point.coefficient }));
 
-function alongAngle(family: LossFamily, points: readonly { angle: number; value: number }[], angle: number | null): number {
-  return within(family, "angle", points.map((point) => ({ at: point.angle, value: point.value })), angle ?? NaN);
+function alongAngle(
+  family: LossFamily,
+  points: readonly { angle: number; value: number }[],
+  angle: number | null,
+): number {
+  return within(
+    family,
+    "angle",
+    points.map((point) => ({ at: point.angle, value: point.value })),
+    angle ?? NaN,
+  );
 }
 
 /** The interpolated value, or a sentence that says how far the printed points reach. */
@@ -88,7 +102,12 @@ const limitsOf = (values: readonly number[]): { atLeast: number; atMost: number 
   atMost: Math.max(...values),
 });
 
-function outside(family: LossFamily, argument: Axis, limits: { atLeast: number; atMost: number }, given: number | null): DomainError {
+function outside(
+  family: LossFamily,
+  argument: Axis,
+  limits: { atLeast: number; atMost: number },
+  given: number | null,
+): DomainError {
   const byDiameter = argument === "shape" && family.shape?.quantity === "diameter";
   const scale = byDiameter ? 1000 : 1; // diameters are read and written in mm
   const unit = byDiameter ? " mm" : argument === "angle" ? " degrees" : "";

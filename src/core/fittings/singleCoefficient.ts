@@ -13,7 +13,12 @@ import { lossCoefficient } from "./lossCoefficient";
  * @throws DomainError if a shape or angle is given beside a list, beside one that has its own, or outside the printed points
  * @source each point names its own
  */
-export function singleCoefficient(items: readonly FittingItem[], shape: number | null, angle: number | null, inch: number): number {
+export function singleCoefficient(
+  items: readonly FittingItem[],
+  shape: number | null,
+  angle: number | null,
+  inch: number,
+): number {
   if (shape === null && angle === null) return listCoefficient(items, null);
   const [item] = items;
   const argument = shape === null ? "angle" : "shape";

@@ -7,7 +7,11 @@ export interface Named {
 }
 
 /** Names are compared without regard to case, outer blanks, repeated blanks and hyphens. */
-export const plain = (text: string): string => text.trim().toLowerCase().replace(/[\s_-]+/g, " ");
+export const plain = (text: string): string =>
+  text
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_-]+/g, " ");
 
 /** The row whose key or alias this is; undefined when there is none. */
 export function findNamed<Row extends Named>(rows: readonly Row[], name: string): Row | undefined {
@@ -35,12 +39,20 @@ function score(candidate: string, wanted: string): number {
   if (wanted !== "" && candidate.startsWith(wanted)) return 0;
   const words = candidate.split(" ");
   const shared = wanted.split(" ").filter((word) => word.length > 2 && words.includes(word)).length;
-  const best = words.length > 1 ? Math.min(distance(candidate, wanted), distance(closest(wanted, words), wanted) + 1) : distance(candidate, wanted);
+  const best =
+    words.length > 1
+      ? Math.min(distance(candidate, wanted), distance(closest(wanted, words), wanted) + 1)
+      : distance(candidate, wanted);
   return best - 2 * shared;
 }
 
 /** The row of a name, or a DomainError that offers the nearest names. */
-export function requireNamed<Row extends Named>(argument: string, rows: readonly Row[], name: string, what: string): Row {
+export function requireNamed<Row extends Named>(
+  argument: string,
+  rows: readonly Row[],
+  name: string,
+  what: string,
+): Row {
   const row = findNamed(rows, name);
   if (row === undefined) throw unknownName(argument, rows, name, what);
   return row;

@@ -100,7 +100,13 @@ function hoodRun(run: Run, surroundings: Surroundings): RunBudget {
 }
 
 /** A run that carries asked-for air: what arrives, its own leak, its losses. */
-function carryingRun(run: Run, arriving: number, suction: number, entry: number, surroundings: Surroundings): RunBudget {
+function carryingRun(
+  run: Run,
+  arriving: number,
+  suction: number,
+  entry: number,
+  surroundings: Surroundings,
+): RunBudget {
   const leak = ownLeak(run.label, run.leakArea, arriving, suction, run.diameter, surroundings.density);
   const losses = runLoss(run, arriving + leak, surroundings.hoseRoughness, surroundings.density);
   const along = losses.friction + losses.fittings + losses.device;

@@ -29,7 +29,8 @@ export function runLoss(run: Run, airflow: number, hoseRoughness: number, densit
   const velocity = airflow / sectionArea(run.diameter, null);
   const pressure = velocityPressure(velocity, density);
   const pipe = run.length === 0 ? 0 : run.length * frictionPerLength(airflow, run.diameter, run.roughness, density);
-  const hose = run.hoseLength === 0 ? 0 : run.hoseLength * frictionPerLength(airflow, run.diameter, hoseRoughness, density);
+  const hose =
+    run.hoseLength === 0 ? 0 : run.hoseLength * frictionPerLength(airflow, run.diameter, hoseRoughness, density);
   const { device } = run;
   return {
     velocity,

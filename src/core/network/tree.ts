@@ -19,7 +19,9 @@ export const MOST_RUNS = 20_000;
 export function buildNetwork(runs: readonly Run[]): Network {
   if (runs.length > MOST_RUNS) throw new DomainError("runs", runs.length, `at most ${MOST_RUNS} rows`);
   const byName = indexByName(runs);
-  const joins = runs.map((run) => (run.side === "suction" ? downstreamOf(run, runs, byName) : dischargeEnd(run, runs, byName)));
+  const joins = runs.map((run) =>
+    run.side === "suction" ? downstreamOf(run, runs, byName) : dischargeEnd(run, runs, byName),
+  );
   const joining: number[][] = runs.map(() => []);
   joins.forEach((to, index) => {
     if (to >= 0) joining[to]!.push(index);
@@ -28,7 +30,11 @@ export function buildNetwork(runs: readonly Run[]): Network {
   runs.forEach((run, index) => {
     const first = joining[index]![0];
     if (run.hood !== null && first !== undefined) {
-      throw new DomainError(`Hood of ${run.label}`, runs[first]!.name, "left blank: a hood is an open end, and another run joins this one");
+      throw new DomainError(
+        `Hood of ${run.label}`,
+        runs[first]!.name,
+        "left blank: a hood is an open end, and another run joins this one",
+      );
     }
   });
   const order = fromEndsToFan(runs, joins, joining);
@@ -41,8 +47,10 @@ function indexByName(runs: readonly Run[]): ReadonlyMap<string, number> {
   runs.forEach((run, index) => {
     const name = plain(run.name);
     const before = byName.get(name);
-    if (name === FAN) throw new DomainError(`Run of ${run.label}`, run.name, `another word: "fan" is where the last run ends`);
-    if (before !== undefined) throw new DomainError(`Run of ${run.label}`, run.name, `a name of its own: ${runs[before]!.label} has it too`);
+    if (name === FAN)
+      throw new DomainError(`Run of ${run.label}`, run.name, `another word: "fan" is where the last run ends`);
+    if (before !== undefined)
+      throw new DomainError(`Run of ${run.label}`, run.name, `a name of its own: ${runs[before]!.label} has it too`);
     byName.set(name, index);
   });
   return byName;
@@ -52,7 +60,10 @@ function downstreamOf(run: Run, runs: readonly Run[], byName: ReadonlyMap<string
   if (plain(run.to) === FAN) return -1;
   const index = byName.get(plain(run.to));
   if (index === undefined) {
-    const names = [...runs.filter((other) => other.side === "suction").map((other) => ({ key: other.name })), { key: FAN }];
+    const names = [
+      ...runs.filter((other) => other.side === "suction").map((other) => ({ key: other.name })),
+      { key: FAN },
+    ];
     throw unknownName(`To of ${run.label}`, names, run.to, `the name of another run, or "fan" for the last one`);
   }
   if (runs[index]!.side === "discharge") {
@@ -74,12 +85,20 @@ function onlyLastRun(runs: readonly Run[], joins: readonly number[]): number {
   if (last.length === 0) throw new DomainError("To", null, `"fan" in one row: no run ends at the fan`);
   if (last.length > 1) {
     const [first, second] = last.map((index) => runs[index]!.label);
-    throw new DomainError("To", FAN, `"fan" in one row only: ${first} and ${second} both end there, so let one join the other`);
+    throw new DomainError(
+      "To",
+      FAN,
+      `"fan" in one row only: ${first} and ${second} both end there, so let one join the other`,
+    );
   }
   return last[0]!;
 }
 
-function fromEndsToFan(runs: readonly Run[], joins: readonly number[], joining: readonly (readonly number[])[]): number[] {
+function fromEndsToFan(
+  runs: readonly Run[],
+  joins: readonly number[],
+  joining: readonly (readonly number[])[],
+): number[] {
   const waiting = joining.map((list) => list.length);
   const order = runs.flatMap((run, index) => (run.side === "suction" && waiting[index] === 0 ? [index] : []));
   for (let next = 0; next < order.length; next++) {
@@ -87,6 +106,11 @@ function fromEndsToFan(runs: readonly Run[], joins: readonly number[], joining: 
     if (to >= 0 && --waiting[to]! === 0) order.push(to);
   }
   const looped = runs.findIndex((run, index) => run.side === "suction" && waiting[index]! > 0);
-  if (looped >= 0) throw new DomainError(`To of ${runs[looped]!.label}`, runs[looped]!.to, "a way to the fan: these runs join each other in a loop");
+  if (looped >= 0)
+    throw new DomainError(
+      `To of ${runs[looped]!.label}`,
+      runs[looped]!.to,
+      "a way to the fan: these runs join each other in a loop",
+    );
   return order;
 }

@@ -22,7 +22,15 @@ export function fallingRoot(f: (x: number) => number, low: number, high: number)
     if (fx === 0) return x;
     const stops = [
       { x: a, f: fa },
-      ...(middle < x ? [{ x: middle, f: fm }, { x, f: fx }] : [{ x, f: fx }, { x: middle, f: fm }]),
+      ...(middle < x
+        ? [
+            { x: middle, f: fm },
+            { x, f: fx },
+          ]
+        : [
+            { x, f: fx },
+            { x: middle, f: fm },
+          ]),
       { x: b, f: fb },
     ];
     const after = stops.findIndex((stop) => stop.f <= 0);

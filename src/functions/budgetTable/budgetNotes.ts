@@ -15,13 +15,16 @@ export function budgetNotes(entry: TableRun, budget: RunBudget, system: UnitSyst
   if (entry.asksInVain) notes.push("the airflow typed here is not used: what joins it adds up");
   if (budget.state === "shut") notes.push("gate shut: only its leak flows");
   if (budget.state === "idle") notes.push(idleNote(entry));
-  if (budget.state === "discharge" && entry.run.leakArea > 0) notes.push("a leak on the discharge side blows dust out and is not counted");
+  if (budget.state === "discharge" && entry.run.leakArea > 0)
+    notes.push("a leak on the discharge side blows dust out and is not counted");
   if (budget.state === "asked") notes.push(...speedNotes(entry, budget, system), ...shareNotes(budget));
   return notes.join("; ");
 }
 
 const idleNote = (entry: TableRun): string =>
-  entry.run.hood !== null || entry.run.gate === "open" ? "no airflow is asked for here" : "no open hood asks for air through it";
+  entry.run.hood !== null || entry.run.gate === "open"
+    ? "no airflow is asked for here"
+    : "no open hood asks for air through it";
 
 function speedNotes({ dust }: TableRun, budget: RunBudget, system: UnitSystem): string[] {
   if (budget.velocity < dust.low) return [`dust settles: "${dust.key}" needs ${inUnit(dust.low, "velocity", system)}`];

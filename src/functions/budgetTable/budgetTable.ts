@@ -18,8 +18,16 @@ const COLUMNS: readonly { header: string; quantity: Quantity | null; of: (budget
   { header: "Fittings", quantity: "pressure", of: ({ cost }) => cost && cost.entry + cost.fittings },
   { header: "Device", quantity: "pressure", of: ({ cost }) => cost && cost.device },
   { header: "Run loss", quantity: "pressure", of: ({ cost }) => cost && cost.total },
-  { header: "Suction at its end", quantity: "pressure", of: (budget) => (budget.state === "discharge" ? null : budget.suctionAtEnd) },
-  { header: "Path loss to fan", quantity: "pressure", of: ({ cost, state }) => (state === "discharge" ? null : cost && cost.toFan) },
+  {
+    header: "Suction at its end",
+    quantity: "pressure",
+    of: (budget) => (budget.state === "discharge" ? null : budget.suctionAtEnd),
+  },
+  {
+    header: "Path loss to fan",
+    quantity: "pressure",
+    of: ({ cost, state }) => (state === "discharge" ? null : cost && cost.toFan),
+  },
 ];
 
 const WORDS = ["Governs", "Airflow when balanced", "Note"] as const;
@@ -29,7 +37,8 @@ export function budgetTable(runs: unknown, density: number, system: UnitSystem):
   const table = readRuns(runs, system);
   const network = buildNetwork(table.runs.map(({ run }) => run));
   const budget = designPass(network, surroundings(density));
-  const shown = (value: number | null, quantity: Quantity): Value => (value === null ? "" : fromSI(value, unitOf(quantity, system)));
+  const shown = (value: number | null, quantity: Quantity): Value =>
+    value === null ? "" : fromSI(value, unitOf(quantity, system));
   const width = 1 + COLUMNS.length + WORDS.length;
   const rows: Value[][] = Array.from({ length: table.rows }, () => new Array<Value>(width).fill(""));
   table.runs.forEach((entry, index) => {
@@ -47,7 +56,9 @@ export function budgetTable(runs: unknown, density: number, system: UnitSystem):
 
 const headers = (system: UnitSystem): string[] => [
   "Run",
-  ...COLUMNS.map(({ header, quantity }) => (quantity === null ? header : `${header} (${unitOf(quantity, system).label})`)),
+  ...COLUMNS.map(({ header, quantity }) =>
+    quantity === null ? header : `${header} (${unitOf(quantity, system).label})`,
+  ),
   WORDS[0],
   `${WORDS[1]} (${unitOf("airflow", system).label})`,
   WORDS[2],
@@ -66,12 +77,26 @@ function fanRow(budget: SystemBudget, density: number, system: UnitSystem): Valu
     at(budget.suction, "pressure"),
     at(budget.staticPressure, "pressure"),
   ];
-  return ["Fan", at(budget.airflow, "airflow"), "", "", "", "", "", ...pressures, "", "", fanNote(budget, density, system)];
+  return [
+    "Fan",
+    at(budget.airflow, "airflow"),
+    "",
+    "",
+    "",
+    "",
+    "",
+    ...pressures,
+    "",
+    "",
+    fanNote(budget, density, system),
+  ];
 }
 
 function fanNote(budget: SystemBudget, density: number, system: UnitSystem): string {
   if (budget.airflow === 0) return "no open hood asks for air";
   const asked = `fan asked for: ${inUnit(budget.airflow, "airflow", system)} at ${inUnit(budget.staticPressure, "pressure", system)} fan static pressure`;
   const standard = Math.abs(density / STANDARD_DENSITY - 1) < 0.005;
-  return standard ? asked : `${asked} in this air; on a curve for standard air look for ${inUnit((budget.staticPressure * STANDARD_DENSITY) / density, "pressure", system)}`;
+  return standard
+    ? asked
+    : `${asked} in this air; on a curve for standard air look for ${inUnit((budget.staticPressure * STANDARD_DENSITY) / density, "pressure", system)}`;
 }

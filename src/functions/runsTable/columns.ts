@@ -44,7 +44,8 @@ export function findColumns(header: readonly Cell[]): ColumnPlaces {
   for (const column of RUN_COLUMNS) {
     const place = names.indexOf(plain(column));
     if (place < 0) continue;
-    if (names.lastIndexOf(plain(column)) !== place) throw new DomainError("runs", `"${column}" twice`, "headed by each column once");
+    if (names.lastIndexOf(plain(column)) !== place)
+      throw new DomainError("runs", `"${column}" twice`, "headed by each column once");
     places[column] = place;
   }
   const missing = NEEDED.find((column) => places[column] === undefined);
@@ -53,10 +54,22 @@ export function findColumns(header: readonly Cell[]): ColumnPlaces {
 }
 
 function missingHeader(missing: RunColumn, header: readonly Cell[], places: ColumnPlaces): DomainError {
-  const others = header.filter((cell, place): cell is string => typeof cell === "string" && !Object.values(places).includes(place));
-  const [near] = others.length === 0 ? [] : nearestNames(others.map((key) => ({ key })), missing);
+  const others = header.filter(
+    (cell, place): cell is string => typeof cell === "string" && !Object.values(places).includes(place),
+  );
+  const [near] =
+    others.length === 0
+      ? []
+      : nearestNames(
+          others.map((key) => ({ key })),
+          missing,
+        );
   const hint = near === undefined ? "" : `; the nearest header there is "${near.slice(0, 30)}"`;
-  return new DomainError("runs", header[0] ?? null, `a table whose first row has the headers Run, To and Diameter (${missing} is missing${hint})`);
+  return new DomainError(
+    "runs",
+    header[0] ?? null,
+    `a table whose first row has the headers Run, To and Diameter (${missing} is missing${hint})`,
+  );
 }
 
 const headerName = (cell: Cell): string => (typeof cell === "string" ? plain(cell.replace(/[([].*?[)\]]/g, "")) : "");

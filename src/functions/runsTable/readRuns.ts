@@ -46,12 +46,16 @@ export function readRuns(given: unknown, system: UnitSystem): RunsTable {
   const runs: TableRun[] = [];
   body.forEach((_, row) => {
     const cell = (column: RunColumn): Cell => cellOf(body, row, places, column);
-    if ((["Run", "To", "Diameter"] as const).some((column) => cell(column) !== null)) runs.push(readRun(row, cell, system));
+    if ((["Run", "To", "Diameter"] as const).some((column) => cell(column) !== null))
+      runs.push(readRun(row, cell, system));
   });
   if (runs.length === 0) throw new DomainError("runs", null, "a table with at least one run below its headers");
   const joined = new Set(runs.map(({ run }) => run.to.trim().toLowerCase()));
   return {
-    runs: runs.map((entry) => ({ ...entry, asksInVain: entry.run.wantedAirflow > 0 && joined.has(entry.run.name.trim().toLowerCase()) })),
+    runs: runs.map((entry) => ({
+      ...entry,
+      asksInVain: entry.run.wantedAirflow > 0 && joined.has(entry.run.name.trim().toLowerCase()),
+    })),
     rows: (runs.at(-1)?.row ?? -1) + 1,
   };
 }
@@ -60,19 +64,27 @@ function readRun(row: number, cell: (column: RunColumn) => Cell, system: UnitSys
   const name = readText(`Run of row ${row + 2}`, cell("Run"), "a name");
   const label = `run "${name}" (row ${row + 2})`;
   const said = (column: RunColumn): string => `${column} of ${label}`;
-  const number = <Fallback>(column: RunColumn, quantity: Quantity, limits: Limits, fallback: Fallback): number | Fallback => {
+  const number = <Fallback>(
+    column: RunColumn,
+    quantity: Quantity,
+    limits: Limits,
+    fallback: Fallback,
+  ): number | Fallback => {
     const value = cell(column);
     return value === null ? fallback : readWithin(said(column), value, quantity, limits, system);
   };
   const coefficientOf = (column: RunColumn, kind: "hood" | "any"): number | null => {
     const value = cell(column);
-    return value === null ? null : inRow(label, () => listCoefficient(readFittings(said(column), value, kind, system), diameter));
+    return value === null
+      ? null
+      : inRow(label, () => listCoefficient(readFittings(said(column), value, kind, system), diameter));
   };
 
   const diameter = readWithin(said("Diameter"), cell("Diameter"), "diameter", ABOVE_ZERO, system);
   const gate = readGate(said("Gate"), cell("Gate"));
   const roughness = readMaterial(said("Material"), cell("Material"), system);
-  if (roughness > ROUGHEST * diameter) throw new DomainError(said("Material"), cell("Material"), `rough by at most ${ROUGHEST} of the diameter`);
+  if (roughness > ROUGHEST * diameter)
+    throw new DomainError(said("Material"), cell("Material"), `rough by at most ${ROUGHEST} of the diameter`);
   const leakOf = (column: RunColumn): number => readLeak(said(column), cell(column), diameter, system);
   const leakArea = leakOf("Leak") + (gate === "open" ? leakOf("Leak open") : gate === "shut" ? leakOf("Leak shut") : 0);
   const run: Run = {
@@ -108,27 +120,47 @@ function readLeak(name: string, cell: Cell, diameter: number, system: UnitSystem
   if (cell === null) return 0;
   const named = typeof cell === "string" && !Number.isFinite(Number(cell));
   const area = named
-    ? gateOpening(requireNamed(name, gateConditions as readonly GateConditionRow[], cell, `an open area or a name in the table "gates"`), diameter)
+    ? gateOpening(
+        requireNamed(
+          name,
+          gateConditions as readonly GateConditionRow[],
+          cell,
+          `an open area or a name in the table "gates"`,
+        ),
+        diameter,
+      )
     : readWithin(name, cell, "openArea", FROM_ZERO, system);
-  if (DISCHARGE_COEFFICIENT * area >= sectionArea(diameter, null)) throw new DomainError(name, cell, "smaller than the duct itself");
+  if (DISCHARGE_COEFFICIENT * area >= sectionArea(diameter, null))
+    throw new DomainError(name, cell, "smaller than the duct itself");
   return area;
 }
 
-type NumberReader = <Fallback>(column: RunColumn, quantity: Quantity, limits: Limits, fallback: Fallback) => number | Fallback;
+type NumberReader = <Fallback>(
+  column: RunColumn,
+  quantity: Quantity,
+  limits: Limits,
+  fallback: Fallback,
+) => number | Fallback;
 
 function readDevice(said: (column: RunColumn) => string, number: NumberReader): Device | null {
   const ratedLoss = number("Device loss", "pressure", FROM_ZERO, null);
   if (ratedLoss === null) return null;
   const ratedAirflow = number("Device airflow", "airflow", ABOVE_ZERO, null);
   if (ratedAirflow === null) throw new DomainError(said("Device airflow"), null, "given beside a device loss");
-  return { ratedLoss, ratedAirflow, exponent: number("Device exponent", "ratio", { atLeast: 0.5, atMost: 2.5 }, SEPARATOR_EXPONENT) };
+  return {
+    ratedLoss,
+    ratedAirflow,
+    exponent: number("Device exponent", "ratio", { atLeast: 0.5, atMost: 2.5 }, SEPARATOR_EXPONENT),
+  };
 }
 
 /** What the run carries: it sets the velocity under which a note warns of settling. */
 function readDust(name: string, cell: Cell): TransportRow {
   const wanted = cell === null ? DEFAULT_DUST : cell;
   const what = `a name in the table "transport"`;
-  return typeof wanted === "string" ? requireNamed<TransportRow>(name, transport, wanted, what) : refuseCell(name, wanted, what);
+  return typeof wanted === "string"
+    ? requireNamed<TransportRow>(name, transport, wanted, what)
+    : refuseCell(name, wanted, what);
 }
 
 /** A refusal of a shape or an angle inside a fitting's text does not know its row; say it. */
@@ -137,6 +169,11 @@ function inRow<Value>(label: string, read: () => Value): Value {
     return read();
   } catch (error) {
     if (!(error instanceof DomainError) || error.argument.includes(label)) throw error;
-    throw new DomainError(`${error.argument} in the fittings of ${label}`, error.value, error.requirement, error.limits);
+    throw new DomainError(
+      `${error.argument} in the fittings of ${label}`,
+      error.value,
+      error.requirement,
+      error.limits,
+    );
   }
 }

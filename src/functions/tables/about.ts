@@ -11,7 +11,11 @@ export const about = (): (string | number)[][] => [
   ["Standard air", "kg/m³", STANDARD_DENSITY],
   ["Viscosity of air, held constant", "Pa s", AIR_VISCOSITY],
   ["Friction", "", "Darcy-Weisbach; Colebrook-White from Re 4000, 64/Re to Re 2000, linear between"],
-  ["Fittings and hoods", "", "K x velocity pressure of the fitting's own duct; table values, linear between printed points"],
+  [
+    "Fittings and hoods",
+    "",
+    "K x velocity pressure of the fitting's own duct; table values, linear between printed points",
+  ],
   ["Suction", "", "deficit of total pressure below the room; static suction is that plus the velocity pressure"],
   ["Leaks", "", "sharp-edged opening, discharge coefficient 0.6; seams go with pressure to the power 0.65"],
   ["BUDGET", "", "design pass: each open hood gets the airflow it asks for; the strongest path at a junction governs"],

@@ -16,6 +16,12 @@ export function cautionTable(rows: readonly CautionRow[], topic: unknown): strin
   if (cell === null || cell === 0) return all(rows);
   if (typeof cell !== "string") return refuseCell("topic", cell, `one of ${topics.join(", ")}`);
   const found = topics.find((one) => plain(one) === plain(cell));
-  if (found === undefined) throw unknownName("topic", topics.map((key) => ({ key })), cell, "a topic of the cautions");
+  if (found === undefined)
+    throw unknownName(
+      "topic",
+      topics.map((key) => ({ key })),
+      cell,
+      "a topic of the cautions",
+    );
   return all(rows.filter((row) => row.topic === found));
 }

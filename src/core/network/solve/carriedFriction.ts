@@ -34,7 +34,14 @@ export function newLengths(count: number): Lengths {
 }
 
 /** Puts one straight length in its place; a length of 0 costs nothing and is never visited. */
-export function setLength(lengths: Lengths, index: number, length: number, diameter: number, roughness: number, density: number): void {
+export function setLength(
+  lengths: Lengths,
+  index: number,
+  length: number,
+  diameter: number,
+  roughness: number,
+  density: number,
+): void {
   const area = sectionArea(diameter, null);
   lengths.resistance[index] = ((length / diameter) * density) / (2 * area * area);
   lengths.reynoldsPerFlow[index] = (density * diameter) / (area * AIR_VISCOSITY);

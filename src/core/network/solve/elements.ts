@@ -53,7 +53,8 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
       elements.deviceExponent[index] = run.device.exponent;
     }
     if (run.length > 0) setLength(elements.pipes, index, run.length, run.diameter, run.roughness, density);
-    if (run.hoseLength > 0) setLength(elements.hoses, index, run.hoseLength, run.diameter, surroundings.hoseRoughness, density);
+    if (run.hoseLength > 0)
+      setLength(elements.hoses, index, run.hoseLength, run.diameter, surroundings.hoseRoughness, density);
     if (run.side === "discharge") continue;
     const share = (DISCHARGE_COEFFICIENT * run.leakArea) / area;
     elements.leakShare[index] = share;

@@ -1,5 +1,12 @@
 import { STANDARD_DENSITY } from "../../air/constants";
-import { type FanCurve, hasRisingPart, leastAirflow, mostAirflow, OutsideCurveError, readCurve } from "../../fan/fanCurve";
+import {
+  type FanCurve,
+  hasRisingPart,
+  leastAirflow,
+  mostAirflow,
+  OutsideCurveError,
+  readCurve,
+} from "../../fan/fanCurve";
 import { stableCrossing } from "../../fan/operatingPoint";
 import { fallingRoot } from "../../numeric/fallingRoot";
 import type { Surroundings } from "../designPass";
@@ -57,11 +64,21 @@ export function solveNetwork(network: Network, curve: FanCurve, surroundings: Su
     return finish(network, flow, outcome, fan, discharge, 1);
   }
   const systemAt = (airflow: number): number => {
-    iterate(network, elements, flow, (state) => ({ airflow, suction: suctionFor(state, network.last, airflow), beyond: null }));
+    iterate(network, elements, flow, (state) => ({
+      airflow,
+      suction: suctionFor(state, network.last, airflow),
+      beyond: null,
+    }));
     return flow.suction[network.last]! + flow.loss[network.last]! + discharge(airflow);
   };
-  const { at, crossings } = stableCrossing(curve, (airflow) => (airflow === 0 ? fan(0) : fan(airflow) - systemAt(airflow)));
-  const outcome = iterate(network, elements, flow, (state) => ({ airflow: at, suction: suctionFor(state, network.last, at), beyond: null }));
+  const { at, crossings } = stableCrossing(curve, (airflow) =>
+    airflow === 0 ? fan(0) : fan(airflow) - systemAt(airflow),
+  );
+  const outcome = iterate(network, elements, flow, (state) => ({
+    airflow: at,
+    suction: suctionFor(state, network.last, at),
+    beyond: null,
+  }));
   return finish(network, flow, outcome, fan, discharge, crossings);
 }
 
@@ -79,15 +96,18 @@ interface Outcome {
   readonly misfit: Misfit;
 }
 
-const suctionFor = (flow: Flow, last: number, airflow: number): number => (airflow - flow.offset[last]!) / flow.yield[last]!;
+const suctionFor = (flow: Flow, last: number, airflow: number): number =>
+  (airflow - flow.offset[last]!) / flow.yield[last]!;
 
 /** Where a falling fan curve, less the discharge side, meets the network as the sweep has it. */
 function fallingFan(curve: FanCurve, available: (airflow: number) => number, last: number): Meet {
   const [least, most] = [leastAirflow(curve), mostAirflow(curve)];
   return (flow) => {
     const surplus = (airflow: number): number => available(airflow) - suctionFor(flow, last, airflow);
-    if (surplus(most) > 0) return { airflow: most, suction: available(most), beyond: new OutsideCurveError(curve, Infinity) };
-    if (surplus(least) < 0) return { airflow: least, suction: available(least), beyond: new OutsideCurveError(curve, 0) };
+    if (surplus(most) > 0)
+      return { airflow: most, suction: available(most), beyond: new OutsideCurveError(curve, Infinity) };
+    if (surplus(least) < 0)
+      return { airflow: least, suction: available(least), beyond: new OutsideCurveError(curve, 0) };
     const airflow = fallingRoot(surplus, least, most);
     return { airflow, suction: suctionFor(flow, last, airflow), beyond: null };
   };
@@ -143,7 +163,9 @@ function finish(
 function closedSystem(network: Network, elements: Elements, curve: FanCurve, pressure: number): Solution {
   if (leastAirflow(curve) > 0) throw new OutsideCurveError(curve, 0);
   const count = network.runs.length;
-  const suction = Float64Array.from({ length: count }, (_, index) => (elements.cut[index] === 1 || network.runs[index]!.side === "discharge" ? 0 : pressure));
+  const suction = Float64Array.from({ length: count }, (_, index) =>
+    elements.cut[index] === 1 || network.runs[index]!.side === "discharge" ? 0 : pressure,
+  );
   const none = new Float64Array(count);
   return {
     status: "converged", iterations: 0, residual: 0, worst: network.last,
@@ -153,6 +175,11 @@ function closedSystem(network: Network, elements: Elements, curve: FanCurve, pre
 
 const dischargeLoss = (network: Network, airflow: number, surroundings: Surroundings): number =>
   network.discharge.reduce((sum, index) => {
-    const { friction, fittings, device } = runLoss(network.runs[index]!, airflow, surroundings.hoseRoughness, surroundings.density);
+    const { friction, fittings, device } = runLoss(
+      network.runs[index]!,
+      airflow,
+      surroundings.hoseRoughness,
+      surroundings.density,
+    );
     return sum + friction + fittings + device;
   }, 0);

@@ -60,7 +60,12 @@ export function sweepToFan(network: Network, elements: Elements, flow: Flow): Mi
 }
 
 /** Q = a + b P at a run's upstream end, and how far the end's own equations are missed. */
-function linearEnd(elements: Elements, flow: Flow, index: number, joining: readonly number[]): { pressure: number; mass: number } {
+function linearEnd(
+  elements: Elements,
+  flow: Flow,
+  index: number,
+  joining: readonly number[],
+): { pressure: number; mass: number } {
   const kind = elements.kind[index]!;
   const suction = flow.suction[index]!;
   if (kind === LEAK_ONLY) {
