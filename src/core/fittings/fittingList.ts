@@ -1,6 +1,6 @@
 import { lossFamilies } from "../../reference/lossFamilies";
 import type { LossFamily } from "../../reference/schema";
-import { DomainError, requireWithin } from "../errors";
+import { DomainError, requireWithin, shown } from "../errors";
 import { plain, unknownName } from "../naming/findNamed";
 import { lossCoefficient } from "./lossCoefficient";
 
@@ -67,7 +67,7 @@ function takeCount(argument: string, entry: string): { words: string[]; count: n
   const match = /^(.*?)\s*[x×]\s?(\d+)$/.exec(entry) ?? null;
   const body = match === null || match[1] === "" ? entry : match[1]!;
   const count = match === null || match[1] === "" ? 1 : Number(match[2]);
-  requireWithin(`${argument}: the count of "${body}"`, count, { atLeast: 1, atMost: MOST_ALIKE }, "");
+  requireWithin(`${argument}: the count of ${shown(body)}`, count, { atLeast: 1, atMost: MOST_ALIKE }, "");
   const words = body
     .replace(/(\d)\s*(?:°|deg\b|degrees\b)/g, "$1")
     .replace(/(\d)\s+(in|mm)\b/g, "$1$2")
@@ -92,7 +92,7 @@ function takeName(
   const candidates = kind === "hood" ? lossFamilies.filter((family) => family.kind === "hood") : lossFamilies;
   const name = words.filter((word) => readNumber(word) === null).join(" ");
   const what = kind === "hood" ? "a hood entry's name or its K" : "a fitting's name or its K";
-  throw unknownName(argument, candidates, name, what);
+  throw new DomainError(argument, words.join(" "), unknownName(argument, candidates, name, what).requirement);
 }
 
 const familiesByName: ReadonlyMap<string, LossFamily> = new Map(
@@ -112,6 +112,8 @@ function takeNumbers(
     const value = readNumber(sized?.[1] ?? word);
     if (value === null) throw new DomainError(argument, words.join(" "), `only numbers after "${family.key}"`);
     if (sized === null) numbers.push(value);
+    else if (diameter !== null)
+      throw new DomainError(argument, words.join(" "), `one diameter only after "${family.key}"`);
     else diameter = value * (sized[2] === "mm" ? 0.001 : 0.0254);
   }
   const byDiameter = family.shape?.quantity === "diameter";

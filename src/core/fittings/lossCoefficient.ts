@@ -45,7 +45,12 @@ function onAxis(family: LossFamily, argument: Axis, given: number | null): numbe
 }
 
 function expansionShare(family: LossFamily, ratio: number | null): number {
-  if (ratio === null || !(ratio > 0 && ratio <= 1)) throw outside(family, "shape", { atLeast: 0, atMost: 1 }, ratio);
+  if (ratio === null || !(ratio > 0 && ratio <= 1))
+    throw new DomainError(
+      "shape",
+      ratio,
+      `above 0 and at most 1 for "${family.key}" (${family.shape?.name ?? "shape"})`,
+    );
   return 1 - ratio * ratio;
 }
 

@@ -42,6 +42,7 @@ export function equivalentLength(
   roughness: number,
   density: number,
 ): number {
+  requireWithin("coefficient", coefficient, { atLeast: 0 }, "");
   requireWithin("airflow", airflow, { above: 0 }, "m³/s");
   return (coefficient * diameter) / frictionState(airflow, diameter, roughness, density).factor;
 }

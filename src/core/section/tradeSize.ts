@@ -30,5 +30,5 @@ export function tradeSize(diameter: number, rounding: Rounding, sizes: readonly 
 
 function nearer(diameter: number, below: number | undefined, above: number | undefined): number | undefined {
   if (below === undefined || above === undefined) return below ?? above;
-  return diameter - below <= above - diameter ? below : above;
+  return diameter - below <= above - diameter + 1e-9 * diameter ? below : above; // a tie up to rounding
 }

@@ -16,7 +16,7 @@ export interface Elements {
   readonly cut: Uint8Array; // 1 beyond a shut gate: still, and at the room's pressure
   readonly endResistance: Float64Array; // [Pa s2/m6] of an open end: P = R q^2; of a lone leak likewise
   readonly leakShare: Float64Array; // [-] g = C_d A_leak / A_duct; 0 = no leak
-  readonly leakDrive: Float64Array; // [m6/(s2 Pa)] (1 - g^2) 2 A^2 / rho
+  readonly velocityResistance: Float64Array; // [Pa s2/m6] p_v = R Q^2
   readonly fixedResistance: Float64Array; // [Pa s2/m6] fittings: loss = R Q^2
   readonly deviceFactor: Float64Array; // [Pa (s/m3)^m]
   readonly deviceExponent: Float64Array;
@@ -36,7 +36,7 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
     cut: new Uint8Array(count),
     endResistance: column(),
     leakShare: column(),
-    leakDrive: column(),
+    velocityResistance: column(),
     fixedResistance: column(),
     deviceFactor: column(),
     deviceExponent: column(),
@@ -47,6 +47,7 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
     const run = runs[index]!;
     const area = sectionArea(run.diameter, null);
     const perVelocityPressure = density / (2 * area * area);
+    elements.velocityResistance[index] = perVelocityPressure;
     elements.fixedResistance[index] = run.coefficient * perVelocityPressure;
     if (run.device !== null) {
       elements.deviceFactor[index] = run.device.ratedLoss / run.device.ratedAirflow ** run.device.exponent;
@@ -58,7 +59,6 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
     if (run.side === "discharge") continue;
     const share = (DISCHARGE_COEFFICIENT * run.leakArea) / area;
     elements.leakShare[index] = share;
-    elements.leakDrive[index] = ((1 - share * share) * 2 * area * area) / density;
     const open = run.gate !== "shut";
     const fed = open && joining[index]!.some((other) => elements.kind[other] !== STILL);
     if (fed) elements.kind[index] = JUNCTION;
@@ -81,26 +81,27 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
   return elements;
 }
 
-/** Loss of a run at an airflow [Pa]; the derivative [Pa s/m3] is put into `slopes`. */
+/** Loss of a run at an airflow [Pa], against the flow's sense; the derivative [Pa s/m3] is put into `slopes`. */
 export function runHead(elements: Elements, index: number, airflow: number, slopes: Float64Array): number {
-  const fixed = elements.fixedResistance[index]! * airflow;
-  let loss = fixed * airflow;
+  const flow = Math.abs(airflow);
+  const fixed = elements.fixedResistance[index]! * flow;
+  let loss = fixed * flow;
   let slope = 2 * fixed;
   const factor = elements.deviceFactor[index]!;
-  if (factor > 0) {
+  if (factor > 0 && flow > 0) {
     const exponent = elements.deviceExponent[index]!;
-    const device = factor * airflow ** exponent;
+    const device = factor * flow ** exponent;
     loss += device;
-    slope += airflow > 0 ? (exponent * device) / airflow : 0;
+    slope += (exponent * device) / flow;
   }
   if (elements.pipes.resistance[index]! > 0) {
-    loss += carriedFriction(elements.pipes, index, airflow);
+    loss += carriedFriction(elements.pipes, index, flow);
     slope += elements.pipes.slope[index]!;
   }
   if (elements.hoses.resistance[index]! > 0) {
-    loss += carriedFriction(elements.hoses, index, airflow);
+    loss += carriedFriction(elements.hoses, index, flow);
     slope += elements.hoses.slope[index]!;
   }
   slopes[index] = slope;
-  return loss;
+  return airflow < 0 ? -loss : loss;
 }

@@ -13,8 +13,9 @@ import type { Surroundings } from "../designPass";
 import type { Network } from "../network";
 import { runLoss } from "../runLoss";
 import { type Elements, elementsOf, STILL } from "./elements";
+import { residualOf } from "./residual";
 import { startFlow } from "./startFlow";
-import { type Flow, type Misfit, sweepToEnds, sweepToFan } from "./sweep";
+import { type Flow, sweepToEnds, sweepToFan } from "./sweep";
 
 /** What really flows. Everything is SI. */
 export interface Solution {
@@ -23,7 +24,7 @@ export interface Solution {
   readonly residual: number; // [-] largest misfit of an equation / largest pressure or airflow
   readonly worst: number; // run with the largest misfit
   readonly airflow: Float64Array; // [m3/s] per run, its own leak included
-  readonly arriving: Float64Array; // [m3/s] without the own leak
+  readonly leak: Float64Array; // [m3/s] per run, at its upstream end
   readonly suction: Float64Array; // [Pa] total-pressure deficit at the upstream end
   readonly fanAirflow: number; // [m3/s]
   readonly fanPressure: number; // [Pa] fan static pressure
@@ -31,10 +32,14 @@ export interface Solution {
 }
 
 const MOST_SWEEPS = 200;
-const TOLERANCE = 1e-11; // relative misfit at which the sweeps stop; the answer is promised to 1e-9
+const TOLERANCE = 1e-12; // relative misfit at which the sweeps stop
+const PROMISED = 1e-9; // relative misfit that an answer may have
 
 /** A Halley step triples the right digits: after a change this small, friction is exact to the last one. */
 const SETTLED = 1e-6;
+
+/** Share of the fan's pressure below which a quadratic law is treated as if it were straight. */
+const SMALLEST_LOSS = 1e-18;
 
 /**
  * What flows in a network with a fan: the airflow of every run and the suction at its upstream end.
@@ -53,105 +58,94 @@ const SETTLED = 1e-6;
 export function solveNetwork(network: Network, curve: FanCurve, surroundings: Surroundings): Solution {
   const elements = elementsOf(network, surroundings);
   const thickness = surroundings.density / STANDARD_DENSITY;
-  const fan = (airflow: number): number => readCurve(curve, airflow).pressure * thickness;
-  const pressure = fan(leastAirflow(curve));
-  const discharge = (airflow: number): number => dischargeLoss(network, airflow, surroundings);
-  if (elements.kind[network.last] === STILL) return closedSystem(network, elements, curve, pressure);
-  const flow = startFlow(network, elements, mostAirflow(curve) / 2, pressure / 2);
-  if (!hasRisingPart(curve)) {
-    const meet = fallingFan(curve, (airflow) => fan(airflow) - discharge(airflow), network.last);
-    const outcome = iterate(network, elements, flow, meet);
-    return finish(network, flow, outcome, fan, discharge, 1);
-  }
-  const systemAt = (airflow: number): number => {
-    iterate(network, elements, flow, (state) => ({
-      airflow,
-      suction: suctionFor(state, network.last, airflow),
-      beyond: null,
-    }));
-    return flow.suction[network.last]! + flow.loss[network.last]! + discharge(airflow);
+  const shutOff = readCurve(curve, leastAirflow(curve)).pressure * thickness;
+  const system: System = {
+    network,
+    elements,
+    surroundings,
+    fan: (airflow) => readCurve(curve, airflow).pressure * thickness,
+    discharge: (airflow) => dischargeLoss(network, airflow, surroundings),
+    least: SMALLEST_LOSS * shutOff,
   };
-  const { at, crossings } = stableCrossing(curve, (airflow) =>
-    airflow === 0 ? fan(0) : fan(airflow) - systemAt(airflow),
-  );
-  const outcome = iterate(network, elements, flow, (state) => ({
-    airflow: at,
-    suction: suctionFor(state, network.last, at),
-    beyond: null,
-  }));
-  return finish(network, flow, outcome, fan, discharge, crossings);
+  if (elements.kind[network.last] === STILL) return closedSystem(system, curve, shutOff);
+  const flow = startFlow(network, elements, mostAirflow(curve) / 2, shutOff / 2);
+  return hasRisingPart(curve) ? onHumpedCurve(system, curve, flow) : onFallingCurve(system, curve, flow);
 }
 
-interface Meeting {
-  readonly airflow: number; // [m3/s] at the fan
+interface System {
+  readonly network: Network;
+  readonly elements: Elements;
+  readonly surroundings: Surroundings;
+  readonly fan: (airflow: number) => number; // [Pa] in this air
+  readonly discharge: (airflow: number) => number; // [Pa] losses after the fan
+  readonly least: number; // [Pa] see sweepToFan
+}
+
+/** How the network, linear as a sweep leaves it, is closed at the fan. */
+interface Closing {
   readonly suction: number; // [Pa] at the fan inlet
   readonly beyond: OutsideCurveError | null; // the curve's end was met instead of the system
 }
 
-type Meet = (flow: Flow) => Meeting;
-
-interface Outcome {
-  readonly iterations: number;
-  readonly residual: number;
-  readonly misfit: Misfit;
-}
-
 const suctionFor = (flow: Flow, last: number, airflow: number): number =>
-  (airflow - flow.offset[last]!) / flow.yield[last]!;
+  (airflow - flow.byDown.offset[last]!) / flow.byDown.rate[last]!;
 
-/** Where a falling fan curve, less the discharge side, meets the network as the sweep has it. */
-function fallingFan(curve: FanCurve, available: (airflow: number) => number, last: number): Meet {
+/** A falling curve meets the system once, so the fan closes every sweep. */
+function onFallingCurve(system: System, curve: FanCurve, flow: Flow): Solution {
   const [least, most] = [leastAirflow(curve), mostAirflow(curve)];
-  return (flow) => {
-    const surplus = (airflow: number): number => available(airflow) - suctionFor(flow, last, airflow);
-    if (surplus(most) > 0)
-      return { airflow: most, suction: available(most), beyond: new OutsideCurveError(curve, Infinity) };
-    if (surplus(least) < 0)
-      return { airflow: least, suction: available(least), beyond: new OutsideCurveError(curve, 0) };
-    const airflow = fallingRoot(surplus, least, most);
-    return { airflow, suction: suctionFor(flow, last, airflow), beyond: null };
+  const available = (airflow: number): number => system.fan(airflow) - system.discharge(airflow);
+  const close = (state: Flow): Closing => {
+    const surplus = (airflow: number): number => available(airflow) - suctionFor(state, system.network.last, airflow);
+    if (surplus(most) > 0) return { suction: available(most), beyond: new OutsideCurveError(curve, Infinity) };
+    if (surplus(least) < 0) return { suction: available(least), beyond: new OutsideCurveError(curve, 0) };
+    return { suction: suctionFor(state, system.network.last, fallingRoot(surplus, least, most)), beyond: null };
   };
+  return finish(system, flow, iterate(system, flow, close), 1);
 }
 
-function iterate(network: Network, elements: Elements, flow: Flow, meet: Meet): Outcome {
-  let misfit = sweepToFan(network, elements, flow);
+/** On a curve with a rising part the system is solved for one airflow after another, and the crossings are counted. */
+function onHumpedCurve(system: System, curve: FanCurve, flow: Flow): Solution {
+  const { network, fan, discharge } = system;
+  const flowing = (airflow: number): number =>
+    iterate(system, flow, (state) => ({ suction: suctionFor(state, network.last, airflow), beyond: null }));
+  const surplus = (airflow: number): number => {
+    if (airflow === 0) return fan(0);
+    flowing(airflow);
+    return fan(airflow) - flow.suction[network.last]! - flow.loss[network.last]! - discharge(airflow);
+  };
+  const { at, crossings } = stableCrossing(curve, surplus);
+  return finish(system, flow, flowing(at), crossings);
+}
+
+/** Sweeps until the state meets its equations; gives the number of sweeps. */
+function iterate({ network, elements, least }: System, flow: Flow, close: (flow: Flow) => Closing): number {
+  sweepToFan(network, elements, flow, least);
   let before = Infinity;
   for (let iterations = 1; ; iterations++) {
-    const { suction, beyond } = meet(flow);
+    const { suction, beyond } = close(flow);
     sweepToEnds(network, elements, flow, suction);
-    misfit = sweepToFan(network, elements, flow);
-    const residual = Math.max(
-      misfit.pressure / Math.max(suction, Number.MIN_VALUE),
-      misfit.mass / Math.max(flow.airflow[network.last]!, Number.MIN_VALUE),
-    );
-    if (misfit.friction > SETTLED && iterations < MOST_SWEEPS) continue;
-    // Below the tolerance one more sweep is taken while it still improves: Newton's last step costs little.
-    const done = residual <= TOLERANCE || (residual <= 1e-9 && residual >= before);
-    if (done && beyond !== null) throw beyond;
-    if (done || iterations >= MOST_SWEEPS || !Number.isFinite(residual)) return { iterations, residual, misfit };
+    const misfit = sweepToFan(network, elements, flow, least);
+    const residual = misfit.pressure / (Math.abs(suction) || 1);
+    const settled = misfit.friction <= SETTLED && residual <= PROMISED && (residual <= TOLERANCE || residual >= before);
+    if (settled && beyond !== null) throw beyond;
+    if (settled || iterations >= MOST_SWEEPS || !Number.isFinite(residual)) return iterations;
     before = residual;
   }
 }
 
-function finish(
-  network: Network,
-  flow: Flow,
-  outcome: Outcome,
-  fan: (airflow: number) => number,
-  discharge: (airflow: number) => number,
-  crossings: number,
-): Solution {
+function finish(system: System, flow: Flow, iterations: number, crossings: number): Solution {
+  const { network, elements, surroundings, fan, discharge } = system;
   const fanAirflow = flow.airflow[network.last]!;
-  const needed = flow.suction[network.last]! + flow.loss[network.last]! + discharge(fanAirflow);
   const fanPressure = fan(fanAirflow);
-  const residual = Math.max(outcome.residual, Math.abs(needed / fanPressure - 1));
+  const stillAt = (index: number): boolean => elements.kind[index] === STILL;
+  const { residual, worst } = residualOf(network, flow, stillAt, fanPressure - discharge(fanAirflow), surroundings);
   return {
-    status: residual <= 1e-9 ? "converged" : "not converged",
-    iterations: outcome.iterations,
+    status: residual <= PROMISED ? "converged" : "not converged",
+    iterations,
     residual,
-    worst: outcome.misfit.worst,
+    worst,
     airflow: flow.airflow,
-    arriving: flow.arriving,
+    leak: flow.leak,
     suction: flow.suction,
     fanAirflow,
     fanPressure,
@@ -160,17 +154,24 @@ function finish(
 }
 
 /** Every end shut and tight: no air moves, and the fan holds its shut-off pressure. */
-function closedSystem(network: Network, elements: Elements, curve: FanCurve, pressure: number): Solution {
+function closedSystem({ network, elements }: System, curve: FanCurve, shutOff: number): Solution {
   if (leastAirflow(curve) > 0) throw new OutsideCurveError(curve, 0);
-  const count = network.runs.length;
-  const suction = Float64Array.from({ length: count }, (_, index) =>
-    elements.cut[index] === 1 || network.runs[index]!.side === "discharge" ? 0 : pressure,
+  const suction = Float64Array.from(network.runs, (run, index) =>
+    elements.cut[index] === 1 || run.side === "discharge" ? 0 : shutOff,
   );
-  const none = new Float64Array(count);
+  const none = new Float64Array(network.runs.length);
   return {
-    status: "converged", iterations: 0, residual: 0, worst: network.last,
-    airflow: none, arriving: none, suction, fanAirflow: 0, fanPressure: pressure, crossings: 1,
-  }; // prettier-ignore
+    status: "converged",
+    iterations: 0,
+    residual: 0,
+    worst: network.last,
+    airflow: none,
+    leak: none,
+    suction,
+    fanAirflow: 0,
+    fanPressure: shutOff,
+    crossings: 1,
+  };
 }
 
 const dischargeLoss = (network: Network, airflow: number, surroundings: Surroundings): number =>
