@@ -7,7 +7,9 @@ const TerserPlugin = require("terser-webpack-plugin");
 const { require: requireTypeScript } = require("tsx/cjs/api");
 
 const { finishMetadata } = requireTypeScript("./scripts/finishMetadata.ts", __filename);
-const functionFiles = ["duct", "air", "losses", "leaks", "budget", "tables"].map((name) => path.resolve(`src/functions/${name}.ts`));
+const functionFiles = ["duct", "air", "losses", "leaks", "budget", "tables"].map((name) =>
+  path.resolve(`src/functions/${name}.ts`),
+);
 const vendorFiles = require("./src/hosts/local/vendorFiles.json");
 
 const BASE_URL = "https://localhost:3000"; // as manifest.xml has it
@@ -18,12 +20,15 @@ class FinishMetadataPlugin {
   apply(compiler) {
     const { Compilation, sources } = compiler.webpack;
     compiler.hooks.compilation.tap("FinishMetadata", (compilation) => {
-      compilation.hooks.processAssets.tap({ name: "FinishMetadata", stage: Compilation.PROCESS_ASSETS_STAGE_REPORT }, () => {
-        const asset = compilation.getAsset("functions.json");
-        if (asset === undefined) throw new Error("the generator wrote no functions.json: see its errors above");
-        const finished = finishMetadata(JSON.parse(asset.source.source().toString()));
-        compilation.updateAsset("functions.json", new sources.RawSource(`${JSON.stringify(finished, null, 2)}\n`));
-      });
+      compilation.hooks.processAssets.tap(
+        { name: "FinishMetadata", stage: Compilation.PROCESS_ASSETS_STAGE_REPORT },
+        () => {
+          const asset = compilation.getAsset("functions.json");
+          if (asset === undefined) throw new Error("the generator wrote no functions.json: see its errors above");
+          const finished = finishMetadata(JSON.parse(asset.source.source().toString()));
+          compilation.updateAsset("functions.json", new sources.RawSource(`${JSON.stringify(finished, null, 2)}\n`));
+        },
+      );
     });
   }
 }
@@ -34,8 +39,14 @@ const shared = {
   context: __dirname,
   resolve: { extensions: [".ts", ".tsx", ".js"] },
   performance: { hints: false },
-  optimization: { minimizer: [new TerserPlugin({ minify: TerserPlugin.swcMinify, terserOptions: { compress: true, mangle: true } })] },
-  module: { rules: [{ test: /\.tsx?$/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } }] },
+  optimization: {
+    minimizer: [new TerserPlugin({ minify: TerserPlugin.swcMinify, terserOptions: { compress: true, mangle: true } })],
+  },
+  module: {
+    rules: [
+      { test: /\.tsx?$/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
+    ],
+  },
   output: { path: path.resolve("dist"), filename: "[name].js" },
 };
 
@@ -43,7 +54,10 @@ const functions = {
   ...shared,
   name: "functions",
   entry: { functions: functionFiles },
-  plugins: [new CustomFunctionsMetadataPlugin({ output: "functions.json", input: functionFiles }), new FinishMetadataPlugin()],
+  plugins: [
+    new CustomFunctionsMetadataPlugin({ output: "functions.json", input: functionFiles }),
+    new FinishMetadataPlugin(),
+  ],
 };
 
 const pages = {
@@ -53,7 +67,12 @@ const pages = {
   plugins: [
     pane("taskpane.html", true),
     pane("pane.html", false),
-    new HtmlPlugin({ filename: "index.html", template: "src/hosts/local/index.html", chunks: ["local"], scriptLoading: "defer" }),
+    new HtmlPlugin({
+      filename: "index.html",
+      template: "src/hosts/local/index.html",
+      chunks: ["local"],
+      scriptLoading: "defer",
+    }),
     new CopyPlugin({
       patterns: [
         { from: "manifest.xml", transform: (xml) => xml.toString().replaceAll(BASE_URL, baseUrl) },

@@ -49,7 +49,10 @@ const choices: readonly Choice[] = [
  * the rest of a range still computes), the drop-downs, and a parameter name that is a reserved word in the source.
  */
 export function finishMetadata(metadata: Metadata): Metadata {
-  const functions = metadata.functions.map((entry) => ({ ...entry, parameters: entry.parameters.map(finishParameter) }));
+  const functions = metadata.functions.map((entry) => ({
+    ...entry,
+    parameters: entry.parameters.map(finishParameter),
+  }));
   const enums = choices.map(({ id, values }) => ({
     id,
     type: "string",

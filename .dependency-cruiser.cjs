@@ -1,0 +1,88 @@
+// The rooms of src/ and the only directions in which one may import another. A room always may import itself.
+const rooms = {
+  reference: [],
+  core: ["reference"],
+  functions: ["core", "reference"],
+  sheets: ["reference"],
+  share: ["sheets", "core", "reference"],
+  hosts: ["sheets", "share", "reference"],
+  taskpane: ["hosts", "sheets", "share", "reference", "core"],
+};
+
+// Packages a room may import. Physics needs no page, no Office and no spreadsheet: what is not named here is refused.
+const packages = {
+  core: ["psychrolib", "fastest-levenshtein"],
+  hosts: ["@odoo/o-spreadsheet"], // its types; the library itself is a file of its own on the page
+  taskpane: ["react", "react-dom", "@fluentui/react-components"],
+};
+
+const entries = "^src/(functions/[^/]+[.]ts|taskpane/main[.]tsx|hosts/[^/]+/main[.]ts)$";
+
+// Physics whose cell functions are not written yet. This list may only shrink.
+const ahead = ["^src/core/fan/", "^src/core/network/solve/", "^src/core/numeric/"];
+
+const roomRules = Object.entries(rooms).map(([room, mayImport]) => ({
+  name: `${room}-imports-only-${mayImport.join("-") || "itself"}`,
+  comment: `src/${room} may import ${["itself", ...mayImport].join(", ")}`,
+  severity: "error",
+  from: { path: `^src/${room}/` },
+  to: { path: "^src/", pathNot: `^src/(${[room, ...mayImport].join("|")})/` },
+}));
+
+const packageRules = Object.keys(rooms).map((room) => ({
+  name: `${room}-packages`,
+  comment: `src/${room} may import these packages: ${packages[room]?.join(", ") ?? "none"}`,
+  severity: "error",
+  from: { path: `^src/${room}/` },
+  to: {
+    dependencyTypesNot: ["local"],
+    pathNot: ["^src/", ...(packages[room] ?? []).map((name) => `node_modules/(@types/)?${name}/`)],
+  },
+}));
+
+module.exports = {
+  forbidden: [
+    ...roomRules,
+    ...packageRules,
+    {
+      name: "src-stands-alone",
+      comment: "what ships must not lean on tests or tools",
+      severity: "error",
+      from: { path: "^src/" },
+      to: { path: "^(test|scripts)/" },
+    },
+    { name: "no-circle", severity: "error", from: {}, to: { circular: true } },
+    {
+      name: "no-dead-file",
+      comment: "a file of src/ that no entry of the build reaches ships nothing",
+      severity: "error",
+      from: { path: entries },
+      to: { path: "^src/", pathNot: [entries, "[.](d[.]ts|json)$", ...ahead], reachable: false },
+    },
+    {
+      name: "no-orphan",
+      comment: "a file of tests or scripts that nothing imports is dead",
+      severity: "error",
+      from: {
+        orphan: true,
+        path: "^(test|scripts)/",
+        pathNot: ["[.]d[.]ts$", "[.]test[.]tsx?$", "^scripts/[^/]+[.]ts$"],
+      },
+      to: {},
+    },
+    {
+      name: "unresolvable",
+      comment: "an import that leads nowhere",
+      severity: "error",
+      from: {},
+      to: { couldNotResolve: true },
+    },
+  ],
+  options: {
+    doNotFollow: { path: "node_modules" },
+    exclude: { path: "^(dist|coverage)/" },
+    tsPreCompilationDeps: true, // an import of types crosses a room's wall, too
+    tsConfig: { fileName: "tsconfig.json" },
+    enhancedResolveOptions: { extensions: [".ts", ".tsx", ".js", ".json"] },
+  },
+};

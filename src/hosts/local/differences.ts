@@ -1,0 +1,21 @@
+/** Where this grid differs from Excel, for whoever will carry a sheet from one to the other. */
+export const differences: readonly string[] = [
+  "-2^2 is -4 here and 4 in Excel. Write (-2)^2 or -(2^2), which both read alike.",
+  "LOG10(x) is not understood here, where it reads as the address of a cell. Write LOG(x) or LN(x)/LN(10).",
+  "LET, LAMBDA, MAP and AGGREGATE are missing here.",
+  "Table references such as Runs[Airflow] work in Excel only; here use ranges such as D11:D22.",
+  "Errors of the grid's own functions are called #ERROR, #REF and #CYCLE where Excel says #VALUE!, #REF! and a warning of a circular reference. Errors of DUCT functions have Excel's names.",
+  "A blank cell reaches a DUCT function as a blank here. Some versions of Excel send 0, so the functions take both alike wherever 0 cannot be meant.",
+  "Nothing is saved: a reload of this page starts again from the demo.",
+];
+
+/** Fills a list on the page. */
+export function listDifferences(list: HTMLElement): void {
+  list.replaceChildren(
+    ...differences.map((sentence) => {
+      const item = document.createElement("li");
+      item.textContent = sentence;
+      return item;
+    }),
+  );
+}

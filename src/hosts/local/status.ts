@@ -1,0 +1,56 @@
+import type { CellPosition, GridModel } from "./grid";
+
+/** What there is to say about a cell: why it shows an error, or the note that belongs to it. Empty where there is nothing. */
+export function cellWords(model: GridModel, position: CellPosition): string {
+  const cell = model.getters.getEvaluatedCell(position);
+  const at = addressOf(model, position);
+  if (cell.type === "error") {
+    const origin = cell.errorOriginPosition;
+    const elsewhere = origin !== undefined && addressOf(model, origin) !== at;
+    const code = String(cell.value);
+    return `${at} shows ${code}: ${whyOf(code, cell.message ?? "", elsewhere)}${elsewhere ? ` (${addressOf(model, origin)})` : ""}`;
+  }
+  const note = (model.getters as unknown as NoteGetter).getCellNote(position);
+  return note === undefined ? "" : `${at}: ${note}`;
+}
+
+interface NoteGetter {
+  getCellNote(position: CellPosition): string | undefined;
+}
+
+/** An address as the selected sheet would write it. */
+function addressOf({ getters }: GridModel, { sheetId, col, row }: CellPosition): string {
+  const range = getters.getRangeFromZone(sheetId, { left: col, right: col, top: row, bottom: row });
+  return getters.getRangeString(range, getters.getActiveSheetId());
+}
+
+/** Why a cell shows an error: the function's own sentence, or ours where the grid's says too little. */
+function whyOf(code: string, message: string, elsewhere: boolean): string {
+  if (code === "#SPILL!") return elsewhere ? SPILL_BLOCKED : SPILL_TOO_LONG;
+  if (message !== "") return message;
+  return code === "#NUM!" ? "the result is no finite number" : "the formula has no answer";
+}
+
+const SPILL_BLOCKED = "the answer needs several cells, and one of them is filled";
+const SPILL_TOO_LONG =
+  "the answer needs more cells than there are from here to the edge of the sheet, or some are merged";
+
+/**
+ * Keeps a line on the page in step with the sheet: words about what is being typed, else about the selected cell.
+ *
+ * @param typing words about the formula being typed; empty where none is
+ */
+export function followSheet(model: GridModel, sheet: HTMLElement, line: HTMLElement, typing: () => string): void {
+  const show = (): void => {
+    const words = typing() || cellWords(model, model.getters.getActivePosition());
+    if (line.textContent !== words) line.textContent = words;
+  };
+  model.on("update", line, show);
+  new MutationObserver(show).observe(sheet, {
+    subtree: true,
+    childList: true,
+    characterData: true,
+    attributeFilter: ["class"],
+  });
+  show();
+}

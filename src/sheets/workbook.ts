@@ -1,0 +1,60 @@
+import type { StyleName } from "./styles";
+
+/** A workbook as plain data: what stands in it, not how a host writes it. */
+export interface Workbook {
+  readonly name: string;
+  readonly sheets: readonly Sheet[];
+  readonly names: readonly CellName[];
+}
+
+export interface Sheet {
+  readonly name: string;
+  readonly columns: readonly number[]; // widths from column A on, in characters of the default font
+  readonly tallRows: readonly TallRow[];
+  readonly frozen: { readonly rows: number; readonly columns: number };
+  readonly cells: readonly SheetCell[];
+  readonly lists: readonly ChoiceList[];
+  readonly flags: readonly Flag[];
+}
+
+/** A row that is higher than one line of text. */
+export interface TallRow {
+  readonly row: number; // from 1
+  readonly lines: number;
+}
+
+/** A name for one cell, the same in the whole workbook. */
+export interface CellName {
+  readonly name: string;
+  readonly sheet: string;
+  readonly at: string;
+}
+
+/**
+ * One cell. A value is never read as a formula, whatever it begins with; null is a blank that has a style.
+ * A formula may spill: the cells it fills are not listed.
+ */
+export type SheetCell = CellLook & ({ readonly value: CellValue } | { readonly formula: string });
+
+export type CellValue = string | number | boolean | null;
+
+export interface CellLook {
+  readonly at: string; // "B4"
+  readonly style?: StyleName;
+  readonly format?: string; // number format in the spreadsheet's own code, such as "#,##0"
+  readonly note?: string; // an explanation that belongs to this cell
+}
+
+/** A drop-down: words to choose from. A strict one refuses others; the rest only suggest. */
+export interface ChoiceList {
+  readonly range: string;
+  readonly choices: readonly string[];
+  readonly strict: boolean;
+}
+
+/** A conditional format by the text that a cell shows, so that colour is never the only sign. */
+export interface Flag {
+  readonly range: string;
+  readonly containsText: string;
+  readonly style: StyleName;
+}

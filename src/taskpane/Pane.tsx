@@ -1,0 +1,108 @@
+import { FluentProvider, Tab, TabList, makeStaticStyles, makeStyles, tokens } from "@fluentui/react-components";
+import { useRef, useState, type ReactElement } from "react";
+import { flushSync } from "react-dom";
+import type { Surroundings } from "./office";
+import { stepFocus } from "./stepFocus";
+import { darkTheme, lightTheme } from "./theme";
+import { usePrefersDark } from "./usePrefersDark";
+import { CautionsView } from "./views/CautionsView";
+import { StartView } from "./views/StartView";
+import { TablesView } from "./views/TablesView";
+import { views, type ViewName } from "./views/views";
+
+const usePageStyles = makeStaticStyles({
+  // The host's web view hides scrollbars that come and go; what gets the focus must not hide under the tabs.
+  html: { overflowY: "scroll" },
+  "main *": { scrollMarginTop: "56px" },
+  body: { margin: 0 },
+});
+
+const useStyles = makeStyles({
+  pane: { minHeight: "100vh", backgroundColor: tokens.colorNeutralBackground1 },
+  top: {
+    position: "sticky",
+    top: 0,
+    zIndex: 1,
+    backgroundColor: tokens.colorNeutralBackground1,
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+    paddingRight: "34px", // the host's own menu lies over the top right corner, 34 x 32 px
+  },
+  view: {
+    padding: "12px 16px 32px",
+    overflowWrap: "anywhere",
+    ":focus-visible": { outline: `2px solid ${tokens.colorStrokeFocus2}`, outlineOffset: "-2px" },
+  },
+});
+
+interface PaneProps {
+  readonly where: Surroundings;
+}
+
+/** The whole pane: tabs on top and one view under them; views stay as they were left. */
+export function Pane({ where }: PaneProps): ReactElement {
+  usePageStyles();
+  const styles = useStyles();
+  const theme = usePrefersDark() ? darkTheme : lightTheme;
+  const [view, setView] = useState<ViewName>("Start");
+  const leftAt = useRef<Partial<Record<ViewName, number>>>({});
+
+  const show = (next: ViewName): void => {
+    leftAt.current[view] = window.scrollY;
+    flushSync(() => setView(next));
+    window.scrollTo(0, leftAt.current[next] ?? 0);
+  };
+  /** From inside a view: what had the focus is hidden now, so the new view takes it. */
+  const go = (next: ViewName): void => {
+    show(next);
+    document.getElementById(`view-${next}`)?.focus();
+  };
+
+  const content: Record<ViewName, ReactElement> = {
+    Start: <StartView where={where} go={go} />,
+    Tables: <TablesView />,
+    Cautions: <CautionsView />,
+  };
+  return (
+    <FluentProvider theme={theme} className={styles.pane}>
+      <header className={styles.top}>
+        <TabList
+          selectedValue={view}
+          selectTabOnFocus
+          onTabSelect={(_, { value }) => show(value as ViewName)}
+          aria-label="Views"
+          // The library walks through tabs by way of focusable elements that it hides from screen readers, which axe
+          // rightly refuses: the arrow keys are our own.
+          data-tabster={undefined}
+          onKeyDown={(event) => stepFocus(event, "[role=tab]", ["ArrowLeft", "ArrowRight"])}
+        >
+          {views.map((name) => (
+            <Tab
+              key={name}
+              value={name}
+              id={`tab-${name}`}
+              aria-controls={`view-${name}`}
+              tabIndex={name === view ? 0 : -1}
+            >
+              {name}
+            </Tab>
+          ))}
+        </TabList>
+      </header>
+      <main>
+        {views.map((name) => (
+          <div
+            key={name}
+            role="tabpanel"
+            id={`view-${name}`}
+            aria-labelledby={`tab-${name}`}
+            hidden={name !== view}
+            tabIndex={0}
+            className={styles.view}
+          >
+            {content[name]}
+          </div>
+        ))}
+      </main>
+    </FluentProvider>
+  );
+}

@@ -1,0 +1,48 @@
+/**
+ * Where the pane finds itself: office.js not heard of yet, inside Excel, beside the local sheet, or with neither
+ * (a browser, offline, office.js blocked).
+ */
+export type Surroundings = "waiting" | "excel" | "local" | "alone";
+
+/** How long the pane waits before it says that it works alone. */
+export const PATIENCE = 3000; // ms
+
+/** The page's way to office.js: what the script has defined by now, and its tag (null where the page has none). */
+export interface OfficeOfPage {
+  readonly get: () => { onReady(): Promise<{ host: unknown }> } | undefined;
+  readonly script: Pick<EventTarget, "addEventListener"> | null;
+}
+
+/** Whether the page around the pane is the local sheet's; a page of another origin (Excel on the web) may not be asked. */
+export function isBesideLocalSheet(around: () => Pick<Window, "ductLedgerHost">): boolean {
+  try {
+    return around().ductLedgerHost?.kind === "local";
+  } catch {
+    return false;
+  }
+}
+
+/**
+ * Tells where the pane is, at once and again whenever that is known better. Inside Excel a blocked office.js never
+ * answers, hence the patience; an answer that comes later than that still counts.
+ */
+export function watchOffice({ get, script }: OfficeOfPage, tell: (where: Surroundings) => void): void {
+  if (script === null) return tell("alone");
+  tell("waiting");
+  const giveUp = setTimeout(() => tell("alone"), PATIENCE);
+  const answer = (where: Surroundings): void => {
+    clearTimeout(giveUp);
+    tell(where);
+  };
+  const ask = (): void => {
+    const office = get();
+    if (office === undefined) return answer("alone");
+    office.onReady().then(
+      ({ host }) => answer(host === "Excel" ? "excel" : "alone"),
+      () => answer("alone"),
+    );
+  };
+  if (get() !== undefined) return ask();
+  script.addEventListener("load", ask);
+  script.addEventListener("error", () => answer("alone"));
+}

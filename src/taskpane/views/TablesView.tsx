@@ -1,0 +1,90 @@
+import { Button, Label, SearchBox, Select, makeStyles, tokens } from "@fluentui/react-components";
+import { useEffect, useId, useMemo, useRef, useState, type ReactElement } from "react";
+import { referenceTables } from "../../reference";
+import { stepFocus } from "../stepFocus";
+import { ResultRow } from "../tables/ResultRow";
+import { entriesOf, find } from "../tables/search";
+import { Heading } from "./Heading";
+
+const entries = entriesOf(referenceTables);
+const AT_A_TIME = 40;
+const ALL = "";
+
+const useStyles = makeStyles({
+  field: { display: "flex", flexDirection: "column", gap: "4px", marginBottom: "12px" },
+  search: { maxWidth: "none" },
+  hint: { fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
+  count: { margin: "0 0 4px", fontWeight: tokens.fontWeightSemibold },
+  results: { listStyleType: "none", margin: 0, padding: 0, borderTop: `1px solid ${tokens.colorNeutralStroke2}` },
+  more: { marginTop: "12px" },
+});
+
+/** The reference tables: choose one or search them all, open a row to see everything that is known of it. */
+export function TablesView(): ReactElement {
+  const styles = useStyles();
+  const id = useId();
+  const [tableName, setTableName] = useState(ALL);
+  const [search, setSearch] = useState("");
+  const [shown, setShown] = useState(AT_A_TIME);
+  const [open, setOpen] = useState<unknown>(null);
+  const list = useRef<HTMLUListElement>(null);
+
+  const inTable = useMemo(() => entries.filter(({ table }) => [ALL, table.name].includes(tableName)), [tableName]);
+  const found = useMemo(() => find(inTable, search), [inTable, search]);
+  useEffect(() => setShown(AT_A_TIME), [found]);
+  useEffect(() => {
+    if (shown > AT_A_TIME) list.current?.querySelectorAll<HTMLElement>("[data-row]")[shown - AT_A_TIME]?.focus();
+  }, [shown]);
+
+  const count = found.length === 1 ? "1 row" : `${found.length} rows`;
+  const outcome = found.length === 0 ? "No row has all of these words: try fewer, or a part of a word." : count;
+  return (
+    <div onKeyDown={(event) => stepFocus(event, "input[type=search], [data-row]", ["ArrowUp", "ArrowDown"])}>
+      <Heading>Reference tables</Heading>
+      <div className={styles.field}>
+        <Label htmlFor={`${id}-table`}>Table</Label>
+        <Select id={`${id}-table`} value={tableName} onChange={(_, { value }) => setTableName(value)}>
+          <option value={ALL}>All tables ({entries.length} rows)</option>
+          {referenceTables.map(({ name, title, rows }) => (
+            <option key={name} value={name}>
+              {title} ({rows.length})
+            </option>
+          ))}
+        </Select>
+      </div>
+      <div className={styles.field}>
+        <Label htmlFor={`${id}-search`}>Search</Label>
+        <SearchBox
+          id={`${id}-search`}
+          className={styles.search}
+          value={search}
+          onChange={(_, { value }) => setSearch(value)}
+          aria-describedby={`${id}-hint`}
+        />
+        <span id={`${id}-hint`} className={styles.hint}>
+          Words and numbers; a row must have all of them.
+        </span>
+      </div>
+      <p role="status" className={styles.count}>
+        {outcome}
+      </p>
+      {found.length > 0 && (
+        <ul ref={list} className={styles.results} aria-label="Rows">
+          {found.slice(0, shown).map((entry) => (
+            <ResultRow
+              key={entry.id}
+              entry={entry}
+              open={open === entry}
+              onToggle={() => setOpen(open === entry ? null : entry)}
+            />
+          ))}
+        </ul>
+      )}
+      {found.length > shown && (
+        <Button className={styles.more} onClick={() => setShown(shown + AT_A_TIME)}>
+          Show {Math.min(AT_A_TIME, found.length - shown)} more of {found.length - shown}
+        </Button>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,180 @@
+import { type BuiltSite, goTo, lineSays, type LocalPage, readOne, startSite, typeInto } from "./localPage";
+
+jest.setTimeout(30_000);
+
+let site: BuiltSite;
+let local: LocalPage;
+
+beforeAll(async () => {
+  site = await startSite();
+});
+afterAll(() => site.stop());
+
+beforeEach(async () => {
+  local = await site.open();
+});
+afterEach(() => local.close());
+
+const focusIsIn = (id: string): Promise<boolean> =>
+  local.page.evaluate((part) => document.getElementById(part)!.contains(document.activeElement), id);
+
+describe("around the grid", () => {
+  test("F6 goes from the grid to the pane, the top and back, and Shift+F6 the other way, also out of the pane's frame", async () => {
+    const { page } = local;
+    await page.frameLocator("#pane-frame").getByRole("tab").first().waitFor();
+    expect(await focusIsIn("sheet")).toBe(true);
+    for (const part of ["pane", "top", "sheet", "pane"]) {
+      await page.keyboard.press("F6");
+      expect(await focusIsIn(part)).toBe(true);
+    }
+    await page.keyboard.press("Shift+F6");
+    expect(await focusIsIn("sheet")).toBe(true);
+    await page.keyboard.type("12");
+    await page.keyboard.press("Enter");
+    expect(await readOne(page, "A1")).toBe("12");
+  });
+
+  test("the pane can be hidden by keyboard, the grid takes its room, and F6 then leaves it out", async () => {
+    const { page } = local;
+    const width = (): Promise<number> =>
+      page.locator("#sheet .o-grid").evaluate((grid) => grid.getBoundingClientRect().width);
+    const before = await width();
+    await page.keyboard.press("Shift+F6");
+    await page.keyboard.press("Enter");
+    expect(await page.getByRole("button", { name: "Show the pane" }).getAttribute("aria-expanded")).toBe("false");
+    await page.waitForFunction(
+      (old) => document.querySelector("#sheet .o-grid")!.getBoundingClientRect().width >= old + 340,
+      before,
+    );
+    await page.keyboard.press("F6");
+    await page.keyboard.press("F6");
+    expect(await focusIsIn("top")).toBe(true);
+    await page.keyboard.press("Enter");
+    await page.waitForFunction(
+      (old) => document.querySelector("#sheet .o-grid")!.getBoundingClientRect().width === old,
+      before,
+    );
+  });
+
+  test("where this grid differs from Excel is one click away, and it does differ so", async () => {
+    const { page } = local;
+    await page.getByText("How this grid differs from Excel").click();
+    const list = page.locator("#differences");
+    await list.waitFor();
+    expect(await list.innerText()).toMatch(/-2\^2 is -4 here and 4 in Excel/);
+    await page.keyboard.press("Enter"); // the summary has the focus: closed again
+    await list.waitFor({ state: "hidden" });
+    await page.click(".o-add-sheet");
+    const answers: Readonly<Record<string, string>> = {
+      "=-2^2": "-4",
+      "=(-2)^2": "4",
+      "=LOG10(100)": "#BAD_EXPR",
+      "=LOG(100)": "2",
+      "=LET(x,1,x)": "#NAME?",
+      "=AGGREGATE(9,6,B1:B2)": "#NAME?",
+      '=1+"a"': "#ERROR",
+    };
+    const entries = Object.entries(answers);
+    for (const [index, [code]] of entries.entries()) await typeInto(page, `A${index + 1}`, code);
+    for (const [index, [, answer]] of entries.entries()) expect(await readOne(page, `A${index + 1}`)).toBe(answer);
+  });
+
+  test("what the grid wants to ask stands on the page, not in a dialog window", async () => {
+    const { page } = local;
+    await page.getByText("Single cells", { exact: true }).click({ button: "right" });
+    await page.getByText("Delete", { exact: true }).click();
+    const notice = page.locator("#notice");
+    await notice.waitFor();
+    expect(await notice.innerText()).toMatch(/delete/i);
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Yes");
+    await notice.getByRole("button", { name: "No" }).click();
+    await notice.waitFor({ state: "hidden" });
+    expect(await page.getByText("Single cells", { exact: true }).count()).toBe(1);
+    expect(local.complaints).toEqual([]);
+  });
+
+  test("on a narrow screen the pane stands under the grid and nothing is wider than the page", async () => {
+    const narrow = await site.open({ width: 400, height: 800 });
+    const boxes = await narrow.page.evaluate(() => {
+      const edge = (id: string): DOMRect => document.getElementById(id)!.getBoundingClientRect();
+      const { scrollWidth, clientWidth } = document.documentElement;
+      return {
+        below: edge("pane").top - edge("sheet").bottom,
+        sheetHeight: edge("sheet").height,
+        tooWide: scrollWidth - clientWidth,
+      };
+    });
+    expect(boxes.below).toBeGreaterThanOrEqual(0);
+    expect(boxes.sheetHeight).toBeGreaterThan(300);
+    expect(boxes.tooWide).toBeLessThanOrEqual(0);
+    await narrow.close();
+  });
+});
+
+describe("what the pane may ask of the sheet", () => {
+  beforeEach(() => local.page.click(".o-add-sheet"));
+
+  test("it learns the selection and whether it is empty", async () => {
+    const { page } = local;
+    await goTo(page, "B2:C3");
+    expect(await page.evaluate(() => window.ductLedgerHost!.selectionAddress())).toBe("B2:C3");
+    expect(await page.evaluate(() => window.ductLedgerHost!.isSelectionEmpty())).toBe(true);
+    await typeInto(page, "C3", "x");
+    await goTo(page, "B2:C3");
+    expect(await page.evaluate(() => window.ductLedgerHost!.isSelectionEmpty())).toBe(false);
+  });
+
+  test("it writes into an empty cell, never over a filled one without being told to, nor over a spill", async () => {
+    const { page } = local;
+    await goTo(page, "B2");
+    expect(await page.evaluate(() => window.ductLedgerHost!.insert({ formula: "=DUCT.AREA(A1:A3)" }, false))).toEqual({
+      written: true,
+      at: "B2",
+    });
+    await typeInto(page, "A2", "4");
+    const filled = { written: false, at: "B3", why: "filled" };
+    await goTo(page, "B3"); // filled by the spill
+    expect(await page.evaluate(() => window.ductLedgerHost!.insert({ value: 1 }, false))).toEqual(filled);
+    await goTo(page, "A2");
+    expect(await page.evaluate(() => window.ductLedgerHost!.insert({ value: 5 }, false))).toEqual({
+      ...filled,
+      at: "A2",
+    });
+    expect(await readOne(page, "A2")).toBe("4");
+    await goTo(page, "A2");
+    expect(await page.evaluate(() => window.ductLedgerHost!.insert({ value: 5 }, true))).toEqual({
+      written: true,
+      at: "A2",
+    });
+    expect(await readOne(page, "A2")).toBe("5");
+  });
+
+  test("text is neither a formula nor markup, whatever it begins with", async () => {
+    const { page } = local;
+    const texts = [
+      "=1+1",
+      "+1",
+      "-1",
+      "@SUM(A1)",
+      "'quoted",
+      "12",
+      "1/2",
+      "TRUE",
+      "#VALUE!",
+      '<img src=x onerror="document.title=1">',
+    ];
+    for (const [index, value] of texts.entries()) {
+      await goTo(page, `A${index + 1}`);
+      await page.evaluate((text) => window.ductLedgerHost!.insert({ value: text }, false), value);
+      expect(await readOne(page, `A${index + 1}`)).toBe(value);
+      await typeInto(page, `B${index + 1}`, `=ISTEXT(A${index + 1})`);
+      expect(await readOne(page, `B${index + 1}`)).toBe("TRUE");
+    }
+    await typeInto(page, "C1", '=DUCT.AREA("<b>4</b>")');
+    await goTo(page, "C1");
+    expect(await lineSays(page, /^C1/)).toContain("<b>4</b>");
+    expect(await page.locator("#sheet-words b").count()).toBe(0);
+    expect(await page.title()).toBe("Duct Ledger");
+    expect(local.complaints).toEqual([]);
+  });
+});

@@ -1,0 +1,116 @@
+import path from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { launchBrowser } from "../../scripts/browser";
+import { serve, type Serving } from "../../scripts/serve";
+import { placeOf } from "../../src/sheets/address";
+
+/** The built page in a browser, and what it did that it should not. */
+export interface LocalPage {
+  readonly page: Page;
+  readonly complaints: string[]; // errors and warnings of the page
+  readonly outside: string[]; // requests that left this machine's own server
+  readonly close: () => Promise<void>;
+}
+
+export interface BuiltSite {
+  readonly open: (size?: { width: number; height: number }) => Promise<LocalPage>;
+  readonly stop: () => Promise<void>;
+}
+
+const DIST = path.resolve(__dirname, "../../dist");
+const WIDE = { width: 1280, height: 800 };
+
+/** Serves dist/ and starts a browser, once for a test file. */
+export async function startSite(): Promise<BuiltSite> {
+  const serving: Serving = await serve(DIST, 0);
+  const browser: Browser = await launchBrowser();
+  return {
+    open: (size = WIDE) => openPage(browser, serving.address, size),
+    stop: async () => {
+      await browser.close();
+      await serving.stop();
+    },
+  };
+}
+
+async function openPage(
+  browser: Browser,
+  address: string,
+  viewport: { width: number; height: number },
+): Promise<LocalPage> {
+  const context = await browser.newContext({ viewport });
+  await context.grantPermissions(["clipboard-read", "clipboard-write"]);
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  const outside: string[] = [];
+  page.on("console", (message) => {
+    if (["error", "warning"].includes(message.type())) complaints.push(message.text());
+  });
+  page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("dialog", (dialog) => {
+    complaints.push(`dialog: ${dialog.message()}`);
+    void dialog.dismiss();
+  });
+  context.on("request", (request) => {
+    const { protocol, origin } = new URL(request.url());
+    if (protocol !== "data:" && origin !== address) outside.push(request.url());
+  });
+  await page.goto(`${address}/`);
+  await page.waitForSelector(".o-grid");
+  await page.waitForFunction(() => document.activeElement?.closest("#sheet") !== null);
+  return { page, complaints, outside, close: () => context.close() };
+}
+
+/** Selects a cell or a range by typing its address into the grid's own address box. */
+export async function goTo(page: Page, address: string): Promise<void> {
+  const box = page.locator(".o-named-range-selector input");
+  await box.click();
+  await box.fill(address);
+  await box.press("Enter");
+  await page.waitForFunction(() => document.activeElement?.closest(".o-grid") !== null);
+}
+
+/** Goes to a cell with the arrow keys alone. */
+export async function walkTo(page: Page, address: string): Promise<void> {
+  const { column, row } = placeOf(address);
+  await page.keyboard.press("Control+Home");
+  for (let step = 1; step < column; step++) await page.keyboard.press("ArrowRight");
+  for (let step = 1; step < row; step++) await page.keyboard.press("ArrowDown");
+}
+
+export async function typeInto(page: Page, address: string, text: string): Promise<void> {
+  await goTo(page, address);
+  await page.keyboard.type(text);
+  await page.keyboard.press("Enter");
+}
+
+const NOTHING = "nothing copied yet";
+const clipboard = (page: Page): Promise<string> => page.evaluate(() => navigator.clipboard.readText());
+
+/** What a range shows, as a person would copy it: rows of texts. The grid is a picture, so this is the way to read it. */
+export async function read(page: Page, range: string): Promise<string[][]> {
+  await page.evaluate((text) => navigator.clipboard.writeText(text), NOTHING);
+  await goTo(page, range);
+  await page.keyboard.press("Control+C");
+  let text = await clipboard(page);
+  while (text === NOTHING) {
+    await page.waitForTimeout(20);
+    text = await clipboard(page);
+  }
+  return text.split("\n").map((line) => line.split("\t"));
+}
+
+export const readOne = async (page: Page, address: string): Promise<string> => (await read(page, address))[0]![0]!;
+
+/** A number as the sheet shows it: "1,750" is 1750. */
+export const numberOf = (shown: string | undefined): number => {
+  if (shown === undefined || !/^-?[\d,]*\.?\d+%?$/.test(shown)) throw new Error(`not a number: ${String(shown)}`);
+  return Number(shown.replace(/[,%]/g, ""));
+};
+
+/** What the line under the grid says; waits until it says something that matches. */
+export async function lineSays(page: Page, words: RegExp): Promise<string> {
+  const line = page.locator("#sheet-words", { hasText: words });
+  await line.waitFor({ timeout: 5000 });
+  return line.innerText();
+}

@@ -1,0 +1,332 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
+import { launchBrowser } from "../../scripts/browser";
+import { serve, type Serving } from "../../scripts/serve";
+
+const axeSource = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
+const OFFICE_JS = "https://appsforoffice.microsoft.com/**";
+
+let serving: Serving;
+let browser: Browser;
+beforeAll(async () => {
+  serving = await serve(path.join(__dirname, "../../dist"), 0);
+  browser = await launchBrowser();
+}, 60_000);
+afterAll(async () => {
+  await browser.close();
+  await serving.stop();
+});
+
+const pages: Page[] = [];
+afterEach(async () => {
+  for (const page of pages.splice(0)) await page.context().close();
+});
+
+interface Opened {
+  readonly page: Page;
+  readonly requested: string[];
+  readonly complaints: string[]; // what the console and uncaught errors said
+}
+
+/** A narrow pane in a browser of its own; `prepare` runs before the page is asked for. */
+async function open(
+  options: BrowserContextOptions = {},
+  file = "pane.html",
+  prepare: (page: Page) => Promise<unknown> = () => Promise.resolve(),
+): Promise<Opened> {
+  const context = await browser.newContext({ viewport: { width: 320, height: 700 }, ...options });
+  const page = await context.newPage();
+  pages.push(page);
+  const requested: string[] = [];
+  const complaints: string[] = [];
+  page.on("request", (request) => requested.push(request.url()));
+  page.on("console", (message) => message.type() === "error" && complaints.push(message.text()));
+  page.on("pageerror", (error) => complaints.push(error.message));
+  await prepare(page);
+  await page.goto(`${serving.address}/${file}`, { waitUntil: "commit" });
+  await tab(page, "Start").waitFor();
+  return { page, requested, complaints };
+}
+
+const tab = (page: Page, name: string): Locator => page.getByRole("tab", { name });
+const view = (page: Page, name: string): Locator => page.getByRole("tabpanel", { name });
+const search = (page: Page): Locator => page.getByRole("searchbox", { name: "Search" });
+const rows = (page: Page): Locator => page.getByRole("list", { name: "Rows" }).locator("button[aria-expanded]");
+const outcome = (page: Page): Locator => view(page, "Tables").getByRole("status").first();
+const hasFocus = (element: Locator): Promise<boolean> => element.evaluate((node) => node === document.activeElement);
+
+async function look(page: Page, table: string, words: string): Promise<void> {
+  await tab(page, "Tables").click();
+  await page.getByRole("combobox", { name: "Table" }).selectOption(table);
+  await search(page).fill(words);
+}
+
+const ALL = "";
+
+async function openRow(page: Page): Promise<void> {
+  await look(page, ALL, "hose");
+  await rows(page).first().click();
+  await view(page, "Tables").getByText("where in it").waitFor();
+}
+
+/** What the pane can look like. */
+const states: Record<string, (page: Page) => Promise<void>> = {
+  start: (page) => tab(page, "Start").click(),
+  tables: (page) => look(page, ALL, ""),
+  "an open row": openRow,
+  "rows of long texts": (page) => look(page, "hazards", ""),
+  "nothing found": (page) => look(page, ALL, "no such thing at all"),
+  cautions: (page) => tab(page, "Cautions").click(),
+};
+
+interface Axe {
+  run(): Promise<Record<"violations" | "passes", { id: string }[]>>;
+}
+
+test.each<[string, BrowserContextOptions]>([
+  ["light", { colorScheme: "light" }],
+  ["dark", { colorScheme: "dark" }],
+  ["forced colours", { forcedColors: "active" }],
+])(
+  "in %s, at 320 px: axe finds nothing and nothing scrolls sideways, in any view",
+  async (_, options) => {
+    const { page, complaints } = await open(options);
+    await page.evaluate(axeSource);
+    for (const [state, reach] of Object.entries(states)) {
+      await reach(page);
+      const found = await page.evaluate(async () => {
+        const { violations, passes } = await (window as unknown as { axe: Axe }).axe.run();
+        const { scrollWidth, clientWidth } = document.documentElement;
+        return {
+          violations: violations.map(({ id }) => id),
+          looked: passes.some(({ id }) => id === "color-contrast"),
+          sideways: scrollWidth > clientWidth,
+        };
+      });
+      expect({ state, ...found }).toEqual({ state, violations: [], looked: true, sideways: false });
+    }
+    expect(complaints).toEqual([]);
+  },
+  60_000,
+);
+
+test("the two themes differ in their ground", async () => {
+  const ground = async (scheme: "light" | "dark") => {
+    const { page } = await open({ colorScheme: scheme });
+    return view(page, "Start").evaluate(
+      (node) => getComputedStyle(node.closest(".fui-FluentProvider")!).backgroundColor,
+    );
+  };
+  expect(await ground("light")).toBe("rgb(255, 255, 255)");
+  expect(await ground("dark")).toBe("rgb(41, 41, 41)");
+});
+
+/** Whether the focus on an element can be seen: the pixels around it change when the focus leaves. */
+async function showsFocus(page: Page): Promise<boolean> {
+  const element = page.locator("*:focus");
+  await element.scrollIntoViewIfNeeded();
+  const settle = () =>
+    page.waitForFunction(() => document.getAnimations().every(({ playState }) => playState !== "running"));
+  await settle();
+  const focused = await page.screenshot();
+  const handle = await element.elementHandle();
+  await handle.evaluate((node) => (node as HTMLElement).blur());
+  await settle();
+  const blurred = await page.screenshot();
+  await handle.evaluate((node) => (node as HTMLElement).focus({ preventScroll: true }));
+  return !focused.equals(blurred);
+}
+
+test("by keyboard alone: to the tables, search, walk to a row, open it, copy its value", async () => {
+  const { page } = await open({ permissions: ["clipboard-read", "clipboard-write"] });
+  const press = async (key: string): Promise<void> => {
+    await page.keyboard.press(key);
+    expect(await showsFocus(page)).toBe(true);
+  };
+  await press("Tab");
+  expect(await hasFocus(tab(page, "Start"))).toBe(true);
+  await press("ArrowRight");
+  expect(await hasFocus(tab(page, "Tables"))).toBe(true);
+  expect(await view(page, "Tables").isVisible()).toBe(true);
+  await press("Tab");
+  expect(await hasFocus(view(page, "Tables"))).toBe(true);
+  await press("Tab");
+  expect(await hasFocus(page.getByRole("combobox", { name: "Table" }))).toBe(true);
+  await press("Tab");
+  expect(await hasFocus(search(page))).toBe(true);
+
+  await page.keyboard.type("galvanized steel");
+  await expect(rows(page).first().textContent()).resolves.toMatch(/galvanised/i);
+  await press("ArrowDown");
+  expect(await hasFocus(rows(page).first())).toBe(true);
+  await press("ArrowDown");
+  expect(await hasFocus(rows(page).nth(1))).toBe(true);
+  await press("ArrowUp");
+  await page.keyboard.press("Enter");
+  expect(await rows(page).first().getAttribute("aria-expanded")).toBe("true");
+  expect(await view(page, "Tables").getByText("how it is known").isVisible()).toBe(true);
+
+  await press("Tab");
+  const name = await page.locator("*:focus").getAttribute("aria-label");
+  expect(name).toMatch(/^Copy key /);
+  await page.keyboard.press("Enter");
+  const key = name!.replace("Copy key ", "");
+  await view(page, "Tables").getByText(`Copied ${key}.`).waitFor();
+  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(key);
+}, 30_000);
+
+test("the outcome of a search is announced, and follows the words", async () => {
+  const { page } = await open();
+  await tab(page, "Tables").click();
+  const counted = async (): Promise<number> => Number(/^(\d+) rows?$/.exec((await outcome(page).textContent())!)![1]);
+  const all = await counted();
+  await search(page).fill("elbow");
+  const some = await counted();
+  await search(page).fill("elbow 0.27");
+  const few = await counted();
+  expect(few).toBeGreaterThan(0);
+  expect(some).toBeGreaterThan(few);
+  expect(all).toBeGreaterThan(some);
+  expect(await rows(page).count()).toBe(few);
+});
+
+test("a weak row says in words why, and a row that was read carries no such badge", async () => {
+  const { page } = await open();
+  await tab(page, "Tables").click();
+  await search(page).fill("shut wrong side");
+  expect(await rows(page).first().textContent()).toContain("common practice");
+  await search(page).fill("wood dust causes cancer");
+  expect(await rows(page).first().textContent()).not.toMatch(/from memory|common practice/);
+});
+
+test("more rows come on demand, and the focus goes to the first of them", async () => {
+  const { page } = await open();
+  await tab(page, "Tables").click();
+  const before = await rows(page).count();
+  await page.getByRole("button", { name: /^Show \d+ more/ }).click();
+  expect(await rows(page).count()).toBe(2 * before);
+  expect(await hasFocus(rows(page).nth(before))).toBe(true);
+});
+
+test("where copying is not allowed, the value is selected and the pane says so", async () => {
+  const { page } = await open({}, "pane.html", (fresh) =>
+    fresh.addInitScript(() => {
+      navigator.clipboard.writeText = () => Promise.reject(new Error("not allowed here"));
+    }),
+  );
+  await openRow(page);
+  const button = page.getByRole("button", { name: /^Copy roughness .* mm$/ });
+  await button.click();
+  await page.getByText("Copying is not allowed here.").waitFor();
+  const selected = await page.evaluate(() => getSelection()!.toString());
+  expect(await button.getAttribute("aria-label")).toBe(`Copy roughness ${selected} mm`);
+});
+
+test.each([
+  "<img src=x onerror=window.broken=1>",
+  "<b>hose</b>",
+  "{{1+1}}",
+  "=1+1",
+  '"><script>window.broken=1</script>',
+])("%s in the search stays text", async (text) => {
+  const { page, requested, complaints } = await open();
+  await tab(page, "Tables").click();
+  const images = await page.locator("img").count();
+  const asked = requested.length;
+  await search(page).fill(text);
+  await outcome(page).waitFor();
+  expect(await search(page).inputValue()).toBe(text);
+  expect(await page.locator("img").count()).toBe(images);
+  expect(await page.locator("main b, main script").count()).toBe(0);
+  expect(await page.evaluate(() => "broken" in window)).toBe(false);
+  expect(requested).toHaveLength(asked);
+  expect(complaints).toEqual([]);
+});
+
+test("pane.html asks nothing of any other origin, in any view", async () => {
+  const { page, requested } = await open();
+  for (const reach of Object.values(states)) await reach(page);
+  expect(requested.length).toBeGreaterThan(1);
+  expect(requested.filter((url) => new URL(url).origin !== serving.address)).toEqual([]);
+});
+
+test("its policy refuses written styles, written scripts and requests elsewhere", async () => {
+  const { page } = await open();
+  const after = await page.evaluate(async () => {
+    const style = document.createElement("style");
+    style.textContent = "body { outline: 7px solid red }";
+    const script = document.createElement("script");
+    script.textContent = "window.broken = 1";
+    document.head.append(style, script);
+    const elsewhere = await fetch("http://127.0.0.1:9/").then(
+      () => "answered",
+      () => "refused",
+    );
+    return { outline: getComputedStyle(document.body).outlineWidth, broken: "broken" in window, elsewhere };
+  });
+  expect(after.outline).not.toBe("7px");
+  expect(after).toMatchObject({ broken: false, elsewhere: "refused" });
+});
+
+test("the corner that the host's menu covers stays free, 34 x 32 px", async () => {
+  const { page } = await open();
+  for (const name of ["Start", "Tables", "Cautions"]) {
+    const box = (await tab(page, name).boundingBox())!;
+    expect(box.x + box.width).toBeLessThanOrEqual(320 - 34);
+  }
+});
+
+test("the cautions are one click away even far down in the tables, and the tables stay where they were", async () => {
+  const { page } = await open();
+  await tab(page, "Tables").click();
+  await rows(page).nth(20).click();
+  await rows(page).nth(20).scrollIntoViewIfNeeded();
+  const at = await page.evaluate(() => window.scrollY);
+  expect(at).toBeGreaterThan(0);
+  await tab(page, "Cautions").click();
+  expect(await page.getByText("Before you reach in").isVisible()).toBe(true);
+  expect(await page.evaluate(() => window.scrollY)).toBe(0);
+  await tab(page, "Tables").click();
+  expect(await page.evaluate(() => window.scrollY)).toBe(at);
+  expect(await rows(page).nth(20).getAttribute("aria-expanded")).toBe("true");
+});
+
+test.each([
+  ["Read the cautions", "Cautions"],
+  ["Search the tables", "Tables"],
+])("the button %s on the first page leads to %s, and takes the focus there", async (button, name) => {
+  const { page } = await open();
+  await page.getByRole("button", { name: button }).click();
+  expect(await tab(page, name).getAttribute("aria-selected")).toBe("true");
+  expect(await hasFocus(view(page, name))).toBe(true);
+});
+
+describe("taskpane.html, the pane in Excel", () => {
+  // Stands for office.js inside Excel: what the pane and the cell functions need of it, no more.
+  const officeInExcel = `
+    window.Office = { onReady: () => Promise.resolve({ host: "Excel" }) };
+    window.CustomFunctions = { associate() {}, Error: class extends Error {}, ErrorCode: {} };`;
+
+  test("with office.js it says that it is connected", async () => {
+    const { page, complaints } = await open({}, "taskpane.html", (fresh) =>
+      fresh.route(OFFICE_JS, (route) => route.fulfill({ contentType: "text/javascript", body: officeInExcel })),
+    );
+    await page.getByText("Connected to Excel.").waitFor();
+    expect(complaints).toEqual([]);
+  });
+
+  test("with office.js blocked it works alone", async () => {
+    const { page } = await open({}, "taskpane.html", (fresh) => fresh.route(OFFICE_JS, (route) => route.abort()));
+    await page.getByText("Running without Excel").waitFor();
+    await openRow(page);
+  });
+
+  test("while office.js hangs the whole pane is there already, and after a while it works alone", async () => {
+    const { page } = await open({}, "taskpane.html", (fresh) => fresh.route(OFFICE_JS, () => undefined));
+    await page.getByText("Looking for Excel").waitFor();
+    await openRow(page);
+    await tab(page, "Start").click();
+    await page.getByText("Running without Excel").waitFor();
+  }, 15_000);
+});

@@ -1,0 +1,52 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { runInNewContext } from "node:vm";
+
+export const dist = path.join(__dirname, "../../dist");
+
+export interface Parameter {
+  readonly name: string;
+  readonly description: string;
+  readonly optional?: boolean;
+  readonly dimensionality?: string;
+  readonly customEnumId?: string;
+}
+
+export interface Metadata {
+  readonly allowErrorForDataTypeAny?: boolean;
+  readonly allowCustomDataForDataTypeAny?: boolean;
+  readonly functions: readonly { id: string; name: string; description: string; parameters: readonly Parameter[] }[];
+  readonly enums?: readonly { id: string; values: readonly { name: string }[] }[];
+}
+
+export const readMetadata = (): Metadata =>
+  JSON.parse(readFileSync(path.join(dist, "functions.json"), "utf8")) as Metadata;
+
+/** The host's error, as a function throws it. */
+export class HostError {
+  constructor(
+    readonly code: string,
+    readonly message?: string,
+  ) {}
+}
+
+const ErrorCode = { invalidValue: "#VALUE!", notAvailable: "#N/A" };
+
+/** Runs dist/functions.js with a CustomFunctions object and the bare language: no window, console, process or eval. */
+export function loadBundle() {
+  const associated: [string, (...cells: unknown[]) => unknown][] = [];
+  const associate = (id: string, compute: (...cells: unknown[]) => unknown): number => associated.push([id, compute]);
+  const scope = { CustomFunctions: { associate, Error: HostError, ErrorCode }, console: undefined };
+  runInNewContext(readFileSync(path.join(dist, "functions.js"), "utf8"), scope, {
+    contextCodeGeneration: { strings: false, wasm: false },
+  });
+  const functions = new Map(associated);
+  /** A call as the host makes it: left-out arguments are null, and an invocation object always comes last. */
+  const call = (id: string, ...cells: unknown[]): unknown => {
+    const compute = functions.get(id);
+    const declared = readMetadata().functions.find((entry) => entry.id === id)?.parameters.length ?? 0;
+    if (compute === undefined) throw new Error(`${id} is not in the bundle`);
+    return compute(...cells, ...new Array<null>(declared - cells.length).fill(null), { functionName: id });
+  };
+  return { ids: associated.map(([id]) => id), call };
+}

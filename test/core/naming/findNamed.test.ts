@@ -1,0 +1,95 @@
+import fc from "fast-check";
+import { DomainError } from "../../../src/core/errors";
+import { findNamed, nearestNames, plain, requireNamed, unknownName } from "../../../src/core/naming/findNamed";
+import { expectRefusal } from "../../support/coreRefusal";
+
+const rows = [
+  { key: "elbow smooth", aliases: ["smooth elbow"] },
+  { key: "branch", aliases: ["wye", "Y-branch"] },
+  { key: "mitre", aliases: ["miter"] },
+  { key: "weather cap" },
+];
+
+describe("plain", () => {
+  test.each([
+    ["  Elbow   SMOOTH ", "elbow smooth"],
+    ["elbow-smooth", "elbow smooth"],
+    ["elbow_smooth", "elbow smooth"],
+    ["elbow - smooth", "elbow smooth"],
+    ["", ""],
+  ])("reads %p as %p", (text, name) => {
+    expect(plain(text)).toBe(name);
+  });
+
+  test("of a plain name is the name itself", () => {
+    fc.assert(fc.property(fc.string(), (text) => plain(plain(text).trim()) === plain(text).trim()));
+  });
+});
+
+describe("findNamed", () => {
+  test.each([
+    ["branch", "branch"],
+    [" BRANCH ", "branch"],
+    ["y branch", "branch"],
+    ["Miter", "mitre"],
+    ["Elbow-Smooth", "elbow smooth"],
+    ["weather  cap", "weather cap"],
+  ])("finds %p as %p", (name, key) => {
+    expect(findNamed(rows, name)?.key).toBe(key);
+  });
+
+  test.each(["branches", "elbow", "", "smooth"])("does not guess %p", (name) => {
+    expect(findNamed(rows, name)).toBeUndefined();
+  });
+});
+
+describe("nearestNames", () => {
+  test.each([
+    ["brnch", "branch"], // one letter missing
+    ["mitter", "mitre"], // one letter from the alias "miter"
+    ["smooth", "elbow smooth"], // a shared word
+    ["weath", "weather cap"], // its beginning
+    ["why", "branch"], // one letter from the alias "wye"
+  ])("puts the right one first for %p: %p", (name, key) => {
+    expect(nearestNames(rows, name)[0]).toBe(key);
+  });
+
+  test("gives three names at most, each a key, and copes with any text", () => {
+    fc.assert(
+      fc.property(fc.string({ maxLength: 200 }), (text) => {
+        const near = nearestNames(rows, text);
+        expect(near).toHaveLength(3);
+        expect(new Set(near).size).toBe(3);
+        expect(rows.map(({ key }) => key)).toEqual(expect.arrayContaining(near));
+      }),
+    );
+    expect(nearestNames(rows.slice(0, 2), "x")).toHaveLength(2);
+    expect(nearestNames([], "x")).toEqual([]);
+  });
+});
+
+describe("requireNamed", () => {
+  test("returns the row", () => {
+    expect(requireNamed("fitting", rows, "MITER", "a fitting").key).toBe("mitre");
+  });
+
+  test("refuses with the nearest names and what came", () => {
+    const two = [{ key: "fan" }, { key: "main" }];
+    expectRefusal(
+      () => requireNamed("To", two, " mai ", "a run"),
+      DomainError,
+      'To must be a run (nearest: "main", "fan"); got "mai"',
+    );
+    expectRefusal(
+      () => requireNamed("To", two, "", "a run"),
+      DomainError,
+      'To must be a run (nearest: "fan", "main"); got a blank cell',
+    );
+  });
+
+  test("says the same through unknownName", () => {
+    expect(unknownName("To", [{ key: "main" }], "mian", "a run").message).toBe(
+      'To must be a run (nearest: "main"); got "mian"',
+    );
+  });
+});

@@ -1,0 +1,39 @@
+import fc from "fast-check";
+import type { Run } from "../../src/core/network/network";
+import { makeRun } from "./runs";
+
+const decimal = (min: number, max: number) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
+
+const facts = fc.record({
+  diameter: decimal(0.08, 0.3),
+  length: decimal(0, 10),
+  hoseLength: decimal(0, 2),
+  coefficient: decimal(0, 2),
+  roughness: decimal(0, 0.001),
+  leakArea: fc.oneof(fc.constant(0), decimal(1e-6, 2e-4)),
+  hood: fc.oneof(fc.constant(null), decimal(0, 2)),
+  wantedAirflow: fc.oneof(fc.constant(0), decimal(0.02, 0.3)),
+  gate: fc.constantFrom<Run["gate"]>("none", "open", "shut"),
+  device: fc.oneof(fc.constant(null), fc.constant({ ratedLoss: 200, ratedAirflow: 0.3, exponent: 2 })),
+  place: fc.nat(), // which of the runs before it the run joins
+});
+
+/**
+ * Random trees of one to fourteen runs in random order. Hoods, their airflows and gates stand at the ends only; half of the
+ * ends ask for air.
+ */
+export const trees: fc.Arbitrary<Run[]> = fc.array(facts, { minLength: 1, maxLength: 14 }).chain((list) => {
+  const joins = list.map(({ place }, index) => (index === 0 ? null : place % index));
+  const runs = list.map(({ place: _, ...given }, index) => {
+    const isEnd = !joins.includes(index);
+    const parent = joins[index];
+    return makeRun(`r${index}`, parent == null ? "fan" : `r${parent}`, {
+      ...given,
+      ...(isEnd ? {} : { hood: null, wantedAirflow: 0, gate: "none" }),
+    });
+  });
+  return fc.shuffledSubarray(runs, { minLength: runs.length });
+});
+
+/** The same trees without any leak. */
+export const tightTrees: fc.Arbitrary<Run[]> = trees.map((runs) => runs.map((run) => ({ ...run, leakArea: 0 })));
