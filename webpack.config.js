@@ -7,7 +7,7 @@ const TerserPlugin = require("terser-webpack-plugin");
 const { require: requireTypeScript } = require("tsx/cjs/api");
 
 const { finishMetadata } = requireTypeScript("./scripts/finishMetadata.ts", __filename);
-const functionFiles = ["duct", "air", "losses", "leaks", "budget", "tables"].map((name) =>
+const functionFiles = ["duct", "air", "losses", "leaks", "budget", "fan", "flow", "tables"].map((name) =>
   path.resolve(`src/functions/${name}.ts`),
 );
 const vendorFiles = require("./src/hosts/local/vendorFiles.json");

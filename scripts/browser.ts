@@ -30,7 +30,7 @@ export async function launchBrowser(): Promise<Browser> {
       ...process.env,
       LD_LIBRARY_PATH: path.join(libraries, "lib"),
       FONTCONFIG_PATH: path.join(os.tmpdir(), "fonts"),
-    } as Record<string, string>,
+    },
   });
 }
 

@@ -57,7 +57,7 @@ function openBrowser(address: string): void {
     process.platform === "win32"
       ? ["cmd", "/c", "start", "", address]
       : [process.platform === "darwin" ? "open" : "xdg-open", address];
-  const child = spawn(command!, args, { stdio: "ignore", detached: true });
+  const child = spawn(command, args, { stdio: "ignore", detached: true });
   child.on("error", () => undefined);
   child.unref();
 }

@@ -1,6 +1,6 @@
 import { budgetTable } from "./budgetTable/budgetTable";
-import { readDensity, readUnits } from "./arguments";
-import { inHost } from "./cellErrors";
+import { readDensity } from "./arguments";
+import { inHost } from "./inHost";
 
 /**
  * Design pass over a table of runs: one row per run, last row the fan's airflow and static pressure (cfm, in.w.g.; m³/h, Pa).
@@ -11,8 +11,5 @@ import { inHost } from "./cellErrors";
  * @returns table
  */
 export function budget(runs: any[][], density?: any[][], units?: any[][]): any[][] {
-  return inHost(() => {
-    const system = readUnits(units);
-    return budgetTable(runs, readDensity(density, system), system);
-  });
+  return inHost(units, (system) => budgetTable(runs, readDensity(density, system), system));
 }

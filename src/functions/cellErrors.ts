@@ -1,4 +1,5 @@
 import { DomainError, limitsInWords, type Limits, NoAnswerError, sentence } from "../core/errors";
+import { OutsideCurveError } from "../core/fan/fanCurve";
 import { fromSI, type Quantity, type Unit, type UnitSystem, unitOf } from "../reference/quantities";
 import type { Cell } from "./cells";
 
@@ -19,6 +20,7 @@ export interface Given {
  * Anything that is not a refusal is a bug and is passed on.
  */
 export function failureOf(error: unknown, system: UnitSystem, given: (argument: string) => Given | undefined): Failure {
+  if (error instanceof OutsideCurveError) return { kind: "notAvailable", sentence: beyondCurve(error, system) };
   if (error instanceof NoAnswerError) return { kind: "notAvailable", sentence: error.message };
   if (!(error instanceof DomainError)) throw error;
   const argument = given(error.argument);
@@ -53,18 +55,15 @@ export function raise(failure: Failure): never {
   throw new HostError(ErrorCode[failure.kind], failure.sentence);
 }
 
-/** Runs a whole-table function: its refusals become the host's errors, and its answer is never without a value. */
-export function inHost(compute: () => (string | number)[][]): (string | number)[][] {
-  let answer: (string | number)[][];
-  try {
-    answer = compute();
-  } catch (error) {
-    return raise(failureOf(error, "IP", () => undefined));
-  }
-  if (answer.some((row) => row.some((cell) => typeof cell === "number" && !Number.isFinite(cell)))) {
-    return raise(NOT_FINITE);
-  }
-  return answer;
+/** How far a fan curve reaches, and which way the answer lies. */
+function beyondCurve({ from, to, airflow }: OutsideCurveError, system: UnitSystem): string {
+  const unit = unitOf("airflow", system);
+  const [low, high, asked] = [from, to, airflow].map(
+    (value) => `${Number(fromSI(value, unit).toPrecision(6))} ${unit.label}`,
+  );
+  if (airflow === Infinity) return `the fan curve ends at ${high}, and this system would take more air`;
+  if (airflow === 0) return `the fan curve starts at ${low}, and this system would take less air`;
+  return `the fan curve reaches from ${low} to ${high}; asked for ${asked}`;
 }
 
 export const NOT_FINITE: Failure = { kind: "notAvailable", sentence: "no finite result for these inputs" };

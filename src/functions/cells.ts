@@ -30,6 +30,7 @@ function toCell(value: unknown): Cell {
   if (value === undefined || value === null) return null;
   if (typeof value === "string") return value.trim() === "" ? null : value;
   if (typeof value === "number" || typeof value === "boolean") return value;
+  if (value instanceof CellErrorValue) return value;
   if (typeof value !== "object") return null;
   const { code, type, basicValue } = value as { code?: unknown; type?: unknown; basicValue?: unknown };
   if (typeof code === "string") return new CellErrorValue(code);

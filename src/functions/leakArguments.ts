@@ -15,9 +15,7 @@ export const gateCondition = (name: string, given: unknown): Argument<GateCondit
   quantity: null,
   read: (cell) => {
     const what = `a name in the table "gates"`;
-    return typeof cell === "string"
-      ? requireNamed(name, gateConditions as readonly GateConditionRow[], cell, what)
-      : refuseCell(name, cell, what);
+    return typeof cell === "string" ? requireNamed(name, gateConditions, cell, what) : refuseCell(name, cell, what);
   },
 });
 

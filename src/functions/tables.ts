@@ -2,7 +2,7 @@ import { convertUnit } from "../core/convertUnit";
 import { cautions as cautionRows } from "../reference/cautions";
 import { answer } from "./answer";
 import { needed, text } from "./arguments";
-import { inHost } from "./cellErrors";
+import { inHost } from "./inHost";
 import { about as aboutRows } from "./tables/about";
 import { cautionTable } from "./tables/cautionTable";
 import { lookUp } from "./tables/lookUp";
@@ -16,7 +16,7 @@ import { lookUp } from "./tables/lookUp";
  * @returns table
  */
 export function reference(table: any[][], key?: any[][], column?: any[][]): any[][] {
-  return inHost(() => lookUp(table, key, column));
+  return inHost(null, () => lookUp(table, key, column));
 }
 
 /**
@@ -38,7 +38,7 @@ export function convertunit(value: any[][], from: any[][], to: any[][]): any[][]
  * @returns table
  */
 export function cautions(topic?: any[][]): any[][] {
-  return inHost(() => cautionTable(cautionRows, topic));
+  return inHost(null, () => cautionTable(cautionRows, topic));
 }
 
 /**
@@ -47,5 +47,5 @@ export function cautions(topic?: any[][]): any[][] {
  * @returns table
  */
 export function about(): any[][] {
-  return inHost(aboutRows);
+  return inHost(null, aboutRows);
 }

@@ -217,10 +217,12 @@ test("where copying is not allowed, the value is selected and the pane says so",
   );
   await openRow(page);
   const button = page.getByRole("button", { name: /^Copy roughness .* mm$/ });
+  const label = await button.getAttribute("aria-label");
   await button.click();
   await page.getByText("Copying is not allowed here.").waitFor();
   const selected = await page.evaluate(() => getSelection()!.toString());
-  expect(await button.getAttribute("aria-label")).toBe(`Copy roughness ${selected} mm`);
+  expect(label).toBe(`Copy roughness ${selected} mm`);
+  expect(await page.getByRole("button", { name: `Selected roughness ${selected} mm` }).isVisible()).toBe(true);
 });
 
 test.each([

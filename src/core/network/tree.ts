@@ -103,7 +103,9 @@ function fromEndsToFan(
   const order = runs.flatMap((run, index) => (run.side === "suction" && waiting[index] === 0 ? [index] : []));
   for (let next = 0; next < order.length; next++) {
     const to = joins[order[next]!]!;
-    if (to >= 0 && --waiting[to]! === 0) order.push(to);
+    if (to < 0) continue;
+    waiting[to]! -= 1;
+    if (waiting[to] === 0) order.push(to);
   }
   const looped = runs.findIndex((run, index) => run.side === "suction" && waiting[index]! > 0);
   if (looped >= 0)

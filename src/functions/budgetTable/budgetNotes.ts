@@ -1,13 +1,10 @@
 import type { RunBudget } from "../../core/network/designPass";
 import type { UnitSystem } from "../../reference/quantities";
 import type { TableRun } from "../runsTable/readRuns";
-import { inUnit } from "./inUnit";
+import { leakNotes, speedNotes } from "../runsTable/notes";
 
 /** Beyond this ratio of the paths' suctions a branch is resized rather than throttled. Source: acgihMemory. */
 const RESIZE_RATIO = 1.2;
-
-/** A leak that carries more than this share of a run's air is worth a word. House judgement. */
-const LEAK_SHARE = 0.1;
 
 /** What an owner needs to know of a run, in a few words. */
 export function budgetNotes(entry: TableRun, budget: RunBudget, system: UnitSystem): string {
@@ -17,7 +14,7 @@ export function budgetNotes(entry: TableRun, budget: RunBudget, system: UnitSyst
   if (budget.state === "idle") notes.push(idleNote(entry));
   if (budget.state === "discharge" && entry.run.leakArea > 0)
     notes.push("a leak on the discharge side blows dust out and is not counted");
-  if (budget.state === "asked") notes.push(...speedNotes(entry, budget, system), ...shareNotes(budget));
+  if (budget.state === "asked") notes.push(...speedNotes(entry.dust, budget.velocity, system), ...shareNotes(budget));
   return notes.join("; ");
 }
 
@@ -26,22 +23,12 @@ const idleNote = (entry: TableRun): string =>
     ? "no airflow is asked for here"
     : "no open hood asks for air through it";
 
-function speedNotes({ dust }: TableRun, budget: RunBudget, system: UnitSystem): string[] {
-  if (budget.velocity < dust.low) return [`dust settles: "${dust.key}" needs ${inUnit(dust.low, "velocity", system)}`];
-  if (dust.high !== null && budget.velocity > dust.high) {
-    return [`too fast: over ${inUnit(dust.high, "velocity", system)} only costs pressure and wears the duct`];
-  }
-  return [];
-}
-
 function shareNotes(budget: RunBudget): string[] {
   const notes: string[] = [];
   if (budget.junctionRatio !== null && budget.junctionRatio > RESIZE_RATIO) {
     const percent = Math.round((1 - 1 / budget.junctionRatio) * 100);
     notes.push(`resize: its path needs ${percent} % less suction than the junction has`);
   }
-  if (budget.leak > LEAK_SHARE * budget.airflow) {
-    notes.push(`its leak carries ${Math.round((budget.leak / budget.airflow) * 100)} % of its air`);
-  }
+  notes.push(...leakNotes(budget.leak, budget.airflow));
   return notes;
 }

@@ -5,7 +5,7 @@ import { fromSI, type Quantity, type UnitSystem, unitOf } from "../../reference/
 import { readRuns } from "../runsTable/readRuns";
 import { surroundings } from "../runsTable/surroundings";
 import { budgetNotes } from "./budgetNotes";
-import { inUnit } from "./inUnit";
+import { inUnit } from "../runsTable/inUnit";
 
 type Value = number | string;
 

@@ -21,6 +21,7 @@ export const RUN_COLUMNS = [
   "Device loss",
   "Device airflow",
   "Device exponent",
+  "Device clean loss",
   "Side",
   "Dust",
 ] as const;

@@ -9,7 +9,7 @@ import type { Device, Run } from "../../core/network/network";
 import { sectionArea } from "../../core/section/section";
 import { gateConditions } from "../../reference/gateConditions";
 import type { Quantity, UnitSystem } from "../../reference/quantities";
-import type { GateConditionRow, TransportRow } from "../../reference/schema";
+import type { TransportRow } from "../../reference/schema";
 import { DEFAULT_DUST, transport } from "../../reference/transport";
 import { readChoice, readFittings, readMaterial, readWithin } from "../arguments";
 import { refuseCell } from "../cellErrors";
@@ -120,15 +120,7 @@ function readLeak(name: string, cell: Cell, diameter: number, system: UnitSystem
   if (cell === null) return 0;
   const named = typeof cell === "string" && !Number.isFinite(Number(cell));
   const area = named
-    ? gateOpening(
-        requireNamed(
-          name,
-          gateConditions as readonly GateConditionRow[],
-          cell,
-          `an open area or a name in the table "gates"`,
-        ),
-        diameter,
-      )
+    ? gateOpening(requireNamed(name, gateConditions, cell, `an open area or a name in the table "gates"`), diameter)
     : readWithin(name, cell, "openArea", FROM_ZERO, system);
   if (DISCHARGE_COEFFICIENT * area >= sectionArea(diameter, null))
     throw new DomainError(name, cell, "smaller than the duct itself");
@@ -156,7 +148,7 @@ function readDevice(said: (column: RunColumn) => string, number: NumberReader): 
 
 /** What the run carries: it sets the velocity under which a note warns of settling. */
 function readDust(name: string, cell: Cell): TransportRow {
-  const wanted = cell === null ? DEFAULT_DUST : cell;
+  const wanted = cell ?? DEFAULT_DUST;
   const what = `a name in the table "transport"`;
   return typeof wanted === "string"
     ? requireNamed<TransportRow>(name, transport, wanted, what)

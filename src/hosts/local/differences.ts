@@ -5,6 +5,7 @@ export const differences: readonly string[] = [
   "LET, LAMBDA, MAP and AGGREGATE are missing here.",
   "Table references such as Runs[Airflow] work in Excel only; here use ranges such as D11:D22.",
   "Errors of the grid's own functions are called #ERROR, #REF and #CYCLE where Excel says #VALUE!, #REF! and a warning of a circular reference. Errors of DUCT functions have Excel's names.",
+  "A text that is exactly the name of an error, such as #N/A, is taken for that error here.",
   "A blank cell reaches a DUCT function as a blank here. Some versions of Excel send 0, so the functions take both alike wherever 0 cannot be meant.",
   "Nothing is saved: a reload of this page starts again from the demo.",
 ];

@@ -41,7 +41,7 @@ export function addNotesPlugin(): void {
     override import(data: GridData): void {
       const { cellNotes } = data as DataWithNotes;
       this.notes = (cellNotes ?? []).map(({ range, note }) => ({
-        range: this.getters.getRangeFromSheetXC(this.getters.getSheetIds()[0]!, range),
+        range: this.getters.getRangeFromSheetXC(this.getters.getSheetIds()[0], range),
         note,
       }));
     }

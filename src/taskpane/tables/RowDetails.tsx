@@ -11,7 +11,8 @@ const useStyles = makeStyles({
   list: { margin: 0 },
   name: { marginTop: "8px", fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
   cell: { margin: "0 0 2px" },
-  status: { margin: "8px 0 0", minHeight: "20px", fontSize: tokens.fontSizeBase200 },
+  // At the foot of the window as long as the details reach below it, so that it is seen wherever the button was.
+  status: { position: "sticky", bottom: 0, margin: 0, backgroundColor: tokens.colorNeutralBackground2 },
 });
 
 interface RowDetailsProps {
@@ -23,7 +24,7 @@ interface RowDetailsProps {
 /** Every column of a row; its numbers and the key, which formulas take, can be copied. */
 export function RowDetails({ id, table, row }: RowDetailsProps): ReactElement {
   const styles = useStyles();
-  const [status, setStatus] = useState("");
+  const [copied, setCopied] = useState({ id: "", word: "", sentence: "" });
   const { basis, weakness, source, where } = provenanceOf(row);
   const item = (name: string, cells: readonly ReactNode[]): ReactElement => (
     <div key={name}>
@@ -43,8 +44,15 @@ export function RowDetails({ id, table, row }: RowDetailsProps): ReactElement {
             name,
             parts.map(({ cell, unit }) => {
               const text = display(cell);
-              const copied = typeof cell === "number" || name === "key";
-              return copied ? <CopyableValue name={name} text={text} unit={unit} tell={setStatus} /> : text;
+              if (typeof cell !== "number" && name !== "key") return text;
+              const id = `${name} ${unit}`;
+              return (
+                <CopyableValue
+                  value={{ name, text, unit }}
+                  word={copied.id === id ? copied.word : "Copy"}
+                  tell={(outcome) => setCopied({ id, ...outcome })}
+                />
+              );
             }),
           ),
         )}
@@ -53,7 +61,7 @@ export function RowDetails({ id, table, row }: RowDetailsProps): ReactElement {
         {item("where in it", [where])}
       </dl>
       <p role="status" className={styles.status}>
-        {status}
+        {copied.sentence}
       </p>
     </div>
   );

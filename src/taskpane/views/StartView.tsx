@@ -54,7 +54,7 @@ export function StartView({ where, go }: StartViewProps): ReactElement {
   return (
     <>
       <Heading>Duct Ledger</Heading>
-      <p className={styles.text}>Budgets the air of a small workshop’s dust ducts, in the cells of your spreadsheet.</p>
+      <p className={styles.text}>Budgets the air of a small workshop's dust ducts, in the cells of your spreadsheet.</p>
       <p className={styles.text}>Every figure names where it comes from, or says that it is from memory.</p>
 
       {title("What to do first")}

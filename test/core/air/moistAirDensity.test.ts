@@ -7,7 +7,7 @@ import { relative } from "../../support/printed";
 
 const kelvin = fc.double({ min: 223.15, max: 330, noNaN: true });
 const metres = fc.double({ min: -500, max: 5000, noNaN: true });
-const share = fc.double({ min: 0, max: 1, noNaN: true });
+const share = fc.double({ min: 0, max: 0.9, noNaN: true });
 
 // All printed rows stand in test/published/data/density.ts; here two, and the laws.
 describe("moistAirDensity", () => {
@@ -31,8 +31,8 @@ describe("moistAirDensity", () => {
         expect(moistAirDensity(t + more, z, h)).toBeLessThan(here);
         expect(moistAirDensity(t, z + 10 * more, h)).toBeLessThan(here);
         // The library keeps a humidity ratio of 1e-7 at least, so that deep cold air can be damper and no thinner.
-        const damper = moistAirDensity(t, z, Math.min(1, h + more / 200));
-        if (t > 270 && h < 0.9) expect(damper).toBeLessThan(here);
+        const damper = moistAirDensity(t, z, h + more / 200);
+        if (t > 270) expect(damper).toBeLessThan(here);
         else expect(damper).toBeLessThanOrEqual(here);
       }),
     );

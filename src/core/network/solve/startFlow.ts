@@ -23,7 +23,7 @@ export function startFlow(network: Network, elements: Elements, airflow: number,
     if (kind === JUNCTION) flow.arriving[index] = joining[index]!.reduce((sum, other) => sum + flow.airflow[other]!, 0);
     if (kind === LEAK_ONLY) flow.leak[index] = Math.sqrt(suction / elements.endResistance[index]!);
     else flow.leak[index] = Math.sqrt(suction / elements.velocityResistance[index]!) * elements.leakShare[index]!;
-    flow.airflow[index] = flow.arriving[index]! + flow.leak[index]!;
+    flow.airflow[index] = flow.arriving[index]! + flow.leak[index];
   }
   return flow;
 }

@@ -63,10 +63,10 @@ export function sweepToFan(network: Network, elements: Elements, flow: Flow, lea
     flow.loss[index] = runHead(elements, index, flow.airflow[index]!, flow.slope);
     acrossRun(flow, index);
     const to = joins[index]!;
-    const gap = to < 0 ? 0 : Math.abs(flow.suction[to]! - flow.suction[index]! - flow.loss[index]!);
+    const gap = to < 0 ? 0 : Math.abs(flow.suction[to]! - flow.suction[index]! - flow.loss[index]);
     pressure = Math.max(pressure, gap, missed);
   }
-  return { pressure, friction: Math.max(elements.pipes.shift[0]!, elements.hoses.shift[0]!) };
+  return { pressure, friction: Math.max(elements.pipes.shift[0], elements.hoses.shift[0]) };
 }
 
 function addJoining(elements: Elements, flow: Flow, index: number, joining: readonly number[]): void {

@@ -1,0 +1,65 @@
+import { DomainError, type Limits } from "../../core/errors";
+import { type CurvePoint, type FanCurve, fanCurve } from "../../core/fan/fanCurve";
+import type { Quantity, UnitSystem } from "../../reference/quantities";
+import { readWithin } from "../arguments";
+import { refuseCell } from "../cellErrors";
+import { type Cell, type Matrix, toMatrix } from "../cells";
+
+const FROM_ZERO: Limits = { atLeast: 0 };
+
+/** One row of a curve range: its place, and its point in the range's own numbers and in SI. */
+export interface CurveRow {
+  readonly row: number; // from 0, in the range
+  readonly point: CurvePoint;
+}
+
+/**
+ * The points of a fan curve in a range of two columns, airflow and pressure: a heading row is allowed, rows may stand in
+ * any order, and blank rows are skipped (a row of two zeros counts as blank, since some hosts send blanks as 0).
+ *
+ * @throws DomainError that names the row
+ */
+export function curveRows(given: unknown, quantities: readonly [Quantity, Quantity], system: UnitSystem): CurveRow[] {
+  const matrix = toMatrix(given);
+  if (matrix[0]!.length !== 2) {
+    throw new DomainError(
+      "curve",
+      `${matrix.length} by ${matrix[0]!.length} cells`,
+      "two columns, airflow and pressure",
+    );
+  }
+  const first = matrix.findIndex((line) => !isBlankRow(line));
+  const rows: CurveRow[] = [];
+  matrix.forEach(([airflow, pressure], row) => {
+    if (isBlankRow([airflow!, pressure!]) || (row === first && isHeading(matrix, row))) return;
+    const read = (name: string, cell: Cell, quantity: Quantity): number => {
+      const said = `${name} in row ${row + 1} of the curve`;
+      return cell === null ? refuseCell(said, cell, "given") : readWithin(said, cell, quantity, FROM_ZERO, system);
+    };
+    const point = {
+      airflow: read("airflow", airflow!, quantities[0]),
+      pressure: read("pressure", pressure!, quantities[1]),
+    };
+    const twice = rows.find((other) => other.point.airflow === point.airflow);
+    if (twice !== undefined) {
+      throw new DomainError(
+        `airflow in row ${row + 1} of the curve`,
+        airflow,
+        `another one: row ${twice.row + 1} has it too`,
+      );
+    }
+    rows.push({ row, point });
+  });
+  return rows;
+}
+
+/** A fan curve, in the call's units. */
+export const readCurve = (given: unknown, system: UnitSystem): FanCurve =>
+  fanCurve(curveRows(given, ["airflow", "pressure"], system).map(({ point }) => point));
+
+const isBlankRow = (line: readonly Cell[]): boolean => line.every((cell) => cell === null || cell === 0);
+
+/** A heading is a first row of words. */
+export const isHeading = (matrix: Matrix, row: number): boolean =>
+  matrix[row]!.some((cell) => typeof cell === "string") &&
+  matrix[row]!.every((cell) => cell === null || (typeof cell === "string" && !Number.isFinite(Number(cell))));

@@ -1,0 +1,32 @@
+import type { UnitSystem } from "../../reference/quantities";
+import { inUnit } from "../runsTable/inUnit";
+import { leakNotes, speedNotes } from "../runsTable/notes";
+import type { TableRun } from "../runsTable/readRuns";
+
+/** Less than this share of the wanted airflow is worth a word. House judgement, near a meter's own error. */
+const ENOUGH = 0.95;
+
+/** What one run does, in SI. */
+export interface RunFlow {
+  readonly airflow: number; // [m3/s]
+  readonly leak: number; // [m3/s]
+  readonly velocity: number; // [m/s]
+  readonly fed: boolean; // an open hood or pipe end lets air into it
+  readonly end: boolean; // it is an open hood or pipe end itself
+  readonly beyondShut: boolean; // a shut gate stands between it and the fan
+}
+
+/** What an owner needs to know of a run, in a few words. */
+export function flowNotes({ run, dust }: TableRun, flow: RunFlow, system: UnitSystem): string {
+  if (run.side === "discharge") return "";
+  if (run.gate === "shut") return "gate shut: only its leak flows";
+  if (flow.beyondShut) return "a shut gate cuts it off";
+  if (!flow.fed) return flow.airflow > 0 ? "no open hood: only leaks flow" : "no open hood: nothing flows";
+  const notes = flow.airflow < 0 ? ["flow reversed"] : speedNotes(dust, flow.velocity, system);
+  const atHood = flow.airflow - flow.leak;
+  if (flow.end && atHood < ENOUGH * run.wantedAirflow) {
+    const share = Math.round((atHood / run.wantedAirflow) * 100);
+    notes.push(`the hood gets ${share} % of the ${inUnit(run.wantedAirflow, "airflow", system)} wanted`);
+  }
+  return [...notes, ...leakNotes(flow.leak, flow.airflow)].join("; ");
+}

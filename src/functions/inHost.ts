@@ -1,0 +1,22 @@
+import type { UnitSystem } from "../reference/quantities";
+import { readUnits } from "./arguments";
+import { failureOf, NOT_FINITE, raise } from "./cellErrors";
+
+/**
+ * Runs a whole-table function in the call's units: its refusals become the host's errors, and its answer is never without
+ * a value.
+ */
+export function inHost(units: unknown, compute: (system: UnitSystem) => (string | number)[][]): (string | number)[][] {
+  let system: UnitSystem = "IP";
+  let answer: (string | number)[][];
+  try {
+    system = readUnits(units);
+    answer = compute(system);
+  } catch (error) {
+    return raise(failureOf(error, system, () => undefined));
+  }
+  if (answer.some((row) => row.some((cell) => typeof cell === "number" && !Number.isFinite(cell)))) {
+    return raise(NOT_FINITE);
+  }
+  return answer;
+}

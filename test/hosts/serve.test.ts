@@ -1,0 +1,86 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import http from "node:http";
+import os from "node:os";
+import path from "node:path";
+import { serve, type Serving } from "../../scripts/serve";
+
+let folder: string;
+let serving: Serving;
+
+beforeAll(async () => {
+  folder = mkdtempSync(path.join(os.tmpdir(), "serve-"));
+  const site = path.join(folder, "site");
+  mkdirSync(path.join(site, "inner"), { recursive: true });
+  writeFileSync(path.join(folder, "secret.txt"), "secret");
+  mkdirSync(path.join(folder, "site-next"));
+  writeFileSync(path.join(folder, "site-next", "secret.txt"), "secret");
+  writeFileSync(path.join(site, "index.html"), "<p>hello");
+  writeFileSync(path.join(site, "functions.js"), "1");
+  writeFileSync(path.join(site, "inner", "data.json"), "{}");
+  serving = await serve(site, 0);
+});
+
+afterAll(async () => {
+  await serving.stop();
+  rmSync(folder, { recursive: true });
+});
+
+/** Asks for a path as it stands: fetch would tidy up the dots. */
+const ask = (
+  target: string,
+  method = "GET",
+): Promise<{ status: number; body: string; headers: http.IncomingHttpHeaders }> =>
+  new Promise((resolve, reject) => {
+    const request = http.request({ host: "127.0.0.1", port: serving.port, path: target, method }, (response) => {
+      let body = "";
+      response.on("data", (part: Buffer) => (body += part.toString()));
+      response.on("end", () => resolve({ status: response.statusCode ?? 0, body, headers: response.headers }));
+    });
+    request.on("error", reject);
+    request.end();
+  });
+
+describe("the static server", () => {
+  test.each([
+    ["/", "text/html; charset=utf-8", "<p>hello"],
+    ["/?x=1", "text/html; charset=utf-8", "<p>hello"],
+    ["/functions.js", "text/javascript; charset=utf-8", "1"],
+    ["/inner/data.json", "application/json; charset=utf-8", "{}"],
+  ])("answers %s as %s and lets no old copy be kept", async (target, type, body) => {
+    const answer = await ask(target);
+    expect(answer).toMatchObject({ status: 200, body });
+    expect(answer.headers).toMatchObject({
+      "content-type": type,
+      "cache-control": "no-store",
+      "x-content-type-options": "nosniff",
+    });
+  });
+
+  test.each([
+    "/../secret.txt",
+    "/..%2fsecret.txt",
+    "/%2e%2e/secret.txt",
+    "/inner/../../secret.txt",
+    "/..\\secret.txt",
+    "/../site-next/secret.txt",
+    "//../secret.txt",
+    "/%00",
+    "/%zz",
+    "/inner",
+    "/none.js",
+  ])("gives nothing for %s", async (target) => {
+    const answer = await ask(target);
+    expect(answer.status).toBe(404);
+    expect(answer.body).toBe("There is no such file here.");
+  });
+
+  test("answers no other method", async () => {
+    expect((await ask("/", "POST")).status).toBe(405);
+    expect(await ask("/", "HEAD")).toMatchObject({ status: 200, body: "" });
+  });
+
+  test("listens on this machine only, and says when a port is taken", async () => {
+    expect(serving.address).toBe(`http://127.0.0.1:${serving.port}`);
+    await expect(serve(folder, serving.port)).rejects.toMatchObject({ code: "EADDRINUSE" });
+  });
+});
