@@ -81,6 +81,10 @@ describe("the static server", () => {
 
   test("listens on this machine only, and says when a port is taken", async () => {
     expect(serving.address).toBe(`http://127.0.0.1:${serving.port}`);
+    const others = Object.values(os.networkInterfaces()).flatMap((cards) => cards ?? []);
+    for (const { address } of others.filter(({ internal, family }) => !internal && family === "IPv4")) {
+      await expect(fetch(`http://${address}:${serving.port}/`)).rejects.toThrow("fetch failed");
+    }
     await expect(serve(folder, serving.port)).rejects.toMatchObject({ code: "EADDRINUSE" });
   });
 });

@@ -117,6 +117,12 @@ function outside(
   const scale = byDiameter ? 1000 : 1; // diameters are read and written in mm
   const unit = byDiameter ? " mm" : argument === "angle" ? " degrees" : "";
   const reach = `from ${limits.atLeast * scale} to ${limits.atMost * scale}${unit}`;
-  const axis = family[argument]?.name ?? argument;
+  const axis = (family[argument]?.name ?? argument) + turnHint(family, argument, given);
   return new DomainError(argument, given === null ? null : given * scale, `${reach} for "${family.key}" (${axis})`);
+}
+
+/** "elbow 45" is read as a shape of 45: whoever wrote that meant the turn. */
+function turnHint(family: LossFamily, argument: Axis, given: number | null): string {
+  if (family.rule !== "elbow" || argument !== "shape" || given === null || given < 10) return "";
+  return `; a turn comes after it, as in "${family.key} ${family.shape?.usual ?? 1.5} ${given}"`;
 }

@@ -131,6 +131,12 @@ describe("lossCoefficient", () => {
   describe("refuses", () => {
     test.each<[string, number | null, number | null, string]>([
       ["elbow smooth", 3, null, 'shape must be from 0.5 to 2.5 for "elbow smooth" (r/D); got 3'],
+      [
+        "elbow smooth",
+        45,
+        null,
+        'shape must be from 0.5 to 2.5 for "elbow smooth" (r/D; a turn comes after it, as in "elbow smooth 1.5 45"); got 45',
+      ],
       ["elbow smooth", 0.4, 90, 'shape must be from 0.5 to 2.5 for "elbow smooth" (r/D); got 0.4'],
       ["elbow smooth", 1.5, 160, 'angle must be from 0 to 150 degrees for "elbow smooth" (turn); got 160'],
       ["elbow stamped", 0.5, 90, 'shape must be from 75 to 254 mm for "elbow stamped" (diameter); got 500'],

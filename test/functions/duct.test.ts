@@ -1,0 +1,77 @@
+import "../support/customFunctions";
+import fc from "fast-check";
+import { airflow, area, diameter, equivdiameter, tradesize, velocity } from "../../src/functions/duct";
+import { refusal } from "../support/refusal";
+
+const one = (answer: any[][]): number => answer[0]![0] as number;
+
+describe("AREA, VELOCITY, AIRFLOW and DIAMETER", () => {
+  test("a 4 in circle is 0.087 ft² (common practice, no source)", () => {
+    expect(Math.abs(one(area([[4]])) - 0.087)).toBeLessThanOrEqual(0.0005);
+  });
+
+  test("350 cfm in a 4 in duct is about 4,000 fpm (common practice, no source)", () => {
+    expect(Math.abs(one(velocity([[350]], [[4]])) - 4000)).toBeLessThanOrEqual(50);
+  });
+
+  test("a rectangle takes width times height: 18 in x 12 in is 1.5 ft²", () => {
+    expect(one(area([[18]], [[12]]))).toBeCloseTo(1.5, 12);
+  });
+
+  test("AIRFLOW undoes VELOCITY, and DIAMETER undoes both, in either system", () => {
+    const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    fc.assert(
+      fc.property(number(1, 1e4), number(0.5, 100), fc.constantFrom("IP", "SI"), (flow, width, system) => {
+        const units = [[system]];
+        const speed = velocity([[flow]], [[width]], null as any, units);
+        expect(one(airflow(speed, [[width]], null as any, units)) / flow).toBeCloseTo(1, 12);
+        expect(one(diameter([[flow]], speed, units)) / width).toBeCloseTo(1, 12);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  test.each([
+    [() => airflow([[-1]], [[4]]), "velocity must be at least 0 fpm; got -1"],
+    [() => velocity([[-1]], [[4]]), "airflow must be at least 0 cfm; got -1"],
+    [() => diameter([[0]], [[4000]]), "airflow must be above 0 cfm; got 0"],
+    [() => diameter([[350]], [[-2]]), "velocity must be above 0 fpm; got -2"],
+    [() => equivdiameter([[10]], [[-1]]), "height must be above 0 in; got -1"],
+  ])("refusal %#: %s", (call, message) => expect(refusal(call)).toEqual({ code: "#VALUE!", message }));
+});
+
+describe("TRADESIZE", () => {
+  test.each([
+    ["down", 4.4, 4],
+    ["up", 4.4, 4.5],
+    ["nearest", 4.2, 4],
+    ["nearest", 4.3, 4.5],
+    ["down", 4, 4],
+    ["up", 6, 6],
+  ])("%s from %p in is %p in, a stock size (common practice, no source)", (rounding, wanted, expected) => {
+    expect(one(tradesize([[wanted]], [[rounding]]))).toBeCloseTo(expected, 10);
+  });
+
+  test("goes down by default, since the smaller pipe keeps dust moving", () => {
+    expect(one(tradesize([[6.9]]))).toBeCloseTo(6, 10);
+  });
+
+  test("in SI it is the EN 1506 series (from memory)", () => {
+    expect(one(tradesize([[180]], [["down"]], [["SI"]]))).toBeCloseTo(160, 9);
+    expect(one(tradesize([[180]], [["up"]], [["SI"]]))).toBeCloseTo(200, 9);
+  });
+
+  test("beyond the series there is no answer", () => {
+    expect(refusal(() => tradesize([[500]], [["up"]]))).toEqual({
+      code: "#N/A",
+      message: "no stock size is as large as that",
+    });
+    expect(refusal(() => tradesize([[1]]))).toEqual({ code: "#N/A", message: "no stock size is as small as that" });
+  });
+
+  test("another word for rounding is refused", () => {
+    expect(refusal(() => tradesize([[4]], [["sideways"]])).message).toBe(
+      'rounding must be "down" or "up" or "nearest"; got "sideways"',
+    );
+  });
+});
