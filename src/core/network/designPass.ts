@@ -2,7 +2,7 @@ import { velocityPressure } from "../air/velocityPressure";
 import { ownLeak } from "../leaks/ownLeak";
 import { meanVelocity, sectionArea } from "../section/section";
 import { idlePart } from "./idlePart";
-import type { Network, Run } from "./network";
+import { cutOff, type Network, type Run } from "./network";
 import { runLoss, type RunLoss } from "./runLoss";
 
 /** A run's losses, where it carries air that a hood asked for. [Pa] */
@@ -14,7 +14,8 @@ export interface RunCost extends RunLoss {
 
 /** What the pass finds for one run. Everything is SI. */
 export interface RunBudget {
-  readonly state: "asked" | "idle" | "shut" | "discharge"; // idle: no open hood upstream of it asks for air
+  /** idle: no open hood upstream of it asks for air; cut: a shut gate stands between it and the fan */
+  readonly state: "asked" | "idle" | "shut" | "cut" | "discharge";
   readonly airflow: number; // [m3/s] leak included
   readonly velocity: number; // [m/s]
   readonly velocityPressure: number; // [Pa]
@@ -56,10 +57,11 @@ export interface Surroundings {
  */
 export function designPass(network: Network, surroundings: Surroundings): SystemBudget {
   const { runs, joining, last, discharge } = network;
-  const budgets = runs.map((run) => stillRun(run));
+  const cut = cutOff(network);
+  const budgets = runs.map((run, index) => stillRun(run.gate === "shut" ? "shut" : cut[index] ? "cut" : "idle"));
   for (const index of network.order) {
     const run = runs[index]!;
-    if (run.gate === "shut") continue;
+    if (budgets[index]!.state !== "idle") continue;
     const asked = joining[index]!.filter((other) => budgets[other]!.state === "asked");
     if (joining[index]!.length === 0 && run.wantedAirflow > 0) {
       budgets[index] = hoodRun(run, surroundings);
@@ -80,8 +82,8 @@ export function designPass(network: Network, surroundings: Surroundings): System
   return { runs: budgets, airflow, suction, dischargeLoss, staticPressure: suction + dischargeLoss, leaks };
 }
 
-const stillRun = (run: Run): RunBudget => ({
-  state: run.gate === "shut" ? "shut" : "idle",
+const stillRun = (state: "idle" | "shut" | "cut"): RunBudget => ({
+  state,
   airflow: 0,
   velocity: 0,
   velocityPressure: 0,

@@ -33,5 +33,13 @@ export interface Network {
   readonly discharge: readonly number[];
 }
 
-/** What a run that nothing joins lets in through: its hood's coefficient, or a plain pipe end's. */
-export const isEnd = (network: Network, run: number): boolean => network.joining[run]!.length === 0;
+/** Which runs a shut gate further down cuts off from the fan. */
+export function cutOff({ runs, joins, order }: Network): boolean[] {
+  const cut = new Array<boolean>(runs.length).fill(false);
+  for (let place = order.length - 1; place >= 0; place--) {
+    const index = order[place]!;
+    const to = joins[index]!;
+    cut[index] = to >= 0 && (cut[to]! || runs[to]!.gate === "shut");
+  }
+  return cut;
+}

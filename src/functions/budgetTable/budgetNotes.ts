@@ -11,6 +11,7 @@ export function budgetNotes(entry: TableRun, budget: RunBudget, system: UnitSyst
   const notes: string[] = [];
   if (entry.asksInVain) notes.push("the airflow typed here is not used: what joins it adds up");
   if (budget.state === "shut") notes.push("gate shut: only its leak flows");
+  if (budget.state === "cut") notes.push("a shut gate cuts it off");
   if (budget.state === "idle") notes.push(idleNote(entry));
   if (budget.state === "discharge" && entry.run.leakArea > 0)
     notes.push("a leak on the discharge side blows dust out and is not counted");

@@ -1,19 +1,16 @@
+import { cutOff } from "../../core/network/network";
 import { sectionArea } from "../../core/section/section";
 import type { RunFlow } from "./flowNotes";
 import type { SolvedTable } from "./solveRuns";
 
 /** What each run does; a discharge run carries the fan's air. */
 export function runFlows({ network, solution }: SolvedTable): RunFlow[] {
-  const { runs, joining, joins, order } = network;
+  const { runs, joining, order } = network;
   const fed = new Array<boolean>(runs.length).fill(false);
-  const cut = new Array<boolean>(runs.length).fill(false);
+  const cut = cutOff(network);
   const isEnd = (index: number): boolean => joining[index]!.length === 0;
   for (const index of order) {
     fed[index] = runs[index]!.gate !== "shut" && (isEnd(index) || joining[index]!.some((other) => fed[other]));
-  }
-  for (const index of [...order].reverse()) {
-    const to = joins[index]!;
-    cut[index] = to >= 0 && (cut[to]! || runs[to]!.gate === "shut");
   }
   return runs.map((run, index) => {
     const airflow = run.side === "discharge" ? solution.fanAirflow : solution.airflow[index]!;

@@ -77,21 +77,18 @@ function settings(): SheetCell[] {
 function totals(): SheetCell[] {
   const open = `(${inTable("Gate")}<>"shut")`;
   const isEnd = `(COUNTIF(${inTable("To")},${inTable("Run")})=0)`;
+  const wanted = `SUMPRODUCT(${open}*${isEnd},${inTable("Airflow (cfm)")})`;
+  // without an answer there is no fan row to find, so a count or a largest value of nothing does not pass for a 0
+  const answered = (code: string): string => `IF(${atFan("C")}>=0,${code})`;
   return [
-    ...total(
-      "D5",
-      "Air wanted at open hoods",
-      `SUMPRODUCT(${open}*${isEnd},${inTable("Airflow (cfm)")})`,
-      "cfm",
-      "#,##0",
-    ),
+    ...total("D5", "Air wanted at open hoods", wanted, "cfm", "#,##0"),
     ...total("D6", "Air at the fan", atFan("C"), "cfm", "#,##0"),
     ...total("D7", "Let in by leaks", "G6-G5", "cfm", "#,##0"),
-    ...total("D8", "Runs whose dust settles", `COUNTIF(A${FIRST}:A${LAST},"settles*")`, "", "0"),
+    ...total("D8", "Runs whose dust settles", answered(`COUNTIF(A${FIRST}:A${LAST},"settles*")`), "", "0"),
     ...total("I5", "Fan static pressure", atFan("K"), "in.w.g.", "0.00"),
-    ...total("I6", "Largest suction", `MAX(${answerColumn("J")})`, "in.w.g.", "0.00"),
+    ...total("I6", "Largest suction", answered(`MAX(${answerColumn("J")})`), "in.w.g.", "0.00"),
     ...total("I7", "Leaks, share of it", "G7/G6", "", "0.0%"),
-    ...total("I8", "Paths to resize", `COUNTIF(${answerColumn("N")},"*resize*")`, "", "0"),
+    ...total("I8", "Paths to resize", answered(`COUNTIF(${answerColumn("N")},"*resize*")`), "", "0"),
   ];
 }
 

@@ -158,7 +158,7 @@ describe("designPass", () => {
     close(budget.airflow, 0.1 * others.length);
     expect(budget.leaks).toBe(0);
     expect(budget.of("far")).toMatchObject({
-      state: "idle",
+      state: "cut",
       airflow: 0,
       velocity: 0,
       leak: 0,

@@ -1,8 +1,14 @@
-import { isEnd } from "../../../src/core/network/network";
+import { cutOff } from "../../../src/core/network/network";
 import { buildNetwork } from "../../../src/core/network/tree";
 import { makeRun } from "../../support/runs";
 
-test("a run that nothing joins is an end", () => {
-  const network = buildNetwork([makeRun("main", "fan"), makeRun("saw", "main"), makeRun("sander", "main")]);
-  expect([0, 1, 2].map((run) => isEnd(network, run))).toEqual([false, true, true]);
+test("a shut gate cuts off every run above it, however far, and neither itself nor its neighbours", () => {
+  const network = buildNetwork([
+    makeRun("main", "fan"),
+    { ...makeRun("gated", "main"), gate: "shut" },
+    makeRun("middle", "gated"),
+    makeRun("saw", "middle"),
+    makeRun("sander", "main"),
+  ]);
+  expect(cutOff(network)).toEqual([false, false, true, true, false]);
 });

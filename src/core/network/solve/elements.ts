@@ -1,7 +1,7 @@
 import { DISCHARGE_COEFFICIENT } from "../../leaks/openingLeak";
 import { sectionArea } from "../../section/section";
 import type { Surroundings } from "../designPass";
-import type { Network } from "../network";
+import { cutOff, type Network } from "../network";
 import { carriedFriction, type Lengths, newLengths, setLength } from "./carriedFriction";
 
 /** What stands at a run's upstream end. */
@@ -71,13 +71,11 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
       elements.endResistance[index] = ((1 - share * share) * perVelocityPressure) / (share * share);
     }
   }
-  for (let place = order.length - 1; place >= 0; place--) {
-    const index = order[place]!;
-    const to = network.joins[index]!;
-    if (to < 0 || (elements.cut[to] === 0 && runs[to]!.gate !== "shut")) continue;
+  cutOff(network).forEach((isCut, index) => {
+    if (!isCut) return;
     elements.cut[index] = 1;
     elements.kind[index] = STILL;
-  }
+  });
   return elements;
 }
 
