@@ -58,10 +58,10 @@ export function loadEngine(
   workspace.writeFile("net.inp", epanetInput(network, curve, air, accuracy));
   const project = new Project(workspace);
   project.open("net.inp", "net.rpt", "net.out");
+  const modelled = modelledRuns(network);
   const read = (): EpanetAnswer => {
     const flow = (id: string): number => project.getLinkValue(project.getLinkIndex(id), LinkProperty.Flow) / FLOW_UNIT;
     const head = (id: string): number => project.getNodeValue(project.getNodeIndex(id), NodeProperty.Head);
-    const modelled = network.runs.map((run) => run.side === "suction" && isModelled(run));
     return {
       airflow: modelled.map((there, index) => (there ? flow(`run${index}`) : 0)),
       suction: modelled.map((there, index) => (there ? head(`up${index}`) * headUnit(air.density) : NaN)),
@@ -77,21 +77,31 @@ export function loadEngine(
   return { solve, read, close: () => (project.closeH(), project.close()) };
 }
 
-const isModelled = (run: Run): boolean => run.gate !== "shut" || run.leakArea > 0;
+/** Whether a run lets air in anywhere upstream: an open end, or a leak. */
+function modelledRuns({ runs, joining, order }: Network): boolean[] {
+  const letsIn = runs.map(({ leakArea }) => leakArea > 0);
+  for (const index of order) {
+    const ends = joining[index]!.length === 0;
+    letsIn[index] ||= ends ? runs[index]!.gate !== "shut" : joining[index]!.some((other) => letsIn[other]);
+  }
+  return letsIn;
+}
 
 /** The network as an EPANET input file. */
 export function epanetInput(
-  { runs, joins, joining, discharge }: Network,
+  network: Network,
   curve: FanCurve,
   air: Surroundings,
   accuracy: "tightest" | "usual",
 ): string {
+  const { runs, joins, joining, discharge } = network;
+  const modelled = modelledRuns(network);
   const [junctions, pipes, emitters]: [string[], string[], string[]] = [["outlet", "inlet"], [], []];
   const pipe = (id: string, from: string, to: string, run: Run, length: number, wall: number, K: number): void => {
     pipes.push([id, from, to, length * SAME_FRICTION || NO_LENGTH, run.diameter * 1000, wall * 1000 || 1e-6, K].join(" "));
   };
   runs.forEach((run, index) => {
-    if (run.side === "discharge" || !isModelled(run)) return;
+    if (!modelled[index]) return;
     const down = joins[index]! < 0 ? "inlet" : `up${joins[index]!}`;
     const hose = run.hoseLength > 0;
     pipe(`run${index}`, down, hose ? `mid${index}` : `up${index}`, run, run.length, run.roughness, minorLoss(run, air));

@@ -1,0 +1,108 @@
+import fc from "fast-check";
+import type { Run } from "../../../../src/core/network/network";
+import { runLoss } from "../../../../src/core/network/runLoss";
+import {
+  elementsOf,
+  JUNCTION,
+  LEAK_ONLY,
+  OPEN_END,
+  runHead,
+  STILL,
+} from "../../../../src/core/network/solve/elements";
+import { buildNetwork } from "../../../../src/core/network/tree";
+import { relative } from "../../../support/printed";
+import { AIR, makeRun } from "../../../support/runs";
+
+const elementsFor = (runs: readonly Run[]) => elementsOf(buildNetwork(runs), AIR);
+
+/** Head and slope of the only run, with its friction settled at that airflow. */
+function settled(run: Run, airflow: number): { loss: number; slope: number } {
+  const elements = elementsFor([run]);
+  const slopes = new Float64Array(1);
+  for (let visit = 0; visit < 3; visit++) runHead(elements, 0, airflow, slopes);
+  return { loss: runHead(elements, 0, airflow, slopes), slope: slopes[0]! };
+}
+
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const losses: Record<string, Partial<Run>> = {
+  fittings: { coefficient: 1.7 },
+  pipe: { length: 6, roughness: 0.00015 },
+  hose: { hoseLength: 2 },
+  "a separator": { device: { ratedLoss: 300, ratedAirflow: 0.2, exponent: 2 } },
+  "a filter": { device: { ratedLoss: 200, ratedAirflow: 0.3, exponent: 1 } },
+  "a device of exponent 0.5": { device: { ratedLoss: 200, ratedAirflow: 0.3, exponent: 0.5 } },
+  "everything together": {
+    ...{ coefficient: 0.4, length: 6, roughness: 0.00015, hoseLength: 2 },
+    device: { ratedLoss: 300, ratedAirflow: 0.2, exponent: 1.6 },
+  },
+};
+
+describe.each(Object.entries(losses))("the loss of %s", (_, facts) => {
+  const run = makeRun("a", "fan", facts);
+
+  test("is the one that the design pass books, with the flow's sign", () => {
+    fc.assert(
+      fc.property(between(0.02, 1), (airflow) => {
+        const { friction, fittings, device } = runLoss(run, airflow, AIR.hoseRoughness, AIR.density);
+        expect(relative(settled(run, airflow).loss, friction + fittings + device)).toBeLessThan(1e-12);
+        expect(settled(run, -airflow).loss).toBe(-settled(run, airflow).loss);
+      }),
+    );
+  });
+
+  // Re is 4000 at 0.0048 m3/s in this duct, so the airflows are clear of the kinks; the quotient is right to about 1e-9.
+  test("has the derivative that a difference quotient finds, both ways round", () => {
+    fc.assert(
+      fc.property(between(0.02, 1), fc.constantFrom(1, -1), (size, sign) => {
+        const airflow = size * sign;
+        const step = 1e-5 * size;
+        const quotient = (settled(run, airflow + step).loss - settled(run, airflow - step).loss) / (2 * step);
+        expect(relative(settled(run, airflow).slope, quotient)).toBeLessThan(1e-7);
+      }),
+    );
+  });
+
+  test("is nothing in still air", () => expect(Math.abs(settled(run, 0).loss)).toBe(0));
+});
+
+describe("elementsOf says what stands at each upstream end", () => {
+  const main = makeRun("main", "fan");
+
+  test("hoods, junctions, lone leaks and nothing at all", () => {
+    const { kind, cut } = elementsFor([
+      main,
+      makeRun("hood", "main", { hood: 1 }),
+      makeRun("shut", "main", { gate: "shut" }),
+      makeRun("leaking", "main", { gate: "shut", leakArea: 1e-4 }),
+      makeRun("limb", "main"),
+      makeRun("tight end", "limb", { gate: "shut" }),
+    ]);
+    expect([...kind]).toEqual([JUNCTION, OPEN_END, STILL, LEAK_ONLY, STILL, STILL]);
+    expect([...cut]).toEqual([0, 0, 0, 0, 0, 0]);
+  });
+
+  test("whatever lies beyond a shut gate is cut off, its leaks too; the gate's own leak is not", () => {
+    const { kind, cut } = elementsFor([
+      main,
+      makeRun("gated limb", "main", { gate: "shut", leakArea: 1e-4 }),
+      makeRun("hood", "gated limb", { hood: 1 }),
+      makeRun("leaking", "gated limb", { leakArea: 1e-4 }),
+    ]);
+    expect([...kind]).toEqual([JUNCTION, LEAK_ONLY, STILL, STILL]);
+    expect([...cut]).toEqual([0, 0, 1, 1]);
+  });
+
+  // By hand: 100 mm: A = 0.00785398 m2, rho/(2 A^2) = 1.2/(2 x 6.16850e-5) = 9726.83 Pa s2/m6. A plain end of K 0.93:
+  // 9045.95. A lone leak of 100 mm2: g = 0.6e-4/0.00785398 = 0.00763944, (1 - g^2)/g^2 = 17133.6 times 9726.83 = 1.66656e8.
+  test("and what it costs, by hand", () => {
+    const { endResistance, velocityResistance, leakShare } = elementsFor([
+      main,
+      makeRun("hood", "main"),
+      makeRun("leaking", "main", { gate: "shut", leakArea: 1e-4 }),
+    ]);
+    expect(relative(velocityResistance[0]!, 9726.83)).toBeLessThan(1e-5);
+    expect(relative(endResistance[1]!, 9045.95)).toBeLessThan(1e-5);
+    expect(relative(leakShare[2]!, 0.00763944)).toBeLessThan(1e-5);
+    expect(relative(endResistance[2]!, 1.66656e8)).toBeLessThan(2e-5);
+  });
+});
