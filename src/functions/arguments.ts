@@ -1,6 +1,6 @@
 import { DENSITY_LIMITS, STANDARD_DENSITY } from "../core/air/constants";
 import { DomainError, type Limits, requireWithin } from "../core/errors";
-import { type FittingItem, parseFittingList } from "../core/fittings/fittingList";
+import { bareCoefficient, type FittingItem, parseFittingList } from "../core/fittings/fittingList";
 import { nearestNames, plain, requireNamed } from "../core/naming/findNamed";
 import { DEFAULT_MATERIAL, materials } from "../reference/materials";
 import { fromSI, type Quantity, toSI, type UnitSystem, unitOf } from "../reference/quantities";
@@ -78,7 +78,8 @@ export function readFittings(name: string, cell: Cell, kind: "hood" | "any", sys
       kind === "hood" ? "a hood entry's name or its K" : "a fitting's name, a list of them, or a K",
     );
   }
-  const items = parseFittingList(name, String(cell), unitOf("diameter", system).factor, kind);
+  if (typeof cell === "number") return [bareCoefficient(name, cell, 1)];
+  const items = parseFittingList(name, cell, unitOf("diameter", system).factor, kind);
   if (items.length === 0) throw new DomainError(name, cell, "given");
   return items;
 }

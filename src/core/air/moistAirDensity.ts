@@ -19,7 +19,7 @@ const ZERO_CELSIUS = 273.15; // K
  * @param humidity [-] relative, 0 to 1
  * @returns [kg/m3]
  * @throws DomainError if an argument is outside its range
- * @source ashrae2017 chapter 1, by the library psychrolib
+ * @source psychrolib ASHRAE Fundamentals 2017 chapter 1, by the library psychrolib
  */
 export function moistAirDensity(temperature: number, altitude: number, humidity: number): number {
   requireWithin("temperature", temperature, { atLeast: 223.15, atMost: 373.15 }, "K");

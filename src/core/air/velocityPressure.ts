@@ -10,7 +10,7 @@ import { DENSITY_LIMITS } from "./constants";
  * @param density [kg/m3] 0.2 to 5
  * @returns [Pa]
  * @throws DomainError if an argument is outside its range
- * @source ashraeDuctSlides p_v = 0.602 V^2 at 1.204 kg/m3
+ * @source ductLectureSlides p_v = 0.602 V^2 at 1.204 kg/m3
  */
 export function velocityPressure(velocity: number, density: number): number {
   requireWithin("velocity", velocity, { atLeast: 0 }, "m/s");

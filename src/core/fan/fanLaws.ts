@@ -40,7 +40,7 @@ export function scaledPoint(
  * @param efficiency [-] above 0 to 1; 1 gives the power in the air
  * @returns [W]
  * @throws DomainError if an argument is outside its range
- * @source solberg example 10.3
+ * @source solbergHeatPower example 10.3
  */
 export function airPower(airflow: number, pressure: number, efficiency: number): number {
   requireWithin("airflow", airflow, { atLeast: 0 }, "m³/s");

@@ -40,6 +40,12 @@ export function parseFittingList(argument: string, text: string, inch: number, k
   return entries.map((entry) => parseEntry(argument, entry, inch, kind));
 }
 
+/** A coefficient that was given as a number, not by a fitting's name. */
+export function bareCoefficient(argument: string, coefficient: number, count: number): FittingItem {
+  requireWithin(argument, coefficient, { atLeast: 0 }, "");
+  return { family: null, coefficient, shape: null, angle: null, count };
+}
+
 /** Sum of the coefficients of a list in a duct of this diameter [m] (null where none is known). */
 export const listCoefficient = (items: readonly FittingItem[], diameter: number | null): number =>
   items.reduce((sum, item) => sum + item.count * itemCoefficient(item, diameter), 0);
@@ -57,8 +63,7 @@ const NUMBER = /^-?(?:\d+(?:[.,]\d*)?|[.,]\d+)$/; // a decimal comma is read as 
 function parseEntry(argument: string, entry: string, inch: number, kind: "hood" | "any"): FittingItem {
   const { words, count } = takeCount(argument, entry);
   const bare = words.length === 1 ? readNumber(words[0]!) : null;
-  if (bare !== null) requireWithin(argument, bare, { atLeast: 0 }, "");
-  if (bare !== null) return { family: null, coefficient: bare, shape: null, angle: null, count };
+  if (bare !== null) return bareCoefficient(argument, bare, count);
   const { family, rest } = takeName(argument, words, kind);
   return { family, coefficient: null, ...takeNumbers(argument, family, rest, inch), count };
 }

@@ -1,3 +1,4 @@
+import { unitOf } from "../../reference/quantities";
 import type { LossFamily, LossPoint } from "../../reference/schema";
 import { elbowAngleMultiplier } from "../../reference/fittings/elbowAngleMultiplier";
 import { DomainError } from "../errors";
@@ -16,7 +17,7 @@ import { interpolate, type Point } from "./interpolate";
  * @param angle [degrees] null takes the usual one
  * @returns [-] K, at least 0
  * @throws DomainError if a shape or angle is missing, not asked for, or outside the printed points
- * @source each point names its own
+ * @source points each names its own
  */
 export function lossCoefficient(family: LossFamily, shape: number | null, angle: number | null): number {
   const x = onAxis(family, "shape", shape);
@@ -114,12 +115,16 @@ function outside(
   given: number | null,
 ): DomainError {
   const byDiameter = argument === "shape" && family.shape?.quantity === "diameter";
-  const scale = byDiameter ? 1000 : 1; // diameters are read and written in mm
+  const scale = byDiameter ? 1000 : 1; // a diameter is said in mm and in inches: the core does not know the call's units
   const unit = byDiameter ? " mm" : argument === "angle" ? " degrees" : "";
-  const reach = `from ${limits.atLeast * scale} to ${limits.atMost * scale}${unit}`;
+  const inches = byDiameter ? ` (${round(limits.atLeast / INCH)} to ${round(limits.atMost / INCH)} in)` : "";
+  const reach = `from ${round(limits.atLeast * scale)} to ${round(limits.atMost * scale)}${unit}${inches}`;
   const axis = (family[argument]?.name ?? argument) + turnHint(family, argument, given);
   return new DomainError(argument, given === null ? null : given * scale, `${reach} for "${family.key}" (${axis})`);
 }
+
+const INCH = unitOf("diameter", "IP").factor;
+const round = (value: number): number => Number(value.toPrecision(3));
 
 /** "elbow 45" is read as a shape of 45: whoever wrote that meant the turn. */
 function turnHint(family: LossFamily, argument: Axis, given: number | null): string {

@@ -11,7 +11,7 @@ import { lossCoefficient } from "./lossCoefficient";
  * @param inch [m] length of one diameter unit
  * @returns [-]
  * @throws DomainError if a shape or angle is given beside a list, beside one that has its own, or outside the printed points
- * @source each point names its own
+ * @source points each names its own
  */
 export function singleCoefficient(
   items: readonly FittingItem[],

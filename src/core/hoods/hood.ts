@@ -13,7 +13,7 @@ import { sectionArea } from "../section/section";
  * @param density [kg/m3] 0.2 to 5
  * @returns [Pa]
  * @throws DomainError if an argument is outside its range
- * @source examBank "hood" rows: entry 0.6 at 2 in.w.g. gives 3.2 in.w.g.
+ * @source certificationExam "hood" rows: entry 0.6 at 2 in.w.g. gives 3.2 in.w.g.
  */
 export function hoodSuction(airflow: number, diameter: number, entry: number, density: number): number {
   requireWithin("airflow", airflow, { atLeast: 0 }, "m³/s");
@@ -32,7 +32,7 @@ export function hoodSuction(airflow: number, diameter: number, entry: number, de
  * @param density [kg/m3] 0.2 to 5
  * @returns [m3/s]
  * @throws DomainError if an argument is outside its range
- * @source examBank "hood" rows: Ce 0.98, 4 in.w.g., 0.196 ft2 gives 1539 cfm
+ * @source certificationExam "hood" rows: Ce 0.98, 4 in.w.g., 0.196 ft2 gives 1539 cfm
  */
 export function hoodAirflow(suction: number, diameter: number, entry: number, density: number): number {
   requireWithin("suction", suction, { atLeast: 0 }, "Pa");

@@ -71,4 +71,10 @@ export const others = {
     terms: QUOTED,
     kind: "textbook",
   },
+  ductLectureSlides: {
+    title: "ASHRAE duct design, lecture slides",
+    year: "undated",
+    kind: "practice sheet",
+    terms: "facts quoted",
+  },
 } as const satisfies Record<string, Source>;

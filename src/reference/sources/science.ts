@@ -50,4 +50,29 @@ export const science = {
     "Todini and Pilati, A gradient algorithm for the analysis of pipe networks",
     "1988",
   ),
+  abulencia2009: source(
+    "textbook",
+    "Abulencia and Theodore, Fluid Flow for the Practicing Chemical Engineer, read in companion notebooks",
+    "2009",
+  ),
+  cengel2006: source(
+    "textbook",
+    "Cengel and Cimbala, Fluid Mechanics: Fundamentals and Applications, read in companion notebooks",
+    "2006",
+  ),
+  haaland1983: source(
+    "paper",
+    "Haaland, Simple and explicit formulas for the friction factor, Journal of Fluids Engineering 105",
+    "1983",
+  ),
+  ridders1979: source(
+    "paper",
+    "Ridders, A new algorithm for computing a single root, IEEE Transactions on Circuits and Systems 26",
+    "1979",
+  ),
+  solbergHeatPower: source(
+    "textbook",
+    "Solberg and others, Elementary Heat Power, read in companion notebooks",
+    "undated",
+  ),
 } as const satisfies Record<string, Source>;

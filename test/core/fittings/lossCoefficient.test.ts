@@ -139,7 +139,12 @@ describe("lossCoefficient", () => {
       ],
       ["elbow smooth", 0.4, 90, 'shape must be from 0.5 to 2.5 for "elbow smooth" (r/D); got 0.4'],
       ["elbow smooth", 1.5, 160, 'angle must be from 0 to 150 degrees for "elbow smooth" (turn); got 160'],
-      ["elbow stamped", 0.5, 90, 'shape must be from 75 to 254 mm for "elbow stamped" (diameter); got 500'],
+      [
+        "elbow stamped",
+        0.5,
+        90,
+        'shape must be from 75 to 254 mm (2.95 to 10 in) for "elbow stamped" (diameter); got 500',
+      ],
       ["elbow stamped", null, 90, 'shape must be given for "elbow stamped" (diameter); got a blank cell'],
       ["elbow stamped", 0.1, 30, 'angle must be from 45 to 90 degrees for "elbow stamped" (turn); got 30'],
       ["branch", null, 5, 'angle must be from 10 to 90 degrees for "branch" (angle between the axes); got 5'],
@@ -179,7 +184,7 @@ describe("lossCoefficient", () => {
         for (const beyond of [shapes[0]! - 0.001, shapes.at(-1)! + 0.001]) {
           expect(() => lossCoefficient(of, beyond, angle)).toThrow(DomainError);
           expect(() => lossCoefficient(of, beyond, angle)).toThrow(
-            /^shape must be from [\d.]{1,6} to [\d.]{1,6}( mm)? for "/,
+            /^shape must be from [\d.]{1,6} to [\d.]{1,6}( mm \([\d.]{1,6} to [\d.]{1,6} in\))? for "/,
           );
         }
       },

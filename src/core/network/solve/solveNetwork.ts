@@ -119,12 +119,12 @@ function onHumpedCurve(system: System, curve: FanCurve, flow: Flow): Solution {
 
 /** Sweeps until the state meets its equations; gives the number of sweeps. */
 function iterate({ network, elements, least }: System, flow: Flow, close: (flow: Flow) => Closing): number {
-  sweepToFan(network, elements, flow, least);
+  sweepToFan(network, elements, flow, least, 0);
   let before = Infinity;
   for (let iterations = 1; ; iterations++) {
     const { suction, beyond } = close(flow);
     sweepToEnds(network, elements, flow, suction);
-    const misfit = sweepToFan(network, elements, flow, least);
+    const misfit = sweepToFan(network, elements, flow, least, suction);
     const residual = misfit.pressure / (Math.abs(suction) || 1);
     const settled = misfit.friction <= SETTLED && residual <= PROMISED && (residual <= TOLERANCE || residual >= before);
     if (settled && beyond !== null) throw beyond;

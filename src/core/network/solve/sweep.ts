@@ -47,8 +47,15 @@ export interface Misfit {
  * run's airflow is known as a + b P_down.
  *
  * @param least [Pa] the slope of a quadratic law is never taken as less than at this loss, so that a run at rest can start
+ * @param suctionAtFan [Pa] at the last run's end, against which its own loss is held
  */
-export function sweepToFan(network: Network, elements: Elements, flow: Flow, least: number): Misfit {
+export function sweepToFan(
+  network: Network,
+  elements: Elements,
+  flow: Flow,
+  least: number,
+  suctionAtFan: number,
+): Misfit {
   const { order, joins, joining } = network;
   elements.pipes.shift[0] = elements.hoses.shift[0] = 0;
   let pressure = 0;
@@ -63,8 +70,8 @@ export function sweepToFan(network: Network, elements: Elements, flow: Flow, lea
     flow.loss[index] = runHead(elements, index, flow.airflow[index]!, flow.slope);
     acrossRun(flow, index);
     const to = joins[index]!;
-    const gap = to < 0 ? 0 : Math.abs(flow.suction[to]! - flow.suction[index]! - flow.loss[index]);
-    pressure = Math.max(pressure, gap, missed);
+    const down = to < 0 ? suctionAtFan : flow.suction[to]!;
+    pressure = Math.max(pressure, Math.abs(down - flow.suction[index]! - flow.loss[index]), missed);
   }
   return { pressure, friction: Math.max(elements.pipes.shift[0], elements.hoses.shift[0]) };
 }
@@ -141,7 +148,9 @@ export function sweepToEnds(network: Network, elements: Elements, flow: Flow, su
       continue;
     }
     const airflow = flow.byDown.offset[index]! + flow.byDown.rate[index]! * down;
-    const suction = down - flow.loss[index]! - flow.slope[index]! * (airflow - flow.airflow[index]!);
+    // From what flows, not as the suction downstream less the loss: of those a small difference would keep few digits.
+    const offset = flow.arrivingBy.offset[index]! + flow.leakBy.offset[index]!;
+    const suction = (airflow - offset) / (flow.arrivingBy.rate[index]! + flow.leakBy.rate[index]!);
     flow.airflow[index] = airflow;
     flow.suction[index] = suction;
     flow.arriving[index] = flow.arrivingBy.offset[index]! + flow.arrivingBy.rate[index]! * suction;
