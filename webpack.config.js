@@ -7,8 +7,8 @@ const TerserPlugin = require("terser-webpack-plugin");
 const { require: requireTypeScript } = require("tsx/cjs/api");
 
 const { finishMetadata } = requireTypeScript("./scripts/finishMetadata.ts", __filename);
-const functionFiles = ["duct", "air", "losses", "leaks", "budget", "fan", "flow", "tables"].map((name) =>
-  path.resolve(`src/functions/${name}.ts`),
+const functionFiles = ["duct", "air", "losses", "leaks", "budget", "fan", "flow", "measuring", "claims", "tables"].map(
+  (name) => path.resolve(`src/functions/${name}.ts`),
 );
 const vendorFiles = require("./src/hosts/local/vendorFiles.json");
 

@@ -38,6 +38,22 @@ const choices: readonly Choice[] = [
     ],
   },
   {
+    id: "TraverseRule",
+    parameters: ["rule"],
+    values: [
+      { name: "log-linear", tooltip: "round duct: 4, 6, 8 or 10 points on a diameter" },
+      { name: "log-Tchebycheff", tooltip: "rectangular duct: 5, 6 or 7 points along a side" },
+    ],
+  },
+  {
+    id: "ReadingKind",
+    parameters: ["kind"],
+    values: [
+      { name: "velocity", tooltip: "fpm (SI: m/s); the plain mean" },
+      { name: "velocity pressure", tooltip: "in.w.g. (SI: Pa); the mean of the roots" },
+    ],
+  },
+  {
     id: "GateCondition",
     parameters: ["condition"],
     values: gateConditions.map((row) => ({ name: row.key, tooltip: `${row.label} (estimate)` })),

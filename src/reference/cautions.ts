@@ -1,3 +1,4 @@
+import { exposureLimits } from "./exposureLimits";
 import type { CautionRow, Provenance } from "./schema";
 
 const practice: Provenance = {
@@ -6,6 +7,33 @@ const practice: Provenance = {
   basis: "common practice",
   checked: null,
 };
+
+/** Limits that are named among the cautions; the table of limits has more. */
+const LIMITS = [
+  "us osha total",
+  "us niosh",
+  "eu hardwood",
+  "germany hardwood",
+  "uk hardwood",
+  "australia hardwood",
+  "australia all wood 2026",
+];
+
+/** An exposure limit as a caution, with its number, date and dispute as the table of limits has them. */
+const limitCautions = LIMITS.map((key): CautionRow => {
+  const row = exposureLimits.find((one) => one.key === key)!;
+  const { source, locator, basis, checked } = row;
+  return {
+    key: `limit ${key}`,
+    label: row.label,
+    topic: "health",
+    text: `${row.label}: ${Number((row.limit! * 1e6).toPrecision(3))} mg/m³, ${row.since}. ${row.note!}`,
+    source,
+    locator,
+    basis,
+    checked,
+  };
+});
 
 /** The cautions, by topic in the order in which a day's work meets them. */
 export const cautions: readonly CautionRow[] = [
@@ -46,6 +74,7 @@ export const cautions: readonly CautionRow[] = [
     basis: "read",
     checked: null,
   },
+  ...limitCautions,
   {
     key: "noise",
     label: "Noise",
@@ -160,6 +189,23 @@ export const cautions: readonly CautionRow[] = [
     label: "Estimates are no measurement",
     topic: "numbers",
     text: "Tables and computed figures are estimates. A reading in the duct decides, and every reading has an error of its own.",
+    ...practice,
+  },
+  {
+    key: "vane over a slot",
+    label: "A vane head over a small slot",
+    topic: "numbers",
+    text: "A vane head held over a small slot reads the air through its own face: multiply by the head's face area, not the slot's. The head also chokes the slot, so the true leak is larger.",
+    source: "hsg258Memory",
+    locator: "rotating vanes in small openings",
+    basis: "from memory",
+    checked: null,
+  },
+  {
+    key: "area in the meter",
+    label: "The area that was entered",
+    topic: "numbers",
+    text: "A meter that shows airflow multiplies by the area that was typed into it. A digit or a decimal place off there is the commonest slip: look before you write down.",
     ...practice,
   },
   {

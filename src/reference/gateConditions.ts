@@ -33,7 +33,7 @@ export const gateConditions: readonly GateConditionRow[] = [
     state: "open",
     gap: millimetres(0.1),
     lengthPerDiameter: 1,
-    note: `${ESTIMATE} A flap, brush or through-going blade covers the slot and leaves next to nothing.`,
+    note: `${ESTIMATE} A flap, brush or through-going blade covers the slot and leaves next to nothing; it takes a few minutes and costs little.`,
     ...estimate,
   },
   {

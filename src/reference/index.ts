@@ -12,6 +12,7 @@ import {
   transportTable,
 } from "./tables/keyedTables";
 import { lossTable } from "./tables/lossTable";
+import { claimTable, meterTable, traverseTable } from "./tables/measuringTables";
 import type { ReferenceTable } from "./tables/referenceTable";
 import { sourceTable } from "./tables/sourceTable";
 import { unitTable } from "./tables/unitTable";
@@ -32,6 +33,9 @@ export const referenceTables: readonly ReferenceTable[] = [
   gateTable,
   damperTable,
   filterTable,
+  traverseTable,
+  meterTable,
+  claimTable,
   exposureTable,
   hazardTable,
   tradeSizeTable,

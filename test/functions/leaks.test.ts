@@ -35,6 +35,14 @@ describe("GATELEAK", () => {
     expect(slot).toBeLessThanOrEqual(23);
   });
 
+  test("two such gates on one machine pass 45 to 50 cfm, each still 21 to 23, here at 3.3 in.w.g. (common practice, no source)", () => {
+    const slots = gateleak([["open bare slot"], ["open bare slot"]], [[4]], [[3.3]]).map(([leak]) => Number(leak));
+    for (const slot of slots) expect(slot).toBeLessThanOrEqual(23);
+    const both = slots[0]! + slots[1]!;
+    expect(both).toBeGreaterThanOrEqual(45);
+    expect(both).toBeLessThanOrEqual(50);
+  });
+
   test("flap and foam bring it to nothing measurable, under 1 cfm (common practice, no source)", () => {
     expect(one(gateleak([["open flapped slot"]], [[4]], [[3]]))).toBeLessThan(1);
     expect(one(gateleak([["foam sealed"]], [[4]], [[3]]))).toBeLessThan(1);

@@ -1,3 +1,4 @@
+import { claimBoundRows } from "../../src/reference/claimBounds";
 import { cautions } from "../../src/reference/cautions";
 import { closedDampers } from "../../src/reference/closedDampers";
 import { exposureLimits } from "../../src/reference/exposureLimits";
@@ -10,13 +11,16 @@ import { leakageClasses } from "../../src/reference/leakageClasses";
 import { lossFamilies } from "../../src/reference/lossFamilies";
 import { machines } from "../../src/reference/machines";
 import { materials } from "../../src/reference/materials";
+import { meterErrors } from "../../src/reference/meterErrors";
 import type { Provenance, ReferenceRow } from "../../src/reference/schema";
 import { tradeSizes } from "../../src/reference/tradeSizes";
 import { transport } from "../../src/reference/transport";
+import { traverseFractions } from "../../src/reference/traverseFractions";
 
 /** Every table of keyed rows, by the name of its file. */
 export const keyedTables: readonly (readonly [name: string, rows: readonly ReferenceRow[]])[] = [
   ["cautions", cautions],
+  ["claimBounds", claimBoundRows],
   ["closedDampers", closedDampers],
   ["exposureLimits", exposureLimits],
   ["filters", filters],
@@ -25,8 +29,10 @@ export const keyedTables: readonly (readonly [name: string, rows: readonly Refer
   ["leakageClasses", leakageClasses],
   ["machines", machines],
   ["materials", materials],
+  ["meterErrors", meterErrors],
   ["tradeSizes", tradeSizes],
   ["transport", transport],
+  ["traverseFractions", traverseFractions],
 ];
 
 /** Whatever names a source: keyed rows, points of loss families, multipliers. */

@@ -8,8 +8,9 @@ import { type Edit, edited } from "../runsTable/editTable";
 /** The names of a table's runs, by their plain spelling. */
 export function runNames(table: Matrix): ReadonlyMap<string, string> {
   const places = findColumns(table[0]!);
-  const names = table.slice(1).flatMap((_, row) => {
-    const cell = cellOf(table.slice(1), row, places, "Run");
+  const body = table.slice(1);
+  const names = body.flatMap((_, row) => {
+    const cell = cellOf(body, row, places, "Run");
     return cell === null || cell instanceof CellErrorValue ? [] : [String(cell)];
   });
   return new Map(names.map((name) => [plain(name), name]));

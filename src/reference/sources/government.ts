@@ -25,6 +25,10 @@ export const governments = {
   ),
   epaCourse412: government("EPA APTI course SI:412B, lesson 7, Table 7-1", "1995"),
   epaCourse412Memory: government("EPA APTI course 412, baghouses, from memory", "1995"),
+  epaMethod1Memory: government(
+    "40 CFR 60, Appendix A, Method 1 (EPA), positions of traverse points, from memory",
+    "undated",
+  ),
   euDirective2017: government("Directive (EU) 2017/2398, limit of hardwood dust, read in two secondary pages", "2017"),
   hseWis32: government(
     "HSE Woodworking Information Sheet 32, safe collection of wood waste, read in a copy",

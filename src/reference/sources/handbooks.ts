@@ -48,6 +48,15 @@ export const handbooks = {
     "Coker, Fortran Programs for Chemical Process Design, chapter 4, read in a one-page cyclone sheet",
     "1995",
   ),
+  doebelinMeasurement: textbook(
+    "Doebelin and Manik, Measurement Systems, chapter 7, read in companion notebooks",
+    "undated",
+  ),
+  eulerMemory: textbook(
+    "Euler's equation of turbomachines, as textbooks of fluid mechanics have it, from memory",
+    "various",
+  ),
+  fanEfficiencyMemory: handbook("ASHRAE and AMCA texts, typical peak efficiencies of fans, from memory", "various"),
   idelchik2007: handbook(
     "Idelchik and Ginevskii, Handbook of Hydraulic Resistance, 4th ed., as tabulated in the open-source library fluids",
     "2007",

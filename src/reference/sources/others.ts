@@ -22,12 +22,24 @@ export const others = {
     terms: QUOTED,
     kind: "data page",
   },
+  instrumentManuals: {
+    title: "Two instrument manuals on duct traverses (an appendix, and p 64 of the other), both read in a copy",
+    year: "undated",
+    terms: QUOTED,
+    kind: "data page",
+  },
   lbnlFlex: {
     title:
       "Abushakra, Walker and Sherman, Compression Effects on Pressure Loss in Flexible HVAC Ducts (LBNL), abstract",
     year: "2002",
     terms: QUOTED,
     kind: "paper",
+  },
+  meterFiguresMemory: {
+    title: "Accuracy as data sheets of anemometers state it, from memory",
+    year: "undated",
+    terms: QUOTED,
+    kind: "data page",
   },
   practitionerSheet1995: {
     title: "Filled duct sheet citing the ACGIH manual, 22nd ed. 1995 (a practitioner's sheet)",

@@ -4,11 +4,13 @@ import { densityRows } from "./density";
 import { derivedFittingRows } from "./derivedFittings";
 import { elbowRows } from "./elbows";
 import { exhaustLineRows } from "./exhaustLine";
+import { fanRows } from "./fans";
 import { frictionRows } from "./friction";
 import { frictionFactorRows } from "./frictionFactor";
 import { hoodEntryRows } from "./hoodEntries";
 import { hoodRows } from "./hoods";
 import { leakageRows } from "./leakage";
+import { measuringRows } from "./measuring";
 import { otherFittingRows } from "./otherFittings";
 import { unitRows } from "./units";
 import { velocityPressureRows } from "./velocityPressure";
@@ -19,6 +21,7 @@ export const publishedGroups: readonly PublishedGroup[] = [
   unitRows,
   densityRows,
   velocityPressureRows,
+  measuringRows,
   frictionFactorRows,
   frictionRows,
   elbowRows,
@@ -30,4 +33,5 @@ export const publishedGroups: readonly PublishedGroup[] = [
   leakageRows,
   wholeSystemRows,
   exhaustLineRows,
+  fanRows,
 ];

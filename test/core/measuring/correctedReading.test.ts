@@ -1,0 +1,34 @@
+import fc from "fast-check";
+import { DomainError } from "../../../src/core/errors";
+import { correctedReading } from "../../../src/core/measuring/correctedReading";
+import { expectRefusal } from "../../support/coreRefusal";
+import { relative } from "../../support/printed";
+
+const positive = fc.double({ min: 1e-3, max: 1e4, noNaN: true });
+
+describe("correctedReading", () => {
+  // By hand: a 4 in duct has 0.0873 ft2; entered as 0.873, a reading of 3,490 stands for 3490 x 0.0873 / 0.873 = 349.
+  test("a decimal place off in the area is a decimal place off in the airflow", () => {
+    expect(relative(correctedReading(3490, 0.873, 0.0873), 349)).toBeLessThan(1e-12);
+  });
+
+  test("goes with the reading and with the true area, and undoes itself", () => {
+    fc.assert(
+      fc.property(positive, positive, positive, (reading, entered, area) => {
+        const corrected = correctedReading(reading, entered, area);
+        expect(relative(correctedReading(2 * reading, entered, area), 2 * corrected)).toBeLessThan(1e-12);
+        expect(relative(correctedReading(reading, entered, 2 * area), 2 * corrected)).toBeLessThan(1e-12);
+        expect(relative(correctedReading(corrected, area, entered), reading)).toBeLessThan(1e-12);
+      }),
+    );
+  });
+
+  test.each([
+    [-1, 1, 1, "reading must be at least 0; got -1"],
+    [1, 0, 1, "areaentered must be above 0; got 0"],
+    [1, 1, -1, "areatrue must be above 0; got -1"],
+    [NaN, 1, 1, "reading must be at least 0; got a number that is not finite"],
+  ])("refusal %#", (reading, entered, area, message) => {
+    expectRefusal(() => correctedReading(reading, entered, area), DomainError, message);
+  });
+});

@@ -1,0 +1,331 @@
+import "../support/customFunctions";
+import fc from "fast-check";
+import { claim } from "../../src/functions/claims";
+import { relative } from "../support/printed";
+import { refusal } from "../support/refusal";
+
+type Facts = Record<string, unknown>;
+interface Row {
+  readonly claimed: string | number;
+  readonly allowed: string | number;
+  readonly unit: string;
+  readonly verdict: string;
+  readonly why: string;
+  readonly source: string;
+}
+
+const call = (facts: unknown[][], units: string | null = null): any[][] => claim(facts as any, [[units]]);
+const rowsOf = (facts: Facts, units: string | null = null): Record<string, Row> =>
+  Object.fromEntries(
+    call(Object.entries(facts), units)
+      .slice(1)
+      .map(([check, claimed, allowed, unit, verdict, why, source]) => [
+        check,
+        { claimed, allowed, unit, verdict, why, source },
+      ]),
+  );
+const verdicts = (facts: Facts, units: string | null = null): Record<string, string> =>
+  Object.fromEntries(Object.entries(rowsOf(facts, units)).map(([check, { verdict }]) => [check, verdict]));
+
+// An invented data sheet.
+const sheet: Facts = {
+  airflow: 1200,
+  pressure: 11,
+  "motor power": 2,
+  "inlet diameter": 6,
+  "impeller diameter": 12,
+  speed: 3450,
+  "filter area": 30,
+  "filter rating": "5 micron",
+  "hose diameter": 4,
+  "hose length": 10,
+  sound: 72,
+};
+
+describe("CLAIM against numbers worked by hand", () => {
+  const rows = rowsOf(sheet);
+
+  test("has a header and a row for each check, in order", () => {
+    expect(call([["airflow", 1200]])[0]).toEqual([
+      "Check",
+      "Their number",
+      "What physics allows",
+      "Unit",
+      "Verdict",
+      "Why",
+      "Source",
+    ]);
+    expect(Object.keys(rows)).toEqual([
+      "Airflow on a system",
+      "Velocity in the inlet",
+      "Airflow through the inlet",
+      "Air power against the motor",
+      "Pressure against the tip speed",
+      "Filter face velocity",
+      "Filter rating",
+      "Velocity in the hose",
+      "Airflow through the hose",
+      "Sound",
+    ]);
+  });
+
+  test("a free-air airflow is doubted on a system: two thirds of 1200 cfm is 800", () => {
+    expect(rows["Airflow on a system"]).toMatchObject({
+      claimed: expect.closeTo(1200, 8),
+      unit: "cfm",
+      verdict: "doubtful",
+    });
+    expect(rows["Airflow on a system"]!.allowed).toBeCloseTo(800, 8);
+    expect(rows["Airflow on a system"]!.why).toMatch(/600 cfm to 800 cfm/);
+    expect(rows["Airflow on a system"]!.source).toMatch(/no source/);
+  });
+
+  // By hand: 1200 / (pi/4 x 0.5^2) = 6111.55 fpm = 31.0467 m/s; half of 1.201385 x 31.0467^2 = 579.01 Pa = 2.33 in.w.g.
+  // 28 m/s is 5511.8 fpm.
+  test("1200 cfm in a 6 in inlet are 6111.55 fpm and 2.33 in.w.g., above 28 m/s: doubtful", () => {
+    const row = rows["Velocity in the inlet"]!;
+    expect(row.claimed).toBeCloseTo(6111.55, 2);
+    expect(row.allowed).toBeCloseTo(5511.8, 1);
+    expect(row.verdict).toBe("doubtful");
+    expect(row.why).toMatch(/2\.33 in\.w\.g\./);
+    expect(row.source).toMatch(/DGUV/);
+  });
+
+  // By hand: 0.93 x 2.3268 = 2.1639 in.w.g. at 1200 cfm; the loss goes with the square: 1200 x sqrt(11 / 2.1639) = 2705.6 cfm,
+  // and at 2.1 in.w.g. 1200 x sqrt(2.1 / 2.1639) = 1182.1 cfm.
+  test("a bare 6 in end takes 2.16 in.w.g. of 11: holds; of a highest pressure of 2.1 in.w.g.: impossible", () => {
+    const row = rows["Airflow through the inlet"]!;
+    expect(relative(Number(row.allowed), 2705.6)).toBeLessThan(2e-5);
+    expect(row.verdict).toBe("holds");
+    expect(row.why).toMatch(/loses 2\.16 in\.w\.g\./);
+    const weak = rowsOf({ ...sheet, pressure: 2.1 })["Airflow through the inlet"]!;
+    expect(relative(Number(weak.allowed), 1182.1)).toBeLessThan(5e-5);
+    expect(weak.verdict).toBe("impossible");
+    expect(weak.why).toMatch(/free-air test/);
+  });
+
+  // By hand: 1200 x 11 / 4 = 3300 cfm in.w.g.; times 0.1174394 W is 387.55 W, 0.51971 hp. At 0.65 of 0.8 hp it is 0.52.
+  test.each([
+    [0.5, "impossible"],
+    [0.6, "doubtful"],
+    [0.79, "doubtful"],
+    [0.8, "holds"],
+    [2, "holds"],
+  ])("1200 cfm and 11 in.w.g. are at least 0.51971 hp in the air; with a motor of %p hp: %s", (motor, verdict) => {
+    const row = rowsOf({ ...sheet, "motor power": motor })["Air power against the motor"]!;
+    expect(row.claimed).toBeCloseTo(0.51971, 5);
+    expect(row.allowed).toBeCloseTo(motor, 12);
+    expect(row.verdict).toBe(verdict);
+  });
+
+  // By hand: u = pi x 0.3048 x 57.5 = 55.0597 m/s; 1.201385 x 55.0597^2 = 3642.1 Pa = 14.636 in.w.g., 0.75 of it 10.977.
+  test.each([
+    [10.9, "holds"],
+    [11, "doubtful"],
+    [14.6, "doubtful"],
+    [14.7, "impossible"],
+  ])("12 in at 3450 rpm make at most 14.636 in.w.g.; %p in.w.g.: %s", (pressure, verdict) => {
+    const row = rowsOf({ ...sheet, pressure })["Pressure against the tip speed"]!;
+    expect(row.allowed).toBeCloseTo(14.636, 3);
+    expect(row.verdict).toBe(verdict);
+    expect(row.why).toMatch(/forward-curved/);
+  });
+
+  test("1200 cfm through 30 ft² are 40 fpm, against 3.5 fpm for sawdust on a shaken cloth, from memory: doubtful", () => {
+    const row = rows["Filter face velocity"]!;
+    expect(row.claimed).toBeCloseTo(40, 9);
+    expect(row.allowed).toBeCloseTo(3.5, 9);
+    expect(row.verdict).toBe("doubtful");
+    expect(row.source).toMatch(/from memory/);
+    expect(verdicts({ airflow: 1200, "filter area": 350 })["Filter face velocity"]).toBe("holds"); // 3.43 fpm
+  });
+
+  // By hand, fully rough hose of 1 mm in 101.6 mm: f = (2 log10(3.7 x 101.6))^-2 = 0.037701; K + f L/D = 0.93 + 0.037701 x 30 =
+  // 2.06103. 11 in.w.g. = 2737.2 Pa: V = sqrt(2 x 2737.2 / (1.201385 x 2.06103)) = 47.021 m/s, Q = 0.38121 m3/s = 807.7 cfm;
+  // Colebrook at its Reynolds number has f about 0.8 % higher, the airflow about 0.2 % lower.
+  test("10 ft of 4 in hose pass about 807 cfm at 11 in.w.g., so 1200 is impossible and 800 is not", () => {
+    const row = rows["Airflow through the hose"]!;
+    expect(Number(row.allowed)).toBeLessThan(807.7);
+    expect(Number(row.allowed)).toBeGreaterThan(807.7 * 0.995);
+    expect(row.verdict).toBe("impossible");
+    const less = verdicts({ ...sheet, airflow: 800 });
+    expect(less["Airflow through the hose"]).toBe("holds");
+    expect(less["Velocity in the hose"]).toBe("doubtful"); // 9167 fpm
+  });
+
+  test("a hose without a length counts as 10 ft, and says so", () => {
+    const row = rowsOf({ ...sheet, "hose length": null })["Airflow through the hose"]!;
+    expect(row.allowed).toBe(rows["Airflow through the hose"]!.allowed);
+    expect(row.why).toMatch(/10 ft of hose \(a length assumed\)/);
+    expect(rows["Airflow through the hose"]!.why).not.toMatch(/assumed/);
+  });
+
+  test("a micron rating and a sound level cannot be told, and stand as they were typed", () => {
+    expect(rows["Filter rating"]).toMatchObject({ claimed: "5 micron", allowed: "", verdict: "cannot tell" });
+    expect(rows["Filter rating"]!.why).toMatch(/share of dust caught at that size and the test standard/);
+    expect(rowsOf({ "filter rating": "99 % at 1 micron" })["Filter rating"]).toMatchObject({
+      verdict: "cannot tell",
+      why: expect.stringMatching(/test report/) as string,
+    });
+    expect(rows.Sound).toMatchObject({ claimed: 72, verdict: "cannot tell" });
+    expect(rows.Sound!.why).toMatch(/distance/);
+  });
+
+  test("every row is a sentence with its source, and says nothing about a product", () => {
+    for (const { why, source } of Object.values(rows)) {
+      expect(why).toMatch(/^[A-Z].*[a-z0-9%]\.$/);
+      expect(source.length).toBeGreaterThan(10);
+    }
+  });
+});
+
+describe("CLAIM takes any of its facts", () => {
+  test.each([
+    [{ airflow: 1200 }, ["Airflow on a system"]],
+    [{ airflow: 1200, "inlet diameter": 6 }, ["Airflow on a system", "Velocity in the inlet"]],
+    [{ pressure: 5, "impeller diameter": 12, speed: 3450 }, ["Pressure against the tip speed"]],
+    [{ sound: "72 dB" }, ["Sound"]],
+    [{ "filter rating": 1 }, ["Filter rating"]],
+    [{ airflow: 600, "hose diameter": 4 }, ["Airflow on a system", "Velocity in the hose"]],
+    [{ speed: 3450 }, ["No check"]],
+  ] as const)("%j: %j", (facts, checks) => expect(Object.keys(rowsOf(facts))).toEqual(checks));
+
+  test("names in any case, with a unit in brackets, under a heading, between blank rows and blank values", () => {
+    const plainly = call([
+      ["airflow", 1200],
+      ["inlet diameter", 6],
+    ]);
+    expect(
+      call([
+        [null, 0],
+        ["Fact", "Value (IP)"],
+        [" AIRFLOW (cfm)", "1200"],
+        ["", null],
+        ["motor power (hp)", null],
+        ["speed", 0],
+        ["Inlet-Diameter [in]", 6],
+      ]),
+    ).toEqual(plainly);
+  });
+
+  test.each([
+    [[["airflw", 1200]], 'name in row 1 of the facts must be the name of a fact (nearest: "airflow", '],
+    [
+      [
+        ["Fact", "Value"],
+        ["vacuum", 5],
+      ],
+      "name in row 2 of the facts must be the name of a fact (nearest: ",
+    ],
+    [
+      [["filter ratin", "5 micron"]],
+      'name in row 1 of the facts must be the name of a fact (nearest: "filter rating", ',
+    ],
+    [[[null, 5]], "name in row 1 of the facts must be the name of a fact; got a blank cell"],
+    [
+      [
+        ["airflow", 900],
+        [null, null],
+        ["Airflow (cfm)", 1200],
+      ],
+      "airflow in row 3 of the facts must be given once: row 1 has it too; got 1200",
+    ],
+    [[["airflow", "1200 cfm"]], 'airflow in row 1 of the facts must be a number (cfm); got "1200 cfm"'],
+    [
+      [["airflow", -5]],
+      "airflow in row 1 of the facts must be from 4.24 cfm to 42378 cfm (the facts are read in cfm); got -5",
+    ],
+    [
+      [["pressure", 2500]],
+      "pressure in row 1 of the facts must be from 0.1 in.w.g. to 201 in.w.g. (the facts are read in in.w.g.); got 2500",
+    ],
+    [
+      [["speed", 1]],
+      "speed in row 1 of the facts must be from 100 rpm to 60000 rpm (the facts are read in rpm); got 1",
+    ],
+    [[["sound", true]], "sound in row 1 of the facts must be a number or a text; got TRUE"],
+    [[["airflow", null]], "facts must be at least one of airflow, pressure, "],
+    [[["airflow", 1200, "cfm"]], 'facts must be two columns, name and value; got "1 by 3 cells"'],
+  ])("refusal %#", (facts, message) => {
+    const said = refusal(() => call(facts));
+    expect(said.code).toBe("#VALUE!");
+    expect(said.message.slice(0, message.length)).toBe(message);
+  });
+
+  test("millimetres among inch-pound facts are caught", () => {
+    expect(refusal(() => call([["inlet diameter", 150]])).message).toMatch(
+      /^inlet diameter in row 1 .* read in in\); got 150$/,
+    );
+    expect(refusal(() => call([["inlet diameter", 6]], "SI")).message).toMatch(/ read in mm\); got 6$/);
+    expect(refusal(() => call([["motor power", 1500]], "SI")).message).toMatch(/ read in kW\); got 1500$/);
+  });
+});
+
+describe("CLAIM's laws", () => {
+  const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+  const anyFacts = fc.record(
+    {
+      airflow: number(20, 5000),
+      pressure: number(0.2, 40),
+      "motor power": number(0.1, 10),
+      "inlet diameter": number(2, 12),
+      "impeller diameter": number(4, 20),
+      speed: number(1000, 6000),
+      "filter area": number(2, 2000),
+      "hose diameter": number(2, 8),
+      "hose length": number(1, 40),
+    },
+    { requiredKeys: ["airflow", "pressure", "inlet diameter", "hose diameter"] },
+  );
+  const order = ["holds", "doubtful", "impossible"];
+
+  test("a larger claimed airflow never gets a better verdict in any row", () => {
+    fc.assert(
+      fc.property(anyFacts, number(1, 3), (facts, factor) => {
+        const [here, more] = [verdicts(facts), verdicts({ ...facts, airflow: factor * facts.airflow })];
+        for (const check of Object.keys(here))
+          expect(order.indexOf(more[check]!)).toBeGreaterThanOrEqual(order.indexOf(here[check]!));
+      }),
+    );
+  });
+
+  test("a larger claimed pressure never turns a row from doubtful to holds, nor betters a row about the pressure", () => {
+    fc.assert(
+      fc.property(anyFacts, number(1, 4), (facts, factor) => {
+        const [here, more] = [verdicts(facts), verdicts({ ...facts, pressure: factor * facts.pressure })];
+        for (const check of Object.keys(here)) {
+          if (here[check] === "doubtful") expect(more[check]).not.toBe("holds");
+          if (/pressure|power/i.test(check))
+            expect(order.indexOf(more[check]!)).toBeGreaterThanOrEqual(order.indexOf(here[check]!));
+        }
+      }),
+    );
+  });
+
+  test("the same facts in SI get the same verdicts and the same numbers", () => {
+    const factor: Record<string, number> = {
+      airflow: 1.69901079552,
+      pressure: 248.84,
+      "motor power": 0.745699872,
+      "inlet diameter": 25.4,
+      "impeller diameter": 25.4,
+      speed: 1,
+      "filter area": 0.09290304,
+      "hose diameter": 25.4,
+      "hose length": 0.3048,
+    };
+    fc.assert(
+      fc.property(anyFacts, (facts) => {
+        const metric = Object.fromEntries(Object.entries(facts).map(([name, value]) => [name, value * factor[name]!]));
+        const [inch, si] = [rowsOf(facts), rowsOf(metric, "SI")];
+        expect(Object.keys(si)).toEqual(Object.keys(inch));
+        for (const [check, row] of Object.entries(inch)) {
+          expect(si[check]!.verdict).toBe(row.verdict);
+          const share = (of: Row): number => Number(of.claimed) / Number(of.allowed);
+          expect(relative(share(si[check]!), share(row))).toBeLessThan(1e-6);
+        }
+      }),
+      { numRuns: 50 },
+    );
+  });
+});

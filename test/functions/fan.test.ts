@@ -1,0 +1,172 @@
+import "../support/customFunctions";
+import fc from "fast-check";
+import { airpower, fanlaw, fanpressure, operatingpoint } from "../../src/functions/fan";
+import { refusal } from "../support/refusal";
+
+// The textbook fan W1 (cfm, in.w.g.), published in data/fans.ts; here it is only a curve that has a hump.
+const CURVE = [
+  ["Airflow (cfm)", "Pressure (in.w.g.)"],
+  [0, 0.9],
+  [250, 0.95],
+  [500, 0.9],
+  [750, 0.75],
+  [1000, 0.4],
+  [1200, 0],
+];
+const curve = CURVE as any[][];
+const one = (answer: any[][]): unknown => answer[0]![0];
+
+describe("a curve range", () => {
+  test("may have a heading, any order of points and blank rows, also blanks that came as 0", () => {
+    const [heading, ...rows] = CURVE;
+    const shuffled = [[null, null], heading!, rows[3]!, ["", ""], rows[5]!, rows[1]!, [0, 0], rows[4]!, rows[2]!, rows[0]!];
+    const at = [[100], [333], [640], [1111]];
+    expect(fanpressure(shuffled as any[][], at)).toEqual(fanpressure(curve, at));
+    expect(fanpressure(rows as any[][], at)).toEqual(fanpressure(curve, at));
+  });
+
+  test("may hold numbers as text", () => {
+    const texts = CURVE.map((row) => row.map(String));
+    expect(fanpressure(texts as any[][], [[640]])).toEqual(fanpressure(curve, [[640]]));
+  });
+
+  const refused = (...rows: unknown[][]): string => refusal(() => fanpressure(rows as any[][], [[100]])).message;
+
+  test.each<[string, unknown[][], string]>([
+    ["one point", [[0, 1]], "curve must be at least two points of airflow and pressure; got 1"],
+    ["nothing but a heading", [["Airflow", "Pressure"]], "curve must be at least two points of airflow and pressure; got 0"],
+    ["an airflow twice", [["Q", "p"], [0, 1], [500, 2], [500, 1]], "airflow in row 4 of the curve must be another one: row 3 has it too; got 500"],
+    ["a negative pressure", [[0, 1], [500, -0.2]], "pressure in row 2 of the curve must be at least 0 in.w.g.; got -0.2"],
+    ["a negative airflow", [[-5, 1], [500, 0]], "airflow in row 1 of the curve must be at least 0 cfm; got -5"],
+    ["text in the middle", [[0, 1], ["then", "less"], [500, 0]], 'airflow in row 2 of the curve must be a number (cfm); got "then"'],
+    ["half a row", [[0, 1], [250, null], [500, 0]], "pressure in row 2 of the curve must be given; got a blank cell"],
+    ["three columns", [[0, 1, 2], [500, 0, 1]], 'curve must be two columns, airflow and pressure; got "2 by 3 cells"'],
+    ["one cell", [[5]], 'curve must be two columns, airflow and pressure; got "1 by 1 cells"'],
+  ])("with %s is refused", (_, rows, message) => expect(refused(...rows)).toBe(message)); // prettier-ignore
+
+  test("with an error in it is refused, and nothing at all as well", () => {
+    const error = new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable);
+    expect(refused([0, 1], [500, error])).toBe(
+      "pressure in row 2 of the curve must be a number (in.w.g.); got the error #N/A",
+    );
+    expect(refusal(() => fanpressure(null as unknown as any[][], [[1]])).code).toBe("#VALUE!");
+  });
+});
+
+describe("FANPRESSURE", () => {
+  test("passes through the points, in both unit systems", () => {
+    expect(fanpressure(curve, [[500], [1200]])).toEqual([[expect.closeTo(0.9, 12)], [expect.closeTo(0, 12)]]);
+    expect(fanpressure(curve, [[0]])).toEqual([[0.9]]); // alone; in a range a 0 counts as blank
+    const si = CURVE.slice(1).map(([airflow, pressure]) => [Number(airflow) * 1.69901079552, Number(pressure) * 248.84]);
+    const metric = Number(one(fanpressure(si, [[640 * 1.69901079552]], [["SI"]]))) / 248.84;
+    expect(Math.abs(metric / Number(one(fanpressure(curve, [[640]]))) - 1)).toBeLessThan(1e-12);
+  });
+
+  test("beyond the curve is #N/A and says how far it reaches; in a range only that row", () => {
+    const beyond = "the fan curve reaches from 0 cfm to 1200 cfm; asked for 1201 cfm";
+    expect(refusal(() => fanpressure(curve, [[1201]]))).toEqual({ code: "#N/A", message: beyond });
+    expect(fanpressure(curve, [[500], [1201], [null]])).toEqual([[expect.closeTo(0.9, 12)], [beyond], [""]]);
+  });
+
+  test("refuses an airflow that is none", () => {
+    expect(refusal(() => fanpressure(curve, [[-1]]))).toEqual({
+      code: "#VALUE!",
+      message: "airflow must be at least 0 cfm; got -1",
+    });
+    expect(refusal(() => fanpressure(curve, [["lots"]])).message).toBe('airflow must be a number (cfm); got "lots"');
+  });
+});
+
+describe("OPERATINGPOINT", () => {
+  // Fan 10 - 0.01 Q in.w.g. against 5 (Q/500)^2: they meet in their own design point, 500 cfm and 5 in.w.g.
+  const line = [[0, 10], [1000, 0]]; // prettier-ignore
+
+  test("gives airflow and pressure side by side, for a range of design points", () => {
+    expect(operatingpoint(line, [[500]], [[5]])).toEqual([[expect.closeTo(500, 9), expect.closeTo(5, 9)]]);
+    // 10 - 0.01 Q = 1.25 (Q/250)^2 is the same line; 0 is free air: 1000 cfm
+    expect(operatingpoint(line, [[250], [500]], [[1.25], [0]])).toEqual([
+      [expect.closeTo(500, 9), expect.closeTo(5, 9)],
+      [expect.closeTo(1000, 9), 0],
+    ]);
+  });
+
+  test("with a hump says that several points meet", () => {
+    const hump = [[0, 10], [100, 1.5], [200, 9], [400, 0]]; // prettier-ignore
+    const [row] = operatingpoint(hump, [[200]], [[7.2]]); // 1.8 in at 100 cfm: over the fan; 7.2 at 200: under it
+    expect(row).toHaveLength(3);
+    expect(row![2]).toBe("the curve has a hump: 3 points meet, this is the stable one");
+    expect(operatingpoint(hump, [[200]], [[3]])[0]).toHaveLength(2);
+  });
+
+  test("finds no answer beyond the curve, and says which way it lies", () => {
+    const short = [[100, 9], [600, 4]]; // prettier-ignore
+    const said = (...args: number[]) => refusal(() => operatingpoint(short, ...(args.map((arg) => [[arg]]) as [any, any])));
+    expect(said(1000, 1)).toEqual({
+      code: "#N/A",
+      message: "the fan curve ends at 600 cfm, and this system would take more air",
+    });
+    expect(said(100, 20).message).toBe("the fan curve starts at 100 cfm, and this system would take less air");
+    expect(refusal(() => operatingpoint(line, [[500]], [[15]], [[12]]))).toEqual({
+      code: "#N/A",
+      message: "the system asks for more pressure than this fan has at any airflow",
+    });
+  });
+
+  test("refuses a fixed part above the whole, in the user's unit", () => {
+    expect(refusal(() => operatingpoint(line, [[500]], [[1]], [[2]])).message).toBe(
+      "pressure must be at least 2 in.w.g.; got 1",
+    );
+  });
+});
+
+describe("FANLAW", () => {
+  test("moves the points and leaves heading and blank rows where they stand", () => {
+    const given = [["cfm", "in"], [100, 4], [null, null], [300, 1]]; // prettier-ignore
+    expect(fanlaw(given, [[2]], [[1.5]], [[0.5]])).toEqual([
+      ["cfm", "in"],
+      [100 * 2 * 0.125, 4 * 4 * 0.25 * 1.5],
+      ["", ""],
+      [300 * 2 * 0.125, 1 * 4 * 0.25 * 1.5],
+    ]);
+  });
+
+  test("its answer is a curve again", () => {
+    const slower = fanlaw(curve, [[0.5]]);
+    expect(one(fanpressure(slower, [[250]]))).toBeCloseTo(0.9 / 4, 12);
+  });
+
+  test("a fan that speeds up with its system keeps its place on it", () => {
+    const line = [[0, 10], [1000, 0]]; // prettier-ignore
+    fc.assert(
+      fc.property(fc.double({ min: 0.5, max: 2, noNaN: true }), (speed) => {
+        const [airflow, pressure] = operatingpoint(fanlaw(line, [[speed]]), [[500]], [[5]])[0]!;
+        expect(Math.abs(airflow / (500 * speed) - 1)).toBeLessThan(1e-11);
+        expect(Math.abs(pressure / (5 * speed ** 2) - 1)).toBeLessThan(1e-11);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test.each<[unknown[], string]>([
+    [[null], "speedratio must be above 0; got a blank cell"],
+    [[-1], "speedratio must be above 0; got -1"],
+    [["fast"], 'speedratio must be a number; got "fast"'],
+    [[1, 20], "densityratio must be at most 10; got 20"],
+  ])("refuses %j", (ratios, message) => {
+    const [speed, density] = ratios.map((ratio) => [[ratio]]) as [any[][], any[][]?];
+    expect(refusal(() => fanlaw(curve, speed, density)).message).toBe(message);
+  });
+});
+
+describe("AIRPOWER", () => {
+  // 1000 cfm at 10 in.w.g.: 0.4719474 m3/s x 2488.4 Pa = 1174.394 W; / 745.699872 = 1.574888 hp. In SI 3600 m3/h at 1000 Pa: 1 kW.
+  test("is by hand 1.574888 hp for 1000 cfm at 10 in.w.g., and 1 kW for 1 m3/s at 1000 Pa", () => {
+    expect(one(airpower([[1000]], [[10]]))).toBeCloseTo(1.574888, 6);
+    expect(one(airpower([[3600]], [[1000]], [[null]], [["SI"]]))).toBeCloseTo(1, 12);
+    expect(one(airpower([[3600]], [[1000]], [[0.5]], [["SI"]]))).toBeCloseTo(2, 12);
+  });
+
+  test("refuses an efficiency that none has", () => {
+    expect(refusal(() => airpower([[1000]], [[10]], [[60]])).message).toBe("efficiency must be at most 1; got 60");
+  });
+});
