@@ -15,6 +15,26 @@ export interface Sheet {
   readonly cells: readonly SheetCell[];
   readonly lists: readonly ChoiceList[];
   readonly flags: readonly Flag[];
+  readonly charts?: readonly Chart[];
+}
+
+/** A chart over cells. Its lines share one range of x; a cell that is blank or no number breaks a line. */
+export interface Chart {
+  readonly kind: "line through points";
+  readonly over: string; // the cells it covers: "C26:I38"
+  readonly title: string;
+  readonly x: Axis & { readonly range: string };
+  readonly y: Axis & { readonly series: readonly Series[] };
+}
+
+export interface Axis {
+  readonly title: string; // with its unit
+}
+
+export interface Series {
+  readonly name: string;
+  readonly range: string; // as long as the range of x
+  readonly ink: string; // hex
 }
 
 /** A row that is higher than one line of text. */

@@ -1,4 +1,4 @@
-import { type BuiltSite, goTo, lineSays, type LocalPage, readOne, startSite, typeInto } from "./localPage";
+import { type BuiltSite, goTo, lineSays, type LocalPage, readOne, startSite, typeHere, typeInto } from "./localPage";
 
 jest.setTimeout(30_000);
 
@@ -29,8 +29,7 @@ describe("around the grid", () => {
     }
     await page.keyboard.press("Shift+F6");
     expect(await focusIsIn("sheet")).toBe(true);
-    await page.keyboard.type("12");
-    await page.keyboard.press("Enter");
+    await typeHere(page, "12");
     expect(await readOne(page, "A1")).toBe("12");
   });
 

@@ -78,10 +78,20 @@ export async function walkTo(page: Page, address: string): Promise<void> {
   for (let step = 1; step < row; step++) await page.keyboard.press("ArrowDown");
 }
 
+/**
+ * Types into the selected cell over what is there. The first key clears the old text with the next drawing of the grid;
+ * keys that come sooner, faster than any hand, would be typed beside it.
+ */
+export async function typeHere(page: Page, text: string): Promise<void> {
+  await page.keyboard.type(text[0]!);
+  await page.waitForFunction((first) => document.activeElement?.textContent === first, text[0]!);
+  await page.keyboard.type(text.slice(1));
+  await page.keyboard.press("Enter");
+}
+
 export async function typeInto(page: Page, address: string, text: string): Promise<void> {
   await goTo(page, address);
-  await page.keyboard.type(text);
-  await page.keyboard.press("Enter");
+  await typeHere(page, text);
 }
 
 const NOTHING = "nothing copied yet";

@@ -1,6 +1,7 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { version } from "../../package.json";
 import { manifestFaults } from "../../scripts/checkManifest";
 import { dist } from "./loadBundle";
 
@@ -15,6 +16,12 @@ function broken(passage: string, instead: string): string {
 }
 
 describe("the manifest", () => {
+  test("has the version of the package", () => {
+    expect(readFileSync(path.join(__dirname, "../../manifest.xml"), "utf8")).toContain(
+      `<Version>${version}.0</Version>`,
+    );
+  });
+
   test("has no fault as it stands in the tree", () => {
     expect(manifestFaults(manifest, dist)).toEqual([]);
   });

@@ -19,7 +19,18 @@ const one = (answer: any[][]): unknown => answer[0]![0];
 describe("a curve range", () => {
   test("may have a heading, any order of points and blank rows, also blanks that came as 0", () => {
     const [heading, ...rows] = CURVE;
-    const shuffled = [[null, null], heading!, rows[3]!, ["", ""], rows[5]!, rows[1]!, [0, 0], rows[4]!, rows[2]!, rows[0]!];
+    const shuffled = [
+      [null, null],
+      heading!,
+      rows[3]!,
+      ["", ""],
+      rows[5]!,
+      rows[1]!,
+      [0, 0],
+      rows[4]!,
+      rows[2]!,
+      rows[0]!,
+    ];
     const at = [[100], [333], [640], [1111]];
     expect(fanpressure(shuffled as any[][], at)).toEqual(fanpressure(curve, at));
     expect(fanpressure(rows as any[][], at)).toEqual(fanpressure(curve, at));
@@ -57,7 +68,10 @@ describe("FANPRESSURE", () => {
   test("passes through the points, in both unit systems", () => {
     expect(fanpressure(curve, [[500], [1200]])).toEqual([[expect.closeTo(0.9, 12)], [expect.closeTo(0, 12)]]);
     expect(fanpressure(curve, [[0]])).toEqual([[0.9]]); // alone; in a range a 0 counts as blank
-    const si = CURVE.slice(1).map(([airflow, pressure]) => [Number(airflow) * 1.69901079552, Number(pressure) * 248.84]);
+    const si = CURVE.slice(1).map(([airflow, pressure]) => [
+      Number(airflow) * 1.69901079552,
+      Number(pressure) * 248.84,
+    ]);
     const metric = Number(one(fanpressure(si, [[640 * 1.69901079552]], [["SI"]]))) / 248.84;
     expect(Math.abs(metric / Number(one(fanpressure(curve, [[640]]))) - 1)).toBeLessThan(1e-12);
   });
@@ -100,7 +114,8 @@ describe("OPERATINGPOINT", () => {
 
   test("finds no answer beyond the curve, and says which way it lies", () => {
     const short = [[100, 9], [600, 4]]; // prettier-ignore
-    const said = (...args: number[]) => refusal(() => operatingpoint(short, ...(args.map((arg) => [[arg]]) as [any, any])));
+    const said = (...args: number[]) =>
+      refusal(() => operatingpoint(short, ...(args.map((arg) => [[arg]]) as [any, any])));
     expect(said(1000, 1)).toEqual({
       code: "#N/A",
       message: "the fan curve ends at 600 cfm, and this system would take more air",

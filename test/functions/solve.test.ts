@@ -7,7 +7,16 @@ import { byName, type Row, table } from "../support/tables";
 
 const FAN = [["cfm", "in.w.g."], [0, 11], [600, 9], [1200, 4], [1400, 0]]; // prettier-ignore
 
-const saw: Row = { Run: "saw", To: "main", Diameter: 4, Length: 10, Hood: "plain end", Airflow: 350, Gate: "open", Leak: 0.5 };
+const saw: Row = {
+  Run: "saw",
+  To: "main",
+  Diameter: 4,
+  Length: 10,
+  Hood: "plain end",
+  Airflow: 350,
+  Gate: "open",
+  Leak: 0.5,
+};
 const sander: Row = { ...saw, Run: "sander", Length: 20, Flex: 3, Fittings: "elbow 1.5 x2", Leak: 1 };
 const main: Row = { Run: "main", To: "fan", Diameter: 6, Length: 10, Fittings: "branch 45" };
 const shop = [saw, sander, main];
@@ -35,7 +44,8 @@ describe("SOLVE's table", () => {
     const expected: Record<string, number> = {
       ...{ Airflow: 2104.37, Velocity: 18.6068, "Static suction": 415.452, "Run loss": 415.452 },
     };
-    for (const [column, value] of Object.entries(expected)) expect(relative(number(run![column]), value)).toBeLessThan(1e-5);
+    for (const [column, value] of Object.entries(expected))
+      expect(relative(number(run![column]), value)).toBeLessThan(1e-5);
     expect(run).toMatchObject({ Leak: 0, Gate: "", Note: 'dust settles: "wood dust" needs 20 m/s' });
     expect(relative(number(Fan!.Airflow), 2104.37)).toBeLessThan(1e-5);
     expect(relative(number(Fan!["Static suction"]), 415.452)).toBeLessThan(1e-5);
@@ -68,7 +78,10 @@ describe("SOLVE's table", () => {
       Airflow: Number(row.Airflow ?? 0) * 1.69901079552,
       Leak: Number(row.Leak ?? 0) * 645.16,
     }));
-    const curve = FAN.slice(1).map(([airflow, pressure]) => [Number(airflow) * 1.69901079552, Number(pressure) * 248.84]);
+    const curve = FAN.slice(1).map(([airflow, pressure]) => [
+      Number(airflow) * 1.69901079552,
+      Number(pressure) * 248.84,
+    ]);
     const [inches, metric] = [solved(shop), solved(si, curve, null, null, "SI")];
     for (const [name, run] of Object.entries(inches)) {
       const other = metric[name]!;
@@ -132,8 +145,13 @@ describe("SOLVE's notes say", () => {
     expect(number(wide.main!.Velocity)).toBeLessThan(3937);
     expect(wide.main!.Note).toBe('dust settles: "wood dust" needs 3937 fpm');
     const gets = Math.round(((number(wide.saw!.Airflow) - number(wide.saw!.Leak)) / 2000) * 100);
-    expect(wide.saw!.Note).toBe(`dust settles: "wood dust" needs 3937 fpm; the hood gets ${gets} % of the 2000 cfm wanted`);
-    const fast = solved([{ ...saw, Airflow: null }, { ...main, Diameter: 4 }]);
+    expect(wide.saw!.Note).toBe(
+      `dust settles: "wood dust" needs 3937 fpm; the hood gets ${gets} % of the 2000 cfm wanted`,
+    );
+    const fast = solved([
+      { ...saw, Airflow: null },
+      { ...main, Diameter: 4 },
+    ]);
     expect(number(fast.saw!.Velocity)).toBeGreaterThan(5512);
     expect(fast.saw!.Note).toBe("too fast: over 5512 fpm only costs pressure and wears the duct");
   });

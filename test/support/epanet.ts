@@ -39,6 +39,7 @@ export interface Engine {
   readonly solve: () => void;
   readonly read: () => EpanetAnswer;
   readonly close: () => void;
+  readonly again: () => Engine; // the same input file, opened anew
 }
 
 export async function newWorkspace(): Promise<Workspace> {
@@ -56,6 +57,10 @@ export function loadEngine(
   accuracy: "tightest" | "usual",
 ): Engine {
   workspace.writeFile("net.inp", epanetInput(network, curve, air, accuracy));
+  return openEngine(workspace, network, air);
+}
+
+function openEngine(workspace: Workspace, network: Network, air: Surroundings): Engine {
   const project = new Project(workspace);
   project.open("net.inp", "net.rpt", "net.out");
   const modelled = modelledRuns(network);
@@ -74,7 +79,11 @@ export function loadEngine(
     project.initH(10);
     project.runH();
   };
-  return { solve, read, close: () => (project.closeH(), project.close()) };
+  const close = (): void => {
+    project.closeH();
+    project.close();
+  };
+  return { solve, read, close, again: () => openEngine(workspace, network, air) };
 }
 
 /** Whether a run lets air in anywhere upstream: an open end, or a leak. */
@@ -98,7 +107,9 @@ export function epanetInput(
   const modelled = modelledRuns(network);
   const [junctions, pipes, emitters]: [string[], string[], string[]] = [["outlet", "inlet"], [], []];
   const pipe = (id: string, from: string, to: string, run: Run, length: number, wall: number, K: number): void => {
-    pipes.push([id, from, to, length * SAME_FRICTION || NO_LENGTH, run.diameter * 1000, wall * 1000 || 1e-6, K].join(" "));
+    pipes.push(
+      [id, from, to, length * SAME_FRICTION || NO_LENGTH, run.diameter * 1000, wall * 1000 || 1e-6, K].join(" "),
+    );
   };
   runs.forEach((run, index) => {
     if (!modelled[index]) return;
@@ -111,13 +122,22 @@ export function epanetInput(
       pipe(`hose${index}`, `mid${index}`, `up${index}`, run, run.hoseLength, air.hoseRoughness, 0);
     }
     if (run.gate === "shut") emitters.push(`up${index} ${emitter(run, air)}`);
-    else if (joining[index]!.length === 0) pipe(`hood${index}`, `up${index}`, "room", run, 0, 0, run.hood ?? air.plainEnd);
+    else if (joining[index]!.length === 0)
+      pipe(`hood${index}`, `up${index}`, "room", run, 0, 0, run.hood ?? air.plainEnd);
   });
   discharge.forEach((index, place) => {
     const run = runs[index]!;
     const to = place === discharge.length - 1 ? "inlet" : `outlet${place}`;
     if (to !== "inlet") junctions.push(to);
-    pipe(`out${index}`, place === 0 ? "outlet" : `outlet${place - 1}`, to, run, run.length, run.roughness, minorLoss(run, air));
+    pipe(
+      `out${index}`,
+      place === 0 ? "outlet" : `outlet${place - 1}`,
+      to,
+      run,
+      run.length,
+      run.roughness,
+      minorLoss(run, air),
+    );
   });
   const fanEnd = discharge.length === 0 ? "inlet" : "outlet";
   const thickness = air.density / STANDARD_DENSITY;

@@ -45,7 +45,12 @@ export function seededTree(seed: number, count: number, losses: "K only" | "with
     });
   });
   const size = runs[0]!.diameter;
-  const chimney = makeRun("chimney", "", { side: "discharge", diameter: size, coefficient: 1, length: friction ? 3 : 0 });
+  const chimney = makeRun("chimney", "", {
+    side: "discharge",
+    diameter: size,
+    coefficient: 1,
+    length: friction ? 3 : 0,
+  });
   const curve = fanCurve([
     { airflow: 0, pressure: 2500 },
     { airflow: 0.12 * hoods[0]!, pressure: 0 },

@@ -1,4 +1,5 @@
 const MOST_STEPS = 200;
+const SAME = 2 * Number.EPSILON; // relative: a bracket as narrow as this holds one number
 
 /**
  * Where a continuous function falls through zero between two ends, to the last digit: Ridders' method, which keeps the
@@ -14,29 +15,20 @@ export function fallingRoot(f: (x: number) => number, low: number, high: number)
   if (fa === 0) return a;
   for (let step = 0; step < MOST_STEPS && fb !== 0; step++) {
     const middle = (a + b) / 2;
+    const least = SAME * Math.max(Math.abs(a), Math.abs(b));
+    if (b - a <= 2 * least) return middle;
     const fm = f(middle);
-    if (middle <= a || middle >= b || fm === 0) return middle;
+    if (fm === 0) return middle;
     const guess = middle + ((middle - a) * fm) / Math.sqrt(fm * fm - fa * fb);
-    const x = guess > a && guess < b ? guess : middle;
+    // A guess that falls on an end says that the root is there: one step inside, so that the bracket closes around it.
+    const x = Number.isNaN(guess) ? middle : Math.min(Math.max(guess, a + least), b - least);
     const fx = f(x);
     if (fx === 0) return x;
-    const stops = [
-      { x: a, f: fa },
-      ...(middle < x
-        ? [
-            { x: middle, f: fm },
-            { x, f: fx },
-          ]
-        : [
-            { x, f: fx },
-            { x: middle, f: fm },
-          ]),
-      { x: b, f: fb },
-    ];
-    const after = stops.findIndex((stop) => stop.f <= 0);
-    const [left, right] = [stops[after - 1]!, stops[after]!];
-    if (left.x === a && right.x === b) return x;
-    [a, fa, b, fb] = [left.x, left.f, right.x, right.f];
+    const [left, right] = middle < x ? [middle, x] : [x, middle];
+    const [fLeft, fRight] = middle < x ? [fm, fx] : [fx, fm];
+    if (fLeft <= 0) [b, fb] = [left, fLeft];
+    else if (fRight <= 0) [a, fa, b, fb] = [left, fLeft, right, fRight];
+    else [a, fa] = [right, fRight];
   }
   return b;
 }

@@ -8,6 +8,8 @@ import { type Cell, CellErrorValue, type Matrix } from "../cells";
 import { edited } from "../runsTable/editTable";
 import { speedNotes } from "../runsTable/notes";
 import { type Change, changesAlong, sealedLeak, shutGate } from "./changes";
+import type { TableRun } from "../runsTable/readRuns";
+import type { RunFlow } from "./flowNotes";
 import { runFlows } from "./runFlows";
 import { type Fan, type SolvedTable, solveRuns } from "./solveRuns";
 
@@ -32,7 +34,7 @@ export function gainTable(runs: Matrix, fan: Fan, hood: unknown, system: UnitSys
   if (!(before > 0))
     throw new DomainError("hood", now.network.runs[place]!.name, "an open hood: no air reaches this one");
   const gains = changesFor(runs, now, place, system).flatMap((change) => {
-    const gain = gainOf(change, runs, fan, place, before, system);
+    const gain = gainOf(change, runs, fan, now, place, before, system);
     return gain === null ? [] : [gain];
   });
   gains.sort((a, b) => b.gained - a.gained);
@@ -96,6 +98,7 @@ function gainOf(
   change: Change,
   runs: Matrix,
   fan: Fan,
+  now: SolvedTable,
   place: number,
   before: number,
   system: UnitSystem,
@@ -113,9 +116,26 @@ function gainOf(
   const flows = runFlows(after);
   const at = after.table.runs.findIndex(({ row }) => row === change.entry.row);
   const flow = flows[at]!;
-  const carriesDust = after.network.runs[at]!.side === "suction" && flow.fed;
-  const settles = carriesDust
-    ? speedNotes(change.entry.dust, flow.velocity, system).filter((note) => note.startsWith("dust"))
-    : [];
-  return { change, gained, velocity: flow.fed ? flow.velocity : null, note: settles.join("; ") };
+  const discharge = after.network.runs[at]!.side === "discharge";
+  const note = settlingNote(change, after.table.runs, flows, runFlows(now), system);
+  return { change, gained, velocity: flow.fed || discharge ? flow.velocity : null, note };
+}
+
+/** Dust that settles in the changed run, and the other runs in which it settles now and did not before. */
+function settlingNote(
+  change: Change,
+  runs: readonly TableRun[],
+  after: readonly RunFlow[],
+  before: readonly RunFlow[],
+  system: UnitSystem,
+): string {
+  const settles = ({ dust }: TableRun, flow: RunFlow): boolean =>
+    flow.fed && !flow.beyondShut && flow.velocity < dust.low;
+  const own = runs.findIndex(({ row }) => row === change.entry.row);
+  const here = settles(runs[own]!, after[own]!) ? speedNotes(runs[own]!.dust, after[own]!.velocity, system) : [];
+  const elsewhere = runs.filter(
+    (entry, index) => index !== own && settles(entry, after[index]!) && !settles(entry, before[index]!),
+  );
+  const names = elsewhere.map(({ run }) => run.name).join(", ");
+  return [...here, ...(names === "" ? [] : [`dust would settle in: ${names}`])].join("; ");
 }

@@ -19,7 +19,8 @@ export function readScenarios(sets: Matrix, runs: Matrix): (Scenario | null)[] {
   const names = runNames(runs);
   const first = sets[0]!;
   const marked = first.length > 1 && first.slice(1).some((cell) => typeof cell === "string" && names.has(plain(cell)));
-  if (marked && !isListRow(first, names)) return sets.slice(1).map((line) => markedRow(first, line, names));
+  if (marked && !isListRow(first, names) && !hasListsBelow(sets, names))
+    return sets.slice(1).map((line) => markedRow(first, line, names));
   if (first.length > 2) {
     throw new DomainError(
       "scenarios",
@@ -33,6 +34,14 @@ export function readScenarios(sets: Matrix, runs: Matrix): (Scenario | null)[] {
 /** A row of two cells whose second is a list (or one name) and whose first is no run: a named scenario, not a heading. */
 const isListRow = (line: readonly Cell[], names: ReadonlyMap<string, string>): boolean =>
   line.length === 2 && typeof line[0] === "string" && !names.has(plain(line[0])) && !isLabelHeading(line[0]);
+
+/** Two columns whose second goes on with names of runs are names and lists, even where the first scenario is called like a run. */
+const hasListsBelow = (sets: Matrix, names: ReadonlyMap<string, string>): boolean =>
+  sets[0]!.length === 2 &&
+  (sets.length === 1 || sets.slice(1).some(([, cell]) => typeof cell === "string" && isList(cell, names)));
+
+const isList = (text: string, names: ReadonlyMap<string, string>): boolean =>
+  text.split(/[;,\n]/).every((part) => names.has(plain(part)));
 
 const isLabelHeading = (text: string): boolean => ["scenario", "scenarios", "name", "set"].includes(plain(text));
 
@@ -65,7 +74,7 @@ function markedRow(
       throw unknownName(
         "scenarios",
         [...names.values()].map((key) => ({ key })),
-        shown(head),
+        typeof head === "string" ? head : shown(head),
         "headed by names of runs in the table",
       );
   });

@@ -1,6 +1,7 @@
 import { placeOf } from "../../sheets/address";
 import type { StyleName } from "../../sheets/styles";
 import type { Sheet, SheetCell, Workbook } from "../../sheets/workbook";
+import { type CellSizes, chartFigure } from "./charts";
 import { gridBorder, gridStyle } from "./looks";
 
 /** Version of the grid's data format; without it old migrations run over the data. */
@@ -9,6 +10,7 @@ const DATA_VERSION = "19.3.2";
 const CHARACTER = 7; // pixels of an average character of the default font
 const LINE = 18; // pixels of a line of text
 const ROW = 23; // pixels of an ordinary row
+const COLUMN = 96; // pixels of a column whose width nobody set
 const SPARE_ROWS = 40;
 const LEAST_COLUMNS = 26;
 
@@ -67,6 +69,7 @@ function borderOf(style: StyleName | undefined, borders: ReturnType<typeof numbe
 
 function sheetData(sheet: Sheet, id: string): Record<string, unknown> {
   const places = sheet.cells.map(({ at }) => placeOf(at));
+  const sizes = cellSizes(sheet);
   return {
     id,
     name: sheet.name,
@@ -75,10 +78,8 @@ function sheetData(sheet: Sheet, id: string): Record<string, unknown> {
     cells: Object.fromEntries(
       sheet.cells.flatMap((cell) => (contentOf(cell) === "" ? [] : [[cell.at, contentOf(cell)]])),
     ),
-    cols: Object.fromEntries(sheet.columns.map((width, index) => [index, { size: Math.round(width * CHARACTER) }])),
-    rows: Object.fromEntries(
-      sheet.tallRows.map(({ row, lines }) => [row - 1, { size: Math.max(ROW, lines * LINE + 6) }]),
-    ),
+    cols: Object.fromEntries(sheet.columns.map((_, index) => [index, { size: sizes.width(index + 1) }])),
+    rows: Object.fromEntries(sheet.tallRows.map(({ row }) => [row - 1, { size: sizes.height(row) }])),
     panes: { xSplit: sheet.frozen.columns, ySplit: sheet.frozen.rows },
     conditionalFormats: sheet.flags.map(({ range, containsText, style }, index) => ({
       id: `${id}-flag${index + 1}`,
@@ -91,6 +92,18 @@ function sheetData(sheet: Sheet, id: string): Record<string, unknown> {
       isBlocking: strict,
       criterion: { type: "isValueInList", values: choices, displayStyle: "arrow" },
     })),
+    figures: (sheet.charts ?? []).map((chart, index) => chartFigure(chart, `${id}-chart${index + 1}`, sizes)),
+  };
+}
+
+function cellSizes(sheet: Sheet): CellSizes {
+  const lines = new Map(sheet.tallRows.map((tall) => [tall.row, tall.lines]));
+  return {
+    width: (column) => {
+      const characters = sheet.columns[column - 1];
+      return characters === undefined ? COLUMN : Math.round(characters * CHARACTER);
+    },
+    height: (row) => Math.max(ROW, (lines.get(row) ?? 0) * LINE + 6),
   };
 }
 

@@ -14,7 +14,7 @@ export function answer(): SheetCell[] {
     text(`A${ANSWER - 2}`, "What that asks of the fan", "section"),
     text(
       `D${ANSWER - 2}`,
-      `One formula fills this table: =DUCT.BUDGET(${wholeTable}, density, units). Its last row is the fan.`,
+      `One formula fills this table: =DUCT.BUDGET(${wholeTable}, density, units). Its last row is the fan. Where an error names a row, the heading is row 1.`,
       "note",
     ),
   ];

@@ -19,7 +19,11 @@ export const columnOf = (column: RunColumn): number => TABLE_COLUMN + runColumns
 export const inTable = (column: RunColumn): string =>
   `${cellAddress(columnOf(column), FIRST)}:${cellAddress(columnOf(column), LAST)}`;
 
-export const wholeTable = `${cellAddress(TABLE_COLUMN, HEADER)}:${cellAddress(TABLE_COLUMN + runColumns.length - 1, LAST)}`;
+const tableTo = (column: RunColumn): string =>
+  `${cellAddress(TABLE_COLUMN, HEADER)}:${cellAddress(columnOf(column), LAST)}`;
+
+export const wholeTable = tableTo("Leak shut");
+export const tableWithoutLeaks = tableTo("Side");
 
 /** A column of BUDGET's answer without its header. */
 export const answerColumn = (letter: string): string => `$${letter}$${ANSWER + 1}:$${letter}$${ANSWER_END}`;

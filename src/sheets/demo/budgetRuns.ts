@@ -1,3 +1,4 @@
+import { gateConditions } from "../../reference/gateConditions";
 import { lossFamilies } from "../../reference/lossFamilies";
 import { materials } from "../../reference/materials";
 import { cellAddress } from "../address";
@@ -49,10 +50,14 @@ const absolute = (address: string): string => address.replace(/^([A-Z]+)/, "$$$1
 /** Words to choose from. Only those that admit nothing else are strict: a K or a roughness may stand in place of a name. */
 export function runsLists(): ChoiceList[] {
   const hoods = lossFamilies.filter((family) => family.kind === "hood").map((family) => family.key);
+  const leaksWhile = (state: "open" | "shut"): string[] =>
+    gateConditions.filter((row) => row.state === state || row.state === "either").map(({ key }) => key);
   return [
     { range: inTable("Gate"), choices: ["open", "shut"], strict: true },
     { range: inTable("Side"), choices: ["suction", "discharge"], strict: true },
     { range: inTable("Material"), choices: materials.map(({ key }) => key), strict: false },
     { range: inTable("Hood"), choices: hoods, strict: false },
+    { range: inTable("Leak open"), choices: leaksWhile("open"), strict: false },
+    { range: inTable("Leak shut"), choices: leaksWhile("shut"), strict: false },
   ];
 }

@@ -29,7 +29,7 @@ const LIMIT_NOTE =
 /** Inputs above, totals beside the settings, the answer of BUDGET below: a change and what it does are seen at once. */
 export const budgetSheet: Sheet = {
   name: BUDGET_SHEET,
-  columns: [17, 16, 11, 9, 11, 8.5, 9, 14, 21, 8.5, 17, 17, 12, 12, 11, 12],
+  columns: [17, 16, 11, 9, 11, 8.5, 9, 14, 21, 8.5, 17, 12, 12, 11, 12, 12, 9, 17, 17],
   tallRows: [
     { row: HEADER, lines: 2 },
     { row: ANSWER, lines: 4 },

@@ -208,12 +208,10 @@ export const fanRows: PublishedGroup = {
   title: "fans, fan laws and an operating point",
   rows: [
     ...bySpeed,
-    ...singleLaws.map(
-      ([id, what, source, printed, unit, compute]): PublishedRow => ({
-        ...{ id, what, source, printed, unit, compute },
-        tolerance: HALF_LAST_DIGIT,
-      }),
-    ),
+    ...singleLaws.map(([id, what, source, printed, unit, compute]): PublishedRow => ({
+      ...{ id, what, source, printed, unit, compute },
+      tolerance: HALF_LAST_DIGIT,
+    })),
     airPower,
     onCurve,
     ...operatingPoint,

@@ -1,10 +1,11 @@
 import { AIR_VISCOSITY } from "../../air/constants";
-import { frictionFactor } from "../../friction/frictionFactor";
+import { frictionFactor, ROUGHEST } from "../../friction/frictionFactor";
 import { sectionArea } from "../../section/section";
 
 const LAMINAR_END = 2000; // Reynolds number, as frictionFactor has it
 const TURBULENT_START = 4000;
 const TO_DECIMAL = 2 / Math.LN10;
+const FIRST_ROOT = 7; // 1/sqrt(f) of a workshop's duct, near enough: f = 0.02
 
 /**
  * Straight lengths of one network, by index, with 1/sqrt(f) of each carried from one airflow to the next: while a solver
@@ -14,7 +15,7 @@ export interface Lengths {
   readonly resistance: Float64Array; // [Pa s2/m6] loss = resistance f Q^2
   readonly reynoldsPerFlow: Float64Array; // [s/m3]
   readonly wall: Float64Array; // [-] (e/D)/3.7
-  readonly bandStart: Float64Array; // [-] f at Re 4000, the upper end of the band between laminar and turbulent
+  readonly bandEnd: Float64Array; // [-] f at Re 4000, the upper end of the band after laminar flow; 0 until it is visited
   readonly root: Float64Array; // [-] 1/sqrt(f), carried
   readonly slope: Float64Array; // [Pa s/m3] d loss / dQ at the last visit
   readonly shift: Float64Array; // one number: the largest relative change of a root since it was last set to 0
@@ -26,7 +27,7 @@ export function newLengths(count: number): Lengths {
     resistance: column(),
     reynoldsPerFlow: column(),
     wall: column(),
-    bandStart: column(),
+    bandEnd: column(),
     root: column(),
     slope: column(),
     shift: new Float64Array(1),
@@ -46,8 +47,7 @@ export function setLength(
   lengths.resistance[index] = ((length / diameter) * density) / (2 * area * area);
   lengths.reynoldsPerFlow[index] = (density * diameter) / (area * AIR_VISCOSITY);
   lengths.wall[index] = roughness / diameter / 3.7;
-  lengths.bandStart[index] = frictionFactor(TURBULENT_START, roughness / diameter);
-  lengths.root[index] = frictionFactor(1e5, roughness / diameter) ** -0.5;
+  lengths.root[index] = FIRST_ROOT;
 }
 
 /**
@@ -71,7 +71,11 @@ export function carriedFriction(lengths: Lengths, index: number, airflow: number
   }
   if (reynolds < TURBULENT_START) {
     const laminar = 64 / LAMINAR_END;
-    const rise = (lengths.bandStart[index]! - laminar) / (TURBULENT_START - LAMINAR_END);
+    if (lengths.bandEnd[index] === 0) {
+      const relativeRoughness = Math.min(3.7 * lengths.wall[index]!, ROUGHEST); // not above it by a last digit
+      lengths.bandEnd[index] = frictionFactor(TURBULENT_START, relativeRoughness);
+    }
+    const rise = (lengths.bandEnd[index]! - laminar) / (TURBULENT_START - LAMINAR_END);
     const factor = laminar + rise * (reynolds - LAMINAR_END);
     lengths.slope[index] = resistance * airflow * (2 * factor + rise * reynolds);
     return resistance * factor * airflow * airflow;

@@ -12,6 +12,8 @@ export const LEAK_ONLY = 3; // nothing but the run's own leak
 
 /** A network as columns of numbers, ready for sweeps along the tree. Everything is SI. */
 export interface Elements {
+  readonly order: Int32Array; // suction runs, every run after all that join it
+  readonly joins: Int32Array; // the run that each run joins; -1 at the fan
   readonly kind: Uint8Array;
   readonly cut: Uint8Array; // 1 beyond a shut gate: still, and at the room's pressure
   readonly endResistance: Float64Array; // [Pa s2/m6] of an open end: P = R q^2; of a lone leak likewise
@@ -24,7 +26,7 @@ export interface Elements {
   readonly hoses: Lengths;
 }
 
-const SMALLEST_ENTRY = 1e-9; // [-] an entry without any loss would leave its airflow undetermined
+const SMALLEST_ENTRY = 1e-12; // [-] an entry without any loss would leave its airflow undetermined
 
 export function elementsOf(network: Network, surroundings: Surroundings): Elements {
   const { runs, joining, order } = network;
@@ -32,6 +34,8 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
   const count = runs.length;
   const column = (): Float64Array => new Float64Array(count);
   const elements: Elements = {
+    order: Int32Array.from(order),
+    joins: Int32Array.from(network.joins),
     kind: new Uint8Array(count),
     cut: new Uint8Array(count),
     endResistance: column(),
@@ -79,7 +83,10 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
   return elements;
 }
 
-/** Loss of a run at an airflow [Pa], against the flow's sense; the derivative [Pa s/m3] is put into `slopes`. */
+/**
+ * Loss of a run at an airflow [Pa], with the flow's sign; the derivative [Pa s/m3] is put into `slopes`. A device with an
+ * exponent below 1 puts its chord there instead.
+ */
 export function runHead(elements: Elements, index: number, airflow: number, slopes: Float64Array): number {
   const flow = Math.abs(airflow);
   const fixed = elements.fixedResistance[index]! * flow;
@@ -90,7 +97,8 @@ export function runHead(elements: Elements, index: number, airflow: number, slop
     const exponent = elements.deviceExponent[index]!;
     const device = factor * flow ** exponent;
     loss += device;
-    slope += (exponent * device) / flow;
+    // Below an exponent of 1 Newton's step overshoots from one side of still air to the other; the chord does not.
+    slope += (Math.max(exponent, 1) * device) / flow;
   }
   if (elements.pipes.resistance[index]! > 0) {
     loss += carriedFriction(elements.pipes, index, flow);

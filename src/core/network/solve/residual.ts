@@ -35,7 +35,8 @@ export function residualOf(
   const { runs, order, joins, joining, last } = network;
   const { airflow, arriving, leak, suction } = state;
   const { density, hoseRoughness, plainEnd } = surroundings;
-  const largestPressure = suctionAtFan || 1;
+  const velocityAtFan = airflow[last]! / sectionArea(runs[last]!.diameter, null);
+  const largestPressure = suctionAtFan + 0.5 * density * velocityAtFan * velocityAtFan || 1; // static suction at the fan
   const largestAirflow = airflow[last]! || 1;
   let [residual, worst] = [0, last];
   for (const index of order) {
@@ -54,7 +55,8 @@ export function residualOf(
     const leaking = leakMisfit(run, airflow[index]!, leak[index]!, suction[index]!, density);
     const pressures = Math.max(Math.abs(along), Math.abs(entry), Math.abs(leaking));
     const misfit = Math.max(pressures / largestPressure, mass / largestAirflow);
-    if (!(misfit <= residual)) [residual, worst] = [misfit, index];
+    if (Number.isNaN(misfit)) return { residual: NaN, worst: index };
+    if (misfit > residual) [residual, worst] = [misfit, index];
   }
   return { residual, worst };
 }

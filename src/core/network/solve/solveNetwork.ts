@@ -119,13 +119,14 @@ function onHumpedCurve(system: System, curve: FanCurve, flow: Flow): Solution {
 
 /** Sweeps until the state meets its equations; gives the number of sweeps. */
 function iterate({ network, elements, least }: System, flow: Flow, close: (flow: Flow) => Closing): number {
-  sweepToFan(network, elements, flow, least, 0);
+  sweepToFan(elements, flow, least, 0);
   let before = Infinity;
   for (let iterations = 1; ; iterations++) {
     const { suction, beyond } = close(flow);
-    sweepToEnds(network, elements, flow, suction);
-    const misfit = sweepToFan(network, elements, flow, least, suction);
-    const residual = misfit.pressure / (Math.abs(suction) || 1);
+    sweepToEnds(elements, flow, suction);
+    const misfit = sweepToFan(elements, flow, least, suction);
+    const velocityPressure = elements.velocityResistance[network.last]! * flow.airflow[network.last]! ** 2;
+    const residual = misfit.pressure / (Math.abs(suction) + velocityPressure || 1);
     const settled = misfit.friction <= SETTLED && residual <= PROMISED && (residual <= TOLERANCE || residual >= before);
     if (settled && beyond !== null) throw beyond;
     if (settled || iterations >= MOST_SWEEPS || !Number.isFinite(residual)) return iterations;

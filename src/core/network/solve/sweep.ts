@@ -1,5 +1,4 @@
-import type { Network } from "../network";
-import { type Elements, JUNCTION, LEAK_ONLY, OPEN_END, runHead, STILL } from "./elements";
+import { type Elements, LEAK_ONLY, OPEN_END, runHead, STILL } from "./elements";
 
 /** The unknowns of a network, and what one sweep leaves behind for the way back. Everything is SI; a reversed flow is negative. */
 export interface Flow {
@@ -49,42 +48,33 @@ export interface Misfit {
  * @param least [Pa] the slope of a quadratic law is never taken as less than at this loss, so that a run at rest can start
  * @param suctionAtFan [Pa] at the last run's end, against which its own loss is held
  */
-export function sweepToFan(
-  network: Network,
-  elements: Elements,
-  flow: Flow,
-  least: number,
-  suctionAtFan: number,
-): Misfit {
-  const { order, joins, joining } = network;
+export function sweepToFan(elements: Elements, flow: Flow, least: number, suctionAtFan: number): Misfit {
+  const { order, joins } = elements;
+  const { arrivingBy, byDown } = flow;
+  arrivingBy.offset.fill(0);
+  arrivingBy.rate.fill(0);
   elements.pipes.shift[0] = elements.hoses.shift[0] = 0;
   let pressure = 0;
-  for (const index of order) {
+  for (let place = 0; place < order.length; place++) {
+    const index = order[place]!;
     const kind = elements.kind[index]!;
     if (kind === STILL) continue;
     let missed = 0;
-    if (kind === JUNCTION) addJoining(elements, flow, index, joining[index]!);
-    else if (kind === OPEN_END) missed = linearEnd(elements, flow, index, flow.arriving, flow.arrivingBy, least);
+    if (kind === OPEN_END) missed = linearEnd(elements, flow, index, flow.arriving, arrivingBy, least);
     if (kind === LEAK_ONLY) missed = linearEnd(elements, flow, index, flow.leak, flow.leakBy, least);
     else if (elements.leakShare[index]! > 0) missed = Math.max(missed, linearLeak(elements, flow, index, least));
     flow.loss[index] = runHead(elements, index, flow.airflow[index]!, flow.slope);
     acrossRun(flow, index);
     const to = joins[index]!;
-    const down = to < 0 ? suctionAtFan : flow.suction[to]!;
+    let down = suctionAtFan;
+    if (to >= 0) {
+      down = flow.suction[to]!;
+      arrivingBy.offset[to]! += byDown.offset[index]!;
+      arrivingBy.rate[to]! += byDown.rate[index]!;
+    }
     pressure = Math.max(pressure, Math.abs(down - flow.suction[index]! - flow.loss[index]), missed);
   }
   return { pressure, friction: Math.max(elements.pipes.shift[0], elements.hoses.shift[0]) };
-}
-
-function addJoining(elements: Elements, flow: Flow, index: number, joining: readonly number[]): void {
-  let [offset, rate] = [0, 0];
-  for (const other of joining) {
-    if (elements.kind[other] === STILL) continue;
-    offset += flow.byDown.offset[other]!;
-    rate += flow.byDown.rate[other]!;
-  }
-  flow.arrivingBy.offset[index] = offset;
-  flow.arrivingBy.rate[index] = rate;
 }
 
 /** An opening with a law P = R q|q|, made linear at its present flow; gives how far the law is missed [Pa]. */
@@ -137,8 +127,8 @@ function acrossRun(flow: Flow, index: number): void {
 }
 
 /** From the fan to the ends: with the suction at the fan inlet known, every run's suction and flows. */
-export function sweepToEnds(network: Network, elements: Elements, flow: Flow, suctionAtFan: number): void {
-  const { order, joins } = network;
+export function sweepToEnds(elements: Elements, flow: Flow, suctionAtFan: number): void {
+  const { order, joins } = elements;
   for (let place = order.length - 1; place >= 0; place--) {
     const index = order[place]!;
     const to = joins[index]!;

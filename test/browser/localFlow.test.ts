@@ -1,0 +1,248 @@
+import {
+  type BuiltSite,
+  goTo,
+  lineSays,
+  type LocalPage,
+  numberOf,
+  read,
+  readOne,
+  startSite,
+  typeHere,
+  typeInto,
+  walkTo,
+} from "./localPage";
+
+jest.setTimeout(60_000);
+
+let site: BuiltSite;
+let local: LocalPage;
+
+beforeAll(async () => {
+  site = await startSite();
+});
+afterAll(() => site.stop());
+
+beforeEach(async () => {
+  local = await site.open();
+  await openSheet("Flow");
+});
+afterEach(() => local.close());
+
+const openSheet = (name: string): Promise<void> => local.page.getByText(name, { exact: true }).click();
+
+const FLOW = ["run", "airflow", "velocity", "suction", "leak", "loss", "gate", "note"] as const;
+const SEALING = ["run", "wants", "gets", "share", "leak", "sealed", "gains"] as const;
+type Rows<Column extends string> = Record<string, Record<Column, string>>;
+
+/** The rows of a table by the run's name, each by its columns. */
+async function table<Column extends string>(range: string, columns: readonly Column[]): Promise<Rows<Column>> {
+  const rows = await read(local.page, range);
+  return Object.fromEntries(
+    rows.map((row) => [
+      row[0]!,
+      Object.fromEntries(columns.map((column, index) => [column, row[index]!])) as Record<Column, string>,
+    ]),
+  );
+}
+
+const solved = (): Promise<Rows<(typeof FLOW)[number]>> => table("B11:I23", FLOW);
+const sealing = (): Promise<Rows<(typeof SEALING)[number]>> => table("B46:H58", SEALING);
+const HOODS = ["band saw", "planer", "drum sander", "router table"];
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
+/** Each number is shown to the last digit, so a sum of several may be off by half of it for each. */
+const expectNear = (value: number, other: number, margin: number): void =>
+  expect(Math.abs(value - other)).toBeLessThanOrEqual(margin + 1e-9);
+
+describe("the flow sheet", () => {
+  test("shutting the planer's gate by keyboard: the other hoods get more, the leaks' share grows, the mains settle; undo brings all back", async () => {
+    const { page } = local;
+    const before = await solved();
+    const share = numberOf(await readOne(page, "I6"));
+    expect(before.planer!.gate).toBe("open");
+    for (const main of ["north main", "trunk", "separator"]) expect(before[main]!.note).toBe("");
+
+    await walkTo(page, "A12");
+    await typeHere(page, "shut");
+
+    const after = await solved();
+    expect(after.planer).toMatchObject({ gate: "shut", note: "gate shut: only its leak flows" });
+    for (const hood of ["band saw", "drum sander", "router table"])
+      expect(numberOf(after[hood]!.airflow)).toBeGreaterThan(numberOf(before[hood]!.airflow));
+    expect(numberOf(after.Fan!.airflow)).toBeLessThan(numberOf(before.Fan!.airflow));
+    expect(numberOf(after.Fan!.suction)).toBeGreaterThan(numberOf(before.Fan!.suction));
+    expect(numberOf(await readOne(page, "I6"))).toBeGreaterThan(share);
+    for (const main of ["north main", "trunk", "separator"]) expect(after[main]!.note).toMatch(/^dust settles: /);
+    expect(await readOne(page, "I8")).toBe("3"); // those three
+    expect(await readOne(page, "C9")).toBe("band saw; drum sander; router table; ");
+
+    await page.keyboard.press("Control+Z");
+    expect(await solved()).toEqual(before);
+    expect(local.complaints).toEqual([]);
+  });
+
+  test("what flows in flows out: at each junction, at the fan, and over all leaks", async () => {
+    const rows = await solved();
+    const airflow = (run: string): number => numberOf(rows[run]!.airflow);
+    expectNear(airflow("north main"), airflow("band saw") + airflow("planer"), 1.5);
+    expectNear(airflow("south main"), airflow("drum sander") + airflow("router table"), 1.5);
+    expectNear(airflow("trunk"), airflow("north main") + airflow("south main"), 1.5);
+    expectNear(airflow("separator"), airflow("trunk") + numberOf(rows.separator!.leak), 1.05);
+    expect(airflow("Fan")).toBe(airflow("separator"));
+    const leaks = [...HOODS, "separator"].map((run) => numberOf(rows[run]!.leak));
+    expectNear(numberOf(rows.Fan!.leak), sum(leaks), 0.3);
+    expect(numberOf(await readOne(local.page, "I5"))).toBe(Math.round(numberOf(rows.Fan!.leak)));
+  });
+
+  test("all hoods together come out short, and so do three of four, as the notes and the count say", async () => {
+    const rows = await sealing();
+    expect(numberOf(rows.Fan!.gets)).toBeLessThan(numberOf(rows.Fan!.wants));
+    expect(rows.Fan!.wants).toBe("1,750"); // 400 + 550 + 400 + 400
+    const short = HOODS.filter((hood) => numberOf(rows[hood]!.share) < 95);
+    expect(short.length).toBe(3);
+    expect(await readOne(local.page, "C8")).toBe("3");
+    const notes = await solved();
+    for (const hood of HOODS) expect(notes[hood]!.note.includes("the hood gets")).toBe(short.includes(hood));
+  });
+
+  test("sealing gives the hoods less than the leaks add up to, and the difference is what the fan no longer moves", async () => {
+    const rows = await sealing();
+    const [leaks, gained] = [numberOf(rows.Fan!.leak), numberOf(rows.Fan!.gains)];
+    for (const hood of HOODS) expect(numberOf(rows[hood]!.gains)).toBeGreaterThan(0);
+    expectNear(gained, sum(HOODS.map((hood) => numberOf(rows[hood]!.gains))), 0.25);
+    expect(gained).toBeLessThan(leaks);
+    const fanNow = numberOf((await solved()).Fan!.airflow);
+    expectNear(leaks - gained, fanNow - numberOf(rows.Fan!.sealed), 1.1);
+    const sentences = (await read(local.page, "C42:C43")).flat();
+    expect(sentences[0]).toBe(
+      `The leaks add up to ${Math.round(leaks)} cfm. Sealing them all gives the open hoods ${Math.round(gained)} cfm more.`,
+    );
+    expect(sentences[1]).toMatch(/^The other \d+ cfm the fan no longer moves: /);
+  });
+
+  test("what it says of sealing comes true when the leaks are taken out of the budget's table", async () => {
+    const { page } = local;
+    const promised = await sealing();
+    await openSheet("Budget");
+    await goTo(page, "Q11:S22");
+    await page.keyboard.press("Delete");
+    await openSheet("Flow");
+    const now = await sealing();
+    for (const hood of HOODS) {
+      expect(now[hood]!.gets).toBe(promised[hood]!.sealed);
+      expect(numberOf(now[hood]!.gains)).toBe(0);
+    }
+    expect(numberOf(now.Fan!.leak)).toBe(0);
+    expect((await solved()).Fan!.airflow).toBe(promised.Fan!.sealed);
+  });
+
+  test("a gate left blank here is as on the budget, and one set here wins", async () => {
+    const { page } = local;
+    await openSheet("Budget");
+    await typeInto(page, "J11", "shut");
+    await openSheet("Flow");
+    expect((await solved())["band saw"]!.gate).toBe("open");
+    await goTo(page, "A11");
+    await page.keyboard.press("Delete");
+    expect((await solved())["band saw"]!.gate).toBe("shut");
+  });
+
+  test("with every gate shut only leaks flow", async () => {
+    const { page } = local;
+    for (const at of ["A11", "A12", "A13", "A14"]) await typeInto(page, at, "shut");
+    expect(await readOne(page, "C9")).toBe("none");
+    const rows = await solved();
+    for (const hood of HOODS) expect(rows[hood]!.gate).toBe("shut");
+    expectNear(numberOf(rows.Fan!.leak), numberOf(rows.Fan!.airflow), 0.55);
+    expect((await read(page, "C5:C6")).flat()).toEqual(["0", "0"]);
+  });
+
+  test("scenarios agree with the gates set above, leave shut hoods blank, and a blank row takes another one", async () => {
+    const { page } = local;
+    const gets = await sealing();
+    const [all, alone] = (await read(page, "B70:O71")) as [string[], string[]];
+    expect([all[1], all[3], all[5], all[7]]).toEqual(HOODS.map((hood) => gets[hood]!.gets));
+    expect([alone[1], alone[5], alone[7]]).toEqual(["", "", ""]);
+    expect(numberOf(alone[3])).toBeGreaterThan(numberOf(all[3]));
+    expect(numberOf(alone[9])).toBeLessThan(numberOf(all[9])); // less at the fan
+    expect(alone[12]).toMatch(/^trunk: .* dust settles: /); // the widest duct is the slowest
+    expect((await read(page, "A70:A74")).flat()).toEqual(["settles", "settles", "settles", "", ""]);
+
+    await typeInto(page, "B66", "sander alone");
+    await typeInto(page, "E66", "open");
+    const added = (await read(page, "B73:O73"))[0]!;
+    expect(added[0]).toBe("sander alone");
+    expect(added.slice(1, 9).map((cell) => cell === "")).toEqual([true, true, true, true, false, false, true, true]);
+    expect(numberOf(added[5])).toBeGreaterThan(numberOf(all[5]));
+  });
+
+  test("the gains are tried for the hood with the smallest share, and the first of them comes true", async () => {
+    const { page } = local;
+    const rows = await sealing();
+    const least = HOODS.reduce((worst, hood) =>
+      numberOf(rows[hood]!.gets) / numberOf(rows[hood]!.wants) <
+      numberOf(rows[worst]!.gets) / numberOf(rows[worst]!.wants)
+        ? hood
+        : worst,
+    );
+    expect(await readOne(page, "B79")).toBe(least);
+    const gains = (await read(page, "A82:C90")).map(([run, change, gained]) => ({ run, change, gained }));
+    gains
+      .slice(1)
+      .forEach(({ gained }, index) => expect(numberOf(gained)).toBeLessThanOrEqual(numberOf(gains[index]!.gained)));
+    expect(gains[0]).toMatchObject({ run: "band saw", change: "gate there shut" }); // the one beside it on the same main
+
+    await typeInto(page, "A11", "shut");
+    const after = await sealing();
+    expectNear(
+      numberOf(after[least]!.gets) - numberOf(rows[least]!.gets),
+      numberOf(gains[0]!.gained),
+      1.05, // two whole numbers and one decimal
+    );
+  });
+
+  test("another hood can be named", async () => {
+    const { page } = local;
+    await typeInto(page, "B78", "router table");
+    expect(await readOne(page, "B79")).toBe("router table");
+    const runs = (await read(page, "A82:A100")).flat();
+    expect(runs).toContain("south main"); // on its way to the fan
+    expect(runs).not.toContain("north main"); // not on its way, and without a gate or a leak
+  });
+
+  test("the fan works at a point of its curve, and a chart shows it", async () => {
+    const { page } = local;
+    const rows = await solved();
+    const [point] = (await read(page, "A39:C39")) as [string[]];
+    expect(point[0]).toBe(rows.Fan!.airflow);
+    const curve = (await read(page, "A29:B37")).map((line) => line.map(numberOf) as [number, number]);
+    const next = curve.findIndex(([airflow]) => airflow > numberOf(point[0]));
+    expect(numberOf(point[2])).toBeLessThan(curve[next - 1]![1]);
+    expect(numberOf(point[2])).toBeGreaterThan(curve[next]![1]);
+    await page.locator(".o-figure canvas").first().waitFor();
+    expect(local.complaints).toEqual([]);
+    expect(local.outside).toEqual([]);
+  });
+
+  test("a wrong point of the curve is named where the answer would stand, no total shows a 0, and undo brings all back", async () => {
+    const { page } = local;
+    const before = await solved();
+    await typeInto(page, "B30", "abc");
+    expect(await readOne(page, "B10")).toBe("#VALUE!");
+    await lineSays(page, /^B10 shows #VALUE!: pressure in row 3 of the curve must be a number \(in\.w\.g\.\); got "abc"$/);
+    expect((await read(page, "C5:C8")).flat()).toEqual(["see B10", "see B10", "see B10", "see B10"]);
+    expect((await read(page, "I5:I8")).flat()).toEqual(["see B10", "see B10", "see B10", "see B10"]);
+    await page.keyboard.press("Control+Z");
+    expect(await solved()).toEqual(before);
+  });
+
+  test("the headings follow the units cell", async () => {
+    const { page } = local;
+    expect((await read(page, "A28:B28")).flat()).toEqual(["Airflow (cfm)", "Fan static pressure (in.w.g.)"]);
+    await openSheet("Budget");
+    await typeInto(page, "B5", "SI");
+    await openSheet("Flow");
+    expect((await read(page, "A28:B28")).flat()).toEqual(["Airflow (m³/h)", "Fan static pressure (Pa)"]);
+    expect(await readOne(page, "D45")).toBe("Hood gets (m³/h)");
+  });
+});

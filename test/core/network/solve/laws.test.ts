@@ -1,0 +1,142 @@
+import fc from "fast-check";
+import type { Run } from "../../../../src/core/network/network";
+import { misfitsOf } from "../../../support/equations";
+import { costlyTrees, FALLING, flowsOf, type Flows, inTestAir } from "../../../support/flows";
+import { AIR } from "../../../support/runs";
+import { trees } from "../../../support/trees";
+
+const RUNS = { numRuns: 60 };
+const SLACK = 1e-8; // of the fan's airflow: ten times what a residual of 1e-9 may do
+
+/** A straight fan line of up to 0.8 m3/s and 2500 Pa, so that its pressure is known without our curve. */
+const line = inTestAir([0, 2500], [0.8, 0]);
+const onLine = (airflow: number): number => 2500 * (1 - airflow / 0.8);
+
+const isOpenEnd = (runs: readonly Run[], { name, gate }: Run): boolean =>
+  gate !== "shut" && runs.every(({ to }) => to !== name);
+
+/** Air that enters at each open end, by the run's name. */
+const atHoods = (runs: readonly Run[], flows: Flows): Map<string, number> =>
+  new Map(
+    runs.filter((run) => isOpenEnd(runs, run)).map(({ name }) => [name, flows.of(name).airflow - flows.of(name).leak]),
+  );
+
+const some = (runs: readonly Run[], pick: number, which: (run: Run) => boolean): Run => {
+  const found = runs.filter(which);
+  fc.pre(found.length > 0);
+  return found[pick % found.length]!;
+};
+
+const replaced = (runs: readonly Run[], run: Run, facts: Partial<Run>): Run[] =>
+  runs.map((other) => (other === run ? { ...run, ...facts } : other));
+
+describe("solveNetwork, on random trees", () => {
+  test("meets every law as written out by hand to 1e-9, and says so", () => {
+    fc.assert(
+      fc.property(trees, (runs) => {
+        const flows = flowsOf(runs, line);
+        expect(flows.status).toBe("converged");
+        expect(flows.residual).toBeLessThanOrEqual(1e-9);
+        if (flows.fanAirflow === 0) return;
+        const { pressure, airflow } = misfitsOf(flows, onLine(flows.fanAirflow));
+        expect(pressure).toBeLessThan(1e-9);
+        expect(airflow).toBeLessThan(1e-9);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  test("keeps the air's balance: what the fan moves is what hoods and leaks let in", () => {
+    fc.assert(
+      fc.property(trees, (runs) => {
+        const flows = flowsOf(runs);
+        const hoods = [...atHoods(runs, flows).values()].reduce((a, b) => a + b, 0);
+        const leaks = flows.leak.reduce((a, b) => a + b, 0);
+        expect(Math.abs(hoods + leaks - flows.fanAirflow)).toBeLessThanOrEqual(1e-12 * flows.fanAirflow);
+      }),
+      RUNS,
+    );
+  });
+
+  test("sealing any leak never lowers the airflow of an open hood", () => {
+    fc.assert(
+      fc.property(costlyTrees, fc.nat(), (runs, pick) => {
+        const leaking = some(runs, pick, ({ leakArea }) => leakArea > 0);
+        const before = atHoods(runs, flowsOf(runs));
+        const after = flowsOf(replaced(runs, leaking, { leakArea: 0 }));
+        for (const [name, airflow] of before) {
+          expect(after.of(name).airflow - after.of(name).leak - airflow).toBeGreaterThanOrEqual(
+            -SLACK * after.fanAirflow,
+          );
+        }
+      }),
+      RUNS,
+    );
+  });
+
+  test("opening a gate never raises another hood's airflow, and never lowers the fan's", () => {
+    fc.assert(
+      fc.property(costlyTrees, fc.nat(), (runs, pick) => {
+        const shut = some(runs, pick, ({ gate }) => gate === "shut");
+        const before = flowsOf(runs);
+        const after = flowsOf(replaced(runs, shut, { gate: "open" }));
+        const slack = SLACK * after.fanAirflow;
+        for (const [name, airflow] of atHoods(runs, before)) {
+          expect(after.of(name).airflow - after.of(name).leak - airflow).toBeLessThanOrEqual(slack);
+        }
+        expect(after.fanAirflow - before.fanAirflow).toBeGreaterThanOrEqual(-slack);
+      }),
+      RUNS,
+    );
+  });
+
+  test("longer runs never raise the fan's airflow", () => {
+    fc.assert(
+      fc.property(trees, fc.double({ min: 1, max: 4, noNaN: true }), (runs, factor) => {
+        const longer = runs.map((run) => ({
+          ...run,
+          length: run.length * factor,
+          hoseLength: run.hoseLength * factor,
+        }));
+        const before = flowsOf(runs).fanAirflow;
+        expect(flowsOf(longer).fanAirflow - before).toBeLessThanOrEqual(SLACK * before);
+      }),
+      RUNS,
+    );
+  });
+
+  test("another order of rows and other names change nothing", () => {
+    fc.assert(
+      fc.property(trees, fc.infiniteStream(fc.nat()), (runs, lots) => {
+        const renamed = (name: string): string => (name === "fan" ? name : `${name} of the shop`);
+        const keys = new Map(runs.map((run) => [run, lots.next().value!]));
+        const shuffled = [...runs]
+          .sort((a, b) => keys.get(a)! - keys.get(b)!)
+          .map((run) => ({ ...run, name: renamed(run.name), to: renamed(run.to) }));
+        const [straight, other] = [flowsOf(runs), flowsOf(shuffled)];
+        for (const { name } of runs) {
+          const [a, b] = [straight.of(name), other.of(renamed(name))];
+          expect(Math.abs(a.airflow - b.airflow)).toBeLessThanOrEqual(1e-9 * straight.fanAirflow);
+          expect(Math.abs(a.suction - b.suction)).toBeLessThanOrEqual(1e-9 * straight.fanPressure);
+        }
+      }),
+      RUNS,
+    );
+  });
+
+  // Every loss and the fan's pressure go with density, so only friction (through Re) and linear devices would notice.
+  test("with K losses only, air twice as dense flows the same at twice the pressure", () => {
+    fc.assert(
+      fc.property(trees, (runs) => {
+        const plain = runs.map((run) => ({ ...run, length: 0, hoseLength: 0, device: null }));
+        const [usual, dense] = [flowsOf(plain), flowsOf(plain, FALLING, { ...AIR, density: 2 * AIR.density })];
+        for (const { name } of plain) {
+          const [a, b] = [usual.of(name), dense.of(name)];
+          expect(Math.abs(a.airflow - b.airflow)).toBeLessThanOrEqual(SLACK * usual.fanAirflow);
+          expect(Math.abs(2 * a.suction - b.suction)).toBeLessThanOrEqual(SLACK * dense.fanPressure);
+        }
+      }),
+      RUNS,
+    );
+  });
+});

@@ -1,0 +1,73 @@
+import fc from "fast-check";
+import { elementsOf } from "../../../../src/core/network/solve/elements";
+import { startFlow } from "../../../../src/core/network/solve/startFlow";
+import { type Flow, sweepToEnds, sweepToFan } from "../../../../src/core/network/solve/sweep";
+import { buildNetwork } from "../../../../src/core/network/tree";
+import { costlyTrees } from "../../../support/flows";
+import { AIR, makeRun } from "../../../support/runs";
+import { relative } from "../../../support/printed";
+import { trees } from "../../../support/trees";
+
+const LEAST = 1e-15; // Pa
+
+test("startFlow shares the airflow over the open ends by area and balances every junction", () => {
+  fc.assert(
+    fc.property(trees, (runs) => {
+      const network = buildNetwork(runs);
+      const flow = startFlow(network, elementsOf(network, AIR), 0.4, 1000);
+      const open = network.order.filter((i) => network.joining[i]!.length === 0 && runs[i]!.gate !== "shut");
+      const area = open.reduce((sum, i) => sum + runs[i]!.diameter ** 2, 0);
+      for (const i of open)
+        expect(relative(flow.arriving[i]!, (0.4 * runs[i]!.diameter ** 2) / area)).toBeLessThan(1e-12);
+      for (const i of network.order) {
+        expect(Math.abs(flow.airflow[i]! - flow.arriving[i]! - flow.leak[i]!)).toBeLessThan(1e-15);
+        if (network.joining[i]!.length === 0) continue;
+        const joined = network.joining[i]!.reduce((sum, other) => sum + flow.airflow[other]!, 0);
+        expect(Math.abs(flow.arriving[i]! - joined)).toBeLessThan(1e-15);
+      }
+    }),
+    { numRuns: 40 },
+  );
+});
+
+// One hood of K 1 and fittings of K 1, 100 mm: P = R q^2 and loss R Q^2 with R = 9726.83, so P_down = 2 R Q^2. Linear at
+// q = 0.1: P_down = 2 R (0.1^2 + 0.2 (Q - 0.1)), that is Q = 0.05 + P_down / (0.4 R).
+test("one sweep makes a quadratic its tangent", () => {
+  const network = buildNetwork([makeRun("saw", "fan", { hood: 1, coefficient: 1 })]);
+  const elements = elementsOf(network, AIR);
+  const flow = startFlow(network, elements, 0.1, 1000);
+  sweepToFan(elements, flow, LEAST, 0);
+  expect(relative(flow.byDown.offset[0]!, 0.05)).toBeLessThan(1e-12);
+  expect(relative(flow.byDown.rate[0]!, 1 / (0.4 * 9726.83))).toBeLessThan(1e-6);
+  sweepToEnds(elements, flow, 500);
+  const airflow = 0.05 + 500 / (0.4 * 9726.83);
+  expect(relative(flow.airflow[0]!, airflow)).toBeLessThan(1e-6);
+  // the tangent's suction is half of what the fan holds; the misfit is how far the parabola bends away from it, in hood and run alike
+  expect(relative(flow.suction[0]!, 250)).toBeLessThan(1e-9);
+  const misfit = sweepToFan(elements, flow, LEAST, 500);
+  expect(relative(misfit.pressure, 9726.83 * (airflow - 0.1) ** 2)).toBeLessThan(1e-5);
+});
+
+test("sweeps at a fixed suction settle on a state that a further sweep leaves as it is", () => {
+  fc.assert(
+    fc.property(costlyTrees, (runs) => {
+      const network = buildNetwork(runs);
+      const elements = elementsOf(network, AIR);
+      const flow: Flow = startFlow(network, elements, 0.4, 1000);
+      fc.pre(network.order.some((index) => elements.kind[index]! > 0 && flow.airflow[index]! > 0));
+      const sweep = () => {
+        sweepToEnds(elements, flow, 1500);
+        return sweepToFan(elements, flow, LEAST, 1500);
+      };
+      sweepToFan(elements, flow, LEAST, 1500);
+      for (let round = 0; round < 60; round++) sweep();
+      const before = flow.airflow.slice();
+      const { pressure, friction } = sweep();
+      expect(pressure).toBeLessThan(1e-9 * 1500);
+      expect(friction).toBeLessThan(1e-9);
+      const most = Math.max(...before);
+      before.forEach((airflow, index) => expect(Math.abs(airflow - flow.airflow[index]!)).toBeLessThan(1e-9 * most));
+    }),
+    { numRuns: 40 },
+  );
+});

@@ -1,0 +1,33 @@
+import fc from "fast-check";
+import { fallingRoot } from "../../../src/core/numeric/fallingRoot";
+
+describe("fallingRoot", () => {
+  test.each<[string, (x: number) => number, number, number, number]>([
+    ["a straight line", (x) => 3 - 2 * x, 0, 10, 1.5],
+    ["the square root of 2", (x) => 2 - x * x, 0, 5, Math.SQRT2],
+    ["cos x = x, 0.7390851332 (Dottie number)", (x) => Math.cos(x) - x, 0, 1, 0.7390851332151607],
+    ["a cube root, upright at its root", (x) => -Math.cbrt(x - 0.3), -1, 2, 0.3],
+    ["a cube, flat at its root", (x) => -((x - 0.3) ** 3), -1, 2, 0.3],
+    ["a step", (x) => (x < 0.7 ? 1 : -1), 0, 1, 0.7],
+    ["ends of very different size", (x) => Math.exp(-x) - 1e-9, 0, 700, 9 * Math.LN10],
+  ])("finds %s", (_, f, low, high, root) => {
+    // the flat cube underflows to 0 within 1e-108 of its root, and its sign is right to about 1e-16
+    expect(Math.abs(fallingRoot(f, low, high) - root)).toBeLessThan(1e-14 * Math.max(1, Math.abs(root)));
+  });
+
+  test("gives an end that is a root itself", () => {
+    expect(fallingRoot((x) => -x, 0, 5)).toBe(0);
+    expect(fallingRoot((x) => 5 - x, 0, 5)).toBe(5);
+  });
+
+  test("keeps the root bracketed: f is at least 0 a little below and at most 0 a little above, for any falling cubic", () => {
+    const coefficient = fc.double({ min: 0, max: 100, noNaN: true });
+    fc.assert(
+      fc.property(coefficient, coefficient, fc.double({ min: 0.01, max: 1, noNaN: true }), (a, b, root) => {
+        const f = (x: number) => a * (root ** 3 - x ** 3) + b * (root - x) + (root - x);
+        const found = fallingRoot(f, 0, 2);
+        expect(Math.abs(found - root)).toBeLessThan(1e-14);
+      }),
+    );
+  });
+});

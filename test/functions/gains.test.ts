@@ -1,0 +1,171 @@
+import "../support/customFunctions";
+import { gains, solve } from "../../src/functions/flow";
+import { refusal } from "../support/refusal";
+import { byName, type Row, table } from "../support/tables";
+
+const FAN = [["cfm", "in.w.g."], [0, 11], [600, 9], [1200, 4], [1400, 0]]; // prettier-ignore
+
+const saw: Row = {
+  ...{ Run: "saw", To: "main", Diameter: 4, Length: 10, Flex: 6, Hood: "plain end", Airflow: 350, Gate: "open" },
+  ...{ Leak: 0.3, Fittings: "elbow 1 x2" },
+};
+const sander: Row = { ...saw, Run: "sander", Flex: null, Leak: null, "Leak open": 0.4, Fittings: null };
+const lathe: Row = { ...saw, Run: "lathe", Gate: "shut", Leak: null, "Leak shut": 0.2 };
+const main: Row = { Run: "main", To: "fan", Diameter: 6, Length: 10, Fittings: "branch 45; elbow 1", Leak: 0.1 };
+const bag: Row = {
+  ...{ Run: "bag", To: null, Diameter: 6, Length: 2, Side: "discharge", "Device loss": 3, "Device airflow": 800 },
+  ...{ "Device exponent": 1, "Device clean loss": 1 },
+};
+const shop = [saw, sander, lathe, main, bag];
+
+const gained = (rows: readonly Row[], hood: string, open: string | null = null) =>
+  gains(table(rows), FAN, [[hood]], [[open]]) as (string | number)[][];
+
+/** Air that enters at a hood, by SOLVE. */
+const atHood = (rows: readonly Row[], hood: string): number => {
+  const run = byName(solve(table(rows), FAN))[hood]!;
+  return Number(run.Airflow) - Number(run.Leak);
+};
+
+const withRow = (name: string, facts: Row): Row[] => shop.map((row) => (row.Run === name ? { ...row, ...facts } : row));
+
+describe("GAINS at the saw", () => {
+  const [header, ...rows] = gained(shop, "saw");
+
+  test("headers, and the best change first", () => {
+    expect(header).toEqual(["Run", "Change", "Airflow gained (cfm)", "New velocity (fpm)", "Note"]);
+    const airflows = rows.map((row) => Number(row[2]));
+    expect([...airflows].sort((a, b) => b - a)).toEqual(airflows);
+    expect(Math.min(...airflows)).toBeGreaterThan(0);
+  });
+
+  // What each change types into the table, by hand. Stock sizes: 4 -> 4.5 in, 6 -> 7 in. Printed radii of the five-piece elbow: 1 -> 1.5.
+  const byHand: readonly (readonly [string, string, Row[]])[] = [
+    ["saw", "hose replaced by smooth pipe", withRow("saw", { Length: 16, Flex: null })],
+    ["saw", "one size larger, 4.5 in", withRow("saw", { Diameter: 4.5 })],
+    ["saw", "elbows of the next longer radius", withRow("saw", { Fittings: "elbow 1.5 x2" })],
+    ["saw", "entry improved to flanged end", withRow("saw", { Hood: "flanged end" })],
+    ["saw", "leak sealed", withRow("saw", { Leak: null })],
+    ["sander", "leak sealed", withRow("sander", { "Leak open": null })],
+    ["sander", "gate there shut", withRow("sander", { Gate: "shut" })],
+    ["lathe", "leak sealed", withRow("lathe", { "Leak shut": null })],
+    ["main", "leak sealed", withRow("main", { Leak: null })],
+    ["main", "one size larger, 7 in", withRow("main", { Diameter: 7 })],
+    ["main", "elbows of the next longer radius", withRow("main", { Fittings: "branch 45; elbow 1.5" })],
+    ["bag", "filter cleaned to its rated loss", withRow("bag", { "Device loss": 1 })],
+  ];
+
+  test.each(byHand)("%s: %s gains what two SOLVE calls differ by", (run, words, edited) => {
+    const row = rows.find(([name, change]) => name === run && change === words);
+    expect(row).toBeDefined();
+    const difference = atHood(edited, "saw") - atHood(shop, "saw");
+    expect(difference).toBeGreaterThan(0);
+    expect(Math.abs(Number(row![2]) - difference)).toBeLessThan(1e-6 * difference + 1e-9);
+    const after = byName(solve(table(edited), FAN))[run]!;
+    const still = words === "gate there shut" || (run === "lathe" && words === "leak sealed");
+    expect(row![3]).toBe(still ? "" : after.Velocity);
+    if (!still && run !== "bag") expect(row![4]).toBe(String(after.Note).split("; ").filter((note) => note.startsWith("dust")).join("; ")); // prettier-ignore
+  });
+
+  test("has no other rows, but for the discharge pipe's own size", () => {
+    const others = rows.filter(([run, change]) => !byHand.some(([name, words]) => name === run && words === change));
+    expect(others.map(([run, change]) => `${run}: ${change}`)).toEqual(["bag: one size larger, 7 in"]);
+  });
+
+  // With a weaker fan the saw's air is fast enough in 4 in and too slow in 4.5.
+  test("says where a change would let dust settle", () => {
+    const weak = [[0, 4.4], [1000, 0]]; // prettier-ignore
+    const alone = table([{ ...saw, Flex: null, Leak: null }, main]);
+    expect(byName(solve(alone, weak)).saw!.Note).not.toMatch(/dust settles/);
+    const larger = gains(alone, weak, [["saw"]]).find(([run, change]) => run === "saw" && /^one size/.test(change))!;
+    expect(larger[3]).toBeLessThan(3937);
+    expect(larger[4]).toBe('dust settles: "wood dust" needs 3937 fpm');
+  });
+});
+
+describe("GAINS", () => {
+  test("tries the changes at another hood with the gates that are named", () => {
+    const rows = gained(shop, "Lathe", "lathe");
+    const along = rows.slice(1).map(([run]) => run);
+    expect(along).toContain("lathe");
+    expect(along).toContain("main");
+    expect(rows.some(([run, change]) => run === "saw" && change !== "leak sealed")).toBe(false);
+  });
+
+  // Each of these can only ease the hood's way or spare the fan air, so where it is tried at all it is never a loss.
+  test.each([
+    ["a leak sealed anywhere", { Leak: null, "Leak open": null, "Leak shut": null }],
+    ["a run on its way enlarged", { Diameter: 7 }],
+    ["its hose shortened", { Flex: 1 }],
+  ])("%s never costs the saw air", (_, facts: Row) => {
+    const places = "Leak" in facts ? ["saw", "sander", "lathe", "main"] : "Flex" in facts ? ["saw"] : ["saw", "main"];
+    for (const run of places) {
+      expect(atHood(withRow(run, facts), "saw")).toBeGreaterThanOrEqual(atHood(shop, "saw") * (1 - 1e-9));
+    }
+  });
+
+  test("gives the same in SI", () => {
+    const si: Row[] = shop.map((row) => ({
+      ...row,
+      Diameter: Number(row.Diameter) * 25.4,
+      Length: Number(row.Length ?? 0) * 0.3048,
+      Flex: Number(row.Flex ?? 0) * 0.3048,
+      Leak: Number(row.Leak ?? 0) * 645.16,
+      "Leak open": Number(row["Leak open"] ?? 0) * 645.16,
+      "Leak shut": Number(row["Leak shut"] ?? 0) * 645.16,
+      "Device loss": Number(row["Device loss"] ?? 0) * 248.84,
+      "Device clean loss": Number(row["Device clean loss"] ?? 0) * 248.84,
+      "Device airflow": Number(row["Device airflow"] ?? 0) * 1.69901079552,
+    }));
+    const curve = FAN.slice(1).map(([airflow, pressure]) => [
+      Number(airflow) * 1.69901079552,
+      Number(pressure) * 248.84,
+    ]);
+    const metric = gains(table(si), curve, [["saw"]], undefined, undefined, [["SI"]]);
+    const sealed = (rows: any[][]) =>
+      Number(rows.find(([run, change]) => run === "saw" && change === "leak sealed")![2]);
+    expect(Math.abs(sealed(metric) / 1.69901079552 / sealed(gained(shop, "saw")) - 1)).toBeLessThan(1e-9);
+  });
+
+  test("says so where nothing helps", () => {
+    const best: Row = { Run: "saw", To: "fan", Diameter: 79, Hood: "bell mouth" };
+    const none = [[0, 11], [1e6, 0]]; // prettier-ignore
+    expect(gains(table([{ ...best, Diameter: 400 }]), none, [["saw"]])).toEqual([
+      ["Run", "Change", "Airflow gained (cfm)", "New velocity (fpm)", "Note"],
+      ["", "no single change gains anything here", "", "", ""],
+    ]);
+  });
+
+  test("asked again, the answer is equal but another object", () => {
+    expect(gained(shop, "saw")).toEqual(gained(shop, "saw"));
+    expect(gained(shop, "saw")).not.toBe(gained(shop, "saw"));
+  });
+});
+
+describe("GAINS refuses", () => {
+  const message = (hood: unknown, open: unknown = null): string =>
+    refusal(() => gains(table(shop), FAN, [[hood]] as any[][], [[open]] as any[][])).message;
+
+  test.each<[unknown, string]>([
+    ["sow", 'hood must be the name of a hood\'s run (nearest: "saw", "sander", "lathe"); got "sow"'],
+    ["main", 'hood must be the name of a hood\'s run (nearest: "saw", "lathe", "sander"); got "main"'],
+    ["bag", 'hood must be the name of a hood\'s run (nearest: "saw", "lathe", "sander"); got "bag"'],
+    [null, "hood must be the name of a hood's run; got a blank cell"],
+    [true, "hood must be the name of a hood's run; got TRUE"],
+  ])("%j for a hood", (hood, expected) => expect(message(hood)).toBe(expected));
+
+  test("a hood whose gate is shut", () => {
+    expect(message("lathe")).toBe('hood must be an open hood: no air reaches this one; got "lathe"');
+    expect(message("saw", "lathe")).toBe('hood must be an open hood: no air reaches this one; got "saw"');
+  });
+
+  test("several cells for a hood, and a system that has no answer now", () => {
+    expect(refusal(() => gains(table(shop), FAN, [["saw"], ["sander"]])).message).toBe(
+      'hood must be one cell; got "2 by 1 cells"',
+    );
+    expect(refusal(() => gains(table(shop), [[0, 9], [10, 8]], [["saw"]]))).toEqual({
+      code: "#N/A",
+      message: "the fan curve ends at 10 cfm, and this system would take more air",
+    }); // prettier-ignore
+  });
+});

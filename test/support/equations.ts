@@ -1,0 +1,70 @@
+import type { Run } from "../../src/core/network/network";
+import type { Flows } from "./flows";
+import { AIR } from "./runs";
+
+/*
+ * The network's equations, written out by hand once more for the tests, with nothing of the solver's: physics.md's laws of
+ * friction, entry, leak and device, Colebrook-White by plain substitution.
+ */
+const VISCOSITY = 1.819e-5; // Pa s, ASHRAE, air at 70 °F
+
+/** Darcy's f: 64/Re to Re 2000, Colebrook-White from 4000, a straight line between. */
+function factor(reynolds: number, wall: number): number {
+  if (reynolds <= 2000) return 64 / reynolds;
+  if (reynolds < 4000) return 0.032 + ((factor(4000, wall) - 0.032) * (reynolds - 2000)) / 2000;
+  let x = 6;
+  for (let round = 0; round < 40; round++) x = -2 * Math.log10(wall / 3.7 + (2.51 * x) / reynolds);
+  return x ** -2;
+}
+
+const area = ({ diameter }: Run): number => (Math.PI * diameter ** 2) / 4;
+const velocityPressure = (run: Run, airflow: number): number => (AIR.density / 2) * (airflow / area(run)) ** 2;
+
+/** What a run costs from end to end, against the flow's sense [Pa]. */
+export function lossByHand(run: Run, airflow: number): number {
+  const flow = Math.abs(airflow);
+  if (flow === 0) return 0;
+  const pressure = velocityPressure(run, flow);
+  const reynolds = (AIR.density * flow * run.diameter) / (area(run) * VISCOSITY);
+  const straight = (length: number, wall: number): number =>
+    length === 0 ? 0 : ((factor(reynolds, wall / run.diameter) * length) / run.diameter) * pressure;
+  const { device } = run;
+  const filter = device === null ? 0 : device.ratedLoss * (flow / device.ratedAirflow) ** device.exponent;
+  const loss = straight(run.length, run.roughness) + straight(run.hoseLength, AIR.hoseRoughness);
+  return Math.sign(airflow) * (loss + run.coefficient * pressure + filter);
+}
+
+export interface Misfits {
+  readonly pressure: number; // largest of all laws, as a share of the largest pressure
+  readonly airflow: number; // largest at all junctions, as a share of the largest airflow
+}
+
+/** How far an answer misses the equations, with the fan's pressure at its airflow given. Gates stand at ends only. */
+export function misfitsOf({ network, of, fanAirflow }: Flows, fanPressure: number): Misfits {
+  const { runs, joining, joins } = network;
+  const state = runs.map(({ name }) => of(name));
+  const discharge = runs.filter(({ side }) => side === "discharge");
+  const inlet = fanPressure - discharge.reduce((sum, run) => sum + lossByHand(run, fanAirflow), 0);
+  const [pressures, airflows]: [number[], number[]] = [[0], [0]];
+  runs.forEach((run, index) => {
+    if (run.side === "discharge") return;
+    const { airflow, leak, suction } = state[index]!;
+    const down = joins[index]! < 0 ? inlet : state[joins[index]!]!.suction;
+    const arriving = joining[index]!.reduce((sum, other) => sum + state[other]!.airflow, 0);
+    const open = joining[index]!.length === 0 && run.gate !== "shut";
+    pressures.push(suction + lossByHand(run, airflow) - down);
+    if (open) pressures.push((run.hood ?? AIR.plainEnd) * velocityPressure(run, airflow - leak) - suction);
+    else airflows.push(airflow - leak - arriving);
+    if (run.leakArea === 0) airflows.push(leak);
+    else {
+      const jet = leak / (0.6 * run.leakArea); // L = C_d A sqrt(2 S / rho) as a pressure
+      pressures.push((AIR.density / 2) * jet ** 2 - suction - velocityPressure(run, airflow));
+    }
+  });
+  const most = (values: readonly number[]): number => values.reduce((top, value) => Math.max(top, Math.abs(value)), 0);
+  const last = runs[network.last]!;
+  return {
+    pressure: most(pressures) / (fanPressure + velocityPressure(last, fanAirflow)),
+    airflow: most(airflows) / fanAirflow,
+  };
+}
