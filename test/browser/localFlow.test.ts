@@ -229,7 +229,10 @@ describe("the flow sheet", () => {
     const before = await solved();
     await typeInto(page, "B30", "abc");
     expect(await readOne(page, "B10")).toBe("#VALUE!");
-    await lineSays(page, /^B10 shows #VALUE!: pressure in row 3 of the curve must be a number \(in\.w\.g\.\); got "abc"$/);
+    await lineSays(
+      page,
+      /^B10 shows #VALUE!: pressure in row 3 of the curve must be a number \(in\.w\.g\.\); got "abc"$/,
+    );
     expect((await read(page, "C5:C8")).flat()).toEqual(["see B10", "see B10", "see B10", "see B10"]);
     expect((await read(page, "I5:I8")).flat()).toEqual(["see B10", "see B10", "see B10", "see B10"]);
     await page.keyboard.press("Control+Z");

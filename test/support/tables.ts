@@ -15,3 +15,7 @@ export function byName(answer: readonly (readonly unknown[])[]): Record<string, 
     lines.map((line) => [line[0], Object.fromEntries(line.map((cell, index) => [plain[index], cell]))]),
   );
 }
+
+/** Rows without one of their columns. */
+export const without = (column: string, rows: readonly Row[]): Row[] =>
+  rows.map((row) => Object.fromEntries(Object.entries(row).filter(([header]) => header !== column)));

@@ -5,7 +5,7 @@ import { costlyTrees, FALLING, flowsOf, type Flows, inTestAir } from "../../../s
 import { AIR } from "../../../support/runs";
 import { trees } from "../../../support/trees";
 
-const RUNS = { numRuns: 60 };
+const RUNS = { numRuns: 40 };
 const SLACK = 1e-8; // of the fan's airflow: ten times what a residual of 1e-9 may do
 
 /** A straight fan line of up to 0.8 m3/s and 2500 Pa, so that its pressure is known without our curve. */
@@ -42,7 +42,7 @@ describe("solveNetwork, on random trees", () => {
         expect(pressure).toBeLessThan(1e-9);
         expect(airflow).toBeLessThan(1e-9);
       }),
-      { numRuns: 150 },
+      { numRuns: 80 },
     );
   });
 
