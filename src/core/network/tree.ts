@@ -100,12 +100,16 @@ function fromEndsToFan(
   joining: readonly (readonly number[])[],
 ): number[] {
   const waiting = joining.map((list) => list.length);
-  const order = runs.flatMap((run, index) => (run.side === "suction" && waiting[index] === 0 ? [index] : []));
-  for (let next = 0; next < order.length; next++) {
-    const to = joins[order[next]!]!;
+  const ready = runs.flatMap((run, index) => (run.side === "suction" && waiting[index] === 0 ? [index] : [])).reverse();
+  const order: number[] = [];
+  // The last one made ready goes first, so that a branch is followed down before the next one is begun: neighbours in the
+  // tree are then neighbours in memory.
+  for (let index = ready.pop(); index !== undefined; index = ready.pop()) {
+    order.push(index);
+    const to = joins[index]!;
     if (to < 0) continue;
     waiting[to]! -= 1;
-    if (waiting[to] === 0) order.push(to);
+    if (waiting[to] === 0) ready.push(to);
   }
   const looped = runs.findIndex((run, index) => run.side === "suction" && waiting[index]! > 0);
   if (looped >= 0)

@@ -11,6 +11,7 @@ import { stableCrossing } from "../../fan/operatingPoint";
 import { fallingRoot } from "../../numeric/fallingRoot";
 import type { Surroundings } from "../designPass";
 import type { Network } from "../network";
+import { inFlowOrder } from "./inFlowOrder";
 import { runLoss } from "../runLoss";
 import { type Elements, elementsOf, STILL } from "./elements";
 import { residualOf } from "./residual";
@@ -56,6 +57,24 @@ const SMALLEST_LOSS = 1e-18;
  * @source todiniPilati1988 the published relative for looped networks
  */
 export function solveNetwork(network: Network, curve: FanCurve, surroundings: Surroundings): Solution {
+  const { sorted, places } = inFlowOrder(network);
+  const solution = solveSorted(sorted, curve, surroundings);
+  const back = (column: Float64Array): Float64Array => {
+    const original = new Float64Array(column.length);
+    for (let place = 0; place < column.length; place++) original[places[place]!] = column[place]!;
+    return original;
+  };
+  const { airflow, leak, suction } = solution;
+  return {
+    ...solution,
+    worst: places[solution.worst]!,
+    airflow: back(airflow),
+    leak: back(leak),
+    suction: back(suction),
+  };
+}
+
+function solveSorted(network: Network, curve: FanCurve, surroundings: Surroundings): Solution {
   const elements = elementsOf(network, surroundings);
   const thickness = surroundings.density / STANDARD_DENSITY;
   const shutOff = readCurve(curve, leastAirflow(curve)).pressure * thickness;

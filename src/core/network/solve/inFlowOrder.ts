@@ -1,0 +1,24 @@
+import type { Network } from "../network";
+
+/**
+ * The same network with its runs sorted along the flow, so that a sweep walks through memory from one end to the other.
+ *
+ * @returns the sorted network, and where each of its runs stands in the original
+ */
+export function inFlowOrder(network: Network): { sorted: Network; places: readonly number[] } {
+  const places = [...network.order, ...network.discharge];
+  const sortedPlace = new Int32Array(network.runs.length);
+  places.forEach((original, place) => {
+    sortedPlace[original] = place;
+  });
+  const moved = (original: number): number => (original < 0 ? -1 : sortedPlace[original]!);
+  const sorted: Network = {
+    runs: places.map((original) => network.runs[original]!),
+    joins: places.map((original) => moved(network.joins[original]!)),
+    joining: places.map((original) => network.joining[original]!.map(moved)),
+    order: network.order.map(moved),
+    last: moved(network.last),
+    discharge: network.discharge.map(moved),
+  };
+  return { sorted, places };
+}
