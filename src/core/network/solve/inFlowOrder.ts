@@ -4,6 +4,7 @@ import type { Network } from "../network";
  * The same network with its runs sorted along the flow, so that a sweep walks through memory from one end to the other.
  *
  * @returns the sorted network, and where each of its runs stands in the original
+ * @source house
  */
 export function inFlowOrder(network: Network): { sorted: Network; places: readonly number[] } {
   const places = [...network.order, ...network.discharge];
