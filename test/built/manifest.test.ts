@@ -15,6 +15,8 @@ function broken(passage: string, instead: string): string {
   return manifest.replace(passage, instead);
 }
 
+const VERSION = `<Version>${version}.0</Version>`;
+
 describe("the manifest", () => {
   test("has the version of the package", () => {
     expect(readFileSync(path.join(__dirname, "../../manifest.xml"), "utf8")).toContain(
@@ -46,12 +48,12 @@ const long = (length: number): string => "x".repeat(length);
 /** What is changed, into what, and the sentence that must come; § is the line on which the change ends. */
 const breakages: readonly [string, string, string | RegExp][] = [
   ["</Resources>", "", /^the manifest is not well-formed XML: .*unexpected close tag/],
-  ["  <Version>0.2.0.0</Version>\n", "", "OfficeApp (line 2) needs Version"],
-  ["<Version>0.2.0.0</Version>", "<Version>1</Version>", 'Version must be four numbers; got "1"'],
+  [`  ${VERSION}\n`, "", "OfficeApp (line 2) needs Version"],
+  [VERSION, "<Version>1</Version>", 'Version must be four numbers; got "1"'],
   ["61a3d3ca-", "61A3D3CA-", 'Id must be a GUID in small letters; got "61A3D3CA-a16c-48db-8f49-fcede8c5a216"'],
   [
-    "<Version>0.2.0.0</Version>\n  <ProviderName>",
-    "<ProviderName>x</ProviderName><Version>0.2.0.0</Version><ProviderName>",
+    `${VERSION}\n  <ProviderName>`,
+    `<ProviderName>x</ProviderName>${VERSION}<ProviderName>`,
     "Version (line §) must come before ProviderName",
   ],
   ["<DefaultLocale>", "<Rule/><DefaultLocale>", "Rule (line §) has no place in OfficeApp"],
