@@ -235,7 +235,7 @@ describe("BUDGET refuses, naming the row", () => {
   const message = (rows: readonly Row[]): string => refusal(() => budget(table(rows) as any[][])).message;
 
   test.each<[string, Row[], string]>([
-    ["an unknown To", [{ ...saw, To: "man" }, main], 'To of run "saw" (row 2) must be the name of another run, or "fan" for the last one (nearest: "main", "fan", "saw"); got "man"'],
+    ["an unknown To", [{ ...saw, To: "man" }, main], 'To of run "saw" (row 2) must be the name of another run, or "fan" for the last one (nearest: "main", "fan"); got "man"'],
     ["no last run", [{ ...saw, To: "main" }, { ...main, To: "saw" }], 'To must be "fan" in one row: no run ends at the fan; got a blank cell'],
     ["two last runs", [{ ...saw, To: "fan" }, main], 'To must be "fan" in one row only: run "saw" (row 2) and run "main" (row 3) both end there, so let one join the other; got "fan"'],
     ["a loop", [saw, main, { ...sander, Run: "x", Hood: null, To: "y" }, { ...sander, Run: "y", Hood: null, To: "x" }], 'To of run "x" (row 4) must be a way to the fan: these runs join each other in a loop; got "y"'],

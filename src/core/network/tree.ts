@@ -61,7 +61,7 @@ function downstreamOf(run: Run, runs: readonly Run[], byName: ReadonlyMap<string
   const index = byName.get(plain(run.to));
   if (index === undefined) {
     const names = [
-      ...runs.filter((other) => other.side === "suction").map((other) => ({ key: other.name })),
+      ...runs.filter((other) => other.side === "suction" && other !== run).map((other) => ({ key: other.name })),
       { key: FAN },
     ];
     throw unknownName(`To of ${run.label}`, names, run.to, `the name of another run, or "fan" for the last one`);

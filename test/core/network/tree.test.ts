@@ -74,12 +74,12 @@ describe("buildNetwork", () => {
         // "mai" is one letter from "main" and two from both others: then the table's order, and the fan last
         "an unknown To, with the nearest names",
         [main, makeRun("saw", "mai")],
-        'To of run "saw" must be the name of another run, or "fan" for the last one (nearest: "main", "saw", "fan"); got "mai"',
+        'To of run "saw" must be the name of another run, or "fan" for the last one (nearest: "main", "fan"); got "mai"',
       ],
       [
         "a To left blank",
         [main, makeRun("saw", "")],
-        'To of run "saw" must be the name of another run, or "fan" for the last one (nearest: "saw", "fan", "main"); got a blank cell',
+        'To of run "saw" must be the name of another run, or "fan" for the last one (nearest: "fan", "main"); got a blank cell',
       ],
       [
         "a suction run that joins the discharge side",
