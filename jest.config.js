@@ -4,6 +4,7 @@ const suite = (displayName, folders) => ({
   displayName,
   testEnvironment: "node",
   transform: { "\\.tsx?$": swc },
+  setupFiles: ["<rootDir>/test/support/laws.ts"],
   testMatch: folders.map((folder) => `<rootDir>/test/${folder}/**/*.test.ts`),
 });
 
