@@ -12,8 +12,9 @@ const rooms = {
 // Packages a room may import. Physics needs no page, no Office and no spreadsheet: what is not named here is refused.
 const packages = {
   core: ["psychrolib", "fastest-levenshtein"],
-  hosts: ["@odoo/o-spreadsheet"], // its types; the library itself is a file of its own on the page
-  taskpane: ["react", "react-dom", "@fluentui/react-components"],
+  share: ["@borgar/fx"],
+  hosts: ["@odoo/o-spreadsheet", "hucre", "fflate", "@borgar/fx", "idb-keyval", "saxes"], // of the first only types; the library itself is a file of its own on the page
+  taskpane: ["react", "react-dom", "@fluentui/react-components", "chart.js"],
 };
 
 const entries = "^src/(functions/[^/]+[.]ts|taskpane/main[.]tsx|hosts/[^/]+/main[.]ts)$";

@@ -1,6 +1,9 @@
+import type { SheetOrder } from "../sheets/book/order";
+import type { Calculated } from "../sheets/calculated";
+
 /** What the pane may ask of the sheet it stands beside, whichever program holds that sheet. */
 export interface SheetHost {
-  readonly kind: "excel" | "local" | "none";
+  readonly kind: "excel" | "local";
 
   /** Address of the selection without its sheet, such as "B4" or "B4:C9". */
   selectionAddress(): Promise<string>;
@@ -13,7 +16,37 @@ export interface SheetHost {
    * when the user has said so.
    */
   insert(content: Insertion, overwrite: boolean): Promise<InsertOutcome>;
+
+  /** Adds new sheets, never touching those that are there. Names that are taken get a number behind them. */
+  addSheets(order: SheetOrder, watch: Watch): Promise<AddOutcome>;
+
+  /** Everything that stands in the open workbook, with what its cells show. */
+  readBook(): Promise<Calculated>;
+
+  /** Selects a cell and brings it into view. */
+  goTo(sheet: string, at: string): Promise<void>;
+
+  /** Makes a copy for people without the functions: a new file or workbook. The open one is never changed. */
+  shareCopy(kind: CopyKind, watch: Watch): Promise<CopyOutcome>;
+
+  /** Re-enters every formula of ours that stands at #NAME?; values and formats stay. */
+  repair(watch: Watch): Promise<RepairOutcome>;
+
+  /** Turns a club copy that is open back into a live budget where the copy recorded how, in new sheets or a new workbook. */
+  revive(watch: Watch): Promise<AddOutcome>;
+
+  /** Calls back whenever a cell or the selection changed. Returns what ends that. */
+  follow(changed: () => void): () => void;
 }
+
+/** How a long action tells how far it is, and learns that the user has cancelled it. */
+export interface Watch {
+  readonly progress: (done: number, of: number, what: string) => void;
+  readonly signal: AbortSignal;
+}
+
+/** "formulas" recalculates by plain formulas; "values" has none. */
+export type CopyKind = "formulas" | "values";
 
 /** A value is never read as a formula, whatever it begins with. */
 export type Insertion = { readonly value: string | number } | { readonly formula: string };
@@ -21,6 +54,26 @@ export type Insertion = { readonly value: string | number } | { readonly formula
 export type InsertOutcome =
   | { readonly written: true; readonly at: string }
   | { readonly written: false; readonly at: string; readonly why: "filled" | "refused" };
+
+/** Where nothing was added, one sentence says why; a cancelled addition leaves nothing behind. */
+export type AddOutcome =
+  { readonly added: true; readonly sheets: readonly string[] } | { readonly added: false; readonly why: string };
+
+export type CopyOutcome =
+  | {
+      readonly made: true;
+      readonly name: string; // of the file or workbook
+      readonly live: number; // cells that recalculate
+      readonly fixed: number; // cells that stay as they are
+      readonly untranslated: readonly string[]; // cells that could not be translated, each with its reason
+    }
+  | { readonly made: false; readonly why: string };
+
+export interface RepairOutcome {
+  readonly repaired: number; // formulas entered again
+  readonly stillWrong: readonly string[]; // addresses that stand at #NAME? all the same
+  readonly protectedSheets: readonly string[]; // left alone
+}
 
 declare global {
   interface Window {

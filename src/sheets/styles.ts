@@ -29,3 +29,6 @@ export const styles = {
 } as const satisfies Record<string, Look>;
 
 export type StyleName = keyof typeof styles;
+
+/** The look of a style, or the look itself. */
+export const lookOf = (style: StyleName | Look): Look => (typeof style === "string" ? styles[style] : style);

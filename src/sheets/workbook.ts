@@ -1,4 +1,4 @@
-import type { StyleName } from "./styles";
+import type { Look, StyleName } from "./styles";
 
 /** A workbook as plain data: what stands in it, not how a host writes it. */
 export interface Workbook {
@@ -16,6 +16,22 @@ export interface Sheet {
   readonly lists: readonly ChoiceList[];
   readonly flags: readonly Flag[];
   readonly charts?: readonly Chart[];
+  readonly tables?: readonly SheetTable[];
+  readonly print?: PrintSetup;
+}
+
+/** Cells that a host may treat as a table of its own, with a filter in its header. Its header cells are texts, all different. */
+export interface SheetTable {
+  readonly name: string; // one word, unlike any other name of the workbook
+  readonly range: string; // header row included
+}
+
+/** How the sheet is printed: always as many pages high as it needs and one page wide. */
+export interface PrintSetup {
+  readonly paper: "A4" | "Letter";
+  readonly landscape: boolean;
+  readonly titleRows?: { readonly first: number; readonly last: number }; // repeated on every page, from 1
+  readonly area?: string;
 }
 
 /** A chart over cells. Its lines share one range of x; a cell that is blank or no number breaks a line. */
@@ -60,7 +76,7 @@ export type CellValue = string | number | boolean | null;
 
 export interface CellLook {
   readonly at: string; // "B4"
-  readonly style?: StyleName;
+  readonly style?: StyleName | Look; // a look of its own only where a sheet was read from a file that others changed
   readonly format?: string; // number format in the spreadsheet's own code, such as "#,##0"
   readonly note?: string; // an explanation that belongs to this cell
 }

@@ -1,0 +1,27 @@
+import type { CellValue, Workbook } from "./workbook";
+
+/** A workbook together with what its cells show. */
+export interface Calculated {
+  readonly workbook: Workbook;
+  readonly shown: Shown;
+}
+
+/** What the cells of a workbook show: by sheet, then by address. A cell that is not listed is blank. */
+export type Shown = ReadonlyMap<string, ReadonlyMap<string, ShownCell>>;
+
+export interface ShownCell {
+  readonly value: CellValue | CellErrorValue;
+  readonly fills?: Extent; // set on the cell whose formula fills more cells than its own
+}
+
+/** An error as Excel names it, and the sentence that came with it. */
+export interface CellErrorValue {
+  readonly error: "#VALUE!" | "#N/A" | "#NAME?" | "#NUM!" | "#DIV/0!" | "#REF!" | "#NULL!" | "#SPILL!";
+  readonly message?: string;
+}
+
+/** How far the answer of a formula reaches, its own cell counted. */
+export interface Extent {
+  readonly rows: number;
+  readonly columns: number;
+}
