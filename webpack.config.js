@@ -25,7 +25,7 @@ class FinishMetadataPlugin {
         () => {
           const asset = compilation.getAsset("functions.json");
           if (asset === undefined) throw new Error("the generator wrote no functions.json: see its errors above");
-          const finished = finishMetadata(JSON.parse(asset.source.source().toString()));
+          const finished = finishMetadata(JSON.parse(asset.source.source().toString()), baseUrl);
           compilation.updateAsset("functions.json", new sources.RawSource(`${JSON.stringify(finished, null, 2)}\n`));
         },
       );

@@ -1,4 +1,5 @@
 import { gateConditions } from "../src/reference/gateConditions";
+import { functionFile } from "./help/files";
 
 interface Parameter {
   name: string;
@@ -7,7 +8,7 @@ interface Parameter {
 }
 
 interface Metadata {
-  functions: { id: string; parameters: Parameter[] }[];
+  functions: { id: string; name: string; helpUrl?: string; parameters: Parameter[] }[];
   enums?: unknown[];
   [flag: string]: unknown;
 }
@@ -62,11 +63,15 @@ const choices: readonly Choice[] = [
 
 /**
  * Adds to the generated functions.json what the generator cannot write: errors inside ranges reach the functions (so that
- * the rest of a range still computes), the drop-downs, and a parameter name that is a reserved word in the source.
+ * the rest of a range still computes), the drop-downs, a parameter name that is a reserved word in the source, and the
+ * address of each function's help page.
+ *
+ * @param address where the add-in is served, without a slash at its end
  */
-export function finishMetadata(metadata: Metadata): Metadata {
+export function finishMetadata(metadata: Metadata, address: string): Metadata {
   const functions = metadata.functions.map((entry) => ({
     ...entry,
+    helpUrl: `${address}/help/${functionFile(entry.name)}`,
     parameters: entry.parameters.map(finishParameter),
   }));
   const enums = choices.map(({ id, values }) => ({

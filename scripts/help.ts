@@ -1,0 +1,40 @@
+import { copyFileSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { runInThisContext } from "node:vm";
+import { createCustomFunctions } from "../src/hosts/local/customFunctions";
+import { answer } from "../src/taskpane/functions/answering";
+import type { FunctionsFile } from "../src/taskpane/functions/metadata";
+import { tasks } from "../src/taskpane/functions/tasks";
+import { cautionsPage } from "./help/cautionsPage";
+import { checksPage } from "./help/checksPage";
+import { functionPages } from "./help/functionPages";
+import { type HelpPage, wholePage } from "./help/html";
+import { indexPage } from "./help/indexPage";
+import { tablePages } from "./help/tablePages";
+
+const dist = path.join(__dirname, "../dist");
+
+/** All pages of the help, computed with the functions that the build wrote. */
+export function helpPages(): HelpPage[] {
+  const { customFunctions, functions } = createCustomFunctions((message) => console.warn(message));
+  Object.assign(globalThis, { CustomFunctions: customFunctions });
+  runInThisContext(readFileSync(path.join(dist, "functions.js"), "utf8"));
+  const file = JSON.parse(readFileSync(path.join(dist, "functions.json"), "utf8")) as FunctionsFile;
+  return [
+    indexPage(file, tasks),
+    ...functionPages(file, tasks, (question) => answer(functions, question)),
+    ...tablePages(),
+    checksPage(),
+    cautionsPage(),
+  ];
+}
+
+if (require.main === module) {
+  const folder = path.join(dist, "help");
+  rmSync(folder, { recursive: true, force: true });
+  mkdirSync(folder, { recursive: true });
+  const pages = helpPages();
+  for (const page of pages) writeFileSync(path.join(folder, page.file), wholePage(page));
+  copyFileSync(path.join(__dirname, "help/help.css"), path.join(folder, "help.css"));
+  console.log(`dist/help: ${pages.length} pages`);
+}

@@ -1,0 +1,175 @@
+import { sources } from "../../src/reference/sources";
+import type { Answer, Matrix, Question } from "../../src/taskpane/functions/answering";
+import type { FunctionGuide, Task } from "../../src/taskpane/functions/guide";
+import type { FunctionMetadata, FunctionsFile, ParameterMetadata } from "../../src/taskpane/functions/metadata";
+import { argumentOf, formulaText, readTyped, type Typed } from "../../src/taskpane/functions/typed";
+import { functionFile } from "./files";
+import { code, escaped, type HelpPage, list, paragraph, section, table } from "./html";
+import { mathematics } from "./mathematics";
+import { displayed, inLine } from "./tex";
+
+/** One page for each function of functions.json, in the pane's order. */
+export const functionPages = (
+  file: FunctionsFile,
+  tasks: readonly Task[],
+  answer: (question: Question) => Answer,
+): HelpPage[] => {
+  const guides = new Map(tasks.flatMap(({ functions }) => functions.map((guide) => [guide.name, guide] as const)));
+  return file.functions.map((metadata) => {
+    const guide = guides.get(metadata.name);
+    if (guide === undefined) throw new Error(`no task of the pane names the function ${metadata.name}`);
+    return functionPage(metadata, guide, answer);
+  });
+};
+
+function functionPage(
+  metadata: FunctionMetadata,
+  guide: FunctionGuide,
+  answer: (question: Question) => Answer,
+): HelpPage {
+  const given = metadata.parameters.map(({ name, optional }) => (optional === true ? `[${name}]` : name));
+  return {
+    file: functionFile(metadata.name),
+    title: `DUCT.${metadata.name}`,
+    lead: metadata.description,
+    body: [
+      `<p class="call">${code(`=DUCT.${metadata.name}(${given.join(", ")})`).markup}</p>`,
+      formulas(metadata.name, guide),
+      args(metadata.parameters),
+      example(metadata, guide, answer),
+      section("Limits", paragraph(guide.limits)),
+      errors(metadata, guide, answer),
+      section("Source", paragraph(sourceText(guide))),
+    ].join("\n"),
+  };
+}
+
+function formulas(name: string, guide: FunctionGuide): string {
+  const maths = mathematics[name];
+  if (maths === undefined) return section("What it does", paragraph(guide.maths));
+  return section(
+    "Formula",
+    [
+      paragraph(`${guide.maths}. Inside, everything is computed in SI units; the cells convert once.`),
+      ...maths.formulas.map(displayed),
+      table(
+        "What the letters stand for",
+        ["Letter", "Quantity"],
+        Object.entries(maths.letters).map(([tex, words]) => [inLine(tex), words]),
+      ),
+    ].join("\n"),
+  );
+}
+
+function args(parameters: readonly ParameterMetadata[]): string {
+  if (parameters.length === 0) return section("Arguments", paragraph("None."));
+  return section(
+    "Arguments",
+    table(
+      "A range is allowed wherever one cell is, unless the words say one cell",
+      ["Argument", "Needed", "What it is, its unit and its range"],
+      parameters.map(({ name, optional, description }) => [code(name), optional === true ? "no" : "yes", description]),
+    ),
+  );
+}
+
+/** The example as one types it, with what the very functions of this build answer. */
+function example(metadata: FunctionMetadata, guide: FunctionGuide, answer: (question: Question) => Answer): string {
+  const typed = typedExample(guide);
+  const result = answer({ id: metadata.id, args: padded(metadata, typed.values) });
+  const tables = typed.tables.map(({ reference, cells }) => cellTable(`Cells ${reference}`, cells)).join("\n");
+  return section(
+    "Example",
+    [
+      paragraph(`${guide.example.asks}:`),
+      `<pre>${code(formulaText(metadata.name, typed.args)).markup}</pre>`,
+      tables,
+      answerMarkup(result),
+    ].join("\n"),
+  );
+}
+
+interface TypedExample {
+  readonly args: readonly Typed[];
+  readonly values: readonly (Matrix | null)[];
+  readonly tables: readonly { readonly reference: string; readonly cells: Matrix }[];
+}
+
+/** A table of an example stands in columns of its own, from row 1 on. */
+function typedExample({ example: { args: given } }: FunctionGuide): TypedExample {
+  const tables: { reference: string; cells: Matrix }[] = [];
+  let column = 0;
+  const typedArgs = given.map((arg): Typed => {
+    if (typeof arg === "string") return readTyped(arg, []);
+    const letter = (offset: number): string => String.fromCharCode(65 + column + offset);
+    const reference = `${letter(0)}1:${letter((arg[0]?.length ?? 1) - 1)}${arg.length}`;
+    column += (arg[0]?.length ?? 1) + 1;
+    tables.push({ reference, cells: arg });
+    return { kind: "cells", reference };
+  });
+  const values = typedArgs.map((typed) =>
+    argumentOf(typed, (reference) => tables.find((one) => one.reference === reference)?.cells ?? null),
+  );
+  return { args: typedArgs, values, tables };
+}
+
+const padded = ({ parameters }: FunctionMetadata, values: readonly (Matrix | null)[]): (Matrix | null)[] =>
+  parameters.map((_, index) => values[index] ?? null);
+
+function answerMarkup(result: Answer): string {
+  if ("error" in result) return paragraph(`shows ${result.error}: ${result.message}`);
+  const [first] = result.rows;
+  if (result.rows.length === 1 && first?.length === 1)
+    return `<p>gives <strong>${escaped(shown(first[0]!))}</strong></p>`;
+  return cellTable("fills these cells", result.rows.slice(0, ROWS)) + moreRows(result.rows.length);
+}
+
+const ROWS = 30; // of an answer; longer ones are tables with pages of their own
+
+const moreRows = (rows: number): string => (rows > ROWS ? paragraph(`and ${rows - ROWS} rows more.`) : "");
+
+function cellTable(caption: string, cells: Matrix): string {
+  const [header = [], ...rows] = cells.map((row) => row.map((cell) => shown(cell)));
+  const isHeader = header.every((cell) => Number.isNaN(Number(cell)) || cell === "");
+  return isHeader && rows.length > 0
+    ? table(caption, header, rows)
+    : table(
+        caption,
+        header.map((_, index) => `${index + 1}`),
+        [header, ...rows],
+      );
+}
+
+const shown = (cell: string | number | boolean | null): string =>
+  typeof cell === "number" ? String(Number(cell.toPrecision(6))) : String(cell ?? "");
+
+/** What the cell says when an argument is wrong: asked of the functions, one argument at a time. */
+function errors(metadata: FunctionMetadata, guide: FunctionGuide, answer: (question: Question) => Answer): string {
+  const { values } = typedExample(guide);
+  const rows = metadata.parameters.flatMap((parameter, at) =>
+    wrongValues(values[at]).flatMap((wrong) => {
+      const spoilt = padded(metadata, values).map((value, index) => (index === at ? [[wrong]] : value));
+      const result = answer({ id: metadata.id, args: spoilt });
+      return "error" in result && result.message !== ""
+        ? [[`${parameter.name} is ${typeof wrong === "string" ? `“${wrong}”` : wrong}`, result.error, result.message]]
+        : [];
+    }),
+  );
+  const general = list([
+    "A needed cell that is blank gives a blank result where the rest of its row is blank too.",
+    "In a range, only the cell of the wrong row shows its sentence; the others are computed.",
+    "#NAME? means that the add-in is not loaded here; #SPILL! that the answer needs cells that are filled.",
+  ]);
+  const table_ = rows.length === 0 ? "" : table("What the cell says", ["When", "Shows", "Sentence"], rows);
+  return section("Errors", table_ + general);
+}
+
+/** Values that most arguments refuse, of the kind that slips into a sheet. */
+const wrongValues = (right: Matrix | null | undefined): (string | number)[] =>
+  typeof right?.[0]?.[0] === "number" || right === null || right === undefined ? [-1, "wide"] : ["nonsense"];
+
+function sourceText({ source }: FunctionGuide): string {
+  if (source === "geometry") return "Geometry.";
+  const { title, year } = sources[source];
+  return `${title}, ${year}.`;
+}
