@@ -3,7 +3,8 @@ const swc = ["@swc/jest", { jsc: { parser: { syntax: "typescript", tsx: true }, 
 const suite = (displayName, folders) => ({
   displayName,
   testEnvironment: "node",
-  transform: { "\\.tsx?$": swc },
+  transform: { "\\.(tsx?|mjs)$": swc },
+  transformIgnorePatterns: ["/node_modules/(?!hucre/)"], // it comes as modules only, which jest cannot require as they are
   setupFiles: ["<rootDir>/test/support/laws.ts"],
   testMatch: folders.map((folder) => `<rootDir>/test/${folder}/**/*.test.ts`),
 });

@@ -9,12 +9,14 @@ const SOURCES = ["src", "assets", "scripts", "webpack.config.js", "manifest.xml"
 export async function buildIfNeeded(root: string, skip: boolean): Promise<void> {
   if (skip && isFresh(root)) return;
   console.log(skip ? "dist/ is missing or older than the sources, so it is built." : "Building; this takes a moment.");
-  const webpack = createRequire(path.join(root, "package.json")).resolve("webpack/bin/webpack.js");
+  const resolve = createRequire(path.join(root, "package.json")).resolve;
+  await run(root, [resolve("webpack/bin/webpack.js"), "--stats", "errors-warnings"]);
+  await run(root, [resolve("tsx/cli"), path.join(root, "scripts/help.ts")]);
+}
+
+async function run(root: string, command: readonly string[]): Promise<void> {
   const status = await new Promise<number | null>((resolve, reject) => {
-    const child = spawn(process.execPath, [webpack, "--stats", "errors-warnings"], {
-      cwd: root,
-      stdio: ["ignore", "inherit", "inherit"],
-    });
+    const child = spawn(process.execPath, command, { cwd: root, stdio: ["ignore", "inherit", "inherit"] });
     child.on("error", reject);
     child.on("exit", resolve);
   });

@@ -10,6 +10,7 @@ import { checksPage } from "./help/checksPage";
 import { functionPages } from "./help/functionPages";
 import { type HelpPage, wholePage } from "./help/html";
 import { indexPage } from "./help/indexPage";
+import { installPage } from "./help/installPage";
 import { tablePages } from "./help/tablePages";
 
 const dist = path.join(__dirname, "../dist");
@@ -26,6 +27,7 @@ export function helpPages(): HelpPage[] {
     ...tablePages(),
     checksPage(),
     cautionsPage(),
+    installPage(),
   ];
 }
 

@@ -29,6 +29,7 @@ export const wholePage = ({ title, lead, body }: HelpPage): string => `<!doctype
       <a href="index.html#tables">Tables</a>
       <a href="checks.html">How the numbers are checked</a>
       <a href="cautions.html">Cautions</a>
+      <a href="install.html">Install</a>
     </nav>
     <main id="content">
       <h1>${escaped(title)}</h1>

@@ -1,11 +1,16 @@
 import { FluentProvider, Tab, TabList, makeStaticStyles, makeStyles, tokens } from "@fluentui/react-components";
 import { useRef, useState, type ReactElement } from "react";
 import { flushSync } from "react-dom";
+import type { SheetHost } from "../hosts/host";
 import type { Surroundings } from "./office";
 import { stepFocus } from "./stepFocus";
 import { darkTheme, lightTheme } from "./theme";
 import { usePrefersDark } from "./usePrefersDark";
+import { BuildView } from "./views/BuildView";
 import { CautionsView } from "./views/CautionsView";
+import { CheckView } from "./views/CheckView";
+import { FunctionsView } from "./views/FunctionsView";
+import { ShareView } from "./views/ShareView";
 import { StartView } from "./views/StartView";
 import { TablesView } from "./views/TablesView";
 import { views, type ViewName } from "./views/views";
@@ -13,7 +18,7 @@ import { views, type ViewName } from "./views/views";
 const usePageStyles = makeStaticStyles({
   // The host's web view hides scrollbars that come and go; what gets the focus must not hide under the tabs.
   html: { overflowY: "scroll" },
-  "main *": { scrollMarginTop: "56px" },
+  "main *": { scrollMarginTop: "80px" },
   body: { margin: 0 },
 });
 
@@ -25,8 +30,12 @@ const useStyles = makeStyles({
     zIndex: 1,
     backgroundColor: tokens.colorNeutralBackground1,
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
-    paddingRight: "34px", // the host's own menu lies over the top right corner, 34 x 32 px
+    // The host's own menu lies over the top right corner, 34 x 32 px. What floats there pushes only the first line aside.
+    "::before": { content: '""', float: "right", width: "34px", height: "32px" },
   },
+  // Seven names fit in two lines at 320 px; in lines of text, so that the corner pushes only the first.
+  tabs: { display: "block", padding: "2px 4px" },
+  tab: { display: "inline-grid", padding: "4px 7px" },
   view: {
     padding: "12px 16px 32px",
     overflowWrap: "anywhere",
@@ -36,10 +45,11 @@ const useStyles = makeStyles({
 
 interface PaneProps {
   readonly where: Surroundings;
+  readonly host: SheetHost | null;
 }
 
 /** The whole pane: tabs on top and one view under them; views stay as they were left. */
-export function Pane({ where }: PaneProps): ReactElement {
+export function Pane({ where, host }: PaneProps): ReactElement {
   usePageStyles();
   const styles = useStyles();
   const theme = usePrefersDark() ? darkTheme : lightTheme;
@@ -58,14 +68,20 @@ export function Pane({ where }: PaneProps): ReactElement {
   };
 
   const content: Record<ViewName, ReactElement> = {
-    Start: <StartView where={where} go={go} />,
-    Tables: <TablesView />,
+    Start: <StartView where={where} host={host} go={go} />,
+    Tables: <TablesView host={host} />,
+    Functions: <FunctionsView host={host} go={go} shown={view === "Functions"} />,
+    Build: <BuildView host={host} go={go} />,
+    Check: <CheckView host={host} go={go} />,
+    Share: <ShareView host={host} go={go} />,
     Cautions: <CautionsView />,
   };
   return (
     <FluentProvider theme={theme} className={styles.pane}>
       <header className={styles.top}>
         <TabList
+          className={styles.tabs}
+          size="small"
           selectedValue={view}
           selectTabOnFocus
           onTabSelect={(_, { value }) => show(value as ViewName)}
@@ -79,6 +95,7 @@ export function Pane({ where }: PaneProps): ReactElement {
             <Tab
               key={name}
               value={name}
+              className={styles.tab}
               id={`tab-${name}`}
               aria-controls={`view-${name}`}
               tabIndex={name === view ? 0 : -1}

@@ -1,4 +1,5 @@
 import { createRoot } from "react-dom/client";
+import type { SheetHost } from "../hosts/host";
 import { Pane } from "./Pane";
 import { isBesideLocalSheet, watchOffice, type Surroundings } from "./office";
 
@@ -7,7 +8,13 @@ if (place === null) throw new Error("the page has no element #pane");
 const officeScript = document.querySelector("script[data-office]");
 const officeOfPage = { get: () => (typeof Office === "undefined" ? undefined : Office), script: officeScript };
 const root = createRoot(place);
-const show = (where: Surroundings): void => root.render(<Pane where={where} />);
+const show = (where: Surroundings, host: SheetHost | null): void => root.render(<Pane where={where} host={host} />);
 
-if (isBesideLocalSheet(() => window.parent)) show("local");
-else watchOffice(officeOfPage, show);
+/** What writes into Excel is a file of its own, which no other surroundings load. */
+function showIn(where: Surroundings): void {
+  if (where !== "excel") return show(where, null);
+  void import("../hosts/excel/excelHost").then(({ excelHost }) => show(where, excelHost()));
+}
+
+if (isBesideLocalSheet(() => window.parent)) show("local", window.parent.ductLedgerHost ?? null);
+else watchOffice(officeOfPage, showIn);

@@ -1,12 +1,17 @@
-import { useSyncExternalStore } from "react";
+import { useCallback, useSyncExternalStore } from "react";
 
-const dark = (): MediaQueryList => window.matchMedia("(prefers-color-scheme: dark)");
-
-function subscribe(changed: () => void): () => void {
-  const query = dark();
-  query.addEventListener("change", changed);
-  return () => query.removeEventListener("change", changed);
+/** Whether a media query holds, also when that changes while the pane is open. */
+export function useMedia(query: string): boolean {
+  const subscribe = useCallback(
+    (changed: () => void): (() => void) => {
+      const list = window.matchMedia(query);
+      list.addEventListener("change", changed);
+      return () => list.removeEventListener("change", changed);
+    },
+    [query],
+  );
+  return useSyncExternalStore(subscribe, () => window.matchMedia(query).matches);
 }
 
-/** Whether the person's system asks for dark, also when that changes while the pane is open. */
-export const usePrefersDark = (): boolean => useSyncExternalStore(subscribe, () => dark().matches);
+/** Whether the person's system asks for dark. */
+export const usePrefersDark = (): boolean => useMedia("(prefers-color-scheme: dark)");

@@ -12,7 +12,7 @@ import {
   walkTo,
 } from "./localPage";
 
-jest.setTimeout(30_000);
+jest.setTimeout(60_000);
 
 let site: BuiltSite;
 let local: LocalPage;
@@ -27,9 +27,13 @@ beforeEach(async () => {
 });
 afterEach(() => local.close());
 
+const openSheet = (name: string): Promise<void> =>
+  local.page.locator(".o-sheet", { hasText: new RegExp(`^\\s*${name}\\s*$`) }).click();
+
 /** The rows of the budget's answer by the run's name, each by its column's letter. */
 async function budget(): Promise<Record<string, Record<string, string>>> {
-  const rows = await read(local.page, "B27:N36");
+  await openSheet("Budget");
+  const rows = await read(local.page, "B9:N18");
   return Object.fromEntries(
     rows.map((row) => [row[0]!, Object.fromEntries(row.map((cell, index) => ["BCDEFGHIJKLMN"[index]!, cell]))]),
   );
@@ -44,64 +48,72 @@ describe("the demo", () => {
     expect(local.outside).toEqual([]);
   });
 
-  test("says in its first lines that it is invented, and what to try", async () => {
-    const [first, second] = await read(local.page, "C1:C2");
-    expect(first![0]).toMatch(/^Invented for trying out/);
-    expect(second![0]).toMatch(/^Try it: type another airflow/);
+  test("says on its first sheet that it is invented and what to do, and on the next what to try", async () => {
+    expect(await readOne(local.page, "A3")).toMatch(/^Invented for trying out/);
+    expect((await read(local.page, "A14:A18")).flat()).toEqual([
+      "1. Start",
+      "2. Runs",
+      "3. Budget",
+      "4. Fan",
+      "5. Flow",
+    ]);
+    await openSheet("Runs");
+    expect(await readOne(local.page, "C2")).toMatch(/^Try it: the drum sander asks for 400 cfm; type 600 in D11/);
   });
 
-  test("every cell of its four sheets has an answer, but for the one that shows a wrong value", async () => {
+  test("every cell of its sheets has an answer, but for the one that shows a wrong value", async () => {
     const { page } = local;
-    const troubles = (cells: string[][]): string[] =>
-      cells.flat().filter((cell) => cell.startsWith("#") || cell.startsWith("see "));
-    expect(troubles(await read(page, "A1:S40"))).toEqual([]);
-    await page.getByText("Flow", { exact: true }).click();
-    expect(troubles(await read(page, "A1:P112"))).toEqual([]);
-    await page.getByText("Single cells", { exact: true }).click();
-    expect((await read(page, "A1:F24")).flat().filter((cell) => cell.startsWith("#"))).toEqual(["#VALUE!"]);
-    await page.getByText("Cautions and tables", { exact: true }).click();
-    expect((await read(page, "A1:F90")).flat().filter((cell) => cell.startsWith("#"))).toEqual([]);
+    const troubles: string[] = [];
+    const names = (await page.locator(".o-sheet").allInnerTexts()).map((name) => name.trim());
+    expect(names.length).toBe(13);
+    for (const name of names) {
+      await openSheet(name);
+      const cells = (await read(page, "A1:Z60")).flat();
+      if (name === "Flow") cells.push(...(await read(page, "A61:Z120")).flat());
+      troubles.push(...cells.filter((cell) => /^(#|see [A-Z])/.test(cell)).map((cell) => `${name}: ${cell}`));
+    }
+    expect(troubles).toEqual(["Single cells: #VALUE!"]);
   });
 
-  test("a drum sander that draws 400 cfm through 5 in settles; 600 cfm does not", async () => {
+  test("a drum sander that draws 400 cfm through 5 in settles; 600 cfm, typed by keyboard, does not", async () => {
     // By hand: 5 in is pi/4 (5/12)^2 = 0.136354 ft2. 400/0.136354 = 2933.5 fpm, under 3937; 600/0.136354 = 4400.3 fpm, over.
-    await goTo(local.page, "R13"); // without its gate's small leak
-    await local.page.keyboard.press("Delete");
-    expect(await readOne(local.page, "A13")).toBe("settles: 2934 fpm");
-    expect(await readOne(local.page, "G8")).toBe("1");
-    await walkTo(local.page, "D13");
-    await typeHere(local.page, "600");
-    expect(await readOne(local.page, "A13")).toBe("ok: 4400 fpm");
-    expect(await readOne(local.page, "G8")).toBe("0");
+    const { page } = local;
+    await openSheet("Runs");
+    await goTo(page, "S11"); // without its gate's small leak
+    await page.keyboard.press("Delete");
+    expect(await readOne(page, "A11")).toBe("settles: 2934 fpm");
+    expect(await readOne(page, "F7")).toBe("1");
+    await walkTo(page, "D11");
+    await typeHere(page, "600");
+    expect(await readOne(page, "A11")).toBe("ok: 4400 fpm");
+    expect(await readOne(page, "F7")).toBe("0");
   });
 
   test("without leaks the fan's airflow is what the hoods ask for, follows a change to the last cfm, and adds up at each junction", async () => {
     const { page } = local;
-    await goTo(page, "Q11:S22");
+    await openSheet("Runs");
+    await goTo(page, "R9:T48");
     await page.keyboard.press("Delete");
-    const before = await read(page, "G5:G7");
+    const pressure = numberOf(await readOne(page, "F6"));
     // 400 + 550 + 400 + 400 at the four hoods
-    expect(before.map(([cell]) => cell)).toEqual(["1,750", "1,750", "0"]);
-    const pressure = numberOf(await readOne(page, "J5"));
-
-    await typeInto(page, "D13", "525");
-    expect((await read(page, "G5:G7")).map(([cell]) => cell)).toEqual(["1,875", "1,875", "0"]);
-    expect(numberOf(await readOne(page, "J5"))).toBeGreaterThan(pressure);
+    expect(await readOne(page, "F5")).toBe("1,750");
+    await typeInto(page, "D11", "525");
+    expect(await readOne(page, "F5")).toBe("1,875");
+    expect(numberOf(await readOne(page, "F6"))).toBeGreaterThan(pressure);
 
     const rows = await budget();
+    expect((await read(page, "F4:F6")).flat()).toEqual(["1,875", "0", "1,875"]);
     const airflow = (run: string): number => numberOf(rows[run]!.C);
     expect(airflow("north main")).toBe(airflow("band saw") + airflow("planer"));
     expect(airflow("south main")).toBe(airflow("drum sander") + airflow("router table"));
     expect(airflow("trunk")).toBe(airflow("north main") + airflow("south main"));
-    expect(airflow("separator")).toBe(airflow("trunk"));
-    expect(airflow("filter")).toBe(airflow("trunk"));
-    expect(airflow("Fan")).toBe(1875);
+    for (const run of ["separator", "filter", "Fan"]) expect(airflow(run)).toBe(airflow("trunk"));
   });
 
-  test("the totals are read from the budget's last row", async () => {
+  test("the totals are read from the budget's last row, and its flags from its notes", async () => {
     const rows = await budget();
-    const [left, right] = [await read(local.page, "G5:G8"), await read(local.page, "J5:J8")];
-    expect(left[1]![0]).toBe(rows.Fan!.C);
+    const [left, right] = [await read(local.page, "F4:F7"), await read(local.page, "K4:K7")];
+    expect(left[2]![0]).toBe(rows.Fan!.C);
     expect(right[0]![0]).toBe(rows.Fan!.K);
     expect(right[1]![0]).toBe(rows.Fan!.J);
     // what the fan is asked for is the suction before it and the losses after it; each figure is rounded to 0.01
@@ -111,37 +123,45 @@ describe("the demo", () => {
     const resized = Object.values(rows).filter(({ N: note }) => note!.includes("resize"));
     expect(right[3]![0]).toBe(String(resized.length));
     expect(resized.length).toBeGreaterThan(0);
+    expect((await read(local.page, "A9:A14")).flat()).toEqual(["", "", "settles, resize", "", "", "resize"]);
   });
 
-  test("a shut gate is said beside its run and lowers what the fan moves", async () => {
+  test("a shut gate is said beside its run and lowers what the fan is asked for", async () => {
     const { page } = local;
-    const before = numberOf(await readOne(page, "G6"));
-    await typeInto(page, "J12", "shut");
-    expect(await readOne(page, "A12")).toBe("gate shut");
-    expect(await readOne(page, "G5")).toBe("1,200"); // 1750 less the planer's 550
-    expect(numberOf(await readOne(page, "G6"))).toBeLessThan(before - 500);
+    await openSheet("Runs");
+    const before = numberOf(await readOne(page, "F5"));
+    await typeInto(page, "J10", "shut");
+    expect(await readOne(page, "A10")).toBe("gate shut");
+    expect(numberOf(await readOne(page, "F5"))).toBeLessThan(before - 500); // the planer's 550 less its leaks
     // by hand: 400 cfm in 6 in (0.19635 ft2) are 2037 fpm, and two gates' leaks add a little, so the north main settles now
-    expect(await readOne(page, "A15")).toMatch(/^settles: 2[0-2]\d\d fpm$/);
+    expect(await readOne(page, "A13")).toMatch(/^settles: 2[0-2]\d\d fpm$/);
+    await openSheet("Budget");
+    expect(await readOne(page, "F4")).toBe("1,200"); // 1750 less the planer's 550
   });
 
   test("a wrong row is named where the answer would stand, the checks point there, and undo brings all back", async () => {
     const { page } = local;
-    const sound = await read(page, "A11:A19");
-    await typeInto(page, "C14", "nowhere");
-    expect(await readOne(page, "B26")).toBe("#VALUE!");
-    await lineSays(page, /B26 shows #VALUE!: To of run "router table" \(row 5\) must be/);
-    expect(await readOne(page, "A11")).toBe("see B26");
-    // no total stands there with a 0 that means "unknown"; what the hoods want is typed, so it stays
-    expect((await read(page, "G5:G8")).flat()).toEqual(["1,750", "see B26", "see B26", "see B26"]);
-    expect((await read(page, "J5:J8")).flat()).toEqual(["see B26", "see B26", "see B26", "see B26"]);
+    await openSheet("Runs");
+    const sound = await read(page, "A9:A17");
+    await typeInto(page, "C12", "nowhere");
+    expect(await readOne(page, "A9")).toBe("see Budget B8");
+    await openSheet("Budget");
+    expect(await readOne(page, "B8")).toBe("#VALUE!");
+    await lineSays(page, /B8 shows #VALUE!: To of run "router table" \(row 5\) must be/);
+    // no total stands there with a 0 that means "unknown"
+    expect([...(await read(page, "F4:F7")).flat(), ...(await read(page, "K4:K7")).flat()]).toEqual(
+      Array.from({ length: 8 }, () => "see B8"),
+    );
     await page.keyboard.press("Control+Z");
-    expect(await read(page, "A11:A19")).toEqual(sound);
-    expect(await readOne(page, "C14")).toBe("south main");
+    await openSheet("Runs");
+    expect(await read(page, "A9:A17")).toEqual(sound);
+    expect(await readOne(page, "C12")).toBe("south main");
   });
 
   test("a selected heading is explained in the line under the grid", async () => {
-    await goTo(local.page, "Q10");
-    await lineSays(local.page, /^Q10: An open area in in²/);
+    await openSheet("Runs");
+    await goTo(local.page, "R8");
+    await lineSays(local.page, /^R8: An open area at the run's upstream end/);
     await goTo(local.page, "A1");
     await local.page.waitForFunction(() => document.getElementById("sheet-words")!.textContent === "");
   });

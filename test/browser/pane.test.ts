@@ -1,60 +1,18 @@
 import { readFileSync } from "node:fs";
-import path from "node:path";
-import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
-import { launchBrowser } from "../../scripts/browser";
-import { serve, type Serving } from "../../scripts/serve";
+import type { BrowserContextOptions, Locator, Page } from "playwright-core";
+import { views } from "../../src/taskpane/views/views";
+import { hasFocus, servedPane, tab, view } from "./panePage";
 
 const axeSource = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 const OFFICE_JS = "https://appsforoffice.microsoft.com/**";
 
-let serving: Serving;
-let browser: Browser;
-beforeAll(async () => {
-  serving = await serve(path.join(__dirname, "../../dist"), 0);
-  browser = await launchBrowser();
-}, 60_000);
-afterAll(async () => {
-  await browser.close();
-  await serving.stop();
-});
+const site = servedPane();
+const open = (options?: BrowserContextOptions, file?: string, prepare?: (page: Page) => Promise<unknown>) =>
+  site.open(options, file, prepare);
 
-const pages: Page[] = [];
-afterEach(async () => {
-  for (const page of pages.splice(0)) await page.context().close();
-});
-
-interface Opened {
-  readonly page: Page;
-  readonly requested: string[];
-  readonly complaints: string[]; // what the console and uncaught errors said
-}
-
-/** A narrow pane in a browser of its own; `prepare` runs before the page is asked for. */
-async function open(
-  options: BrowserContextOptions = {},
-  file = "pane.html",
-  prepare: (page: Page) => Promise<unknown> = () => Promise.resolve(),
-): Promise<Opened> {
-  const context = await browser.newContext({ viewport: { width: 320, height: 700 }, ...options });
-  const page = await context.newPage();
-  pages.push(page);
-  const requested: string[] = [];
-  const complaints: string[] = [];
-  page.on("request", (request) => requested.push(request.url()));
-  page.on("console", (message) => message.type() === "error" && complaints.push(message.text()));
-  page.on("pageerror", (error) => complaints.push(error.message));
-  await prepare(page);
-  await page.goto(`${serving.address}/${file}`, { waitUntil: "commit" });
-  await tab(page, "Start").waitFor();
-  return { page, requested, complaints };
-}
-
-const tab = (page: Page, name: string): Locator => page.getByRole("tab", { name });
-const view = (page: Page, name: string): Locator => page.getByRole("tabpanel", { name });
-const search = (page: Page): Locator => page.getByRole("searchbox", { name: "Search" });
+const search = (page: Page): Locator => page.getByRole("searchbox", { name: "Search", exact: true });
 const rows = (page: Page): Locator => page.getByRole("list", { name: "Rows" }).locator("button[aria-expanded]");
 const outcome = (page: Page): Locator => view(page, "Tables").getByRole("status").first();
-const hasFocus = (element: Locator): Promise<boolean> => element.evaluate((node) => node === document.activeElement);
 
 async function look(page: Page, table: string, words: string): Promise<void> {
   await tab(page, "Tables").click();
@@ -77,6 +35,18 @@ const states: Record<string, (page: Page) => Promise<void>> = {
   "an open row": openRow,
   "rows of long texts": (page) => look(page, "hazards", ""),
   "nothing found": (page) => look(page, ALL, "no such thing at all"),
+  functions: async (page) => {
+    await tab(page, "Functions").click();
+    await page.getByText("39 functions").waitFor();
+  },
+  "a function with its form": async (page) => {
+    await page.getByRole("button", { name: /^SOLVE/ }).click();
+    await page.getByText("gives 5 rows of 8 cells").waitFor();
+    await page.getByRole("button", { name: "Insert here …" }).click();
+  },
+  build: (page) => tab(page, "Build").click(),
+  check: (page) => tab(page, "Check").click(),
+  share: (page) => tab(page, "Share").click(),
   cautions: (page) => tab(page, "Cautions").click(),
 };
 
@@ -250,8 +220,8 @@ test("pane.html asks nothing of any other origin, in any view", async () => {
   const { page, requested } = await open();
   for (const reach of Object.values(states)) await reach(page);
   expect(requested.length).toBeGreaterThan(1);
-  expect(requested.filter((url) => new URL(url).origin !== serving.address)).toEqual([]);
-});
+  expect(requested.filter((url) => new URL(url).origin !== site.address())).toEqual([]);
+}, 30_000);
 
 test("its policy refuses written styles, written scripts and requests elsewhere", async () => {
   const { page } = await open();
@@ -271,11 +241,13 @@ test("its policy refuses written styles, written scripts and requests elsewhere"
   expect(after).toMatchObject({ broken: false, elsewhere: "refused" });
 });
 
-test("the corner that the host's menu covers stays free, 34 x 32 px", async () => {
+test("the corner that the host's menu covers stays free, 34 x 32 px, and every tab is in sight", async () => {
   const { page } = await open();
-  for (const name of ["Start", "Tables", "Cautions"]) {
+  for (const name of views) {
     const box = (await tab(page, name).boundingBox())!;
-    expect(box.x + box.width).toBeLessThanOrEqual(320 - 34);
+    expect(box.x + box.width <= 320 - 34 || box.y >= 32).toBe(true);
+    expect(box.x + box.width).toBeLessThanOrEqual(320);
+    expect(box.y + box.height).toBeLessThan(80);
   }
 });
 
@@ -297,9 +269,13 @@ test("the cautions are one click away even far down in the tables, and the table
 test.each([
   ["Read the cautions", "Cautions"],
   ["Search the tables", "Tables"],
+  ["Choose a function", "Functions"],
+  ["Build a budget", "Build"],
+  ["Check the open book", "Check"],
+  ["Share it", "Share"],
 ])("the button %s on the first page leads to %s, and takes the focus there", async (button, name) => {
   const { page } = await open();
-  await page.getByRole("button", { name: button }).click();
+  await view(page, "Start").getByRole("button", { name: button }).click();
   expect(await tab(page, name).getAttribute("aria-selected")).toBe("true");
   expect(await hasFocus(view(page, name))).toBe(true);
 });
@@ -320,7 +296,7 @@ describe("taskpane.html, the pane in Excel", () => {
 
   test("with office.js blocked it works alone", async () => {
     const { page } = await open({}, "taskpane.html", (fresh) => fresh.route(OFFICE_JS, (route) => route.abort()));
-    await page.getByText("Running without Excel").waitFor();
+    await page.getByText("Running without a sheet").waitFor();
     await openRow(page);
   });
 
@@ -329,6 +305,6 @@ describe("taskpane.html, the pane in Excel", () => {
     await page.getByText("Looking for Excel").waitFor();
     await openRow(page);
     await tab(page, "Start").click();
-    await page.getByText("Running without Excel").waitFor();
+    await page.getByText("Running without a sheet").waitFor();
   }, 15_000);
 });

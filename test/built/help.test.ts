@@ -32,10 +32,12 @@ function parsed(file: string): Parsed {
 }
 
 describe("the help pages", () => {
-  test("are one for each function, each table, and three more", () => {
+  test("are one for each function, each table, and four more", () => {
     const functions = readMetadata().functions.map(({ name }) => `duct-${name.toLowerCase()}.html`);
     const tables = referenceTables.map(({ name }) => `table-${name}.html`);
-    expect([...files].sort()).toEqual([...functions, ...tables, "cautions.html", "checks.html", "index.html"].sort());
+    expect([...files].sort()).toEqual(
+      [...functions, ...tables, "cautions.html", "checks.html", "index.html", "install.html"].sort(),
+    );
   });
 
   test.each(files)("%s is well formed, and its links lead somewhere in the folder", (file) => {

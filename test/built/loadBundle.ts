@@ -41,10 +41,11 @@ export function loadBundle() {
     contextCodeGeneration: { strings: false, wasm: false },
   });
   const functions = new Map(associated);
+  const declaredBy = new Map(readMetadata().functions.map(({ id, parameters }) => [id, parameters.length]));
   /** A call as the host makes it: left-out arguments are null, and an invocation object always comes last. */
   const call = (id: string, ...cells: unknown[]): unknown => {
     const compute = functions.get(id);
-    const declared = readMetadata().functions.find((entry) => entry.id === id)?.parameters.length ?? 0;
+    const declared = declaredBy.get(id) ?? 0;
     if (compute === undefined) throw new Error(`${id} is not in the bundle`);
     return compute(...cells, ...new Array<null>(declared - cells.length).fill(null), { functionName: id });
   };

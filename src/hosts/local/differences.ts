@@ -7,7 +7,9 @@ export const differences: readonly string[] = [
   "Errors of the grid's own functions are called #ERROR, #REF and #CYCLE where Excel says #VALUE!, #REF! and a warning of a circular reference. Errors of DUCT functions have Excel's names.",
   "A text that is exactly the name of an error, such as #N/A, is taken for that error here.",
   "A blank cell reaches a DUCT function as a blank here. Some versions of Excel send 0, so the functions take both alike wherever 0 cannot be meant.",
-  "Nothing is saved: a reload of this page starts again from the demo.",
+  'A double quote inside a text of a formula ("a""b") is not understood here. Write CHAR(34) in its place.',
+  "A sheet's name has no straight apostrophe here: a file's Bob's becomes Bob’s, in its formulas too.",
+  "What a reload or Save keeps: values, formulas, looks, number formats, notes, names, lists of words, marks by text, line charts, tables that came with the sheet, widths, frozen rows, print set-up. Merged cells, pictures, pivot tables, other charts, rules and marks, hidden rows, colours of tabs, links and tables that you make here are not kept.",
 ];
 
 /** Fills a list on the page. */

@@ -3,7 +3,12 @@ import type * as GridLibrary from "@odoo/o-spreadsheet";
 /** The spreadsheet library and its view library, which the page loads unmodified from files of their own. */
 declare global {
   const o_spreadsheet: typeof GridLibrary;
-  const owl: { readonly mount: (component: unknown, target: HTMLElement, options: object) => Promise<GridView> };
+  const owl: { readonly App: new (component: unknown, options: object) => ViewApp };
+}
+
+interface ViewApp {
+  mount(target: HTMLElement): Promise<GridView>;
+  destroy(): void;
 }
 
 /** The mounted spreadsheet. */

@@ -1,28 +1,61 @@
+import type { Calculated } from "../../sheets/calculated";
 import type { SheetHost } from "../host";
+import { addSheets } from "./addSheets";
+import { calculatedOf } from "./calculated";
+import { contentOf } from "./content";
+import type { Desk } from "./desk";
 import type { GridModel } from "./grid";
-import { contentOf } from "./model";
+import { reviveCopy, shareCopy } from "./shareCopy";
 
 /** The local sheet, as the pane sees it. */
-export function localHost(model: GridModel): SheetHost {
-  const { getters } = model;
-  const selected = () => getters.getSelectedZone();
+export function localHost(desk: Desk): SheetHost {
+  const getters = () => desk.model().getters;
+  const selected = () => getters().getSelectedZone();
   return {
     kind: "local",
     selectionAddress: async () => {
-      const sheetId = getters.getActiveSheetId();
-      return getters.getRangeString(getters.getRangeFromZone(sheetId, selected()), sheetId);
+      const sheetId = getters().getActiveSheetId();
+      return getters().getRangeString(getters().getRangeFromZone(sheetId, selected()), sheetId);
     },
     isSelectionEmpty: async () => {
-      const cells = getters.getEvaluatedCellsInZone(getters.getActiveSheetId(), selected());
+      const cells = getters().getEvaluatedCellsInZone(getters().getActiveSheetId(), selected());
       return cells.every(({ type }) => type === "empty");
     },
     insert: async (content, overwrite) => {
-      const position = getters.getActivePosition();
+      const position = getters().getActivePosition();
       const at = o_spreadsheet.helpers.toXC(position.col, position.row);
-      if (!overwrite && getters.getEvaluatedCell(position).type !== "empty")
+      if (!overwrite && getters().getEvaluatedCell(position).type !== "empty")
         return { written: false, at, why: "filled" };
-      const result = model.dispatch("UPDATE_CELL", { ...position, content: contentOf({ at, ...content }) });
+      const result = desk.model().dispatch("UPDATE_CELL", { ...position, content: contentOf(content) });
       return result.isSuccessful ? { written: true, at } : { written: false, at, why: "refused" };
     },
+    addSheets: (order, watch) => addSheets(desk.model(), order, watch),
+    readBook: async () => calculatedOf(desk.model()),
+    goTo: async (sheet, at) => goTo(desk.model(), sheet, at),
+    repair: async () => ({ repaired: 0, stillWrong: standingWrong(calculatedOf(desk.model())), protectedSheets: [] }),
+    shareCopy: (kind, watch) => shareCopy(desk, kind, watch),
+    revive: (watch) => reviveCopy(desk, watch),
+    follow: desk.follow,
   };
 }
+
+/** Selects a cell; an address that the sheet does not reach, or a sheet that is gone, is refused. */
+function goTo(model: GridModel, sheet: string, at: string): void {
+  const { getters } = model;
+  const sheetIdTo = getters.getSheetIdByName(sheet);
+  if (sheetIdTo === undefined) throw new Error(`there is no sheet called ${sheet} any more`);
+  const sheetIdFrom = getters.getActiveSheetId();
+  if (sheetIdTo !== sheetIdFrom) model.dispatch("ACTIVATE_SHEET", { sheetIdFrom, sheetIdTo });
+  const { col, row } = o_spreadsheet.helpers.toCartesian(at);
+  model.selection.selectCell(col, row);
+}
+
+/** The grid knows every function of ours, so what stands at #NAME? names none of them; entering it anew would not help. */
+const standingWrong = ({ workbook, shown }: Calculated): string[] =>
+  workbook.sheets.flatMap(({ name, cells }) =>
+    cells.flatMap((cell) => {
+      const value = shown.get(name)?.get(cell.at)?.value;
+      const unnamed = typeof value === "object" && value?.error === "#NAME?";
+      return unnamed && "formula" in cell && /\bDUCT\./i.test(cell.formula) ? [`${name}!${cell.at}`] : [];
+    }),
+  );

@@ -1,9 +1,7 @@
-import { demo } from "../../sheets/demo";
 import { argumentWords } from "./argumentHelp";
 import { createCustomFunctions } from "./customFunctions";
 import { loadFunctionsFile, loadScript, loadText } from "./load";
-import { gridData } from "./model";
-import { addNotesPlugin } from "./notesPlugin";
+import { addPlugins } from "./plugins";
 import { openPage } from "./page";
 import { registerAll } from "./register";
 
@@ -19,8 +17,8 @@ async function start(): Promise<void> {
   ]);
   const { addFunction, registries } = o_spreadsheet;
   registerAll({ addFunction: addFunction as never, errorTypes: registries.errorTypes }, NAMESPACE, file, functions);
-  addNotesPlugin();
-  await openPage(new o_spreadsheet.Model(gridData(demo)), templates, (head) => argumentWords(head, NAMESPACE, file));
+  addPlugins();
+  await openPage(templates, (head) => argumentWords(head, NAMESPACE, file));
 }
 
 start().catch((error: unknown) => {

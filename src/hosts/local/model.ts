@@ -1,18 +1,51 @@
 import { placeOf } from "../../sheets/address";
 import type { StyleName } from "../../sheets/styles";
 import type { Sheet, SheetCell, Workbook } from "../../sheets/workbook";
-import { type CellSizes, chartFigure } from "./charts";
+import { chartFigure } from "./charts";
+import { contentOf } from "./content";
+import { quoted, withHeldNames } from "./heldNames";
+import type { Fact, Kept, Paper } from "./keptPlugin";
 import { gridBorder, gridStyle } from "./looks";
+import { cellSizes } from "./sizes";
 
 /** Version of the grid's data format; without it old migrations run over the data. */
 const DATA_VERSION = "19.3.2";
 
-const CHARACTER = 7; // pixels of an average character of the default font
-const LINE = 18; // pixels of a line of text
-const ROW = 23; // pixels of an ordinary row
-const COLUMN = 96; // pixels of a column whose width nobody set
 const SPARE_ROWS = 40;
 const LEAST_COLUMNS = 26;
+
+/** A table of the grid that looks as its cells do, with a filter in each header. */
+export const TABLE = {
+  type: "static",
+  config: {
+    hasFilters: true,
+    totalRow: false,
+    firstColumn: false,
+    lastColumn: false,
+    numberOfHeaders: 1,
+    bandedRows: false,
+    bandedColumns: false,
+    automaticAutofill: false,
+    styleId: "None",
+  },
+} as const;
+
+/** The part of the grid's data that we write. */
+export interface GridData {
+  readonly version: string;
+  readonly sheets: readonly GridSheetData[];
+  readonly styles: Readonly<Record<number, unknown>>;
+  readonly borders: Readonly<Record<number, unknown>>;
+  readonly formats: Readonly<Record<number, unknown>>;
+  readonly namedRanges: Readonly<Record<string, string>>;
+  readonly kept: Kept;
+}
+
+export interface GridSheetData extends ReturnType<typeof sheetData> {
+  readonly styles: Readonly<Record<string, number>>;
+  readonly borders: Readonly<Record<string, number>>;
+  readonly formats: Readonly<Record<string, number>>;
+}
 
 /** Numbers the distinct values of a kind, as the grid's data refers to them. */
 function numbering(): { readonly of: (value: unknown) => number; readonly all: Record<number, unknown> } {
@@ -30,8 +63,13 @@ function numbering(): { readonly of: (value: unknown) => number; readonly all: R
   return { of, all };
 }
 
-/** A workbook as the data that the grid's model is built from. */
-export function gridData(workbook: Workbook): Record<string, unknown> {
+/**
+ * A workbook as the data that the grid's model is built from.
+ *
+ * @param idOf the id of each sheet by its index, where they must differ from those of a grid that is there
+ */
+export function gridData(described: Workbook, idOf = (index: number): string => `sheet${index + 1}`): GridData {
+  const workbook = withHeldNames(described);
   const styles = numbering();
   const borders = numbering();
   const formats = numbering();
@@ -39,7 +77,7 @@ export function gridData(workbook: Workbook): Record<string, unknown> {
     const look = (pick: (cell: SheetCell) => number | null): Record<string, number> =>
       Object.fromEntries(sheet.cells.flatMap((cell) => (pick(cell) === null ? [] : [[cell.at, pick(cell)!]])));
     return {
-      ...sheetData(sheet, `sheet${index + 1}`),
+      ...sheetData(sheet, idOf(index)),
       styles: look(({ style }) => (style === undefined ? null : styles.of(gridStyle(style)))),
       borders: look(({ style }) => borderOf(style, borders)),
       formats: look(({ format }) => (format === undefined ? null : formats.of(format))),
@@ -52,29 +90,46 @@ export function gridData(workbook: Workbook): Record<string, unknown> {
     borders: borders.all,
     formats: formats.all,
     namedRanges: Object.fromEntries(workbook.names.map(({ name, sheet, at }) => [name, `${quoted(sheet)}!${at}`])),
-    cellNotes: workbook.sheets.flatMap((sheet) =>
-      sheet.cells.flatMap(({ at, note }) =>
-        note === undefined ? [] : [{ range: `${quoted(sheet.name)}!${at}`, note }],
+    kept: {
+      title: workbook.name,
+      facts: workbook.sheets.flatMap(factsOf),
+      papers: Object.fromEntries(
+        workbook.sheets.flatMap(({ print }, index) => (print === undefined ? [] : [[idOf(index), paperOf(print)]])),
       ),
-    ),
+    },
   };
 }
 
-const quoted = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;
-
-function borderOf(style: StyleName | undefined, borders: ReturnType<typeof numbering>): number | null {
+function borderOf(style: SheetCell["style"], borders: ReturnType<typeof numbering>): number | null {
   const border = style === undefined ? null : gridBorder(style);
   return border === null ? null : borders.of(border);
 }
 
-function sheetData(sheet: Sheet, id: string): Record<string, unknown> {
+const paperOf = ({ paper, landscape }: Paper): Paper => ({ paper, landscape });
+
+function factsOf({ name, cells, tables, print }: Sheet): Fact[] {
+  const on = (range: string): string => `${quoted(name)}!${range}`;
+  const { titleRows, area } = print ?? {};
+  return [
+    ...cells.flatMap(({ at, note }): Fact[] =>
+      note === undefined ? [] : [{ range: on(at), kind: "note", text: note }],
+    ),
+    ...(tables ?? []).map((table): Fact => ({ range: on(table.range), kind: "table name", text: table.name })),
+    ...(titleRows === undefined
+      ? []
+      : [{ range: on(`${titleRows.first}:${titleRows.last}`), kind: "title rows" } as const]),
+    ...(area === undefined ? [] : [{ range: on(area), kind: "print area" } as const]),
+  ];
+}
+
+function sheetData(sheet: Sheet, id: string) {
   const places = sheet.cells.map(({ at }) => placeOf(at));
   const sizes = cellSizes(sheet);
   return {
     id,
     name: sheet.name,
     colNumber: Math.max(LEAST_COLUMNS, sheet.columns.length, ...places.map(({ column }) => column)),
-    rowNumber: Math.max(...places.map(({ row }) => row)) + SPARE_ROWS,
+    rowNumber: Math.max(0, ...places.map(({ row }) => row)) + SPARE_ROWS,
     cells: Object.fromEntries(
       sheet.cells.flatMap((cell) => (contentOf(cell) === "" ? [] : [[cell.at, contentOf(cell)]])),
     ),
@@ -84,7 +139,7 @@ function sheetData(sheet: Sheet, id: string): Record<string, unknown> {
     conditionalFormats: sheet.flags.map(({ range, containsText, style }, index) => ({
       id: `${id}-flag${index + 1}`,
       ranges: [range],
-      rule: { type: "CellIsRule", operator: "containsText", values: [containsText], style: gridStyle(style) },
+      rule: { type: "CellIsRule", operator: "containsText", values: [containsText], style: flagStyle(style) },
     })),
     dataValidationRules: sheet.lists.map(({ range, choices, strict }, index) => ({
       id: `${id}-list${index + 1}`,
@@ -92,28 +147,9 @@ function sheetData(sheet: Sheet, id: string): Record<string, unknown> {
       isBlocking: strict,
       criterion: { type: "isValueInList", values: choices, displayStyle: "arrow" },
     })),
+    tables: (sheet.tables ?? []).map(({ range }) => ({ range, ...TABLE })),
     figures: (sheet.charts ?? []).map((chart, index) => chartFigure(chart, `${id}-chart${index + 1}`, sizes)),
   };
 }
 
-function cellSizes(sheet: Sheet): CellSizes {
-  const lines = new Map(sheet.tallRows.map((tall) => [tall.row, tall.lines]));
-  return {
-    width: (column) => {
-      const characters = sheet.columns[column - 1];
-      return characters === undefined ? COLUMN : Math.round(characters * CHARACTER);
-    },
-    height: (row) => Math.max(ROW, (lines.get(row) ?? 0) * LINE + 6),
-  };
-}
-
-/** What a person would type to get this cell; a text that could be taken for something else is marked as text. */
-export function contentOf(cell: SheetCell): string {
-  if ("formula" in cell) return cell.formula;
-  if (cell.value === null) return "";
-  return typeof cell.value === "string" ? textContent(cell.value) : String(cell.value).toUpperCase();
-}
-
-/** Text that does not begin with a letter could be taken for a formula, a number or a date, and so could a truth value. */
-export const textContent = (value: string): string =>
-  /^\p{L}/u.test(value) && !/^(true|false)$/i.test(value) ? value : `'${value}`;
+const flagStyle = (style: StyleName): Readonly<Record<string, unknown>> => gridStyle(style);

@@ -5,34 +5,75 @@ export interface Notifications {
   readonly askConfirmation: (question: string, confirm: () => void, cancel?: () => void) => void;
 }
 
-/** A bar on the page with a sentence and its buttons. It stays until answered. */
-export function notificationsIn(bar: HTMLElement, backToGrid: () => void): Notifications {
-  const show = (text: string, answers: readonly { readonly label: string; readonly act: () => void }[]): void => {
+/** The bar on the page with a sentence and its buttons. It stays until answered; Escape gives the last answer. */
+export interface NoticeBar extends Notifications {
+  /** Asks, and gives back which of the answers was chosen, by its index. The last one changes nothing. */
+  readonly ask: (question: string, answers: readonly string[]) => Promise<number>;
+  /** Asks without taking the focus from whoever is typing; F6 goes there. */
+  readonly askAside: (question: string, answers: readonly string[]) => Promise<number>;
+  readonly say: (sentence: string) => void;
+}
+
+interface Answer {
+  readonly label: string;
+  readonly act: () => void;
+}
+
+export function notificationsIn(bar: HTMLElement, backToGrid: () => void): NoticeBar {
+  let unanswered: (() => void) | null = null;
+  const show = (text: string, answers: readonly Answer[], focused: number | null): void => {
+    unanswered?.(); // a question that another pushes away is answered by its last answer
+    const asker = focused === null ? null : document.activeElement?.closest("button");
     const sentence = document.createElement("p");
     sentence.textContent = text;
+    const close = (act: () => void) => (): void => {
+      unanswered = null;
+      const focusGoes = bar.contains(document.activeElement);
+      bar.hidden = true;
+      if (asker != null) asker.focus();
+      else if (focusGoes) backToGrid();
+      act();
+    };
+    const last = answers[answers.length - 1]!.act;
+    unanswered = last;
     const buttons = answers.map(({ label, act }) => {
       const button = document.createElement("button");
       button.type = "button";
       button.textContent = label;
-      button.addEventListener("click", () => {
-        bar.hidden = true;
-        act();
-        backToGrid();
-      });
+      button.addEventListener("click", close(act));
       return button;
     });
+    bar.onkeydown = (event) => {
+      if (event.key === "Escape") close(last)();
+    };
     bar.replaceChildren(sentence, ...buttons);
     bar.hidden = false;
-    buttons[0]?.focus();
+    if (focused !== null) buttons[focused]?.focus();
   };
   const nothing = (): void => undefined;
+  const ask = (question: string, answers: readonly string[], focused: number | null): Promise<number> =>
+    new Promise((resolve) =>
+      show(
+        question,
+        answers.map((label, index) => ({ label, act: () => resolve(index) })),
+        focused,
+      ),
+    );
+  const say = (sentence: string, then = nothing): void => show(sentence, [{ label: "Close", act: then }], 0);
   return {
-    notifyUser: ({ text }) => show(text, [{ label: "Close", act: nothing }]),
-    raiseError: (text, then = nothing) => show(text, [{ label: "Close", act: then }]),
+    notifyUser: ({ text }) => say(text),
+    raiseError: say,
     askConfirmation: (question, confirm, cancel = nothing) =>
-      show(question, [
-        { label: "Yes", act: confirm },
-        { label: "No", act: cancel },
-      ]),
+      show(
+        question,
+        [
+          { label: "Yes", act: confirm },
+          { label: "No", act: cancel },
+        ],
+        0,
+      ),
+    ask: (question, answers) => ask(question, answers, answers.length - 1),
+    askAside: (question, answers) => ask(question, answers, null),
+    say: (sentence) => say(sentence),
   };
 }

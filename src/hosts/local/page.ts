@@ -1,9 +1,15 @@
+import { demo } from "../../sheets/demo";
+import { browserStore } from "./browserStore";
 import { listDifferences } from "./differences";
-import type { GridModel } from "./grid";
+import { download } from "./files";
+import { type GridDesk, openDesk } from "./gridDesk";
+import { keeperOf, type OpenBook } from "./keeper";
 import { localHost } from "./localHost";
 import { notificationsIn } from "./notifications";
 import { moveByF6, type Region } from "./regions";
 import { followSheet } from "./status";
+import { fileButtons, keptLine, type TopBar } from "./topBar";
+import { type Workspace, workspaceOf } from "./workspace";
 
 const part = <Kind extends HTMLElement = HTMLElement>(id: string): Kind => {
   const element = document.getElementById(id);
@@ -11,40 +17,76 @@ const part = <Kind extends HTMLElement = HTMLElement>(id: string): Kind => {
   return element as Kind;
 };
 
+const example: OpenBook = { workbook: demo, file: "example.xlsx", unsaved: false };
+
 /**
  * Puts the grid on the page and wires up what stands around it.
  *
  * @param helpOf words about the function that the grid's own help line shows
  */
-export async function openPage(
-  model: GridModel,
-  templates: string,
-  helpOf: (head: Element | null) => string,
-): Promise<void> {
+export async function openPage(templates: string, helpOf: (head: Element | null) => string): Promise<void> {
   const sheet = part("sheet");
   const frame = part<HTMLIFrameElement>("pane-frame");
-  window.ductLedgerHost = localHost(model);
+  const top = topBar();
   listDifferences(part("differences"));
-  let focusGrid = (): void => undefined;
-  const notifications = notificationsIn(part("notice"), () => focusGrid());
+  let desk: GridDesk | null = null;
+  let workspace: Workspace | null = null;
+  const bar = notificationsIn(part("notice"), () => desk?.focus());
+  const touched = (): void => workspace?.touched();
+  const deskFor = ({ workbook }: OpenBook): Promise<GridDesk> => openDesk(workbook, sheet, templates, bar, touched);
+  const keeper = keeperOf(browserStore, () => crypto.randomUUID());
+  let found = await keeper.load();
   part("loading").remove();
-  const view = await owl.mount(o_spreadsheet.Spreadsheet, sheet, { props: { model, ...notifications }, templates });
-  focusGrid = () => view.focusGrid();
-  model.joinSession();
-  followSheet(model, sheet, part("sheet-words"), () => helpOf(sheet.querySelector(".o-formula-assistant-head")));
+  let first = example;
+  if (typeof found === "object") {
+    first = found;
+    desk = await deskFor(found).catch((error: unknown) => {
+      console.error(error);
+      return null;
+    });
+    if (desk === null) [found, first] = ["unreadable", example];
+  }
+  const open = (desk ??= await deskFor(example));
+  const work = workspaceOf(
+    open,
+    keeper,
+    bar,
+    keptLine(part("kept"), top.forget),
+    first,
+    typeof found === "object" ? "kept" : found,
+  );
+  workspace = work;
+  window.addEventListener("visibilitychange", () => void work.keepNow());
+  window.ductLedgerHost = localHost({
+    model: open.model,
+    follow: open.follow,
+    open: (workbook) => work.open({ workbook, file: "air-budget.xlsx", unsaved: true }, "The live budget"),
+    download,
+  });
+  followSheet(open, sheet, part("sheet-words"), () => helpOf(sheet.querySelector(".o-formula-assistant-head")));
+  fileButtons(top, open, work, bar, example);
   paneSwitch(part<HTMLButtonElement>("pane-switch"), part("pane"));
   const regions: Region[] = [
-    region(part("top"), () => part("pane-switch").focus()),
-    region(sheet, focusGrid),
+    region(part("top"), () => top.new.focus()),
+    region(part("notice"), () => part("notice").querySelector("button")?.focus()),
+    region(sheet, open.focus),
     region(part("pane"), () => frame.contentWindow?.focus()),
   ];
   moveByF6(regions, [window]);
-  const alsoInFrame = (): void => {
+  frame.addEventListener("load", () => {
     if (frame.contentWindow !== null) moveByF6(regions, [frame.contentWindow]);
-  };
-  frame.addEventListener("load", alsoInFrame);
+  });
   frame.src = "pane.html"; // only now, so that the pane finds its host
 }
+
+const topBar = (): TopBar => ({
+  new: part<HTMLButtonElement>("new"),
+  newForm: part<HTMLFormElement>("new-form"),
+  open: part<HTMLButtonElement>("open"),
+  chooser: part<HTMLInputElement>("chooser"),
+  save: part<HTMLButtonElement>("save"),
+  forget: part<HTMLButtonElement>("forget"),
+});
 
 const region = (element: HTMLElement, focus: () => void): Region => ({
   contains: (active) => element.contains(active),

@@ -1,4 +1,6 @@
 import type { CellPosition, GridModel } from "./grid";
+import type { GridDesk } from "./gridDesk";
+import { keptGetters } from "./keptPlugin";
 
 /** What there is to say about a cell: why it shows an error, or the note that belongs to it. Empty where there is nothing. */
 export function cellWords(model: GridModel, position: CellPosition): string {
@@ -10,12 +12,8 @@ export function cellWords(model: GridModel, position: CellPosition): string {
     const code = String(cell.value);
     return `${at} shows ${code}: ${whyOf(code, cell.message ?? "", elsewhere)}${elsewhere ? ` (${addressOf(model, origin)})` : ""}`;
   }
-  const note = (model.getters as unknown as NoteGetter).getCellNote(position);
+  const note = keptGetters(model).getCellNote(position);
   return note === undefined ? "" : `${at}: ${note}`;
-}
-
-interface NoteGetter {
-  getCellNote(position: CellPosition): string | undefined;
 }
 
 /** An address as the selected sheet would write it. */
@@ -40,12 +38,17 @@ const SPILL_TOO_LONG =
  *
  * @param typing words about the formula being typed; empty where none is
  */
-export function followSheet(model: GridModel, sheet: HTMLElement, line: HTMLElement, typing: () => string): void {
+export function followSheet(
+  { model, follow }: Pick<GridDesk, "model" | "follow">,
+  sheet: HTMLElement,
+  line: HTMLElement,
+  typing: () => string,
+): void {
   const show = (): void => {
-    const words = typing() || cellWords(model, model.getters.getActivePosition());
+    const words = typing() || cellWords(model(), model().getters.getActivePosition());
     if (line.textContent !== words) line.textContent = words;
   };
-  model.on("update", line, show);
+  follow(show);
   new MutationObserver(show).observe(sheet, {
     subtree: true,
     childList: true,

@@ -20,6 +20,9 @@ const EXCEL_NAMES: Readonly<Record<string, string>> = {
   "#BAD_EXPR": "#NAME?",
 };
 
+/** An error of the grid by the name that Excel has for it. */
+export const excelName = (code: string): string => EXCEL_NAMES[code] ?? code;
+
 /** Errors a cell function can show, and those of them that keep their sentence; any other code becomes #VALUE!. */
 const SHOWN = ["#VALUE!", "#N/A", "#NUM!", "#DIV/0!", "#NULL!"];
 const SPOKEN = ["#VALUE!", "#N/A"];
@@ -31,7 +34,7 @@ export function fromGrid(cell: GridValue | undefined, isError: (value: unknown) 
   if (cell === undefined || cell.value === null) return null;
   if (!isError(cell.value)) return cell.value;
   const code = String(cell.value);
-  return new CellError(EXCEL_NAMES[code] ?? code, cell.message);
+  return new CellError(excelName(code), cell.message);
 }
 
 /** What a cell function returned, as the grid takes it; an answer of one cell is not a spill. */

@@ -36,7 +36,7 @@ export const usualNames: Readonly<Record<SheetKey, string>> = {
 };
 
 /** Names of single cells on the sheet Start, which formulas everywhere use. */
-export const cellNames = ["units", "density", "transport"] as const;
+export const cellNames = ["units", "density", "dust", "transport"] as const;
 
 export type CellNameKey = (typeof cellNames)[number];
 
@@ -48,6 +48,8 @@ export interface Frame {
   readonly units: UnitSystem; // in which the contents' numbers stand
   /** A sheet's name as text. */
   readonly sheet: (key: SheetKey) => string;
+  /** Whether the workbook has that sheet, so that texts and formulas speak only of sheets that are there. */
+  readonly has: (key: SheetKey) => boolean;
   /** A range of another sheet as a formula writes it: Runs!$B$8:$S$48. */
   readonly ref: (key: SheetKey, range: string) => string;
   /** A named cell as a formula writes it. */

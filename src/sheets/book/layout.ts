@@ -25,6 +25,7 @@ export const runColumns = [
   "Device airflow",
   "Device exponent",
   "Device clean loss",
+  "Dust",
   "Side",
   "Leak",
   "Leak open",
@@ -38,6 +39,9 @@ const columnOf = (column: RunColumn): number => RUNS_COLUMN + runColumns.indexOf
 /** A column of the runs table without its header, on the sheet Runs itself. */
 export const runsColumnRange = (column: RunColumn): string =>
   `$${columnLetters(columnOf(column))}$${RUNS_FIRST}:$${columnLetters(columnOf(column))}$${RUNS_LAST}`;
+
+/** One column of the runs table as a formula on any sheet writes it. */
+export const runsColumn = (frame: Frame, column: RunColumn): string => frame.ref("runs", runsColumnRange(column));
 
 export const runCell = (column: RunColumn, row: number): string => cellAddress(columnOf(column), row);
 
@@ -54,7 +58,7 @@ export const CURVE_LAST = CURVE_HEADER + 15;
 export const fanCurve = (frame: Frame): string => frame.ref("fan", `$A$${CURVE_HEADER}:$B$${CURVE_LAST}`);
 
 /** The cell on the sheet Flow that lists the runs whose gates are open now, as SOLVE takes them. */
-export const OPEN_CELL = "$C$6";
+export const OPEN_CELL = "$C$9";
 export const openRuns = (frame: Frame): string => frame.ref("flow", OPEN_CELL);
 
 /** SOLVE's answer on the sheet Flow: header row, first column, and the last row that it can fill (the fan's). */

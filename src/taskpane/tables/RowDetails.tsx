@@ -1,10 +1,17 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
-import { useState, type ReactElement, type ReactNode } from "react";
+import type { ReactElement, ReactNode } from "react";
+import type { SheetHost } from "../../hosts/host";
 import type { ReferenceTable } from "../../reference";
-import { CopyableValue } from "./CopyableValue";
+import { FormulaLine } from "../functions/FormulaLine";
+import { InsertOutcome } from "../hostUse/InsertOutcome";
+import { useInsert } from "../hostUse/useInsert";
 import { provenanceOf } from "./provenance";
+import { readyFormula } from "./readyFormula";
 import type { Row } from "./search";
-import { display, valuesOf } from "./values";
+import { useCopy } from "./useCopy";
+import { display } from "./values";
+import { ValueLine } from "./ValueLine";
+import { valuesInWords } from "./wording";
 
 const useStyles = makeStyles({
   details: { padding: "4px 4px 12px", backgroundColor: tokens.colorNeutralBackground2 },
@@ -12,20 +19,24 @@ const useStyles = makeStyles({
   name: { marginTop: "8px", fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
   cell: { margin: "0 0 2px" },
   // At the foot of the window as long as the details reach below it, so that it is seen wherever the button was.
-  status: { position: "sticky", bottom: 0, margin: 0, backgroundColor: tokens.colorNeutralBackground2 },
+  outcome: { position: "sticky", bottom: 0, backgroundColor: tokens.colorNeutralBackground2 },
+  copied: { margin: 0 },
 });
 
 interface RowDetailsProps {
   readonly id: string;
   readonly table: ReferenceTable;
   readonly row: Row;
+  readonly host: SheetHost | null;
 }
 
-/** Every column of a row; its numbers and the key, which formulas take, can be copied. */
-export function RowDetails({ id, table, row }: RowDetailsProps): ReactElement {
+/** Every column of a row; its numbers and the key, which formulas take, can be copied or put into the selected cell. */
+export function RowDetails({ id, table, row, host }: RowDetailsProps): ReactElement {
   const styles = useStyles();
-  const [copied, setCopied] = useState({ id: "", word: "", sentence: "" });
+  const copying = useCopy();
+  const inserting = useInsert(host);
   const { basis, weakness, source, where } = provenanceOf(row);
+  const formula = readyFormula(table, row);
   const item = (name: string, cells: readonly ReactNode[]): ReactElement => (
     <div key={name}>
       <dt className={styles.name}>{name}</dt>
@@ -39,30 +50,41 @@ export function RowDetails({ id, table, row }: RowDetailsProps): ReactElement {
   return (
     <div id={id} className={styles.details}>
       <dl className={styles.list}>
-        {valuesOf(table, row).map(({ name, parts }) =>
+        {valuesInWords(table, row).map(({ name, parts }) =>
           item(
             name,
-            parts.map(({ cell, unit }) => {
-              const text = display(cell);
-              if (typeof cell !== "number" && name !== "key") return text;
-              const id = `${name} ${unit}`;
-              return (
-                <CopyableValue
-                  value={{ name, text, unit }}
-                  word={copied.id === id ? copied.word : "Copy"}
-                  tell={(outcome) => setCopied({ id, ...outcome })}
+            parts.map(({ cell, unit }) =>
+              cell === null || (typeof cell === "string" && name !== "key") ? (
+                display(cell)
+              ) : (
+                <ValueLine
+                  value={{ name, text: display(cell), unit }}
+                  copying={copying}
+                  insert={() => inserting.insert({ value: cell })}
                 />
-              );
-            }),
+              ),
+            ),
           ),
         )}
+        {formula !== null &&
+          item("as a formula", [
+            <FormulaLine
+              key="formula"
+              formula={formula}
+              copying={copying}
+              insert={() => inserting.insert({ formula })}
+            />,
+          ])}
         {item("how it is known", [weakness === "" ? basis : `${basis}: weak, check it before you rely on it`])}
         {item("source", [source])}
         {item("where in it", [where])}
       </dl>
-      <p role="status" className={styles.status}>
-        {copied.sentence}
-      </p>
+      <div className={styles.outcome}>
+        <p role="status" className={styles.copied}>
+          {copying.sentence}
+        </p>
+        <InsertOutcome inserting={inserting} />
+      </div>
     </div>
   );
 }

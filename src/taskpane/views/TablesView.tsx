@@ -5,6 +5,7 @@ import { stepFocus } from "../stepFocus";
 import { ResultRow } from "../tables/ResultRow";
 import { entriesOf, find } from "../tables/search";
 import { Heading } from "./Heading";
+import type { SheetHost } from "../../hosts/host";
 
 const entries = entriesOf(referenceTables);
 const AT_A_TIME = 40;
@@ -20,7 +21,7 @@ const useStyles = makeStyles({
 });
 
 /** The reference tables: choose one or search them all, open a row to see everything that is known of it. */
-export function TablesView(): ReactElement {
+export function TablesView({ host }: { readonly host: SheetHost | null }): ReactElement {
   const styles = useStyles();
   const id = useId();
   const [tableName, setTableName] = useState(ALL);
@@ -75,6 +76,7 @@ export function TablesView(): ReactElement {
               key={entry.id}
               entry={entry}
               open={open === entry}
+              host={host}
               onToggle={() => setOpen(open === entry ? null : entry)}
             />
           ))}

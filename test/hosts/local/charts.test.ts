@@ -1,4 +1,4 @@
-import { chartFigure } from "../../../src/hosts/local/charts";
+import { chartFigure, chartOf } from "../../../src/hosts/local/charts";
 import { gridData } from "../../../src/hosts/local/model";
 import type { Chart, Workbook } from "../../../src/sheets/workbook";
 
@@ -23,16 +23,14 @@ describe("a chart as the grid's data", () => {
   });
 
   test("has a line for each series with its name and ink, all over the same numbers of x", () => {
-    const { data } = chartFigure(chart, "c", { width: () => 1, height: () => 1 }) as {
-      data: { dataSource: { dataSets: { dataSetId: string }[] }; [more: string]: unknown };
-    };
+    const { data } = chartFigure(chart, "c", { width: () => 1, height: () => 1 });
     expect(data).toMatchObject({
       type: "line",
       labelsAsText: false,
       dataSource: { labelRange: "A1:A9", dataSets: [{ dataRange: "B1:B9" }, { dataRange: "C1:C9" }] },
       axesDesign: { x: { title: { text: "Time (s)" } }, y: { title: { text: "Height (m)" } } },
     });
-    const [up, down] = data.dataSource.dataSets.map(({ dataSetId }) => dataSetId);
+    const [up, down] = data.dataSource!.dataSets!.map(({ dataSetId }) => dataSetId);
     expect(data.dataSetStyles).toEqual({
       [up!]: { label: "up", backgroundColor: "#3f5f5c" },
       [down!]: { label: "down", backgroundColor: "#b4491f" },
@@ -56,8 +54,16 @@ describe("a chart as the grid's data", () => {
         },
       ],
     };
-    const [sheet] = (gridData(book) as { sheets: [Record<string, unknown>] }).sheets;
+    const [sheet] = gridData(book).sheets;
     // 7 pixels a character; an ordinary row has 23, one of three lines 3 x 18 + 6
-    expect(sheet.figures).toMatchObject([{ width: 7 * 30, height: 23 + 60 + 23 }]);
+    expect(sheet!.figures).toMatchObject([{ width: 7 * 30, height: 23 + 60 + 23 }]);
+  });
+
+  test("comes back as it was, whatever the sizes of its cells; a chart of another kind does not", () => {
+    const sizes = { width: (column: number) => 10 * column, height: (row: number) => 100 * row };
+    const figure = chartFigure(chart, "c", sizes);
+    expect(chartOf(figure, sizes)).toEqual(chart);
+    expect(chartOf({ ...figure, data: { ...figure.data, type: "pie" } }, sizes)).toBeNull();
+    expect(chartOf({ ...figure, tag: "image" }, sizes)).toBeNull();
   });
 });

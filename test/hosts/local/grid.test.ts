@@ -1,66 +1,13 @@
-/** The grid's own library in Node, with a toy function: what the parts give together, without a page. */
-import * as library from "@odoo/o-spreadsheet";
-import { createCustomFunctions } from "../../../src/hosts/local/customFunctions";
 import type { GridModel } from "../../../src/hosts/local/grid";
 import { localHost } from "../../../src/hosts/local/localHost";
-import { gridData } from "../../../src/hosts/local/model";
-import { addNotesPlugin } from "../../../src/hosts/local/notesPlugin";
-import { registerAll } from "../../../src/hosts/local/register";
 import { cellWords } from "../../../src/hosts/local/status";
-import type { SheetCell, Workbook } from "../../../src/sheets/workbook";
+import type { SheetCell } from "../../../src/sheets/workbook";
+import { bookOf, deskOf, gridOf, place, setUpGrid, sheetOf, step, valueAt } from "./gridOfOurs";
 
-Object.assign(globalThis, { o_spreadsheet: library });
+beforeAll(setUpGrid);
 
-const { customFunctions, functions } = createCustomFunctions(() => undefined);
-customFunctions.associate("TWICE", (range) =>
-  (range as unknown[][]).map((row) =>
-    row.map((cell) => {
-      if (typeof cell !== "number")
-        throw new customFunctions.Error(
-          customFunctions.ErrorCode.invalidValue,
-          `a number is needed; got ${String(cell)}`,
-        );
-      return 2 * cell;
-    }),
-  ),
-);
-
-beforeAll(() => {
-  jest.spyOn(console, "debug").mockImplementation(() => undefined);
-  const metadata = {
-    id: "TWICE",
-    name: "TWICE",
-    description: "Twice.",
-    parameters: [{ name: "range", dimensionality: "matrix" as const }],
-  };
-  registerAll(
-    { addFunction: library.addFunction as never, errorTypes: library.registries.errorTypes },
-    "TOY",
-    { functions: [metadata] },
-    functions,
-  );
-  addNotesPlugin();
-});
-
-function modelOf(cells: readonly SheetCell[]): GridModel {
-  const sheet = {
-    name: "One",
-    columns: [],
-    tallRows: [],
-    frozen: { rows: 0, columns: 0 },
-    cells,
-    lists: [],
-    flags: [],
-  };
-  const workbook: Workbook = { name: "Toy", sheets: [sheet], names: [{ name: "given", sheet: "One", at: "A1" }] };
-  return new library.Model(gridData(workbook));
-}
-
-const place = (model: GridModel, at: string) => ({
-  sheetId: model.getters.getActiveSheetId(),
-  ...library.helpers.toCartesian(at),
-});
-const valueAt = (model: GridModel, at: string): unknown => model.getters.getEvaluatedCell(place(model, at)).value;
+const modelOf = (cells: readonly SheetCell[]): GridModel =>
+  gridOf({ ...bookOf(sheetOf(cells)), names: [{ name: "given", sheet: "One", at: "A1" }] });
 
 describe("the grid with our functions", () => {
   test("a range goes in and spills out the same way round", () => {
@@ -89,7 +36,7 @@ describe("the grid with our functions", () => {
     expect(cellWords(model, place(model, "B3"))).toBe("");
   });
 
-  test("a note belongs to its cell: it moves with rows, comes back with undo, and goes with its row", () => {
+  test("a note belongs to its cell: it moves with rows, comes back with undo, and goes with its row", async () => {
     const model = modelOf([{ at: "B3", value: 1, note: "why one" }]);
     const sheetId = model.getters.getActiveSheetId();
     const said = (at: string): string => cellWords(model, place(model, at));
@@ -103,16 +50,16 @@ describe("the grid with our functions", () => {
       quantity: 2,
     });
     expect([said("B3"), said("B5")]).toEqual(["", "B5: why one"]);
-    model.dispatch("REQUEST_UNDO");
+    await step(model, "REQUEST_UNDO");
     expect([said("B3"), said("B5")]).toEqual(["B3: why one", ""]);
-    expect(model.exportData()).toMatchObject({ cellNotes: [{ range: "One!B3", note: "why one" }] });
+    expect(model.exportData()).toMatchObject({ kept: { facts: [{ range: "One!B3", kind: "note", text: "why one" }] } });
     model.dispatch("REMOVE_COLUMNS_ROWS", { sheetId, sheetName: "One", dimension: "ROW", elements: [2] });
     expect([said("B2"), said("B3")]).toEqual(["", ""]);
   });
 
   test("the pane's host writes beside, not over, what is there", async () => {
     const model = modelOf([{ at: "A1", value: 1 }]);
-    const host = localHost(model);
+    const host = localHost(deskOf(model));
     expect(await host.selectionAddress()).toBe("A1");
     expect(await host.isSelectionEmpty()).toBe(false);
     expect(await host.insert({ value: 2 }, false)).toEqual({ written: false, at: "A1", why: "filled" });

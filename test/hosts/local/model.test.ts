@@ -1,4 +1,5 @@
-import { contentOf, gridData, textContent } from "../../../src/hosts/local/model";
+import { contentOf, textContent } from "../../../src/hosts/local/content";
+import { gridData } from "../../../src/hosts/local/model";
 import { demo } from "../../../src/sheets/demo";
 import type { Workbook } from "../../../src/sheets/workbook";
 
@@ -63,8 +64,8 @@ describe("a workbook as the grid's data", () => {
   });
 
   test("carries names, notes, lists and flags, with the sheet's name quoted", () => {
-    expect(data.namedRanges).toEqual({ units: "'It''s one'!B2" });
-    expect(data.cellNotes).toEqual([{ range: "'It''s one'!B2", note: "why" }]);
+    expect(data.namedRanges).toEqual({ units: "'It’s one'!B2" }); // the grid refuses a straight apostrophe
+    expect(data.kept).toMatchObject({ facts: [{ range: "'It’s one'!B2", kind: "note", text: "why" }] });
     expect(sheet.dataValidationRules).toMatchObject([
       { ranges: ["B2"], isBlocking: true, criterion: { type: "isValueInList", values: ["a", "b"] } },
     ]);

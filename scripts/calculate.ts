@@ -1,0 +1,42 @@
+import * as library from "@odoo/o-spreadsheet";
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import vm from "node:vm";
+import { calculatedOf } from "../src/hosts/local/calculated";
+import { createCustomFunctions } from "../src/hosts/local/customFunctions";
+import { gridData } from "../src/hosts/local/model";
+import { addPlugins } from "../src/hosts/local/plugins";
+import { type FunctionsFile, registerAll } from "../src/hosts/local/register";
+import type { Calculated } from "../src/sheets/calculated";
+import type { Workbook } from "../src/sheets/workbook";
+
+const dist = path.resolve(__dirname, "../dist");
+
+let isReady = false;
+
+/** Computes a workbook without a page: the local sheet's grid with the functions of dist/, in Node. */
+export function calculate(workbook: Workbook): Calculated {
+  if (!isReady) makeReady();
+  isReady = true;
+  const { debug } = console;
+  console.debug = () => undefined; // the grid reports each step of its loading
+  try {
+    return calculatedOf(new library.Model(gridData(workbook)));
+  } finally {
+    console.debug = debug;
+  }
+}
+
+/** What the page does when it opens: our functions become the grid's, and its plugins are added, once. */
+function makeReady(): void {
+  const { customFunctions, functions } = createCustomFunctions((message) => console.warn(message));
+  Object.assign(globalThis, { o_spreadsheet: library });
+  vm.runInNewContext(readFileSync(path.join(dist, "functions.js"), "utf8"), {
+    CustomFunctions: customFunctions,
+    console,
+  });
+  const file = JSON.parse(readFileSync(path.join(dist, "functions.json"), "utf8")) as FunctionsFile;
+  const { addFunction, registries } = library;
+  registerAll({ addFunction: addFunction as never, errorTypes: registries.errorTypes }, "DUCT", file, functions);
+  addPlugins();
+}

@@ -1,0 +1,67 @@
+import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { parseArgs } from "node:util";
+import { zipSync } from "fflate";
+import { buildIfNeeded } from "./buildIfNeeded";
+import { readAddress } from "./package/address";
+import { OFFLINE_START, offlineWorker, type PackagedFile, withOffline } from "./package/offline";
+import { samples } from "./package/samples";
+
+const root = path.join(__dirname, "..");
+const BUILT_FOR = "https://localhost:3000"; // as the build has it
+const NAMES_ADDRESS = ["manifest.xml", "functions.json"];
+
+/** Makes the folder that a static web server offers to a club, for one address. */
+export async function makePackage(address: string, folder: string): Promise<readonly PackagedFile[]> {
+  rmSync(folder, { recursive: true, force: true });
+  mkdirSync(folder, { recursive: true });
+  cpSync(path.join(root, "dist"), folder, { recursive: true, filter: (source) => !source.endsWith(".map") });
+  for (const name of NAMES_ADDRESS) {
+    const file = path.join(folder, name);
+    writeFileSync(file, readFileSync(file, "utf8").replaceAll(BUILT_FOR, address));
+  }
+  mkdirSync(path.join(folder, "samples"));
+  for (const { name, bytes } of await samples()) writeFileSync(path.join(folder, "samples", name), bytes);
+  const page = path.join(folder, "index.html");
+  writeFileSync(page, withOffline(readFileSync(page, "utf8")));
+  writeFileSync(path.join(folder, "offline-start.js"), OFFLINE_START);
+  writeFileSync(path.join(folder, "offline.js"), offlineWorker(filesOf(folder)));
+  return filesOf(folder);
+}
+
+function filesOf(folder: string): PackagedFile[] {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => path.join(entry.parentPath, entry.name))
+    .map((file) => ({
+      path: path.relative(folder, file).split(path.sep).join("/"),
+      bytes: readFileSync(file),
+    }))
+    .sort((a, b) => (a.path < b.path ? -1 : 1));
+}
+
+const ALWAYS_THE_SAME = new Date("2000-01-01T00:00:00"); // of every entry, so that two runs give the same bytes
+
+export const zipOf = (files: readonly PackagedFile[]): Uint8Array =>
+  zipSync(Object.fromEntries(files.map(({ path: name, bytes }) => [name, [bytes, { mtime: ALWAYS_THE_SAME }]])), {
+    level: 9,
+  });
+
+async function main(): Promise<void> {
+  const { values } = parseArgs({ options: { url: { type: "string" }, out: { type: "string", default: "package" } } });
+  const read = readAddress(values.url);
+  if ("why" in read) throw new Error(read.why);
+  const folder = path.resolve(values.out);
+  if (existsSync(folder) && !existsSync(path.join(folder, "manifest.xml")) && readdirSync(folder).length > 0)
+    throw new Error(`${values.out} holds something else; name an empty folder with --out`);
+  await buildIfNeeded(root, true);
+  const files = await makePackage(read.address, folder);
+  writeFileSync(`${folder}.zip`, zipOf(files));
+  console.log(`${values.out}: ${files.length} files for ${read.address}; the same in ${values.out}.zip`);
+}
+
+if (require.main === module)
+  main().catch((error: unknown) => {
+    console.error(error instanceof Error ? error.message : String(error));
+    process.exitCode = 1;
+  });

@@ -1,0 +1,72 @@
+// npm run sheet -- --units SI --out my-budget.xlsx [--contents example|empty] [--overwrite]: writes a budget as an .xlsx workbook.
+import { existsSync, statSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { parseArgs } from "node:util";
+import { writeBook } from "../src/hosts/file/writeBook";
+import { budgetBook } from "../src/sheets/book/budgetBook";
+import { sheetKeys } from "../src/sheets/book/frame";
+import { buildIfNeeded } from "./buildIfNeeded";
+import { calculate } from "./calculate";
+
+const root = path.resolve(__dirname, "..");
+const USAGE = "npm run sheet -- --units SI --out my-budget.xlsx [--contents example] [--overwrite]";
+
+interface Wanted {
+  readonly units: "IP" | "SI";
+  readonly contents: "empty" | "example";
+  readonly out: string;
+  readonly overwrite: boolean;
+}
+
+/** What was asked for; a sentence where it cannot be understood. */
+function wanted(args: string[]): Wanted {
+  const { units, contents = "empty", out, overwrite = false } = read(args);
+  if (units !== "IP" && units !== "SI")
+    throw new Error(`--units is IP or SI${units === undefined ? "" : `, not ${units}`}; the command is ${USAGE}`);
+  if (contents !== "empty" && contents !== "example")
+    throw new Error(`--contents is empty or example, not ${contents}; the command is ${USAGE}`);
+  if (out === undefined || !/\.xlsx$/i.test(out))
+    throw new Error(`--out names the file to write, which ends in .xlsx; the command is ${USAGE}`);
+  return { units, contents, out, overwrite };
+}
+
+function read(args: string[]) {
+  try {
+    return parseArgs({
+      args,
+      options: {
+        units: { type: "string" },
+        contents: { type: "string" },
+        out: { type: "string" },
+        overwrite: { type: "boolean" },
+      },
+    }).values;
+  } catch (error) {
+    const why = error instanceof Error ? error.message.split(". ")[0] : String(error);
+    throw new Error(`${why}; the command is ${USAGE}`, { cause: error });
+  }
+}
+
+async function write({ units, contents, out, overwrite }: Wanted): Promise<void> {
+  if (existsSync(out) && !overwrite)
+    throw new Error(`${out} is there already and was left alone; add --overwrite to replace it`);
+  const folder = path.dirname(path.resolve(out));
+  if (!existsSync(folder) || !statSync(folder).isDirectory())
+    throw new Error(`there is no folder ${path.dirname(out)}`);
+  await buildIfNeeded(root, true);
+  const book = calculate(budgetBook({ units, sheets: sheetKeys, contents }, { sheets: [], names: [] }));
+  const bytes = await writeBook(book, { title: book.workbook.name });
+  writeFileSync(out, bytes, { flag: overwrite ? "w" : "wx" });
+  console.log(
+    `${out} is written: ${book.workbook.sheets.length} sheets, ${contents === "empty" ? "empty" : "with the invented example"}, in ${units} units.`,
+  );
+}
+
+async function sheet(args: string[]): Promise<void> {
+  await write(wanted(args));
+}
+
+sheet(process.argv.slice(2)).catch((error: unknown) => {
+  console.error(`No sheet was written: ${error instanceof Error ? error.message : String(error)}`);
+  process.exitCode = 1;
+});

@@ -1,0 +1,10 @@
+/** What went wrong, in a sentence. A fault that carries a code is Excel's own; others say themselves what they are. */
+export function sentenceOf(fault: unknown): string {
+  const code = codeOf(fault);
+  if (code === "InvalidOperationInCellEditMode") return "A cell is being edited: press Enter or Esc, then try again.";
+  const said = fault instanceof Error ? fault.message.trim().replace(/[.]$/, "") : String(fault);
+  return code === null ? `${said}.` : `Excel refused: ${said}.`;
+}
+
+const codeOf = (fault: unknown): string | null =>
+  typeof fault === "object" && fault !== null && "code" in fault && typeof fault.code === "string" ? fault.code : null;

@@ -1,0 +1,30 @@
+type Handler = OfficeExtension.EventHandlerResult<unknown>;
+
+/** Calls back after every change of a cell or of the selection, until what it returns is called. */
+export function follow(changed: () => void): () => void {
+  let isOver = false;
+  const tell = async (): Promise<void> => {
+    if (!isOver) changed();
+  };
+  const listening = Excel.run(async (context) => {
+    const { workbook } = context;
+    const handlers: Handler[] = [workbook.onSelectionChanged.add(tell), workbook.worksheets.onChanged.add(tell)];
+    await context.sync();
+    return handlers;
+  });
+  listening.catch((fault: unknown) => console.warn("Excel tells of no changes.", fault));
+  return () => {
+    isOver = true;
+    listening.then(stop).catch((fault: unknown) => console.warn("Excel goes on telling of changes.", fault));
+  };
+}
+
+/** A handler can only be taken away in the context in which it was added. */
+async function stop(handlers: readonly Handler[]): Promise<void> {
+  const [first] = handlers;
+  if (first === undefined) return;
+  await Excel.run(first.context as Excel.RequestContext, async (context) => {
+    for (const handler of handlers) handler.remove();
+    await context.sync();
+  });
+}

@@ -1,0 +1,107 @@
+import type { Calculated, ShownCell } from "../../sheets/calculated";
+import type { CellName, Sheet } from "../../sheets/workbook";
+import { cellAddress } from "../../sheets/address";
+import { readReference } from "../file/places";
+import { readCells } from "./readCells";
+import { readFlags, readLayout, readPrint, readTables } from "./readLayout";
+import { readLists } from "./readLists";
+import { LISTS_SHEET } from "./writeLists";
+
+const MOST_STYLED = 200_000; // cells: a sheet styled beyond that has whole columns coloured, and is read by its values
+
+/** Everything that stands in the open workbook. Charts cannot be read back below ExcelApi 1.15, so they are left out. */
+export async function readBook(): Promise<Calculated> {
+  const { title, sheetNames, names } = await Excel.run(readOutline);
+  const sheets: Sheet[] = [];
+  const shown = new Map<string, ReadonlyMap<string, ShownCell>>();
+  for (const name of sheetNames) {
+    const read = await Excel.run((context) => readSheet(context, name));
+    sheets.push(read.sheet);
+    shown.set(name, read.shown);
+  }
+  return { workbook: { name: title, sheets, names }, shown };
+}
+
+interface Outline {
+  readonly title: string;
+  readonly sheetNames: readonly string[];
+  readonly names: readonly CellName[];
+}
+
+/** Hidden names stay out, and so does the sheet that only holds the choices of long lists. */
+async function readOutline(context: Excel.RequestContext): Promise<Outline> {
+  const { workbook } = context;
+  workbook.load("name");
+  workbook.worksheets.load("items/name,items/visibility");
+  workbook.names.load("items/name,items/formula,items/visible");
+  await context.sync();
+  const isHelper = ({ name, visibility }: { name: string; visibility: string }): boolean =>
+    visibility === "VeryHidden" && name.startsWith(LISTS_SHEET);
+  return {
+    title: workbook.name.replace(/[.]xls[a-z]?$/i, ""),
+    sheetNames: workbook.worksheets.items.filter((sheet) => !isHelper(sheet)).map(({ name }) => name),
+    names: workbook.names.items.filter(({ visible }) => visible).flatMap(cellName),
+  };
+}
+
+function cellName({ name, formula }: Pick<Excel.NamedItem, "name" | "formula">): CellName[] {
+  const target = readReference(String(formula));
+  if (target === null) return [];
+  const { first, last } = target.area;
+  const isOneCell = first.column === last.column && first.row === last.row;
+  return isOneCell ? [{ name, sheet: target.sheet, at: cellAddress(first.column, first.row) }] : [];
+}
+
+async function readSheet(
+  context: Excel.RequestContext,
+  name: string,
+): Promise<{ sheet: Sheet; shown: ReadonlyMap<string, ShownCell> }> {
+  const there = context.workbook.worksheets.getItem(name);
+  const used = await usedRange(context, there);
+  if (used === null) return { sheet: { name, ...BLANK }, shown: new Map() };
+  const { cells, shown } = await readCells(context, there, used);
+  const layout = await readLayout(context, there, used);
+  const { lists, notes } = await readLists(context, there, used);
+  const print = await readPrint(context, there);
+  const sheet: Sheet = {
+    name,
+    ...layout,
+    cells: withNotes(cells, notes),
+    lists,
+    flags: await readFlags(context, there),
+    tables: await readTables(context, there),
+    ...(print === undefined ? {} : { print }),
+  };
+  return { sheet, shown };
+}
+
+const BLANK: Omit<Sheet, "name"> = {
+  columns: [],
+  tallRows: [],
+  frozen: { rows: 0, columns: 0 },
+  cells: [],
+  lists: [],
+  flags: [],
+};
+
+/** What is filled or styled, or only what is filled where that is far more. */
+async function usedRange(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<Excel.Range | null> {
+  const styled = sheet.getUsedRangeOrNullObject(false);
+  const filled = sheet.getUsedRangeOrNullObject(true);
+  styled.load("cellCount");
+  filled.load("cellCount");
+  await context.sync();
+  if (styled.isNullObject) return null;
+  const isTooMuch = styled.cellCount < 0 || styled.cellCount > MOST_STYLED; // Excel says -1 beyond two thousand million
+  if (!isTooMuch) return styled;
+  return filled.isNullObject ? null : filled;
+}
+
+/** A note belongs to a cell, which may be blank and without a style of its own. */
+function withNotes(cells: Sheet["cells"], notes: ReadonlyMap<string, string>): Sheet["cells"] {
+  const listed = new Set(cells.map(({ at }) => at));
+  return [
+    ...cells.map((cell) => (notes.has(cell.at) ? { ...cell, note: notes.get(cell.at)! } : cell)),
+    ...[...notes].filter(([at]) => !listed.has(at)).map(([at, note]) => ({ at, note, value: null })),
+  ];
+}

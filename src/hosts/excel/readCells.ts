@@ -1,0 +1,103 @@
+import { cellAddress } from "../../sheets/address";
+import type { CellErrorValue, Extent, ShownCell } from "../../sheets/calculated";
+import type { Look, StyleName } from "../../sheets/styles";
+import type { CellValue, SheetCell } from "../../sheets/workbook";
+import { isFormula } from "./ours";
+import { readInBands } from "./readInBands";
+import { LOOKS, styleOf } from "./readLook";
+import { readSpills } from "./readSpills";
+
+export interface Cells {
+  readonly cells: readonly SheetCell[];
+  readonly shown: ReadonlyMap<string, ShownCell>;
+}
+
+interface RawCell {
+  readonly column: number;
+  readonly row: number;
+  readonly formula: string | null;
+  readonly value: CellValue | CellErrorValue;
+  readonly style: StyleName | Look | undefined;
+  readonly format: string | undefined;
+}
+
+/** The cells of a range that are filled or styled, and what they show. */
+export async function readCells(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  area: Excel.Range,
+): Promise<Cells> {
+  const raw = new Map<string, RawCell>();
+  let looks: OfficeExtension.ClientResult<Excel.CellProperties[][]>;
+  await readInBands(
+    context,
+    area,
+    ({ row, column, range, formulas, values }) => {
+      formulas.forEach((line, down) =>
+        line.forEach((formula, right) => {
+          const value = values[down]![right];
+          const isOne = isFormula(formula, value);
+          const style = styleOf(looks.value[down]![right]!, isOne);
+          const format = String((range.numberFormat as unknown[][])[down]![right]);
+          const cell: RawCell = {
+            column: column + right,
+            row: row + down,
+            formula: isOne ? formula : null,
+            value: valueOf(value, range.valueTypes[down]![right]!),
+            style,
+            format: format === "General" || format === "" ? undefined : format,
+          };
+          if (cell.formula !== null || cell.value !== null || style !== undefined || cell.format !== undefined) {
+            raw.set(cellAddress(cell.column, cell.row), cell);
+          }
+        }),
+      );
+    },
+    (band) => {
+      band.load("valueTypes,numberFormat");
+      looks = band.getCellProperties(LOOKS);
+    },
+  );
+  const formulas = [...raw].filter(([, { formula }]) => formula !== null).map(([at]) => at);
+  return described(raw, await readSpills(context, sheet, area, formulas));
+}
+
+/** Cells that a formula fills stand there only for their looks; what they show is listed all the same. */
+function described(raw: ReadonlyMap<string, RawCell>, spills: ReadonlyMap<string, Extent>): Cells {
+  const filled = new Set([...spills].flatMap(([at, extent]) => filledBy(raw.get(at)!, extent)));
+  const cells: SheetCell[] = [];
+  const shown = new Map<string, ShownCell>();
+  for (const [at, { formula, value, style, format }] of raw) {
+    const fills = spills.get(at);
+    const look = { at, ...(style === undefined ? {} : { style }), ...(format === undefined ? {} : { format }) };
+    if (value !== null) shown.set(at, { value, ...(fills === undefined ? {} : { fills }) });
+    if (filled.has(at)) {
+      if (style !== undefined || format !== undefined) cells.push({ ...look, value: null });
+    } else if (formula !== null) cells.push({ ...look, formula });
+    else cells.push(isError(value) ? { ...look, formula: `=${value.error}` } : { ...look, value });
+  }
+  return { cells, shown };
+}
+
+function filledBy({ column, row }: RawCell, { rows, columns }: Extent): string[] {
+  const addresses: string[] = [];
+  for (let down = 0; down < rows; down++) {
+    for (let right = 0; right < columns; right++) addresses.push(cellAddress(column + right, row + down));
+  }
+  return addresses.slice(1);
+}
+
+const isError = (value: CellValue | CellErrorValue): value is CellErrorValue =>
+  typeof value === "object" && value !== null;
+
+const ERRORS = ["#VALUE!", "#N/A", "#NAME?", "#NUM!", "#DIV/0!", "#REF!", "#NULL!", "#SPILL!"] as const;
+
+/** Excel has more errors than a file can hold, such as #BUSY!; they are given as #N/A with their own name behind it. */
+function valueOf(value: unknown, type: string): CellValue | CellErrorValue {
+  if (type === "Empty") return null;
+  if (type === "Error") {
+    const error = ERRORS.find((name) => name === value);
+    return error === undefined ? { error: "#N/A", message: String(value) } : { error };
+  }
+  return typeof value === "number" || typeof value === "boolean" ? value : String(value);
+}

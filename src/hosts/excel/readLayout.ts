@@ -1,0 +1,87 @@
+import type { Flag, PrintSetup, Sheet, SheetTable } from "../../sheets/workbook";
+import { isOfCells, withoutSheet } from "./areas";
+import { linesOfPoints, widthOfPoints } from "./measures";
+
+export type Layout = Pick<Sheet, "columns" | "tallRows" | "frozen">;
+
+/** Widths and heights from the first cell to the last one used, and what is frozen. */
+export async function readLayout(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  used: Excel.Range,
+): Promise<Layout> {
+  const whole = sheet.getRange("A1").getBoundingRect(used);
+  const widths = whole.getColumnProperties({ format: { columnWidth: true } });
+  const heights = whole.getRowProperties({ format: { rowHeight: true } });
+  const frozen = sheet.freezePanes.getLocationOrNullObject();
+  frozen.load("address,rowCount,columnCount,isEntireRow,isEntireColumn");
+  await context.sync();
+  return {
+    columns: widths.value.map(({ format }) => widthOfPoints(format?.columnWidth ?? 0)),
+    tallRows: heights.value.flatMap(({ format }, index) => {
+      const lines = linesOfPoints(format?.rowHeight ?? 0);
+      return lines > 1 ? [{ row: index + 1, lines }] : [];
+    }),
+    frozen: frozen.isNullObject
+      ? { rows: 0, columns: 0 }
+      : {
+          rows: frozen.isEntireColumn ? 0 : frozen.rowCount,
+          columns: frozen.isEntireRow ? 0 : frozen.columnCount,
+        },
+  };
+}
+
+/** Conditional formats by the text that a cell holds; the rest has no place in a description. */
+export async function readFlags(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<Flag[]> {
+  const { conditionalFormats } = sheet.getRange();
+  conditionalFormats.load("items/type");
+  await context.sync();
+  const flags = conditionalFormats.items
+    .filter(({ type }) => type === "ContainsText")
+    .map((item) => ({ range: item.getRangeOrNullObject(), text: item.textComparison }));
+  for (const { range, text } of flags) {
+    range.load("address");
+    text.load("rule");
+  }
+  await context.sync();
+  return flags.flatMap(({ range, text }) =>
+    range.isNullObject || !isOfCells(range.address) || text.rule.operator !== "Contains"
+      ? []
+      : [{ range: withoutSheet(range.address), containsText: text.rule.text, style: "flag" as const }],
+  );
+}
+
+export async function readTables(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<SheetTable[]> {
+  const { tables } = sheet;
+  tables.load("items/name");
+  await context.sync();
+  const ranges = tables.items.map((table) => table.getRange());
+  for (const range of ranges) range.load("address");
+  await context.sync();
+  return tables.items.map(({ name }, index) => ({ name, range: withoutSheet(ranges[index]!.address) }));
+}
+
+/** Undefined where the paper is neither of the two that a description knows, or Excel has no printer to ask. */
+export async function readPrint(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+): Promise<PrintSetup | undefined> {
+  const { pageLayout } = sheet;
+  pageLayout.load("orientation,paperSize");
+  const rows = pageLayout.getPrintTitleRowsOrNullObject();
+  const area = pageLayout.getPrintAreaOrNullObject();
+  rows.load("rowIndex,rowCount");
+  area.load("address");
+  const isKnown = await context.sync().then(
+    () => true,
+    () => false,
+  );
+  if (!isKnown || (pageLayout.paperSize !== "A4" && pageLayout.paperSize !== "Letter")) return undefined;
+  const areas = area.isNullObject ? [] : area.address.split(",").filter(isOfCells);
+  return {
+    paper: pageLayout.paperSize,
+    landscape: pageLayout.orientation === "Landscape",
+    ...(rows.isNullObject ? {} : { titleRows: { first: rows.rowIndex + 1, last: rows.rowIndex + rows.rowCount } }),
+    ...(areas.length === 1 ? { area: withoutSheet(areas[0]!) } : {}),
+  };
+}

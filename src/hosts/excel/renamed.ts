@@ -1,0 +1,47 @@
+import type { Sheet, Workbook } from "../../sheets/workbook";
+import { quoted } from "./areas";
+import { freeName, type Stock } from "./stock";
+
+/** The same workbook under names that are free beside what stands there already, in its formulas, too. */
+export function renamed(workbook: Workbook, stock: Pick<Stock, "sheets" | "names">): Workbook {
+  const sheets = freed(workbook.sheets, stock.sheets, " ");
+  const tables = workbook.sheets.flatMap((sheet) => sheet.tables ?? []);
+  const names = freed([...workbook.names, ...tables], stock.names, "_");
+  const rename = (formula: string): string => renamedIn(formula, sheets, names);
+  return {
+    ...workbook,
+    names: workbook.names.map(({ name, sheet, at }) => ({ name: names.get(name)!, sheet: sheets.get(sheet)!, at })),
+    sheets: workbook.sheets.map((sheet): Sheet => ({
+      ...sheet,
+      name: sheets.get(sheet.name)!,
+      cells: sheet.cells.map((cell) => ("formula" in cell ? { ...cell, formula: rename(cell.formula) } : cell)),
+      ...(sheet.tables === undefined
+        ? {}
+        : { tables: sheet.tables.map((table) => ({ ...table, name: names.get(table.name)! })) }),
+    })),
+  };
+}
+
+/** A free name for each thing, by its name now. */
+function freed(things: readonly { name: string }[], there: readonly string[], between: string): Map<string, string> {
+  const taken = [...there];
+  const names = new Map<string, string>();
+  for (const { name } of things) {
+    const free = freeName(name, taken, between);
+    taken.push(free);
+    names.set(name, free);
+  }
+  return names;
+}
+
+/** A text, a sheet before its exclamation mark, or a word that is no function and no part of a longer one. */
+const PARTS = /"(?:[^"]|"")*"|'((?:[^']|'')+)'!|([A-Za-z_][\w.]*)!|(?<![\w.$!])([A-Za-z_\\][\w.\\]*)(?![\w.]*[!(])/g;
+
+function renamedIn(formula: string, sheets: ReadonlyMap<string, string>, names: ReadonlyMap<string, string>): string {
+  return formula.replace(PARTS, (all, inQuotes?: string, plain?: string, word?: string) => {
+    const sheet = plain ?? inQuotes?.replaceAll("''", "'");
+    const newSheet = sheet === undefined ? undefined : sheets.get(sheet);
+    if (newSheet !== undefined) return `${quoted(newSheet)}!`;
+    return (word === undefined ? undefined : names.get(word)) ?? all;
+  });
+}

@@ -1,0 +1,80 @@
+import { cellAddress } from "../../sheets/address";
+import type { RepairOutcome, Watch } from "../host";
+import { type Area, quoted, rangeAt } from "./areas";
+import { blocksOf, type Keyed } from "./blocks";
+import { inOurForm, isFormula } from "./ours";
+import { readInBands } from "./readInBands";
+
+const UNKNOWN = "#NAME?";
+
+/** Re-enters every formula of ours that stands at #NAME?, since Excel never computes it again by itself. */
+export async function repair({ progress, signal }: Watch): Promise<RepairOutcome> {
+  const names = await Excel.run(sheetNames);
+  const outcome = { repaired: 0, stillWrong: [] as string[], protectedSheets: [] as string[] };
+  for (const [done, name] of names.entries()) {
+    if (signal.aborted) return outcome;
+    progress(done, names.length, name);
+    const one = await Excel.run((context) => repairSheet(context, name));
+    outcome.repaired += one.repaired;
+    outcome.stillWrong.push(...one.stillWrong.map((at) => `${quoted(name)}!${at}`));
+    if (one.isProtected) outcome.protectedSheets.push(name);
+  }
+  progress(names.length, names.length, "Done");
+  return outcome;
+}
+
+async function sheetNames(context: Excel.RequestContext): Promise<string[]> {
+  const { worksheets } = context.workbook;
+  worksheets.load("items/name");
+  await context.sync();
+  return worksheets.items.map(({ name }) => name);
+}
+
+interface SheetOutcome {
+  readonly repaired: number;
+  readonly stillWrong: readonly string[];
+  readonly isProtected: boolean;
+}
+
+async function repairSheet(context: Excel.RequestContext, name: string): Promise<SheetOutcome> {
+  const sheet = context.workbook.worksheets.getItem(name);
+  const { protection } = sheet;
+  protection.load("protected");
+  await context.sync();
+  const broken = await brokenCells(context, sheet);
+  if (broken.length === 0) return { repaired: 0, stillWrong: [], isProtected: false };
+  if (protection.protected) return { repaired: 0, stillWrong: broken.map(addressOfCell), isProtected: true };
+  for (const block of blocksOf(broken.map((cell) => ({ ...cell, key: "" })))) {
+    rangeAt(sheet, block).formulas = formulasIn(block, broken);
+  }
+  await context.sync();
+  const left = await brokenCells(context, sheet);
+  return { repaired: broken.length, stillWrong: left.map(addressOfCell), isProtected: false };
+}
+
+interface Broken extends Omit<Keyed, "key"> {
+  readonly formula: string; // in the form that Excel understands
+}
+
+const addressOfCell = ({ column, row }: Broken): string => cellAddress(column, row);
+
+async function brokenCells(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<Broken[]> {
+  const broken: Broken[] = [];
+  await readInBands(context, sheet.getUsedRangeOrNullObject(true), async ({ row, column, formulas, values }) => {
+    formulas.forEach((line, down) =>
+      line.forEach((formula: unknown, right) => {
+        if (values[down]![right] !== UNKNOWN || !isFormula(formula, UNKNOWN)) return;
+        const entered = inOurForm(formula);
+        if (entered !== null) broken.push({ row: row + down, column: column + right, formula: entered });
+      }),
+    );
+  });
+  return broken;
+}
+
+function formulasIn({ row, column, rows, columns }: Area, broken: readonly Broken[]): string[][] {
+  const formulas = new Map(broken.map((cell) => [addressOfCell(cell), cell.formula]));
+  return Array.from({ length: rows }, (_, down) =>
+    Array.from({ length: columns }, (__, right) => formulas.get(cellAddress(column + right, row + down))!),
+  );
+}

@@ -1,0 +1,55 @@
+import type { InsertOutcome, Insertion } from "../host";
+import { withoutSheet } from "./areas";
+import { asLiteral } from "./literal";
+
+/** Several areas may be selected at once; the first stands for them. */
+const firstArea = (context: Excel.RequestContext): Excel.Range =>
+  context.workbook.getSelectedRanges().areas.getItemAt(0);
+
+export const selectionAddress = (): Promise<string> =>
+  Excel.run(async (context) => {
+    const area = firstArea(context);
+    area.load("address");
+    await context.sync();
+    return withoutSheet(area.address);
+  });
+
+/** Looks at the part of the selection that is in use, since whole columns may be selected. */
+export const isSelectionEmpty = (): Promise<boolean> =>
+  Excel.run(async (context) => {
+    const { areas } = context.workbook.getSelectedRanges();
+    areas.load("items/address");
+    await context.sync();
+    const used = areas.items.map((area) => area.getUsedRangeOrNullObject());
+    for (const range of used) range.load("formulas,values,hasSpill");
+    await context.sync();
+    return used.every((range) => range.isNullObject || isBlank(range));
+  });
+
+/** A formula that shows nothing fills its cell all the same, and so does the blank part of a formula's answer. */
+const isBlank = ({ formulas, values, hasSpill }: Pick<Excel.Range, "formulas" | "values" | "hasSpill">): boolean =>
+  hasSpill === false && [...formulas, ...values].flat().every((content) => content === "");
+
+export const insert = (content: Insertion, overwrite: boolean): Promise<InsertOutcome> =>
+  Excel.run(async (context) => {
+    const cell = firstArea(context).getCell(0, 0);
+    cell.load("address,formulas,values,hasSpill");
+    await context.sync();
+    const at = withoutSheet(cell.address);
+    if (!overwrite && !isBlank(cell)) return { written: false, at, why: "filled" };
+    if ("formula" in content) cell.formulas = [[content.formula]];
+    else cell.values = [[typeof content.value === "string" ? asLiteral(content.value) : content.value]];
+    const isRefused = await context.sync().then(
+      () => false,
+      () => true, // the sheet is protected, or the formula is none
+    );
+    return isRefused ? { written: false, at, why: "refused" } : { written: true, at };
+  });
+
+export const goTo = (sheet: string, at: string): Promise<void> =>
+  Excel.run(async (context) => {
+    const there = context.workbook.worksheets.getItem(sheet);
+    there.activate();
+    there.getRange(at).select();
+    await context.sync();
+  });

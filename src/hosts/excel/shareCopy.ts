@@ -1,0 +1,47 @@
+import type { CopyKind, CopyOutcome, Watch } from "../host";
+import packageJson from "../../../package.json";
+import { quoted } from "./areas";
+import { base64 } from "./base64";
+import { sentenceOf } from "./faults";
+import { readBook } from "./readBook";
+
+/**
+ * Makes a copy as a new workbook, which Excel opens beside the one at hand; that one is only read.
+ *
+ * Excel's setting that stops its prompt to install an add-in (Office.DisableTrustUX) is not needed: it belongs to a
+ * document, the copy holds no formula of ours and no trace of the add-in, so nobody is prompted there. Setting it
+ * in the workbook at hand would change that one, and stop its prompt for the people who want the add-in.
+ */
+export async function shareCopy(kind: CopyKind, { progress, signal }: Watch): Promise<CopyOutcome> {
+  const step = (done: number, what: string): void => {
+    progress(done, 4, what);
+    signal.throwIfAborted();
+  };
+  try {
+    step(0, "Reading the workbook");
+    const book = await readBook();
+    step(1, "Translating the formulas");
+    const { clubCopy } = await import("../../share/clubCopy");
+    const copy = clubCopy(book, { kind, date: today(new Date()), version: packageJson.version });
+    step(2, "Writing the copy");
+    const { writeBook } = await import("../file/writeBook");
+    const bytes = await writeBook(copy.book, { title: copy.book.workbook.name, recalculate: kind === "formulas" });
+    step(3, "Opening the copy");
+    await Excel.createWorkbook(base64(bytes));
+    progress(4, 4, "Done");
+    return {
+      made: true,
+      name: copy.book.workbook.name,
+      live: copy.live,
+      fixed: copy.fixed.length,
+      untranslated: copy.untranslated.map(({ sheet, at, why }) => `${quoted(sheet)}!${at}: ${why}`),
+    };
+  } catch (fault) {
+    if (signal.aborted) return { made: false, why: "Cancelled: no copy was made." };
+    return { made: false, why: `${sentenceOf(fault)} No copy was made.` };
+  }
+}
+
+/** 2026-11-25, by the calendar of the place where this runs. */
+const today = (now: Date): string =>
+  [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");

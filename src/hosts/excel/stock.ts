@@ -1,0 +1,38 @@
+import type { Taken } from "../../sheets/book/parts/plan";
+import { type Marks, readMarks } from "./marks";
+
+/** What stands in the open workbook before anything is added. */
+export interface Stock extends Required<Taken> {
+  readonly ids: readonly string[]; // of the sheets
+  readonly isLocked: boolean; // whether sheets may not be added
+}
+
+export async function takeStock(context: Excel.RequestContext): Promise<Stock> {
+  const { worksheets, names, tables, protection } = context.workbook;
+  worksheets.load("items/id,items/name");
+  names.load("items/name,items/formula");
+  tables.load("items/name");
+  protection.load("protected");
+  await context.sync();
+  const marks: Marks = await readMarks(context, worksheets.items, names.items);
+  return {
+    ids: worksheets.items.map(({ id }) => id),
+    sheets: worksheets.items.map(({ name }) => name),
+    names: [...names.items, ...tables.items].map(({ name }) => name), // cells and tables share one set of words
+    isLocked: protection.protected,
+    ...marks,
+  };
+}
+
+/** A name that is free: the one asked for, or that with a number behind it; no longer than a sheet's may be. */
+export function freeName(wanted: string, taken: readonly string[], between = " "): string {
+  const used = new Set(taken.map((name) => name.toLowerCase()));
+  let name = wanted;
+  for (let number = 2; used.has(name.toLowerCase()); number++) {
+    const tail = `${between}${number}`;
+    name = wanted.slice(0, LONGEST - tail.length) + tail;
+  }
+  return name;
+}
+
+const LONGEST = 31; // characters

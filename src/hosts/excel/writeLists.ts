@@ -1,0 +1,77 @@
+import { columnLetters } from "../../sheets/address";
+import type { ChoiceList, Sheet, SheetCell } from "../../sheets/workbook";
+import { asLiteral } from "./literal";
+
+const LONGEST_LITERAL = 255; // characters of a list that is written out in its rule
+const LONGEST_PROMPT = 255; // characters; both from [MS-OI29500] 2.1.613
+const PROMPT_TITLE = "About this cell"; // at most 32
+
+export const LISTS_SHEET = "Lists";
+
+/** Choices that do not fit into a rule stand in the columns of a sheet of their own, which Excel does not show. */
+export const longLists = (sheets: readonly Sheet[]): readonly (readonly string[])[] => [
+  ...new Map(
+    sheets
+      .flatMap(({ lists }) => lists)
+      .filter(({ choices }) => !fitsLiteral(choices))
+      .map(({ choices }) => [JSON.stringify(choices), choices]),
+  ).values(),
+];
+
+/** Written out, choices are parted by commas and blanks around them are lost; a sign of a formula would begin one. */
+const fitsLiteral = (choices: readonly string[]): boolean =>
+  choices.join(",").length <= LONGEST_LITERAL &&
+  !choices[0]?.startsWith("=") &&
+  choices.every((choice) => choice.trim() === choice && choice !== "" && !choice.includes(","));
+
+/** Fills the sheet of long lists, a column each. */
+export function writeLongLists({ sheet, lists }: LongLists): void {
+  lists.forEach((choices, index) => {
+    sheet.getRange(columnOf(choices, index)).values = choices.map((choice) => [asLiteral(choice)]);
+  });
+}
+
+const columnOf = (choices: readonly string[], index: number): string => {
+  const letters = columnLetters(index + 1);
+  return `${letters}1:${letters}${choices.length}`;
+};
+
+export interface LongLists {
+  readonly sheet: Excel.Worksheet;
+  readonly lists: readonly (readonly string[])[];
+}
+
+/** Drop-downs. A list that only suggests lets everything else pass. */
+export function writeLists(sheet: Excel.Worksheet, lists: readonly ChoiceList[], long: LongLists | null): void {
+  for (const { range, choices, strict } of lists) {
+    const { dataValidation } = sheet.getRange(range);
+    dataValidation.rule = { list: { inCellDropDown: true, source: sourceOf(choices, long) } };
+    dataValidation.ignoreBlanks = true;
+    dataValidation.errorAlert = {
+      showAlert: strict,
+      style: "Stop",
+      title: "Not in the list",
+      message: "Choose one of the words of the list.",
+    };
+  }
+}
+
+function sourceOf(choices: readonly string[], long: LongLists | null): string | Excel.Range {
+  const key = JSON.stringify(choices);
+  const index = long?.lists.findIndex((list) => JSON.stringify(list) === key) ?? -1;
+  return long === null || index === -1 ? choices.join(",") : long.sheet.getRange(columnOf(choices, index));
+}
+
+/**
+ * The explanation of a cell, shown while it is selected. Excel's own notes would need ExcelApi 1.18, which no perpetual
+ * Excel up to 2024 has; an input message shows in all of them and needs no rule.
+ */
+export function writePrompts(sheet: Excel.Worksheet, cells: readonly SheetCell[]): void {
+  for (const { at, note } of cells) {
+    if (note === undefined) continue;
+    sheet.getRange(at).dataValidation.prompt = { showPrompt: true, title: PROMPT_TITLE, message: shortened(note) };
+  }
+}
+
+const shortened = (note: string): string =>
+  note.length <= LONGEST_PROMPT ? note : `${note.slice(0, LONGEST_PROMPT - 1).trimEnd()}…`;

@@ -1,0 +1,151 @@
+import type { CellErrorValue, Extent, ShownCell } from "../../../sheets/calculated";
+import type { CellValue, SheetCell } from "../../../sheets/workbook";
+import { FileRefusal } from "../fileRefusal";
+import { addressOf, type Place, readArea, readPlace } from "../places";
+import { fromStored } from "../storedFormula";
+import { fromFileText } from "../xlsxText";
+import { movedFormula } from "./sharedFormula";
+import { richText } from "./sharedStrings";
+import { styleOf } from "./styleName";
+import type { Styles } from "./styles";
+import { child, isOn, numberOf, type XmlNode } from "./xml";
+
+export interface ReadCells {
+  readonly cells: SheetCell[];
+  readonly shown: Map<string, ShownCell>;
+}
+
+/** Reads the cells of one sheet as they come by. */
+export interface CellReader {
+  readonly take: (node: XmlNode, row: XmlNode) => void;
+  readonly done: () => ReadCells;
+}
+
+const MOST_CELLS = 1e6; // of a workbook
+
+const ERRORS = ["#VALUE!", "#N/A", "#NAME?", "#NUM!", "#DIV/0!", "#REF!", "#NULL!", "#SPILL!"] as const;
+
+/** Counts the cells of a whole workbook, and refuses one with more than any budget has. */
+export function cellCounter(): () => void {
+  let count = 0;
+  return () => {
+    if (++count > MOST_CELLS) throw new FileRefusal("This file has more than a million cells, so it is not opened.");
+  };
+}
+
+export function cellReader(texts: readonly string[], styles: Styles, count: () => void): CellReader {
+  const cells: SheetCell[] = [];
+  const shown = new Map<string, ShownCell>();
+  const shared = new Map<string, { readonly formula: string; readonly at: string }>();
+  const filled = new Set<string>();
+  const place = placeReader();
+
+  const take = (node: XmlNode, row: XmlNode): void => {
+    if (row.name !== "row") return;
+    count();
+    const here = place(node, row);
+    const at = addressOf(here);
+    const value = readValue(node, texts);
+    const { look, format } = styles.ofCell(numberOf(node.attributes.s) ?? 0);
+    const written = child(node, "f");
+    const formula = written === undefined ? undefined : readFormula(written, at, shared);
+    const fills = formula === undefined ? undefined : extentOf(written!, here);
+    if (fills !== undefined) filledBy(here, fills, count).forEach((one) => filled.add(one));
+    if (value !== null || fills !== undefined) shown.set(at, { value, ...(fills === undefined ? {} : { fills }) });
+    const own = filled.has(at) && formula === undefined ? null : value; // what a formula fills is nobody's input
+    const style = look === undefined ? {} : { style: styleOf(look, isError(own) ? null : own, formula !== undefined) };
+    const dress = { at, ...style, ...(format === undefined ? {} : { format }) };
+    if (formula !== undefined) cells.push({ ...dress, formula });
+    else if (own === null) {
+      if (Object.keys(dress).length > 1) cells.push({ ...dress, value: null });
+    } else if (isError(own)) cells.push({ ...dress, formula: `=${own.error}` });
+    else cells.push({ ...dress, value: own });
+  };
+  return { take, done: () => ({ cells, shown }) };
+}
+
+/** A cell says where it stands, or follows the one before it, as its row may follow the row before. */
+function placeReader(): (node: XmlNode, row: XmlNode) => Place {
+  let current: XmlNode | undefined;
+  let [rowNumber, column] = [0, 0];
+  return (node, row) => {
+    if (row !== current) {
+      rowNumber = numberOf(row.attributes.r) ?? rowNumber + 1;
+      column = 0;
+      current = row;
+    }
+    const here = readPlace(node.attributes.r ?? addressOf({ column: column + 1, row: rowNumber }));
+    if (here === null) throw new FileRefusal("This file has a cell that lies outside its sheet.");
+    column = here.column;
+    return here;
+  };
+}
+
+const isError = (value: CellValue | CellErrorValue): value is CellErrorValue =>
+  typeof value === "object" && value !== null;
+
+function readValue(node: XmlNode, texts: readonly string[]): CellValue | CellErrorValue {
+  const kind = node.attributes.t ?? "n";
+  if (kind === "inlineStr") return richText(child(node, "is"));
+  const written = child(node, "v");
+  if (written === undefined) return null;
+  if (kind === "str") return fromFileText(written.text);
+  if (kind === "s") return textAt(texts, written.text);
+  if (kind === "b") return isOn(written.text.trim());
+  if (kind === "e") return { error: ERRORS.find((name) => name === written.text.trim()) ?? "#VALUE!" };
+  if (kind === "d") return serialOf(written.text);
+  return numberOf(written.text) ?? (written.text.trim() === "" ? null : written.text);
+}
+
+function textAt(texts: readonly string[], number: string): string {
+  const text = texts[Number(number)];
+  if (text === undefined) throw new FileRefusal("This file refers to a text that it does not have.");
+  return text;
+}
+
+/** A date as days since the end of 1899, which is how sheets count them. */
+function serialOf(date: string): CellValue {
+  const time = Date.parse(/T/.test(date) ? `${date.replace(/Z$/, "")}Z` : date);
+  return Number.isNaN(time) ? date : time / 864e5 + 25569;
+}
+
+/** undefined where the element holds no formula of this cell's own, as in a table of what-ifs. */
+function readFormula(
+  node: XmlNode,
+  at: string,
+  shared: Map<string, { readonly formula: string; readonly at: string }>,
+): string | undefined {
+  const { t: kind, si: number } = node.attributes;
+  if (kind === "dataTable") return undefined;
+  const own = node.text.trim() === "" ? undefined : fromStored(fromFileText(node.text.trim()));
+  if (kind !== "shared" || number === undefined) return own;
+  if (own !== undefined) {
+    shared.set(number, { formula: own, at });
+    return own;
+  }
+  const first = shared.get(number);
+  if (first === undefined)
+    throw new FileRefusal("This file has a formula that refers to another which it does not have.");
+  return movedFormula(first.formula, first.at, at);
+}
+
+function extentOf(node: XmlNode, here: Place): Extent | undefined {
+  const area = node.attributes.t === "array" ? readArea(node.attributes.ref ?? "") : null;
+  if (area === null || area.first.row !== here.row || area.first.column !== here.column) return undefined;
+  const extent = {
+    rows: area.last.row - area.first.row + 1,
+    columns: area.last.column - area.first.column + 1,
+  };
+  return extent.rows * extent.columns === 1 ? undefined : extent;
+}
+
+/** The cells beside its own that a formula fills; they count like any other. */
+function filledBy({ row, column }: Place, { rows, columns }: Extent, count: () => void): string[] {
+  const places: string[] = [];
+  for (let down = 0; down < rows; down++)
+    for (let across = 0; across < columns; across++) {
+      count();
+      if (down + across > 0) places.push(addressOf({ row: row + down, column: column + across }));
+    }
+  return places;
+}

@@ -1,0 +1,23 @@
+import type { PrintSetup } from "../../../sheets/workbook";
+import { areaText, readReference } from "../places";
+import { child, down, isOn, type XmlNode } from "./xml";
+
+const LETTER = "1"; // the format's number of that paper
+
+/**
+ * How a sheet is printed, where it is fitted to pages as ours are; whatever else a program notes of paper is its own habit.
+ *
+ * @param printed what the reserved names of this sheet say
+ */
+export function printOf(root: XmlNode, printed: ReadonlyMap<string, string>): PrintSetup | undefined {
+  if (!isOn(down(root, "sheetPr", "pageSetUpPr")?.attributes.fitToPage)) return undefined;
+  const { paperSize, orientation } = child(root, "pageSetup")?.attributes ?? {};
+  const area = readReference(printed.get("_xlnm.Print_Area") ?? "")?.area;
+  const rows = /\$?(\d+):\$?(\d+)$/.exec(printed.get("_xlnm.Print_Titles") ?? "");
+  return {
+    paper: paperSize === LETTER ? "Letter" : "A4",
+    landscape: orientation === "landscape",
+    ...(rows === null ? {} : { titleRows: { first: Number(rows[1]), last: Number(rows[2]) } }),
+    ...(area === undefined ? {} : { area: areaText(area) }),
+  };
+}

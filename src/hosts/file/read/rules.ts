@@ -1,0 +1,56 @@
+import type { ChoiceList, Flag } from "../../../sheets/workbook";
+import { type Area, areaText, readArea, readReference } from "../places";
+import { fromFileText } from "../xlsxText";
+import { flagStyleOf } from "./styleName";
+import type { Styles } from "./styles";
+import { child, childrenOf, isOn, numberOf, type XmlNode } from "./xml";
+
+/** Gives the texts that stand in an area, for lists that are kept in cells. */
+export type TextsIn = (sheet: string, area: Area) => readonly string[];
+
+/** Drop-downs whose choices are known; a rule of another kind is none. */
+export const listsOf = (root: XmlNode, sheetName: string, textsIn: TextsIn): ChoiceList[] =>
+  childrenOf(child(root, "dataValidations"), "dataValidation").flatMap((node) => {
+    const { type, sqref, showErrorMessage, errorStyle } = node.attributes;
+    if (type !== "list") return [];
+    const choices = choicesOf(child(node, "formula1")?.text.trim() ?? "", sheetName, textsIn);
+    const strict = isOn(showErrorMessage) && (errorStyle ?? "stop") === "stop";
+    return choices.length === 0 ? [] : rangesOf(sqref).map((range) => ({ range, choices, strict }));
+  });
+
+function choicesOf(formula: string, sheetName: string, textsIn: TextsIn): readonly string[] {
+  const literal = /^"(.*)"$/s.exec(formula);
+  if (literal !== null) {
+    const choices = fromFileText(literal[1]!.replaceAll('""', '"')).split(",");
+    return choices.map((choice) => choice.trim()).filter((choice) => choice !== "");
+  }
+  const elsewhere = readReference(formula);
+  if (elsewhere !== null) return textsIn(elsewhere.sheet, elsewhere.area);
+  const here = readArea(formula);
+  return here === null ? [] : textsIn(sheetName, here);
+}
+
+/** Conditional formats by the text that a cell shows. */
+export const flagsOf = (root: XmlNode, styles: Styles): Flag[] =>
+  childrenOf(root, "conditionalFormatting").flatMap((group) =>
+    childrenOf(group, "cfRule").flatMap((rule) => {
+      const { type, text, dxfId } = rule.attributes;
+      const wanted = text === undefined ? searchedFor(child(rule, "formula")?.text ?? "") : fromFileText(text);
+      if (type !== "containsText" || wanted === undefined) return [];
+      const style = flagStyleOf(styles.ofFlag(numberOf(dxfId) ?? -1));
+      return rangesOf(group.attributes.sqref).map((range) => ({ range, containsText: wanted, style }));
+    }),
+  );
+
+/** The text in NOT(ISERROR(SEARCH("text",A1))), where the rule does not say it otherwise. */
+function searchedFor(formula: string): string | undefined {
+  const match = /SEARCH\("((?:[^"]|"")+)",/i.exec(formula);
+  return match === null ? undefined : fromFileText(match[1]!.replaceAll('""', '"').replace(/~([~*?])/g, "$1"));
+}
+
+/** Ranges parted by blanks. */
+const rangesOf = (text = ""): string[] =>
+  text.split(/\s+/).flatMap((one) => {
+    const area = readArea(one);
+    return area === null ? [] : [areaText(area)];
+  });

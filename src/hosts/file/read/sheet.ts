@@ -1,0 +1,104 @@
+import type { ShownCell } from "../../../sheets/calculated";
+import type { Sheet, SheetCell, SheetTable, TallRow } from "../../../sheets/workbook";
+import { areaText, readArea, readPlace } from "../places";
+import { charactersOf, linesOf, USUAL_WIDTH } from "../sizes";
+import { fromFileText } from "../xlsxText";
+import { cellReader } from "./cells";
+import { chartsOf } from "./charts";
+import { notesOf, withNotes } from "./notes";
+import { checkRelations, type Package } from "./package";
+import { printOf } from "./print";
+import { flagsOf, listsOf, type TextsIn } from "./rules";
+import type { Styles } from "./styles";
+import { child, childrenOf, down, isOn, numberOf, type XmlNode } from "./xml";
+
+/** What a sheet's own part says, before the sheets that it refers to are known. */
+export interface ReadSheet {
+  readonly name: string;
+  readonly shown: ReadonlyMap<string, ShownCell>;
+  readonly sheet: (textsIn: TextsIn, printed: ReadonlyMap<string, string>) => Sheet;
+}
+
+const LAST_COLUMN = 16384;
+const MOST_ALIKE = 200; // one width for more columns than this is said of the empty rest of a sheet
+
+export function readSheet(
+  file: Package,
+  part: string,
+  name: string,
+  texts: readonly string[],
+  styles: Styles,
+  count: () => void,
+): ReadSheet {
+  const reader = cellReader(texts, styles, count);
+  const tallRows: TallRow[] = [];
+  const root = file.xml(part, {
+    c: reader.take,
+    row: (row) => tallRows.push(...tallRow(row)),
+  });
+  const { cells, shown } = reader.done();
+  const referring = [...root.children, ...childrenOf(child(root, "tableParts"), "tablePart")];
+  checkRelations(
+    referring.filter(({ name: element }) => ["drawing", "legacyDrawing", "tablePart"].includes(element)),
+    file.relations(part),
+  );
+  const all = withNotes(cells, notesOf(file, part));
+  const charts = chartsOf(file, part, name);
+  const tables = tablesOf(file, part);
+  return {
+    name,
+    shown,
+    sheet: (textsIn, printed) => {
+      const print = printOf(root, printed);
+      return {
+        name,
+        columns: widths(root, lastColumn(all)),
+        tallRows,
+        frozen: frozenOf(root),
+        cells: all,
+        lists: listsOf(root, name, textsIn),
+        flags: flagsOf(root, styles),
+        ...(charts.length === 0 ? {} : { charts }),
+        ...(tables.length === 0 ? {} : { tables }),
+        ...(print === undefined ? {} : { print }),
+      };
+    },
+  };
+}
+
+/** A row that somebody made higher than a line. */
+function tallRow({ attributes }: XmlNode): TallRow[] {
+  const [row, height] = [numberOf(attributes.r), numberOf(attributes.ht)];
+  if (row === undefined || height === undefined || !isOn(attributes.customHeight)) return [];
+  const lines = linesOf(height);
+  return lines > 1 ? [{ row, lines }] : [];
+}
+
+const lastColumn = (cells: readonly SheetCell[]): number =>
+  cells.reduce((last, { at }) => Math.max(last, readPlace(at)!.column), 0);
+
+function widths(root: XmlNode, used: number): number[] {
+  const columns: number[] = [];
+  for (const { attributes } of childrenOf(child(root, "cols"), "col")) {
+    const [from, to, width] = ["min", "max", "width"].map((key) => numberOf(attributes[key]));
+    if (from === undefined || to === undefined || width === undefined || from < 1) continue;
+    const last = Math.min(to, to - from > MOST_ALIKE ? used : LAST_COLUMN);
+    for (let column = from; column <= last; column++) columns[column - 1] = charactersOf(width);
+  }
+  return Array.from(columns, (width: number | undefined) => width ?? USUAL_WIDTH);
+}
+
+function frozenOf(root: XmlNode): Sheet["frozen"] {
+  const { state, xSplit, ySplit } = down(root, "sheetViews", "sheetView", "pane")?.attributes ?? {};
+  const isFrozen = state === "frozen" || state === "frozenSplit";
+  return isFrozen ? { rows: numberOf(ySplit) ?? 0, columns: numberOf(xSplit) ?? 0 } : { rows: 0, columns: 0 };
+}
+
+const tablesOf = (file: Package, part: string): SheetTable[] =>
+  file.relations(part).flatMap((relation) => {
+    const node = relation.kind === "table" ? file.xml(relation.part) : undefined;
+    const { displayName, name, ref } = node?.attributes ?? {};
+    const area = readArea(ref ?? "");
+    const word = displayName ?? name;
+    return area === null || word === undefined ? [] : [{ name: fromFileText(word), range: areaText(area) }];
+  });

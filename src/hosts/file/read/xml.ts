@@ -1,0 +1,72 @@
+import { SaxesParser } from "saxes";
+import { FileRefusal } from "../fileRefusal";
+
+/** An element of a part, its name and its attributes' names without their prefix but for r:id and its like. */
+export interface XmlNode {
+  readonly name: string;
+  readonly attributes: Readonly<Record<string, string>>;
+  readonly children: XmlNode[];
+  text: string; // of the element itself
+}
+
+/** What is done with an element as soon as it ends; it is not kept in the tree then. */
+export type Taken = Readonly<Record<string, (node: XmlNode, parent: XmlNode) => void>>;
+
+const DEEPEST = 64; // charts reach about 20
+
+/** Parses a part. A document type, by which entities could be defined, is refused as such. */
+export function parseXml(xml: string, taken: Taken = {}): XmlNode {
+  const root: XmlNode = { name: "", attributes: {}, children: [], text: "" };
+  const open: XmlNode[] = [root];
+  const parser = new SaxesParser();
+  parser.on("error", (error) => {
+    throw new FileRefusal("This file has a part that is not well-formed.", { cause: error });
+  });
+  parser.on("doctype", () => {
+    throw new FileRefusal("This file has a part that defines things of its own, which a workbook has no need of.");
+  });
+  parser.on("opentag", ({ name, attributes }) => {
+    if (open.length > DEEPEST) throw new FileRefusal("This file has a part that is nested too deeply.");
+    open.push({ name: local(name), attributes, children: [], text: "" });
+  });
+  parser.on("text", (text) => {
+    open.at(-1)!.text += text;
+  });
+  parser.on("cdata", (text) => {
+    open.at(-1)!.text += text;
+  });
+  parser.on("closetag", () => {
+    const node = open.pop()!;
+    const parent = open.at(-1)!;
+    const take = Object.hasOwn(taken, node.name) ? taken[node.name] : undefined;
+    if (take === undefined) parent.children.push(node);
+    else take(node, parent);
+  });
+  parser.write(xml).close();
+  return root.children[0]!;
+}
+
+const local = (name: string): string => name.slice(name.indexOf(":") + 1);
+
+/** The first child of this name. */
+export const child = (node: XmlNode | undefined, name: string): XmlNode | undefined =>
+  node?.children.find((one) => one.name === name);
+
+export const childrenOf = (node: XmlNode | undefined, name: string): readonly XmlNode[] =>
+  node?.children.filter((one) => one.name === name) ?? [];
+
+/** Goes down by names. */
+export const down = (node: XmlNode | undefined, ...names: readonly string[]): XmlNode | undefined =>
+  names.reduce(child, node);
+
+/** All elements of this name, however deep. */
+export const everywhere = (node: XmlNode, name: string): readonly XmlNode[] =>
+  node.children.flatMap((one) => [...(one.name === name ? [one] : []), ...everywhere(one, name)]);
+
+export const numberOf = (text: string | undefined): number | undefined => {
+  const value = text === undefined || text.trim() === "" ? NaN : Number(text);
+  return Number.isFinite(value) ? value : undefined;
+};
+
+/** A truth value as the format writes it; an element or attribute that is there without one says yes. */
+export const isOn = (text: string | undefined): boolean => text === "1" || text === "true" || text === "on";

@@ -1,0 +1,110 @@
+import type { Calculated, ShownCell } from "../../sheets/calculated";
+import type { CellName } from "../../sheets/workbook";
+import { cellAddress } from "../../sheets/address";
+import { FileRefusal } from "./fileRefusal";
+import { isBudget } from "./isBudget";
+import { isListsSheet } from "./listsSheet";
+import { type Area, areaText, readReference } from "./places";
+import { cellCounter } from "./read/cells";
+import { openPackage, type Package, relationId } from "./read/package";
+import type { TextsIn } from "./read/rules";
+import { sharedStrings } from "./read/sharedStrings";
+import { type ReadSheet, readSheet } from "./read/sheet";
+import { stylesOf } from "./read/styles";
+import { child, childrenOf, down, numberOf, type XmlNode } from "./read/xml";
+import { fromFileText } from "./xlsxText";
+
+/**
+ * Reads an .xlsx file, one of ours or one that Excel or LibreOffice saved, into a description with what its cells show.
+ * Formulas come back as DUCT.NAME. What a description cannot say stays behind: docs/workbook-file.md lists it.
+ *
+ * @throws FileRefusal with one sentence, where the file is no workbook, is damaged, or is larger than any budget
+ */
+export async function readBook(bytes: Uint8Array): Promise<Calculated> {
+  try {
+    return bookIn(openPackage(bytes));
+  } catch (error) {
+    if (error instanceof FileRefusal) throw error;
+    throw new FileRefusal("This file could not be read: it is damaged, or says something in a way not known here.", {
+      cause: error,
+    });
+  }
+}
+
+/** Reads a file that is to be opened as a budget, and refuses one that has nothing of ours. */
+export async function openBudget(bytes: Uint8Array): Promise<Calculated> {
+  const book = await readBook(bytes);
+  if (isBudget(book)) return book;
+  throw new FileRefusal(
+    "This file holds no Duct Ledger sheet: no formula calls DUCT, and no table of runs stands in it.",
+  );
+}
+
+function bookIn(file: Package): Calculated {
+  const root = file.xml(file.workbook);
+  const [texts, styles, count] = [sharedStrings(file), stylesOf(file), cellCounter()];
+  const parts = new Map(file.relations(file.workbook).map((one) => [one.id, one]));
+  const entries = childrenOf(child(root, "sheets"), "sheet");
+  const read = entries.flatMap((entry, index) => {
+    const relation = parts.get(relationId(entry) ?? "");
+    if (relation?.kind !== "worksheet") return []; // a sheet that is one chart, or macros
+    const name = fromFileText(entry.attributes.name ?? "");
+    const sheet = readSheet(file, relation.part, name, texts, styles, count);
+    return [{ entry, sheet, printed: printNames(root, index) }];
+  });
+  const textsIn = textsOf(read.map(({ sheet }) => sheet));
+  const kept = read.filter(({ entry, sheet }) => !isListsSheet(sheet.name, entry.attributes.state));
+  if (kept.length === 0) throw new FileRefusal("This file has no sheet of cells.");
+  return {
+    workbook: {
+      name: titleOf(file) ?? "Workbook",
+      sheets: kept.map(({ sheet, printed }) => sheet.sheet(textsIn, printed)),
+      names: namesOf(root, new Set(kept.map(({ sheet }) => sheet.name))),
+    },
+    shown: new Map(kept.map(({ sheet }) => [sheet.name, sheet.shown])),
+  };
+}
+
+const MOST_CHOICES = 1e6; // cells looked at for all lists together
+
+function textsOf(sheets: readonly ReadSheet[]): TextsIn {
+  const shown = new Map(sheets.map((sheet) => [sheet.name.toLowerCase(), sheet.shown]));
+  let left = MOST_CHOICES;
+  return (name, { first, last }: Area) => {
+    const cells: ReadonlyMap<string, ShownCell> | undefined = shown.get(name.toLowerCase());
+    const size = (last.row - first.row + 1) * (last.column - first.column + 1);
+    const texts: string[] = [];
+    if (cells === undefined || size > left) return texts;
+    left -= size;
+    for (let row = first.row; row <= last.row; row++)
+      for (let column = first.column; column <= last.column; column++) {
+        const value = cells.get(cellAddress(column, row))?.value;
+        if (value != null && typeof value !== "object" && value !== "") texts.push(String(value));
+      }
+    return texts;
+  };
+}
+
+const definedNames = (root: XmlNode): readonly XmlNode[] => childrenOf(child(root, "definedNames"), "definedName");
+
+const printNames = (root: XmlNode, sheet: number): ReadonlyMap<string, string> =>
+  new Map(
+    definedNames(root)
+      .filter(({ attributes }) => numberOf(attributes.localSheetId) === sheet)
+      .map(({ attributes, text }) => [attributes.name ?? "", text]),
+  );
+
+/** Names of cells for the whole workbook; a name of several cells keeps them all, written as a range. */
+const namesOf = (root: XmlNode, sheets: ReadonlySet<string>): CellName[] =>
+  definedNames(root).flatMap(({ attributes: { name, localSheetId }, text }) => {
+    const reference = readReference(text);
+    if (name === undefined || localSheetId !== undefined || reference === null) return [];
+    const { sheet, area } = reference;
+    return sheets.has(sheet) ? [{ name: fromFileText(name), sheet, at: areaText(area) }] : [];
+  });
+
+function titleOf(file: Package): string | undefined {
+  const part = file.relations("").find(({ kind }) => kind === "core-properties")?.part;
+  const title = part === undefined ? undefined : down(file.xml(part), "title")?.text;
+  return title === undefined || title === "" ? undefined : fromFileText(title);
+}

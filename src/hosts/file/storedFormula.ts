@@ -1,0 +1,77 @@
+import { type Token, tokenize } from "@borgar/fx";
+import { withoutPrefix, withPrefix } from "./futureFunctions";
+
+/**
+ * Formulas as a file keeps them. Excel stores DUCT.AREA as _xldudf_DUCT_AREA; other programs lower the case of a name that
+ * they do not know, and Excel's older add-ins put a workbook's number before it ([2]!_xldudf_...). A text in quotes is left
+ * alone, whatever it says.
+ */
+const OURS = /^(?:_xldudf_duct[._]|duct\.)([a-z0-9_.]+)$/i;
+
+/** "=DUCT.AREA(4)" becomes "_xldudf_DUCT_AREA(4)". */
+export function toStored(formula: string): string {
+  const tokens = tokensOf(formula);
+  const words = tokens.map((token, index) => {
+    if (token.type === "whitespace" && index > 0 && isCall(tokens, index - 1)) return ""; // a file allows none there
+    if (token.type === "operator" && token.value === "#" && isRange(tokens[index - 1])) return ")";
+    const word = isCall(tokens, index) ? storedName(token.value) : token.value;
+    const spills = isRange(token) && tokens[index + 1]?.value === "#"; // B5# is kept as a call
+    return spills ? `_xlfn.ANCHORARRAY(${word}` : word;
+  });
+  return words.join("");
+}
+
+/** "_xldudf_duct_area(4)" becomes "=DUCT.AREA(4)". */
+export function fromStored(stored: string): string {
+  const tokens = withoutWorkbookNumbers(tokensOf(stored.startsWith("=") ? stored : `=${stored}`));
+  let formula = "=";
+  for (let index = 0; index < tokens.length; index++) {
+    const token = tokens[index]!;
+    const [open, range, close] = tokens.slice(index + 1, index + 4);
+    if (/^_xlfn\.ANCHORARRAY$/i.test(token.value) && open?.value === "(" && isRange(range) && close?.value === ")") {
+      formula += `${range!.value}#`;
+      index += 3;
+    } else formula += isCall(tokens, index) ? typedName(token.value) : token.value;
+  }
+  return formula;
+}
+
+/** Whether a formula calls a function of ours, in whatever way it is written. */
+export const callsOurs = (formula: string): boolean => {
+  const tokens = tokensOf(formula);
+  return tokens.some((token, index) => isCall(tokens, index) && OURS.test(token.value));
+};
+
+const tokensOf = (formula: string): Token[] =>
+  tokenize(formula, { mergeRefs: true }).filter(({ type }) => type !== "fx_prefix");
+
+const isRange = (token: Token | undefined): boolean => token?.type === "range";
+
+/** A name right before an opening parenthesis is a function's, with a blank between them as well. */
+function isCall(tokens: readonly Token[], index: number): boolean {
+  const { type } = tokens[index]!;
+  if (type === "func") return true;
+  const next = tokens.slice(index + 1).find((token) => token.type !== "whitespace");
+  return type === "range_named" && next?.value === "(";
+}
+
+function storedName(name: string): string {
+  const ours = OURS.exec(name);
+  return ours === null ? withPrefix(name) : `_xldudf_DUCT_${ours[1]!.toUpperCase().replaceAll(".", "_")}`;
+}
+
+function typedName(name: string): string {
+  const plain = withoutPrefix(name);
+  const ours = OURS.exec(plain);
+  return ours === null ? plain : `DUCT.${ours[1]!.toUpperCase()}`;
+}
+
+function withoutWorkbookNumbers(tokens: readonly Token[]): Token[] {
+  const drop = new Set<number>();
+  tokens.forEach((token, index) => {
+    const before = tokens.slice(Math.max(0, index - 4), index);
+    const isNumbered = /^\[\d+\]!$/.test(before.map(({ value }) => value).join(""));
+    if (/^_xldudf_duct_/i.test(token.value) && isNumbered) before.forEach((_, step) => drop.add(index - 1 - step));
+  });
+  return tokens.filter((_, index) => !drop.has(index));
+}

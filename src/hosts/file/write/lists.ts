@@ -1,0 +1,68 @@
+import type { DataValidation, WriteSheet } from "hucre/xlsx";
+import { columnLetters } from "../../../sheets/address";
+import type { ChoiceList, Workbook } from "../../../sheets/workbook";
+import { FileRefusal } from "../fileRefusal";
+import { LISTS_SHEET } from "../listsSheet";
+import { plainRange, quotedSheet } from "../places";
+import { toFileText } from "../xlsxText";
+
+const LONGEST_LITERAL = 255; // what the file format allows for a list written out
+
+/** Choices that do not fit into a rule are kept in the columns of a sheet that no program shows in its tabs. */
+export interface ListsSheet {
+  readonly name: string;
+  readonly columns: (readonly string[])[];
+}
+
+/** A sheet of lists under a name that is free. */
+export function listsSheet({ sheets }: Workbook): ListsSheet {
+  const taken = new Set(sheets.map(({ name }) => name.toLowerCase()));
+  let name = LISTS_SHEET;
+  for (let number = 2; taken.has(name.toLowerCase()); number++) name = `${LISTS_SHEET} ${number}`;
+  return { name, columns: [] };
+}
+
+/** A drop-down as hucre takes it; a list that suggests only lets everything else pass. */
+export function validation(list: ChoiceList, lists: ListsSheet): DataValidation {
+  const range = plainRange(list.range);
+  if (range === null) throw new FileRefusal(`The list of ${list.range} is for no range of its sheet.`);
+  if (list.choices.length === 0) throw new FileRefusal(`The list of ${list.range} has nothing to choose from.`);
+  return {
+    type: "list",
+    range,
+    allowBlank: true,
+    ...(list.strict
+      ? {
+          showErrorMessage: true,
+          errorStyle: "stop" as const,
+          errorTitle: "Not in the list",
+          errorMessage: "Choose one of the words of the list.",
+        }
+      : {}),
+    ...(fitsLiteral(list.choices)
+      ? { values: list.choices.map((choice) => toFileText(choice).replaceAll('"', '""')) }
+      : { formula1: rangeIn(lists, list.choices) }),
+  };
+}
+
+/** Written out, choices are parted by commas and blanks around them are lost. */
+const fitsLiteral = (choices: readonly string[]): boolean =>
+  choices.join(",").length <= LONGEST_LITERAL &&
+  choices.every((choice) => choice.trim() === choice && choice !== "" && !/[,"\n]/.test(choice));
+
+function rangeIn(lists: ListsSheet, choices: readonly string[]): string {
+  const known = lists.columns.findIndex((column) => JSON.stringify(column) === JSON.stringify(choices));
+  const column = known === -1 ? lists.columns.push(choices) : known + 1;
+  const letters = columnLetters(column);
+  return `${quotedSheet(lists.name)}!$${letters}$1:$${letters}$${choices.length}`;
+}
+
+/** The sheet itself, where any list needs it. */
+export function writtenLists({ name, columns }: ListsSheet): WriteSheet[] {
+  if (columns.length === 0) return [];
+  const height = Math.max(...columns.map((column) => column.length));
+  const rows = Array.from({ length: height }, (_, row) =>
+    columns.map((column) => (column[row] === undefined ? null : toFileText(column[row]))),
+  );
+  return [{ name, rows, veryHidden: true }];
+}

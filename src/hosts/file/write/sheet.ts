@@ -1,0 +1,47 @@
+import type { ConditionalRule, WriteSheet } from "hucre/xlsx";
+import type { Shown } from "../../../sheets/calculated";
+import type { Flag, Sheet } from "../../../sheets/workbook";
+import { addressOf, areaText, readArea } from "../places";
+import { fileHeight, fileWidth } from "../sizes";
+import { toFileText } from "../xlsxText";
+import { fileCells } from "./cells";
+import { fileChart } from "./chart";
+import { type ListsSheet, validation } from "./lists";
+import { flagStyle } from "./look";
+import { pageSetup } from "./print";
+import { fileTables } from "./tables";
+
+/** One sheet as hucre takes it. */
+export function fileSheet(sheet: Sheet, shown: Shown, lists: ListsSheet, title: string): WriteSheet {
+  const { rows, columns } = sheet.frozen;
+  return {
+    name: sheet.name,
+    cells: fileCells(sheet, shown),
+    columns: sheet.columns.map((width) => ({ width: fileWidth(width) })),
+    rowDefs: new Map(sheet.tallRows.map(({ row, lines }) => [row - 1, { height: fileHeight(lines) }])),
+    ...(rows + columns === 0 ? {} : { freezePane: { rows, columns } }),
+    dataValidations: sheet.lists.map((list) => validation(list, lists)),
+    conditionalRules: sheet.flags.flatMap((flag, index) => rule(flag, index + 1)),
+    charts: (sheet.charts ?? []).map((chart) => fileChart(chart, sheet.name)),
+    tables: fileTables(sheet),
+    ...pageSetup(sheet, title),
+  };
+}
+
+/** A flag as the format has it: the text that it looks for, and a formula that says the same of the range's first cell. */
+function rule({ range, containsText, style }: Flag, priority: number): ConditionalRule[] {
+  const area = readArea(range);
+  if (area === null) return [];
+  const wanted = containsText.replace(/[~*?]/g, "~$&").replaceAll('"', '""');
+  return [
+    {
+      type: "containsText",
+      operator: "containsText" as never, // the format asks for it here; hucre's type knows comparisons only
+      text: toFileText(containsText),
+      formula: toFileText(`NOT(ISERROR(SEARCH("${wanted}",${addressOf(area.first)})))`),
+      priority,
+      range: areaText(area),
+      style: flagStyle(style),
+    },
+  ];
+}

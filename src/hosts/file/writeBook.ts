@@ -1,0 +1,41 @@
+import { writeXlsx } from "hucre/xlsx";
+import type { Calculated } from "../../sheets/calculated";
+import type { CellName } from "../../sheets/workbook";
+import { absoluteArea, readArea } from "./places";
+import { checkBook } from "./write/check";
+import { finished } from "./write/finish";
+import { listsSheet, writtenLists } from "./write/lists";
+import { FONT, SIZE } from "./write/look";
+import { printNames } from "./write/print";
+import { fileSheet } from "./write/sheet";
+import { toFileText } from "./xlsxText";
+
+export interface WriteOptions {
+  readonly title: string; // said in the file's properties and above every printed page
+  /** Whether the program that opens the file computes everything anew: for plain formulas whose values are not known. */
+  readonly recalculate?: boolean;
+}
+
+/** A name; one of whole columns or rows has no place in a description. */
+function fileName({ name, sheet, at }: CellName) {
+  const area = readArea(at);
+  return area === null ? [] : [{ name, range: absoluteArea(sheet, area) }];
+}
+
+/**
+ * A workbook as an .xlsx file. Formulas of ours stand in Excel's stored form with the values that they show, so that a
+ * program without our functions shows the numbers. It names no author, no place and no time.
+ */
+export async function writeBook(book: Calculated, { title, recalculate = false }: WriteOptions): Promise<Uint8Array> {
+  checkBook(book);
+  const { workbook, shown } = book;
+  const lists = listsSheet(workbook);
+  const sheets = workbook.sheets.map((sheet) => fileSheet(sheet, shown, lists, title));
+  const bytes = await writeXlsx({
+    sheets: [...sheets, ...writtenLists(lists)],
+    properties: { title: toFileText(title) },
+    namedRanges: [...workbook.sheets.flatMap(printNames), ...workbook.names.flatMap(fileName)],
+    defaultFont: { name: FONT, size: SIZE },
+  });
+  return finished(bytes, recalculate);
+}

@@ -1,0 +1,140 @@
+import type {
+  CellLook,
+  Chart,
+  ChoiceList,
+  Flag,
+  PrintSetup,
+  Sheet,
+  SheetCell,
+  SheetTable,
+  TallRow,
+} from "../../sheets/workbook";
+import { type ChartFigure, chartOf } from "./charts";
+import type { GridModel } from "./grid";
+import { type Fact, keptGetters } from "./keptPlugin";
+import { type GridBorder, type GridStyle, lookFromGrid, styleNameOf } from "./looks";
+import { atOf, rangeOf } from "./shownCells";
+import { type CellSizes, characters, COLUMN, linesOf, ROW } from "./sizes";
+
+/** One sheet of the grid as a description. */
+export function calculatedSheet(model: GridModel, sheetId: string): Sheet {
+  const { getters } = model;
+  const { xSplit, ySplit } = getters.getPaneDivisions(sheetId);
+  const print = printSetup(model, sheetId);
+  const charts = sheetCharts(getters, sheetId);
+  const tables = sheetTables(model, sheetId);
+  return {
+    name: getters.getSheetName(sheetId),
+    columns: columnWidths(getters, sheetId),
+    tallRows: tallRows(getters, sheetId),
+    frozen: { rows: ySplit, columns: xSplit },
+    cells: sheetCells(model, sheetId),
+    lists: getters.getDataValidationRules(sheetId).flatMap(choiceLists),
+    flags: getters.getConditionalFormats(sheetId).flatMap(flagsOf),
+    ...(charts.length === 0 ? {} : { charts }),
+    ...(tables.length === 0 ? {} : { tables }),
+    ...(print === null ? {} : { print }),
+  };
+}
+
+type Getters = GridModel["getters"];
+
+const upTo = (count: number): number[] => Array.from({ length: count }, (_, index) => index);
+
+/** Widths up to the last column that somebody set. */
+function columnWidths(getters: Getters, sheetId: string): number[] {
+  const sizes = upTo(getters.getNumberCols(sheetId)).map((column) => getters.getColSize(sheetId, column));
+  const set = sizes.flatMap((size, column) => (size === COLUMN ? [] : [column]));
+  return sizes.slice(0, (set.at(-1) ?? -1) + 1).map(characters);
+}
+
+/** A row that nobody set is as high as its text needs: the grid sees to that. */
+const tallRows = (getters: Getters, sheetId: string): TallRow[] =>
+  upTo(getters.getNumberRows(sheetId)).flatMap((row) => {
+    const size = getters.getUserRowSize(sheetId, row) ?? ROW;
+    return size <= ROW ? [] : [{ row: row + 1, lines: linesOf(size) }];
+  });
+
+function sheetCharts(getters: Getters, sheetId: string): Chart[] {
+  const sizes: CellSizes = {
+    width: (column) => getters.getColSize(sheetId, column - 1),
+    height: (row) => getters.getUserRowSize(sheetId, row - 1) ?? ROW,
+  };
+  return getters.getChartIds(sheetId).flatMap((id) => {
+    const figure = getters.getFigure(sheetId, getters.getFigureIdFromChartId(id));
+    const data = getters.getChartDefinition(id) as unknown as ChartFigure["data"];
+    const chart = figure === undefined ? null : chartOf({ ...figure, data }, sizes);
+    return chart === null ? [] : [chart];
+  });
+}
+
+function sheetCells(model: GridModel, sheetId: string): SheetCell[] {
+  const { getters } = model;
+  const notes = new Map(factsOn(model, sheetId, "note").map(({ range, text }) => [rangeOf(range.zone), text]));
+  const cells = getters.getCells(sheetId).map((cell) => ({ cell, position: getters.getCellPosition(cell.id) }));
+  cells.sort((one, other) => one.position.row - other.position.row || one.position.col - other.position.col);
+  return cells.flatMap(({ cell, position }): SheetCell[] => {
+    const style = lookFromGrid(
+      cell.style as GridStyle | undefined,
+      getters.getCellBorder(position) as GridBorder | null,
+    );
+    const at = atOf(position);
+    const note = notes.get(at);
+    const look: CellLook = {
+      at,
+      ...(style === undefined ? {} : { style }),
+      ...(cell.format === undefined ? {} : { format: cell.format }),
+      ...(note === undefined ? {} : { note }),
+    };
+    if (cell.isFormula) return [{ ...look, formula: cell.compiledFormula.toFormulaString(getters) }];
+    return cell.parsedValue === null && Object.keys(look).length === 1 ? [] : [{ ...look, value: cell.parsedValue }];
+  });
+}
+
+/** A rule of another kind than a list of words has no place in a description. */
+function choiceLists({
+  ranges,
+  criterion,
+  isBlocking,
+}: ReturnType<Getters["getDataValidationRules"]>[number]): ChoiceList[] {
+  if (criterion.type !== "isValueInList") return [];
+  const choices = criterion.values.map(String);
+  return ranges.map(({ zone }) => ({ range: rangeOf(zone), choices, strict: isBlocking === true }));
+}
+
+/** A conditional format by a text, in a look of ours; others have no place in a description. */
+function flagsOf({ ranges, rule }: ReturnType<Getters["getConditionalFormats"]>[number]): Flag[] {
+  if (rule.type !== "CellIsRule" || rule.operator !== "containsText") return [];
+  const style = styleNameOf(rule.style as GridStyle);
+  const containsText = rule.values[0];
+  if (style === undefined || containsText === undefined) return [];
+  return ranges.map((range) => ({ range, containsText, style }));
+}
+
+function sheetTables(model: GridModel, sheetId: string): SheetTable[] {
+  const { getters } = model;
+  const named = factsOn(model, sheetId, "table name");
+  return getters.getCoreTables(sheetId).flatMap(({ range }) => {
+    const name = named.find(
+      ({ range: kept }) => kept.zone.left === range.zone.left && kept.zone.top === range.zone.top,
+    )?.text;
+    return name === undefined ? [] : [{ name, range: rangeOf(range.zone) }];
+  });
+}
+
+function printSetup(model: GridModel, sheetId: string): PrintSetup | null {
+  const paper = keptGetters(model).getPaper(sheetId);
+  if (paper === undefined) return null;
+  const rows = factsOn(model, sheetId, "title rows")[0]?.range.zone;
+  const area = factsOn(model, sheetId, "print area")[0]?.range;
+  return {
+    ...paper,
+    ...(rows === undefined ? {} : { titleRows: { first: rows.top + 1, last: rows.bottom + 1 } }),
+    ...(area === undefined ? {} : { area: rangeOf(area.zone) }),
+  };
+}
+
+const factsOn = (model: GridModel, sheetId: string, wanted: Fact["kind"]) =>
+  keptGetters(model)
+    .getKeptFacts()
+    .filter(({ range, kind }) => range.sheetId === sheetId && kind === wanted);

@@ -1,0 +1,43 @@
+import { FileRefusal } from "../file/fileRefusal";
+import { calculatedOf } from "./calculated";
+import type { GridModel } from "./grid";
+import type { OpenBook } from "./keeper";
+
+/** A chosen file as a book to open, or the sentence that says why it is none. */
+export async function bookInFile(file: Pick<File, "name" | "arrayBuffer">): Promise<OpenBook | string> {
+  try {
+    const { openBudget } = await import("../file/readBook"); // only who opens a file waits for this
+    const { workbook } = await openBudget(new Uint8Array(await file.arrayBuffer()));
+    return { workbook, file: xlsxName(file.name), unsaved: false };
+  } catch (error) {
+    if (error instanceof FileRefusal) return error.message;
+    console.error(error);
+    return "The browser could not read this file.";
+  }
+}
+
+/** What stands in the grid as the bytes of an .xlsx file, or the sentence that says why it can't be one. */
+export async function fileOf(model: GridModel): Promise<Uint8Array | string> {
+  const book = calculatedOf(model);
+  const { writeBook } = await import("../file/writeBook");
+  try {
+    return await writeBook(book, { title: book.workbook.name });
+  } catch (error) {
+    if (error instanceof FileRefusal) return error.message;
+    throw error;
+  }
+}
+
+const xlsxName = (name: string): string => (/\.xlsx$/i.test(name) ? name : `${name.replace(/\.[^.]*$/, "")}.xlsx`);
+
+const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
+/** Hands a file to the browser's downloads. */
+export function download(bytes: Uint8Array, name: string): void {
+  const address = URL.createObjectURL(new Blob([bytes as BlobPart], { type: XLSX }));
+  const link = document.createElement("a");
+  link.href = address;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 60_000); // the browser may still be reading it
+}

@@ -1,0 +1,126 @@
+import type { PrintSetup } from "../../sheets/workbook";
+import type { CellPosition, GridModel } from "./grid";
+
+/** What belongs to cells and the grid knows nothing of: it moves with them. */
+export interface Fact {
+  readonly range: string; // with its sheet
+  readonly kind: "note" | "table name" | "print area" | "title rows";
+  readonly text?: string; // the note or the name
+}
+
+export type Paper = Pick<PrintSetup, "paper" | "landscape">;
+
+/** What a workbook has beside what the grid holds. Papers go by the sheet's id. */
+export interface Kept {
+  readonly title: string;
+  readonly facts: readonly Fact[];
+  readonly papers: Readonly<Record<string, Paper>>;
+}
+
+interface PlacedFact extends Omit<Fact, "range"> {
+  readonly range: GridRange;
+}
+
+export type GridRange = ReturnType<GridModel["getters"]["getRangeFromSheetXC"]>;
+
+/** Changes that the grid makes to ranges when rows and columns come and go. */
+interface RangeChanges {
+  readonly applyChange: (range: GridRange) => { readonly changeType: string; readonly range: GridRange };
+}
+
+/** The grid's data, with ours in it. */
+type GridData = ReturnType<GridModel["exportData"]> & { kept?: Kept };
+
+/** Our own command: it can be undone like the grid's. */
+export const KEEP = "KEEP_FACTS";
+export interface KeepCommand {
+  readonly facts: readonly Fact[];
+  readonly papers: Readonly<Record<string, Paper>>;
+}
+
+interface KeptGetters {
+  getCellNote(position: CellPosition): string | undefined;
+  getKeptFacts(): readonly PlacedFact[];
+  getPaper(sheetId: string): Paper | undefined;
+  getBookTitle(): string;
+}
+
+export const keptGetters = (model: GridModel): KeptGetters => model.getters as unknown as KeptGetters;
+
+/** Keeps beside the grid what it cannot hold itself: notes, names of tables, how sheets are printed, the book's title. */
+export function addKeptPlugin(): void {
+  class KeptPlugin extends o_spreadsheet.CorePlugin {
+    static override getters = ["getCellNote", "getKeptFacts", "getPaper", "getBookTitle"];
+    facts: readonly PlacedFact[] = [];
+    papers: Readonly<Record<string, Paper>> = {};
+    title = "";
+
+    override adaptRanges({ applyChange }: RangeChanges): void {
+      const changes = this.facts.map((fact) => ({ fact, change: applyChange(fact.range) }));
+      if (changes.every(({ change }) => change.changeType === "NONE")) return;
+      const kept = changes.filter(({ change }) => change.changeType !== "REMOVE");
+      this.change({
+        facts: kept.map(({ fact, change }) => (change.changeType === "NONE" ? fact : { ...fact, range: change.range })),
+      });
+    }
+
+    override handle(command: { readonly type: string }): void {
+      if (command.type === KEEP) {
+        const { facts, papers } = command as unknown as KeepCommand;
+        this.change({ facts: [...this.facts, ...facts.map(this.placed)], papers: { ...this.papers, ...papers } });
+      } else if (command.type === "DUPLICATE_SHEET") {
+        const { sheetId, sheetIdTo } = command as unknown as { sheetId: string; sheetIdTo: string };
+        const copied = this.facts.filter(({ range, kind }) => range.sheetId === sheetId && kind !== "table name");
+        const paper = this.papers[sheetId];
+        this.change({
+          facts: [
+            ...this.facts,
+            ...copied.map((fact) => ({
+              ...fact,
+              range: this.getters.getRangeFromZone(sheetIdTo, fact.range.unboundedZone),
+            })),
+          ],
+          ...(paper === undefined ? {} : { papers: { ...this.papers, [sheetIdTo]: paper } }),
+        });
+      }
+    }
+
+    getCellNote({ sheetId, col, row }: CellPosition): string | undefined {
+      return this.facts.find(
+        ({ range, kind }) =>
+          kind === "note" && range.sheetId === sheetId && range.zone.left === col && range.zone.top === row,
+      )?.text;
+    }
+
+    getKeptFacts = (): readonly PlacedFact[] => this.facts;
+    getPaper = (sheetId: string): Paper | undefined => this.papers[sheetId];
+    getBookTitle = (): string => this.title;
+
+    override import(data: GridData): void {
+      this.title = data.kept?.title ?? "";
+      this.papers = data.kept?.papers ?? {};
+      this.facts = (data.kept?.facts ?? []).map(this.placed);
+    }
+
+    override export(data: GridData): void {
+      data.kept = {
+        title: this.title,
+        papers: this.papers,
+        facts: this.facts.map((fact) => ({ ...fact, range: this.getters.getRangeString(fact.range, "") })),
+      };
+    }
+
+    private placed = (fact: Fact): PlacedFact => ({
+      ...fact,
+      range: this.getters.getRangeFromSheetXC(this.getters.getSheetIds()[0], fact.range),
+    });
+
+    private change(changes: Partial<Pick<KeptPlugin, "facts" | "papers">>): void {
+      const history = this.history as unknown as { update: (key: string, value: unknown) => void };
+      for (const [key, value] of Object.entries(changes)) history.update(key, value);
+    }
+  }
+  (o_spreadsheet.coreTypes as Set<string>).add(KEEP);
+  o_spreadsheet.registries.inverseCommandRegistry.add(KEEP, (command) => [command]);
+  o_spreadsheet.registries.corePluginRegistry.add("kept", KeptPlugin);
+}

@@ -1,0 +1,58 @@
+import packageJson from "../../../package.json";
+import { FileRefusal } from "../file/fileRefusal";
+import type { AddOutcome, CopyKind, CopyOutcome, Watch } from "../host";
+import { calculatedOf } from "./calculated";
+import type { Desk } from "./desk";
+import { nextTurn } from "./nextTurn";
+
+/** Makes a copy for people without the functions, as a file among the browser's downloads. The open budget is only read. */
+export async function shareCopy(desk: Desk, kind: CopyKind, watch: Watch): Promise<CopyOutcome> {
+  const step = async (done: number, what: string): Promise<boolean> => {
+    watch.progress(done, 3, what);
+    await nextTurn();
+    return watch.signal.aborted;
+  };
+  if (await step(0, "Translating the formulas")) return CANCELLED;
+  const { clubCopy } = await import("../../share/clubCopy");
+  const copy = clubCopy(calculatedOf(desk.model()), { kind, date: today(new Date()), version: packageJson.version });
+  if (await step(1, "Writing the file")) return CANCELLED;
+  const { writeBook } = await import("../file/writeBook");
+  const { name: title } = copy.book.workbook;
+  try {
+    const bytes = await writeBook(copy.book, { title, recalculate: kind === "formulas" });
+    if (await step(2, "Handing it to the browser")) return CANCELLED;
+    const name = kind === "formulas" ? "club-copy.xlsx" : "values-copy.xlsx";
+    desk.download(bytes, name);
+    watch.progress(3, 3, "Done");
+    return {
+      made: true,
+      name,
+      live: copy.live,
+      fixed: copy.fixed.length,
+      untranslated: copy.untranslated.map(({ sheet, at, why }) => `${sheet}!${at}: ${why}`),
+    };
+  } catch (error) {
+    if (error instanceof FileRefusal) return { made: false, why: error.message };
+    throw error;
+  }
+}
+
+const CANCELLED: CopyOutcome = { made: false, why: "Cancelled: no copy was made." };
+
+/** 2026-11-25, by the calendar of the place where this runs. */
+const today = (now: Date): string =>
+  [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
+
+/** Opens the live budget that a club copy was made from, in place of the copy. */
+export async function reviveCopy(desk: Desk, watch: Watch): Promise<AddOutcome> {
+  watch.progress(0, 1, "Reading the copy");
+  await nextTurn();
+  const { revive } = await import("../../share/revive");
+  const live = revive(calculatedOf(desk.model()));
+  if (live === null)
+    return { added: false, why: "This budget is no club copy that says what its formulas were, so nothing changed." };
+  if (watch.signal.aborted) return { added: false, why: "Cancelled: nothing changed." };
+  if (!(await desk.open(live))) return { added: false, why: "You kept the copy as it is." };
+  watch.progress(1, 1, "Done");
+  return { added: true, sheets: live.sheets.map(({ name }) => name) };
+}

@@ -1,0 +1,66 @@
+import { bookInFile, download, fileOf } from "./files";
+import type { GridDesk } from "./gridDesk";
+import type { OpenBook } from "./keeper";
+import { newForm } from "./newForm";
+import type { NoticeBar } from "./notifications";
+import type { KeptLine, Workspace } from "./workspace";
+
+/** The parts of the page's top line that this file makes work. */
+export interface TopBar {
+  readonly new: HTMLButtonElement;
+  readonly newForm: HTMLFormElement;
+  readonly open: HTMLButtonElement;
+  readonly chooser: HTMLInputElement;
+  readonly save: HTMLButtonElement;
+  readonly forget: HTMLButtonElement;
+}
+
+/** The line that says where the budget is kept. While it waits to be kept the words stay, so that nothing is read out. */
+export const keptLine = (line: HTMLElement, forget: HTMLButtonElement): KeptLine => ({
+  say: (words, state) => {
+    line.dataset.state = state;
+    if (state !== "waiting" && line.textContent !== words) line.textContent = words;
+    forget.hidden = state === "none";
+  },
+});
+
+/** New, Open, Save and Forget it. */
+export function fileButtons(
+  bar: TopBar,
+  desk: GridDesk,
+  workspace: Workspace,
+  notices: Pick<NoticeBar, "say">,
+  example: OpenBook,
+): void {
+  const orSay = (work: Promise<unknown>): void => {
+    work.catch((error: unknown) => {
+      console.error(error);
+      notices.say("That did not work, and what was open is still open.");
+    });
+  };
+  newForm(bar.newForm, bar.new, (workbook) =>
+    orSay(workspace.open({ workbook, file: "air-budget.xlsx", unsaved: false }, "A new budget")),
+  );
+  bar.open.addEventListener("click", () => bar.chooser.click());
+  bar.chooser.addEventListener("change", () => {
+    const file = bar.chooser.files?.[0];
+    if (file === undefined) return;
+    orSay(
+      bookInFile(file).then((book) => {
+        bar.chooser.value = ""; // so that the same file can be chosen again
+        if (typeof book === "string") notices.say(`${file.name} was not opened. ${book}`);
+        else return workspace.open(book, "This file");
+      }),
+    );
+  });
+  bar.save.addEventListener("click", () =>
+    orSay(
+      fileOf(desk.model()).then((bytes) => {
+        if (typeof bytes === "string") return notices.say(`Nothing was saved. ${bytes}`);
+        download(bytes, workspace.file());
+        workspace.saved();
+      }),
+    ),
+  );
+  bar.forget.addEventListener("click", () => orSay(workspace.forget(example)));
+}

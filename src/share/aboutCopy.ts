@@ -1,0 +1,103 @@
+import { STANDARD_DENSITY, AIR_VISCOSITY } from "../core/air/constants";
+import { cautions } from "../reference/cautions";
+import { INCH_OF_WATER, type UnitSystem } from "../reference/quantities";
+import { type SourceId, sources } from "../reference/sources";
+import { TABLES_DATE } from "../reference";
+import { text } from "../sheets/cells";
+import type { Sheet, SheetCell } from "../sheets/workbook";
+import type { CopyOrder, FixedCell } from "./copy";
+
+/** What the first sheet of a copy tells. */
+export interface AboutFacts {
+  readonly name: string; // of the sheet
+  readonly order: CopyOrder;
+  readonly title: string; // of the workbook
+  readonly units: UnitSystem;
+  readonly liveBySheet: readonly (readonly [sheet: string, formulas: number])[];
+  readonly fixed: readonly FixedCell[];
+  readonly untranslated: readonly FixedCell[];
+  readonly sheets: { readonly workings: string; readonly lookups: string; readonly fixed: string; readonly originals: string } | null;
+}
+
+type Line = readonly [label: string, words: string];
+
+const DEFINITIONS: readonly Line[] = [
+  ["Friction", "Darcy-Weisbach; Colebrook-White from Re 4000, 64/Re to Re 2000, linear between"],
+  ["Fittings, hoods", "K x velocity pressure of the fitting's own duct"],
+  ["Suction", "deficit of total pressure below the room; static suction is that plus the velocity pressure"],
+  ["Leaks", "sharp-edged opening, discharge coefficient 0.6; seams go with pressure to the power 0.65"],
+  ["Budget", "each open hood gets the airflow it asks for; the strongest path at a junction governs"],
+  ["Standard air", `${Number(STANDARD_DENSITY.toPrecision(6))} kg/m³ (0.075 lb/ft³)`],
+  ["Viscosity of air", `${AIR_VISCOSITY} Pa s, held constant`],
+  ["Inch of water gauge", `${INCH_OF_WATER} Pa (60 °F)`],
+];
+
+const SOURCES: readonly SourceId[] = ["ashrae2009si", "colebrook1939", "haaland1983", "iso5167", "smacna1985", "acgihMemory", "commonPractice"];
+
+/** Those that a reader of numbers needs first; the add-in has them all, with sources. */
+const CAUTIONS = ["power off", "carcinogen", "explosible dust", "no measurement", "codes decide"];
+
+const MOST_LISTED = 1000; // cells of a kind
+
+const WIDE = 100; // characters on a line of the second column
+
+/** The first sheet of a copy: what it is, which numbers live, and what they rest on. */
+export function aboutCopy(facts: AboutFacts): Sheet {
+  const { order, title, units } = facts;
+  const cells: SheetCell[] = [text("A1", "About this copy", "title")];
+  const tallRows: { row: number; lines: number }[] = [];
+  let row = 3;
+  const section = (heading: string, lines: readonly Line[]): void => {
+    if (lines.length === 0) return;
+    cells.push(text(`A${row}`, heading, "section"));
+    for (const [label, words] of lines) {
+      row++;
+      if (label !== "") cells.push(text(`A${row}`, label, "label"));
+      cells.push(text(`B${row}`, words, "paragraph"));
+      const height = Math.ceil(words.length / WIDE);
+      if (height > 1) tallRows.push({ row, lines: height });
+    }
+    row += 2;
+  };
+  section("What it is", [
+    ["Copy of", title],
+    ["Made", `${order.date}, by Duct Ledger ${order.version}; its tables are of ${TABLES_DATE}`],
+    ["Kind", kindOf(facts)],
+    ["Units", units === "SI" ? "SI: mm, m, m³/h, m/s, Pa" : "I-P: in, ft, cfm, fpm, in.w.g."],
+    ...(order.kind === "formulas" ? [["", "The units were fixed when the copy was made: another word in the units cell does not change them."] as const] : []),
+  ]);
+  section("What recalculates", facts.liveBySheet.map(([sheet, count]): Line => [sheet, `${count} formulas`]));
+  section("What is fixed, and why", listed(facts.fixed));
+  section("What could not be translated and keeps its last value", listed(facts.untranslated));
+  if (facts.sheets !== null) section("Sheets that the copy added", addedSheets(facts.sheets));
+  section("Definitions", DEFINITIONS);
+  section("Sources", SOURCES.map((id): Line => ["", `${sources[id].title} (${sources[id].year})`]));
+  section("Cautions, in short", CAUTIONS.map((key): Line => ["", cautions.find((one) => one.key === key)!.text]));
+  section("How to get the add-in", [
+    ["", "Whoever made this copy has Duct Ledger and can pass on its address. It is free, and runs beside Excel on Windows, the Mac and the web, or as a page of its own in a browser."],
+    ["", "It computes what is fixed here, and turns a copy with formulas back into a live budget."],
+  ]);
+  return { name: facts.name, columns: [30, WIDE], tallRows, frozen: { rows: 0, columns: 0 }, cells, lists: [], flags: [] };
+}
+
+function kindOf({ order, fixed, untranslated }: AboutFacts): string {
+  if (order.kind === "values") return "Values only: nothing in it recalculates. Every number is as it stood on that day.";
+  const all = fixed.length + untranslated.length === 0;
+  return all
+    ? "Plain formulas: every number recalculates in any spreadsheet program, without the add-in."
+    : "Plain formulas, which recalculate in any spreadsheet program without the add-in; slanted numbers are fixed.";
+}
+
+function listed(cells: readonly FixedCell[]): Line[] {
+  const lines = cells
+    .slice(0, MOST_LISTED)
+    .map(({ sheet, at, function: name, why }): Line => [`${sheet}!${at}`, name === "" ? why : `${name}: ${why}`]);
+  return cells.length > MOST_LISTED ? [...lines, ["", `and ${cells.length - MOST_LISTED} more`]] : lines;
+}
+
+const addedSheets = ({ workings, lookups, fixed, originals }: NonNullable<AboutFacts["sheets"]>): Line[] => [
+  [lookups, "tables that the formulas look in: change a material's roughness there and the numbers follow"],
+  [workings, "the steps of the formulas"],
+  [fixed, "whether the inputs of each fixed number are still what they were"],
+  [originals, "the formulas of the add-in as they stood, so that it can turn this copy back into a live budget"],
+];

@@ -1,0 +1,92 @@
+import { STANDARD_DENSITY } from "../../core/air/constants";
+import { HOSE_MATERIAL } from "../../reference/materials";
+import { PLAIN_END } from "../../reference/lossFamilies";
+import { type UnitSystem, unitOf } from "../../reference/quantities";
+import { onAnySheet } from "../formula/ranges";
+import { numberText } from "../references";
+import type { Argument, CallContext, RangeRef, Translation, Translator } from "../translate/translation";
+import { fixed } from "../translate/translation";
+import { unitsOf } from "../translate/unitsOf";
+import { answerCells } from "./answerCells";
+import { type BlockScalar, blockCells, blockHeight, blockPlace } from "./block";
+import { type BudgetColumn, type BudgetScalar, budgetScalars, flowColumns, inputColumns } from "./blockNames";
+import { flowCells } from "./flowCells";
+import { inputCells, type Place } from "./inputCells";
+import type { BudgetLookups } from "./lookups";
+import { tableLookups } from "./tableLookups";
+import { type RunsSource, runsSource } from "./runsSource";
+import { isBlank, numberOf, times } from "./words";
+
+/** BUDGET as plain formulas: a row for each row of its table, worked out step by step on the sheet of workings. */
+export const budget: Translator = ([runs, density, units], context) => {
+  const system = unitsOf(units ?? null);
+  if (system === null) return fixed("its units are worked out by a formula or are none");
+  return budgetFormulas(runs ?? null, density ?? null, system, context);
+};
+
+function budgetFormulas(
+  runs: Argument | null,
+  density: Argument | null,
+  system: UnitSystem,
+  context: CallContext,
+): Translation {
+  if (runs?.range === undefined) return fixed("its runs table is no range of cells");
+  if (runs.computed) return fixed("its runs table is computed by another formula");
+  const source = runsSource(runs.range, runs.value);
+  if (typeof source === "string") return fixed(source);
+  const air = density === null ? null : onAnySheet(density.text, context.sheet);
+  const lookups = tableLookups(system, context);
+  const strides = Math.ceil(Math.log2(source.rows + 1));
+  let answer: string[][] = [];
+  const names = columnNames(strides);
+  context.workings.place(blockHeight(source.rows), names.length, (place: RangeRef) => {
+    const at = blockPlace<BudgetColumn, BudgetScalar>(place, source.rows, names, budgetScalars);
+    const columns = [...inputCells(at, source, lookups, system, strides), ...flowCells(at, system)];
+    const ordered = names.map((name) => columns.find((column) => column.name === name)!);
+    answer = answerCells(at, system);
+    const title = `Budget of ${context.sheet}!${context.at}: in SI, first by the rows of the table, then by the order of the flow`;
+    return blockCells(title, source.rows, ordered, scalarCells(at, source, air, lookups, system));
+  });
+  return { kind: "cells", formulas: answer };
+}
+
+/** The columns in their order. Inputs first; the strides need the join, everything else needs the order that they give. */
+function columnNames(strides: number): BudgetColumn[] {
+  const stride = Array.from({ length: strides + 1 }, (_, index) => [`reach${index}`, `steps${index}`] as const).flat();
+  return [...inputColumns, ...stride, ...flowColumns];
+}
+
+function scalarCells(
+  place: Place,
+  source: RunsSource,
+  air: string | null,
+  lookups: BudgetLookups,
+  system: UnitSystem,
+): BlockScalar<BudgetScalar>[] {
+  const standard = numberText(STANDARD_DENSITY);
+  const rows = Array.from({ length: source.rows }, (_, index) => index + 1);
+  const { all, scalar } = place;
+  const answered = ["density", "hoseRoughness", "plainEnd", "troubles", "fanAirflow", "dischargeLoss"] as const;
+  const formulas: Record<BudgetScalar, [heading: string, formula: string]> = {
+    density: [
+      "Density (kg/m³)",
+      air === null
+        ? standard
+        : `IF(${isBlank(air)},${standard},${times(numberOf(air), unitOf("density", system).factor)})`,
+    ],
+    hoseRoughness: ["Roughness of hose (m)", lookups.usualRoughness(HOSE_MATERIAL)],
+    plainEnd: ["K of an open pipe end", lookups.usualHood(PLAIN_END)],
+    last: ["Last row used", `MAX(${all("used")})`],
+    ends: ["Runs that end at the fan", `COUNTIFS(${all("toKey")},"r:fan",${all("side")},1)`],
+    troubles: ["Rows with trouble", `SUMPRODUCT(1*(${all("trouble")}<>""))`],
+    fanAirflow: ["Airflow at the fan (m³/s)", `SUMIF(${all("next")},0,${all("flow")})`],
+    fanSuction: ["Suction at the fan (Pa)", `SUMIF(${all("next")},0,${all("endSuction")})`],
+    dischargeLoss: ["Loss after the fan (Pa)", `SUMIF(${all("sideThere")},2,${all("total")})`],
+    ok: [
+      "1: all can be computed",
+      `IF(ISERROR(${answered.map(scalar).join("+")}),0,IF(AND(${scalar("troubles")}=0,${scalar("ends")}=1,${scalar("density")}>=0.2,${scalar("density")}<=5),1,0))`,
+    ],
+    after: ["2: the fan follows the last row", `IF(AND(${scalar("ok")}=1,${scalar("last")}=${rows.length}),2,0)`],
+  };
+  return budgetScalars.map((name) => ({ name, heading: formulas[name][0], formula: formulas[name][1] }));
+}

@@ -1,0 +1,198 @@
+import { AIR_VISCOSITY } from "../../core/air/constants";
+import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
+import type { UnitSystem } from "../../reference/quantities";
+import type { BlockColumn } from "./block";
+import type { BudgetColumn, flowColumns } from "./blockNames";
+import type { Place } from "./inputCells";
+import { frictionCells } from "./frictionCells";
+import { noteOf } from "./noteCells";
+
+type FlowColumn = (typeof flowColumns)[number];
+
+type Cells = Partial<Record<FlowColumn, Omit<BlockColumn<FlowColumn>, "name">>>;
+
+/**
+ * The design pass by plain formulas, in the order of the flow: every run stands below all that join it, so a row sums over the
+ * rows above it. What comes back from the fan (path loss, a shut gate, the suction at a junction) sums over the rows below.
+ */
+export function flowCells(place: Place, system: UnitSystem): BlockColumn<BudgetColumn>[] {
+  const columns: Cells = {
+    ...tree(place),
+    ...asked(place),
+    ...frictionCells(place),
+    ...losses(place),
+    ...shown(place),
+    note: { heading: "Note", formula: (row) => noteOf(place, system, row) },
+  };
+  return Object.entries(columns).map(([name, column]) => ({ name: name as FlowColumn, ...column }));
+}
+
+/** From the rows that join this one. */
+const joinedSum = (place: Place, column: BudgetColumn, row: number): string =>
+  `SUMIF(${place.above("next", row)},${place.cell("own", row)},${place.above(column, row)})`;
+
+/** From the run that this one joins. */
+const onward = (place: Place, column: BudgetColumn, row: number): string =>
+  `SUMIF(${place.below("own", row)},${place.cell("next", row)},${place.below(column, row)})`;
+
+export const fromInput = (place: Place, column: BudgetColumn, row: number): string =>
+  `INDEX(${place.all(column)},${place.cell("source", row)})`;
+
+function tree(place: Place): Cells {
+  const at = place.cell;
+  return {
+    source: { heading: "Row of the table", formula: (row) => `MATCH(${row},${place.all("rank")},0)` },
+    sideThere: { heading: "Side", formula: (row) => fromInput(place, "side", row) },
+    own: { heading: "Its number", edge: -5, formula: (row) => `IF(${at("sideThere", row)}=1,${at("source", row)},-1)` },
+    next: {
+      heading: "It joins",
+      edge: -6,
+      formula: (row) => `IF(${at("sideThere", row)}=1,${fromInput(place, "into", row)},-2)`,
+    },
+    joining: { heading: "Runs that join", formula: (row) => `COUNTIF(${place.above("next", row)},${at("own", row)})` },
+    shut: {
+      heading: "Gate shut",
+      formula: (row) => `IF(AND(${at("sideThere", row)}=1,${fromInput(place, "gate", row)}=2),1,0)`,
+    },
+    cut: { heading: "Cut off", formula: (row) => `IF(${onward(place, "blocked", row)}>0,1,0)` },
+    blocked: { heading: "Shut or cut", formula: (row) => `MAX(${at("shut", row)},${at("cut", row)})` },
+    asked: {
+      heading: "Carries wanted air",
+      formula: (row) =>
+        `IF(OR(${at("sideThere", row)}<>1,${at("blocked", row)}=1),0,IF(${at("joining", row)}=0,IF(${fromInput(place, "wanted", row)}>0,1,0),IF(${joinedSum(place, "asked", row)}>0,1,0)))`,
+    },
+    carries: {
+      heading: "Has losses",
+      formula: (row) => `IF(OR(${at("asked", row)}=1,${at("sideThere", row)}=2),1,0)`,
+    },
+    width: {
+      heading: "Diameter (m)",
+      formula: (row) => `IF(${at("sideThere", row)}>0,${fromInput(place, "diameter", row)},1)`,
+    },
+    area: { heading: "Area (m²)", formula: (row) => `PI()/4*${at("width", row)}^2` },
+    leakThere: { heading: "Leak area (m²)", formula: (row) => fromInput(place, "leakArea", row) },
+    idleArea: {
+      heading: "Leak area of a part that asks for no air (m²)",
+      formula: (row) =>
+        `IF(OR(${at("sideThere", row)}<>1,${at("asked", row)}=1),0,${at("leakThere", row)}+IF(${at("shut", row)}=1,0,${joinedSum(place, "idleArea", row)}))`,
+    },
+  };
+}
+
+function asked(place: Place): Cells {
+  const at = place.cell;
+  const density = place.scalar("density");
+  const fastest = (row: number): string =>
+    `SUMPRODUCT(MAX((${place.above("next", row)}=${at("own", row)})*${place.above("asked", row)}*${place.above("endSuction", row)}))`;
+  const hood = (row: number): string =>
+    `IF(${fromInput(place, "hood", row)}>=0,${fromInput(place, "hood", row)},${place.scalar("plainEnd")})`;
+  return {
+    upSuction: {
+      heading: "Suction at its start (Pa)",
+      formula: (row) =>
+        `IF(${at("asked", row)}=1,IF(${at("joining", row)}=0,${hood(row)}*${density}/2*(${fromInput(place, "wanted", row)}/${at("area", row)})^2,${fastest(row)}),0)`,
+    },
+    arriving: {
+      heading: "Arriving (m³/s)",
+      formula: (row) =>
+        `IF(${at("asked", row)}=1,IF(${at("joining", row)}=0,${fromInput(place, "wanted", row)},${joinedSum(place, "flow", row)}+${DISCHARGE_COEFFICIENT}*${joinedSum(place, "idleArea", row)}*SQRT(2*${at("upSuction", row)}/${density})),IF(${at("sideThere", row)}=2,SUMIF(${place.above("next", row)},0,${place.above("flow", row)}),0))`,
+    },
+    leakShare: {
+      heading: "Leak area, share of the duct",
+      formula: (row) => `IF(${at("asked", row)}=1,${DISCHARGE_COEFFICIENT}*${at("leakThere", row)}/${at("area", row)},0)`,
+    },
+    leak: {
+      heading: "Leak (m³/s)",
+      formula: (row) => {
+        const [g, arriving] = [at("leakShare", row), at("arriving", row)];
+        return `IF(${g}=0,0,(${g}^2*${arriving}+${g}*SQRT(${arriving}^2+(1-${g}^2)*${at("area", row)}^2*2*${at("upSuction", row)}/${density}))/(1-${g}^2))`;
+      },
+    },
+    flow: { heading: "Airflow (m³/s)", formula: (row) => `${at("arriving", row)}+${at("leak", row)}` },
+    speed: { heading: "Velocity (m/s)", formula: (row) => `${at("flow", row)}/${at("area", row)}` },
+    motion: { heading: "Velocity pressure (Pa)", formula: (row) => `${density}/2*${at("speed", row)}^2` },
+    reynolds: {
+      heading: "Reynolds number",
+      formula: (row) => `${density}*${at("speed", row)}*${at("width", row)}/${AIR_VISCOSITY}`,
+    },
+  };
+}
+
+function losses(place: Place): Cells {
+  const at = place.cell;
+  const ifCarries = (row: number, formula: string): string => `IF(${at("carries", row)}=1,${formula},0)`;
+  const device = (row: number): string =>
+    `IF(${fromInput(place, "deviceLoss", row)}>0,${fromInput(place, "deviceLoss", row)}*(${at("flow", row)}/${fromInput(place, "deviceAirflow", row)})^${fromInput(place, "deviceExponent", row)},0)`;
+  return {
+    friction: {
+      heading: "Friction (Pa)",
+      formula: (row) =>
+        ifCarries(
+          row,
+          `(${fromInput(place, "length", row)}*${at("pipeFactor", row)}+${fromInput(place, "hose", row)}*${at("hoseFactor", row)})/${at("width", row)}*${at("motion", row)}`,
+        ),
+    },
+    fittings: {
+      heading: "Fittings (Pa)",
+      formula: (row) => ifCarries(row, `${fromInput(place, "coefficient", row)}*${at("motion", row)}`),
+    },
+    device: { heading: "Device (Pa)", formula: (row) => ifCarries(row, device(row)) },
+    entry: {
+      heading: "Hood entry (Pa)",
+      formula: (row) => `IF(AND(${at("asked", row)}=1,${at("joining", row)}=0),${at("upSuction", row)},0)`,
+    },
+    endSuction: {
+      heading: "Suction at its end (Pa)",
+      formula: (row) =>
+        `IF(${at("asked", row)}=1,${at("upSuction", row)}+${at("friction", row)}+${at("fittings", row)}+${at("device", row)},0)`,
+    },
+    total: {
+      heading: "Run loss (Pa)",
+      formula: (row) =>
+        ifCarries(row, `${at("entry", row)}+${at("friction", row)}+${at("fittings", row)}+${at("device", row)}`),
+    },
+    toFan: {
+      heading: "Path loss to fan (Pa)",
+      formula: (row) => `IF(${at("asked", row)}=1,${at("total", row)}+${onward(place, "toFan", row)},0)`,
+    },
+  };
+}
+
+function shown(place: Place): Cells {
+  const at = place.cell;
+  const idle = (row: number): string =>
+    `IF(OR(${at("sideThere", row)}<>1,${at("cut", row)}=1),0,${DISCHARGE_COEFFICIENT}*${at("idleArea", row)}*SQRT(2*${at("junction", row)}/${place.scalar("density")}))`;
+  return {
+    junction: {
+      heading: "Suction at the junction (Pa)",
+      formula: (row) => `IF(${at("sideThere", row)}=1,${onward(place, "base", row)},0)`,
+    },
+    base: {
+      heading: "handed on (Pa)",
+      formula: (row) => `IF(${at("asked", row)}=1,${at("upSuction", row)},${at("junction", row)})`,
+    },
+    airflow: {
+      heading: "Airflow shown (m³/s)",
+      formula: (row) => `IF(${at("carries", row)}=1,${at("flow", row)},${idle(row)})`,
+    },
+    velocity: { heading: "Velocity shown (m/s)", formula: (row) => `${at("airflow", row)}/${at("area", row)}` },
+    velocityPressure: {
+      heading: "Velocity pressure shown (Pa)",
+      formula: (row) => `${place.scalar("density")}/2*${at("velocity", row)}^2`,
+    },
+    endShown: {
+      heading: "Suction at its end shown (Pa)",
+      formula: (row) => `IF(${at("asked", row)}=1,${at("endSuction", row)},${at("junction", row)})`,
+    },
+    governs: {
+      heading: "Governs",
+      formula: (row) =>
+        `IF(${at("asked", row)}=1,IF(${at("next", row)}=0,1,IF(${at("endSuction", row)}>=${at("junction", row)}*(1-1E-9),1,0)),0)`,
+    },
+    ratio: {
+      heading: "Junction / own suction",
+      formula: (row) =>
+        `IF(${at("asked", row)}=1,IF(${at("next", row)}=0,1,IF(${at("endSuction", row)}>0,${at("junction", row)}/${at("endSuction", row)},0)),0)`,
+    },
+  };
+}

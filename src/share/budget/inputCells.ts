@@ -1,0 +1,167 @@
+import { SEPARATOR_EXPONENT } from "../../core/devices/deviceLoss";
+import { DEFAULT_DUST } from "../../reference/transport";
+import { DEFAULT_MATERIAL } from "../../reference/materials";
+import { type Quantity, type UnitSystem, unitOf } from "../../reference/quantities";
+import { quotedText } from "../references";
+import type { BlockColumn, BlockPlace } from "./block";
+import type { BudgetColumn, BudgetScalar, inputColumns } from "./blockNames";
+import type { BudgetLookups } from "./lookups";
+import type { BudgetInput, RunsSource } from "./runsSource";
+import { troubleOf } from "./troubleCells";
+import { isBlank, nameKey, numberOf, oneOfTwo, times } from "./words";
+
+export type Place = BlockPlace<BudgetColumn, BudgetScalar>;
+
+type InputColumn = (typeof inputColumns)[number];
+
+/** A cell's text for a formula with what stands for a blank in front of it; a column that is not there is that too. */
+const optionalCell =
+  (source: RunsSource, row: number) =>
+  (column: BudgetInput, blank: string, read: (cell: string) => string): string =>
+    source.has(column) ? `IF(${isBlank(source.cell(column, row))},${blank},${read(source.cell(column, row))})` : blank;
+
+/** What each row of the runs table says, in SI, in the table's own order. */
+export function inputCells(
+  place: Place,
+  source: RunsSource,
+  lookups: BudgetLookups,
+  system: UnitSystem,
+  strides: number,
+): BlockColumn<BudgetColumn>[] {
+  const factor = (quantity: Quantity): number => unitOf(quantity, system).factor;
+  const used = (row: number, formula: string, unused = "0"): string =>
+    `IF(${place.cell("used", row)}>0,${formula},${unused})`;
+  const number = (column: BudgetInput, quantity: Quantity, blank = "0") => (row: number) =>
+    used(row, optionalCell(source, row)(column, blank, (cell) => times(numberOf(cell), factor(quantity))));
+  const columns: Record<InputColumn, { heading: string; edge?: number; formula: (row: number) => string }> = {
+    used: {
+      heading: "Row, where used",
+      formula: (row) =>
+        `IF(AND(${(["Run", "To", "Diameter"] as const).map((column) => isBlank(source.cell(column, row))).join(",")}),0,${row})`,
+    },
+    name: { heading: "Run", formula: (row) => used(row, nameOf(source.cell("Run", row)), '""') },
+    key: { heading: "Run, to compare", formula: (row) => used(row, nameKey(source.cell("Run", row)), '""') },
+    toKey: {
+      heading: "To, to compare",
+      formula: (row) => used(row, optionalCell(source, row)("To", '"r:"', nameKey), '""'),
+    },
+    side: {
+      heading: "Side: 1 suction, 2 discharge",
+      formula: (row) =>
+        used(row, source.has("Side") ? oneOfTwo(source.cell("Side", row), "suction", "discharge", 1) : "1"),
+    },
+    into: {
+      heading: "Joins row",
+      formula: (row) =>
+        `IF(${place.cell("side", row)}=1,IF(${place.cell("toKey", row)}="r:fan",0,MATCH(${place.cell("toKey", row)},${place.all("key")},0)),0)`,
+    },
+    diameter: {
+      heading: "Diameter (m)",
+      formula: (row) => used(row, times(numberOf(source.cell("Diameter", row)), factor("diameter"))),
+    },
+    length: { heading: "Length (m)", formula: number("Length", "length") },
+    hose: { heading: "Hose (m)", formula: number("Flex", "length") },
+    roughness: {
+      heading: "Roughness (m)",
+      formula: (row) =>
+        used(row, optionalCell(source, row)("Material", lookups.usualRoughness(DEFAULT_MATERIAL), lookups.roughness)),
+    },
+    fittingList: {
+      heading: "Fittings, 0 none",
+      formula: (row) => used(row, optionalCell(source, row)("Fittings", "0", (cell) => cell)),
+    },
+    coefficient: {
+      heading: "K of fittings",
+      formula: (row) => {
+        const further = optionalCell(source, row)("K", "0", numberOf);
+        if (!source.has("Fittings")) return used(row, further);
+        const fittings = lookups.fittings(place.onOtherSheets.cell("fittingList", row), source.cell("Diameter", row));
+        return used(row, `${fittings}+${further}`);
+      },
+    },
+    hood: {
+      heading: "K of hood, -1 none",
+      formula: (row) =>
+        used(
+          row,
+          optionalCell(source, row)("Hood", "-1", lookups.hood),
+        ),
+    },
+    wanted: { heading: "Airflow wanted (m³/s)", formula: number("Airflow", "airflow") },
+    gate: {
+      heading: "Gate: 1 open, 2 shut",
+      formula: (row) => used(row, source.has("Gate") ? oneOfTwo(source.cell("Gate", row), "open", "shut", 0) : "0"),
+    },
+    leakArea: { heading: "Leak area (m²)", formula: (row) => used(row, leakArea(place, source, lookups, row, factor("openArea"))) },
+    deviceLoss: { heading: "Device loss (Pa)", formula: number("Device loss", "pressure") },
+    deviceAirflow: { heading: "at airflow (m³/s)", formula: number("Device airflow", "airflow") },
+    deviceExponent: { heading: "Exponent", formula: number("Device exponent", "ratio", String(SEPARATOR_EXPONENT)) },
+    dustKey: dustColumn("Dust", "key", '""'),
+    dustLow: dustColumn("settles under (m/s)", "low", "0"),
+    dustHigh: dustColumn("too fast over (m/s)", "high", "0"),
+    far: {
+      heading: "Runs to the fan",
+      edge: -9,
+      formula: (row) =>
+        `IF(${place.cell("used", row)}=0,-2,IF(${place.cell("side", row)}=1,${place.cell(`steps${strides}`, row)},-1))`,
+    },
+    rank: {
+      heading: "Order of the flow",
+      formula: (row) =>
+        `COUNTIF(${place.all("far")},">"&${place.cell("far", row)})+COUNTIF(${place.above("far", row + 1)},${place.cell("far", row)})`,
+    },
+    trouble: { heading: "Trouble", formula: (row) => used(row, troubleOf(place, source, strides, row), '""') },
+    kind: {
+      heading: "Answer's row: 1 run, 2 fan",
+      formula: (row) =>
+        `IF(${place.scalar("ok")}=0,0,IF(${row}<=${place.scalar("last")},IF(${place.cell("used", row)}>0,1,0),IF(${row}=${place.scalar("last")}+1,2,0)))`,
+    },
+  };
+  const strideColumns = Array.from({ length: strides + 1 }, (_, stride) => strideCells(place, stride)).flat();
+  return [...Object.entries(columns).map(([name, column]) => ({ name: name as InputColumn, ...column })), ...strideColumns];
+
+  function dustColumn(heading: string, part: "key" | "low" | "high", unused: string) {
+    const read = (cell: string): string => lookups.dust(cell)[part];
+    return {
+      heading,
+      formula: (row: number) => used(row, optionalCell(source, row)("Dust", read(quotedText(DEFAULT_DUST)), read), unused),
+    };
+  }
+}
+
+/** A name without its outer blanks; what is no name is an error. */
+const nameOf = (cell: string): string =>
+  `IF(OR(${isBlank(cell)},ISLOGICAL(${cell})),NA(),IF(OR(LEFT(${cell},1)=" ",RIGHT(${cell},1)=" "),TRIM(${cell}),${cell}&""))`;
+
+/** Always there, and more while the gate is open or shut. */
+function leakArea(place: Place, source: RunsSource, lookups: BudgetLookups, row: number, unit: number): string {
+  const part = (column: BudgetInput): string =>
+    optionalCell(source, row)(
+      column,
+      "0",
+      (cell) =>
+        `IF(ISNUMBER(${cell}),${times(cell, unit)},IF(ISERROR(VALUE(${cell})),${lookups.gateOpening(cell, place.cell("diameter", row))},${times(`VALUE(${cell})`, unit)}))`,
+    );
+  const gate = place.cell("gate", row);
+  return `${part("Leak")}+IF(${gate}=1,${part("Leak open")},IF(${gate}=2,${part("Leak shut")},0))`;
+}
+
+/** Each stride is twice the one before it, so that any way to the fan takes few of them; a loop never arrives. */
+function strideCells(place: Place, stride: number): BlockColumn<BudgetColumn>[] {
+  const [reach, steps] = [`reach${stride}`, `steps${stride}`] as const;
+  if (stride === 0) {
+    return [
+      { name: reach, heading: "Next row", formula: (row) => place.cell("into", row) },
+      { name: steps, heading: "runs on", formula: (row) => `IF(${place.cell("into", row)}>0,1,0)` },
+    ];
+  }
+  const [reachBefore, stepsBefore] = [`reach${stride - 1}`, `steps${stride - 1}`] as const;
+  const onward = (column: BudgetColumn, row: number): string => {
+    const from = place.cell(reachBefore, row);
+    return `IF(${from}=0,0,INDEX(${place.all(column)},${from}))`;
+  };
+  return [
+    { name: reach, heading: "Row reached", formula: (row) => onward(reachBefore, row) },
+    { name: steps, heading: "runs on", formula: (row) => `${place.cell(stepsBefore, row)}+${onward(stepsBefore, row)}` },
+  ];
+}

@@ -1,0 +1,15 @@
+/** Expressions that look a name up in the tables which the copy carries; an unknown name gives an error. */
+export interface BudgetLookups {
+  /** Roughness [m] of a material's name or a number in a cell that is not blank; of a name that we chose. */
+  readonly roughness: (cell: string) => string;
+  readonly usualRoughness: (name: string) => string;
+  /** Coefficient of a list of fittings in a cell that is not blank, in a duct whose diameter another cell gives. */
+  readonly fittings: (cell: string, diameterCell: string) => string;
+  /** Coefficient of a hood entry in a cell that is not blank; of a name that we chose. */
+  readonly hood: (cell: string) => string;
+  readonly usualHood: (name: string) => string;
+  /** Open area [m2] of a gate in a named condition; its diameter in [m]. */
+  readonly gateOpening: (cell: string, diameter: string) => string;
+  /** The key in the table of transport velocities, the velocity under which it settles and above which nothing is gained [m/s], 0 for none. */
+  readonly dust: (cell: string) => { readonly key: string; readonly low: string; readonly high: string };
+}

@@ -1,0 +1,64 @@
+import { plain } from "../../core/naming/findNamed";
+import { cellText } from "../references";
+import type { RangeRef, ShownValue } from "../translate/translation";
+
+/** Columns of a runs table that BUDGET reads. */
+export const budgetInputs = [
+  "Run",
+  "To",
+  "Diameter",
+  "Length",
+  "Material",
+  "Flex",
+  "Fittings",
+  "K",
+  "Hood",
+  "Airflow",
+  "Gate",
+  "Leak",
+  "Leak open",
+  "Leak shut",
+  "Device loss",
+  "Device airflow",
+  "Device exponent",
+  "Side",
+  "Dust",
+] as const;
+
+export type BudgetInput = (typeof budgetInputs)[number];
+
+/** A runs table as the workings read it: its columns are found once, by the headers that stand there when the copy is made. */
+export interface RunsSource {
+  readonly rows: number; // below the header
+  readonly has: (column: BudgetInput) => boolean;
+  readonly cell: (column: BudgetInput, row: number) => string; // rows from 1; the column must be there
+}
+
+/** More rows than this are no workshop's, and workings that compare each run with each other would be slow. */
+export const MOST_ROWS = 600;
+
+const SPARE = 40; // blank rows that are kept for more runs, where the range is longer than anything filled
+
+/** The source, or a sentence that says why the table cannot be read. */
+export function runsSource(range: RangeRef, shown: readonly (readonly ShownValue[])[]): RunsSource | string {
+  const header = (shown[0] ?? []).map((value) => (typeof value === "string" ? plain(value.replace(/[([].*?[)\]]/g, "")) : ""));
+  const places = new Map<BudgetInput, number>();
+  for (const column of budgetInputs) {
+    const place = header.indexOf(plain(column));
+    if (place < 0) continue;
+    if (header.lastIndexOf(plain(column)) !== place) return `its runs table has the column ${column} twice`;
+    places.set(column, place);
+  }
+  const missing = (["Run", "To", "Diameter"] as const).find((column) => !places.has(column));
+  if (missing !== undefined) return `its runs table has no column ${missing}`;
+  const isFilled = (row: readonly ShownValue[]): boolean => row.some((value) => value !== null && value !== "");
+  const filled = shown.reduce((last, row, index) => (index > 0 && isFilled(row) ? index : last), 0);
+  const rows = Math.min(range.bottom - range.top, filled + SPARE);
+  if (rows < 1) return "its runs table has no row below the header";
+  if (rows > MOST_ROWS + SPARE) return `its runs table has more than ${MOST_ROWS} runs`;
+  return {
+    rows,
+    has: (column) => places.has(column),
+    cell: (column, row) => cellText(range.sheet, range.left + places.get(column)!, range.top + row),
+  };
+}

@@ -1,0 +1,55 @@
+import { plain } from "../../core/naming/findNamed";
+import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
+import { transport } from "../../reference/transport";
+import { fittingsK, typedListK } from "../translate/expressions/fittingList";
+import { hoodK } from "../translate/expressions/hoodK";
+import { NO_ANSWER, plainName, times } from "../translate/expressions/text";
+import { namedRow, roughness } from "../translate/readers";
+import type { BlockCell, TableBlock } from "../translate/tableBlocks/block";
+import type { CallContext } from "../translate/translation";
+import type { BudgetLookups } from "./lookups";
+
+/** Look-ups in the tables that the copy carries, for a budget in these units. */
+export function tableLookups(system: UnitSystem, { tables, workings, sheet }: CallContext): BudgetLookups {
+  const factor = (quantity: "diameter" | "velocity"): number => unitOf(quantity, tables.units).factor;
+  return {
+    roughness: (cell) => roughness({ text: cell }, system, tables).value,
+    usualRoughness: (name) => roughness({ text: name, literal: name }, system, tables).value,
+    fittings: (cell, diameter) => fittingsK(cell, diameter, { system, tables, workings, sheet }),
+    hood: (cell) => hoodK(cell, system, tables).value,
+    usualHood: (name) => typedListK(name, "hood", null, { system, tables }) ?? NO_ANSWER,
+    gateOpening: (cell, diameter) => {
+      const gates = tables.block("gates");
+      const { row } = namedRow({ text: cell }, "gates", tables);
+      const gap = times(`INDEX(${gates.range("gap")},${row})`, factor("diameter"));
+      return `${gap}*INDEX(${gates.range("length")},${row})*${diameter}`;
+    },
+    dust: (cell) => {
+      const block = tables.ownBlock("transport", () => transportBlock(tables.units));
+      const row = `MATCH(${plainName(cell)},${block.range("name")},0)`;
+      const velocity = (column: string): string => times(`INDEX(${block.range(column)},${row})`, factor("velocity"));
+      return { key: `INDEX(${block.range("key")},${row})`, low: velocity("settles under"), high: velocity("too fast over") };
+    },
+  };
+}
+
+/** One row per name; the other spellings of a row take its figures. 0 stands where no upper velocity is printed. */
+function transportBlock(units: UnitSystem): TableBlock {
+  const unit = unitOf("velocity", units);
+  const figure = (value: number | null): number => (value === null ? 0 : Number(fromSI(value, unit).toPrecision(12)));
+  const rows: BlockCell[][] = [];
+  for (const { key, aliases, low, high } of transport) {
+    const first = rows.length;
+    rows.push([plain(key), figure(low), figure(high), key]);
+    for (const alias of aliases) {
+      const same = (column: string): BlockCell => (place) => place.cell(column, first);
+      rows.push([plain(alias), same("settles under"), same("too fast over"), same("key")]);
+    }
+  }
+  return {
+    title: `Transport velocities of dusts, ${unit.label}; 0 where no upper end is printed`,
+    columns: ["name", "settles under", "too fast over", "key"],
+    rows,
+    inputs: true,
+  };
+}

@@ -1,0 +1,73 @@
+import { ROUGHEST } from "../../core/friction/frictionFactor";
+import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
+import { quotedText } from "../references";
+import type { BlockPlace } from "./block";
+import type { BudgetColumn, BudgetScalar } from "./blockNames";
+import type { RunsSource } from "./runsSource";
+
+const OPEN_AIR = ["r:", "r:fan", "r:outside", "r:outdoors", "r:open air", "r:room"];
+
+/** Why a row cannot be computed, in words, or an empty text: what BUDGET refuses, as far as plain formulas can tell. */
+export function troubleOf(
+  place: BlockPlace<BudgetColumn, BudgetScalar>,
+  source: RunsSource,
+  strides: number,
+  row: number,
+): string {
+  const cell = (column: BudgetColumn): string => place.cell(column, row);
+  const notWithin = (value: string, test: string): string => `IF(ISERROR(${value}),TRUE,NOT(${test}))`;
+  const atLeastZero = (column: BudgetColumn): string => notWithin(cell(column), `${cell(column)}>=0`);
+  const { into, side, toKey, key, diameter } = {
+    into: cell("into"),
+    side: cell("side"),
+    toKey: cell("toKey"),
+    key: cell("key"),
+    diameter: cell("diameter"),
+  };
+  const openAir = `OR(${OPEN_AIR.map((name) => `${toKey}="${name}"`).join(",")})`;
+  const loop = cell(`reach${strides}`);
+  const device = `IF(${cell("deviceLoss")}>0,OR(${notWithin(cell("deviceAirflow"), `${cell("deviceAirflow")}>0`)},${notWithin(
+    cell("deviceExponent"),
+    `AND(${cell("deviceExponent")}>=0.5,${cell("deviceExponent")}<=2.5)`,
+  )}),FALSE)`;
+  const sayings: readonly (readonly [string, string])[] = [
+    [`ISERROR(${cell("name")})`, "Run must be a name"],
+    [`${key}="r:fan"`, `Run must be another word than "fan"`],
+    [`COUNTIF(${place.all("key")},${key})>1`, "Run must be a name of its own: another row has it too"],
+    [`ISERROR(${side})`, `Side must be "suction" or "discharge"`],
+    [`IF(ISERROR(${into}),TRUE,IF(${into}>0,INDEX(${place.all("side")},${into})=2,FALSE))`, `To must be the name of another suction run, or "fan"`],
+    [
+      `IF(${side}=2,NOT(OR(${openAir},COUNTIFS(${place.all("key")},${toKey},${place.all("side")},2)>0)),FALSE)`,
+      `To must be blank, "outside" or another discharge run`,
+    ],
+    [`IF(ISERROR(${loop}),FALSE,${loop}>0)`, "To must lead to the fan: these runs join each other in a loop"],
+    [notWithin(diameter, `AND(${diameter}>0,${diameter}<=20)`), "Diameter must be a number above 0"],
+    [atLeastZero("length"), "Length must be a number from 0 on"],
+    [atLeastZero("hose"), "Flex must be a number from 0 on"],
+    [
+      `AND(${cell("hose")}>0,${place.scalar("hoseRoughness")}>${ROUGHEST}*${diameter})`,
+      "Flex must be left out: hose is too rough for so small a diameter",
+    ],
+    [
+      notWithin(cell("roughness"), `AND(${cell("roughness")}>=0,${cell("roughness")}<=${ROUGHEST}*${diameter})`),
+      "Material must be a name in the tables of this copy, or a roughness of at most a fifth of the diameter",
+    ],
+    [atLeastZero("coefficient"), "Fittings and K must be names in the tables of this copy, or numbers from 0 on"],
+    [notWithin(cell("hood"), `OR(${cell("hood")}>=0,${hoodIsBlank(source, row)})`), "Hood must be a name in the tables of this copy, or a number from 0 on"],
+    [`AND(${cell("hood")}>=0,COUNTIF(${place.all("into")},${row})>0)`, "Hood must be blank: another run joins this one"],
+    [atLeastZero("wanted"), "Airflow must be a number from 0 on"],
+    [`ISERROR(${cell("gate")})`, `Gate must be "open", "shut" or blank`],
+    [
+      notWithin(cell("leakArea"), `AND(${cell("leakArea")}>=0,${DISCHARGE_COEFFICIENT}*${cell("leakArea")}<PI()/4*${diameter}^2)`),
+      "Leak must be an area smaller than the duct, or a gate's condition in the tables of this copy",
+    ],
+    [atLeastZero("deviceLoss"), "Device loss must be a number from 0 on"],
+    [device, "Device airflow must stand beside a device loss, and its exponent be from 0.5 to 2.5"],
+    [`ISERROR(${cell("dustLow")}+${cell("dustHigh")})`, "Dust must be a name in the tables of this copy"],
+  ];
+  return sayings.reduceRight((rest, [wrong, words]) => `IF(${wrong},${quotedText(words)},${rest})`, '""');
+}
+
+/** A hood of -1 is one that stands blank, or a K that was typed as -1. */
+const hoodIsBlank = (source: RunsSource, row: number): string =>
+  source.has("Hood") ? `TRIM(${source.cell("Hood", row)})="",TRIM(${source.cell("Hood", row)})="0"` : "TRUE";

@@ -1,0 +1,104 @@
+import type { UnitSystem } from "../reference/quantities";
+import type { Calculated, Shown, ShownCell } from "../sheets/calculated";
+import type { ChoiceList, Sheet, SheetCell, Workbook } from "../sheets/workbook";
+import { aboutCopy } from "./aboutCopy";
+import { copiedSheet, replacementsOf } from "./copiedSheet";
+import type { ClubCopy, CopyOrder, FixedCell } from "./copy";
+import { addChecks } from "./fixed/addChecks";
+import { cellIndex } from "./fixed/cellIndex";
+import { fixedSheet } from "./fixed/fixedSheet";
+import { freeName } from "./freeName";
+import { withFixedNote } from "./marks";
+import { type Original, originalsSheet } from "./originals";
+import { copyTables } from "./translate/lookupTables";
+import { usedEntries } from "./translate/usedEntries";
+import { newWorkings } from "./translate/workings";
+import { type TranslatedSheets, translateSheets } from "./translateSheets";
+import { valuesCopy } from "./valuesCopy";
+
+/**
+ * A copy of a book for people without the functions. Every sheet is there, with its looks, lists, flags, charts and names; each of
+ * our formulas is plain formulas, or the values it showed with a word on whether they are old. The book itself is not changed.
+ */
+export function clubCopy(book: Calculated, order: CopyOrder): ClubCopy {
+  const { workbook } = book;
+  const taken = workbook.sheets.map(({ name }) => name);
+  const about = freeName("About this copy", taken);
+  const units = unitsOfBook(book);
+  if (order.kind === "values") return valuesCopy(book, order, about, units);
+  const names = {
+    workings: freeName("Workings", [...taken, about]),
+    lookups: freeName("Lookups", [...taken, about]),
+    fixed: freeName("Fixed numbers", [...taken, about]),
+    originals: freeName("Original formulas", [...taken, about]),
+  };
+  const { sheet: lookups, tables } = copyTables(units, usedEntries(book), names.lookups);
+  const workings = newWorkings(names.workings);
+  const translated = translateSheets(book, tables, workings);
+  const index = cellIndex(book);
+  const checks = fixedSheet(translated.fixed, book, index, names.fixed, order.date);
+  const replacements = replacementsOf(translated, book, names.fixed);
+  const replaced = workbook.sheets.map((sheet) => copiedSheet(sheet, replacements.get(sheet.name) ?? new Map()));
+  const { sheets: checked, added } = addChecks(replaced, translated.fixed, checks, book, index);
+  const sheets = checked.map((sheet) => withFixedUnits(sheet, book, units));
+  const fixed = translated.fixed.map(({ sheet, at, function: name, why }): FixedCell => ({ sheet, at, function: name, why }));
+  const untranslated = translated.untranslated.map(({ sheet, at, function: name, why }): FixedCell => ({ sheet, at, function: name, why }));
+  const liveBySheet = sheets.map((sheet): [string, number] => [sheet.name, sheet.cells.filter(isFormula).length]);
+  const aboutSheet = aboutCopy({ name: about, order, title: workbook.name, units, liveBySheet, fixed, untranslated, sheets: names });
+  const ours = [about, names.lookups, names.workings, names.fixed, names.originals];
+  const originals = originalsSheet([...originalsOf(translated), ...added], ours, names.originals);
+  const copy: Workbook = {
+    ...workbook,
+    sheets: [aboutSheet, ...sheets, lookups, workings.sheet, checks.sheet, originals],
+  };
+  return {
+    book: { workbook: copy, shown: shownInCopy(book, translated) },
+    live: liveBySheet.reduce((sum, [, count]) => sum + count, 0),
+    fixed,
+    untranslated,
+  };
+}
+
+const isFormula = (cell: SheetCell): boolean => "formula" in cell;
+
+/** The unit system that the cell called units shows; I-P where there is none. */
+function unitsOfBook({ workbook, shown }: Calculated): UnitSystem {
+  const named = workbook.names.find(({ name }) => name.toLowerCase() === "units");
+  const value = named === undefined ? null : shown.get(named.sheet)?.get(named.at)?.value;
+  return typeof value === "string" && value.trim().toUpperCase() === "SI" ? "SI" : "IP";
+}
+
+/** The units cell offers only the units that the copy was made in, and says so. */
+function withFixedUnits(sheet: Sheet, { workbook }: Calculated, units: UnitSystem): Sheet {
+  const named = workbook.names.find(({ name }) => name.toLowerCase() === "units");
+  if (named?.sheet !== sheet.name) return sheet;
+  const only: ChoiceList = { range: named.at, choices: [units], strict: true };
+  const sentence = `the formulas were made for ${units}. For other units make another copy.`;
+  return {
+    ...sheet,
+    lists: [...sheet.lists.filter(({ range }) => range !== named.at), only],
+    cells: sheet.cells.map((cell) => (cell.at === named.at ? withFixedNote(cell, sentence) : cell)),
+  };
+}
+
+const originalsOf = ({ live, fixed, untranslated }: TranslatedSheets): Original[] => [
+  ...live.map(({ sheet, at, formula, cells }) => ({
+    sheet,
+    at,
+    formula,
+    written: { rows: cells.length, columns: cells[0]!.length },
+  })),
+  ...[...fixed, ...untranslated].map(({ sheet, at, formula, extent }) => ({ sheet, at, formula, written: extent })),
+];
+
+/** What the cells show, as far as it is known: our formulas spill no more, and rows that they did not fill before are left out. */
+function shownInCopy({ shown }: Calculated, { live, fixed, untranslated }: TranslatedSheets): Shown {
+  const anchors = new Set([...live, ...fixed, ...untranslated].map(({ sheet, at }) => `${sheet}!${at}`));
+  const copied = new Map<string, ReadonlyMap<string, ShownCell>>();
+  for (const [sheet, cells] of shown) {
+    const there = new Map<string, ShownCell>();
+    for (const [at, cell] of cells) there.set(at, anchors.has(`${sheet}!${at}`) ? { value: cell.value } : cell);
+    copied.set(sheet, there);
+  }
+  return copied;
+}

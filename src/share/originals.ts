@@ -1,0 +1,74 @@
+import { tokenize } from "@borgar/fx";
+import { placeOf, cellAddress } from "../sheets/address";
+import type { Extent } from "../sheets/calculated";
+import { formula, text } from "../sheets/cells";
+import type { Sheet, SheetCell } from "../sheets/workbook";
+import { cellText } from "./references";
+import { onAnySheet } from "./formula/ranges";
+
+/** What a copy records of a formula so that the live one can come back. */
+export interface Original {
+  readonly sheet: string;
+  readonly at: string;
+  readonly formula: string; // "" where the copy added a cell of its own
+  readonly written: Extent; // the cells that the copy filled in its place
+}
+
+/** In the first cell of the sheet: what it is, and by which rules it was written. */
+export const ORIGINALS_MARK = "Original formulas, as of copy format 1";
+
+const FIRST = 5;
+export const COLUMNS = { formula: 1, rows: 2, columns: 3, anchor: 4, references: 5 } as const;
+const ADDED = 3; // the row that names the sheets of the copy
+
+/**
+ * A sheet that remembers every formula of ours. Where it stood, and each range that it names, are kept as a reference of a plain
+ * formula: so a spreadsheet program moves them along when rows are added or a sheet gets another name.
+ */
+export function originalsSheet(originals: readonly Original[], added: readonly string[], name: string): Sheet {
+  const cells: SheetCell[] = [
+    text("A1", ORIGINALS_MARK, "title"),
+    text("A2", "Whoever has the add-in turns this copy back into a live budget with these. Change nothing here.", "note"),
+    text(`A${ADDED}`, "sheets of this copy", "note"),
+    ...added.map((sheet, index) => formula(cellAddress(index + 2, ADDED), `=ROWS(${cellText(sheet, 1, 1)})`)),
+    ...["formula", "rows", "columns", "where", "its ranges"].map((words, column) =>
+      text(cellAddress(column + 1, FIRST - 1), words, "header"),
+    ),
+  ];
+  originals.forEach((original, index) => cells.push(...originalCells(original, FIRST + index)));
+  return {
+    name,
+    columns: [70, 8, 8, 8, 8],
+    tallRows: [],
+    frozen: { rows: FIRST - 1, columns: 0 },
+    cells,
+    lists: [],
+    flags: [],
+  };
+}
+
+function originalCells({ sheet, at, formula: code, written }: Original, row: number): SheetCell[] {
+  const { column, row: there } = placeOf(at);
+  return [
+    text(cellAddress(COLUMNS.formula, row), code),
+    { at: cellAddress(COLUMNS.rows, row), value: written.rows },
+    { at: cellAddress(COLUMNS.columns, row), value: written.columns },
+    formula(cellAddress(COLUMNS.anchor, row), `=ROWS(${cellText(sheet, column, there)})`),
+    ...rangesIn(code).map((range, index) =>
+      formula(cellAddress(COLUMNS.references + index, row), `=ROWS(${onAnySheet(range, sheet)})`),
+    ),
+  ];
+}
+
+/** The ranges that a formula names, in their order. */
+export const rangesIn = (code: string): string[] =>
+  tokenize(code).flatMap(({ type, value }) => (type === "range" || type === "range_beam" ? [value] : []));
+
+/** A formula with other ranges in their place; null where there are more or fewer of them. */
+export function withRanges(code: string, ranges: readonly string[]): string | null {
+  if (rangesIn(code).length !== ranges.length) return null;
+  let next = 0;
+  return tokenize(code)
+    .map(({ type, value }) => (type === "range" || type === "range_beam" ? ranges[next++]! : value))
+    .join("");
+}

@@ -1,0 +1,122 @@
+import { cellAddress, columnLetters } from "../../../sheets/address";
+import { cellOf, rowsOf, sheetPrefix } from "../../formula/ranges";
+import { quotedText } from "../../references";
+import type { RangeRef } from "../translation";
+import type { Workings } from "../workings";
+import { both, isBlankOrZero, NO_ANSWER } from "./text";
+
+/** A fan curve on the workings: its points sorted, with the slope at each. Columns as formulas on any sheet write them. */
+export interface CurvePlace {
+  readonly airflows: string; // rising; "" below the last point
+  readonly pressures: string;
+  readonly slopes: string;
+  readonly count: string; // how many points
+  readonly kind: (row: number) => string; // "point", "blank" or "heading" of a row of the range, from 0
+}
+
+const COLUMNS = [
+  "row is",
+  "airflow",
+  "pressure",
+  "sorted airflow",
+  "sorted pressure",
+  "width",
+  "secant",
+  "slope",
+] as const;
+type Column = (typeof COLUMNS)[number];
+
+/**
+ * The curve in a range of two columns. A row that is half filled, below 0 or no number, or an airflow that stands twice, makes
+ * every reading #N/A. Slopes: monotone piecewise cubic, Fritsch-Carlson, three-point slopes at the ends, as in the core.
+ */
+export function curvePlace(curve: RangeRef, workings: Workings): CurvePlace {
+  const rows = rowsOf(curve);
+  const place = workings.once(`curve ${JSON.stringify(curve)}`, () =>
+    workings.place(rows + 2, COLUMNS.length, (range) => curveRows(curve, range, rows)),
+  );
+  const prefix = sheetPrefix(place.sheet);
+  const column = (name: Column): string => {
+    const letter = columnLetters(place.left + COLUMNS.indexOf(name));
+    return `${prefix}$${letter}$${place.top + 2}:$${letter}$${place.bottom}`;
+  };
+  return {
+    airflows: column("sorted airflow"),
+    pressures: column("sorted pressure"),
+    slopes: column("slope"),
+    count: `${prefix}$B$${place.top}`,
+    kind: (row) => `${prefix}$A$${place.top + 2 + row}`,
+  };
+}
+
+function curveRows(curve: RangeRef, range: RangeRef, rows: number): string[][] {
+  const first = range.top + 2;
+  const at = (column: Column, row: number): string => cellAddress(range.left + COLUMNS.indexOf(column), first + row);
+  const all = (column: Column): string => `${dollars(at(column, 0))}:${dollars(at(column, rows - 1))}`;
+  const count = `$B$${range.top}`;
+  const line = (row: number): string[] => {
+    const [q, p] = [cellOf(curve, row, 0, range.sheet), cellOf(curve, row, 1, range.sheet)];
+    const [x, y] = [at("sorted airflow", row), at("sorted pressure", row)];
+    const beyond = `${count}<${row + 1}`;
+    const last = `${count}<${row + 2}`;
+    const before = row === 0 ? "TRUE" : `COUNTIF(${dollars(at("row is", 0))}:${at("row is", row - 1)},"blank")=${row}`;
+    const words = `AND(${before},NOT(ISNUMBER(${q})),NOT(ISNUMBER(${p})))`;
+    const numbers = `IF(AND(ISNUMBER(${q}),ISNUMBER(${p})),IF(AND(${q}>=0,${p}>=0),"point",${NO_ANSWER}),IF(${words},"heading",${NO_ANSWER}))`;
+    const kind = at("row is", row);
+    const twice = row === 0 ? null : `${x}=${at("sorted airflow", row - 1)}`;
+    const read = `INDEX(${all("pressure")},MATCH(${x},${all("airflow")},0))`;
+    return [
+      `IF(${both([isBlankOrZero(q), isBlankOrZero(p)])},"blank",${numbers})`,
+      `IF(${kind}="point",${q},"")`,
+      `IF(${kind}="point",${p},"")`,
+      `IF(${beyond},"",SMALL(${all("airflow")},${row + 1}))`,
+      `IF(${beyond},"",${twice === null ? read : `IF(${twice},${NO_ANSWER},${read})`})`,
+      row === rows - 1 ? '""' : `IF(${last},"",${at("sorted airflow", row + 1)}-${x})`,
+      row === rows - 1 ? '""' : `IF(${last},"",(${at("sorted pressure", row + 1)}-${y})/${at("width", row)})`,
+      `IF(${beyond},"",${slope(row, rows, at, count)})`,
+    ];
+  };
+  return [
+    [quotedText("Points of a fan curve"), `SUMPRODUCT((${all("row is")}="point")*1)`, "", "", "", "", "", ""],
+    COLUMNS.map(quotedText),
+    ...Array.from({ length: rows }, (_, row) => line(row)),
+  ];
+}
+
+const dollars = (address: string): string => address.replace(/([A-Z]+)(\d+)/, "$$$1$$$2");
+
+function slope(row: number, rows: number, at: (column: Column, row: number) => string, count: string): string {
+  const end = (near: number, next: number): string =>
+    endSlope(at("width", near), at("width", next), at("secant", near), at("secant", next));
+  const line = at("secant", 0);
+  if (row === 0) return `IF(${count}<2,${NO_ANSWER},IF(${count}=2,${line},${rows > 2 ? end(0, 1) : line}))`;
+  const atEnd = row === 1 ? `IF(${count}=2,${line},${NO_ANSWER})` : end(row - 1, row - 2);
+  if (row === rows - 1) return atEnd;
+  return `IF(${count}=${row + 1},${atEnd},${innerSlope(at("width", row - 1), at("width", row), at("secant", row - 1), at("secant", row))})`;
+}
+
+/** Weighted harmonic mean of the neighbouring secants; flat where they turn. */
+const innerSlope = (before: string, after: string, left: string, right: string): string =>
+  `IF(${left}*${right}<=0,0,3*(${before}+${after})/((2*${after}+${before})/${left}+(${after}+2*${before})/${right}))`;
+
+/** Three-point slope at an end, held so that the first piece stays monotone. */
+function endSlope(near: string, next: string, secant: string, nextSecant: string): string {
+  const three = `(((2*${near}+${next})*${secant}-${near}*${nextSecant})/(${near}+${next}))`;
+  return `IF(${three}*${secant}<=0,0,IF(AND(${secant}*${nextSecant}<0,ABS(${three})>3*ABS(${secant})),3*${secant},${three}))`;
+}
+
+/** Pressure at an airflow within the curve, in the curve's own units; #N/A outside it. */
+export function readCurve(curve: CurvePlace, airflow: string, piece: string): string {
+  const at = (column: string, next: 0 | 1): string => `INDEX(${column},${piece}${next === 1 ? "+1" : ""})`;
+  const [x0, x1] = [at(curve.airflows, 0), at(curve.airflows, 1)];
+  const [y0, y1] = [at(curve.pressures, 0), at(curve.pressures, 1)];
+  const width = `(${x1}-${x0})`;
+  const t = `((${airflow}-${x0})/${width})`;
+  const [m0, m1] = [`${at(curve.slopes, 0)}*${width}`, `${at(curve.slopes, 1)}*${width}`];
+  const rise = `(${y1}-${y0})`;
+  return `${y0}+${t}*(${m0}+${t}*((3*${rise}-2*${m0}-${m1})+${t}*(${m0}+${m1}-2*${rise})))`;
+}
+
+/** The piece of the curve in which an airflow lies, from 1; #N/A outside the curve. */
+export const pieceOf = ({ airflows, count }: CurvePlace, airflow: string): string =>
+  `IF(AND(${airflow}>=MIN(${airflows}),${airflow}<=MAX(${airflows})),MAX(1,MIN(${count}-1,SUMPRODUCT((${airflows}<=${airflow})*1))),${NO_ANSWER})`;

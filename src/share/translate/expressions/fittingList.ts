@@ -1,0 +1,144 @@
+import { parseFittingList } from "../../../core/fittings/fittingList";
+import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
+import { plain } from "../../../core/naming/findNamed";
+import { type UnitSystem, unitOf } from "../../../reference/quantities";
+import { cellAddress } from "../../../sheets/address";
+import { onAnySheet, sheetPrefix } from "../../formula/ranges";
+import { quotedText } from "../../references";
+import type { LookupTables } from "../lookupTables";
+import { lineHolds, readLine } from "../tableBlocks/lineBlock";
+import { diameterItemOf, unlessRefused } from "../tableBlocks/offeredEntries";
+import type { RangeRef } from "../translation";
+import type { Workings } from "../workings";
+import { isListed, NO_ANSWER, num, plainName } from "./text";
+
+/** Most entries of a list that the plain formulas read, and the most characters of it; longer ones get #N/A. */
+export const MOST_ENTRIES = 8;
+const MOST_CHARACTERS = 400;
+
+export interface ListCall {
+  readonly system: UnitSystem; // of the diameter and of plain diameters inside the list
+  readonly tables: LookupTables;
+  readonly workings: Workings;
+  readonly sheet: string; // on which the texts of the cells are right
+}
+
+/**
+ * K of a list of fittings in a cell, as the reference of a cell of the workings, where each entry has a line. An entry is looked
+ * up as it stands; else without its count ("x2"); else it must be a bare K. What is not listed gives #N/A, never a wrong K.
+ *
+ * @param list the cell
+ * @param diameter of the duct, in the unit of `system`, for fittings that go by it; null where none is known
+ */
+export function fittingsK(list: string, diameter: string | null, call: ListCall): string {
+  const { workings, sheet, system } = call;
+  const where = {
+    ...call,
+    list: onAnySheet(list, sheet),
+    diameter: diameter === null ? null : onAnySheet(diameter, sheet),
+  };
+  const key = `fittings ${system} ${where.list} ${where.diameter ?? ""}`;
+  const { top, left } = workings.once(key, () =>
+    workings.place(MOST_ENTRIES + 2, COLUMNS.length, (place) => listRows(place, where)),
+  );
+  return `${sheetPrefix(call.workings.sheet.name)}$${cellAddress(left + 1, top).replace(/(\d+)/, "$$$1")}`;
+}
+
+const COLUMNS = ["entry", "name", "count", "row of the table", "K"] as const;
+type Column = (typeof COLUMNS)[number];
+
+interface Where extends ListCall {
+  readonly list: string;
+  readonly diameter: string | null;
+}
+
+function listRows(place: RangeRef, where: Where): string[][] {
+  const { list } = where;
+  const first = place.top + 2;
+  const at = (column: Column, row: number): string => cellAddress(place.left + COLUMNS.indexOf(column), row);
+  const sum = `SUM(${at("K", first)}:${at("K", first + MOST_ENTRIES - 1)})`;
+  const tooMuch = `OR(LEN(${list})>${MOST_CHARACTERS},TRIM(MID(${split(list)},${MOST_ENTRIES * MOST_CHARACTERS + 1},9999))<>"")`;
+  const ofList = `IF(OR(${tooMuch},TRIM(${list})=""),${NO_ANSWER},${sum})`;
+  const total = `IF(ISNUMBER(${list}),IF(${list}>=0,${list},${NO_ANSWER}),${ofList})`;
+  const head = ['"K of the list"', total, "", "", ""];
+  return [
+    head,
+    COLUMNS.map(quotedText),
+    ...Array.from({ length: MOST_ENTRIES }, (_, index) =>
+      entryRow(index, (column) => at(column, first + index), where),
+    ),
+  ];
+}
+
+/** A list with blanks for its separators, so many that each entry can be cut out at its place. */
+const split = (list: string): string => `SUBSTITUTE(SUBSTITUTE(${list},CHAR(10),";"),";",REPT(" ",${MOST_CHARACTERS}))`;
+
+/** One entry: cut out, freed of its count, looked up, and its K times the count. */
+function entryRow(index: number, at: (column: Column) => string, { list, diameter, system, tables }: Where): string[] {
+  const block = tables.block(`fittings ${system}`);
+  const [entry, name, row] = [at("entry"), at("name"), at("row of the table")];
+  const cut = `TRIM(MID(${split(list)},${index * MOST_CHARACTERS + 1},${MOST_CHARACTERS}))`;
+  const tidy = `SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(${cut},"×","x"),"°",""),",",".")`;
+  const names = block.range("entry");
+  const mark = `SEARCH(" x",${entry})`;
+  const digits = `TRIM(MID(${entry},${mark}+2,9))`;
+  const countOf = `IF(AND(${digits}<>"",${withoutDigits(digits)}=""),IF(AND(VALUE(${digits})>=1,VALUE(${digits})<=1000),VALUE(${digits}),${NO_ANSWER}),${NO_ANSWER})`;
+  const coefficient = `IF(INDEX(${block.range("goes by diameter as")},${row})="",INDEX(${block.range("K")},${row}),${byDiameter(
+    `INDEX(${block.range("goes by diameter as")},${row})`,
+    diameter,
+    system,
+    tables,
+  )})`;
+  return [
+    tidy,
+    `IF(ISNUMBER(${mark}),TRIM(LEFT(${entry},${mark})),${entry})`,
+    `IF(ISNUMBER(${mark}),${countOf},1)`,
+    `IF(${isListed(plainName(name), names)},MATCH(${plainName(name)},${names},0),0)`,
+    `IF(${entry}="",0,${at("count")}*IF(${row}>0,${coefficient},${bareK(name)}))`,
+  ];
+}
+
+const withoutDigits = (text: string): string =>
+  [..."0123456789"].reduce((inner, digit) => `SUBSTITUTE(${inner},"${digit}","")`, text);
+
+/** A text of digits with at most one point as a number, in every locale: VALUE would read "1.2" as a date in some. */
+function bareK(text: string): string {
+  const point = `FIND(".",${text}&".")`;
+  const whole = `VALUE("0"&LEFT(${text},${point}-1))`;
+  const fraction = `VALUE("0"&MID(${text},${point}+1,20))/10^LEN(MID(${text},${point}+1,20))`;
+  const rest = withoutDigits(text);
+  return `IF(AND(OR(${rest}="",${rest}="."),${text}<>"."),${whole}+${fraction},${NO_ANSWER})`;
+}
+
+/** K of an item that goes by the duct's diameter, by the table of its points; #N/A outside them. */
+export function byDiameter(item: string, diameter: string | null, system: UnitSystem, tables: LookupTables): string {
+  if (diameter === null) return NO_ANSWER;
+  const block = tables.block(`diameter items ${system}`);
+  return `IF(${lineHolds(block, item, diameter)},${readLine(block, item, diameter)},${NO_ANSWER})`;
+}
+
+/** K of a list that is typed into the call itself; null where the function refuses it. Figures come from the tables. */
+export function typedListK(
+  text: string,
+  kind: "hood" | "any",
+  diameter: string | null,
+  { system, tables }: Pick<ListCall, "system" | "tables">,
+): string | null {
+  const block = tables.block(`fittings ${system}`);
+  const [sum] = unlessRefused(() => {
+    const items = parseFittingList("fitting", text, unitOf("diameter", system).factor, kind);
+    const parts = items.map(({ family, coefficient, shape, angle, count }) => {
+      const k = (): string => {
+        if (family === null) return num(coefficient!);
+        if (shape === null && family.shape?.quantity === "diameter")
+          return byDiameter(quotedText(diameterItemOf(family, angle).name), diameter, system, tables);
+        const own = [plain(family.key), shape, angle].filter((part) => part !== null).join(" ");
+        const row = block.rowOf(own);
+        return row === null ? num(lossCoefficient(family, shape, angle)) : block.cell("K", row);
+      };
+      return count === 1 ? k() : `${num(count)}*${k()}`;
+    });
+    return parts.length === 0 ? [] : [`(${parts.join("+")})`];
+  });
+  return sum ?? null;
+}

@@ -1,0 +1,65 @@
+import { USUAL_TEMPERATURE } from "../../../core/air/moistAirDensity";
+import { scalar } from "../answer";
+import { num } from "../expressions/text";
+import { density as densityParameter, needed, optional } from "../readers";
+import type { Translator } from "../translation";
+
+// Psychrometrics of ASHRAE Fundamentals 2017 chapter 1, SI, as the core takes them from its library.
+const TRIPLE_POINT = 273.16; // K
+const AIR_CONSTANT = 287.042; // J/(kg K)
+const MOLAR_RATIO = 0.621945; // of water to dry air
+const LEAST_HUMIDITY = 0.0000001; // kg/kg, below it the library counts air as this damp
+
+/** Pressure of saturated vapour [Pa] over ice below the triple point and over water above it. */
+const saturation = (t: string): string => `EXP(IF(${t}<=${TRIPLE_POINT},${overIce(t)},${overWater(t)}))`;
+
+const overIce = (t: string): string =>
+  `6.3925247-5674.5359/${t}-0.009677843*${t}+${num(6.2215701e-7)}*${t}^2+${num(2.0747825e-9)}*${t}^3-${num(9.484024e-13)}*${t}^4+4.1635019*LN(${t})`;
+
+const overWater = (t: string): string =>
+  `1.3914993-5800.2206/${t}-0.048640239*${t}+${num(4.1764768e-5)}*${t}^2-${num(1.4452093e-8)}*${t}^3+6.5459673*LN(${t})`;
+
+/** Pressure of the standard atmosphere [Pa] at an altitude [m]. */
+const atmosphere = (altitude: string): string => `(101325*(1-${num(2.25577e-5)}*${altitude})^5.2559)`;
+
+const density = scalar({
+  parameters: [
+    optional("temperature", { atLeast: 223.15, atMost: 373.15 }, USUAL_TEMPERATURE, "is 0"),
+    optional("length", { atLeast: -500, atMost: 11_000 }, 0),
+    optional("ratio", { atLeast: 0, atMost: 1 }, 0),
+  ],
+  result: "density",
+  units: true,
+  build: ([temperature, altitude, humidity]) => {
+    const pressure = atmosphere(altitude!);
+    const dry = humidity === "0";
+    const vapour = `(${humidity!}*${saturation(temperature!)})`;
+    const ratio = dry
+      ? num(LEAST_HUMIDITY)
+      : `MAX(${num(LEAST_HUMIDITY)},${MOLAR_RATIO}*${vapour}/(${pressure}-${vapour}))`;
+    return {
+      value: `(1+${ratio})*${pressure}/(${AIR_CONSTANT}*${temperature!}*(1+1.607858*${ratio}))`,
+      checks: dry ? [] : [`${vapour}<=0.9*${pressure}`],
+    };
+  },
+});
+
+const velocityPressure = scalar({
+  parameters: [needed("velocity", { atLeast: 0 }), densityParameter],
+  result: "pressure",
+  units: true,
+  build: ([speed, air]) => ({ value: `0.5*${air!}*${speed!}^2` }),
+});
+
+const pitotVelocity = scalar({
+  parameters: [needed("pressure", { atLeast: 0 }), densityParameter],
+  result: "velocity",
+  units: true,
+  build: ([pressure, air]) => ({ value: `SQRT(2*${pressure!}/${air!})` }),
+});
+
+export const air: Readonly<Record<string, Translator>> = {
+  DENSITY: density,
+  VELOCITYPRESSURE: velocityPressure,
+  PITOTVELOCITY: pitotVelocity,
+};

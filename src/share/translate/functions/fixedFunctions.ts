@@ -1,0 +1,19 @@
+import { fixed, type Translator } from "../translation";
+
+const stays =
+  (why: string): Translator =>
+  () =>
+    fixed(why);
+
+const ROOT = "it is the root of a system of equations, which plain formulas cannot find honestly";
+
+/** Functions whose answers stay as the values that stood when the copy was made. */
+export const fixedFunctions: Readonly<Record<string, Translator>> = {
+  OPERATINGPOINT: stays("where two curves meet is a root, which plain formulas cannot find honestly"),
+  SOLVE: stays(ROOT),
+  SCENARIOS: stays(ROOT),
+  GAINS: stays(ROOT),
+  CLAIM: stays("its checks are words and judgements, not one formula"),
+  CAUTIONS: stays("a printed table, which nothing in the sheet changes"),
+  ABOUT: stays("it says which version computed the sheet that was copied"),
+};

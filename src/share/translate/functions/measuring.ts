@@ -1,0 +1,122 @@
+import { FASTEST_READING } from "../../../core/measuring/traverseVelocity";
+import { DENSITY_LIMITS, STANDARD_DENSITY } from "../../../core/air/constants";
+import { plain } from "../../../core/naming/findNamed";
+import { usualErrors } from "../../../reference/meterErrors";
+import { unitOf } from "../../../reference/quantities";
+import {
+  offeredTraverses,
+  type SizeRange,
+  type TraverseRow,
+  type TraverseRule,
+} from "../../../reference/traverseFractions";
+import { rangeText } from "../../references";
+import { elementOf, scalar } from "../answer";
+import { fromSIText, inSI, NO_ANSWER, num, plainName, within } from "../expressions/text";
+import { roundArea } from "../expressions/flow";
+import { needed, optional, optionalNumber } from "../readers";
+import { type Argument, fixed, oneCell, type Translation, type Translator } from "../translation";
+import { unitsOf } from "../unitsOf";
+import { DUCT_SIZE } from "./duct";
+
+const airflowError = scalar({
+  parameters: [
+    needed("velocity", { atLeast: 0, atMost: FASTEST_READING }),
+    needed("diameter", DUCT_SIZE),
+    optional("ratio", { atLeast: 0, atMost: 100 }, 100 * usualErrors.percent, "is 0"),
+    optional("velocity", { atLeast: 0 }, usualErrors.floor, "is 0"),
+    optional("diameter", { atLeast: 0 }, usualErrors.diameter, "is 0"),
+  ],
+  result: "airflow",
+  units: true,
+  build: ([speed, width, percent, floor, error]) => ({
+    value: `${roundArea(width!)}*SQRT((${percent!}/100*${speed!})^2+${floor!}^2+(2*${speed!}*${error!}/${width!})^2)`,
+    checks: [`${error!}<${width!}`],
+  }),
+});
+
+/** What one cell shows now as a word; null where it is blank, undefined where it cannot be told. */
+function wordNow(arg: Argument | null): string | null | undefined {
+  if (arg === null) return null;
+  const value =
+    arg.computed === true || arg.value.length > 1 || arg.value[0]!.length > 1 ? undefined : arg.value[0]![0];
+  if (value === null || value === 0 || value === "") return null;
+  return typeof value === "string" ? plain(value) : undefined;
+}
+
+const traverse: Translator = (args, context) => {
+  const [readings, kind, density] = [args[0] ?? null, args[1] ?? null, args[2] ?? null];
+  const units = unitsOf(args[3] ?? null);
+  const word = wordNow(kind);
+  if (units === null || word === undefined) return fixed("its units or its kind are worked out by a formula");
+  if (readings === null) return oneCell(NO_ANSWER);
+  const byVelocity = word === null || word === "velocity";
+  if (!byVelocity && word !== "velocity pressure" && word !== "pressure") return oneCell(NO_ANSWER);
+  const all = readings.range === undefined ? readings.text : rangeText(readings.range);
+  const element = density === null ? null : elementOf(density, 0, 0, context);
+  const air = optionalNumber(element, "density", DENSITY_LIMITS, num(STANDARD_DENSITY), "is blank", units);
+  const si = inSI(all, byVelocity ? "velocity" : "pressure", units);
+  const fastest = byVelocity ? num(FASTEST_READING) : `0.5*${air.value}*${FASTEST_READING ** 2}`;
+  const count = `SUMPRODUCT(ISNUMBER(${all})*(${all}<>0))`;
+  const checks = [
+    ...air.checks,
+    ...(kind?.range === undefined ? [] : [sameWord(kind, word)]),
+    `SUMPRODUCT((LEN(TRIM(${all}))>0)*(1-ISNUMBER(${all})))=0`,
+    `MIN(${all})>=0`,
+    `${inSI(`MAX(${all})`, byVelocity ? "velocity" : "pressure", units)}<=${fastest}`,
+    `${count}>0`,
+  ];
+  const sum = byVelocity ? `SUMPRODUCT(${si})` : `SUMPRODUCT(SQRT(2*${si}/${air.value}))`;
+  return oneCell(`IF(AND(${checks.join(",")}),${fromSIText(`${sum}/${count}`, "velocity", units)},${NO_ANSWER})`);
+};
+
+/** The word in a cell is still the one for which the formula was made. */
+const sameWord = ({ text }: Argument, word: string | null): string =>
+  word === null ? `OR(${text}=0,TRIM(${text})="")` : `${plainName(text)}="${word}"`;
+
+const RULES: readonly TraverseRule[] = ["log-linear", "log-Tchebycheff"];
+
+const traversePoints: Translator = (args, context) => {
+  const [diameter, points, rule] = [args[0] ?? null, args[1] ?? null, args[2] ?? null];
+  const units = unitsOf(args[3] ?? null);
+  const word = wordNow(rule);
+  if (units === null || word === undefined || points?.computed === true || diameter?.computed === true)
+    return fixed("how many points it has hangs on a formula");
+  const named = word === null ? RULES[0]! : RULES.find((one) => plain(one) === word);
+  const size = diameter?.value[0]?.[0];
+  if (named === undefined || diameter === null || typeof size !== "number") return oneCell(NO_ANSWER);
+  const count = points?.value[0]?.[0] ?? null;
+  const asked = typeof count === "number" && count !== 0 ? count : null;
+  const rows = offeredTraverses(named);
+  const usual = asked === null;
+  const row = usual
+    ? rows.find((one) => one.usual !== null && holds(one.usual, size * unitOf("diameter", units).factor))
+    : rows.find(({ fractions }) => fractions.length === asked);
+  if (row === undefined) return oneCell(NO_ANSWER);
+  const { text } = elementOf(diameter, 0, 0, context);
+  const checks = [
+    `ISNUMBER(${text})`,
+    ...within(text, DUCT_SIZE, "diameter", units),
+    ...(usual ? within(text, row.usual!, "diameter", units) : []),
+    ...(points?.range === undefined
+      ? []
+      : [usual ? `OR(${points.text}=0,TRIM(${points.text})="")` : `${points.text}=${asked}`]),
+    ...(rule?.range === undefined ? [] : [sameWord(rule, word)]),
+  ];
+  return depths(row, text, checks);
+};
+
+function depths(row: TraverseRow, width: string, checks: readonly string[]): Translation {
+  const formulas = row.fractions.map((fraction) => [
+    `IF(AND(${checks.join(",")}),${num(fraction)}*${width},${NO_ANSWER})`,
+  ]);
+  return { kind: "cells", formulas };
+}
+
+const holds = ({ above, atLeast, below, atMost }: SizeRange, size: number): boolean =>
+  size > (above ?? 0) && size >= (atLeast ?? 0) && size < (below ?? Infinity) && size <= (atMost ?? Infinity);
+
+export const measuring: Readonly<Record<string, Translator>> = {
+  AIRFLOWERROR: airflowError,
+  TRAVERSE: traverse,
+  TRAVERSEPOINTS: traversePoints,
+};

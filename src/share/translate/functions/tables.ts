@@ -1,0 +1,79 @@
+import { plain } from "../../../core/naming/findNamed";
+import { type ReferenceTable, referenceTables } from "../../../reference";
+import { type Element, elementOf, type Parameter, scalar } from "../answer";
+import { isListed, NO_ANSWER, plainName } from "../expressions/text";
+import { namedRow, needed } from "../readers";
+import type { TableBlock } from "../tableBlocks/block";
+import { type Argument, fixed, type Translator } from "../translation";
+import { quotedText } from "../../references";
+
+/** A unit by name, as its row in the table of units. */
+const unit: Parameter = {
+  needed: true,
+  read: (element, _, { tables }) => {
+    if (element === null) return { value: NO_ANSWER, checks: ["FALSE"] };
+    const { row, checks } = namedRow(element, "units", tables);
+    return { value: row, checks };
+  },
+};
+
+const convertUnit = scalar({
+  parameters: [needed("ratio", {}), unit, unit],
+  result: "ratio",
+  units: false,
+  build: ([value, from, to], { context }) => {
+    const block = context.tables.block("units");
+    const of = (column: string, row: string): string => `INDEX(${block.range(column)},${row})`;
+    return {
+      value: `${value!}*${of("factor", from!)}/${of("factor", to!)}`,
+      checks: [`${of("quantity", from!)}=${of("quantity", to!)}`],
+    };
+  },
+});
+
+/** One value of a reference table and its source, looked up; the table and all its spellings come into the copy. */
+const reference: Translator = (args, context) => {
+  const [table, key, column] = [args[0] ?? null, args[1] ?? null, args[2] ?? null];
+  const name = table?.value[0]?.[0];
+  const found = referenceTables.find((one) => typeof name === "string" && plain(one.name) === plain(name));
+  const single = (arg: Argument | null): arg is Argument =>
+    arg !== null && arg.value.length === 1 && arg.value[0]!.length === 1;
+  if (found === undefined || table?.range !== undefined || !single(key) || !single(column))
+    return fixed("a printed table, which nothing in the sheet changes");
+  const block = context.tables.ownBlock(`reference ${found.name}`, () => referenceBlock(found));
+  const [row, place] = [elementOf(key, 0, 0, context), elementOf(column, 0, 0, context)];
+  const names = block.range(NAME);
+  const wanted = nameText(row);
+  const header = typeof place.literal === "string" ? quotedText(place.literal.trim()) : `TRIM(${place.text})`;
+  const at = (headerText: string): string =>
+    `IF(${isListed(wanted, names)},INDEX(${block.all},MATCH(${wanted},${names},0),MATCH(${headerText},${block.headers},0)),${NO_ANSWER})`;
+  return { kind: "cells", formulas: [[at(header), at('"source"')]] };
+};
+
+const NAME = "name";
+
+const nameText = ({ literal, text }: Element): string =>
+  typeof literal === "string" ? quotedText(plain(literal)) : plainName(text);
+
+/** A reference table by every spelling of its keys, its headers with their units. */
+function referenceBlock({ title, columns, rows }: ReferenceTable): TableBlock {
+  const also = columns.findIndex(({ name }) => name === "also");
+  const headers = columns.map(({ name, unit: label }) => (label === "" ? name : `${name} (${label})`));
+  const spellings = (row: (typeof rows)[number]): string[] => [
+    plain(String(row[0])),
+    ...(also < 0
+      ? []
+      : String(row[also] ?? "")
+          .split(", ")
+          .filter((word) => word !== "")
+          .map(plain)),
+  ];
+  return {
+    title,
+    columns: [NAME, ...headers],
+    inputs: false,
+    rows: rows.flatMap((row) => spellings(row).map((name) => [name, ...row.map((cell) => cell ?? "")])),
+  };
+}
+
+export const tables: Readonly<Record<string, Translator>> = { CONVERTUNIT: convertUnit, REFERENCE: reference };

@@ -1,0 +1,99 @@
+import { cellAddress, columnLetters } from "../../sheets/address";
+import { formula, input, text } from "../../sheets/cells";
+import type { UnitSystem } from "../../reference/quantities";
+import type { Sheet, SheetCell } from "../../sheets/workbook";
+import { sheetPrefix } from "../formula/ranges";
+import { blocks, type BlockName } from "./tableBlocks/blocks";
+import type { BlockCell, BlockPlace, TableBlock } from "./tableBlocks/block";
+
+/**
+ * The tables that a copy carries, so that its formulas can look things up and a reader can change a figure. A table comes
+ * onto the sheet when a formula first asks for it; until the translation is done the sheet's list of cells grows.
+ */
+export interface LookupTables {
+  readonly units: UnitSystem; // in which the tables' figures stand, whatever the units of the formula that asks
+  block(name: BlockName): BlockPlace;
+  /** A table made for one formula, such as one of REFERENCE; asked for twice under a key it is one. */
+  ownBlock(key: string, make: () => TableBlock): BlockPlace;
+  /** Lists of fittings as they stand in the book beyond those that are offered: see usedEntries. */
+  readonly used: readonly string[];
+}
+
+/**
+ * @param used entries of fitting lists that the book has and the offered list may lack
+ * @param name of the sheet, one that the workbook has not taken
+ */
+export function copyTables(
+  units: UnitSystem,
+  used: readonly string[] = [],
+  name = "Lookups",
+): { readonly sheet: Sheet; readonly tables: LookupTables } {
+  const cells: SheetCell[] = [
+    text("A1", "Look-up tables", "title"),
+    text("A2", "The formulas of the other sheets look here. Change a figure and they follow.", "note"),
+  ];
+  const placed = new Map<string, BlockPlace>();
+  let next = 4;
+  const put = (block: TableBlock): BlockPlace => {
+    const place = placeOfBlock(block, name, next);
+    cells.push(...blockCells(block, place, next));
+    next += block.rows.length + 3;
+    return place;
+  };
+  const ownBlock: LookupTables["ownBlock"] = (key, make) => {
+    const place = placed.get(key) ?? put(make());
+    placed.set(key, place);
+    return place;
+  };
+  const tables: LookupTables = { units, used, ownBlock, block: (key) => ownBlock(key, () => blocks[key](tables)) };
+  const sheet: Sheet = {
+    name,
+    columns: [34, 16, 16, 16, 16, 16],
+    tallRows: [],
+    frozen: { rows: 0, columns: 0 },
+    cells,
+    lists: [],
+    flags: [],
+  };
+  return { sheet, tables };
+}
+
+const HEAD = 2; // rows of a block above its first row: title and headers
+
+function placeOfBlock(block: TableBlock, sheet: string, top: number): BlockPlace {
+  const prefix = sheetPrefix(sheet);
+  const letter = (column: string): string => {
+    const at = block.columns.findIndex((header) => header === column);
+    if (at < 0) throw new Error(`the table ${block.title} has no column ${column}`);
+    return columnLetters(at + 1);
+  };
+  const first = top + HEAD;
+  const last = first + block.rows.length - 1;
+  return {
+    range: (column) => `${prefix}$${letter(column)}$${first}:$${letter(column)}$${last}`,
+    cell: (column, row) => `${prefix}$${letter(column)}$${first + row}`,
+    headers: `${prefix}$A$${first - 1}:$${columnLetters(block.columns.length)}$${first - 1}`,
+    all: `${prefix}$A$${first}:$${columnLetters(block.columns.length)}$${last}`,
+    rowOf: (key) => {
+      const at = block.rows.findIndex((row) => row[0] === key);
+      return at < 0 ? null : at;
+    },
+  };
+}
+
+function blockCells(block: TableBlock, place: BlockPlace, top: number): SheetCell[] {
+  const head = [
+    text(cellAddress(1, top), block.title, "section"),
+    ...block.columns.map((header, column) => text(cellAddress(column + 1, top + 1), header, "header")),
+  ];
+  const body = block.rows.flatMap((row, index) =>
+    row.flatMap((cell, column) => blockCell(cell, cellAddress(column + 1, top + HEAD + index), place, block)),
+  );
+  return [...head, ...body];
+}
+
+function blockCell(cell: BlockCell, at: string, place: BlockPlace, block: TableBlock): SheetCell[] {
+  if (cell === null) return [];
+  if (typeof cell === "function") return [formula(at, `=${cell(place)}`)];
+  return [typeof cell === "number" && block.inputs ? input(at, cell) : { at, value: cell, style: "text" }];
+}

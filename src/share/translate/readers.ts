@@ -1,0 +1,118 @@
+import { DENSITY_LIMITS, STANDARD_DENSITY } from "../../core/air/constants";
+import type { Limits } from "../../core/errors";
+import { plain } from "../../core/naming/findNamed";
+import { DEFAULT_MATERIAL } from "../../reference/materials";
+import { fromSI, type Quantity, toSI, type UnitSystem, unitOf } from "../../reference/quantities";
+import { quotedText } from "../references";
+import type { Element, Parameter, Reading } from "./answer";
+import { NO_ANSWER, inSI, isBlankOrZero, isEmpty, isListed, num, plainName, times, within } from "./expressions/text";
+import type { BlockName } from "./tableBlocks/blocks";
+import type { LookupTables } from "./lookupTables";
+
+const nothing: Reading = { value: NO_ANSWER, checks: ["FALSE"] };
+
+/** A number that must be there. */
+export const needed = (quantity: Quantity, limits: Limits): Parameter => ({
+  needed: true,
+  read: (element, system) => {
+    if (element === null) return nothing;
+    const { text, literal } = element;
+    if (typeof literal === "number") return literalNumber(text, literal, quantity, limits, system);
+    return {
+      value: inSI(text, quantity, system),
+      checks: [`ISNUMBER(${text})`, ...within(text, limits, quantity, system)],
+    };
+  },
+});
+
+/**
+ * A number that may be left out; 0 counts as blank unless it can be meant.
+ * @param fallback in SI
+ */
+export const optional = (
+  quantity: Quantity,
+  limits: Limits,
+  fallback: number,
+  zero: "is blank" | "is 0" = "is blank",
+): Parameter => ({
+  needed: false,
+  read: (element, system) => optionalNumber(element, quantity, limits, num(fallback), zero, system),
+});
+
+export const density: Parameter = optional("density", DENSITY_LIMITS, STANDARD_DENSITY);
+
+export function optionalNumber(
+  element: Element | null,
+  quantity: Quantity,
+  limits: Limits,
+  fallback: string,
+  zero: "is blank" | "is 0",
+  system: UnitSystem,
+): Reading {
+  if (element === null) return { value: fallback, checks: [] };
+  const { text, literal } = element;
+  if (typeof literal === "number") {
+    if (literal === 0 && zero === "is blank") return { value: fallback, checks: [] };
+    return literalNumber(text, literal, quantity, limits, system);
+  }
+  const bounds = within(text, limits, quantity, system);
+  const blank = zero === "is blank" ? isBlankOrZero(text) : isEmpty(text);
+  const right = `AND(${[`ISNUMBER(${text})`, ...bounds].join(",")})`;
+  return {
+    value: `IF(${blank},${fallback},${inSI(text, quantity, system)})`,
+    checks: [`IF(${blank},TRUE,${right})`],
+  };
+}
+
+/** A number typed into the call needs no conditions: it is right now or never. */
+function literalNumber(text: string, value: number, quantity: Quantity, limits: Limits, system: UnitSystem): Reading {
+  const { above, atLeast, below, atMost } = limits;
+  const si = toSI(value, unitOf(quantity, system));
+  const right =
+    (above === undefined || si > above) &&
+    (atLeast === undefined || si >= atLeast) &&
+    (below === undefined || si < below) &&
+    (atMost === undefined || si <= atMost);
+  return right ? { value: inSI(text, quantity, system), checks: [] } : nothing;
+}
+
+/** Wall roughness [m] from a material's name or a number; a blank or 0 takes the usual material. */
+export const material: Parameter = {
+  needed: false,
+  read: (element, system, { tables }) => roughness(element, system, tables),
+};
+
+export function roughness(element: Element | null, system: UnitSystem, tables: LookupTables): Reading {
+  const block = tables.block("materials");
+  const factor = unitOf("diameter", tables.units).factor;
+  const row = (name: string): string | null => {
+    const at = block.rowOf(plain(name));
+    return at === null ? null : times(block.cell("roughness", at), factor);
+  };
+  const usual = row(DEFAULT_MATERIAL)!;
+  if (element === null) return { value: usual, checks: [] };
+  const { text, literal } = element;
+  if (typeof literal === "string") {
+    if (literal.trim() === "") return { value: usual, checks: [] };
+    const value = row(literal);
+    return value === null ? nothing : { value, checks: [] };
+  }
+  const names = block.range("name");
+  const name = plainName(text);
+  const listed = times(`INDEX(${block.range("roughness")},MATCH(${name},${names},0))`, factor);
+  return {
+    value: `IF(${isBlankOrZero(text)},${usual},IF(ISNUMBER(${text}),${inSI(text, "diameter", system)},${listed}))`,
+    checks: [`OR(ISNUMBER(${text}),${isEmpty(text)},${isListed(name, names)})`],
+  };
+}
+
+/** Row of a table by the name in its first column, as a formula; and whether the name is there. */
+export function namedRow(element: Element, block: BlockName, tables: LookupTables): { row: string; checks: string[] } {
+  const names = tables.block(block).range(block === "units" ? "unit" : "name");
+  const name = typeof element.literal === "string" ? quotedText(plain(element.literal)) : plainName(element.text);
+  return { row: `MATCH(${name},${names},0)`, checks: [isListed(name, names)] };
+}
+
+/** A limit of the core [SI] in the user's unit, for sentences that formulas cannot say but must keep to. */
+export const limitIn = (limit: number, quantity: Quantity, system: UnitSystem): string =>
+  num(Number(fromSI(limit, unitOf(quantity, system)).toPrecision(15)));

@@ -1,0 +1,28 @@
+import { cellAddress } from "../../sheets/address";
+import type { Calculated, Extent } from "../../sheets/calculated";
+import { readRange } from "../formula/ranges";
+import type { RangeRef, ShownValue } from "./translation";
+
+/** What the cells of a book show while it is translated. */
+export interface ShownReader {
+  value(sheet: string, row: number, column: number): ShownValue;
+  /** The cell or range that a name stands for. */
+  named(name: string): RangeRef | null;
+  /** How far the formula in a cell reaches; null where it fills its own cell only. */
+  extent(cell: RangeRef): Extent | null;
+}
+
+export function shownReader({ workbook, shown }: Calculated): ShownReader {
+  const sheets = new Map([...shown].map(([name, cells]) => [name.toLowerCase(), cells]));
+  const names = new Map(workbook.names.map((name) => [name.name.toLowerCase(), name]));
+  const cellAt = (sheet: string, row: number, column: number) =>
+    sheets.get(sheet.toLowerCase())?.get(cellAddress(column, row));
+  return {
+    value: (sheet, row, column) => cellAt(sheet, row, column)?.value ?? null,
+    named: (text) => {
+      const name = names.get(text.toLowerCase());
+      return name === undefined ? null : readRange(name.at, name.sheet);
+    },
+    extent: (cell) => cellAt(cell.sheet, cell.top, cell.left)?.fills ?? null,
+  };
+}

@@ -1,0 +1,22 @@
+/** One table of the look-up sheet. */
+export interface TableBlock {
+  readonly title: string;
+  readonly columns: readonly string[]; // headers, all different
+  readonly rows: readonly (readonly BlockCell[])[];
+  readonly inputs: boolean; // whether a reader may change its numbers
+}
+
+/** A value, a formula (without "=") once the table has its place, or null for no cell. */
+export type BlockCell = string | number | null | ((place: BlockPlace) => string);
+
+/** Where a table stands, as formulas on any sheet write it. */
+export interface BlockPlace {
+  /** A column without its header. */
+  range(column: string): string;
+  /** One cell, rows from 0. */
+  cell(column: string, row: number): string;
+  readonly headers: string;
+  readonly all: string;
+  /** The row of a key in the first column; null where it is not listed. */
+  rowOf(key: string): number | null;
+}

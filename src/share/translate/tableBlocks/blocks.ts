@@ -1,0 +1,22 @@
+import type { LookupTables } from "../lookupTables";
+import type { TableBlock } from "./block";
+import { diameterItemBlock, entryBlock } from "./fittingBlocks";
+import { gateBlock, leakageBlock, materialBlock, sizeBlock, unitBlock } from "./keyedBlocks";
+
+/** Every table that a formula may ask for by name. */
+export const blocks = {
+  materials: (tables) => materialBlock(tables.units),
+  gates: (tables) => gateBlock(tables.units),
+  leakage: () => leakageBlock(),
+  "sizes IP": () => sizeBlock("IP"),
+  "sizes SI": () => sizeBlock("SI"),
+  units: () => unitBlock(),
+  "fittings IP": (tables) => entryBlock("any", "IP", tables),
+  "fittings SI": (tables) => entryBlock("any", "SI", tables),
+  "hoods IP": (tables) => entryBlock("hood", "IP", tables),
+  "hoods SI": (tables) => entryBlock("hood", "SI", tables),
+  "diameter items IP": (tables) => diameterItemBlock("IP", tables),
+  "diameter items SI": (tables) => diameterItemBlock("SI", tables),
+} satisfies Record<string, (tables: LookupTables) => TableBlock>;
+
+export type BlockName = keyof typeof blocks;

@@ -1,0 +1,56 @@
+import { parseFittingList } from "../../../core/fittings/fittingList";
+import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
+import { fromSI, type UnitSystem, unitOf } from "../../../reference/quantities";
+import type { LookupTables } from "../lookupTables";
+import type { TableBlock } from "./block";
+import { lineBlock } from "./lineBlock";
+import { type DiameterItem, diameterItemOf, type Entry, offeredEntries, unlessRefused } from "./offeredEntries";
+
+/** The entries that a list of fittings may hold, each with its K, or the item whose K goes by the duct's diameter. */
+export function entryBlock(kind: "hood" | "any", system: UnitSystem, tables: LookupTables): TableBlock {
+  const entries = entriesOf(kind, system, tables);
+  return {
+    title: `${kind === "hood" ? "Hood entries" : "Fittings and hood entries"}: coefficient K (${unitOf("diameter", system).label} where a diameter is meant)`,
+    columns: ["entry", "K", "goes by diameter as"],
+    inputs: true,
+    rows: entries.map(({ text, coefficient, item }) => [text, coefficient, item === null ? null : item.name]),
+  };
+}
+
+function entriesOf(kind: "hood" | "any", system: UnitSystem, { used }: LookupTables): readonly Entry[] {
+  const offered = offeredEntries().filter(({ family }) => kind === "any" || family.kind === kind);
+  const known = new Set(offered.map(({ text }) => text));
+  const others = used.flatMap((text) => (known.has(text) ? [] : usedEntry(text, kind, system)));
+  return [...offered, ...others];
+}
+
+/** An entry as someone typed it; nothing where the functions refuse it, so that the formula rightly finds nothing either. */
+const usedEntry = (text: string, kind: "hood" | "any", system: UnitSystem): Entry[] =>
+  unlessRefused<Entry>(() => {
+    const [item] = parseFittingList("entry", text, unitOf("diameter", system).factor, kind);
+    if (item === undefined || item.family === null) return [];
+    const { family, shape, angle } = item;
+    if (shape === null && family.shape?.quantity === "diameter")
+      return [{ text, family, coefficient: null, item: diameterItemOf(family, angle) }];
+    return [{ text, family, coefficient: lossCoefficient(family, shape, angle), item: null }];
+  });
+
+/** The points of every item whose K goes by the duct's diameter. */
+export function diameterItemBlock(system: UnitSystem, tables: LookupTables): TableBlock {
+  const items = new Map<string, DiameterItem>();
+  for (const { item } of entriesOf("any", system, tables)) if (item !== null) items.set(item.name, item);
+  const unit = unitOf("diameter", system);
+  return lineBlock(
+    `Fittings that go by the duct's diameter, ${unit.label}`,
+    [...items.values()].map((item) => ({
+      name: item.name,
+      points: pointsOf(item).map(({ at, value }) => ({ at: Number(fromSI(at, unit).toPrecision(12)), value })),
+    })),
+  );
+}
+
+/** K at each printed diameter [m] that has this angle, from small to large. */
+function pointsOf({ family, angle }: DiameterItem): { at: number; value: number }[] {
+  const shapes = [...new Set(family.points.map(({ shape }) => shape!))].sort((a, b) => a - b);
+  return shapes.flatMap((at) => unlessRefused(() => [{ at, value: lossCoefficient(family, at, angle) }]));
+}

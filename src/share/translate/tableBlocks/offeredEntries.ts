@@ -1,0 +1,81 @@
+import { DomainError } from "../../../core/errors";
+import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
+import { plain } from "../../../core/naming/findNamed";
+import { lossFamilies } from "../../../reference/lossFamilies";
+import type { LossFamily } from "../../../reference/schema";
+
+/** One entry of a list of fittings, without its count. */
+export interface Entry {
+  readonly text: string; // as plain names are spelt
+  readonly family: LossFamily;
+  readonly coefficient: number | null;
+  readonly item: DiameterItem | null; // set where the K goes by the duct's own diameter
+}
+
+/** A fitting at one angle whose K goes by the duct's diameter. */
+export interface DiameterItem {
+  readonly name: string;
+  readonly family: LossFamily;
+  readonly angle: number | null; // null: the usual one
+}
+
+export const diameterItemOf = (family: LossFamily, angle: number | null): DiameterItem => ({
+  name: angle === null ? family.key : `${family.key} ${angle}`,
+  family,
+  angle,
+});
+
+const TURNS = [30, 45, 60, 90]; // degrees of the elbows that people bend
+
+/** Every entry that a list is likely to hold: each name alone, at each printed shape and angle, elbows at the usual turns. */
+export function offeredEntries(): readonly Entry[] {
+  const seen = new Set<string>();
+  return lossFamilies
+    .flatMap((family) =>
+      [family.key, ...family.aliases].flatMap((name, index) =>
+        formsOf(family, index === 0).flatMap((form) => entry(family, plain(name), form)),
+      ),
+    )
+    .filter(({ text }) => !seen.has(text) && seen.add(text));
+}
+
+interface Form {
+  readonly shape: number | null;
+  readonly angle: number | null;
+}
+
+function formsOf(family: LossFamily, isKey: boolean): readonly Form[] {
+  const shapes = distinct(family.points.map(({ shape }) => shape));
+  const angles = family.rule === "elbow" ? TURNS : distinct(family.points.map(({ angle }) => angle));
+  const alone: Form = { shape: null, angle: null };
+  if (family.shape === null || family.shape.quantity === "diameter")
+    return [alone, ...(family.angle === null ? [] : angles.map((angle) => ({ shape: null, angle })))];
+  const byShape = shapes.map((shape) => ({ shape, angle: null }));
+  const crossed = family.angle !== null && (isKey || family.rule === "elbow");
+  return [alone, ...byShape, ...(crossed ? shapes.flatMap((shape) => angles.map((angle) => ({ shape, angle }))) : [])];
+}
+
+const distinct = (values: readonly (number | null)[]): number[] => [
+  ...new Set(values.filter((value): value is number => value !== null)),
+];
+
+/** The entry of a form, or nothing where its K is refused: outside the printed points, or no usual shape. */
+function entry(family: LossFamily, name: string, { shape, angle }: Form): Entry[] {
+  const text = [name, shape, angle].filter((part) => part !== null).join(" ");
+  return unlessRefused<Entry>(() => {
+    if (family.shape?.quantity !== "diameter")
+      return [{ text, family, coefficient: lossCoefficient(family, shape, angle), item: null }];
+    lossCoefficient(family, family.points[0]!.shape, angle);
+    return [{ text, family, coefficient: null, item: diameterItemOf(family, angle) }];
+  });
+}
+
+/** What is made, or nothing where the core refuses it. */
+export function unlessRefused<Made>(make: () => Made[]): Made[] {
+  try {
+    return make();
+  } catch (error) {
+    if (error instanceof DomainError) return [];
+    throw error;
+  }
+}

@@ -1,0 +1,106 @@
+import { cellAddress, placeOf } from "../sheets/address";
+import type { Calculated, Extent } from "../sheets/calculated";
+import type { SheetCell } from "../sheets/workbook";
+import { budget } from "./budget/budget";
+import type { FixedCell } from "./copy";
+import type { FixedCall } from "./fixed/fixedCall";
+import { foreignFunction } from "./foreign";
+import { callsOurs } from "./formula/tree";
+import type { LookupTables } from "./translate/lookupTables";
+import { shownReader } from "./translate/shownReader";
+import { type FormulaContext, translateFormula } from "./translate/translateFormula";
+import { translators } from "./translate/translators";
+import type { Workings } from "./translate/workings";
+
+/** A formula of ours that became plain formulas, and the cells these fill. */
+export interface LiveCall {
+  readonly sheet: string;
+  readonly at: string;
+  readonly formula: string; // as it stood
+  readonly cells: readonly (readonly string[])[]; // with their "="
+}
+
+/** What becomes of the formulas of a book. Formulas that are in none of the lists stay as they are. */
+export interface TranslatedSheets {
+  readonly live: readonly LiveCall[];
+  readonly fixed: readonly FixedCall[];
+  readonly untranslated: readonly (FixedCell & { readonly formula: string; readonly extent: Extent })[];
+}
+
+const ONE_CELL: Extent = { rows: 1, columns: 1 };
+
+const allTranslators = new Map([...translators, ["BUDGET", budget] as const]);
+
+/** Goes through every formula of a book once. */
+export function translateSheets(book: Calculated, tables: LookupTables, workings: Workings): TranslatedSheets {
+  const shown = shownReader(book);
+  const live: LiveCall[] = [];
+  const fixed: FixedCall[] = [];
+  const untranslated: TranslatedSheets["untranslated"][number][] = [];
+  for (const { name: sheet, cells } of book.workbook.sheets) {
+    const taken = takenCells(sheet, cells, book);
+    for (const cell of cells) {
+      if (!("formula" in cell)) continue;
+      const { at, formula } = cell;
+      const extent = book.shown.get(sheet)?.get(at)?.fills ?? ONE_CELL;
+      const where = { sheet, at, formula, extent };
+      const foreign = foreignOf(formula);
+      if (foreign !== null) {
+        untranslated.push({ ...where, function: foreign, why: "a function of another add-in" });
+        continue;
+      }
+      if (!mayBeOurs(formula) || !callsOurs(formula)) continue;
+      const context: FormulaContext = { sheet, at, extent, tables, workings, shown, translators: allTranslators };
+      const translation = translateFormula(formula, context);
+      if (translation.kind === "cells") {
+        const written = freeRows(translation.formulas, at, extent, taken);
+        filledAddresses(at, { rows: written.length, columns: written[0]!.length }).forEach((one) => taken.add(one));
+        live.push({ sheet, at, formula, cells: written });
+      } else if (translation.kind === "fixed") fixed.push({ ...where, function: translation.function, why: translation.why });
+      else if (translation.kind === "unreadable") untranslated.push({ ...where, function: "", why: translation.why });
+    }
+  }
+  return { live, fixed, untranslated };
+}
+
+/** Every address of a rectangle that begins at one. */
+export function filledAddresses(at: string, { rows, columns }: Extent): string[] {
+  const { column, row } = placeOf(at);
+  return Array.from({ length: rows }, (_, down) =>
+    Array.from({ length: columns }, (__, across) => cellAddress(column + across, row + down)),
+  ).flat();
+}
+
+/** Cells of a sheet in which something stands, or into which a formula spills. */
+function takenCells(sheet: string, cells: readonly SheetCell[], { shown }: Calculated): Set<string> {
+  const taken = new Set<string>();
+  for (const cell of cells) {
+    if ("value" in cell && cell.value === null) continue;
+    taken.add(cell.at);
+    const fills = shown.get(sheet)?.get(cell.at)?.fills;
+    if ("formula" in cell && fills !== undefined) filledAddresses(cell.at, fills).forEach((at) => taken.add(at));
+  }
+  return taken;
+}
+
+const mayBeOurs = (formula: string): boolean => /duct/i.test(formula);
+
+/** Another add-in's function; ours, misspelt or not, are the translator's. */
+const foreignOf = (formula: string): string | null =>
+  foreignFunction(mayBeOurs(formula) ? formula.replace(/(_xldudf_)?duct[._]/gi, "") : formula);
+
+/** The rows of an answer that find blank cells: those that it fills now, and rows beyond them as far as nothing is in the way. */
+function freeRows(
+  formulas: readonly (readonly string[])[],
+  at: string,
+  now: Extent,
+  taken: ReadonlySet<string>,
+): readonly (readonly string[])[] {
+  const { column, row } = placeOf(at);
+  const blocked = formulas.findIndex(
+    (line, down) =>
+      (down >= now.rows || now.columns < line.length) &&
+      line.some((_, across) => down + across > 0 && taken.has(cellAddress(column + across, row + down))),
+  );
+  return blocked < 0 ? formulas : formulas.slice(0, Math.max(1, blocked)).map((line) => (blocked === 0 ? line.slice(0, 1) : line));
+}

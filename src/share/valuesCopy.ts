@@ -1,0 +1,69 @@
+import type { UnitSystem } from "../reference/quantities";
+import type { Calculated, Shown, ShownCell } from "../sheets/calculated";
+import type { Sheet, SheetCell } from "../sheets/workbook";
+import { aboutCopy } from "./aboutCopy";
+import { cellAddress, placeOf } from "../sheets/address";
+import type { ClubCopy, CopyOrder } from "./copy";
+
+/** A copy without any formula: every cell is what it showed. */
+export function valuesCopy(book: Calculated, order: CopyOrder, about: string, units: UnitSystem): ClubCopy {
+  const { workbook, shown } = book;
+  const sheets = workbook.sheets.map((sheet) => valuesOf(sheet, shown));
+  const aboutSheet = aboutCopy({
+    name: about,
+    order,
+    title: workbook.name,
+    units,
+    liveBySheet: [],
+    fixed: [],
+    untranslated: [],
+    sheets: null,
+  });
+  const fixed = workbook.sheets.flatMap(({ name, cells }) =>
+    cells.flatMap((cell) =>
+      "formula" in cell ? [{ sheet: name, at: cell.at, function: "", why: "the copy was asked to have values only" }] : [],
+    ),
+  );
+  return {
+    book: { workbook: { ...workbook, sheets: [aboutSheet, ...sheets] }, shown: stillShown(shown) },
+    live: 0,
+    fixed,
+    untranslated: [],
+  };
+}
+
+function valuesOf(sheet: Sheet, shown: Shown): Sheet {
+  const there = shown.get(sheet.name);
+  const listed = new Set(sheet.cells.map(({ at }) => at));
+  const cells = sheet.cells.map((cell): SheetCell => {
+    if ("value" in cell && cell.value !== null) return cell;
+    const { at, style, format, note } = cell;
+    return {
+      at,
+      ...(style && { style }),
+      ...(format !== undefined && { format }),
+      ...(note !== undefined && { note }),
+      value: valueOf(there?.get(at)),
+    };
+  });
+  const spilled = sheet.cells.flatMap((cell) => {
+    const fills = there?.get(cell.at)?.fills;
+    if (fills === undefined) return [];
+    const { column, row } = placeOf(cell.at);
+    const added: SheetCell[] = [];
+    for (let down = 0; down < fills.rows; down++)
+      for (let across = 0; across < fills.columns; across++) {
+        const at = cellAddress(column + across, row + down);
+        if (!listed.has(at)) added.push({ at, value: valueOf(there?.get(at)) });
+      }
+    return added;
+  });
+  return { ...sheet, cells: [...cells, ...spilled] };
+}
+
+/** An error stands as its name, in words. */
+const valueOf = (cell: ShownCell | undefined): string | number | boolean | null =>
+  cell === undefined ? null : cell.value !== null && typeof cell.value === "object" ? cell.value.error : cell.value;
+
+const stillShown = (shown: Shown): Shown =>
+  new Map([...shown].map(([sheet, cells]) => [sheet, new Map([...cells].map(([at, cell]) => [at, { value: valueOf(cell) }]))]));

@@ -1,0 +1,76 @@
+import { formula, input, text } from "../../cells";
+import type { SheetCell } from "../../workbook";
+import type { Frame, SheetOf } from "../frame";
+import { CURVE_HEADER, CURVE_LAST } from "../layout";
+import { BUDGET_ANSWER, fromAnswer, FLOW_ANSWER, ofFan } from "../parts/answers";
+import { printing } from "../parts/printing";
+import { totals } from "../parts/totals";
+import { formatOf, headingIn, unitOnly, unitWord } from "../parts/units";
+import type { FanContents } from "./fanContents";
+import { POINT, POINT_AIRFLOW, SOURCE_CELL } from "./fanLayout";
+import { fanChart, pictureCells } from "./fanPicture";
+
+const CURVE_NOTE =
+  "From the fan's data sheet, for standard air. Points in any order; blank rows are skipped. In the units of the first sheet.";
+
+/** The fan's curve, where it works on these ducts, and a picture of both. */
+export const fanSheet: SheetOf<FanContents> = (frame, { curve, source }) => ({
+  name: frame.sheet("fan"),
+  columns: [25, 12, 9, 12, 62],
+  tallRows: [
+    { row: CURVE_HEADER, lines: 3 },
+    { row: POINT + 10, lines: 2 },
+  ],
+  frozen: { rows: 0, columns: 0 },
+  cells: [
+    text("A1", "The fan", "title"),
+    text(
+      "A2",
+      "Type its curve from the data sheet: fan static pressure against airflow, in standard air, from shut to wide open.",
+    ),
+    text(
+      "A3",
+      "No curve? Ask for one: an airflow without its pressure says little. Two points at least, better eight.",
+      "note",
+    ),
+    text("D5", "It is from", "label"),
+    input(SOURCE_CELL, source, { note: "Data sheet, page and date, so that whoever reads this later can look." }),
+    formula(`A${CURVE_HEADER}`, headingIn(frame, "Airflow", "airflow"), "numberHeader", { note: CURVE_NOTE }),
+    formula(`B${CURVE_HEADER}`, headingIn(frame, "Fan static pressure", "pressure"), "numberHeader", {
+      note: CURVE_NOTE,
+    }),
+    ...Array.from({ length: CURVE_LAST - CURVE_HEADER }, (_, index) => {
+      const row = CURVE_HEADER + 1 + index;
+      return [
+        input(`A${row}`, curve[index]?.[0] ?? null, { format: formatOf(frame, "airflow") }),
+        input(`B${row}`, curve[index]?.[1] ?? null, { format: frame.units === "SI" ? "#,##0" : "0.0" }),
+      ];
+    }).flat(),
+    ...whereItWorks(frame),
+    ...pictureCells(frame),
+  ],
+  lists: [],
+  flags: [],
+  charts: [fanChart],
+  print: printing(frame, "portrait"),
+});
+
+function whereItWorks(frame: Frame): SheetCell[] {
+  const flow = (letter: string): string => fromAnswer(FLOW_ANSWER, ofFan(FLOW_ANSWER, letter, frame), frame);
+  const asked = (letter: string): string => fromAnswer(BUDGET_ANSWER, ofFan(BUDGET_ANSWER, letter, frame), frame);
+  const airflow = { format: formatOf(frame, "airflow"), unit: unitOnly(frame, "airflow") };
+  const pressure = { format: formatOf(frame, "pressure"), unit: unitOnly(frame, "pressure") };
+  const askedAirflow = `$B$${POINT + 3}`;
+  const shown = (cell: string): string => `ROUND(${cell},0)&" "&${unitWord(frame, "airflow")}`;
+  const words = `"With the gates of ${frame.sheet("flow")} the fan moves "&${shown(POINT_AIRFLOW)}&"; with those of ${frame.sheet("runs")} the hoods ask for "&${shown(askedAirflow)}&"."`;
+  return [
+    text(`A${POINT}`, "Where it works", "section"),
+    ...totals(`A${POINT + 1}`, 1, [
+      { label: `Airflow, gates as on ${frame.sheet("flow")}`, code: flow("C"), ...airflow },
+      { label: "Fan static pressure there", code: flow("E"), ...pressure },
+      { label: "Airflow asked for", code: asked("C"), ...airflow },
+      { label: "Pressure asked for", code: asked("K"), ...pressure },
+    ]),
+    formula(`A${POINT + 6}`, `=IF(AND(ISNUMBER(${POINT_AIRFLOW}),ISNUMBER(${askedAirflow})),${words},"")`, "total"),
+  ];
+}

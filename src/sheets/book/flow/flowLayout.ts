@@ -1,0 +1,46 @@
+import { FLOW_HEADER, FLOW_LAST, RUNS_HEADER } from "../layout";
+
+/**
+ * Where things stand on the sheet Flow. SOLVE's answer has a gate before each run; beside it, in the same rows, what each
+ * hood gets and what sealing would give; below it the scenarios; and last the gains, whose length nobody knows.
+ */
+export const FLOW_FIRST = FLOW_HEADER + 1;
+export const RUN_LAST = FLOW_LAST - 1; // the last row that a run can fill: the fan follows the last run
+
+/** Columns beside the answer. Those between are left to its notes, which run over them. */
+export const beside = {
+  wants: "Q",
+  gets: "R",
+  share: "S",
+  sealed: "T",
+  gains: "U",
+  hoodNumber: "W", // 1, 2, 3 ... down the open hoods
+  gateNumber: "X", // the same for the runs that have a gate
+  open: "Y", // name of the run if its gate is open
+  settles: "Z", // name of the run if dust settles in it
+} as const;
+
+export type Beside = keyof typeof beside;
+
+/** A cell or a column of those. */
+export const besideCell = (column: Beside, row: number): string => `$${beside[column]}${row}`;
+export const besideColumn = (column: Beside): string =>
+  `$${beside[column]}$${FLOW_FIRST}:$${beside[column]}$${RUN_LAST}`;
+
+/** The row of the runs table that belongs to a row of the answer. */
+export const runsRow = (row: number): number => row - FLOW_HEADER + RUNS_HEADER;
+
+export const SETS_COLUMN = 2; // B: the scenario's name; the gates follow
+export const MOST_GATES = 10;
+export const MOST_SETS = 6;
+export const SETS = FLOW_LAST + 6; // row of their heading
+export const SETS_LAST = SETS + MOST_SETS;
+export const SCENARIOS = SETS_LAST + 3; // row of the header of their answer
+export const SCENARIOS_LAST = SCENARIOS + MOST_SETS;
+export const SLOWEST = SCENARIOS_LAST + 3; // row of the header of the slowest runs
+
+export const GAINS_TITLE = SLOWEST + MOST_SETS + 3;
+export const WISH_CELL = `$B$${GAINS_TITLE + 1}`;
+export const HELPED_CELL = `$B$${GAINS_TITLE + 2}`;
+export const GAINS = GAINS_TITLE + 4; // row of the header of GAINS' answer
+export const GAINS_LAST = GAINS + 30;

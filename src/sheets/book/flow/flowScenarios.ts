@@ -1,0 +1,101 @@
+import { cellAddress } from "../../address";
+import { formula, input, text } from "../../cells";
+import type { ChoiceList, SheetCell } from "../../workbook";
+import type { Frame } from "../frame";
+import { runsColumn } from "../layout";
+import { onceRunsAndCurve } from "../parts/answers";
+import { spillOf } from "../parts/spill";
+import { formatOf, headingIn } from "../parts/units";
+import { scenariosCall } from "./flowCalls";
+import type { FlowContents } from "./flowContents";
+import {
+  besideColumn,
+  MOST_GATES,
+  MOST_SETS,
+  SCENARIOS,
+  SCENARIOS_LAST,
+  SETS,
+  SETS_COLUMN,
+  SETS_LAST,
+  SLOWEST,
+} from "./flowLayout";
+
+const gateCell = (gate: number, row: number): string => cellAddress(SETS_COLUMN + 1 + gate, row);
+const marks = `${gateCell(0, SETS + 1)}:${gateCell(MOST_GATES - 1, SETS_LAST)}`;
+const names = `B${SETS + 1}:B${SETS_LAST}`;
+const sets = `B${SETS}:${gateCell(MOST_GATES - 1, SETS_LAST)}`;
+const gates = Array.from({ length: MOST_GATES }, (_, gate) => gate);
+
+export const scenarioList: ChoiceList = { range: marks, choices: ["open", "shut"], strict: true };
+
+/** Sets of open gates to type in, under them what each would give, and in words where its dust is slowest. */
+export function scenarios(frame: Frame, { hoods, scenarios: asked }: FlowContents): SheetCell[] {
+  const count = `MAX(0,${besideColumn("gateNumber")})`;
+  const call = scenariosCall(frame, sets);
+  const waits = `IF(${count}=0,"No run of the sheet ${frame.sheet("runs")} has a gate",IF(COUNTA(${names})+COUNTA(${marks})=0,"Fill in a scenario above first",${call}))`;
+  return [
+    text(`A${SETS - 2}`, "Scenarios", "section"),
+    text(
+      `C${SETS - 2}`,
+      "Which gates are open together? Name a scenario and mark its gates; a blank is shut. Answers stand below.",
+      "note",
+    ),
+    formula(
+      `C${SETS - 1}`,
+      `=IF(${count}>${MOST_GATES},"There are "&${count}&" gates: those after the first ${MOST_GATES} stay shut here.","")`,
+      "note",
+    ),
+    text(`B${SETS}`, "Scenario", "header"),
+    ...gates.map((gate) => {
+      const nth = `INDEX(${runsColumn(frame, "Run")},MATCH(${gate + 1},${besideColumn("gateNumber")},0))`;
+      return formula(gateCell(gate, SETS), `=IFERROR(${nth},"")`, "header");
+    }),
+    ...Array.from({ length: MOST_SETS }, (_, index) => setRow(SETS + 1 + index, asked[index])).flat(),
+    text(`A${SCENARIOS}`, "Flags", "header"),
+    ...spillOf(SETS_COLUMN, SCENARIOS, SCENARIOS_LAST, formats(frame, hoods), onceRunsAndCurve(frame, waits)),
+    text(`C${SCENARIOS_LAST + 1}`, `One formula fills this table: =${call}`, "note"),
+    text(`B${SLOWEST}`, "In short", "header"),
+    formula(`C${SLOWEST}`, headingIn(frame, "Fan airflow", "airflow"), "numberHeader"),
+    formula(`D${SLOWEST}`, headingIn(frame, "Fan pressure", "pressure"), "numberHeader"),
+    text(`E${SLOWEST}`, "Lost to leaks (%)", "numberHeader"),
+    text(`F${SLOWEST}`, "Slowest run", "header"),
+    ...gates.slice(4, 9).map((gate) => ({ at: gateCell(gate, SLOWEST), value: null, style: "header" as const })),
+    ...Array.from({ length: MOST_SETS }, (_, index) => inShort(frame, index)).flat(),
+  ];
+}
+
+function setRow(row: number, scenario: FlowContents["scenarios"][number] | undefined): SheetCell[] {
+  return [
+    input(`B${row}`, scenario?.name ?? null),
+    ...gates.map((gate) => input(gateCell(gate, row), scenario?.gates[gate] ?? null)),
+  ];
+}
+
+/** A name, two columns for each hood, the fan's airflow and pressure, the share of leaks, and words. */
+function formats(frame: Frame, hoods: number | null): (string | null)[] {
+  const [airflow, velocity, pressure] = (["airflow", "velocity", "pressure"] as const).map((one) =>
+    formatOf(frame, one),
+  );
+  const atHoods = (count: number, second: string): string[] =>
+    Array.from({ length: count }, () => [airflow!, second]).flat();
+  // where the number of hoods is not known, a velocity may come to stand where the fan's pressure would
+  if (hoods === null) return [null, ...atHoods(MOST_GATES + 1, "#,##0.0"), "0.0", null, null];
+  return [null, ...atHoods(hoods, velocity!), airflow!, pressure!, "0.0", null, null];
+}
+
+/** The answer's columns move with the number of hoods, so what follows the hoods is found by the heading it has here too. */
+function inShort(frame: Frame, index: number): SheetCell[] {
+  const answer = SCENARIOS + 1 + index;
+  const at = SLOWEST + 1 + index;
+  const headedLike = (letter: string): string =>
+    `INDEX($B${answer}:$AB${answer},1,MATCH($${letter}$${SLOWEST},$B$${SCENARIOS}:$AB$${SCENARIOS},0))`;
+  const read = (letter: string): string => `=IFERROR(IF($B${answer}="","",${headedLike(letter)}),"")`;
+  return [
+    formula(`A${answer}`, `=IF(COUNTIF($C${answer}:$AB${answer},"*dust settles*")>0,"settles","")`),
+    formula(`B${at}`, `=IFERROR(IF(${headedLike("F")}="","",$B${answer}&""),"")`),
+    formula(`C${at}`, read("C"), "result", { format: formatOf(frame, "airflow") }),
+    formula(`D${at}`, read("D"), "result", { format: formatOf(frame, "pressure") }),
+    formula(`E${at}`, read("E"), "result", { format: "0.0" }),
+    formula(`F${at}`, read("F")),
+  ];
+}

@@ -1,0 +1,94 @@
+import { formula, text } from "../../cells";
+import type { SheetCell } from "../../workbook";
+import type { Frame, SheetOf } from "../frame";
+import { FLOW_HEADER } from "../layout";
+import { answerColumn, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answers";
+import { printing } from "../parts/printing";
+import { type Total, totals } from "../parts/totals";
+import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
+import { flowAnswer, gateList, hoodColumns } from "./flowAnswer";
+import type { FlowContents } from "./flowContents";
+import { gains } from "./flowGains";
+import { besideColumn, GAINS, GAINS_TITLE, SCENARIOS, SCENARIOS_LAST, SETS } from "./flowLayout";
+import { scenarioList, scenarios } from "./flowScenarios";
+
+/** What the system really gives: the gates and their effect on the first screen, the questions behind it below. */
+export const flowSheet: SheetOf<FlowContents> = (frame, contents) => ({
+  name: frame.sheet("flow"),
+  columns: [13, 26.5, ...Array.from({ length: 13 }, () => 9.5), 9.5, 9.5, 9.5, 9.5, 9.5, 9.5, 4, 8, 8, 16],
+  tallRows: [
+    { row: FLOW_HEADER, lines: 3 },
+    { row: SETS, lines: 2 },
+    { row: SCENARIOS, lines: 4 },
+    { row: GAINS, lines: 3 },
+  ],
+  frozen: { rows: 0, columns: 2 },
+  cells: [
+    ...introduction(frame, contents.tryIt),
+    ...overview(frame),
+    ...flowAnswer(frame, contents.gates),
+    ...hoodColumns(frame),
+    ...scenarios(frame, contents),
+    ...gains(frame),
+  ],
+  lists: [gateList, scenarioList],
+  flags: [
+    { range: answerColumn(FLOW_ANSWER, "I").replaceAll("$", ""), containsText: "dust settles", style: "flag" },
+    { range: answerColumn(FLOW_ANSWER, "I").replaceAll("$", ""), containsText: "the hood gets", style: "flag" },
+    { range: `A${SCENARIOS + 1}:A${SCENARIOS_LAST}`, containsText: "settles", style: "flag" },
+  ],
+  print: printing(frame, "landscape", FLOW_HEADER),
+});
+
+function introduction(frame: Frame, tryIt: string | null): SheetCell[] {
+  return [
+    text("A1", "Flow: what really flows", "title"),
+    text(
+      "C1",
+      `The ducts and leaks of the sheet ${frame.sheet("runs")} with the fan of the sheet ${frame.sheet("fan")}, solved as one network.`,
+    ),
+    text(
+      "C2",
+      tryIt ?? "Column A opens and shuts gates for this sheet alone; a blank leaves a gate as its run has it.",
+    ),
+    text(
+      "C3",
+      `Further on: what sealing gives each hood (columns Q to U), scenarios (row ${SETS - 2}), what to change first (row ${GAINS_TITLE}).`,
+      "note",
+    ),
+  ];
+}
+
+function overview(frame: Frame): SheetCell[] {
+  const read = (code: string): string => fromAnswer(FLOW_ANSWER, code);
+  const fan = (letter: string): string => ofFan(FLOW_ANSWER, letter);
+  const noted = (words: string): string => read(`COUNTIF(${answerColumn(FLOW_ANSWER, "I")},"*${words}*")`);
+  const airflow = { format: formatOf(frame, "airflow"), unit: unitOnly(frame, "airflow") };
+  const left: Total[] = [
+    { label: "Air into the open hoods", code: read(`SUM(${besideColumn("gets")})`), ...airflow },
+    { label: "Wanted there", code: read(`SUM(${besideColumn("wants")})`), ...airflow },
+    { label: "Air at the fan", code: read(fan("C")), ...airflow },
+    { label: "Hoods short of air", code: noted("the hood gets"), format: "0" },
+  ];
+  const right: Total[] = [
+    { label: "Leaks, added up", code: read(fan("F")), ...airflow },
+    { label: "Leaks, share of the air", code: read(`IF(${fan("C")}>0,${fan("F")}/${fan("C")},0)`), format: SHARE },
+    { label: "Sealing all gives the hoods", code: read(`SUM(${besideColumn("gains")})`), ...airflow },
+    { label: "Runs whose dust settles", code: noted("dust settles"), format: "0" },
+  ];
+  return [...totals("B5", 1, left), ...totals("F5", 3, right), ...verdict(frame)];
+}
+
+/** What the hoods do not get of the leaks' air, the fan no longer moves: flow in is flow out. */
+function verdict(frame: Frame): SheetCell[] {
+  const unit = unitWord(frame, "airflow");
+  const leaks = `ROUND(${ofFan(FLOW_ANSWER, "F")},0)`;
+  const gained = `ROUND(SUM(${besideColumn("gains")}),0)`;
+  const sentences = [
+    `"The leaks add up to "&${leaks}&" "&${unit}&". Sealing them all gives the open hoods "&${gained}&" "&${unit}&" more."`,
+    `"The other "&(${leaks}-${gained})&" "&${unit}&" the fan no longer moves: a tighter system resists it more."`,
+  ];
+  return sentences.map((words, index) =>
+    formula(`Q${5 + index}`, `=IFERROR(IF(${ofFan(FLOW_ANSWER, "C")}>=0,${words}),"")`, "total"),
+  );
+}

@@ -1,0 +1,83 @@
+import { formula, text } from "../../cells";
+import type { SheetCell } from "../../workbook";
+import type { Frame } from "../frame";
+import { fanCurve, openRuns, runCell, runsWithoutLeaks } from "../layout";
+import { FLOW_ANSWER, fromAnswer, ofFan, onceRunsAndCurve } from "../parts/answers";
+import { spillOf } from "../parts/spill";
+import { formatOf, headingIn, unitWord } from "../parts/units";
+import { flowCell, flowHeaderCell, flowRow, HOODS, HOODS_FIRST, HOODS_LAST, inHoods, runsRow } from "./layout";
+
+const MENDED_COLUMN = 6; // F
+
+/** SOLVE's airflow for the same system without its leaks: the same gates open, the same fan. */
+const solved = (frame: Frame): string =>
+  `INDEX(DUCT.SOLVE(${runsWithoutLeaks(frame)},${fanCurve(frame)},${openRuns(frame)},${frame.name("density")},${frame.name("units")}),0,2)`;
+
+/** Each open hood's air now and with every leak of the runs table mended: a saved leak is not air gained at a hood. */
+export function atHoods(frame: Frame): SheetCell[] {
+  const code = onceRunsAndCurve(frame, solved(frame)).slice(1);
+  const { flow, runs } = { flow: frame.sheet("flow"), runs: frame.sheet("runs") };
+  const cells: SheetCell[] = [
+    text(`A${HOODS - 4}`, "What mending gives at each open hood", "section"),
+    text(
+      `A${HOODS - 3}`,
+      `The leaks of the sheet ${runs}, all of them mended, with the fan and the open gates of the sheet ${flow}. A leak area measured above may be typed there, in the column of leaks.`,
+      "note",
+    ),
+    text(
+      `A${HOODS - 2}`,
+      `Column F is the second column of SOLVE on the same table without its columns of leaks: =${solved(frame)}`,
+      "note",
+    ),
+    text(`F${HOODS - 1}`, "With all mended", "numberHeader"),
+    text(`A${HOODS}`, "Run", "header"),
+    formula(`B${HOODS}`, headingIn(frame, "Hood wants", "airflow"), "numberHeader"),
+    formula(`C${HOODS}`, headingIn(frame, "Hood gets", "airflow"), "numberHeader"),
+    text(`D${HOODS}`, "Share of wanted", "numberHeader"),
+    formula(`E${HOODS}`, headingIn(frame, "Its leak now", "airflow"), "numberHeader"),
+    ...spillOf(
+      MENDED_COLUMN,
+      HOODS,
+      HOODS_LAST,
+      [formatOf(frame, "airflow")],
+      `=IF(ISERROR(${flowHeaderCell(frame)}),"see ${flow}",${code})`,
+    ),
+    formula(`G${HOODS}`, headingIn(frame, "It gains", "airflow"), "numberHeader"),
+  ];
+  for (let at = HOODS_FIRST; at <= HOODS_LAST; at++) cells.push(...row(frame, at));
+  return cells;
+}
+
+/** One run, or the fan, whose row follows the last filled one of the runs table. */
+function row(frame: Frame, at: number): SheetCell[] {
+  const here = flowRow(at);
+  const [airflow, leak] = [flowCell(frame, "Airflow", here), flowCell(frame, "Leak", here)];
+  const wants = frame.ref("runs", runCell("Airflow", runsRow(at)));
+  const isHood = `AND(${frame.ref("runs", runCell("Hood", runsRow(at)))}<>"",${flowCell(frame, "Gate", here)}<>"shut")`;
+  const forHood = (fan: string, hood: string): string =>
+    `=IF(A${at}="","",IF(A${at}="Fan",${fan},IF(${isHood},${hood},"")))`;
+  const whole = { format: formatOf(frame, "airflow") };
+  const fine = { format: formatOf(frame, "leak") };
+  return [
+    formula(`A${at}`, `=IFERROR(${flowCell(frame, "Run", here)}&"","")`),
+    formula(`B${at}`, forHood('""', `IF(COUNT(${wants})=0,"",${wants})`), "result", whole),
+    formula(`C${at}`, forHood(airflow, `${airflow}-${leak}`), "result", whole),
+    formula(`D${at}`, `=IF(OR(COUNT(B${at})=0,COUNT(C${at})=0),"",C${at}/B${at})`, "result", { format: "0%" }),
+    formula(`E${at}`, `=IF(A${at}="","",${leak})`, "result", fine),
+    formula(`G${at}`, `=IF(OR(COUNT(C${at})=0,COUNT(F${at})=0),"",F${at}-C${at})`, "total", fine),
+  ];
+}
+
+/** The answer in three sentences. What the hoods do not get of it, the fan no longer moves: flow in is flow out. */
+export function gainedInWords(frame: Frame): string[] {
+  const unit = unitWord(frame, "airflow");
+  const [leaks, gained] = [
+    `ROUND(${ofFan(FLOW_ANSWER, "F", frame)},0)`,
+    `ROUND(SUMIF(${inHoods("A")},"<>Fan",${inHoods("G")}),0)`,
+  ];
+  return [
+    `"By SOLVE, all leaks of the sheet ${frame.sheet("runs")} add up to "&${leaks}&" "&${unit}&"."`,
+    `"With all of them mended the open hoods get "&${gained}&" "&${unit}&" more."`,
+    `"The other "&(${leaks}-${gained})&" "&${unit}&" the fan no longer moves: a tighter system resists it more."`,
+  ].map((words) => fromAnswer(FLOW_ANSWER, words, frame));
+}

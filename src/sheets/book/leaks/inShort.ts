@@ -1,0 +1,53 @@
+import { formula, text } from "../../cells";
+import type { SheetCell } from "../../workbook";
+import type { Frame } from "../frame";
+import { totals } from "../parts/totals";
+import { formatOf, unitOnly, unitWord } from "../parts/units";
+import { gainedInWords } from "./atHoods";
+import { IN_SHORT, inLog, inWorked, MEND_NEXT_CELL } from "./layout";
+import { nextGate } from "./worked";
+
+/** What the whole log comes to: the plain sum of the readings, and what SOLVE makes of it at the hoods. */
+export function inShort(frame: Frame): SheetCell[] {
+  const flow = unitOnly(frame, "airflow");
+  const leak = formatOf(frame, "leak");
+  const unit = unitWord(frame, "airflow");
+  const [saved, before] = [inLog("I"), inWorked("K")];
+  const any = (range: string, code: string): string => `=IF(COUNT(${range})=0,"",${code})`;
+  // of a mended gate what is left is the reading after; of the others, the one before
+  const left = `SUM(${before})-SUM(${saved})`;
+  const against = `COUNTIF(${saved},"<0")`;
+  return [
+    text(`A${IN_SHORT}`, "In short", "section"),
+    text(`A${IN_SHORT + 1}`, "Mend next", "label"),
+    formula(MEND_NEXT_CELL, nextGate, "total"),
+    ...totals(`A${IN_SHORT + 2}`, 1, [
+      { label: "Saved, plain sum", code: any(saved, `SUM(${saved})`), format: leak, unit: flow },
+      { label: "Leaks still there", code: any(before, left), format: leak, unit: flow },
+      { label: "Cost so far", code: any(inLog("G"), `SUM(${inLog("G")})`), format: "#,##0.00" },
+      { label: "Time so far", code: any(inLog("H"), `SUM(${inLog("H")})`), format: "0", unit: '="min"' },
+      {
+        label: "Cost of the saving",
+        code: `=IF(COUNT(${saved},${inLog("G")})<2,"",IF(SUM(${saved})>0,SUM(${inLog("G")})/SUM(${saved}),"nothing saved"))`,
+        format: "0.00",
+        unit: `="per "&${unit}`,
+      },
+    ]),
+    formula(
+      `D${IN_SHORT + 1}`,
+      `=IF(COUNT(${saved})=0,"","Plain sum: by the readings, "&COUNT(${saved})&" mended gates leak "&ROUND(SUM(${saved}),1)&" "&${unit}&" less than before.")`,
+      "total",
+    ),
+    formula(
+      `D${IN_SHORT + 2}`,
+      `=IF(${against}=0,"",${against}&" of them "&IF(${against}=1,"reads","read")&" more after than before: no saving, and it counts against the sum. Measure again.")`,
+      "total",
+    ),
+    ...gainedInWords(frame).map((code, line) => formula(`D${IN_SHORT + 3 + line}`, code, "total")),
+    text(
+      `D${IN_SHORT + 6}`,
+      "Neither says what a hood captures; and a patch that closes a leak still has to be safe.",
+      "note",
+    ),
+  ];
+}

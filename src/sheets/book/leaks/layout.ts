@@ -1,0 +1,56 @@
+import { columnLetters } from "../../address";
+import type { Frame } from "../frame";
+import { FLOW_COLUMN, FLOW_HEADER, FLOW_LAST, RUNS_FIRST } from "../layout";
+import { inRows } from "../parts/block";
+
+/**
+ * Where things stand on the sheet of leaks: what it comes to, the meter, the log, what follows from the log gate by gate
+ * in the log's order, and last what mending gives at the hoods, a row for each run as on the sheet Flow.
+ */
+export const IN_SHORT = 6; // row of its title
+export const MEND_NEXT_CELL = "B7"; // its text names the gate to mend next
+
+export const METER = 14; // row of its title
+export const HEAD_CELL = "$B$15";
+export const PERCENT_CELL = "$B$16";
+export const FLOOR_CELL = "$B$17";
+export const MOST_CELL = "$B$18"; // the largest airflow that the head can read
+
+export const LOG = 22; // row of the header
+export const LOG_FIRST = LOG + 1;
+export const LOG_LAST = LOG + 16;
+
+export const WORKED = LOG_LAST + 4; // row of the header
+export const WORKED_FIRST = WORKED + 1;
+export const WORKED_LAST = WORKED + LOG_LAST - LOG;
+export const WORKED_NOTES = WORKED_LAST + 1;
+
+export const HOODS = WORKED_NOTES + 10; // row of the header
+export const HOODS_FIRST = HOODS + 1;
+export const HOODS_LAST = HOODS + FLOW_LAST - FLOW_HEADER;
+
+/** The row of "worked out" that belongs to a row of the log. */
+export const workedRow = (logRow: number): number => logRow + WORKED - LOG;
+
+export const inLog = (letters: string): string => inRows(letters, LOG_FIRST, LOG_LAST);
+export const inWorked = (letters: string): string => inRows(letters, WORKED_FIRST, WORKED_LAST);
+export const inHoods = (letters: string): string => inRows(letters, HOODS_FIRST, HOODS_LAST);
+
+/** The columns of SOLVE's answer that are used here, in their order there. */
+const flowColumns = ["Run", "Airflow", "Velocity", "Static suction", "Leak", "Run loss", "Gate", "Note"] as const;
+type FlowColumn = (typeof flowColumns)[number];
+
+const flowLetters = (column: FlowColumn): string => columnLetters(FLOW_COLUMN + flowColumns.indexOf(column));
+
+/** A column of SOLVE's answer on the sheet Flow without its header. */
+export const flowColumn = (frame: Frame, column: FlowColumn): string =>
+  frame.ref("flow", inRows(flowLetters(column), FLOW_HEADER + 1, FLOW_LAST));
+
+export const flowCell = (frame: Frame, column: FlowColumn, row: number): string =>
+  frame.ref("flow", `${flowLetters(column)}${row}`);
+
+/** SOLVE's answer has the order of the runs table. */
+export const flowRow = (hoodsRow: number): number => hoodsRow - HOODS + FLOW_HEADER;
+export const runsRow = (hoodsRow: number): number => hoodsRow - HOODS_FIRST + RUNS_FIRST;
+
+export const flowHeaderCell = (frame: Frame): string => flowCell(frame, "Run", FLOW_HEADER);

@@ -1,0 +1,46 @@
+import { text } from "../../cells";
+import type { SheetOf } from "../frame";
+import { printing } from "../parts/printing";
+import { sheetHead } from "../parts/sheetHead";
+import { atHoods } from "./atHoods";
+import type { LeaksContents } from "./contents";
+import { inShort } from "./inShort";
+import { HOODS, HOODS_LAST, inLog, LOG, WORKED } from "./layout";
+import { conditionList, leakLog } from "./log";
+import { meter } from "./meter";
+import { workedOut } from "./worked";
+
+export { emptyLeaks, exampleLeaks, type LeaksContents } from "./contents";
+
+/** The leaks of the gates before and after mending, what that saved, and which to mend next. */
+export const leaksSheet: SheetOf<LeaksContents> = (frame, { invented, head, gates }) => ({
+  name: frame.sheet("leaks"),
+  columns: [18, 9, 18, 9, 9, 9, 8.5, 8, 9, 52, ...new Array<number>(14).fill(11), 12],
+  tallRows: [
+    { row: LOG, lines: 3 },
+    { row: WORKED, lines: 4 },
+    { row: HOODS - 1, lines: 2 },
+    { row: HOODS, lines: 4 },
+  ],
+  frozen: { rows: 0, columns: 0 },
+  cells: [
+    ...sheetHead(
+      frame.sheet("leaks"),
+      "Measure what each gate leaks, mend it, measure again: what did it save, and which comes next?",
+      invented,
+    ),
+    text("A5", "Cut the power and let the wheel stop before you reach into a gate, a duct or the fan.", "total"),
+    ...inShort(frame),
+    ...meter(frame, head),
+    ...leakLog(frame, gates),
+    ...workedOut(frame),
+    ...atHoods(frame),
+  ],
+  lists: [conditionList],
+  flags: [
+    { range: inLog("J"), containsText: "measure again", style: "flag" },
+    { range: inLog("J"), containsText: "check it", style: "flag" },
+    { range: inLog("J"), containsText: "mend this one next", style: "flag" },
+  ],
+  print: { ...printing(frame, "landscape", 1), area: `A1:J${HOODS_LAST}` },
+});

@@ -1,0 +1,99 @@
+/**
+ * The leak log. It is a plain sheet and no function over a range, on purpose: each step, from two readings to the gate to
+ * mend next, stands in a cell where it can be read and changed, and a column of one's own is added as in any sheet. A
+ * function would have hidden the steps, and fixed the columns.
+ */
+import { gateConditions } from "../../../reference/gateConditions";
+import { formula, input, text } from "../../cells";
+import type { ChoiceList, SheetCell } from "../../workbook";
+import type { Frame } from "../frame";
+import { formatOf, headingIn, unitWord } from "../parts/units";
+import type { LoggedGate } from "./contents";
+import { HEAD_CELL, inLog, LOG, LOG_FIRST, LOG_LAST, MOST_CELL, workedRow } from "./layout";
+
+const GATE_NOTE = "The name of its run, where it has one: then the suction is taken from there.";
+const CONDITION_NOTE = "How the gate was found: a name from the table gates. Only the estimate below uses it.";
+const SUCTION_NOTE = "Static suction in the duct at the gate while measuring, above 0.";
+const AFTER_NOTE = "Blank until it is mended and measured again. 0 is a reading: nothing measurable.";
+const SAVED_NOTE =
+  "Before less after. A negative one stays in the sum: it is no saving, and says that something is wrong.";
+
+export const conditionList: ChoiceList = {
+  range: inLog("C"),
+  choices: gateConditions.map(({ key }) => key),
+  strict: false,
+};
+
+/** A row for each gate: what was found, what the mending took, and what it says. */
+export function leakLog(frame: Frame, gates: readonly LoggedGate[]): SheetCell[] {
+  const number = "numberHeader";
+  const cells: SheetCell[] = [
+    text(`A${LOG - 2}`, "Leak log", "section"),
+    text(
+      `A${LOG - 1}`,
+      "Read each gate as you find it; mend it; read it again in the same way, with the same gates open.",
+      "note",
+    ),
+    text(`A${LOG}`, "Gate", "header", { note: GATE_NOTE }),
+    formula(`B${LOG}`, headingIn(frame, "Across", "diameter"), number),
+    text(`C${LOG}`, "Condition, as found", "header", { note: CONDITION_NOTE }),
+    formula(`D${LOG}`, headingIn(frame, "Suction there", "pressure"), number, { note: SUCTION_NOTE }),
+    formula(`E${LOG}`, headingIn(frame, "Leak before", "airflow"), number),
+    formula(`F${LOG}`, headingIn(frame, "Leak after", "airflow"), number, { note: AFTER_NOTE }),
+    text(`G${LOG}`, "Cost (your money)", number),
+    text(`H${LOG}`, "Time (min)", number),
+    formula(`I${LOG}`, headingIn(frame, "Saved", "airflow"), number, { note: SAVED_NOTE }),
+    text(`J${LOG}`, "What the readings say", "header"),
+  ];
+  const leak = { format: formatOf(frame, "leak") };
+  for (let at = LOG_FIRST; at <= LOG_LAST; at++) {
+    const gate = gates[at - LOG_FIRST];
+    const [before, after] = [`K${workedRow(at)}`, `L${workedRow(at)}`];
+    cells.push(
+      input(`A${at}`, gate?.gate ?? null),
+      input(`B${at}`, gate?.diameter ?? null),
+      input(`C${at}`, gate?.condition ?? null),
+      input(`D${at}`, gate?.suction ?? null, { format: formatOf(frame, "pressure") }),
+      input(`E${at}`, gate?.before ?? null, leak),
+      input(`F${at}`, gate?.after ?? null, leak),
+      input(`G${at}`, gate?.cost ?? null),
+      input(`H${at}`, gate?.minutes ?? null),
+      formula(`I${at}`, `=IF(COUNT(${before}:${after})<2,"",${before}-${after})`, "total", leak),
+      formula(`J${at}`, `=${verdict(frame, at)}`),
+    );
+  }
+  return cells;
+}
+
+/** What the two readings of a gate say, in words; the first thing that is wrong is said first. */
+function verdict(frame: Frame, at: number): string {
+  const worked = workedRow(at);
+  const [before, after, saved, error, order] = [`E${at}`, `F${at}`, `I${at}`, `U${worked}`, `B${worked}`];
+  const said = (airflow: string): string => `ROUND(${airflow},1)&" "&${unitWord(frame, "airflow")}`;
+  const cases: readonly (readonly [when: string, says: string])[] = [
+    [`AND(A${at}="",COUNTA(B${at}:H${at})=0)`, '""'],
+    [`A${at}=""`, '"give the gate a name"'],
+    [`${before}=""`, '"measure its leak first"'],
+    ...wrong("the leak before", before),
+    [
+      `AND(${after}="",${order}="")`,
+      `IF(S${worked}="","type the meter's head in ${HEAD_CELL.replaceAll("$", "")}","no more than the meter's error: leave it")`,
+    ],
+    [`${after}=""`, `IF(${order}=1,"mend this one next","not mended: number "&${order}&" in turn")`],
+    ...wrong("the leak after", after),
+    [`${after}>${before}`, `"after is above before by "&${said(`-${saved}`)}&": measure again"`],
+    [`${error}=""`, `"type the meter's head in ${HEAD_CELL.replaceAll("$", "")}"`],
+    [`${saved}>${error}`, `"mended: the difference is more than the error of ± "&${said(error)}`],
+  ];
+  const rest = `"too small to tell: within the error of ± "&${said(error)}`;
+  return cases.reduceRight((otherwise, [when, says]) => `IF(${when},${says},${otherwise})`, rest);
+}
+
+const wrong = (what: string, cell: string): readonly (readonly [string, string])[] => [
+  [`COUNT(${cell})=0`, `"check it: ${what} must be a number"`],
+  [`${cell}<0`, `"check it: ${what} cannot be below 0"`],
+  [
+    `AND(COUNT(${MOST_CELL})=1,${cell}>${MOST_CELL})`,
+    `"check it: ${what} is above the "&${MOST_CELL}&" that the meter can read"`,
+  ],
+];

@@ -1,0 +1,55 @@
+import { formula, input, text } from "../../cells";
+import type { SheetCell } from "../../workbook";
+import type { Frame } from "../frame";
+import { bySystem, unitOnly, unitWord } from "../parts/units";
+import { FLOOR_CELL, HEAD_CELL, METER, MOST_CELL, PERCENT_CELL } from "./layout";
+
+const HEAD_NOTE = "Diameter of the meter's own opening: the air passes its face, so that is the area that counts.";
+const ERROR_NOTE =
+  "From the meter's own data sheet. Blank: 3 % of the reading, of a vane meter, from memory; the table meters has others.";
+const FLOOR_NOTE =
+  "From the meter's own data sheet. Blank: 0.2 m/s (39.4 fpm), of a vane meter, from memory; the table meters has others.";
+const MOST_NOTE =
+  "60 m/s (11811 fpm) through the head, more than hand-held meters read: a house judgement. A leak above it is refused.";
+
+const plain = (address: string): string => address.replaceAll("$", "");
+
+/** The errors of the meter, with what stands for a blank. */
+export const percent = `IF(${PERCENT_CELL}="",3,${PERCENT_CELL})`;
+export const floor = (frame: Frame): string => `IF(${FLOOR_CELL}="",${bySystem(frame, "39.37", "0.2")},${FLOOR_CELL})`;
+
+/** The area of the head, and the number by which velocity times that area is an airflow, both in the sheet's units. */
+export const headArea = (frame: Frame): string => `(PI()/4*(${HEAD_CELL}/${bySystem(frame, "12", "1000")})^2)`;
+export const hours = (frame: Frame): string => bySystem(frame, "1", "3600");
+
+/** The meter that read the leaks: its head and its errors. */
+export function meter(frame: Frame, head: number | null): SheetCell[] {
+  const most = `${headArea(frame)}*${bySystem(frame, "11811", "60*3600")}`;
+  return [
+    text(`A${METER}`, "The meter", "section"),
+    text(`A${METER + 1}`, "Its head, across", "label"),
+    input(plain(HEAD_CELL), head, { note: HEAD_NOTE }),
+    formula(`C${METER + 1}`, unitOnly(frame, "diameter"), "unit"),
+    text(`A${METER + 2}`, "± of the reading", "label"),
+    input(plain(PERCENT_CELL), null, { note: ERROR_NOTE }),
+    text(`C${METER + 2}`, "% (blank: 3)", "unit"),
+    text(`A${METER + 3}`, "± whatever it reads", "label"),
+    input(plain(FLOOR_CELL), null, { note: FLOOR_NOTE }),
+    formula(`C${METER + 3}`, `=${bySystem(frame, '"fpm (blank: 39.4)"', '"m/s (blank: 0.2)"')}`, "unit"),
+    text(`A${METER + 4}`, "It can read up to", "label", { note: MOST_NOTE }),
+    formula(
+      plain(MOST_CELL),
+      `=IF(COUNT(${HEAD_CELL})=0,"",IF(${HEAD_CELL}>0,ROUND(${most},0),"a head must be above 0"))`,
+      "result",
+      { format: "#,##0", note: MOST_NOTE },
+    ),
+    formula(`C${METER + 4}`, `=IF(COUNT(${MOST_CELL})=0,"",${unitWord(frame, "airflow")})`, "unit"),
+    text(
+      `D${METER + 1}`,
+      "A vane head over a small slot reads its own face: take velocity times the head's area, not the slot's.",
+      "note",
+    ),
+    text(`D${METER + 2}`, "The head also chokes the slot, so the true leak is larger: these are estimates.", "note"),
+    text(`D${METER + 3}`, "Note the suction with each reading: it changes with the gates that are open.", "note"),
+  ];
+}

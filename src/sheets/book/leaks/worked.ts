@@ -1,0 +1,103 @@
+import { formula, text } from "../../cells";
+import type { SheetCell } from "../../workbook";
+import type { Frame } from "../frame";
+import { blockOf } from "../parts/block";
+import { formatOf, headingIn, unitWord } from "../parts/units";
+import { HEAD_CELL, inLog, inWorked, LOG_FIRST, LOG_LAST, WORKED, WORKED_NOTES, workedRow } from "./layout";
+import { floor, percent } from "./meter";
+import { workedGate } from "./workedGate";
+
+const ESTIMATE_NOTE =
+  "An estimate of common practice for that condition and diameter at the typed suction: measure yours.";
+const AREA_NOTE = "The opening that would pass the leak at the typed suction. It is what a patch has to close.";
+const BOTH_NOTE = "Both readings may be off, independently: the root of the sum of their squares.";
+const WAITS_NOTE =
+  "Not mended, and more than the meter's error: the leak at the suction of the sheet Flow, or as read where there is none.";
+const HANDED_NOTE = "Only what is sound is handed on, so that a wrong reading spoils no other row.";
+const SPEED_NOTE =
+  "Airflow over the area of the head. A 0 is handed on as 0.001, since the functions take 0 for a blank.";
+
+const plain = (range: string): string => range.replaceAll("$", "");
+const block = (letters: string): string => plain(inWorked(letters));
+
+/** The functions over whole columns, each named where its answer stands. */
+const codes = (frame: Frame) => {
+  const [units, density] = [frame.name("units"), frame.name("density")];
+  return {
+    estimate: `=DUCT.GATELEAK(${block("V")},${block("W")},${block("X")},${density},${units})`,
+    elsewhere: `=DUCT.LEAKAT(${block("K:L")},${block("M:N")},${block("O:P")})`,
+    area: `=DUCT.LEAKAREA(${block("K:L")},${block("M:N")},,${density},${units})`,
+    error: `=DUCT.AIRFLOWERROR(${block("Q:R")},${HEAD_CELL},${percent},${floor(frame)},,${units})`,
+  };
+};
+
+/** What the log means, gate by gate: four functions over whole columns, and ordinary formulas. */
+export function workedOut(frame: Frame): SheetCell[] {
+  const { estimate, elsewhere, area, error } = codes(frame);
+  const leak = formatOf(frame, "leak");
+  const cells: SheetCell[] = [
+    text(`A${WORKED - 2}`, "The same gates, worked out", "section"),
+    text(
+      `A${WORKED - 1}`,
+      `Columns K to Y, at the right, hold the meter's error and what the functions are handed.`,
+      "note",
+    ),
+    ...headers(frame),
+    ...blockOf(inWorked("C"), leak, estimate),
+    ...blockOf(inWorked("E:F"), leak, elsewhere),
+    ...blockOf(inWorked("G:H"), frame.units === "SI" ? "#,##0" : "0.00", area),
+    ...blockOf(inWorked("S:T"), leak, error),
+    ...[`C: ${estimate}`, `E and F: ${elsewhere}`, `G and H: ${area}`, `S and T: ${error}`].map((words, index) =>
+      text(`A${WORKED_NOTES + index}`, words, "note"),
+    ),
+  ];
+  for (let at = LOG_FIRST; at <= LOG_LAST; at++) cells.push(...workedGate(frame, at, workedRow(at)));
+  return cells;
+}
+
+function headers(frame: Frame): SheetCell[] {
+  const named = (letter: string, words: string, note?: string): SheetCell =>
+    text(`${letter}${WORKED}`, words, "numberHeader", note === undefined ? {} : { note });
+  const measured = (
+    letter: string,
+    words: string,
+    quantity: Parameters<typeof headingIn>[2],
+    note?: string,
+  ): SheetCell =>
+    formula(
+      `${letter}${WORKED}`,
+      headingIn(frame, words, quantity),
+      "numberHeader",
+      note === undefined ? {} : { note },
+    );
+  return [
+    text(`A${WORKED}`, "Gate", "header"),
+    named("B", "Mend in order"),
+    measured("C", "Estimate for its condition", "airflow", ESTIMATE_NOTE),
+    measured("D", "At a suction of", "pressure"),
+    measured("E", "it leaks before", "airflow"),
+    measured("F", "and after", "airflow"),
+    measured("G", "Leak area before", "openArea", AREA_NOTE),
+    measured("H", "Leak area after", "openArea", AREA_NOTE),
+    formula(`I${WORKED}`, `="Cost per "&${unitWord(frame, "airflow")}&" saved"`, "numberHeader"),
+    text(`J${WORKED}`, "Where the suction in D comes from", "header"),
+    measured("K", "Handed on, before", "airflow", HANDED_NOTE),
+    measured("L", "Handed on, after", "airflow", HANDED_NOTE),
+    measured("M", "Suction, before", "pressure"),
+    measured("N", "Suction, after", "pressure"),
+    measured("O", "Other suction, before", "pressure"),
+    measured("P", "Other suction, after", "pressure"),
+    measured("Q", "In the head, before", "velocity", SPEED_NOTE),
+    measured("R", "In the head, after", "velocity", SPEED_NOTE),
+    measured("S", "± before", "airflow"),
+    measured("T", "± after", "airflow"),
+    measured("U", "± of the difference", "airflow", BOTH_NOTE),
+    text(`V${WORKED}`, "Condition", "header"),
+    measured("W", "Across", "diameter"),
+    measured("X", "Suction", "pressure"),
+    measured("Y", "Waits to be mended", "airflow", WAITS_NOTE),
+  ];
+}
+
+/** The name of the gate to mend next, in words where there is none. */
+export const nextGate = `=IF(COUNT(${inWorked("B")})=0,IF(COUNT(${inWorked("K")})=0,"no leak logged yet","none left"),INDEX(${inLog("A")},MATCH(1,${inWorked("B")},0)))`;

@@ -1,0 +1,72 @@
+import { formula } from "../../cells";
+import type { SheetCell } from "../../workbook";
+import type { Frame } from "../frame";
+import { formatOf } from "../parts/units";
+import { flowColumn, inWorked, MOST_CELL, WORKED_FIRST } from "./layout";
+import { headArea, hours } from "./meter";
+
+/** The row of one gate; what the functions answer over whole columns is not written here. */
+export function workedGate(frame: Frame, log: number, at: number): SheetCell[] {
+  const leak = { format: formatOf(frame, "leak") };
+  const pressure = { format: formatOf(frame, "pressure") };
+  const cell = (letter: string, code: string, extra: { format?: string } = {}): SheetCell =>
+    formula(`${letter}${at}`, `=${code}`, "result", extra);
+  const { typed, other, told } = suctions(frame, log, at);
+  return [
+    cell("A", `A${log}&""`),
+    cell("B", order(at), { format: "0" }),
+    cell("D", other, pressure),
+    cell("I", paid(log, at), { format: "0.00" }),
+    cell("J", told),
+    cell("K", sound(log, "E"), leak),
+    cell("L", sound(log, "F"), leak),
+    cell("M", `IF(K${at}="","",${typed})`, pressure),
+    cell("N", `IF(L${at}="","",${typed})`, pressure),
+    cell("O", `IF(OR(K${at}="",${typed}=""),"",D${at})`, pressure),
+    cell("P", `IF(OR(L${at}="",${typed}=""),"",D${at})`, pressure),
+    cell("Q", speed(frame, `K${at}`), { format: formatOf(frame, "velocity") }),
+    cell("R", speed(frame, `L${at}`), { format: formatOf(frame, "velocity") }),
+    cell("U", `IF(COUNT(S${at}:T${at})<2,"",SQRT(S${at}*S${at}+T${at}*T${at}))`, leak),
+    cell("V", `IF(COUNT(W${at}:X${at})<2,"",C${log}&"")`),
+    cell("W", `IF(OR(C${log}="",COUNT(B${log})=0,${typed}=""),"",IF(B${log}>0,B${log},""))`),
+    cell("X", `IF(COUNT(W${at})=0,"",${typed})`, pressure),
+    cell("Y", waits(log, at), leak),
+  ];
+}
+
+/** A reading as the functions may have it: a number, at least 0, within what the meter reads, of a gate with a name. */
+function sound(log: number, letter: "E" | "F"): string {
+  const reading = `${letter}${log}`;
+  const beyond = `AND(COUNT(${MOST_CELL})=1,${reading}>${MOST_CELL})`;
+  return `IF(OR(A${log}="",COUNT(${reading})=0),"",IF(OR(${reading}<0,${beyond}),"",${reading}))`;
+}
+
+/** The suction as typed, the one to compare at, and where that comes from. SOLVE's is taken where it has a run of that name. */
+function suctions(frame: Frame, log: number, at: number) {
+  const place = `MATCH(A${log}&"",${flowColumn(frame, "Run")},0)`;
+  const solved = `INDEX(${flowColumn(frame, "Static suction")},${place})`;
+  const typed = `IF(COUNT(D${log})=0,"",IF(D${log}>0,D${log},""))`;
+  const flow = frame.sheet("flow");
+  const missing = `IF(D${log}="","type the suction in D${log}","check it: the suction must be a number above 0")`;
+  const from = `IF(ISNUMBER(${solved}),"sheet ${flow}, where the run has this name","as typed: sheet ${flow} gives none for this name")`;
+  return {
+    typed,
+    other: `IF(A${log}="","",IF(ISNUMBER(${solved}),${solved},${typed}))`,
+    told: `IF(OR(A${log}="",COUNT(K${at})=0),"",IF(${typed}="",${missing},${from}))`,
+  };
+}
+
+const speed = (frame: Frame, reading: string): string =>
+  `IF(OR(COUNT(${reading})=0,COUNT(${MOST_CELL})=0),"",MAX(0.001,${reading}/${headArea(frame)}/${hours(frame)}))`;
+
+/** What mending took for each unit of airflow saved, where more than the error was saved. */
+const paid = (log: number, at: number): string =>
+  `IF(OR(COUNT(G${log})=0,COUNT(U${at})=0,COUNT(I${log})=0),"",IF(I${log}>U${at},G${log}/I${log},""))`;
+
+/** The leak of a gate that is worth mending; rounded, so that COUNTIF compares what it prints. */
+const waits = (log: number, at: number): string =>
+  `IF(OR(COUNT(K${at})=0,F${log}<>"",COUNT(S${at})=0),"",IF(K${at}<=S${at},"",ROUND(IF(COUNT(E${at})=1,E${at},K${at}),4)))`;
+
+/** The place among those that wait, the largest leak first and the upper row before its equal. */
+const order = (at: number): string =>
+  `IF(Y${at}="","",COUNTIF(${inWorked("Y")},">"&Y${at})+COUNTIF(Y$${WORKED_FIRST}:Y${at},Y${at}))`;

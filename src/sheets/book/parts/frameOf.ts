@@ -1,0 +1,26 @@
+import type { UnitSystem } from "../../../reference/quantities";
+import { type Frame, type SheetKey, usualNames } from "../frame";
+import { namedCells } from "../start/startLayout";
+import type { Plan, Taken } from "./plan";
+
+/** What the sheets of a plan call one another. */
+export function frameOf(units: UnitSystem, planned: Plan, taken: Taken): Frame {
+  const ref = (key: SheetKey, range: string): string => {
+    const name = planned.sheets[key];
+    if (name === undefined) throw new Error(`a sheet refers to ${usualNames[key]}, which is neither added nor there`);
+    return `${quoted(name)}!${range}`;
+  };
+  return {
+    units,
+    sheet: (key) => planned.sheets[key] ?? usualNames[key],
+    has: (key) => planned.sheets[key] !== undefined,
+    ref,
+    name: (key) => {
+      if (planned.added.includes("start")) return planned.names[key];
+      return taken.ourNames?.[key] ?? ref("start", namedCells[key]);
+    },
+  };
+}
+
+/** A sheet's name as a formula writes it. */
+const quoted = (name: string): string => (/^[A-Za-z]+$/.test(name) ? name : `'${name.replaceAll("'", "''")}'`);

@@ -1,0 +1,75 @@
+import { cellNames, type CellNameKey, type SheetKey, sheetKeys, usualNames } from "../frame";
+
+/** What a workbook has already. */
+export interface Taken {
+  readonly sheets: readonly string[];
+  readonly names: readonly string[];
+  readonly ours?: Partial<Record<SheetKey, string>>; // those of the sheets that are a budget's own
+  readonly ourNames?: Partial<Record<CellNameKey, string>>; // what its Start calls our cells
+}
+
+export interface Plan {
+  readonly added: readonly SheetKey[]; // in the usual order
+  readonly sheets: Readonly<Partial<Record<SheetKey, string>>>; // names of the sheets that are added or used
+  readonly names: Readonly<Record<CellNameKey, string>>; // of the cells of a Start that is added
+}
+
+/** The sheets whose cells each sheet reads. The checks of Runs stand on Budget, and the point of Fan on Flow. */
+const reads: Readonly<Record<SheetKey, readonly SheetKey[]>> = {
+  start: [],
+  runs: ["start", "budget"],
+  fan: ["start", "budget", "flow"],
+  budget: ["start", "runs"],
+  flow: ["start", "runs", "fan"],
+  leaks: ["start", "runs", "fan", "flow"],
+  readings: ["start"],
+  claims: ["start"],
+  summary: ["start", "runs", "fan", "budget", "flow"],
+  tables: [],
+  cautions: [],
+  about: [],
+};
+
+/** Which sheets to add for those that were ordered, and what they are called. */
+export function plan(ordered: readonly SheetKey[], taken: Taken): Plan {
+  const ours = taken.ours ?? {};
+  const added = withWhatTheyRead(ordered, ours);
+  const sheetNames = new Set(taken.sheets.map(sameName));
+  const sheets: Partial<Record<SheetKey, string>> = { ...ours };
+  for (const key of sheetKeys) if (added.has(key)) sheets[key] = freeName(usualNames[key], " ", sheetNames);
+  const usedNames = new Set(taken.names.map(sameName));
+  const names = Object.fromEntries(cellNames.map((key) => [key, freeName(key, "_", usedNames)])) as Plan["names"];
+  return { added: sheetKeys.filter((key) => added.has(key)), sheets, names };
+}
+
+/**
+ * The ordered sheets and those that they read. A sheet that is there already is used, unless it reads one of a kind that
+ * is added now: it would answer for the old one.
+ */
+function withWhatTheyRead(ordered: readonly SheetKey[], ours: Partial<Record<SheetKey, string>>): Set<SheetKey> {
+  const added = new Set(ordered);
+  const readsAdded = (key: SheetKey): boolean => [...readsInAll(key)].some((other) => added.has(other));
+  for (let before = -1; before < added.size;) {
+    before = added.size;
+    for (const key of [...added])
+      for (const read of reads[key]) if (ours[read] === undefined || readsAdded(read)) added.add(read);
+  }
+  return added;
+}
+
+function readsInAll(key: SheetKey): Set<SheetKey> {
+  const all = new Set(reads[key]);
+  for (const other of all) reads[other].forEach((further) => all.add(further));
+  return all;
+}
+
+/** Spreadsheets take names that differ in case alone for the same. */
+const sameName = (name: string): string => name.toLowerCase();
+
+/** The name itself, or with the first number behind it that nothing else has. All of ours are short and plain. */
+function freeName(usual: string, between: string, used: Set<string>): string {
+  let name = usual;
+  for (let count = 2; used.has(sameName(name)); count++) name = `${usual}${between}${count}`;
+  used.add(sameName(name));
+  return name;
+}

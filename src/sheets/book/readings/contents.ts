@@ -1,0 +1,73 @@
+import type { UnitSystem } from "../../../reference/quantities";
+
+/** A reading of a meter that computes airflow from an area that was entered in it. */
+export interface AreaReading {
+  readonly name: string;
+  readonly diameter: number; // in, mm
+  readonly entered: number; // ft², m²
+  readonly shown: number; // cfm, m³/h
+}
+
+/** Readings along two lines at right angles, point by point. */
+export interface TraverseReadings {
+  readonly diameter: number; // in, mm
+  readonly points: number; // on a line
+  readonly readings: readonly (readonly [across: number, upAndDown: number])[]; // fpm, m/s
+}
+
+/** What the sheet of readings is filled with, in the units of its frame. */
+export interface ReadingsContents {
+  readonly invented: string | null; // the sentence that says so
+  readonly tryIt: string | null;
+  readonly areas: readonly AreaReading[];
+  readonly traverse: TraverseReadings | null;
+}
+
+export const emptyReadings: ReadingsContents = { invented: null, tryIt: null, areas: [], traverse: null };
+
+const INVENTED = "Invented for trying out: no such duct was read.";
+
+/** The first reading has a decimal place off in its area, the second is sound. The traverse is slower by the wall. */
+const inchPound: ReadingsContents = {
+  invented: INVENTED,
+  tryIt: "Try it: type 0.0873 in C9 and 312 in D9, as it should have been, and the slip is gone.",
+  areas: [
+    { name: "band saw", diameter: 4, entered: 0.873, shown: 3120 },
+    { name: "drum sander", diameter: 5, entered: 0.136, shown: 415 },
+  ],
+  traverse: {
+    diameter: 6,
+    points: 6,
+    readings: [
+      [2650, 2710],
+      [3060, 3080],
+      [3320, 3350],
+      [3290, 3260],
+      [3010, 2980],
+      [2600, 2560],
+    ],
+  },
+};
+
+const metric: ReadingsContents = {
+  invented: INVENTED,
+  tryIt: "Try it: type 0.00785 in C9 and 605 in D9, as it should have been, and the slip is gone.",
+  areas: [
+    { name: "resaw", diameter: 100, entered: 0.0785, shown: 6050 },
+    { name: "sanding table", diameter: 140, entered: 0.0154, shown: 1140 },
+  ],
+  traverse: {
+    diameter: 160,
+    points: 6,
+    readings: [
+      [17.1, 17.6],
+      [19.8, 20.1],
+      [21.4, 21.5],
+      [21.2, 21],
+      [19.5, 19.2],
+      [16.8, 16.5],
+    ],
+  },
+};
+
+export const exampleReadings = (units: UnitSystem): ReadingsContents => (units === "SI" ? metric : inchPound);

@@ -1,0 +1,46 @@
+import { text } from "../../cells";
+import type { SheetOf } from "../frame";
+import { printing } from "../parts/printing";
+import { sheetHead } from "../parts/sheetHead";
+import { areas } from "./areas";
+import type { ReadingsContents } from "./contents";
+import { AREAS, DUCT_CELL, inAreas, inTraverse, LAST_ROW, plain, TRAVERSE } from "./layout";
+import { results } from "./results";
+import { kindList, pointsList, traverse } from "./traverse";
+
+export { emptyReadings, exampleReadings, type ReadingsContents } from "./contents";
+
+/** Meter readings: the commonest slip, and what a duct carries. */
+export const readingsSheet: SheetOf<ReadingsContents> = (frame, contents) => ({
+  name: frame.sheet("readings"),
+  columns: [24, 10.5, 14, 10, 9, 7.5, 10.5, 60, 4, 4, 12, 12, 12, 12],
+  tallRows: [
+    { row: AREAS, lines: 3 },
+    { row: TRAVERSE, lines: 3 },
+  ],
+  frozen: { rows: 0, columns: 0 },
+  cells: [
+    ...sheetHead(
+      frame.sheet("readings"),
+      "What a meter showed, what it should have shown, and how much air a duct carries.",
+      contents.invented,
+    ),
+    ...(contents.tryIt === null ? [] : [text("D3", contents.tryIt)]),
+    text(
+      "A5",
+      "A vane head over a small slot reads the air through its own face: take the head's diameter as the duct there, not the slot's.",
+      "note",
+    ),
+    ...areas(frame, contents.areas),
+    ...traverse(frame, contents.traverse),
+    ...results(frame),
+  ],
+  lists: [kindList, pointsList],
+  flags: [
+    { range: plain(inAreas("H")), containsText: "slip", style: "flag" },
+    { range: plain(inAreas("H")), containsText: "check it", style: "flag" },
+    { range: plain(inTraverse("D")), containsText: "check it", style: "flag" },
+    { range: `D${plain(DUCT_CELL).slice(1)}`, containsText: "check it", style: "flag" },
+  ],
+  print: { ...printing(frame, "landscape", 1), area: `A1:H${LAST_ROW}` },
+});

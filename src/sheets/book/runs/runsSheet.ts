@@ -1,0 +1,102 @@
+import { cellAddress } from "../../address";
+import { formula, input, text } from "../../cells";
+import type { SheetCell } from "../../workbook";
+import type { WorkshopRun } from "../../demo/workshop";
+import type { Frame, SheetOf } from "../frame";
+import { BUDGET_HEADER, runCell, runColumns, RUNS_COLUMN, RUNS_FIRST, RUNS_HEADER, RUNS_LAST } from "../layout";
+import { BUDGET_ANSWER, fromAnswer, ofFan } from "../parts/answers";
+import { printing } from "../parts/printing";
+import { totals } from "../parts/totals";
+import { formatOf, headingIn, rounded, unitOnly, unitWord } from "../parts/units";
+import { runsColumns } from "./runsColumns";
+import type { RunsContents } from "./runsContents";
+import { runsLists } from "./runsLists";
+
+/** The ducts: what the user types, and beside each run what that does. */
+export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
+  name: frame.sheet("runs"),
+  columns: [20, ...runColumns.map((column) => runsColumns[column].width)],
+  tallRows: [{ row: RUNS_HEADER, lines: 3 }],
+  frozen: { rows: RUNS_HEADER, columns: 2 },
+  cells: [
+    text("A1", "Runs: your ducts", "title"),
+    text("C1", "One row for each duct between two junctions. Select a heading to read what it takes."),
+    text(
+      "C2",
+      tryIt ?? "Begin with the hoods, then the mains that they join, and end with the run that joins the fan.",
+    ),
+    text("C3", "Column A says what each run does: settles means that dust will lie in that duct.", "note"),
+    ...overview(frame),
+    text(`A${RUNS_HEADER}`, "Check", "header"),
+    ...runColumns.map((column, index) => headerCell(frame, column, cellAddress(RUNS_COLUMN + index, RUNS_HEADER))),
+    ...Array.from({ length: RUNS_LAST - RUNS_HEADER }, (_, index) =>
+      runRow(frame, RUNS_FIRST + index, runs[index] ?? {}),
+    ).flat(),
+  ],
+  lists: runsLists(),
+  flags: [{ range: `A${RUNS_FIRST}:A${RUNS_LAST}`, containsText: "settles", style: "flag" }],
+  print: printing(frame, "landscape", RUNS_HEADER),
+});
+
+/** What the sheet Budget says of all runs together, seen while one types. */
+function overview(frame: Frame): SheetCell[] {
+  const read = (code: string): string => fromAnswer(BUDGET_ANSWER, code, frame);
+  return [
+    ...totals("C5", 3, [
+      {
+        label: "Air asked of the fan",
+        code: read(ofFan(BUDGET_ANSWER, "C", frame)),
+        format: formatOf(frame, "airflow"),
+        unit: unitOnly(frame, "airflow"),
+      },
+      {
+        label: "Fan static pressure asked",
+        code: read(ofFan(BUDGET_ANSWER, "K", frame)),
+        format: formatOf(frame, "pressure"),
+        unit: unitOnly(frame, "pressure"),
+      },
+      {
+        label: "Runs whose dust settles",
+        code: read(`COUNTIF($A$${RUNS_FIRST}:$A$${RUNS_LAST},"settles*")`),
+        format: "0",
+      },
+    ]),
+  ];
+}
+
+function headerCell(frame: Frame, column: (typeof runColumns)[number], at: string): SheetCell {
+  const { quantity, note } = runsColumns[column];
+  if (quantity === undefined)
+    return text(at, column, column === "Device exponent" ? "numberHeader" : "header", { note });
+  return formula(at, headingIn(frame, column, quantity), "numberHeader", { note });
+}
+
+function runRow(frame: Frame, row: number, run: WorkshopRun): SheetCell[] {
+  return [
+    formula(`A${row}`, check(frame, row)),
+    ...runColumns.map((column) => {
+      const at = runCell(column, row);
+      // a formula that the user may type over: the dust of the sheet Start
+      if (column === "Dust" && run.Dust === undefined)
+        return formula(at, `=IF(${runCell("Run", row)}="","",${frame.name("dust")})`, "input");
+      return input(at, run[column] ?? null);
+    }),
+  ];
+}
+
+/** The velocity of a run in words: what a person at the machine needs to see beside the number just typed. */
+function check(frame: Frame, row: number): string {
+  const budget = (letter: string): string => frame.ref("budget", `$${letter}$${BUDGET_HEADER + row - RUNS_HEADER}`);
+  const note = budget("N");
+  const says = (words: string): string => `ISNUMBER(SEARCH("${words}",${note}))`;
+  const velocity = `${rounded(frame, budget("D"), { IP: 0, SI: 1 })}&" "&${unitWord(frame, "velocity")}`;
+  const speed = `IF(${says("dust settles")},"settles: ",IF(${says("too fast")},"too fast: ","ok: "))&${velocity}`;
+  const state = [
+    [`${runCell("Side", row)}="discharge"`, `"after the fan"`],
+    [`${runCell("Gate", row)}="shut"`, `"gate shut"`],
+    [says("cuts it off"), `"beyond a shut gate"`],
+    [`LEFT(${note},3)="no "`, `"no air asked"`],
+  ].reduceRight((rest, [when, words]) => `IF(${when},${words},${rest})`, speed);
+  const first = frame.ref("budget", `$B$${BUDGET_HEADER}`);
+  return `=IF(${runCell("Run", row)}="","",IF(ISERROR(${first}),"see ${frame.sheet("budget")} B${BUDGET_HEADER}",IFERROR(${state},"")))`;
+}

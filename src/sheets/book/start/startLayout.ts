@@ -1,0 +1,16 @@
+import type { CellNameKey } from "../frame";
+
+/** Where the settings stand on the sheet Start. */
+export const SETTINGS = 5; // row of their heading
+export const TEMPERATURE_CELL = "$B$7";
+export const ALTITUDE_CELL = "$B$8";
+
+/** The cells that formulas everywhere call by name. */
+export const namedCells: Readonly<Record<CellNameKey, string>> = {
+  units: "$B$6",
+  density: "$B$9",
+  dust: "$B$10",
+  transport: "$B$11",
+};
+
+export const STEPS = 13; // row of the heading of what to do

@@ -1,0 +1,50 @@
+import { formula, text } from "../../cells";
+import type { SheetCell } from "../../workbook";
+import type { Frame } from "../frame";
+import { besideColumn, FLOW_FIRST, RUN_LAST } from "../flow/flowLayout";
+import { formatOf, headingIn, SHARE } from "../parts/units";
+import { HOODS, MOST_HOODS } from "./summaryLayout";
+
+/** Less than this share of what a hood wants is called short, as the sheet Flow does. */
+const ENOUGH = 0.95;
+
+/** Each open hood: what it gets, what it wants, and whether that is met. */
+export function summaryHoods(frame: Frame): SheetCell[] {
+  const cells: SheetCell[] = [
+    text(`A${HOODS - 1}`, `Hoods, with the gates as on the sheet ${frame.sheet("flow")}`, "section"),
+    text(`A${HOODS}`, "Open hood", "header"),
+    formula(`B${HOODS}`, headingIn(frame, "Airflow", "airflow"), "numberHeader"),
+    formula(`C${HOODS}`, headingIn(frame, "Wanted", "airflow"), "numberHeader"),
+    text(`D${HOODS}`, "Share of wanted", "numberHeader"),
+    formula(`E${HOODS}`, headingIn(frame, "Velocity in its duct", "velocity"), "numberHeader"),
+    text(`F${HOODS}`, "In words", "header"),
+  ];
+  for (let k = 1; k <= MOST_HOODS; k++) cells.push(...hoodRow(frame, k, HOODS + k));
+  const count = `MAX(0,${frame.ref("flow", besideColumn("hoodNumber"))})`;
+  const more = `IF(${count}>${MOST_HOODS},"and "&(${count}-${MOST_HOODS})&" more on the sheet ${frame.sheet("flow")}",IF(${count}=0,"No open hood yet: fill in the sheets ${frame.sheet("runs")} and ${frame.sheet("fan")} first",""))`;
+  return [...cells, formula(`A${HOODS + MOST_HOODS + 1}`, `=${more}`, "note")];
+}
+
+/** The k-th open hood, by the numbers that the sheet Flow gives them. */
+function hoodRow(frame: Frame, k: number, row: number): SheetCell[] {
+  const nth = (range: string): string =>
+    `INDEX(${frame.ref("flow", range)},MATCH(${k},${frame.ref("flow", besideColumn("hoodNumber"))},0))`;
+  const flow = (letter: string): string => nth(`$${letter}$${FLOW_FIRST}:$${letter}$${RUN_LAST}`);
+  const filled = (code: string): string => `=IF($A${row}="","",${code})`;
+  const airflow = { format: formatOf(frame, "airflow") };
+  const met = `IF($D${row}="","",IF($D${row}<${ENOUGH},"short of air","wanted is met"))`;
+  const settles = `IF(ISNUMBER(SEARCH("dust settles",${flow("I")})),"; dust settles","")`;
+  return [
+    formula(`A${row}`, `=IFERROR(${flow("B")}&"","")`, "label"),
+    formula(`B${row}`, filled(nth(besideColumn("gets"))), "result", airflow),
+    formula(
+      `C${row}`,
+      filled(`IF(${nth(besideColumn("wants"))}>0,${nth(besideColumn("wants"))},"")`),
+      "result",
+      airflow,
+    ),
+    formula(`D${row}`, filled(nth(besideColumn("share"))), "result", { format: SHARE }),
+    formula(`E${row}`, filled(flow("D")), "result", { format: formatOf(frame, "velocity") }),
+    formula(`F${row}`, filled(`${met}&${settles}`)),
+  ];
+}

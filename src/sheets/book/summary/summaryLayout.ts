@@ -1,0 +1,8 @@
+/** Where things stand on the one page for the club. */
+export const HOODS = 7; // row of the header
+export const MOST_HOODS = 12;
+export const FAN = HOODS + MOST_HOODS + 3; // row of the title
+export const LEAKS = FAN + 7;
+export const WATCH = LEAKS + 5;
+export const ASSUMED = WATCH + 4;
+export const CAUTIONS = ASSUMED + 6;

@@ -1,0 +1,70 @@
+import { formula, text } from "../../cells";
+import type { SheetCell } from "../../workbook";
+import type { Frame } from "../frame";
+import { SOURCE_CELL } from "../fan/fanLayout";
+import { besideCell, besideColumn, FLOW_FIRST, GAINS, HELPED_CELL, RUN_LAST } from "../flow/flowLayout";
+import { MEND_NEXT_CELL } from "../leaks/layout";
+import { BUDGET_ANSWER, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answers";
+import { type Total, totals } from "../parts/totals";
+import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
+import { FAN, LEAKS, WATCH } from "./summaryLayout";
+
+/** The fan's point, what leaks take, and what to look at next. */
+export function summarySystem(frame: Frame): SheetCell[] {
+  const flow = (code: string): string => fromAnswer(FLOW_ANSWER, code, frame);
+  const asked = (letter: string): string => fromAnswer(BUDGET_ANSWER, ofFan(BUDGET_ANSWER, letter, frame), frame);
+  const ofFlow = (letter: string): string => ofFan(FLOW_ANSWER, letter, frame);
+  const airflow = { format: formatOf(frame, "airflow"), unit: unitOnly(frame, "airflow") };
+  const pressure = { format: formatOf(frame, "pressure"), unit: unitOnly(frame, "pressure") };
+  const fan: Total[] = [
+    { label: "It moves", code: flow(ofFlow("C")), ...airflow },
+    { label: "at a fan static pressure of", code: flow(ofFlow("E")), ...pressure },
+    { label: "The hoods ask for", code: asked("C"), ...airflow },
+    { label: "which needs", code: asked("K"), ...pressure },
+  ];
+  const leaks: Total[] = [
+    { label: "All leaks", code: flow(ofFlow("F")), ...airflow },
+    {
+      label: "Share of the air lost",
+      code: flow(`IF(${ofFlow("C")}>0,${ofFlow("F")}/${ofFlow("C")},0)`),
+      format: SHARE,
+    },
+  ];
+  return [
+    text(`A${FAN}`, "The fan", "section"),
+    ...totals(`A${FAN + 1}`, 1, fan),
+    text(`A${FAN + 5}`, "Its curve is from", "label"),
+    formula(`B${FAN + 5}`, `=${frame.ref("fan", SOURCE_CELL)}&""`),
+    text(`A${LEAKS}`, "Leaks", "section"),
+    ...totals(`A${LEAKS + 1}`, 1, leaks),
+    text(`A${LEAKS + 3}`, "Mend next", "label"),
+    formula(`B${LEAKS + 3}`, mendNext(frame)),
+    text(`A${WATCH}`, "What to watch", "section"),
+    text(`A${WATCH + 1}`, "Dust settles in", "label"),
+    formula(`B${WATCH + 1}`, flow(settlingRuns(frame))),
+    text(`A${WATCH + 2}`, "Best single change", "label"),
+    formula(`B${WATCH + 2}`, bestChange(frame)),
+  ];
+}
+
+/** From the log of leaks where there is one; else what sealing everything would give. */
+function mendNext(frame: Frame): string {
+  if (frame.has("leaks")) return `=${frame.ref("leaks", MEND_NEXT_CELL)}&""`;
+  const gained = `ROUND(SUM(${frame.ref("flow", besideColumn("gains"))}),0)`;
+  const words = `"Sealing every leak gives the open hoods "&${gained}&" "&${unitWord(frame, "airflow")}&" more."`;
+  return fromAnswer(FLOW_ANSWER, words, frame);
+}
+
+function settlingRuns(frame: Frame): string {
+  const names: string[] = [];
+  for (let row = FLOW_FIRST; row <= RUN_LAST; row++) names.push(frame.ref("flow", besideCell("settles", row)));
+  const joined = names.join("&");
+  return `IF(COUNTIF(${frame.ref("flow", besideColumn("settles"))},"?*")=0,"no run",${joined})`;
+}
+
+/** The first row of GAINS, as a sentence. */
+function bestChange(frame: Frame): string {
+  const gained = (letter: string): string => frame.ref("flow", `$${letter}$${GAINS + 1}`);
+  const words = `${gained("A")}&": "&${gained("B")}&" (gives "&${frame.ref("flow", HELPED_CELL)}&" "&ROUND(${gained("C")},0)&" "&${unitWord(frame, "airflow")}&")"`;
+  return `=IFERROR(IF(ISNUMBER(${gained("C")}),${words},${gained("B")}&""),"")`;
+}

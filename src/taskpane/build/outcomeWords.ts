@@ -1,0 +1,53 @@
+import type { AddOutcome, CopyOutcome, RepairOutcome } from "../../hosts/host";
+import { count } from "../hostUse/words";
+
+/** A list as one says it: "Runs, Fan and Budget". */
+export const listWords = (words: readonly string[]): string =>
+  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)!}`;
+
+export const addedWords = (outcome: AddOutcome): string[] =>
+  outcome.added
+    ? [
+        `Added ${count(outcome.sheets.length, "sheet", "sheets")}: ${listWords(outcome.sheets)}.`,
+        "Nothing that was there has changed.",
+      ]
+    : [sentence(outcome.why)];
+
+const MOST_NAMED = 12;
+
+export function copiedWords(outcome: CopyOutcome): string[] {
+  if (!outcome.made) return [sentence(outcome.why)];
+  const { name, live, fixed, untranslated } = outcome;
+  const more = untranslated.length - MOST_NAMED;
+  return [
+    `Made ${name}.`,
+    `${count(live, "cell recalculates", "cells recalculate")} there; ${count(fixed, "stays", "stay")} as now.`,
+    ...(untranslated.length === 0
+      ? []
+      : [`${count(untranslated.length, "cell", "cells")} could not be translated and stay at their last value:`]),
+    ...untranslated.slice(0, MOST_NAMED).map(sentence),
+    ...(more > 0 ? [`And ${more} more; the copy's last sheet lists them all.`] : []),
+  ];
+}
+
+export function repairedWords({ repaired, stillWrong, protectedSheets }: RepairOutcome): string[] {
+  const done =
+    repaired === 0 && stillWrong.length === 0
+      ? "No formula of ours stands at #NAME?, so nothing was changed."
+      : `Entered ${count(repaired, "formula", "formulas")} again.`;
+  return [
+    done,
+    ...(stillWrong.length === 0
+      ? []
+      : [
+          `Still at #NAME?: ${listWords(stillWrong.slice(0, MOST_NAMED))}${stillWrong.length > MOST_NAMED ? " …" : ""}. Close the workbook, open this pane first, then try again.`,
+        ]),
+    ...(protectedSheets.length === 0 ? [] : [`Left alone because protected: ${listWords(protectedSheets)}.`]),
+  ];
+}
+
+/** A host's reason with a capital and a full stop. */
+const sentence = (words: string): string => {
+  const trimmed = words.trim();
+  return `${trimmed.charAt(0).toUpperCase()}${trimmed.slice(1)}${/[.!?]$/.test(trimmed) ? "" : "."}`;
+};

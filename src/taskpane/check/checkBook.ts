@@ -1,0 +1,29 @@
+import type { Calculated } from "../../sheets/calculated";
+import type { Finding, Rule } from "./finding";
+import { fanShort } from "./rules/fanShort";
+import { longHose } from "./rules/longHose";
+import { meterArea } from "./rules/meterArea";
+import { notes } from "./rules/notes";
+import { refusal } from "./rules/refusal";
+import { seatSide } from "./rules/seatSide";
+import { settling } from "./rules/settling";
+import { smallerMain } from "./rules/smallerMain";
+import { tightElbow } from "./rules/tightElbow";
+import { unknownName } from "./rules/unknownName";
+
+/** Gravest first: what stops every number, then what is dangerous, then what costs air. */
+const rules: readonly Rule[] = [
+  unknownName,
+  refusal,
+  settling,
+  fanShort,
+  smallerMain,
+  meterArea,
+  seatSide,
+  tightElbow,
+  longHose,
+  notes,
+];
+
+/** Everything that an experienced person would see in a book. */
+export const checkBook = (book: Calculated): Finding[] => rules.flatMap((rule) => rule(book));

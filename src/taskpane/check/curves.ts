@@ -1,0 +1,28 @@
+import type { UnitSystem } from "../../reference/quantities";
+import type { Calculated } from "../../sheets/calculated";
+import { type FoundTable, numberIn, systemOf, tablesWith } from "./tablesIn";
+
+/** A fan's curve in a book, in the units of its table. */
+export interface BookCurve {
+  readonly table: FoundTable;
+  readonly system: UnitSystem;
+  readonly points: readonly (readonly [airflow: number, pressure: number])[];
+  readonly lastRow: number;
+}
+
+/** Every table of a fan's airflow and static pressure with two points or more. */
+export function curvesIn(book: Calculated): BookCurve[] {
+  return tablesWith(book, ["airflow", "fan static pressure"], ["run"]).flatMap((table) => {
+    const points: (readonly [number, number])[] = [];
+    let lastRow = table.headerRow;
+    for (const row of table.rows) {
+      const airflow = numberIn(table.value(row, "airflow"));
+      const pressure = numberIn(table.value(row, "fan static pressure"));
+      // the first row that is no point ends the curve: what stands further down belongs to something else
+      if (airflow === null || pressure === null) break;
+      points.push([airflow, pressure]);
+      lastRow = row;
+    }
+    return points.length < 2 ? [] : [{ table, system: systemOf(table), points, lastRow }];
+  });
+}

@@ -1,0 +1,20 @@
+import { type SourceId, sources } from "../../reference/sources";
+import type { Calculated } from "../../sheets/calculated";
+
+/** Something that an experienced person would see in a budget, and where. */
+export interface Finding {
+  readonly rule: string; // what kind it is, in two or three words
+  readonly what: string; // the fact, one sentence
+  readonly why: string; // why it matters and what helps
+  readonly source: string;
+  readonly sheet: string;
+  readonly at: string;
+}
+
+export type Rule = (book: Calculated) => Finding[];
+
+/** A source as a line under a finding says it. */
+export const sourceLine = (source: SourceId, locator = ""): string =>
+  locator === "" || source === "commonPractice" ? sources[source].title : `${sources[source].title}, ${locator}`;
+
+export const practice = sourceLine("commonPractice");

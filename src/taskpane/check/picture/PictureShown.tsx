@@ -1,0 +1,63 @@
+import { makeStyles, Subtitle2, tokens } from "@fluentui/react-components";
+import { lazy, Suspense, type ReactElement } from "react";
+import { unitOf } from "../../../reference/quantities";
+import { ResultTable } from "../../functions/ResultTable";
+import { DuctTree } from "./DuctTree";
+import { fanRows, treeRows } from "./pictureTables";
+import type { Picture } from "./pictureOf";
+
+const FanChart = lazy(() => import("./FanChart"));
+
+const useStyles = makeStyles({
+  heading: { display: "block", margin: "20px 0 4px" },
+  text: { margin: "0 0 8px", fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
+  numbers: {
+    cursor: "pointer",
+    margin: "4px 0",
+    ":focus-visible": { outline: `2px solid ${tokens.colorStrokeFocus2}` },
+  },
+});
+
+/** The fan against the ducts, and the ducts with their velocities, each with the same numbers as a table. */
+export function PictureShown({ picture }: { readonly picture: Picture }): ReactElement {
+  const styles = useStyles();
+  const { fan, runs, system } = picture;
+  const velocity = unitOf("velocity", system).label;
+  return (
+    <>
+      <Subtitle2 as="h2" className={styles.heading}>
+        Fan and ducts
+      </Subtitle2>
+      {fan === null ? (
+        <p className={styles.text}>
+          The book has no fan curve, so the velocities below are those that the hoods ask for.
+        </p>
+      ) : (
+        <>
+          <Suspense fallback={<p className={styles.text}>Drawing …</p>}>
+            <FanChart fan={fan} system={system} />
+          </Suspense>
+          <p className={styles.text}>
+            Solid line: the fan. Broken line: the ducts, leaks included. Round: where it works now. Triangles: the
+            scenarios of the sheet.
+          </p>
+          <details>
+            <summary className={styles.numbers}>The same as a table</summary>
+            <ResultTable label="Fan and ducts in numbers" rows={fanRows(fan, system)} headed />
+          </details>
+        </>
+      )}
+      <Subtitle2 as="h2" className={styles.heading}>
+        Velocities
+      </Subtitle2>
+      <p className={styles.text}>
+        From the fan outwards, in {velocity}. A broken line: its dust settles. A grey one: shut.
+      </p>
+      <DuctTree runs={runs} system={system} />
+      <details>
+        <summary className={styles.numbers}>The same as a table</summary>
+        <ResultTable label="Velocities in numbers" rows={treeRows(runs, system)} headed />
+      </details>
+    </>
+  );
+}

@@ -1,0 +1,147 @@
+import { STANDARD_DENSITY } from "../../../core/air/constants";
+import { fromSI, type UnitSystem, unitOf } from "../../../reference/quantities";
+import type { Calculated } from "../../../sheets/calculated";
+import type { Cell, Matrix } from "../../functions/answering";
+import type { Calculate } from "../../functions/calculate";
+import { answersIn } from "../answers";
+import { type BookCurve, curvesIn } from "../curves";
+import { type BookRuns, runsIn } from "../runs";
+import { numberIn, tablesWith, textIn } from "../tablesIn";
+import { type PictureRun, runsOfPicture } from "./runsOfPicture";
+
+export interface Point {
+  readonly x: number; // airflow
+  readonly y: number; // pressure
+}
+
+/** What the pictures draw, in the units of the budget. The fan's part is null where the book has no curve. */
+export interface Picture {
+  readonly system: UnitSystem;
+  readonly runs: readonly PictureRun[];
+  readonly fan: FanPicture | null;
+}
+
+export interface FanPicture {
+  readonly curve: readonly Point[];
+  readonly ducts: readonly Point[];
+  readonly works: Point;
+  readonly scenarios: readonly { readonly name: string; readonly point: Point }[];
+}
+
+const CURVE_POINTS = 24;
+const SPEEDS = [0.25, 0.4, 0.55, 0.7, 0.85, 1, 1.1, 1.2]; // of the fan's own: where it meets the ducts is a point of their curve
+
+/**
+ * Computes the picture of the first budget of a book with the cell functions. The ducts' own curve is where the fan at
+ * other speeds would meet them, so leaks and filters are in it. A sentence where there is nothing to draw.
+ */
+export async function pictureOf(book: Calculated, calculate: Calculate): Promise<Picture | string> {
+  const [runs] = runsIn(book);
+  if (runs === undefined) return "There is no table of runs in this book, so there is nothing to draw.";
+  const { system } = runs;
+  const curve = curvesIn(book).find((one) => one.system === system);
+  const density = densityIn(book);
+  const args: Asked = { runs: matrixOf(runs), open: openIn(book), density, units: [[system]] };
+  if (curve === undefined) {
+    const answer = await calculate({ id: "BUDGET", args: [args.runs, density, args.units] });
+    if ("error" in answer) return `The budget has no answer: ${answer.message || answer.error}.`;
+    return { system, runs: runsOfPicture(runs, answer.rows), fan: null };
+  }
+  const solved = await solve(args, curve, 1, calculate);
+  if (typeof solved === "string") return `The fan and the ducts have no answer: ${solved}.`;
+  const ducts: Point[] = [];
+  for (const speed of SPEEDS) {
+    const other = await solve(args, curve, speed, calculate);
+    if (typeof other !== "string") ducts.push(other.works);
+  }
+  const line = await smoothCurve(curve, density, calculate);
+  const top = Math.max(...line.map(({ y }) => y));
+  const fan = {
+    curve: line,
+    ducts: ducts.filter(({ y }) => y <= top),
+    works: solved.works,
+    scenarios: scenariosIn(book),
+  };
+  return { system, runs: runsOfPicture(runs, solved.rows), fan };
+}
+
+interface Asked {
+  readonly runs: Matrix;
+  readonly open: Matrix | null;
+  readonly density: Matrix | null;
+  readonly units: Matrix;
+}
+
+type Rows = readonly (readonly Cell[])[];
+
+async function solve(
+  { runs, open, density, units }: Asked,
+  { points }: BookCurve,
+  speed: number,
+  calculate: Calculate,
+): Promise<{ rows: Rows; works: Point } | string> {
+  const curve = points.map(([airflow, pressure]) => [airflow * speed, pressure * speed ** 2]);
+  const answer = await calculate({ id: "SOLVE", args: [runs, curve, open, density, units] });
+  if ("error" in answer) return answer.message === "" ? answer.error : answer.message;
+  const { rows } = answer;
+  const fan = rows.at(-1)!;
+  return { rows, works: { x: Number(fan[1]), y: Number(fan[3]) } };
+}
+
+/** The curve as FANPRESSURE reads it, in the air that the book names: thinner air, less pressure. */
+async function smoothCurve(
+  { points, system }: BookCurve,
+  density: Matrix | null,
+  calculate: Calculate,
+): Promise<Point[]> {
+  const given = points.map(([airflow]) => airflow);
+  const [least, most] = [Math.min(...given), Math.max(...given)];
+  const airflows = Array.from({ length: CURVE_POINTS + 1 }, (_, i) => least + ((most - least) * i) / CURVE_POINTS);
+  const answer = await calculate({
+    id: "FANPRESSURE",
+    args: [points.map((point) => [...point]), airflows.map((airflow) => [airflow]), [[system]]],
+  });
+  if ("error" in answer) return points.map(([x, y]) => ({ x, y }));
+  const standard = fromSI(STANDARD_DENSITY, unitOf("density", system));
+  const thickness = density === null ? 1 : Number(density[0]![0]) / standard;
+  // an airflow of 0 counts as blank for a function, so that its own point has to be taken
+  return answer.rows.flatMap(([pressure], i) => {
+    const y = typeof pressure === "number" ? pressure : points.find(([airflow]) => airflow === airflows[i])?.[1];
+    return y === undefined ? [] : [{ x: airflows[i]!, y: y * thickness }];
+  });
+}
+
+/** The runs table as a function takes it. */
+const matrixOf = ({ table }: BookRuns): Matrix => [
+  table.headers.map(({ name, unit }) => (unit === "" ? name : `${name} (${unit})`)),
+  ...table.rows.map((row) =>
+    table.headers.map(({ name }): Cell => {
+      const value = table.value(row, name);
+      return typeof value === "object" && value !== null ? value.error : value;
+    }),
+  ),
+];
+
+/** The named cell density, if the book has one with a number. */
+function densityIn({ workbook, shown }: Calculated): Matrix | null {
+  const named = workbook.names.find(({ name }) => name.toLowerCase() === "density");
+  const value = named === undefined ? null : numberIn(shown.get(named.sheet)?.get(named.at)?.value ?? null);
+  return value === null ? null : [[value]];
+}
+
+/** The gates as the book's own SOLVE has them; null where the table's gates hold. */
+function openIn(book: Calculated): Matrix | null {
+  const answer = answersIn(book).find(({ of }) => of === "SOLVE");
+  const gated = answer?.rows.filter(({ gate }) => gate !== "") ?? [];
+  const open = gated.filter(({ gate }) => gate.toLowerCase() === "open").map(({ run }) => run);
+  return open.length === 0 ? null : [[open.join("; ")]];
+}
+
+function scenariosIn(book: Calculated): FanPicture["scenarios"] {
+  return tablesWith(book, ["scenario", "fan airflow", "fan pressure"]).flatMap((table) =>
+    table.rows.flatMap((row) => {
+      const [x, y] = [numberIn(table.value(row, "fan airflow")), numberIn(table.value(row, "fan pressure"))];
+      return x === null || y === null ? [] : [{ name: textIn(table.value(row, "scenario")), point: { x, y } }];
+    }),
+  );
+}

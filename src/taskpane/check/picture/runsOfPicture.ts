@@ -1,0 +1,47 @@
+import { fromSI, toSI, unitOf } from "../../../reference/quantities";
+import type { Cell } from "../../functions/answering";
+import { type BookRuns, sameName } from "../runs";
+
+/** A run as the tree draws it, fan first. Numbers are in the budget's units. */
+export interface PictureRun {
+  readonly name: string;
+  readonly joins: string; // the run that it joins, or fan
+  readonly depth: number; // junctions between it and the fan
+  readonly diameter: number | null;
+  readonly airflow: number | null;
+  readonly velocity: number | null;
+  readonly settles: boolean;
+  readonly shut: boolean;
+}
+
+/** The suction side from the fan outwards, each branch after the run that it joins, with an answer's airflows. */
+export function runsOfPicture({ runs, system }: BookRuns, rows: readonly (readonly Cell[])[]): PictureRun[] {
+  const number = (cell: Cell | undefined): number | null => (typeof cell === "number" ? cell : null);
+  const picture: PictureRun[] = [];
+  const seen = new Set<string>();
+  const add = (to: string, depth: number): void => {
+    for (const run of runs) {
+      if (run.discharge || !sameName(run.to, to) || seen.has(run.name)) continue;
+      seen.add(run.name);
+      const row = rows.find(([name]) => typeof name === "string" && sameName(name, run.name));
+      const velocity = number(row?.[2]);
+      const si = velocity === null ? null : toSI(velocity, unitOf("velocity", system));
+      picture.push({
+        name: run.name,
+        joins: to,
+        depth,
+        diameter: run.diameter === null ? null : fromSI(run.diameter, unitOf("diameter", system)),
+        airflow: number(row?.[1]),
+        velocity,
+        settles: !isIdle(row) && si !== null && si > 0 && si < run.dust.low,
+        shut: isIdle(row),
+      });
+      add(run.name, depth + 1);
+    }
+  };
+  add("fan", 0);
+  return picture;
+}
+
+const isIdle = (row: readonly Cell[] | undefined): boolean =>
+  /gate shut|shut gate|no open hood/.test(String(row?.at(-1) ?? ""));

@@ -1,0 +1,32 @@
+import { answersIn } from "../answers";
+import { practice, type Rule } from "../finding";
+import { inWords } from "../inWords";
+import { runsIn, sameName } from "../runs";
+
+const ENOUGH = 0.95; // house judgement, near a meter's own error; SOLVE's notes take the same
+
+/** Hoods that get less than they ask for from the fan there is. */
+export const fanShort: Rule = (book) => {
+  const runs = runsIn(book).flatMap((table) => table.runs);
+  return answersIn(book)
+    .filter(({ of }) => of === "SOLVE")
+    .flatMap(({ sheet, system, rows }) =>
+      rows.flatMap((row) => {
+        const wanted = runs.find((run) => sameName(run.name, row.run))?.airflow ?? 0;
+        const isJoined = runs.some((run) => sameName(run.to, row.run));
+        if (wanted === 0 || isJoined || row.airflow === null || row.gate.toLowerCase() === "shut") return [];
+        const gets = row.airflow - row.leak;
+        if (gets >= ENOUGH * wanted || /shut gate|gate shut/.test(row.note)) return [];
+        return [
+          {
+            rule: "The fan can't give it",
+            what: `${row.run} gets ${inWords(gets, "airflow", system)} of the ${inWords(wanted, "airflow", system)} wanted.`,
+            why: "With these gates open the fan and the ducts meet lower than the hoods ask. Fewer open gates, sealed leaks or an easier path help before a larger fan does: GAINS ranks them.",
+            source: practice,
+            sheet,
+            at: row.at("airflow"),
+          },
+        ];
+      }),
+    );
+};

@@ -1,0 +1,25 @@
+import { findNamed } from "../../../core/naming/findNamed";
+import { materials } from "../../../reference/materials";
+import { type Rule, sourceLine } from "../finding";
+import { inWords } from "../inWords";
+import { runsIn } from "../runs";
+
+/** Longer than a machine needs to move or to shake: house judgement, six feet. */
+const LONG = 1.829; // m
+
+/** Flexible hose longer than it need be. */
+export const longHose: Rule = (book) => {
+  const hose = findNamed(materials, "hose")!;
+  return runsIn(book).flatMap(({ sheet, system, runs }) =>
+    runs
+      .filter((run) => run.hose > LONG)
+      .map((run) => ({
+        rule: "Long hose",
+        what: `${run.name} has ${inWords(run.hose, "length", system)} of hose.`,
+        why: `The wall of a hose is rough (${inWords(hose.roughness, "diameter", system)}, where galvanised pipe has a fraction of that), and a bent or slack hose costs more still. Over ${inWords(LONG, "length", system)}, this program's own line, pipe is worth the work.`,
+        source: sourceLine(hose.source, hose.locator),
+        sheet,
+        at: run.at("flex"),
+      })),
+  );
+};

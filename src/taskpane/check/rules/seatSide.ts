@@ -1,0 +1,27 @@
+import { findNamed } from "../../../core/naming/findNamed";
+import { gateConditions } from "../../../reference/gateConditions";
+import { type Rule, sourceLine } from "../finding";
+import { runsIn } from "../runs";
+
+const TURNED = "shut wrong side";
+
+/** A slide gate whose seat is on the wrong side, so that suction lifts the blade off it. */
+export const seatSide: Rule = (book) =>
+  runsIn(book).flatMap(({ sheet, runs }) =>
+    runs.flatMap((run) =>
+      run.leaks.flatMap(({ column, condition }) => {
+        const row = findNamed(gateConditions, condition);
+        if (row?.key !== TURNED) return [];
+        return [
+          {
+            rule: "Gate turned round",
+            what: `The gate of ${run.name} has its seat on the wrong side.`,
+            why: "Suction pulls the blade off its seat, so that the shut gate leaks. Turn it round: the seal belongs on the suction side. It costs nothing but the screws.",
+            source: sourceLine(row.source, row.locator),
+            sheet,
+            at: run.at(column),
+          },
+        ];
+      }),
+    ),
+  );

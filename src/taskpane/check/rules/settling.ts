@@ -1,0 +1,57 @@
+import { sectionArea } from "../../../core/section/section";
+import { DEFAULT_DUST, transport } from "../../../reference/transport";
+import { answersIn } from "../answers";
+import { type Finding, type Rule, sourceLine } from "../finding";
+import { inWords } from "../inWords";
+import { type BookRuns, runsIn, sameName } from "../runs";
+
+/** Air too slow to carry the dust on: in each answer; in a budget without one, by the airflow that its hoods ask for. */
+export const settling: Rule = (book) => {
+  const tables = runsIn(book);
+  const answers = answersIn(book);
+  const dustOf = (name: string) =>
+    tables.flatMap(({ runs }) => runs).find((run) => sameName(run.name, name)) ?? {
+      dust: transport.find(({ key }) => key === DEFAULT_DUST)!,
+      discharge: false,
+    };
+  const inAnswers = answers.flatMap(({ of, sheet, system, rows }) =>
+    rows.flatMap((row): Finding[] => {
+      const { dust, discharge } = dustOf(row.run);
+      // A shut branch carries no dust, so slow air in it is no fault.
+      if (discharge || row.velocity === null || row.velocity <= 0 || row.velocity >= dust.low) return [];
+      if (/gate shut|shut gate|no open hood/.test(row.note)) return [];
+      const needs = `"${dust.key}" needs ${inWords(dust.low, "velocity", system)}`;
+      const flows = of === "BUDGET" ? "would flow at" : "flows at";
+      return [
+        {
+          rule: "Dust settles",
+          what: `${row.run}: air ${flows} ${inWords(row.velocity, "velocity", system)}; ${needs}.`,
+          why: "Slower air drops its dust, which narrows the duct and feeds a fire. A smaller pipe or more air helps.",
+          source: sourceLine(dust.source, dust.locator),
+          sheet,
+          at: row.at("velocity"),
+        },
+      ];
+    }),
+  );
+  return answers.length > 0 ? inAnswers : tables.flatMap(byWishes);
+};
+
+function byWishes({ sheet, system, runs }: BookRuns): Finding[] {
+  return runs.flatMap(({ name, airflow, diameter, shut, discharge, dust, at }) => {
+    if (diameter === null || airflow === 0 || shut || discharge) return [];
+    const velocity = airflow / sectionArea(diameter, null);
+    if (velocity >= dust.low) return [];
+    const needs = `"${dust.key}" needs ${inWords(dust.low, "velocity", system)}`;
+    return [
+      {
+        rule: "Dust settles",
+        what: `${name}: the airflow asked for makes ${inWords(velocity, "velocity", system)}; ${needs}.`,
+        why: "Slower air drops its dust, which narrows the duct and feeds a fire. A smaller pipe or more air helps.",
+        source: sourceLine(dust.source, dust.locator),
+        sheet,
+        at: at("diameter"),
+      },
+    ];
+  });
+}

@@ -1,0 +1,54 @@
+import { type FittingItem, parseFittingList } from "../../../core/fittings/fittingList";
+import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
+import { type Rule, sourceLine } from "../finding";
+import { runsIn } from "../runs";
+
+const USUAL = 1.5; // r/D from which an elbow counts as long enough
+
+/** Elbows that turn in less than one and a half diameters, and corners without a radius. */
+export const tightElbow: Rule = (book) =>
+  runsIn(book).flatMap(({ sheet, runs }) =>
+    runs.flatMap((run) =>
+      elbowsOf(run.fittings).flatMap(({ family, shape, angle, count }) => {
+        const sharp = family!.key === "mitre";
+        const radius = shape ?? family!.shape?.usual ?? null;
+        if (!sharp && (radius === null || radius >= USUAL)) return [];
+        const coefficient = known(() => lossCoefficient(family!, shape, angle));
+        const better = sharp ? null : known(() => lossCoefficient(family!, USUAL, angle));
+        const numbers =
+          coefficient === null
+            ? ""
+            : ` (K ${brief(coefficient)}${better === null ? "" : `, at ${USUAL} it is ${brief(better)}`})`;
+        const many = count > 1 ? `${count} elbows` : "an elbow";
+        return [
+          {
+            rule: "Tight elbow",
+            what: `${run.name} has ${many} ${sharp ? "with a sharp corner" : `of r/D ${radius!}`}${numbers}.`,
+            why: "A tight turn costs pressure, and chips strike its back. A longer radius is usually the cheapest gain.",
+            source: sourceLine(family!.points[0]!.source, family!.points[0]!.locator),
+            sheet,
+            at: run.at("fittings"),
+          },
+        ];
+      }),
+    ),
+  );
+
+/** The elbows of a list; a list that the functions refuse has none, since they say so in the cell. */
+function elbowsOf(fittings: string): FittingItem[] {
+  const items = known(() => parseFittingList("fittings", fittings, 1, "any")) ?? [];
+  return items.filter(
+    ({ family }) =>
+      family !== null && (family.shape?.name === "r/D" || family.key === "mitre") && family.kind === "fitting",
+  );
+}
+
+function known<Value>(compute: () => Value): Value | null {
+  try {
+    return compute();
+  } catch {
+    return null;
+  }
+}
+
+const brief = (value: number): number => Number(value.toPrecision(2));

@@ -1,0 +1,20 @@
+import { practice, type Rule } from "../finding";
+import { failedFormulas } from "./ourFormulas";
+
+/** Our functions standing at #NAME?: once per sheet, at the first of them. */
+export const unknownName: Rule = (book) => {
+  const failed = failedFormulas(book).filter(({ error }) => error.error === "#NAME?");
+  const sheets = [...new Set(failed.map(({ sheet }) => sheet))];
+  return sheets.map((sheet) => {
+    const here = failed.filter((one) => one.sheet === sheet);
+    const count = here.length === 1 ? "A formula stands" : `${here.length} formulas stand`;
+    return {
+      rule: "#NAME?",
+      what: `${count} at #NAME? on the sheet ${sheet}.`,
+      why: "The functions were not there when it was calculated. Repair, in the view Share, enters them again.",
+      source: practice,
+      sheet,
+      at: here[0]!.at,
+    };
+  });
+};

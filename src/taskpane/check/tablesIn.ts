@@ -1,0 +1,118 @@
+import { plain } from "../../core/naming/findNamed";
+import type { UnitSystem } from "../../reference/quantities";
+import { cellAddress, placeOf } from "../../sheets/address";
+import type { Calculated, ShownCell } from "../../sheets/calculated";
+
+export type ShownValue = ShownCell["value"];
+
+/** A table that was found by its headers, wherever it stands. Columns and rows count from 1. */
+export interface FoundTable {
+  readonly sheet: string;
+  readonly headerRow: number;
+  readonly headers: readonly FoundHeader[];
+  readonly rows: readonly number[]; // below the header, up to the next header of the same kind
+  readonly value: (row: number, header: string) => ShownValue; // null where the table has no such column
+  readonly address: (row: number, header: string) => string; // the header's own cell where there is none
+}
+
+export interface FoundHeader {
+  readonly name: string; // in lower case, without what stands in brackets
+  readonly unit: string; // what stood in the brackets
+  readonly column: number;
+}
+
+interface Cells {
+  readonly at: (column: number, row: number) => ShownValue;
+  readonly lastRow: number;
+  readonly texts: ReadonlyMap<number, readonly { column: number; text: string }[]>; // by row, from left to right
+}
+
+function cellsOf(shown: ReadonlyMap<string, ShownCell>): Cells {
+  const values = new Map<string, ShownValue>();
+  const texts = new Map<number, { column: number; text: string }[]>();
+  let lastRow = 0;
+  for (const [address, { value }] of shown) {
+    if (value === null || value === "") continue;
+    const { column, row } = placeOf(address);
+    values.set(`${column},${row}`, value);
+    lastRow = Math.max(lastRow, row);
+    if (typeof value === "string") texts.set(row, [...(texts.get(row) ?? []), { column, text: value }]);
+  }
+  texts.forEach((line) => line.sort((a, b) => a.column - b.column));
+  return { at: (column, row) => values.get(`${column},${row}`) ?? null, lastRow, texts };
+}
+
+/** Splits "Airflow (cfm)" into its name and its unit. */
+export function headerOf(text: string): { name: string; unit: string } {
+  const unit = /[([](.*?)[)\]]/.exec(text)?.[1] ?? "";
+  return { name: plain(text.replace(/[([].*?[)\]]/g, "")), unit };
+}
+
+/** Texts of one row that stand side by side, so that two tables beside each other stay two. */
+function segments(line: readonly { column: number; text: string }[]): FoundHeader[][] {
+  const found: FoundHeader[][] = [];
+  for (const { column, text } of line) {
+    const header = { ...headerOf(text), column };
+    const last = found.at(-1);
+    if (last !== undefined && last.at(-1)!.column === column - 1) last.push(header);
+    else found.push([header]);
+  }
+  return found;
+}
+
+/** Every table whose header row has all of these names, on any sheet. */
+export function tablesWith(book: Calculated, needed: readonly string[], without: readonly string[] = []): FoundTable[] {
+  return book.workbook.sheets.flatMap(({ name: sheet }) => {
+    const shown = book.shown.get(sheet);
+    if (shown === undefined) return [];
+    const cells = cellsOf(shown);
+    const heads = [...cells.texts].flatMap(([row, line]) =>
+      segments(line)
+        .filter((headers) => {
+          const has = (name: string): boolean => headers.some((header) => header.name === name);
+          return needed.every(has) && !without.some(has);
+        })
+        .map((headers) => ({ row, headers })),
+    );
+    return heads.map(({ row, headers }) => {
+      const next = heads.find((other) => other.row > row)?.row ?? cells.lastRow + 1;
+      return table(sheet, row, next, headers, cells);
+    });
+  });
+}
+
+function table(
+  sheet: string,
+  headerRow: number,
+  end: number,
+  headers: readonly FoundHeader[],
+  cells: Cells,
+): FoundTable {
+  const columnOf = (name: string): number | undefined => headers.find((header) => header.name === name)?.column;
+  return {
+    sheet,
+    headerRow,
+    headers,
+    rows: Array.from({ length: Math.max(0, end - headerRow - 1) }, (_, index) => headerRow + 1 + index),
+    value: (row, header) => {
+      const column = columnOf(header);
+      return column === undefined ? null : cells.at(column, row);
+    },
+    address: (row, header) => {
+      const column = columnOf(header);
+      return column === undefined ? cellAddress(headers[0]!.column, headerRow) : cellAddress(column, row);
+    },
+  };
+}
+
+/** The units of a table, as the brackets after its headers say; inch-pound where they say nothing. */
+export const systemOf = ({ headers }: FoundTable): UnitSystem =>
+  headers.some(({ unit }) => ["mm", "m³/h", "m/s", "Pa"].includes(unit)) ? "SI" : "IP";
+
+/** A cell as a number; null where it holds none. */
+export const numberIn = (value: ShownValue): number | null =>
+  typeof value === "number" && Number.isFinite(value) ? value : null;
+
+/** A cell as text; empty where it holds none. */
+export const textIn = (value: ShownValue): string =>
+  typeof value === "string" ? value.trim() : typeof value === "number" ? String(value) : "";

@@ -1,0 +1,64 @@
+import { makeStyles, tokens } from "@fluentui/react-components";
+import { useEffect, useMemo, useState, type ReactElement } from "react";
+import type { Answer } from "./answering";
+import { exampleCall, filledUp } from "./exampleCall";
+import type { FunctionGuide } from "./guide";
+import { unitIn, type FunctionMetadata } from "./metadata";
+import { calculate } from "./pageCalculator";
+import { ResultTable } from "./ResultTable";
+import { isTable, resultWords } from "./resultWords";
+
+const useStyles = makeStyles({
+  term: { margin: "8px 0 0", fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
+  text: { margin: 0 },
+  formula: { fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, overflowWrap: "anywhere" },
+  result: { margin: "2px 0 0", fontWeight: tokens.fontWeightSemibold },
+});
+
+interface ExampleShownProps {
+  readonly guide: FunctionGuide;
+  readonly metadata: FunctionMetadata;
+}
+
+/** An example: what it asks, the tables it takes, its formula, and its result, computed while you look. */
+export function ExampleShown({ guide, metadata }: ExampleShownProps): ReactElement {
+  const styles = useStyles();
+  const call = useMemo(() => exampleCall(guide.name, guide.example), [guide]);
+  const [answer, setAnswer] = useState<Answer | null>(null);
+  useEffect(() => {
+    let wanted = true;
+    void calculate({ id: metadata.id, args: filledUp(call.args, metadata.parameters.length) }).then(
+      (fresh) => wanted && setAnswer(fresh),
+    );
+    return () => {
+      wanted = false;
+    };
+  }, [call, metadata]);
+  return (
+    <>
+      <p className={styles.term}>example</p>
+      <p className={styles.text}>{guide.example.asks}</p>
+      {call.tables.map(({ range, rows }) => (
+        <ResultTable
+          key={range}
+          label={`Cells ${range} of the example`}
+          rows={rows}
+          headed={typeof rows[0]![1] === "string"}
+        />
+      ))}
+      <p className={styles.text}>
+        <code className={styles.formula}>{call.formula}</code>
+      </p>
+      <p className={styles.result}>
+        {answer === null ? "…" : `gives ${resultWords(answer, unitIn(metadata.description, "IP"))}`}
+      </p>
+      {answer !== null && isTable(answer) && (
+        <ResultTable
+          label="Result of the example"
+          rows={answer.rows}
+          headed={typeof answer.rows[0]?.[1] === "string"}
+        />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,48 @@
+import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import type { ReactElement } from "react";
+import type { Copying } from "../tables/useCopy";
+
+const useStyles = makeStyles({
+  formula: {
+    display: "block",
+    padding: "4px 8px",
+    fontFamily: tokens.fontFamilyMonospace,
+    fontSize: tokens.fontSizeBase200,
+    backgroundColor: tokens.colorNeutralBackground3,
+    overflowWrap: "anywhere",
+  },
+  buttons: { display: "flex", flexWrap: "wrap", gap: "8px", marginTop: "4px" },
+});
+
+interface FormulaLineProps {
+  readonly formula: string;
+  readonly copying: Copying;
+  readonly insert: (() => void) | null;
+}
+
+/** A formula as one types it, with the buttons that copy it and put it into the selected cell. */
+export function FormulaLine({ formula, copying, insert }: FormulaLineProps): ReactElement {
+  const styles = useStyles();
+  const word = copying.wordOf(formula);
+  return (
+    <div>
+      <code ref={copying.refOf(formula)} className={styles.formula}>
+        {formula}
+      </code>
+      <div className={styles.buttons}>
+        <Button
+          size="small"
+          onClick={() => copying.copy(formula, formula)}
+          aria-label={`${word} the formula ${formula}`}
+        >
+          {word}
+        </Button>
+        {insert !== null && (
+          <Button size="small" onClick={insert} aria-label={`Insert the formula ${formula}`}>
+            Insert
+          </Button>
+        )}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,108 @@
+import { Button, Input, Label, Select, makeStyles, tokens } from "@fluentui/react-components";
+import { useId, useState, type ReactElement } from "react";
+import type { SheetHost } from "../../hosts/host";
+import type { UnitSystem } from "../../reference/quantities";
+import { InsertOutcome } from "../hostUse/InsertOutcome";
+import { useInsert } from "../hostUse/useInsert";
+import { useCopy } from "../tables/useCopy";
+import { FormulaLine } from "./FormulaLine";
+import { choicesOf, unitIn, type FunctionMetadata, type FunctionsFile, type ParameterMetadata } from "./metadata";
+import { ResultTable } from "./ResultTable";
+import { isTable, resultWords } from "./resultWords";
+import { suggestedRange } from "./suggestedRange";
+import { formulaText } from "./typed";
+import { useLiveResult } from "./useLiveResult";
+
+const useStyles = makeStyles({
+  form: { display: "flex", flexDirection: "column", gap: "10px", marginTop: "12px" },
+  field: { display: "flex", flexDirection: "column", gap: "2px" },
+  line: { display: "flex", alignItems: "center", gap: "8px" },
+  input: { flexGrow: 1, minWidth: 0 },
+  unit: { flexShrink: 0, minWidth: "40px" },
+  hint: { fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
+  take: { alignSelf: "flex-start" },
+  result: { margin: 0, fontWeight: tokens.fontWeightSemibold },
+  copied: { margin: 0 },
+});
+
+interface FunctionFormProps {
+  readonly metadata: FunctionMetadata;
+  readonly file: FunctionsFile;
+  readonly host: SheetHost | null;
+}
+
+/** The arguments with their units, the result while one types, and the button that writes the formula. */
+export function FunctionForm({ metadata, file, host }: FunctionFormProps): ReactElement {
+  const styles = useStyles();
+  const id = useId();
+  const copying = useCopy();
+  const inserting = useInsert(host);
+  const [texts, setTexts] = useState<Readonly<Record<string, string>>>({});
+  const { typed, answer, book } = useLiveResult(metadata, texts, host);
+  const system: UnitSystem = texts.units === "SI" ? "SI" : "IP";
+  const formula = formulaText(metadata.name, typed);
+  const set = (name: string, text: string): void => setTexts({ ...texts, [name]: text });
+
+  const field = (parameter: ParameterMetadata): ReactElement => {
+    const { name, description, optional } = parameter;
+    const choices = choicesOf(file, parameter);
+    const fieldId = `${id}-${name}`;
+    const shared = { id: fieldId, value: texts[name] ?? "", "aria-describedby": `${fieldId}-hint` };
+    const range = suggestedRange(name, book);
+    return (
+      <div key={name} className={styles.field}>
+        <Label htmlFor={fieldId}>{optional === true ? `${name} (may be left out)` : name}</Label>
+        <div className={styles.line}>
+          {choices === null ? (
+            <Input {...shared} className={styles.input} onChange={(_, { value }) => set(name, value)} />
+          ) : (
+            <Select {...shared} className={styles.input} onChange={(_, { value }) => set(name, value)}>
+              <option value="">left out</option>
+              {choices.map(({ stringValue, tooltip }) => (
+                <option key={stringValue} value={stringValue}>
+                  {stringValue}: {tooltip}
+                </option>
+              ))}
+            </Select>
+          )}
+          {choices === null && unitIn(description, system) !== "" && (
+            <span className={styles.unit}>{unitIn(description, system)}</span>
+          )}
+        </div>
+        {range !== null && (
+          <Button size="small" className={styles.take} onClick={() => set(name, range)}>
+            Take {range}
+          </Button>
+        )}
+        <span id={`${fieldId}-hint`} className={styles.hint}>
+          {description}
+        </span>
+      </div>
+    );
+  };
+  return (
+    <form
+      className={styles.form}
+      aria-label={`Arguments of ${metadata.name}`}
+      onSubmit={(event) => event.preventDefault()}
+    >
+      <span className={styles.hint}>Numbers, words, or cells such as B4 or Runs!B8:S48.</span>
+      {metadata.parameters.map(field)}
+      <p role="status" className={styles.result}>
+        {typeof answer === "string" ? answer : `Gives ${resultWords(answer, unitIn(metadata.description, system))}`}
+      </p>
+      {typeof answer !== "string" && isTable(answer) && (
+        <ResultTable
+          label={`Result of ${metadata.name}`}
+          rows={answer.rows}
+          headed={typeof answer.rows[0]?.[1] === "string"}
+        />
+      )}
+      <FormulaLine formula={formula} copying={copying} insert={() => inserting.insert({ formula })} />
+      <p role="status" className={styles.copied}>
+        {copying.sentence}
+      </p>
+      <InsertOutcome inserting={inserting} />
+    </form>
+  );
+}

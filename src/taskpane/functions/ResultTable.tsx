@@ -1,0 +1,68 @@
+import { makeStyles, tokens } from "@fluentui/react-components";
+import type { ReactElement } from "react";
+import { shownValue } from "./resultWords";
+import type { Cell } from "./answering";
+
+const useStyles = makeStyles({
+  frame: {
+    overflowX: "auto",
+    margin: "4px 0",
+    border: `1px solid ${tokens.colorNeutralStroke2}`,
+    ":focus-visible": { outline: `2px solid ${tokens.colorStrokeFocus2}` },
+  },
+  table: { borderCollapse: "collapse", fontSize: tokens.fontSizeBase200 },
+  cell: {
+    padding: "2px 8px",
+    textAlign: "left",
+    whiteSpace: "nowrap",
+    maxWidth: "220px",
+    overflow: "hidden",
+    textOverflow: "ellipsis",
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+  },
+  more: { margin: "0 0 4px", fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
+});
+
+const MOST = 48; // rows: a whole table of runs
+
+interface ResultTableProps {
+  readonly label: string;
+  readonly rows: readonly (readonly Cell[])[];
+  readonly headed: boolean;
+}
+
+/** Rows of cells as a small table, which scrolls by itself where it is wider than the pane. */
+export function ResultTable({ label, rows, headed }: ResultTableProps): ReactElement {
+  const styles = useStyles();
+  const shown = rows.slice(0, MOST);
+  return (
+    <>
+      <div className={styles.frame} role="region" aria-label={label} tabIndex={0}>
+        <table className={styles.table}>
+          <tbody>
+            {shown.map((row, down) => (
+              <tr key={down}>
+                {row.map((cell, across) =>
+                  headed && down === 0 ? (
+                    <th key={across} scope="col" className={styles.cell}>
+                      {shownValue(cell)}
+                    </th>
+                  ) : (
+                    <td key={across} className={styles.cell}>
+                      {shownValue(cell)}
+                    </td>
+                  ),
+                )}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {rows.length > MOST && (
+        <p className={styles.more}>
+          The first {MOST} of {rows.length} rows.
+        </p>
+      )}
+    </>
+  );
+}

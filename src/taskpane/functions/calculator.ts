@@ -1,0 +1,29 @@
+import { createCustomFunctions } from "../../hosts/local/customFunctions";
+import { type Answer, answer, type Question } from "./answering";
+
+/**
+ * The cell functions in a worker of their own: the pane calls the very file that the cells call, and never meets the
+ * runtime in which Excel has loaded it.
+ */
+export interface AskedOfCalculator {
+  readonly number: number;
+  readonly question: Question;
+}
+
+export interface AnsweredByCalculator {
+  readonly number: number;
+  readonly answer: Answer;
+}
+
+declare const importScripts: (address: string) => void;
+
+const { customFunctions, functions } = createCustomFunctions((message) => console.warn(message));
+Object.assign(globalThis, { CustomFunctions: customFunctions });
+importScripts("functions.js");
+
+const worker = globalThis as unknown as {
+  onmessage: (event: MessageEvent<AskedOfCalculator>) => void;
+  postMessage: (message: AnsweredByCalculator) => void;
+};
+worker.onmessage = ({ data: { number, question } }) =>
+  worker.postMessage({ number, answer: answer(functions, question) });

@@ -1,0 +1,31 @@
+import { columnLetters } from "../../sheets/address";
+import type { Calculated } from "../../sheets/calculated";
+import { curvesIn } from "../check/curves";
+import { runsIn } from "../check/runs";
+import type { FoundTable } from "../check/tablesIn";
+
+/** The range of the open book that an argument most likely means; null where the book has none. */
+export function suggestedRange(parameter: string, book: Calculated | null): string | null {
+  if (book === null) return null;
+  if (parameter === "runs") {
+    const [found] = runsIn(book);
+    if (found === undefined) return null;
+    const lastRow = Math.max(
+      ...found.table.rows.filter(
+        (row) => found.table.value(row, "run") !== null && found.table.value(row, "to") !== null,
+      ),
+    );
+    return rangeOf(found.table, lastRow);
+  }
+  if (parameter === "curve") {
+    const [found] = curvesIn(book);
+    return found === undefined ? null : rangeOf(found.table, found.lastRow);
+  }
+  return null;
+}
+
+function rangeOf({ sheet, headerRow, headers }: FoundTable, lastRow: number): string {
+  const [first, last] = [headers[0]!.column, headers.at(-1)!.column];
+  const name = /^[\p{L}_][\p{L}\p{N}_]*$/u.test(sheet) ? sheet : `'${sheet.replaceAll("'", "''")}'`;
+  return `${name}!${columnLetters(first)}${headerRow}:${columnLetters(last)}${lastRow}`;
+}

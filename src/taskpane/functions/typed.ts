@@ -1,0 +1,45 @@
+import type { CellName } from "../../sheets/workbook";
+import type { Cell, Matrix } from "./answering";
+
+/** What a person typed for an argument. A range or a name stands for cells; a text is quoted in the formula. */
+export type Typed =
+  | { readonly kind: "nothing" }
+  | { readonly kind: "value"; readonly value: string | number }
+  | { readonly kind: "cells"; readonly reference: string };
+
+const CELL = String.raw`\$?[A-Za-z]{1,3}\$?[1-9]\d{0,6}`;
+const SHEET = String.raw`(?:'(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_.]*)!`;
+const REFERENCE = new RegExp(`^(?:${SHEET})?${CELL}(?::${CELL})?$`, "u");
+const NUMBER = /^[-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[-+]?\d+)?$/i;
+
+export function readTyped(text: string, names: readonly CellName[]): Typed {
+  const trimmed = text.trim();
+  if (trimmed === "") return { kind: "nothing" };
+  if (NUMBER.test(trimmed)) return { kind: "value", value: Number(trimmed.replace(",", ".")) };
+  const isName = names.some(({ name }) => name.toLowerCase() === trimmed.toLowerCase());
+  if (isName || REFERENCE.test(trimmed)) return { kind: "cells", reference: trimmed };
+  const unquoted = /^"(.*)"$/.exec(trimmed)?.[1] ?? trimmed;
+  return { kind: "value", value: unquoted };
+}
+
+function written(typed: Typed): string {
+  if (typed.kind === "nothing") return "";
+  if (typed.kind === "cells") return typed.reference;
+  return typeof typed.value === "number" ? String(typed.value) : `"${typed.value.replaceAll('"', '""')}"`;
+}
+
+/** The formula as one types it, in English with commas; arguments that are left out at its end are left away. */
+export function formulaText(name: string, args: readonly Typed[]): string {
+  const last = args.reduce((found, { kind }, index) => (kind === "nothing" ? found : index), -1);
+  return `=DUCT.${name}(${args
+    .slice(0, last + 1)
+    .map(written)
+    .join(",")})`;
+}
+
+/** The argument as a function takes it; `cells` gives what stands under a reference, or null where nobody knows. */
+export function argumentOf(typed: Typed, cells: (reference: string) => Matrix | null): Matrix | null {
+  if (typed.kind === "nothing") return null;
+  if (typed.kind === "value") return [[typed.value satisfies Cell]];
+  return cells(typed.reference);
+}

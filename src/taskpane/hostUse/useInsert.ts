@@ -1,0 +1,42 @@
+import { useState } from "react";
+import type { Insertion, SheetHost } from "../../hosts/host";
+import { failureWords, NO_SHEET } from "./words";
+
+/** What became of the last wish to write into the selected cell. */
+export type InsertState =
+  | { readonly step: "nothing" }
+  | { readonly step: "writing" }
+  | { readonly step: "asking"; readonly at: string; readonly content: Insertion }
+  | { readonly step: "told"; readonly sentence: string };
+
+export interface Inserting {
+  readonly state: InsertState;
+  readonly insert: (content: Insertion) => void;
+  readonly overwrite: () => void;
+  readonly leave: () => void;
+}
+
+/** Writes into the selected cell; a filled one is asked about first, in the pane. */
+export function useInsert(host: SheetHost | null): Inserting {
+  const [state, setState] = useState<InsertState>({ step: "nothing" });
+  const tell = (sentence: string): void => setState({ step: "told", sentence });
+
+  const write = async (content: Insertion, overwrite: boolean): Promise<void> => {
+    if (host === null) return tell(NO_SHEET);
+    setState({ step: "writing" });
+    try {
+      const outcome = await host.insert(content, overwrite);
+      if (outcome.written) tell(`Written into ${outcome.at}.`);
+      else if (outcome.why === "filled") setState({ step: "asking", at: outcome.at, content });
+      else tell(`The sheet refused to take it in ${outcome.at}.`);
+    } catch (error) {
+      tell(failureWords(error));
+    }
+  };
+  return {
+    state,
+    insert: (content) => void write(content, false),
+    overwrite: () => state.step === "asking" && void write(state.content, true),
+    leave: () => state.step === "asking" && tell(`${state.at} was left as it is.`),
+  };
+}

@@ -1,0 +1,97 @@
+import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import { useEffect, useState, type ReactElement } from "react";
+import { checkBook } from "../check/checkBook";
+import type { Finding } from "../check/finding";
+import { FindingItem } from "../check/FindingItem";
+import { type Picture, pictureOf } from "../check/picture/pictureOf";
+import { PictureShown } from "../check/picture/PictureShown";
+import { calculate } from "../functions/pageCalculator";
+import { count, failureWords, NO_SHEET } from "../hostUse/words";
+import { Heading } from "./Heading";
+import { ShortCautions } from "./ShortCautions";
+import type { ViewProps } from "./viewProps";
+
+const useStyles = makeStyles({
+  text: { margin: "0 0 12px" },
+  status: { margin: "12px 0 4px", fontWeight: tokens.fontWeightSemibold, minHeight: "20px" },
+  list: { listStyleType: "none", margin: 0, padding: 0 },
+  line: { margin: "4px 0", minHeight: "20px" },
+});
+
+interface Checked {
+  readonly findings: readonly Finding[];
+  readonly picture: Picture | string;
+}
+
+/** Reads the open book and lists what an experienced person would see, with a picture of the fan and the ducts. */
+export function CheckView({ host, go }: ViewProps): ReactElement {
+  const styles = useStyles();
+  const [checked, setChecked] = useState<Checked | null>(null);
+  const [status, setStatus] = useState("");
+  const [gone, setGone] = useState("");
+  const [stale, setStale] = useState(false);
+  useEffect(() => (checked === null ? undefined : host?.follow(() => setStale(true))), [host, checked]);
+
+  const check = async (): Promise<void> => {
+    if (host === null) return setStatus(NO_SHEET);
+    setStatus("Reading the book …");
+    try {
+      const book = await host.readBook();
+      const findings = checkBook(book);
+      const picture = await pictureOf(book, calculate);
+      setChecked({ findings, picture });
+      setStale(false);
+      setGone("");
+      setStatus(
+        findings.length === 0
+          ? "Nothing found. That is no proof: a reading in the duct decides."
+          : count(findings.length, "thing to look at.", "things to look at."),
+      );
+    } catch (error) {
+      setStatus(failureWords(error));
+    }
+  };
+  const goTo = async ({ sheet, at }: Finding): Promise<void> => {
+    try {
+      await host?.goTo(sheet, at);
+      setGone(`Selected ${at} on the sheet ${sheet}.`);
+    } catch (error) {
+      setGone(failureWords(error));
+    }
+  };
+  return (
+    <>
+      <Heading>Check</Heading>
+      <p className={styles.text}>
+        Reads the open book, wherever its tables stand, and lists what an experienced person would look at.
+      </p>
+      <Button appearance="primary" onClick={() => void check()}>
+        {checked === null ? "Check the open book" : "Check again"}
+      </Button>
+      <p role="status" className={styles.status}>
+        {status}
+      </p>
+      {stale && (
+        <p className={styles.line}>Something has been selected or changed since: check again after a change.</p>
+      )}
+      {checked !== null && (
+        <>
+          <p role="status" className={styles.line}>
+            {gone}
+          </p>
+          <ul className={styles.list} aria-label="Findings">
+            {checked.findings.map((finding, i) => (
+              <FindingItem key={i} finding={finding} goTo={() => void goTo(finding)} />
+            ))}
+          </ul>
+          {typeof checked.picture === "string" ? (
+            <p className={styles.text}>{checked.picture}</p>
+          ) : (
+            <PictureShown picture={checked.picture} />
+          )}
+        </>
+      )}
+      <ShortCautions keys={["power off", "no measurement"]} goToCautions={() => go("Cautions")} />
+    </>
+  );
+}

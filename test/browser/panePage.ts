@@ -1,0 +1,58 @@
+import path from "node:path";
+import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
+import { launchBrowser } from "../../scripts/browser";
+import { serve, type Serving } from "../../scripts/serve";
+
+export interface OpenedPane {
+  readonly page: Page;
+  readonly requested: string[];
+  readonly complaints: string[]; // what the console and uncaught errors said
+}
+
+export interface ServedPane {
+  readonly address: () => string;
+  /** A narrow pane in a browser of its own; `prepare` runs before the page is asked for. */
+  readonly open: (
+    options?: BrowserContextOptions,
+    file?: string,
+    prepare?: (page: Page) => Promise<unknown>,
+  ) => Promise<OpenedPane>;
+}
+
+/** Serves the built pane to the tests of one file, and closes what they opened. */
+export function servedPane(): ServedPane {
+  let serving: Serving;
+  let browser: Browser;
+  const pages: Page[] = [];
+  beforeAll(async () => {
+    serving = await serve(process.env.PANE_DIST ?? path.join(__dirname, "../../dist"), 0);
+    browser = await launchBrowser();
+  }, 60_000);
+  afterEach(async () => {
+    for (const page of pages.splice(0)) await page.context().close();
+  });
+  afterAll(async () => {
+    await browser.close();
+    await serving.stop();
+  });
+  const open: ServedPane["open"] = async (options = {}, file = "pane.html", prepare = () => Promise.resolve()) => {
+    const context = await browser.newContext({ viewport: { width: 320, height: 700 }, ...options });
+    const page = await context.newPage();
+    pages.push(page);
+    const requested: string[] = [];
+    const complaints: string[] = [];
+    page.on("request", (request) => requested.push(request.url()));
+    page.on("console", (message) => message.type() === "error" && complaints.push(message.text()));
+    page.on("pageerror", (error) => complaints.push(error.message));
+    await prepare(page);
+    await page.goto(`${serving.address}/${file}`, { waitUntil: "commit" });
+    await tab(page, "Start").waitFor();
+    return { page, requested, complaints };
+  };
+  return { address: () => serving.address, open };
+}
+
+export const tab = (page: Page, name: string): Locator => page.getByRole("tab", { name });
+export const view = (page: Page, name: string): Locator => page.getByRole("tabpanel", { name });
+export const hasFocus = (element: Locator): Promise<boolean> =>
+  element.evaluate((node) => node === document.activeElement);

@@ -1,0 +1,132 @@
+import fc from "fast-check";
+import { addressOf, areaOf, quoted } from "../../../src/hosts/excel/areas";
+import { base64 } from "../../../src/hosts/excel/base64";
+import { blocksOf } from "../../../src/hosts/excel/blocks";
+import { asLiteral } from "../../../src/hosts/excel/literal";
+import { linesOfPoints, pointsOfLines, pointsOfWidth, widthOfPoints } from "../../../src/hosts/excel/measures";
+import { callsOurs, inOurForm } from "../../../src/hosts/excel/ours";
+
+describe("blocksOf", () => {
+  const cells = fc.uniqueArray(
+    fc.record({
+      column: fc.integer({ min: 1, max: 6 }),
+      row: fc.integer({ min: 1, max: 6 }),
+      key: fc.constantFrom("a", "b"),
+    }),
+    { selector: ({ column, row }) => `${column} ${row}` },
+  );
+
+  test("covers each cell once with a block of its key, and no other cell", () => {
+    fc.assert(
+      fc.property(cells, (all) => {
+        const covered = blocksOf(all).flatMap(({ column, row, columns, rows, key }) =>
+          Array.from({ length: columns * rows }, (_, index) => ({
+            column: column + (index % columns),
+            row: row + Math.floor(index / columns),
+            key,
+          })),
+        );
+        const inOrder = (list: typeof covered) => list.map(({ column, row, key }) => `${row} ${column} ${key}`).sort();
+        expect(inOrder(covered)).toEqual(inOrder(all));
+      }),
+    );
+  });
+
+  test("makes one block of a full rectangle", () => {
+    const all = Array.from({ length: 12 }, (_, index) => ({
+      column: 2 + (index % 3),
+      row: 5 + Math.floor(index / 3),
+      key: "",
+    }));
+    expect(blocksOf(all)).toEqual([{ column: 2, row: 5, columns: 3, rows: 4, key: "" }]);
+  });
+});
+
+describe("asLiteral", () => {
+  test.each(["=1", "+1", "-1", "@A1", "12", "3/4", "true", "FALSE ", "#N/A", "'x", "March 5", " x", "<b>"])(
+    "puts an apostrophe before %s",
+    (text) => {
+      expect(asLiteral(text)).toBe(`'${text}`);
+    },
+  );
+
+  test.each(["", "Run", "open hood", "Größe: ok", "true value"])("leaves %p as it is", (text) => {
+    expect(asLiteral(text)).toBe(text);
+  });
+});
+
+describe("measures", () => {
+  // ECMA-376 Part 1, 18.3.1.13: 7 pixels for a digit of Calibri 11 and 5 of padding, so Excel's usual 8.43 characters
+  // are 64 pixels, and 64 pixels at 96 to the inch are 48 points
+  test("a usual column of 8.43 characters is 48 points wide", () => {
+    expect(pointsOfWidth(8.43)).toBe(48);
+  });
+
+  test.each([1, 5, 8.5, 17, 64, 255])("a width of %d characters comes back", (width) => {
+    expect(widthOfPoints(pointsOfWidth(width))).toBe(width);
+  });
+
+  test("another width comes back within half a pixel", () => {
+    expect(Math.abs(widthOfPoints(pointsOfWidth(8.8)) - 8.8)).toBeLessThanOrEqual(0.5 / 7);
+  });
+
+  test.each([2, 3, 10, 30])("a height of %d lines comes back", (lines) => {
+    expect(linesOfPoints(pointsOfLines(lines))).toBe(lines);
+  });
+
+  test("Excel's usual row of 15 points has one line", () => {
+    expect(linesOfPoints(15)).toBe(1);
+  });
+
+  test("nothing is wider or higher than Excel allows", () => {
+    expect(pointsOfWidth(1000)).toBe(pointsOfWidth(255));
+    expect(pointsOfLines(1000)).toBe(409);
+  });
+});
+
+describe("inOurForm", () => {
+  test.each([
+    ["=DUCT.AREA(4)", "=DUCT.AREA(4)"],
+    ["=duct.area (4)", "=DUCT.AREA (4)"],
+    ["=_xldudf_DUCT_AREA(4)", "=DUCT.AREA(4)"],
+    ["=1+_XLDUDF_duct_area(A1)", "=1+DUCT.AREA(A1)"],
+    ["=[2]!_xldudf_DUCT_AREA(4)", "=DUCT.AREA(4)"],
+    ['=DUCT.AREA("DUCT.AREA(_xldudf_DUCT_X(")', '=DUCT.AREA("DUCT.AREA(_xldudf_DUCT_X(")'],
+  ])("%s is entered as %s", (formula, entered) => {
+    expect(inOurForm(formula)).toBe(entered);
+  });
+
+  test.each([
+    '="DUCT.AREA(4)"',
+    "='DUCT.AREA(4)'!A1",
+    "=AQUADUCT.AREA(4)",
+    "=X_DUCT.AREA(4)",
+    "=DUCT.AREA",
+    "=SUM(A1)",
+  ])("%s is none of ours", (formula) => {
+    expect(callsOurs(formula)).toBe(false);
+  });
+});
+
+describe("areas", () => {
+  test.each(["B4", "B4:C9", "AA10:AB10"])("%s is read and written", (address) => {
+    expect(addressOf(areaOf(address))).toBe(address);
+  });
+
+  test("a sheet's name before it and dollar signs are passed over", () => {
+    expect(areaOf("'It''s a sheet!'!$B$4:$C$9")).toEqual({ column: 2, row: 4, columns: 2, rows: 6 });
+  });
+
+  test.each([
+    ["Runs", "Runs"],
+    ["My runs", "'My runs'"],
+    ["It's", "'It''s'"],
+  ])("the sheet %s is written %s", (name, written) => {
+    expect(quoted(name)).toBe(written);
+  });
+});
+
+test("base64 says the same as the language's own, over more bytes than go at once", () => {
+  const bytes = Uint8Array.from({ length: 70_001 }, (_, index) => index % 256);
+  expect(base64(bytes)).toBe(Buffer.from(bytes).toString("base64"));
+});

@@ -1,0 +1,133 @@
+import { addNewSheets } from "../../../src/hosts/excel/addNewSheets";
+import { readBook } from "../../../src/hosts/excel/readBook";
+import type { Calculated } from "../../../src/sheets/calculated";
+import { lookOf } from "../../../src/sheets/styles";
+import type { Sheet, SheetCell } from "../../../src/sheets/workbook";
+import { answersOnes, record, type Recorder } from "../../support/excelRecorder/recorder";
+import { sample, woods } from "./sample";
+import { watching } from "./watch";
+
+/** The sample as it stands in Excel; BUDGET fills two columns and two rows. */
+async function withSample(spilledFormulas: "anchor's" | "values"): Promise<Recorder> {
+  const excel = record();
+  excel.behaviour.spilledFormulas = spilledFormulas;
+  excel.behaviour.calculate = (formula, ...rest) =>
+    formula.includes("BUDGET")
+      ? [
+          ["Run", "Notes"],
+          [7.5, ""],
+        ]
+      : answersOnes(formula, ...rest);
+  await addNewSheets(async () => sample, watching().watch);
+  return excel;
+}
+
+const sheetIn = ({ workbook }: Calculated, name: string): Sheet =>
+  workbook.sheets.find((sheet) => sheet.name === name)!;
+
+/** What a cell says, its look spelled out, and its note as far as an input message holds it. */
+const plain = ({ style, note, ...cell }: SheetCell): [string, unknown] => [
+  cell.at,
+  {
+    ...cell,
+    ...(style === undefined ? {} : { look: lookOf(style) }),
+    ...(note === undefined ? {} : { note: note.slice(0, 254) }),
+  },
+];
+
+const byCell = (cells: readonly SheetCell[]) => Object.fromEntries(cells.map(plain));
+
+describe.each(["anchor's", "values"] as const)(
+  "readBook, where a filled cell answers the %s as its formula",
+  (kind) => {
+    test.each(sample.sheets.map((sheet) => [sheet.name, sheet] as const))(
+      "gives back each cell of %s",
+      async (name, sheet) => {
+        await withSample(kind);
+        expect(byCell(sheetIn(await readBook(), name).cells)).toEqual(byCell(sheet.cells));
+      },
+    );
+
+    test("says how far a formula fills, and what it fills with", async () => {
+      await withSample(kind);
+      const { shown } = await readBook();
+      expect(Object.fromEntries(shown.get("Answers")!)).toEqual({
+        A2: { value: "Run", fills: { rows: 2, columns: 2 } },
+        B2: { value: "Notes" },
+        A3: { value: 7.5 },
+        D2: { value: 0 },
+      });
+    });
+  },
+);
+
+describe("readBook", () => {
+  test("gives back names, lists, flags, tables, sizes and print", async () => {
+    await withSample("values");
+    const book = await readBook();
+    const wood = sheetIn(book, "Wood & air");
+    expect(book.workbook.name).toBe("Mine");
+    expect(book.workbook.sheets.map(({ name }) => name)).toEqual(["Sheet1", "Wood & air", "Answers"]);
+    expect(book.workbook.names).toEqual(sample.names);
+    expect([...wood.lists].sort((one, other) => (one.range < other.range ? -1 : 1))).toEqual([
+      { range: "A4:A6", choices: woods, strict: false },
+      { range: "B1", choices: ["IP", "SI"], strict: true },
+      { range: "F1", choices: ["yes, all", "no"], strict: false },
+    ]);
+    const { flags, tables, print, frozen, tallRows } = sample.sheets[0]!;
+    expect(wood).toMatchObject({ flags, tables, print, frozen, tallRows });
+    expect(wood.columns.slice(0, 3)).toEqual(sample.sheets[0]!.columns);
+    expect(sheetIn(book, "Answers").frozen).toEqual({ rows: 2, columns: 0 });
+  });
+
+  test("tells an error from the text of its name, and keeps an error that a file cannot hold by another name", async () => {
+    const excel = record();
+    excel.behaviour.calculate = (formula) => (formula.includes("1") ? "#N/A" : "#BUSY!");
+    excel.fill("Sheet1", "A1:C1", [["=1", "=2", "'#N/A"]]);
+    const { shown } = await readBook();
+    expect(Object.fromEntries(shown.get("Sheet1")!)).toEqual({
+      A1: { value: { error: "#N/A" } },
+      B1: { value: { error: "#N/A", message: "#BUSY!" } },
+      C1: { value: "#N/A" },
+    });
+  });
+
+  test("leaves out hidden names and names of more than a cell", async () => {
+    const excel = record();
+    excel.book.names.push(
+      { name: "hidden", formula: "=Sheet1!$A$1", visible: false },
+      { name: "area", formula: "=Sheet1!$A$1:$B$2", visible: true },
+      { name: "constant", formula: "=3", visible: true },
+      { name: "one", formula: "=Sheet1!$A$1", visible: true },
+    );
+    expect((await readBook()).workbook.names).toEqual([{ name: "one", sheet: "Sheet1", at: "A1" }]);
+  });
+
+  test("a cell of the user's that nobody styled has no style, one of its own look keeps it", async () => {
+    const excel = record();
+    const sheet = excel.fill("Sheet1", "A1:B1", [["plain", "loud"]]);
+    sheet.cells.get("B1")!.look = { "font.color": "#FF0000", "font.size": 20 };
+    expect((await readBook()).workbook.sheets[0]!.cells).toEqual([
+      { at: "A1", value: "plain" },
+      { at: "B1", value: "loud", style: { ink: "#ff0000", size: 20 } },
+    ]);
+  });
+
+  test("reads twenty thousand cells in requests that are not too large", async () => {
+    const excel = record();
+    const rows = Array.from({ length: 4000 }, (_, row) =>
+      Array.from({ length: 5 }, (__, column) => `words of ${row} ${column}`),
+    );
+    excel.fill("Sheet1", "A1:E4000", rows);
+    const { shown } = await readBook();
+    expect(shown.get("Sheet1")!.size).toBe(20_000);
+    expect(shown.get("Sheet1")!.get("E4000")).toEqual({ value: "words of 3999 4" });
+  });
+
+  test("changes nothing", async () => {
+    const excel = await withSample("values");
+    const before = JSON.stringify([...excel.book.sheets[1]!.cells]);
+    await readBook();
+    expect(JSON.stringify([...excel.book.sheets[1]!.cells])).toBe(before);
+  });
+});

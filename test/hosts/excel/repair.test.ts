@@ -1,0 +1,95 @@
+import { repair } from "../../../src/hosts/excel/repair";
+import { answersOnes, knowsNone, record, type Recorder, snapshot } from "../../support/excelRecorder/recorder";
+import { watching } from "./watch";
+
+/** A workbook that was opened before Excel knew the functions: what it says of them stands at #NAME?. */
+function opened(): Recorder {
+  const excel = record();
+  excel.behaviour.calculate = (formula, ...rest) => (formula.includes("lost") ? "#NAME?" : knowsNone(formula, ...rest));
+  excel.fill("Sheet1", "A1:C3", [
+    ["=DUCT.AREA(4)", "=_xldudf_DUCT_AREA(B9)*2", '=[2]!_xldudf_duct_area(4)&"_xldudf_DUCT_AREA("'],
+    ["=SUM(1)", "#NAME?", "words"],
+    ["=lost+1", "=DUCT.AREA(lost)", '="DUCT.AREA(4)"'],
+  ]);
+  Object.assign(excel.book.sheets[0]!.cells.get("A1")!, { format: "0.00", look: { "font.bold": true } });
+  excel.behaviour.calculate = (formula, ...rest) =>
+    formula.includes("lost") ? "#NAME?" : answersOnes(formula, ...rest);
+  return excel;
+}
+
+const formulaAt = (excel: Recorder, at: string) => excel.book.sheets[0]!.cells.get(at)!.formula;
+
+describe("repair", () => {
+  test("re-enters formulas of ours at #NAME?, whichever way Excel shows them", async () => {
+    const excel = opened();
+    expect(await repair(watching().watch)).toEqual({ repaired: 4, stillWrong: ["Sheet1!B3"], protectedSheets: [] });
+    expect(formulaAt(excel, "A1")).toBe("=DUCT.AREA(4)");
+    expect(formulaAt(excel, "B1")).toBe("=DUCT.AREA(B9)*2");
+    expect(formulaAt(excel, "C1")).toBe('=DUCT.AREA(4)&"_xldudf_DUCT_AREA("');
+    expect(excel.book.sheets[0]!.cells.get("A1")).toMatchObject({
+      value: 1,
+      format: "0.00",
+      look: { "font.bold": true },
+    });
+  });
+
+  test("touches no other cell", async () => {
+    const excel = opened();
+    const others = (all: unknown) =>
+      (all as { sheets: { cells: [string, unknown][] }[] }).sheets[0]!.cells.filter(
+        ([at]) => !/^([ABC]1|B3)$/.test(at),
+      );
+    const before = others(snapshot(excel));
+    await repair(watching().watch);
+    expect(others(snapshot(excel))).toEqual(before);
+  });
+
+  test("names protected sheets and leaves them alone", async () => {
+    const excel = opened();
+    excel.book.sheets[0]!.isProtected = true;
+    const before = snapshot(excel);
+    expect(await repair(watching().watch)).toEqual({
+      repaired: 0,
+      stillWrong: ["Sheet1!A1", "Sheet1!B1", "Sheet1!C1", "Sheet1!B3"],
+      protectedSheets: ["Sheet1"],
+    });
+    expect(snapshot(excel)).toEqual(before);
+  });
+
+  test("a protected sheet with nothing to mend is not named", async () => {
+    const excel = record();
+    excel.fill("Sheet1", "A1", [[1]]).isProtected = true;
+    expect(await repair(watching().watch)).toEqual({ repaired: 0, stillWrong: [], protectedSheets: [] });
+  });
+
+  test("says what stays wrong where the functions are still unknown", async () => {
+    const excel = record();
+    excel.behaviour.calculate = knowsNone;
+    excel.fill("My sheet", "A1", [["=DUCT.AREA(4)"]]);
+    expect(await repair(watching().watch)).toMatchObject({ repaired: 1, stillWrong: ["'My sheet'!A1"] });
+  });
+
+  test("reads a large sheet in requests that are not too large", async () => {
+    const excel = record();
+    excel.behaviour.calculate = knowsNone;
+    const rows = Array.from({ length: 9000 }, (_, index) => [
+      index,
+      `words ${index}`,
+      index === 8500 ? "=DUCT.AREA(4)" : 1,
+    ]);
+    excel.fill("Sheet1", "A1:C9000", rows);
+    excel.behaviour.calculate = answersOnes;
+    expect(await repair(watching().watch)).toMatchObject({ repaired: 1, stillWrong: [] });
+    expect(formulaAt(excel, "C8501")).toBe("=DUCT.AREA(4)");
+  });
+
+  test("stops between two sheets when it is cancelled", async () => {
+    const excel = opened();
+    const told = watching(({ cancel }) => cancel());
+    excel.behaviour.calculate = knowsNone;
+    excel.fill("Second", "A1", [["=DUCT.AREA(4)"]]);
+    excel.behaviour.calculate = answersOnes;
+    expect((await repair(told.watch)).repaired).toBe(4);
+    expect(excel.book.sheets[1]!.cells.get("A1")!.value).toBe("#NAME?");
+  });
+});

@@ -1,0 +1,105 @@
+import { goTo, insert, isSelectionEmpty, selectionAddress } from "../../../src/hosts/excel/selection";
+import { record, type Recorder } from "../../support/excelRecorder/recorder";
+import { traps } from "./sample";
+
+function selecting(...areas: string[]): Recorder {
+  const excel = record();
+  excel.book.selection = { sheet: excel.book.sheets[0]!, areas };
+  return excel;
+}
+
+const cell = (excel: Recorder, at: string) => excel.book.sheets[0]!.cells.get(at);
+
+describe("selectionAddress", () => {
+  test("is the address without the sheet", async () => {
+    selecting("B4:C9");
+    expect(await selectionAddress()).toBe("B4:C9");
+  });
+
+  test("is the first area where several are selected", async () => {
+    selecting("B4", "D1:D9");
+    expect(await selectionAddress()).toBe("B4");
+  });
+});
+
+describe("isSelectionEmpty", () => {
+  test("is so for blank cells, even for whole columns", async () => {
+    const excel = selecting("B:D");
+    excel.fill("Sheet1", "A1", [["beside"]]);
+    expect(await isSelectionEmpty()).toBe(true);
+  });
+
+  test.each([
+    ["a value", 3],
+    ["a formula that shows nothing", '=IF(1,"","")'],
+  ])("is not so with %s in one of the areas", async (_, content) => {
+    const excel = selecting("B4", "C1:C5");
+    excel.behaviour.calculate = () => "";
+    excel.fill("Sheet1", "C3", [[content]]);
+    expect(await isSelectionEmpty()).toBe(false);
+  });
+
+  test.each(["anchor's", "values"] as const)(
+    "is not so where a formula fills the cell with nothing (%s)",
+    async (kind) => {
+      const excel = selecting("B2");
+      excel.behaviour.spilledFormulas = kind;
+      excel.behaviour.calculate = () => [
+        ["head", "more"],
+        ["", ""],
+      ];
+      excel.fill("Sheet1", "A1", [["=DUCT.ABOUT()"]]);
+      expect(await isSelectionEmpty()).toBe(false);
+    },
+  );
+});
+
+describe("insert", () => {
+  test("enters a formula into the first cell selected", async () => {
+    const excel = selecting("B4:C9");
+    expect(await insert({ formula: "=DUCT.AREA(4)" }, false)).toEqual({ written: true, at: "B4" });
+    expect(cell(excel, "B4")).toMatchObject({ formula: "=DUCT.AREA(4)", value: 1 });
+    expect(excel.book.sheets[0]!.cells.size).toBe(1);
+  });
+
+  test.each([...traps, "plain words"])("text stays text: %s", async (trap) => {
+    const excel = selecting("B4");
+    await insert({ value: trap }, false);
+    expect(cell(excel, "B4")).toMatchObject({ value: trap, formula: null });
+  });
+
+  test("a number is a number", async () => {
+    const excel = selecting("B4");
+    await insert({ value: 0.15 }, false);
+    expect(cell(excel, "B4")!.value).toBe(0.15);
+  });
+
+  test("leaves a filled cell alone until told otherwise", async () => {
+    const excel = selecting("B4");
+    excel.fill("Sheet1", "B4", [["mine"]]);
+    expect(await insert({ value: 1 }, false)).toEqual({ written: false, at: "B4", why: "filled" });
+    expect(cell(excel, "B4")!.value).toBe("mine");
+    expect(await insert({ value: 1 }, true)).toEqual({ written: true, at: "B4" });
+    expect(cell(excel, "B4")!.value).toBe(1);
+  });
+
+  test("leaves the part of a formula's answer alone", async () => {
+    const excel = selecting("A2");
+    excel.behaviour.calculate = () => [["head"], [""]];
+    excel.fill("Sheet1", "A1", [["=DUCT.ABOUT()"]]);
+    expect(await insert({ value: 1 }, false)).toEqual({ written: false, at: "A2", why: "filled" });
+  });
+
+  test("says so where Excel refuses", async () => {
+    const excel = selecting("B4");
+    excel.book.sheets[0]!.isProtected = true;
+    expect(await insert({ value: 1 }, false)).toEqual({ written: false, at: "B4", why: "refused" });
+  });
+});
+
+test("goTo shows the sheet and selects the cell", async () => {
+  const excel = record();
+  excel.fill("Other sheet", "A1", [[1]]);
+  await goTo("Other sheet", "C7");
+  expect(excel.book.selection).toMatchObject({ sheet: { name: "Other sheet" }, areas: ["C7"] });
+});

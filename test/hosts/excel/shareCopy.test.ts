@@ -1,0 +1,111 @@
+import { addNewSheets } from "../../../src/hosts/excel/addNewSheets";
+import { excelHost } from "../../../src/hosts/excel/excelHost";
+import { readBook } from "../../../src/hosts/file/readBook";
+import "../../../src/hosts/file/writeBook"; // fetched while the tests run otherwise, which takes its time
+import "../../../src/share/clubCopy";
+import type { Workbook } from "../../../src/sheets/workbook";
+import { record, type Recorder, snapshot } from "../../support/excelRecorder/recorder";
+import { Refusal } from "../../support/excelRecorder/refuse";
+import { traps } from "./sample";
+import { watching } from "./watch";
+
+jest.setTimeout(30_000); // a whole copy is made, written and read back; on a busy machine that takes its time
+
+/** A user's sheet with two calls of ours, of which the second fills four cells, and texts that look like formulas. */
+function usersBook(): Recorder {
+  const excel = record();
+  excel.behaviour.calculate = (formula) =>
+    formula.includes("CAUTIONS")
+      ? [
+          ["Topic", "Caution"],
+          ["fire", "Dust burns."],
+        ]
+      : 0.0872664625997165;
+  excel.fill("Sheet1", "A1:B3", [
+    ["Diameter", 4],
+    ["Area", "=DUCT.AREA(B1)"],
+    ["=DUCT.CAUTIONS()", null],
+  ]);
+  excel.fill(
+    "Texts",
+    `A1:A${traps.length}`,
+    traps.map((trap) => [`'${trap}`]),
+  );
+  return excel;
+}
+
+describe("shareCopy", () => {
+  test.each(["formulas", "values"] as const)("opens a new workbook with %s and none of our functions", async (kind) => {
+    const excel = usersBook();
+    const before = snapshot(excel);
+    const outcome = await excelHost().shareCopy(kind, watching().watch);
+    expect(outcome).toMatchObject({ made: true, name: "Mine", untranslated: [] });
+    expect(snapshot(excel)).toEqual(before);
+    expect(excel.opened).toHaveLength(1);
+    const copy = await readBook(Buffer.from(excel.opened[0]!, "base64"));
+    const sheet = copy.workbook.sheets.find(({ name }) => name === "Sheet1")!;
+    const area = sheet.cells.find(({ at }) => at === "B2")!;
+    expect("formula" in area).toBe(kind === "formulas");
+    expect(JSON.stringify(sheet.cells)).not.toMatch(/"=[^"]*DUCT/i);
+    expect(copy.shown.get("Sheet1")!.get("B4")?.value).toBe("Dust burns.");
+    const texts = copy.workbook.sheets.find(({ name }) => name === "Texts")!.cells;
+    expect(texts.map((cell) => ("value" in cell ? cell.value : null))).toEqual(traps);
+  });
+
+  test.each([1, 2, 3, 4])("makes nothing when it is cancelled at step %d", async (last) => {
+    const excel = usersBook();
+    const before = snapshot(excel);
+    const told = watching(({ cancel }, step) => (step === last ? cancel() : undefined));
+    expect(await excelHost().shareCopy("values", told.watch)).toEqual({
+      made: false,
+      why: "Cancelled: no copy was made.",
+    });
+    expect(excel.opened).toEqual([]);
+    expect(snapshot(excel)).toEqual(before);
+  });
+
+  test("says what Excel says when it refuses", async () => {
+    const excel = usersBook();
+    excel.behaviour.beforeSync = () => {
+      throw new Refusal("GeneralException", "There was an internal error.");
+    };
+    expect(await excelHost().shareCopy("values", watching().watch)).toEqual({
+      made: false,
+      why: "Excel refused: There was an internal error. No copy was made.",
+    });
+  });
+});
+
+describe("revive", () => {
+  test("adds nothing where the workbook is no club copy", async () => {
+    const excel = usersBook();
+    const before = snapshot(excel);
+    expect(await excelHost().revive(watching().watch)).toEqual({
+      added: false,
+      why: "This workbook is no club copy that recorded how to come back, so nothing was added.",
+    });
+    expect(snapshot(excel)).toEqual(before);
+  });
+
+  test("brings the formulas of a club copy back in new sheets, the copy's own left as they are", async () => {
+    const original = usersBook();
+    await excelHost().shareCopy("formulas", watching().watch);
+    const copy = await readBook(Buffer.from(original.opened[0]!, "base64"));
+    const excel = await opened(copy.workbook);
+    const before = snapshot(excel) as { sheets: unknown[] };
+    const outcome = await excelHost().revive(watching().watch);
+    expect(outcome).toMatchObject({ added: true, sheets: expect.arrayContaining(["Sheet1 2"]) });
+    const sheet = excel.book.sheets.find(({ name }) => name === "Sheet1 2")!;
+    expect(sheet.cells.get("B2")!.formula).toBe("=DUCT.AREA(B1)");
+    expect(sheet.cells.get("A3")!.formula).toBe("=DUCT.CAUTIONS()");
+    expect((snapshot(excel) as typeof before).sheets.slice(0, before.sheets.length)).toEqual(before.sheets);
+  });
+});
+
+/** An Excel that has opened a workbook beside its own blank sheet. */
+async function opened(workbook: Workbook): Promise<Recorder> {
+  const excel = record();
+  excel.book.sheets[0]!.name = "Blank";
+  expect(await addNewSheets(async () => workbook, watching().watch)).toMatchObject({ added: true });
+  return excel;
+}

@@ -1,0 +1,115 @@
+import { addSheets, append } from "../../../src/hosts/local/addSheets";
+import { calculatedOf } from "../../../src/hosts/local/calculated";
+import type { Watch } from "../../../src/hosts/host";
+import type { SheetCell, Workbook } from "../../../src/sheets/workbook";
+import { bookOf, gridOf, setUpGrid, sheetOf, step } from "./gridOfOurs";
+
+beforeAll(setUpGrid);
+
+const watch = (): Watch & { readonly heard: string[]; readonly cancel: AbortController } => {
+  const heard: string[] = [];
+  const cancel = new AbortController();
+  return { heard, cancel, signal: cancel.signal, progress: (done, of, what) => heard.push(`${done}/${of} ${what}`) };
+};
+
+const mine: readonly SheetCell[] = [
+  { at: "A1", value: "mine", style: "title", note: "keep me" },
+  { at: "B2", formula: "=A1" },
+];
+
+const rich: Workbook = {
+  name: "Rich",
+  sheets: [
+    sheetOf(
+      [
+        { at: "A1", value: "head", style: "header" },
+        { at: "B1", value: "other", style: "header" },
+        { at: "A2", value: 0.5, style: "input", format: "0.00", note: "half" },
+        { at: "A3", value: null, style: "input" },
+        { at: "C3", formula: "=TOY.TWICE(A2)+half+Second!A1" },
+      ],
+      {
+        name: "First",
+        columns: [12, 30.5],
+        tallRows: [{ row: 2, lines: 3 }],
+        frozen: { rows: 1, columns: 2 },
+        lists: [{ range: "A2:A3", choices: ["a", "b"], strict: true }],
+        flags: [{ range: "A1:C9", containsText: "see", style: "flag" }],
+        tables: [{ name: "Halves", range: "A1:B3" }],
+        print: { paper: "Letter", landscape: true, titleRows: { first: 1, last: 1 }, area: "A1:C9" },
+        charts: [
+          {
+            kind: "line through points",
+            over: "E2:H9",
+            title: "t",
+            x: { title: "x", range: "A1:A3" },
+            y: { title: "y", series: [{ name: "s", range: "B1:B3", ink: "#3f5f5c" }] },
+          },
+        ],
+      },
+    ),
+    sheetOf([{ at: "A1", value: 4 }], { name: "Second" }),
+  ],
+  names: [{ name: "half", sheet: "First", at: "A2" }],
+};
+
+describe("adding sheets", () => {
+  test("everything that a description says of a sheet comes with it, and what was there stays as it was", async () => {
+    const model = gridOf(bookOf(sheetOf(mine)));
+    const before = calculatedOf(model).workbook;
+    const outcome = await append(model, watch(), () => rich);
+    expect(outcome).toEqual({ added: true, sheets: ["First", "Second"] });
+    const after = calculatedOf(model);
+    expect(after.workbook.sheets).toEqual([...before.sheets, ...rich.sheets]);
+    expect(after.workbook.names).toEqual(rich.names);
+    expect(after.shown.get("First")!.get("C3")).toEqual({ value: 0.5 * 2 + 0.5 + 4 });
+  });
+
+  test("one undo takes all of it back, and redo brings it again", async () => {
+    const model = gridOf(bookOf(sheetOf(mine)));
+    const before = calculatedOf(model);
+    await append(model, watch(), () => rich);
+    const after = calculatedOf(model);
+    await step(model, "REQUEST_UNDO");
+    expect(calculatedOf(model)).toEqual(before);
+    await step(model, "REQUEST_REDO");
+    expect(calculatedOf(model)).toEqual(after);
+  });
+
+  test.each([0, 1])("cancelled after step %d, it leaves nothing behind", async (steps) => {
+    const model = gridOf(bookOf(sheetOf(mine)));
+    const before = calculatedOf(model);
+    const watching = watch();
+    const progress: Watch["progress"] = (done) => {
+      if (done === steps) watching.cancel.abort();
+    };
+    expect(await append(model, { ...watching, progress }, () => rich)).toEqual({
+      added: false,
+      why: "Cancelled: nothing was added.",
+    });
+    expect(calculatedOf(model)).toEqual(before);
+  });
+
+  test("where the grid refuses a part, all of it goes again and one sentence says so", async () => {
+    const complain = jest.spyOn(console, "error").mockImplementation(() => undefined);
+    const model = gridOf(bookOf(sheetOf(mine)));
+    const before = calculatedOf(model);
+    const clash: Workbook = { ...rich, sheets: [...rich.sheets, sheetOf([], { name: "One" })] };
+    expect(await append(model, watch(), () => clash)).toEqual({
+      added: false,
+      why: "The sheet refused a part of what was to be added, so nothing was.",
+    });
+    expect(complain).toHaveBeenCalledTimes(1);
+    expect(calculatedOf(model)).toEqual(before);
+    complain.mockRestore();
+  });
+
+  test("a budget's sheets take other names where theirs are taken, say how far they are, and are the ones told", async () => {
+    const model = gridOf(bookOf(sheetOf(mine, { name: "Start" })));
+    const watching = watch();
+    const outcome = await addSheets(model, { units: "SI", sheets: ["start"], contents: "empty" }, watching);
+    expect(outcome).toEqual({ added: true, sheets: ["Start 2"] });
+    expect(calculatedOf(model).workbook.sheets.map(({ name }) => name)).toEqual(["Start", "Start 2"]);
+    expect(watching.heard).toEqual(["0/2 Laying out the sheets", "1/2 Writing Start 2", "2/2 Done"]);
+  });
+});

@@ -1,0 +1,103 @@
+/** The grid's own library in Node, with our plugins and a toy function: what the parts give together, without a page. */
+import * as library from "@odoo/o-spreadsheet";
+import { createCustomFunctions } from "../../../src/hosts/local/customFunctions";
+import type { GridModel } from "../../../src/hosts/local/grid";
+import type { Desk } from "../../../src/hosts/local/desk";
+import { gridData } from "../../../src/hosts/local/model";
+import { addPlugins } from "../../../src/hosts/local/plugins";
+import { registerAll } from "../../../src/hosts/local/register";
+import type { Sheet, SheetCell, Workbook } from "../../../src/sheets/workbook";
+
+Object.assign(globalThis, { o_spreadsheet: library });
+
+// The grid squishes what was done with a function that Node has from version 21 on, and every browser of today.
+const groupBy = <Item>(items: readonly Item[], keyOf: (item: Item) => string): Record<string, Item[]> => {
+  const groups: Record<string, Item[]> = {};
+  for (const item of items) (groups[keyOf(item)] ??= []).push(item);
+  return groups;
+};
+if (!("groupBy" in Object)) Object.assign(Object, { groupBy });
+
+const { customFunctions, functions } = createCustomFunctions(() => undefined);
+customFunctions.associate("TWICE", (range) =>
+  (range as unknown[][]).map((row) =>
+    row.map((cell) => {
+      if (typeof cell !== "number")
+        throw new customFunctions.Error(
+          customFunctions.ErrorCode.invalidValue,
+          `a number is needed; got ${String(cell)}`,
+        );
+      return 2 * cell;
+    }),
+  ),
+);
+
+/** Call once in a test file, before the first model. */
+export function setUpGrid(): void {
+  jest.spyOn(console, "debug").mockImplementation(() => undefined);
+  const metadata = {
+    id: "TWICE",
+    name: "TWICE",
+    description: "Twice.",
+    parameters: [{ name: "range", dimensionality: "matrix" as const }],
+  };
+  registerAll(
+    { addFunction: library.addFunction as never, errorTypes: library.registries.errorTypes },
+    "TOY",
+    { functions: [metadata] },
+    functions,
+  );
+  addPlugins();
+}
+
+export function gridOf(workbook: Workbook): GridModel {
+  const model = new library.Model(gridData(workbook));
+  model.joinSession(); // as the page does; undo needs it
+  return model;
+}
+
+/** Undo and redo go through the grid's session, which answers a turn later. */
+export async function step(model: GridModel, which: "REQUEST_UNDO" | "REQUEST_REDO"): Promise<void> {
+  await nextTurn();
+  model.dispatch(which);
+  await nextTurn();
+}
+
+const nextTurn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+
+export const sheetOf = (cells: readonly SheetCell[], more: Partial<Sheet> = {}): Sheet => ({
+  name: "One",
+  columns: [],
+  tallRows: [],
+  frozen: { rows: 0, columns: 0 },
+  cells,
+  lists: [],
+  flags: [],
+  ...more,
+});
+
+export const bookOf = (...sheets: readonly Sheet[]): Workbook => ({ name: "Toy", sheets, names: [] });
+
+/** A page around one grid that keeps what is sent out of it. */
+export function deskOf(model: GridModel): Desk & { readonly sent: { bytes: Uint8Array; name: string }[] } {
+  const sent: { bytes: Uint8Array; name: string }[] = [];
+  return {
+    sent,
+    model: () => model,
+    follow: (changed) => {
+      const owner = {};
+      model.on("update", owner, changed);
+      return () => model.off("update", owner);
+    },
+    open: async () => false,
+    download: (bytes, name) => void sent.push({ bytes, name }),
+  };
+}
+
+export const place = (model: GridModel, at: string) => ({
+  sheetId: model.getters.getActiveSheetId(),
+  ...library.helpers.toCartesian(at),
+});
+
+export const valueAt = (model: GridModel, at: string): unknown =>
+  model.getters.getEvaluatedCell(place(model, at)).value;

@@ -1,0 +1,74 @@
+/**
+ * The plain formulas against the add-in's own functions, in two independent spreadsheet engines. The functions themselves are
+ * held against published values elsewhere; here the copy must say what the add-in says.
+ */
+import { ironCalc } from "../../support/ironCalc";
+import { hardRecalculation } from "../../support/hardRecalculation";
+import { hasLibreOffice } from "../../support/libreOffice";
+import type { EngineValues } from "../../support/engine";
+import { samples } from "./corpus";
+import { plainBook } from "./plainBook";
+import { sampleSheets } from "./sampleSheets";
+
+const CLOSE = 1e-6; // relative
+const MOST_NESTED = 64;
+const MOST_CHARACTERS = 8192;
+
+const { given, expected } = sampleSheets();
+const { workbook, translations } = plainBook(given, "IP");
+
+/** The cells of one function that differ from the add-in's answer by more than allowed. */
+function wrongCells(name: string, values: EngineValues): string[] {
+  return expected
+    .filter((one) => one.name === name)
+    .flatMap(({ sheet, at, inputs, answer }) => {
+      const shown = values.get(sheet)?.get(at);
+      const right =
+        typeof answer === "number"
+          ? typeof shown === "number" && Math.abs(shown - answer) <= CLOSE * Math.abs(answer)
+          : shown === "#N/A";
+      return right ? [] : [`${sheet}!${at} of ${JSON.stringify(inputs)}: ${String(shown)} instead of ${answer}`];
+    });
+}
+
+test("every call of the samples stays live", () => {
+  const fixed = [...translations].filter(([, { kind }]) => kind !== "cells");
+  expect(fixed).toEqual([]);
+});
+
+test("no formula is too long or too deeply nested for the file format", () => {
+  for (const sheet of workbook.sheets) {
+    for (const cell of sheet.cells) {
+      if (!("formula" in cell)) continue;
+      expect(cell.formula.length).toBeLessThanOrEqual(MOST_CHARACTERS);
+      expect(depthOf(cell.formula)).toBeLessThan(MOST_NESTED);
+    }
+  }
+});
+
+function depthOf(formula: string): number {
+  let [depth, most] = [0, 0];
+  for (const character of formula) {
+    if (character === "(") most = Math.max(most, ++depth);
+    if (character === ")") depth--;
+  }
+  return most;
+}
+
+const names = samples.map(({ name }) => name);
+
+describe("the independent engine", () => {
+  let values: EngineValues;
+  beforeAll(() => {
+    values = ironCalc(workbook);
+  }, 120_000);
+  test.each(names)("%s", (name) => expect(wrongCells(name, values)).toEqual([]));
+});
+
+(hasLibreOffice ? describe : describe.skip)("LibreOffice with hard recalculation", () => {
+  let values: EngineValues;
+  beforeAll(async () => {
+    values = await hardRecalculation(workbook);
+  }, 240_000);
+  test.each(names)("%s", (name) => expect(wrongCells(name, values)).toEqual([]));
+});

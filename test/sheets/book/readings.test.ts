@@ -1,0 +1,116 @@
+import type { UnitSystem } from "../../../src/reference/quantities";
+import { budgetBook } from "../../../src/sheets/book/budgetBook";
+import { gridOfBook, type Shows } from "../../support/gridOfBook";
+
+const shown = (units: UnitSystem, contents: "example" | "empty"): Shows =>
+  gridOfBook(budgetBook({ units, sheets: ["readings"], contents }, { sheets: [], names: [] }));
+const number = (shows: Shows, at: string): number => {
+  const value = shows.value("Readings", at);
+  if (typeof value !== "number") throw new Error(`${at} shows ${String(value)}`);
+  return value;
+};
+
+describe("a wrong area in the meter", () => {
+  const shows = shown("IP", "example");
+
+  // By hand: a 4 in duct has π/4 (4/12)² = 0.08727 ft²; 0.873 entered is 10.004 times that; 3120 / 10.004 = 311.9 cfm.
+  test("is found, named and corrected; a sound one is let be", () => {
+    expect(shows.errors()).toEqual([]);
+    expect(number(shows, "E9")).toBeCloseTo(0.08727, 5);
+    expect(number(shows, "F9")).toBeCloseTo(10.004, 3);
+    expect(number(shows, "G9")).toBeCloseTo(311.9, 1);
+    expect(shows.column("Readings", "H9:H11")).toEqual([
+      "slip: the area entered is 10 times too large, the decimal place is off by 1",
+      "the areas agree within 10 %",
+      "",
+    ]);
+  });
+
+  // By hand: 0.00873 / 0.08727 = 0.1; 0.1 / 0.08727 = 1.146; 0.07 / 0.08727 = 0.802; 0.349 / 0.08727 = 4.0, a 4 in duct taken for 8 in.
+  // The reading is 31 cfm, so that each of these areas means a velocity that a meter can have read.
+  test.each([
+    ["C9", "0.00873", "slip: the area entered is 10 times too small, the decimal place is off by 1"],
+    ["C9", "8.73", "slip: the area entered is 100 times too large, the decimal place is off by 2"],
+    ["C9", "0.349", "slip: the area entered is 4 times too large"],
+    ["C9", "0.1", "slip: the area entered is 15 % too large"],
+    ["C9", "0.07", "slip: the area entered is 20 % too small"],
+    ["C9", "0.0873", "the areas agree within 10 %"],
+    ["C9", "0", "check it: the area entered must be above 0"],
+    ["C9", "", "type the duct, the area in the meter and what it showed"],
+    ["C9", "abc", "check it: these three must be numbers"],
+    ["B9", "-4", "check it: the duct must be above 0"],
+    ["B9", "4000", "check it: the duct must be at most 787 in"],
+    ["D9", "-1", "check it: a reading cannot be below 0"],
+    ["D9", "11000", "check it: through the area entered this is above 11811 fpm, more than a meter reads"], // 12600 fpm
+  ])("%s = %p: %s", (at, typed, sentence) => {
+    shows.type("Readings", "B9", "4");
+    shows.type("Readings", "C9", "0.873");
+    shows.type("Readings", "D9", "31");
+    shows.type("Readings", at, typed);
+    expect(shows.value("Readings", "H9")).toBe(sentence);
+    if (/^(check|type)/.test(sentence)) expect(shows.value("Readings", "G9")).toBe(""); // nothing is corrected by guess
+    expect(shows.errors()).toEqual([]);
+  });
+});
+
+describe("the traverse", () => {
+  /*
+   * By hand: the twelve readings add up to 35870 fpm, so 2989.17 on average; π/4 (6/12)² = 0.19635 ft²; 586.9 cfm.
+   * ± 0.19635 sqrt((0.03 x 2989.17)² + 39.37² + (2 x 2989.17 x 0.03937/6)²) = 0.19635 sqrt(8041.6 + 1550.0 + 1538.8) = 20.7.
+   * The log-linear rule's first of six points lies at 0.032 of the diameter: 0.192 in.
+   */
+  test("gives the airflow and its plus or minus", () => {
+    const shows = shown("IP", "example");
+    expect(number(shows, "A26")).toBeCloseTo(0.192, 9);
+    expect(number(shows, "B38")).toBeCloseTo(2989.17, 2);
+    expect(number(shows, "B39")).toBeCloseTo(586.9, 1);
+    expect(number(shows, "B40")).toBeCloseTo(20.7, 1);
+    expect(shows.value("Readings", "D38")).toBe("Every point is read on both lines.");
+    shows.type("Readings", "B26", "12000");
+    expect(shows.value("Readings", "D26")).toBe("check it: above 11811 fpm, more than any dust duct carries");
+    expect(shows.value("Readings", "D38")).toBe("No mean until the marked readings are put right.");
+    expect(shows.column("Readings", "B38:B40")).toEqual(["", "", ""]);
+    shows.type("Readings", "B26", "");
+    expect(shows.value("Readings", "D26")).toBe("read the other line too");
+    expect(shows.value("Readings", "D38")).toBe("1 readings are missing: two at each depth.");
+    shows.type("Readings", "B33", "3000");
+    expect(shows.value("Readings", "D33")).toBe("check it: no depth belongs to this reading, clear it");
+    shows.type("Readings", "B20", "7");
+    expect(shows.value("Readings", "D19")).toBe("check it: the points must be 4, 6, 8 or 10");
+    shows.type("Readings", "B19", "0");
+    expect(shows.value("Readings", "D19")).toBe("check it: the duct must be a number above 0, at most 787 in");
+    expect(shows.errors()).toEqual([]);
+  });
+
+  // By hand in air of 0.075 lb/ft³: 0.25 in.w.g. is 2003.3 fpm, and 1 in.w.g. twice that; their mean 3004.9 fpm, not the root of the mean.
+  test("averages velocity pressures as roots, under a heading that says so", () => {
+    const shows = shown("IP", "empty");
+    expect(shows.errors()).toEqual([]);
+    expect(shows.value("Readings", "D19")).toBe("type the duct's inside diameter");
+    shows.type("Start", "B9", "0.075");
+    shows.type("Readings", "B19", "6");
+    shows.type("Readings", "B21", "velocity pressure");
+    shows.type("Readings", "B26", "0.25");
+    shows.type("Readings", "C26", "1");
+    expect(shows.value("Readings", "B25")).toBe("Across (in.w.g.)");
+    expect(number(shows, "B38")).toBeCloseTo(3004.9, 0);
+    shows.type("Readings", "C26", "9"); // 12020 fpm
+    expect(shows.value("Readings", "D26")).toBe(
+      "check it: above 11811 fpm in velocity, more than any dust duct carries",
+    );
+    expect(shows.errors()).toEqual([]);
+  });
+
+  // By hand: the readings add up to 231.7 m/s, 19.308 on average; π/4 0.16² = 0.0201062 m²; 1397.6 m³/h. A 100 mm duct has 0.007854 m².
+  test("and the areas compute alike in SI", () => {
+    const shows = shown("SI", "example");
+    expect(shows.errors()).toEqual([]);
+    expect(number(shows, "B38")).toBeCloseTo(19.308, 3);
+    expect(number(shows, "B39")).toBeCloseTo(1397.6, 1);
+    expect(number(shows, "E9")).toBeCloseTo(0.007854, 6);
+    expect(shows.value("Readings", "C8")).toBe("Area entered in the meter (m²)");
+    expect(shows.value("Readings", "H9")).toBe(
+      "slip: the area entered is 10 times too large, the decimal place is off by 1",
+    );
+  });
+});

@@ -1,0 +1,53 @@
+import type { Played } from "./object";
+import { areaOn, fullAddress } from "./places";
+import { playCharts } from "./playChart";
+import { playFlags } from "./playFlags";
+import { playFormatParts, playRangeFormat } from "./playFormat";
+import { playPage } from "./playPage";
+import { playRange, type RangeOptions } from "./playRange";
+import { playSheets } from "./playSheet";
+import { isFreeWord, playTables } from "./playTables";
+import { playValidation } from "./playValidation";
+import { misuse } from "./refuse";
+import type { Area, BookState, NameState } from "./state";
+
+/** All classes that are played, over one workbook. */
+export const playBook = (book: BookState, options: RangeOptions): Record<string, Played> => ({
+  Workbook: {
+    reads: { name: ({ name }) => name },
+    parts: {
+      worksheets: (workbook) => workbook,
+      names: (workbook) => workbook,
+      tables: (workbook) => workbook,
+      protection: (workbook) => workbook,
+    },
+    calls: {
+      getSelectedRanges: ({ selection: { sheet, areas } }: BookState) => areas.map((area) => areaOn(sheet, area)),
+    },
+  },
+  WorkbookProtection: { reads: { protected: ({ isLocked }: BookState) => isLocked } },
+  NamedItemCollection: {
+    items: ({ names }: BookState) => names,
+    calls: {
+      add: ({ names }: BookState, name: string, area: Area): NameState => {
+        if (!isFreeWord(book, name)) throw misuse(`no name for a cell: ${name}`);
+        const dollars = fullAddress(area).replace(/!([A-Z]+)(\d+)$/, "!$$$1$$$2");
+        names.push({ name, formula: `=${dollars}`, visible: true });
+        return names.at(-1)!;
+      },
+    },
+  },
+  NamedItem: {
+    reads: { name: ({ name }) => name, formula: ({ formula }) => formula, visible: ({ visible }) => visible },
+    calls: { delete: (item: NameState) => (book.names = book.names.filter((other) => other !== item)) },
+  },
+  Range: playRange(book, options),
+  RangeFormat: playRangeFormat,
+  DataValidation: playValidation,
+  ...playFormatParts,
+  ...playFlags,
+  ...playSheets(book),
+  ...playTables(book),
+  ...playPage,
+  ...playCharts,
+});

@@ -1,0 +1,37 @@
+import type { Played } from "./object";
+import { areaOn, fullAddress } from "./places";
+import { misuse } from "./refuse";
+import { type Area, LAST_COLUMN } from "./state";
+
+/** Page set-up, and areas that lie apart. */
+export const playPage: Record<string, Played> = {
+  PageLayout: {
+    reads: {
+      orientation: ({ print }) => print.orientation ?? "Portrait",
+      paperSize: ({ print }) => print.paperSize ?? "A4",
+    },
+    writes: {
+      orientation: ({ print }, value) => (print.orientation = value),
+      paperSize: ({ print }, value) => (print.paperSize = value),
+      zoom: ({ print }, value) => (print.zoom = value),
+    },
+    calls: {
+      setPrintTitleRows: (sheet, rows: string) => {
+        if (areaOn(sheet, rows).columns !== LAST_COLUMN) throw misuse("title rows are whole rows");
+        sheet.print.titleRows = rows;
+      },
+      setPrintArea: (sheet, area) => (sheet.print.area = area),
+      getPrintTitleRowsOrNullObject: (sheet) =>
+        sheet.print.titleRows === undefined ? null : areaOn(sheet, sheet.print.titleRows),
+      getPrintAreaOrNullObject: (sheet) => (sheet.print.area === undefined ? null : [areaOn(sheet, sheet.print.area)]),
+    },
+  },
+  RangeAreas: {
+    reads: { address: (areas: Area[]) => areas.map(fullAddress).join(",") },
+    parts: { areas: (areas) => areas },
+  },
+  RangeCollection: {
+    items: (areas: Area[]) => areas,
+    calls: { getItemAt: (areas: Area[], index: number) => areas[index] ?? null },
+  },
+};

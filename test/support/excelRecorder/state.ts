@@ -1,0 +1,100 @@
+/** What the recorder keeps of a workbook. */
+export interface BookState {
+  name: string;
+  sheets: SheetState[];
+  names: NameState[];
+  isLocked: boolean;
+  selection: { sheet: SheetState; areas: string[] };
+  made: number; // sheets ever made, for their ids
+}
+
+export interface NameState {
+  name: string;
+  formula: string;
+  visible: boolean;
+}
+
+export interface SheetState {
+  readonly id: string;
+  name: string;
+  visibility: string;
+  isProtected: boolean;
+  isDeleted: boolean;
+  cells: Map<string, CellState>;
+  widths: Map<number, number>; // points
+  heights: Map<number, number>;
+  frozen: string | null;
+  flags: FlagState[];
+  tables: { name: string; range: string; style: string; showBandedRows: boolean }[];
+  charts: ChartState[];
+  print: Record<string, unknown>;
+  marks: Map<string, string>;
+}
+
+export interface CellState {
+  value: string | number | boolean; // "" is blank
+  formula: string | null;
+  isError: boolean;
+  format: string;
+  look: Record<string, unknown>; // "font.color" and so on, "borders.EdgeTop.style"
+  validation: Record<string, any>;
+  anchor: string | null; // of the formula that fills it
+}
+
+export interface FlagState {
+  range: string;
+  type: string;
+  rule: unknown;
+  format: Record<string, unknown>;
+}
+
+export interface ChartState {
+  type: string;
+  from: string;
+  to: string;
+  texts: Record<string, unknown>;
+  series: Record<string, unknown>[];
+}
+
+/** A rectangle of a sheet; columns and rows count from 1. */
+export interface Area {
+  readonly sheet: SheetState;
+  readonly column: number;
+  readonly row: number;
+  readonly columns: number;
+  readonly rows: number;
+}
+
+export const LAST_ROW = 1048576;
+export const LAST_COLUMN = 16384;
+
+export function newSheet(book: BookState, name: string): SheetState {
+  const sheet: SheetState = {
+    id: `{sheet-${++book.made}}`,
+    name,
+    visibility: "Visible",
+    isProtected: false,
+    isDeleted: false,
+    cells: new Map(),
+    widths: new Map(),
+    heights: new Map(),
+    frozen: null,
+    flags: [],
+    tables: [],
+    charts: [],
+    print: {},
+    marks: new Map(),
+  };
+  book.sheets.push(sheet);
+  return sheet;
+}
+
+export const newCell = (): CellState => ({
+  value: "",
+  formula: null,
+  isError: false,
+  format: "General",
+  look: {},
+  validation: {},
+  anchor: null,
+});

@@ -1,0 +1,147 @@
+/** Arguments that nobody sane would pass, drawn by lot from a seed, the same on every machine. */
+
+/** A generator of lots in [0, 1) from a seed (mulberry32). */
+export function lots(seed: number): () => number {
+  let state = seed | 0;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
+  };
+}
+
+const NUMBERS = [
+  ...[0, -0, 1, -1, 2, 4, 6, 0.5, 1.5, 30, 90, 100, 350, 1000, 4005, 1e4],
+  ...[5e-324, 1e-310, 2.2250738585072014e-308, 1e-300, 1e-9, 1e9, 1e154, 1e300, 1e308, 1.7976931348623157e308],
+  ...[-5e-324, -1e-9, -1e308, NaN, Infinity, -Infinity, 2 ** 31, 2 ** 53, 0.1 + 0.2],
+];
+
+const TEXTS = [
+  ...["", " ", "\t\n", "4", "1e5", "1,5", "0x10", "-", "NaN", "Infinity", "#N/A", "=1+1", "'", '"', "<b>x</b>"],
+  ...["__proto__", "constructor", "toString", "hasOwnProperty", "prototype", "valueOf", "then", "length"],
+  ...[
+    "IP",
+    "SI",
+    "si",
+    "elbow",
+    "elbow 1.5",
+    "elbow 1.5 x2; branch 30",
+    "elbow 1.5 x",
+    "elbow -1e308 x1e308",
+    ";;;",
+    "x2",
+  ],
+  ...["flanged end", "plain end", "open bare slot", "shut seated", "galvanised steel", "pvc pipe", "open", "shut"],
+  ...["fan", "a", "b", "a; b", "materials", "fittings", "gates", "key", "velocity", "velocity pressure", "log-linear"],
+  ...["cfm", "m³/h", "Pa", "down", "up", "airflow", "pressure", "motor power", "A", "C", "é\u0301", "\ud800", "\u0000"],
+  "x".repeat(10_000),
+  "elbow 1.5;".repeat(1000),
+];
+
+const RUNS_HEADERS = [
+  ...[
+    "Run",
+    "To",
+    "Diameter",
+    "Length",
+    "Material",
+    "Flex",
+    "Fittings",
+    "K",
+    "Hood",
+    "Airflow",
+    "Gate",
+    "Leak",
+    "Leak open",
+  ],
+  ...["Leak shut", "Device loss", "Device airflow", "Device exponent", "Side", "run", " RUN (x) ", "Run", "", null, 7],
+];
+
+export interface HostErrorClass {
+  new (code: string, message?: string): object;
+}
+
+/** Draws arguments; nothing drawn may be changed by whoever receives it, so all of it is frozen. */
+export function hostile(random: () => number, HostError: HostErrorClass) {
+  const pick = <Item>(items: readonly Item[]): Item => items[Math.floor(random() * items.length)]!;
+  const frozen = Object.freeze;
+
+  const object = (): unknown =>
+    pick([
+      () => frozen({ type: "Double", basicValue: pick(NUMBERS), numberFormat: "0.0" }),
+      () => frozen({ type: "String", basicValue: pick(TEXTS) }),
+      () => frozen({ type: "Error", basicValue: "#N/A" }),
+      () => frozen({ type: "Entity", text: "x", properties: frozen({}) }),
+      () => frozen(new HostError("#N/A", "from elsewhere")),
+      () => frozen(new HostError("#VALUE!")),
+      () => frozen(Object.create(null) as object),
+      () => frozen([1, 2]),
+    ])();
+
+  const cell = (): unknown => {
+    const lot = random();
+    if (lot < 0.5) return pick(NUMBERS);
+    if (lot < 0.78) return pick(TEXTS);
+    if (lot < 0.88) return pick([null, undefined, true, false]);
+    return lot < 0.95 ? 10 ** (20 * random() - 8) : object();
+  };
+
+  const rows = (count: number, width: () => number): unknown[][] =>
+    Array.from({ length: count }, () => Array.from({ length: width() }, cell));
+
+  const sane = (): unknown[][] => [[pick([1, 2, 4, 6, 100, 350, 1000, 0.075, "elbow 1.5", "IP", "SI", "flanged end"])]];
+
+  const matrix = (): unknown[][] => {
+    const lot = random();
+    if (lot < 0.35) return sane();
+    if (lot < 0.75) return [[cell()]];
+    const [down, across] = [1 + Math.floor(5 * random()), 1 + Math.floor(5 * random())];
+    if (lot < 0.82) return rows(down, () => 1);
+    if (lot < 0.88) return rows(1, () => across);
+    if (lot < 0.95) return rows(down, () => across);
+    if (lot < 0.97) return rows(down, () => Math.floor(4 * random())); // ragged
+    if (lot < 0.985) return pick<unknown[][]>([[], [[]], [[], []]]);
+    return lot < 0.9995 ? rows(down, () => across) : rows(3000, () => 1);
+  };
+
+  /** A table of runs that is right in places: real headers, names that join, and hostile cells between. */
+  const runsTable = (): unknown[][] => {
+    const width = 3 + Math.floor(8 * random());
+    const count = 1 + Math.floor(6 * random());
+    const headers = ["Run", "To", "Diameter", ...Array.from({ length: width - 3 }, () => pick(RUNS_HEADERS))];
+    const names = Array.from({ length: count }, (_, index) => `r${index}`);
+    const wrong = random() < 0.5 ? 0 : 0.15; // share of cells that are spoilt
+    return [
+      headers,
+      ...names.map((name, index) =>
+        headers.map((header, column): unknown => {
+          if (random() < wrong) return cell();
+          if (column === 0) return name;
+          if (column === 1) return index === 0 ? "fan" : names[Math.floor(random() * index)];
+          if (column === 2) return pick([4, 5, 6, 100]);
+          if (header === "Airflow") return pick([null, 300, 600]);
+          return pick([null, null, "", 0, 1, 0.5, 3, "open", "shut", "flanged end", "elbow 1.5", "open bare slot"]);
+        }),
+      ),
+    ];
+  };
+
+  const curve = (): unknown[][] => {
+    const fall = Array.from({ length: 2 + Math.floor(6 * random()) }, (_, index): unknown[] => [
+      300 * index,
+      10 - index,
+    ]);
+    return random() < 0.3 ? fall.map((row) => row.map((value) => (random() < 0.2 ? cell() : value))) : fall;
+  };
+
+  /** An argument as a host passes it; null where it was left out. */
+  const argument = (name: string): unknown => {
+    const lot = random();
+    if (lot < 0.1) return null;
+    const drawn = lot < 0.25 || !["runs", "curve"].includes(name) ? matrix() : name === "runs" ? runsTable() : curve();
+    return frozen(drawn.map((row) => frozen(row)));
+  };
+
+  return { argument };
+}

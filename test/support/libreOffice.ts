@@ -1,0 +1,45 @@
+import { spawnSync } from "node:child_process";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import os from "node:os";
+import path from "node:path";
+
+const found = (command: string, ...args: string[]): boolean =>
+  spawnSync(command, args, { stdio: "ignore" }).status === 0;
+
+/** Whether LibreOffice and the reader of PDFs are there; the tests that need them show as skipped where they are not. */
+export const hasLibreOffice = found("soffice", "--version") && found("pdftotext", "-v");
+
+/** The folder in which LibreOffice keeps its settings and what it writes, gone when the tests are. */
+export interface Office {
+  /** Opens a file as a person without settings would, saves it as another kind, and gives what it is asked for of that. */
+  readonly convert: (bytes: Uint8Array, filter: string, extension: string, written?: string) => Buffer;
+  /** The text of a PDF as it stands on its pages. */
+  readonly pdfPages: (pdf: Uint8Array) => string[];
+  readonly close: () => void;
+}
+
+export function openOffice(): Office {
+  const folder = mkdtempSync(path.join(os.tmpdir(), "office-"));
+  const out = path.join(folder, "out");
+  mkdirSync(out);
+  const run = (command: string, args: string[]): string => {
+    const { status, stderr, stdout } = spawnSync(command, args, { encoding: "utf8", maxBuffer: 1e8 });
+    if (status !== 0) throw new Error(`${command} failed: ${stderr}`);
+    return stdout;
+  };
+  return {
+    convert: (bytes, filter, extension, written = `book.${extension}`) => {
+      const file = path.join(folder, "book.xlsx");
+      writeFileSync(file, bytes);
+      const profile = `-env:UserInstallation=file://${path.join(folder, "profile")}`;
+      run("soffice", [profile, "--headless", "--convert-to", `${extension}:${filter}`, "--outdir", out, file]);
+      return readFileSync(path.join(out, written));
+    },
+    pdfPages: (pdf) => {
+      const file = path.join(folder, "pages.pdf");
+      writeFileSync(file, pdf);
+      return run("pdftotext", ["-layout", file, "-"]).split("\f").slice(0, -1);
+    },
+    close: () => rmSync(folder, { recursive: true, force: true }),
+  };
+}

@@ -1,0 +1,41 @@
+import { addedWords, copiedWords, listWords, repairedWords } from "../../../src/taskpane/build/outcomeWords";
+
+test("a list is said with commas and an and", () => {
+  expect([[], ["Runs"], ["Runs", "Fan"], ["Runs", "Fan", "Budget"]].map(listWords)).toEqual([
+    "",
+    "Runs",
+    "Runs and Fan",
+    "Runs, Fan and Budget",
+  ]);
+});
+
+test("sheets that were added are named; a reason becomes a sentence", () => {
+  expect(addedWords({ added: true, sheets: ["Runs 2"] })).toEqual([
+    "Added 1 sheet: Runs 2.",
+    "Nothing that was there has changed.",
+  ]);
+  expect(addedWords({ added: false, why: "cancelled: nothing was added" })).toEqual(["Cancelled: nothing was added."]);
+});
+
+test("a copy says what lives, what stays, and what could not be translated, the first twelve by name", () => {
+  const untranslated = Array.from({ length: 14 }, (_, i) => `Flow!B${i}: no formula for it`);
+  const words = copiedWords({ made: true, name: "Copy.xlsx", live: 1412, fixed: 1, untranslated });
+  expect(words.slice(0, 3)).toEqual([
+    "Made Copy.xlsx.",
+    "1,412 cells recalculate there; 1 stays as now.",
+    "14 cells could not be translated and stay at their last value:",
+  ]);
+  expect(words).toHaveLength(3 + 12 + 1);
+  expect(words.at(-1)).toMatch(/^And 2 more/);
+  expect(copiedWords({ made: false, why: "Nothing to copy." })).toEqual(["Nothing to copy."]);
+});
+
+test("a repair says what it did, what it could not and what it left alone", () => {
+  expect(repairedWords({ repaired: 0, stillWrong: [], protectedSheets: [] })).toEqual([
+    "No formula of ours stands at #NAME?, so nothing was changed.",
+  ]);
+  const words = repairedWords({ repaired: 2, stillWrong: ["Flow!B3"], protectedSheets: ["Locked"] });
+  expect(words[0]).toBe("Entered 2 formulas again.");
+  expect(words[1]).toContain("Still at #NAME?: Flow!B3.");
+  expect(words[2]).toBe("Left alone because protected: Locked.");
+});

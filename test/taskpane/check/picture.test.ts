@@ -1,0 +1,103 @@
+import { sameName } from "../../../src/taskpane/check/runs";
+import { fanRows, treeRows } from "../../../src/taskpane/check/picture/pictureTables";
+import { type Picture, pictureOf } from "../../../src/taskpane/check/picture/pictureOf";
+import { runWords } from "../../../src/taskpane/check/picture/DuctTree";
+import "../../support/customFunctions";
+import { budget } from "../../../src/functions/budget";
+import { fanpressure } from "../../../src/functions/fan";
+import { solve } from "../../../src/functions/flow";
+import type { Calculate } from "../../../src/taskpane/functions/calculate";
+import { bookOf, solveHeader, type SheetOfTest } from "../../support/books";
+import { exampleCurve, exampleRuns } from "../../../src/taskpane/functions/tasks/exampleTables";
+
+const functions: Record<string, (...args: never[]) => unknown> = {
+  BUDGET: budget,
+  SOLVE: solve,
+  FANPRESSURE: fanpressure,
+};
+const calculate: Calculate = async ({ id, args }) => {
+  try {
+    return { rows: functions[id]!(...(args as never[])) as number[][] };
+  } catch (error) {
+    return { error: "#VALUE!", message: (error as Error).message };
+  }
+};
+const curve = { rows: [["Airflow (cfm)", "Fan static pressure (in.w.g.)"], ...exampleCurve.slice(1)] };
+const draw = async (sheets: Record<string, SheetOfTest>) => {
+  const picture = await pictureOf(bookOf(sheets), calculate);
+  if (typeof picture === "string") throw new Error(picture);
+  return picture;
+};
+
+// The ducts of the examples, worked by hand: they take 1.5085e-6 Q² and meet 8 - 0.004 Q at 1331.5 cfm and 2.674 in.w.g.
+describe("a fan and ducts whose numbers were worked by hand", () => {
+  let picture: Picture;
+  beforeAll(async () => {
+    picture = await draw({ Runs: { rows: exampleRuns }, Fan: curve });
+  });
+
+  test("meet where they should", () => {
+    expect(Math.abs(picture.fan!.works.x - 1331.5)).toBeLessThan(1);
+    expect(Math.abs(picture.fan!.works.y - 2.674)).toBeLessThan(0.005);
+  });
+
+  test("the ducts' line is their square law, and passes through that point", () => {
+    expect(picture.fan!.ducts.length).toBeGreaterThan(4);
+    for (const { x, y } of picture.fan!.ducts) expect(Math.abs(y / (1.5085e-6 * x * x) - 1)).toBeLessThan(2e-3);
+  });
+
+  test("the fan's line runs from one end of its curve to the other", () => {
+    expect(picture.fan!.curve[0]).toEqual({ x: 0, y: 8 });
+    expect(picture.fan!.curve.at(-1)!.x).toBe(2000);
+    for (const { x, y } of picture.fan!.curve) expect(y).toBeCloseTo(8 - 0.004 * x, 6);
+  });
+
+  test("the tree has the main before its branches, with velocities", () => {
+    expect(picture.runs.map(({ name, depth, joins }) => [name, depth, joins])).toEqual([
+      ["main", 0, "fan"],
+      ["saw", 1, "main"],
+      ["sander", 1, "main"],
+    ]);
+    expect(runWords({ ...picture.runs[0]!, velocity: 4074.4 }, "IP")).toBe("6 in, 4074 fpm");
+  });
+
+  test("both have their numbers as tables", () => {
+    expect(fanRows(picture.fan!, "IP")[0]).toEqual(["What", "Airflow (cfm)", "Pressure (in.w.g.)"]);
+    expect(fanRows(picture.fan!, "IP")[1]![0]).toBe("works here");
+    expect(treeRows(picture.runs, "IP").map(([name]) => name)).toEqual(["Run", "main", "saw", "sander"]);
+  });
+});
+
+test("gates stand as the book's own answer has them, and a shut run is said to be shut", async () => {
+  const answer = [
+    solveHeader,
+    ["saw", 955, 0, 0, 0, 0, "open", ""],
+    ["sander", 0, 0, 0, 0, 0, "shut", ""],
+    ["Fan", 955, "", 4, 0, "", "", ""],
+  ];
+  const picture = await draw({ Runs: { rows: exampleRuns }, Fan: curve, Flow: { rows: answer } });
+  expect(Math.abs(picture.fan!.works.x - 955.4)).toBeLessThan(1); // worked by hand, as in the test of the examples
+  expect(picture.runs.find(({ name }) => sameName(name, "sander"))!.shut).toBe(true);
+});
+
+test("scenarios are those that the sheet shows", async () => {
+  const scenarios = [
+    ["Scenario", "Fan airflow (cfm)", "Fan pressure (in.w.g.)"],
+    ["saw", 955, 4.2],
+    ["none", "", ""],
+  ];
+  const picture = await draw({ Runs: { rows: exampleRuns }, Fan: curve, Flow: { rows: scenarios } });
+  expect(picture.fan!.scenarios).toEqual([{ name: "saw", point: { x: 955, y: 4.2 } }]);
+});
+
+test("without a curve the velocities are those that the hoods ask for", async () => {
+  const picture = await draw({ Runs: { rows: exampleRuns } });
+  expect(picture.fan).toBeNull();
+  expect(Math.abs(picture.runs[0]!.velocity! - 4074.4)).toBeLessThan(0.1); // 800 / 0.19635
+});
+
+test("what cannot be drawn is said in a sentence", async () => {
+  expect(await pictureOf(bookOf({}), calculate)).toMatch(/no table of runs/);
+  const loop = exampleRuns.map((row) => (row[0] === "main" ? ["main", "saw", ...row.slice(2)] : row));
+  expect(await pictureOf(bookOf({ Runs: { rows: loop } }), calculate)).toMatch(/^The budget has no answer: /);
+});

@@ -1,0 +1,223 @@
+import { checkBook } from "../../../src/taskpane/check/checkBook";
+import { bookOf, runsWith, type SheetOfTest, solveHeader, soundRuns } from "../../support/books";
+
+const found = (sheets: Record<string, SheetOfTest>) =>
+  checkBook(bookOf(sheets)).map(({ rule, what, sheet, at }) => ({ rule, what, sheet, at }));
+const rulesIn = (sheets: Record<string, SheetOfTest>) => found(sheets).map(({ rule }) => rule);
+
+test("a sound budget has nothing to be found, wherever its table stands", () => {
+  expect(found({ Runs: { rows: soundRuns } })).toEqual([]);
+  expect(found({ "Any name": { rows: soundRuns, at: { column: 5, row: 17 } } })).toEqual([]);
+  expect(found({ Empty: { rows: [] } })).toEqual([]);
+});
+
+test("every finding has a reason and a source", () => {
+  const rows = runsWith("saw", "Flex", 12).map((row) =>
+    row.map((cell) => (cell === "elbow 2" ? "elbow 1; mitre" : cell)),
+  );
+  const findings = checkBook(bookOf({ Runs: { rows } }));
+  expect(findings.length).toBe(3);
+  for (const { why, source } of findings) {
+    expect(why).not.toBe("");
+    expect(source).not.toBe("");
+  }
+});
+
+describe("dust settles", () => {
+  // 200 cfm in 4 in: 200 / 0.08727 ft² = 2292 fpm, below the 20 m/s (3937 fpm) of wood dust; 400 cfm makes 4584 fpm.
+  test("where the airflow asked for is too little for the duct", () => {
+    expect(found({ Runs: { rows: runsWith("saw", "Airflow", 200) } })).toEqual([
+      {
+        rule: "Dust settles",
+        what: 'saw: the airflow asked for makes 2,292 fpm; "wood dust" needs 3,937 fpm.',
+        sheet: "Runs",
+        at: "D2",
+      },
+    ]);
+  });
+
+  test("where an answer says so, at its velocity; a shut run carries no dust", () => {
+    const answer = [
+      solveHeader,
+      ["saw", 300, 3437, 2, 0, 1, "open", 'dust settles: "wood dust" needs 3937 fpm'],
+      ["planer", 5, 57, 2, 5, 1, "shut", "gate shut: only its leak flows"],
+      ["Fan", 305, "", 3, 5, "", "", "2 % of the air is lost to leaks"],
+    ];
+    const rows = runsWith("saw", "Airflow", 300);
+    expect(found({ Runs: { rows }, Flow: { rows: answer, at: { column: 2, row: 10 } } })).toEqual([
+      {
+        rule: "Dust settles",
+        what: 'saw: air flows at 3,437 fpm; "wood dust" needs 3,937 fpm.',
+        sheet: "Flow",
+        at: "D11",
+      },
+    ]);
+  });
+
+  test("in SI likewise, and not at the very velocity", () => {
+    const rows = (velocity: number) => [
+      ["Run", "Airflow (m³/h)", "Velocity (m/s)", "Path loss to fan (Pa)", "Note"],
+      ["saw", 600, velocity, 500, ""],
+    ];
+    expect(found({ Budget: { rows: rows(19.9) } })[0]?.what).toBe(
+      'saw: air would flow at 19.9 m/s; "wood dust" needs 20 m/s.',
+    );
+    expect(found({ Budget: { rows: rows(20) } })).toEqual([]);
+  });
+});
+
+describe("a main smaller than a branch", () => {
+  test("is found at the main", () => {
+    expect(
+      found({ Runs: { rows: runsWith("saw", "Diameter", 7) } }).filter(({ rule }) => rule.startsWith("Main")),
+    ).toEqual([
+      {
+        rule: "Main smaller than its branch",
+        what: "main has 6 in, but saw, which joins it, has 7 in.",
+        sheet: "Runs",
+        at: "D4",
+      },
+    ]);
+  });
+
+  test("is none where both have one size", () => {
+    expect(rulesIn({ Runs: { rows: runsWith("saw", "Diameter", 6) } })).toEqual(["Dust settles"]);
+  });
+});
+
+describe("long hose", () => {
+  test.each([
+    [6, []],
+    [6.1, ["Long hose"]],
+    ["", []],
+    ["long", []],
+  ])("%s ft: %j", (length, rules) =>
+    expect(rulesIn({ Runs: { rows: runsWith("saw", "Flex", length) } })).toEqual(rules),
+  );
+});
+
+describe("tight elbows", () => {
+  // SMACNA Table A-7: an elbow of 4 pieces has 0.37 at r/D 1 and 0.27 at 1.5.
+  test("of r/D 1 are found, with what 1.5 would have", () => {
+    expect(found({ Runs: { rows: runsWith("saw", "Fittings", "elbow 1 x2; branch 30") } })).toEqual([
+      { rule: "Tight elbow", what: "saw has 2 elbows of r/D 1 (K 0.37, at 1.5 it is 0.27).", sheet: "Runs", at: "G2" },
+    ]);
+  });
+
+  test.each([
+    ["elbow", []],
+    ["elbow 1.5", []],
+    ["mitre", ["Tight elbow"]],
+    ["branch 30; gate", []],
+    ["bell mouth 0.1", []],
+    ["no such fitting 1", []],
+    ["<script>alert(1)</script>", []],
+  ])("%s: %j", (fittings, rules) =>
+    expect(rulesIn({ Runs: { rows: runsWith("saw", "Fittings", fittings) } })).toEqual(rules),
+  );
+});
+
+describe("a gate turned round", () => {
+  test.each([
+    ["shut wrong side", ["Gate turned round"]],
+    ["Wrong Side", ["Gate turned round"]],
+    ["shut seated", []],
+    [0.5, []],
+  ])("%s: %j", (condition, rules) =>
+    expect(rulesIn({ Runs: { rows: runsWith("saw", "Leak shut", condition) } })).toEqual(rules),
+  );
+});
+
+describe("an area typed into a meter", () => {
+  // 4 in: 0.0873 ft²
+  const readings = (entered: unknown) => [
+    ["Place", "Area typed in (ft²)", "True area (ft²)", "Reading (cfm)"],
+    ["saw", entered as number, 0.0873, 3500],
+  ];
+  test.each([
+    [0.873, "is 10 times too large"],
+    [0.00873, "is 10 times too small"],
+    [8.7, "is 100 times too large"],
+    [0.136, "is too large by a factor of 1.56"],
+  ])("%s ft² %s", (entered, words) => {
+    const [finding] = found({ Readings: { rows: readings(entered) } });
+    expect(finding).toMatchObject({ rule: "Area in the meter", sheet: "Readings", at: "B2" });
+    expect(finding!.what).toContain(words);
+  });
+
+  test.each([0.0873, 0.087, "", "about 0.09", 0])("%s ft² is no slip", (entered) =>
+    expect(found({ Readings: { rows: readings(entered) } })).toEqual([]),
+  );
+});
+
+describe("the fan can't give it", () => {
+  const flow = (airflow: number, gate = "open", leak = 0) => [
+    solveHeader,
+    ["saw", airflow, 4500, 2, leak, 1, gate, ""],
+    ["planer", 400, 4584, 2, 0, 1, "open", ""],
+    ["main", 800, 4074, 2, 0, 1, "", ""],
+    ["Fan", 800, "", 3, 0, "", "", ""],
+  ];
+  test.each<[number, string, number, string[]]>([
+    [400, "open", 0, []],
+    [381, "open", 0, []],
+    [379, "open", 0, ["The fan can't give it"]],
+    [400, "open", 30, ["The fan can't give it"]],
+    [5, "shut", 5, []],
+  ])("%d cfm with the gate %s and %d of it leak: %j", (airflow, gate, leak, rules) =>
+    expect(rulesIn({ Runs: { rows: soundRuns }, Flow: { rows: flow(airflow, gate, leak) } })).toEqual(rules),
+  );
+});
+
+describe("our formulas", () => {
+  const nameError = { error: "#NAME?" } as const;
+  test("at #NAME? are counted once per sheet; others' are not ours", () => {
+    const rows = [[nameError, nameError, nameError]];
+    const formulas = { A1: "=DUCT.AREA(4)", B1: "=2*_xldudf_DUCT_AREA(4)", C1: "=OTHER.AREA(4)" };
+    expect(found({ One: { rows, formulas } })).toEqual([
+      { rule: "#NAME?", what: "2 formulas stand at #NAME? on the sheet One.", sheet: "One", at: "A1" },
+    ]);
+  });
+
+  test("that refuse say why in their own words; one that computes is no finding", () => {
+    const refused = { error: "#VALUE!", message: "diameter must be above 0 in; got -4" } as const;
+    const formulas = { A1: "=DUCT.AREA(-4)", B1: "=DUCT.AREA(4)" };
+    expect(found({ One: { rows: [[refused, 0.0873]], formulas } })).toEqual([
+      { rule: "#VALUE!", what: "A1: diameter must be above 0 in; got -4.", sheet: "One", at: "A1" },
+    ]);
+  });
+});
+
+test("notes of BUDGET and SOLVE are listed once, at their cell, without what other rules say", () => {
+  const rows = [
+    ["Run", "Airflow (cfm)", "Velocity (fpm)", "Path loss to fan (in.w.g.)", "Note"],
+    [
+      "saw",
+      400,
+      4584,
+      2,
+      "resize: its path needs 40 % less suction than the junction has; its leak carries 12 % of its air",
+    ],
+    ["planer", 0, 0, 0, "gate shut: only its leak flows"],
+    ["Fan", 400, "", 2, "fan asked for: 400 cfm at 2 in.w.g. fan static pressure"],
+  ];
+  expect(found({ Budget: { rows } })).toEqual([
+    {
+      rule: "A note",
+      what: "saw: resize: its path needs 40 % less suction than the junction has.",
+      sheet: "Budget",
+      at: "E2",
+    },
+    { rule: "A note", what: "saw: its leak carries 12 % of its air.", sheet: "Budget", at: "E2" },
+  ]);
+});
+
+test("two tables side by side stay two, and a second runs table below a first is read by its own header", () => {
+  const rows = [
+    [...soundRuns[0]!, null, "Place", "Run", "Note"],
+    ...soundRuns.slice(1),
+    [],
+    ...runsWith("saw", "Flex", 12),
+  ];
+  expect(found({ Both: { rows } })).toMatchObject([{ rule: "Long hose", at: "E7" }]);
+});
