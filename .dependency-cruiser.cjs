@@ -81,6 +81,10 @@ module.exports = {
     exclude: { path: "^(dist|coverage)/" },
     tsPreCompilationDeps: true, // an import of types crosses a room's wall, too
     tsConfig: { fileName: "tsconfig.json" },
-    enhancedResolveOptions: { extensions: [".ts", ".tsx", ".js", ".json"] },
+    enhancedResolveOptions: {
+      extensions: [".ts", ".tsx", ".js", ".json"],
+      exportsFields: ["exports"],
+      conditionNames: ["import", "require", "node", "default"], // some packages come as modules only
+    },
   },
 };

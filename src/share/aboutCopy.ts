@@ -16,7 +16,12 @@ export interface AboutFacts {
   readonly liveBySheet: readonly (readonly [sheet: string, formulas: number])[];
   readonly fixed: readonly FixedCell[];
   readonly untranslated: readonly FixedCell[];
-  readonly sheets: { readonly workings: string; readonly lookups: string; readonly fixed: string; readonly originals: string } | null;
+  readonly sheets: {
+    readonly workings: string;
+    readonly lookups: string;
+    readonly fixed: string;
+    readonly originals: string;
+  } | null;
 }
 
 type Line = readonly [label: string, words: string];
@@ -32,7 +37,15 @@ const DEFINITIONS: readonly Line[] = [
   ["Inch of water gauge", `${INCH_OF_WATER} Pa (60 °F)`],
 ];
 
-const SOURCES: readonly SourceId[] = ["ashrae2009si", "colebrook1939", "haaland1983", "iso5167", "smacna1985", "acgihMemory", "commonPractice"];
+const SOURCES: readonly SourceId[] = [
+  "ashrae2009si",
+  "colebrook1939",
+  "haaland1983",
+  "iso5167",
+  "smacna1985",
+  "acgihMemory",
+  "commonPractice",
+];
 
 /** Those that a reader of numbers needs first; the add-in has them all, with sources. */
 const CAUTIONS = ["power off", "carcinogen", "explosible dust", "no measurement", "codes decide"];
@@ -64,24 +77,52 @@ export function aboutCopy(facts: AboutFacts): Sheet {
     ["Made", `${order.date}, by Duct Ledger ${order.version}; its tables are of ${TABLES_DATE}`],
     ["Kind", kindOf(facts)],
     ["Units", units === "SI" ? "SI: mm, m, m³/h, m/s, Pa" : "I-P: in, ft, cfm, fpm, in.w.g."],
-    ...(order.kind === "formulas" ? [["", "The units were fixed when the copy was made: another word in the units cell does not change them."] as const] : []),
+    ...(order.kind === "formulas"
+      ? [
+          [
+            "",
+            "The units were fixed when the copy was made: another word in the units cell does not change them.",
+          ] as const,
+        ]
+      : []),
   ]);
-  section("What recalculates", facts.liveBySheet.map(([sheet, count]): Line => [sheet, `${count} formulas`]));
+  section(
+    "What recalculates",
+    facts.liveBySheet.map(([sheet, count]): Line => [sheet, `${count} formulas`]),
+  );
   section("What is fixed, and why", listed(facts.fixed));
   section("What could not be translated and keeps its last value", listed(facts.untranslated));
   if (facts.sheets !== null) section("Sheets that the copy added", addedSheets(facts.sheets));
   section("Definitions", DEFINITIONS);
-  section("Sources", SOURCES.map((id): Line => ["", `${sources[id].title} (${sources[id].year})`]));
-  section("Cautions, in short", CAUTIONS.map((key): Line => ["", cautions.find((one) => one.key === key)!.text]));
+  section(
+    "Sources",
+    SOURCES.map((id): Line => ["", `${sources[id].title} (${sources[id].year})`]),
+  );
+  section(
+    "Cautions, in short",
+    CAUTIONS.map((key): Line => ["", cautions.find((one) => one.key === key)!.text]),
+  );
   section("How to get the add-in", [
-    ["", "Whoever made this copy has Duct Ledger and can pass on its address. It is free, and runs beside Excel on Windows, the Mac and the web, or as a page of its own in a browser."],
+    [
+      "",
+      "Whoever made this copy has Duct Ledger and can pass on its address. It is free, and runs beside Excel on Windows, the Mac and the web, or as a page of its own in a browser.",
+    ],
     ["", "It computes what is fixed here, and turns a copy with formulas back into a live budget."],
   ]);
-  return { name: facts.name, columns: [30, WIDE], tallRows, frozen: { rows: 0, columns: 0 }, cells, lists: [], flags: [] };
+  return {
+    name: facts.name,
+    columns: [30, WIDE],
+    tallRows,
+    frozen: { rows: 0, columns: 0 },
+    cells,
+    lists: [],
+    flags: [],
+  };
 }
 
 function kindOf({ order, fixed, untranslated }: AboutFacts): string {
-  if (order.kind === "values") return "Values only: nothing in it recalculates. Every number is as it stood on that day.";
+  if (order.kind === "values")
+    return "Values only: nothing in it recalculates. Every number is as it stood on that day.";
   const all = fixed.length + untranslated.length === 0;
   return all
     ? "Plain formulas: every number recalculates in any spreadsheet program, without the add-in."

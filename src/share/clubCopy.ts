@@ -41,10 +41,29 @@ export function clubCopy(book: Calculated, order: CopyOrder): ClubCopy {
   const replaced = workbook.sheets.map((sheet) => copiedSheet(sheet, replacements.get(sheet.name) ?? new Map()));
   const { sheets: checked, added } = addChecks(replaced, translated.fixed, checks, book, index);
   const sheets = checked.map((sheet) => withFixedUnits(sheet, book, units));
-  const fixed = translated.fixed.map(({ sheet, at, function: name, why }): FixedCell => ({ sheet, at, function: name, why }));
-  const untranslated = translated.untranslated.map(({ sheet, at, function: name, why }): FixedCell => ({ sheet, at, function: name, why }));
+  const fixed = translated.fixed.map(({ sheet, at, function: name, why }): FixedCell => ({
+    sheet,
+    at,
+    function: name,
+    why,
+  }));
+  const untranslated = translated.untranslated.map(({ sheet, at, function: name, why }): FixedCell => ({
+    sheet,
+    at,
+    function: name,
+    why,
+  }));
   const liveBySheet = sheets.map((sheet): [string, number] => [sheet.name, sheet.cells.filter(isFormula).length]);
-  const aboutSheet = aboutCopy({ name: about, order, title: workbook.name, units, liveBySheet, fixed, untranslated, sheets: names });
+  const aboutSheet = aboutCopy({
+    name: about,
+    order,
+    title: workbook.name,
+    units,
+    liveBySheet,
+    fixed,
+    untranslated,
+    sheets: names,
+  });
   const ours = [about, names.lookups, names.workings, names.fixed, names.originals];
   const originals = originalsSheet([...originalsOf(translated), ...added], ours, names.originals);
   const copy: Workbook = {

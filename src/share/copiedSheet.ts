@@ -50,16 +50,27 @@ const plainContent =
   (formula: string): Replacement =>
   (cell) => {
     const { at, style, format, note } = cell;
-    const look = { at, ...(style && { style }), ...(format !== undefined && { format }), ...(note !== undefined && { note }) };
+    const look = {
+      at,
+      ...(style && { style }),
+      ...(format !== undefined && { format }),
+      ...(note !== undefined && { note }),
+    };
     if (/^="(?:[^"]|"")+"$/.test(formula)) return { ...look, value: formula.slice(2, -1).replaceAll('""', '"') };
     if (/^=-?\d+(\.\d+)?$/.test(formula)) return { ...look, value: Number(formula.slice(1)) };
     return { ...look, formula };
   };
 
-/** What a cell showed, as a value. An error is shown by a formula that gives one, since a file has no other way. */
+/** What a cell showed, as a value. An error or an empty text needs a formula: typed, a file would not keep it. */
 export function lastValue(cell: SheetCell, value: SheetCellValue): SheetCell {
   const { at, style, format, note } = cell;
-  const look = { at, ...(style && { style }), ...(format !== undefined && { format }), ...(note !== undefined && { note }) };
+  const look = {
+    at,
+    ...(style && { style }),
+    ...(format !== undefined && { format }),
+    ...(note !== undefined && { note }),
+  };
+  if (value === "") return { ...look, formula: '=""' };
   return value !== null && typeof value === "object" ? { ...look, formula: "=NA()" } : { ...look, value };
 }
 

@@ -28,7 +28,11 @@ const ADDED = 3; // the row that names the sheets of the copy
 export function originalsSheet(originals: readonly Original[], added: readonly string[], name: string): Sheet {
   const cells: SheetCell[] = [
     text("A1", ORIGINALS_MARK, "title"),
-    text("A2", "Whoever has the add-in turns this copy back into a live budget with these. Change nothing here.", "note"),
+    text(
+      "A2",
+      "Whoever has the add-in turns this copy back into a live budget with these. Change nothing here.",
+      "note",
+    ),
     text(`A${ADDED}`, "sheets of this copy", "note"),
     ...added.map((sheet, index) => formula(cellAddress(index + 2, ADDED), `=ROWS(${cellText(sheet, 1, 1)})`)),
     ...["formula", "rows", "columns", "where", "its ranges"].map((words, column) =>

@@ -1,5 +1,5 @@
 import { cellAddress, columnLetters } from "../sheets/address";
-import type { RangeRef } from "./translate/translation";
+import type { RangeRef } from "./formula/rangeRef";
 
 /** A sheet's name as a formula writes it; always in quotes, which every program understands. */
 export const quotedSheet = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;

@@ -26,7 +26,12 @@ export function revive({ workbook }: Calculated): Workbook | null {
   const left = new Set([record.name, ...added].map((name) => name.toLowerCase()));
   const sheets = workbook.sheets
     .filter(({ name }) => !left.has(name.toLowerCase()))
-    .map((sheet) => revived(sheet, recalled.filter((one) => one.sheet.toLowerCase() === sheet.name.toLowerCase())));
+    .map((sheet) =>
+      revived(
+        sheet,
+        recalled.filter((one) => one.sheet.toLowerCase() === sheet.name.toLowerCase()),
+      ),
+    );
   return { ...workbook, sheets, names: workbook.names.filter(({ sheet }) => !left.has(sheet.toLowerCase())) };
 }
 
@@ -88,7 +93,12 @@ function revived(sheet: Sheet, recalled: readonly Recalled[]): Sheet {
     const { at, format } = cell;
     const style = unmarked(cell.style);
     const note = noteBefore(cell.note);
-    const look = { at, ...(style && { style }), ...(format !== undefined && { format }), ...(note !== undefined && { note }) };
+    const look = {
+      at,
+      ...(style && { style }),
+      ...(format !== undefined && { format }),
+      ...(note !== undefined && { note }),
+    };
     const formula = formulas.get(at);
     return formula === undefined ? { ...look, value: null } : { ...look, formula };
   });

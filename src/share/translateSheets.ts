@@ -56,7 +56,8 @@ export function translateSheets(book: Calculated, tables: LookupTables, workings
         const written = freeRows(translation.formulas, at, extent, taken);
         filledAddresses(at, { rows: written.length, columns: written[0]!.length }).forEach((one) => taken.add(one));
         live.push({ sheet, at, formula, cells: written });
-      } else if (translation.kind === "fixed") fixed.push({ ...where, function: translation.function, why: translation.why });
+      } else if (translation.kind === "fixed")
+        fixed.push({ ...where, function: translation.function, why: translation.why });
       else if (translation.kind === "unreadable") untranslated.push({ ...where, function: "", why: translation.why });
     }
   }
@@ -102,5 +103,7 @@ function freeRows(
       (down >= now.rows || now.columns < line.length) &&
       line.some((_, across) => down + across > 0 && taken.has(cellAddress(column + across, row + down))),
   );
-  return blocked < 0 ? formulas : formulas.slice(0, Math.max(1, blocked)).map((line) => (blocked === 0 ? line.slice(0, 1) : line));
+  return blocked < 0
+    ? formulas
+    : formulas.slice(0, Math.max(1, blocked)).map((line) => (blocked === 0 ? line.slice(0, 1) : line));
 }

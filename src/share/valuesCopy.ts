@@ -21,7 +21,9 @@ export function valuesCopy(book: Calculated, order: CopyOrder, about: string, un
   });
   const fixed = workbook.sheets.flatMap(({ name, cells }) =>
     cells.flatMap((cell) =>
-      "formula" in cell ? [{ sheet: name, at: cell.at, function: "", why: "the copy was asked to have values only" }] : [],
+      "formula" in cell
+        ? [{ sheet: name, at: cell.at, function: "", why: "the copy was asked to have values only" }]
+        : [],
     ),
   );
   return {
@@ -66,4 +68,9 @@ const valueOf = (cell: ShownCell | undefined): string | number | boolean | null 
   cell === undefined ? null : cell.value !== null && typeof cell.value === "object" ? cell.value.error : cell.value;
 
 const stillShown = (shown: Shown): Shown =>
-  new Map([...shown].map(([sheet, cells]) => [sheet, new Map([...cells].map(([at, cell]) => [at, { value: valueOf(cell) }]))]));
+  new Map(
+    [...shown].map(([sheet, cells]) => [
+      sheet,
+      new Map([...cells].map(([at, cell]) => [at, { value: valueOf(cell) }])),
+    ]),
+  );

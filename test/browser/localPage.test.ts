@@ -18,6 +18,13 @@ afterEach(() => local.close());
 const focusIsIn = (id: string): Promise<boolean> =>
   local.page.evaluate((part) => document.getElementById(part)!.contains(document.activeElement), id);
 
+/** Goes on with Tab until the control of this name has the focus. */
+async function tabTo(name: string): Promise<void> {
+  const focused = (): Promise<string> => local.page.evaluate(() => document.activeElement?.textContent?.trim() ?? "");
+  for (let steps = 0; steps < 9 && (await focused()) !== name; steps++) await local.page.keyboard.press("Tab");
+  expect(await focused()).toBe(name);
+}
+
 describe("around the grid", () => {
   test("F6 goes from the grid to the pane, the top and back, and Shift+F6 the other way, also out of the pane's frame", async () => {
     const { page } = local;
@@ -39,6 +46,7 @@ describe("around the grid", () => {
       page.locator("#sheet .o-grid").evaluate((grid) => grid.getBoundingClientRect().width);
     const before = await width();
     await page.keyboard.press("Shift+F6");
+    await tabTo("Hide the pane");
     await page.keyboard.press("Enter");
     expect(await page.getByRole("button", { name: "Show the pane" }).getAttribute("aria-expanded")).toBe("false");
     await page.waitForFunction(
@@ -48,6 +56,7 @@ describe("around the grid", () => {
     await page.keyboard.press("F6");
     await page.keyboard.press("F6");
     expect(await focusIsIn("top")).toBe(true);
+    await tabTo("Show the pane");
     await page.keyboard.press("Enter");
     await page.waitForFunction(
       (old) => document.querySelector("#sheet .o-grid")!.getBoundingClientRect().width === old,
@@ -71,6 +80,7 @@ describe("around the grid", () => {
       "=LOG(100)": "2",
       "=LET(x,1,x)": "#NAME?",
       "=AGGREGATE(9,6,B1:B2)": "#NAME?",
+      '="a""b"': "#BAD_EXPR",
       '=1+"a"': "#ERROR",
     };
     const entries = Object.entries(answers);

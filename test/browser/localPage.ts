@@ -9,11 +9,14 @@ export interface LocalPage {
   readonly page: Page;
   readonly complaints: string[]; // errors and warnings of the page
   readonly outside: string[]; // requests that left this machine's own server
+  /** The same page once more in another tab of the same browser. */
+  readonly sameBrowser: () => Promise<Page>;
   readonly close: () => Promise<void>;
 }
 
 export interface BuiltSite {
-  readonly open: (size?: { width: number; height: number }) => Promise<LocalPage>;
+  /** @param before runs in the page before its own scripts */
+  readonly open: (size?: { width: number; height: number }, before?: () => void) => Promise<LocalPage>;
   readonly stop: () => Promise<void>;
 }
 
@@ -25,7 +28,7 @@ export async function startSite(): Promise<BuiltSite> {
   const serving: Serving = await serve(DIST, 0);
   const browser: Browser = await launchBrowser();
   return {
-    open: (size = WIDE) => openPage(browser, serving.address, size),
+    open: (size = WIDE, before) => openPage(browser, serving.address, size, before),
     stop: async () => {
       await browser.close();
       await serving.stop();
@@ -37,8 +40,10 @@ async function openPage(
   browser: Browser,
   address: string,
   viewport: { width: number; height: number },
+  before?: () => void,
 ): Promise<LocalPage> {
   const context = await browser.newContext({ viewport });
+  if (before !== undefined) await context.addInitScript(before);
   await context.grantPermissions(["clipboard-read", "clipboard-write"]);
   const page = await context.newPage();
   const complaints: string[] = [];
@@ -56,9 +61,29 @@ async function openPage(
     if (protocol !== "data:" && origin !== address) outside.push(request.url());
   });
   await page.goto(`${address}/`);
+  await isReady(page);
+  const sameBrowser = async (): Promise<Page> => {
+    const other = await context.newPage();
+    await other.goto(`${address}/`);
+    await isReady(other);
+    return other;
+  };
+  return { page, complaints, outside, sameBrowser, close: () => context.close() };
+}
+
+async function isReady(page: Page): Promise<void> {
   await page.waitForSelector(".o-grid");
   await page.waitForFunction(() => document.activeElement?.closest("#sheet") !== null);
-  return { page, complaints, outside, close: () => context.close() };
+}
+
+export async function reload(page: Page): Promise<void> {
+  await page.reload();
+  await isReady(page);
+}
+
+/** Waits until the line that says where the budget is kept is settled and says this. */
+export async function keptSays(page: Page, words: RegExp): Promise<void> {
+  await page.locator("#kept:not([data-state=waiting])", { hasText: words }).waitFor({ timeout: 20_000 });
 }
 
 /** Selects a cell or a range by typing its address into the grid's own address box. */

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { BrowserContextOptions, Locator, Page } from "playwright-core";
 import { views } from "../../src/taskpane/views/views";
-import { hasFocus, servedPane, tab, view } from "./panePage";
+import { hasFocus, servedPane, settle, tab, view } from "./panePage";
 
 const axeSource = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 const OFFICE_JS = "https://appsforoffice.microsoft.com/**";
@@ -65,6 +65,7 @@ test.each<[string, BrowserContextOptions]>([
     await page.evaluate(axeSource);
     for (const [state, reach] of Object.entries(states)) {
       await reach(page);
+      await settle(page);
       const found = await page.evaluate(async () => {
         const { violations, passes } = await (window as unknown as { axe: Axe }).axe.run();
         const { scrollWidth, clientWidth } = document.documentElement;
@@ -96,13 +97,11 @@ test("the two themes differ in their ground", async () => {
 async function showsFocus(page: Page): Promise<boolean> {
   const element = page.locator("*:focus");
   await element.scrollIntoViewIfNeeded();
-  const settle = () =>
-    page.waitForFunction(() => document.getAnimations().every(({ playState }) => playState !== "running"));
-  await settle();
+  await settle(page);
   const focused = await page.screenshot();
   const handle = await element.elementHandle();
   await handle.evaluate((node) => (node as HTMLElement).blur());
-  await settle();
+  await settle(page);
   const blurred = await page.screenshot();
   await handle.evaluate((node) => (node as HTMLElement).focus({ preventScroll: true }));
   return !focused.equals(blurred);
@@ -189,7 +188,7 @@ test("where copying is not allowed, the value is selected and the pane says so",
   const button = page.getByRole("button", { name: /^Copy roughness .* mm$/ });
   const label = await button.getAttribute("aria-label");
   await button.click();
-  await page.getByText("Copying is not allowed here.").waitFor();
+  await page.getByText("Copying is not allowed here.").first().waitFor();
   const selected = await page.evaluate(() => getSelection()!.toString());
   expect(label).toBe(`Copy roughness ${selected} mm`);
   expect(await page.getByRole("button", { name: `Selected roughness ${selected} mm` }).isVisible()).toBe(true);

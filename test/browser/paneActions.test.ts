@@ -4,7 +4,7 @@ import type { Calculated } from "../../src/sheets/calculated";
 import { bookOf, runsWith, solveHeader } from "../support/books";
 import { faultyBook } from "../support/faultyBook";
 import { fakeHost, type FakeAnswers } from "./fakeHost";
-import { hasFocus, servedPane, tab, view } from "./panePage";
+import { hasFocus, servedPane, settle, tab, view } from "./panePage";
 
 // Every action of the pane, against a fake sheet that writes down what it is asked, and alone.
 
@@ -356,6 +356,7 @@ test.each<[string, BrowserContextOptions]>([
     };
     for (const [state, act] of Object.entries(acts)) {
       await act();
+      await settle(page);
       const found = await page.evaluate(async () => {
         const { violations, passes } = await (window as unknown as { axe: Axe }).axe.run();
         const { scrollWidth, clientWidth } = document.documentElement;

@@ -56,3 +56,7 @@ export const tab = (page: Page, name: string): Locator => page.getByRole("tab", 
 export const view = (page: Page, name: string): Locator => page.getByRole("tabpanel", { name });
 export const hasFocus = (element: Locator): Promise<boolean> =>
   element.evaluate((node) => node === document.activeElement);
+
+/** Waits until no colour is on its way to another. */
+export const settle = (page: Page): Promise<unknown> =>
+  page.waitForFunction(() => document.getAnimations().every(({ playState }) => playState !== "running"));

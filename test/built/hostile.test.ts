@@ -57,13 +57,13 @@ interface Asked {
 
 /** Calls one function with a seed's arguments, and says the first that went wrong. */
 function tryOut(id: string, seed: number, count: number): { faults: string[]; first: Asked[]; answered: number } {
-  const { argument } = hostile(lots(seed), HostError);
+  const drawn = hostile(lots(seed), HostError);
   const { parameters } = functions.find((entry) => entry.id === id)!;
   const faults: string[] = [];
   const first: Asked[] = [];
   let answered = 0;
   for (let at = 0; at < count && faults.length < 5; at++) {
-    const args = parameters.map(({ name }) => argument(name));
+    const args = drawn.args(parameters.map(({ name }) => name));
     let wrong: string;
     let outcome: string;
     try {

@@ -71,11 +71,12 @@ function valuesOf(csv: string): ReadonlyMap<string, number | string> {
   let [row, column] = [1, 1];
   for (const [, quoted, bare, end] of csv.matchAll(/(?:"((?:[^"]|"")*)"|([^,\n]*))(,|\n|$)/g)) {
     const text = quoted?.replaceAll('""', '"') ?? bare ?? "";
-    if (text !== "") values.set(cellAddress(column, row), quoted === undefined && isNumber(text) ? Number(text) : text);
+    if (text !== "") values.set(cellAddress(column, row), isNumber(text) ? Number(text) : text);
     if (end === ",") column++;
     else [row, column] = [row + 1, 1];
   }
   return values;
 }
 
+/** With values in full LibreOffice puts numbers of formulas in quotes as well. */
 const isNumber = (text: string): boolean => /^-?\d+(\.\d+)?(E[+-]?\d+)?$/i.test(text);

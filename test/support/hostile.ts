@@ -105,18 +105,21 @@ export function hostile(random: () => number, HostError: HostErrorClass) {
     return lot < 0.9995 ? rows(down, () => across) : rows(3000, () => 1);
   };
 
-  /** A table of runs that is right in places: real headers, names that join, and hostile cells between. */
-  const runsTable = (): unknown[][] => {
+  /**
+   * A table of runs that is right in places: real headers, names that join, and hostile cells between.
+   *
+   * @param spoilt share of the cells that are hostile
+   */
+  const runsTable = (spoilt: number): unknown[][] => {
     const width = 3 + Math.floor(8 * random());
     const count = 1 + Math.floor(6 * random());
     const headers = ["Run", "To", "Diameter", ...Array.from({ length: width - 3 }, () => pick(RUNS_HEADERS))];
     const names = Array.from({ length: count }, (_, index) => `r${index}`);
-    const wrong = random() < 0.5 ? 0 : 0.15; // share of cells that are spoilt
     return [
       headers,
       ...names.map((name, index) =>
         headers.map((header, column): unknown => {
-          if (random() < wrong) return cell();
+          if (random() < spoilt) return cell();
           if (column === 0) return name;
           if (column === 1) return index === 0 ? "fan" : names[Math.floor(random() * index)];
           if (column === 2) return pick([4, 5, 6, 100]);
@@ -127,21 +130,41 @@ export function hostile(random: () => number, HostError: HostErrorClass) {
     ];
   };
 
-  const curve = (): unknown[][] => {
-    const fall = Array.from({ length: 2 + Math.floor(6 * random()) }, (_, index): unknown[] => [
-      300 * index,
-      10 - index,
+  const curve = (spoilt: number): unknown[][] =>
+    Array.from({ length: 2 + Math.floor(6 * random()) }, (_, index) => [300 * index, 10 - index]).map((row) =>
+      row.map((value) => (random() < spoilt ? cell() : value)),
+    );
+
+  const facts = (spoilt: number): unknown[][] =>
+    ["airflow", "pressure", "motor power", "inlet diameter", "filter rating"].map((fact) => [
+      fact,
+      random() < spoilt ? cell() : pick([1, 5, 10, 1000]),
     ]);
-    return random() < 0.3 ? fall.map((row) => row.map((value) => (random() < 0.2 ? cell() : value))) : fall;
+
+  /** What the tables and names of the functions on whole systems look like, with so many cells spoilt. */
+  const shaped: Readonly<Record<string, (spoilt: number) => unknown[][]>> = {
+    runs: runsTable,
+    curve,
+    facts,
+    scenarios: () => [["one", pick(["r0", "r1", "r0; r1", "r9"])]],
+    hood: () => [[pick(["r0", "r1", "r2"])]],
   };
 
   /** An argument as a host passes it; null where it was left out. */
-  const argument = (name: string): unknown => {
-    const lot = random();
-    if (lot < 0.1) return null;
-    const drawn = lot < 0.25 || !["runs", "curve"].includes(name) ? matrix() : name === "runs" ? runsTable() : curve();
-    return frozen(drawn.map((row) => frozen(row)));
+  const argument = (name: string, calm: boolean): unknown => {
+    const shape = shaped[name];
+    if (calm && shape !== undefined) return deepFrozen(shape(0));
+    if (random() < (calm ? 0.9 : 0.1)) return null;
+    return deepFrozen(shape === undefined || random() < 0.2 ? matrix() : shape(0.15));
   };
 
-  return { argument };
+  /** All arguments of one call. A part of the calls is calm, so that not only refusals are tried. */
+  const args = (names: readonly string[]): unknown[] => {
+    const calm = names.some((name) => name in shaped) && random() < 0.4;
+    return names.map((name) => argument(name, calm));
+  };
+
+  const deepFrozen = (rows: unknown[][]): unknown => frozen(rows.map((row) => frozen(row)));
+
+  return { args };
 }

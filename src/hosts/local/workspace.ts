@@ -71,8 +71,10 @@ export function workspaceOf(
     left = false;
     if (answer === 0) return keep(true);
     const other = await keeper.load();
-    if (typeof other === "object") await replace(other);
-    else line.say("The other tab has cleared it: what you change here next will be kept.", "none");
+    if (typeof other === "object") {
+      await replace(other);
+      line.say(KEPT, "kept");
+    } else line.say("The other tab has cleared it: what you change here next will be kept.", "none");
   }
 
   async function replace(next: OpenBook): Promise<void> {

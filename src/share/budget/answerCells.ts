@@ -30,7 +30,12 @@ function answerColumns(place: Place, system: UnitSystem): AnswerColumn[] {
     fan,
   });
   return [
-    { header: "Run", quantity: null, run: (value) => `INDEX(${place.onOtherSheets.all("name")},${value("source")})`, fan: '"Fan"' },
+    {
+      header: "Run",
+      quantity: null,
+      run: (value) => `INDEX(${place.onOtherSheets.all("name")},${value("source")})`,
+      fan: '"Fan"',
+    },
     { header: "Airflow", quantity: "airflow", run: (value) => value("airflow"), fan: scalar("fanAirflow") },
     { header: "Velocity", quantity: "velocity", run: (value) => value("velocity"), fan: BLANK },
     { header: "Velocity pressure", quantity: "pressure", run: (value) => value("velocityPressure"), fan: BLANK },

@@ -1,5 +1,5 @@
 import { columnLetters } from "../../sheets/address";
-import type { RangeRef } from "../translate/translation";
+import type { RangeRef } from "../formula/rangeRef";
 import { cellText, numberText, quotedText, rangeText } from "../references";
 
 /** One column of a block of workings: its heading, what stands above its first and below its last row, and its formula per row. */
@@ -90,7 +90,10 @@ export function blockCells<Column extends string, Scalar extends string>(
   scalars: readonly BlockScalar<Scalar>[],
 ): string[][] {
   const width = Math.max(columns.length, scalars.length);
-  const padded = (cells: readonly string[]): string[] => [...cells, ...new Array<string>(width - cells.length).fill("")];
+  const padded = (cells: readonly string[]): string[] => [
+    ...cells,
+    ...new Array<string>(width - cells.length).fill(""),
+  ];
   const edges = padded(columns.map(({ edge }) => numberText(edge ?? 0)));
   const lines: string[][] = [];
   lines[TITLE] = padded([quotedText(title)]);

@@ -99,7 +99,8 @@ function asked(place: Place): Cells {
     },
     leakShare: {
       heading: "Leak area, share of the duct",
-      formula: (row) => `IF(${at("asked", row)}=1,${DISCHARGE_COEFFICIENT}*${at("leakThere", row)}/${at("area", row)},0)`,
+      formula: (row) =>
+        `IF(${at("asked", row)}=1,${DISCHARGE_COEFFICIENT}*${at("leakThere", row)}/${at("area", row)},0)`,
     },
     leak: {
       heading: "Leak (m³/s)",

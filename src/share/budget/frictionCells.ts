@@ -10,9 +10,7 @@ const TO_DECIMAL = "2/LN(10)"; // 2 log10(y) = 2/ln(10) ln(y)
  * Friction factors of pipe and hose, each in a few cells: x = 1/sqrt(f) starts at Haaland's value, within 2 % of
  * Colebrook-White, and three Newton steps on x + 2 log10(a + b x) bring it to the last digits.
  */
-export function frictionCells(
-  place: Place,
-): Partial<Record<FlowColumn, Omit<BlockColumn<FlowColumn>, "name">>> {
+export function frictionCells(place: Place): Partial<Record<FlowColumn, Omit<BlockColumn<FlowColumn>, "name">>> {
   const pipe = (row: number): string =>
     `INDEX(${place.all("roughness")},${place.cell("source", row)})/${place.cell("width", row)}`;
   const hose = (row: number): string => `${place.scalar("hoseRoughness")}/${place.cell("width", row)}`;

@@ -31,8 +31,13 @@ export function inputCells(
   const factor = (quantity: Quantity): number => unitOf(quantity, system).factor;
   const used = (row: number, formula: string, unused = "0"): string =>
     `IF(${place.cell("used", row)}>0,${formula},${unused})`;
-  const number = (column: BudgetInput, quantity: Quantity, blank = "0") => (row: number) =>
-    used(row, optionalCell(source, row)(column, blank, (cell) => times(numberOf(cell), factor(quantity))));
+  const number =
+    (column: BudgetInput, quantity: Quantity, blank = "0") =>
+    (row: number) =>
+      used(
+        row,
+        optionalCell(source, row)(column, blank, (cell) => times(numberOf(cell), factor(quantity))),
+      );
   const columns: Record<InputColumn, { heading: string; edge?: number; formula: (row: number) => string }> = {
     used: {
       heading: "Row, where used",
@@ -68,7 +73,11 @@ export function inputCells(
     },
     fittingList: {
       heading: "Fittings, 0 none",
-      formula: (row) => used(row, optionalCell(source, row)("Fittings", "0", (cell) => cell)),
+      formula: (row) =>
+        used(
+          row,
+          optionalCell(source, row)("Fittings", "0", (cell) => cell),
+        ),
     },
     coefficient: {
       heading: "K of fittings",
@@ -81,18 +90,17 @@ export function inputCells(
     },
     hood: {
       heading: "K of hood, -1 none",
-      formula: (row) =>
-        used(
-          row,
-          optionalCell(source, row)("Hood", "-1", lookups.hood),
-        ),
+      formula: (row) => used(row, optionalCell(source, row)("Hood", "-1", lookups.hood)),
     },
     wanted: { heading: "Airflow wanted (m³/s)", formula: number("Airflow", "airflow") },
     gate: {
       heading: "Gate: 1 open, 2 shut",
       formula: (row) => used(row, source.has("Gate") ? oneOfTwo(source.cell("Gate", row), "open", "shut", 0) : "0"),
     },
-    leakArea: { heading: "Leak area (m²)", formula: (row) => used(row, leakArea(place, source, lookups, row, factor("openArea"))) },
+    leakArea: {
+      heading: "Leak area (m²)",
+      formula: (row) => used(row, leakArea(place, source, lookups, row, factor("openArea"))),
+    },
     deviceLoss: { heading: "Device loss (Pa)", formula: number("Device loss", "pressure") },
     deviceAirflow: { heading: "at airflow (m³/s)", formula: number("Device airflow", "airflow") },
     deviceExponent: { heading: "Exponent", formula: number("Device exponent", "ratio", String(SEPARATOR_EXPONENT)) },
@@ -118,13 +126,17 @@ export function inputCells(
     },
   };
   const strideColumns = Array.from({ length: strides + 1 }, (_, stride) => strideCells(place, stride)).flat();
-  return [...Object.entries(columns).map(([name, column]) => ({ name: name as InputColumn, ...column })), ...strideColumns];
+  return [
+    ...Object.entries(columns).map(([name, column]) => ({ name: name as InputColumn, ...column })),
+    ...strideColumns,
+  ];
 
   function dustColumn(heading: string, part: "key" | "low" | "high", unused: string) {
     const read = (cell: string): string => lookups.dust(cell)[part];
     return {
       heading,
-      formula: (row: number) => used(row, optionalCell(source, row)("Dust", read(quotedText(DEFAULT_DUST)), read), unused),
+      formula: (row: number) =>
+        used(row, optionalCell(source, row)("Dust", read(quotedText(DEFAULT_DUST)), read), unused),
     };
   }
 }
@@ -162,6 +174,10 @@ function strideCells(place: Place, stride: number): BlockColumn<BudgetColumn>[] 
   };
   return [
     { name: reach, heading: "Row reached", formula: (row) => onward(reachBefore, row) },
-    { name: steps, heading: "runs on", formula: (row) => `${place.cell(stepsBefore, row)}+${onward(stepsBefore, row)}` },
+    {
+      name: steps,
+      heading: "runs on",
+      formula: (row) => `${place.cell(stepsBefore, row)}+${onward(stepsBefore, row)}`,
+    },
   ];
 }

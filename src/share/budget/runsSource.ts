@@ -1,6 +1,7 @@
 import { plain } from "../../core/naming/findNamed";
 import { cellText } from "../references";
-import type { RangeRef, ShownValue } from "../translate/translation";
+import type { RangeRef } from "../formula/rangeRef";
+import type { ShownValue } from "../translate/translation";
 
 /** Columns of a runs table that BUDGET reads. */
 export const budgetInputs = [
@@ -41,7 +42,9 @@ const SPARE = 40; // blank rows that are kept for more runs, where the range is 
 
 /** The source, or a sentence that says why the table cannot be read. */
 export function runsSource(range: RangeRef, shown: readonly (readonly ShownValue[])[]): RunsSource | string {
-  const header = (shown[0] ?? []).map((value) => (typeof value === "string" ? plain(value.replace(/[([].*?[)\]]/g, "")) : ""));
+  const header = (shown[0] ?? []).map((value) =>
+    typeof value === "string" ? plain(value.replace(/[([].*?[)\]]/g, "")) : "",
+  );
   const places = new Map<BudgetInput, number>();
   for (const column of budgetInputs) {
     const place = header.indexOf(plain(column));

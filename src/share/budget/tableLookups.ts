@@ -2,7 +2,7 @@ import { plain } from "../../core/naming/findNamed";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import { transport } from "../../reference/transport";
 import { fittingsK, typedListK } from "../translate/expressions/fittingList";
-import { hoodK } from "../translate/expressions/hoodK";
+import { hoodK } from "../translate/expressions/entryK";
 import { NO_ANSWER, plainName, times } from "../translate/expressions/text";
 import { namedRow, roughness } from "../translate/readers";
 import type { BlockCell, TableBlock } from "../translate/tableBlocks/block";
@@ -28,7 +28,11 @@ export function tableLookups(system: UnitSystem, { tables, workings, sheet }: Ca
       const block = tables.ownBlock("transport", () => transportBlock(tables.units));
       const row = `MATCH(${plainName(cell)},${block.range("name")},0)`;
       const velocity = (column: string): string => times(`INDEX(${block.range(column)},${row})`, factor("velocity"));
-      return { key: `INDEX(${block.range("key")},${row})`, low: velocity("settles under"), high: velocity("too fast over") };
+      return {
+        key: `INDEX(${block.range("key")},${row})`,
+        low: velocity("settles under"),
+        high: velocity("too fast over"),
+      };
     },
   };
 }
@@ -42,7 +46,10 @@ function transportBlock(units: UnitSystem): TableBlock {
     const first = rows.length;
     rows.push([plain(key), figure(low), figure(high), key]);
     for (const alias of aliases) {
-      const same = (column: string): BlockCell => (place) => place.cell(column, first);
+      const same =
+        (column: string): BlockCell =>
+        (place) =>
+          place.cell(column, first);
       rows.push([plain(alias), same("settles under"), same("too fast over"), same("key")]);
     }
   }

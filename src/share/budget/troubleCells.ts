@@ -35,7 +35,10 @@ export function troubleOf(
     [`${key}="r:fan"`, `Run must be another word than "fan"`],
     [`COUNTIF(${place.all("key")},${key})>1`, "Run must be a name of its own: another row has it too"],
     [`ISERROR(${side})`, `Side must be "suction" or "discharge"`],
-    [`IF(ISERROR(${into}),TRUE,IF(${into}>0,INDEX(${place.all("side")},${into})=2,FALSE))`, `To must be the name of another suction run, or "fan"`],
+    [
+      `IF(ISERROR(${into}),TRUE,IF(${into}>0,INDEX(${place.all("side")},${into})=2,FALSE))`,
+      `To must be the name of another suction run, or "fan"`,
+    ],
     [
       `IF(${side}=2,NOT(OR(${openAir},COUNTIFS(${place.all("key")},${toKey},${place.all("side")},2)>0)),FALSE)`,
       `To must be blank, "outside" or another discharge run`,
@@ -53,12 +56,21 @@ export function troubleOf(
       "Material must be a name in the tables of this copy, or a roughness of at most a fifth of the diameter",
     ],
     [atLeastZero("coefficient"), "Fittings and K must be names in the tables of this copy, or numbers from 0 on"],
-    [notWithin(cell("hood"), `OR(${cell("hood")}>=0,${hoodIsBlank(source, row)})`), "Hood must be a name in the tables of this copy, or a number from 0 on"],
-    [`AND(${cell("hood")}>=0,COUNTIF(${place.all("into")},${row})>0)`, "Hood must be blank: another run joins this one"],
+    [
+      notWithin(cell("hood"), `OR(${cell("hood")}>=0,${hoodIsBlank(source, row)})`),
+      "Hood must be a name in the tables of this copy, or a number from 0 on",
+    ],
+    [
+      `AND(${cell("hood")}>=0,COUNTIF(${place.all("into")},${row})>0)`,
+      "Hood must be blank: another run joins this one",
+    ],
     [atLeastZero("wanted"), "Airflow must be a number from 0 on"],
     [`ISERROR(${cell("gate")})`, `Gate must be "open", "shut" or blank`],
     [
-      notWithin(cell("leakArea"), `AND(${cell("leakArea")}>=0,${DISCHARGE_COEFFICIENT}*${cell("leakArea")}<PI()/4*${diameter}^2)`),
+      notWithin(
+        cell("leakArea"),
+        `AND(${cell("leakArea")}>=0,${DISCHARGE_COEFFICIENT}*${cell("leakArea")}<PI()/4*${diameter}^2)`,
+      ),
       "Leak must be an area smaller than the duct, or a gate's condition in the tables of this copy",
     ],
     [atLeastZero("deviceLoss"), "Device loss must be a number from 0 on"],

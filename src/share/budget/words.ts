@@ -9,8 +9,7 @@ export const isBlank = (cell: string): string => `OR(TRIM(${cell})="",TRIM(${cel
 export const numberOf = (cell: string): string => `IF(ISNUMBER(${cell}),${cell},VALUE(${cell}))`;
 
 /** A name as it is compared: without regard to case, blanks, hyphens and underscores. */
-export const plainName = (cell: string): string =>
-  `LOWER(TRIM(SUBSTITUTE(SUBSTITUTE(${cell},"-"," "),"_"," ")))`;
+export const plainName = (cell: string): string => `LOWER(TRIM(SUBSTITUTE(SUBSTITUTE(${cell},"-"," "),"_"," ")))`;
 
 /** A name as something to look for: behind a prefix it is never taken for a number or a comparison, and its * ? ~ are no wildcards. */
 export const nameKey = (cell: string): string =>
@@ -25,5 +24,7 @@ export const inWords = (value: string, unit: string): string =>
   `IF(${value}>=100,ROUND(${value},0),IF(${value}>0,ROUND(${value},2-INT(LOG(${value}))),0))&" ${unit}"`;
 
 /** From SI into a unit, and back. */
-export const over = (value: string, factor: number): string => (factor === 1 ? value : `${value}/${numberText(factor)}`);
-export const times = (value: string, factor: number): string => (factor === 1 ? value : `${value}*${numberText(factor)}`);
+export const over = (value: string, factor: number): string =>
+  factor === 1 ? value : `${value}/${numberText(factor)}`;
+export const times = (value: string, factor: number): string =>
+  factor === 1 ? value : `${value}*${numberText(factor)}`;

@@ -2,7 +2,7 @@ import type { Calculated } from "../../sheets/calculated";
 import type { Sheet, SheetCell } from "../../sheets/workbook";
 import type { Original } from "../originals";
 import { cellAddress, placeOf } from "../../sheets/address";
-import type { RangeRef } from "../translate/translation";
+import type { RangeRef } from "../formula/rangeRef";
 import type { CellIndex } from "./cellIndex";
 import { checkCellFor } from "./checkCells";
 import { type FixedCall, OLD_FLAG } from "./fixedCall";
@@ -35,7 +35,10 @@ export function addChecks(
     return {
       ...sheet,
       cells: [...sheet.cells.filter(({ at }) => !places.has(at)), ...cells],
-      flags: [...sheet.flags, ...cells.map(({ at }) => ({ range: at, containsText: OLD_FLAG, style: "flag" as const }))],
+      flags: [
+        ...sheet.flags,
+        ...cells.map(({ at }) => ({ range: at, containsText: OLD_FLAG, style: "flag" as const })),
+      ],
     };
   });
   return { sheets: checked, added };

@@ -3,7 +3,7 @@ import { cellAddress, placeOf } from "../../sheets/address";
 import type { Calculated } from "../../sheets/calculated";
 import type { SheetCell } from "../../sheets/workbook";
 import { readRange } from "../formula/ranges";
-import type { RangeRef } from "../translate/translation";
+import type { RangeRef } from "../formula/rangeRef";
 
 /** Where things stand in a book, found by sheet and address. */
 export interface CellIndex {
@@ -57,7 +57,8 @@ export function cellIndex({ workbook, shown }: Calculated): CellIndex {
     },
     resolve: (text, sheet) => {
       const name = names.get(text.toLowerCase());
-      const range = name === undefined ? (readRange(text, sheet) ?? wholeLines(text, sheet)) : readRange(name.at, name.sheet);
+      const range =
+        name === undefined ? (readRange(text, sheet) ?? wholeLines(text, sheet)) : readRange(name.at, name.sheet);
       const there = range === null ? undefined : sheetOf(range.sheet);
       if (range === null || there === undefined) return null;
       const bottom = Math.max(range.top, Math.min(range.bottom, there.rows + MARGIN));

@@ -3,7 +3,7 @@ import type { Calculated, CellErrorValue } from "../../sheets/calculated";
 import { formula, text } from "../../sheets/cells";
 import type { CellValue, Sheet, SheetCell } from "../../sheets/workbook";
 import { cellText, plainRange, quotedText } from "../references";
-import type { RangeRef } from "../translate/translation";
+import type { RangeRef } from "../formula/rangeRef";
 import type { CellIndex } from "./cellIndex";
 import { type FixedCall, OLD, OLD_FLAG } from "./fixedCall";
 import { reachOf } from "./reach";
@@ -24,13 +24,35 @@ interface Block {
 }
 
 /** Every input that a fixed number used, stored beside a comparison with the cell as it is now. */
-export function fixedSheet(calls: readonly FixedCall[], book: Calculated, index: CellIndex, name: string, date: string): FixedSheet {
+export function fixedSheet(
+  calls: readonly FixedCall[],
+  book: Calculated,
+  index: CellIndex,
+  name: string,
+  date: string,
+): FixedSheet {
   const reaches = calls.map((call) => reachOf(call.sheet, call.formula, index));
-  const blocks = [...blocksOf(reaches.map(({ typed }) => typed), "typed"), ...blocksOf(reaches.map(({ computed }) => computed), "computed")];
+  const blocks = [
+    ...blocksOf(
+      reaches.map(({ typed }) => typed),
+      "typed",
+    ),
+    ...blocksOf(
+      reaches.map(({ computed }) => computed),
+      "computed",
+    ),
+  ];
   const cells: SheetCell[] = [
     text("A1", "Fixed numbers", "title"),
-    text("A2", `These numbers are as of ${date}: plain formulas cannot compute them. Each is compared with the inputs it was made from.`),
-    text("A3", "Below stand the inputs as they were, and beside them a 1 for each cell that has changed since. Change nothing here.", "note"),
+    text(
+      "A2",
+      `These numbers are as of ${date}: plain formulas cannot compute them. Each is compared with the inputs it was made from.`,
+    ),
+    text(
+      "A3",
+      "Below stand the inputs as they were, and beside them a 1 for each cell that has changed since. Change nothing here.",
+      "note",
+    ),
     ...["Cell", "Function", "State", "Inputs changed", "Why it is fixed"].map((words, column) =>
       text(cellAddress(column + 1, FIRST_CALL - 1), words, "header"),
     ),
@@ -43,7 +65,9 @@ export function fixedSheet(calls: readonly FixedCall[], book: Calculated, index:
     block.users.forEach((user) => counts[user]!.push(made.count));
     next += block.range.bottom - block.range.top + 3;
   }
-  calls.forEach((call, place) => cells.push(...callCells(call, FIRST_CALL + place, counts[place]!, reaches[place]!.unfollowed, date)));
+  calls.forEach((call, place) =>
+    cells.push(...callCells(call, FIRST_CALL + place, counts[place]!, reaches[place]!.unfollowed, date)),
+  );
   return {
     sheet: {
       name,
@@ -52,7 +76,10 @@ export function fixedSheet(calls: readonly FixedCall[], book: Calculated, index:
       frozen: { rows: 0, columns: 0 },
       cells,
       lists: [],
-      flags: calls.length === 0 ? [] : [{ range: `C${FIRST_CALL}:C${FIRST_CALL + calls.length - 1}`, containsText: OLD_FLAG, style: "flag" }],
+      flags:
+        calls.length === 0
+          ? []
+          : [{ range: `C${FIRST_CALL}:C${FIRST_CALL + calls.length - 1}`, containsText: OLD_FLAG, style: "flag" }],
     },
     state: (call) => cellText(name, 3, FIRST_CALL + calls.indexOf(call)),
   };
@@ -60,10 +87,18 @@ export function fixedSheet(calls: readonly FixedCall[], book: Calculated, index:
 
 const MOST_ADDED = 200; // counts in one sum
 
-function callCells(call: FixedCall, row: number, counts: readonly string[], unfollowed: readonly string[], date: string): SheetCell[] {
+function callCells(
+  call: FixedCall,
+  row: number,
+  counts: readonly string[],
+  unfollowed: readonly string[],
+  date: string,
+): SheetCell[] {
   const sums: string[] = [];
-  for (let from = 0; from < counts.length; from += MOST_ADDED) sums.push(`SUM(${counts.slice(from, from + MOST_ADDED).join(",")})`);
-  const blind = unfollowed.length === 0 ? "" : ` Not all of its inputs can be compared (${unfollowed.slice(0, 3).join(", ")}).`;
+  for (let from = 0; from < counts.length; from += MOST_ADDED)
+    sums.push(`SUM(${counts.slice(from, from + MOST_ADDED).join(",")})`);
+  const blind =
+    unfollowed.length === 0 ? "" : ` Not all of its inputs can be compared (${unfollowed.slice(0, 3).join(", ")}).`;
   return [
     text(`A${row}`, `${call.sheet}!${call.at}`),
     text(`B${row}`, call.function),
@@ -89,10 +124,17 @@ function blocksOf(lists: readonly (readonly string[])[], kind: Block["kind"]): B
     groups.set(calls.join(","), group);
     group.keys.push(key);
   }
-  return [...groups.values()].flatMap(({ calls, keys }) => rectangles(keys).map((range) => ({ range, kind, users: calls })));
+  return [...groups.values()].flatMap(({ calls, keys }) =>
+    rectangles(keys).map((range) => ({ range, kind, users: calls })),
+  );
 }
 
-function blockCells({ range, kind }: Block, top: number, book: Calculated, index: CellIndex): { cells: SheetCell[]; count: string } {
+function blockCells(
+  { range, kind }: Block,
+  top: number,
+  book: Calculated,
+  index: CellIndex,
+): { cells: SheetCell[]; count: string } {
   const width = range.right - range.left + 1;
   const height = range.bottom - range.top + 1;
   const differs = width + 2; // first column of the comparisons
@@ -101,7 +143,10 @@ function blockCells({ range, kind }: Block, top: number, book: Calculated, index
     for (let column = 0; column < width; column++) {
       const at = cellAddress(range.left + column, range.top + row);
       const kept = cellAddress(1 + column, top + 1 + row);
-      const value = kind === "typed" ? typedValue(index.cell(range.sheet, at)) : (book.shown.get(range.sheet)?.get(at)?.value ?? null);
+      const value =
+        kind === "typed"
+          ? typedValue(index.cell(range.sheet, at))
+          : (book.shown.get(range.sheet)?.get(at)?.value ?? null);
       const stored = storedCell(kept, value);
       if (stored !== null) cells.push(stored);
       const now = cellText(range.sheet, range.left + column, range.top + row);
@@ -111,7 +156,8 @@ function blockCells({ range, kind }: Block, top: number, book: Calculated, index
   return { cells, count: `${cellAddress(differs, top + 1)}:${cellAddress(differs + width - 1, top + height)}` };
 }
 
-const typedValue = (cell: SheetCell | undefined): CellValue => (cell !== undefined && "value" in cell ? cell.value : null);
+const typedValue = (cell: SheetCell | undefined): CellValue =>
+  cell !== undefined && "value" in cell ? cell.value : null;
 
 /** An empty text that a formula shows is stored by a formula, since files drop an empty text that is typed. */
 function storedCell(at: string, value: CellValue | CellErrorValue): SheetCell | null {

@@ -1,7 +1,7 @@
 import { tokenize } from "@borgar/fx";
 import { cellAddress } from "../../sheets/address";
 import { readRange } from "../formula/ranges";
-import type { RangeRef } from "../translate/translation";
+import type { RangeRef } from "../formula/rangeRef";
 import type { CellIndex } from "./cellIndex";
 
 /** What a formula uses: cells that somebody typed (or left blank), and cells it takes that are computed. */
@@ -37,7 +37,8 @@ export function reachOf(sheet: string, formula: string, index: CellIndex): Reach
       seenRanges.add(key);
       for (let row = range.top; row <= range.bottom; row++) {
         for (let column = range.left; column <= range.right; column++) {
-          if (++work > MOST_WORK) return { typed: [...typed], computed: [...computed], unfollowed: [...unfollowed, "so many cells"] };
+          if (++work > MOST_WORK)
+            return { typed: [...typed], computed: [...computed], unfollowed: [...unfollowed, "so many cells"] };
           const cell = cellKey(range.sheet, cellAddress(column, row));
           const owner = index.ownerOf(range.sheet, cellAddress(column, row));
           if (owner === null) {

@@ -1,7 +1,7 @@
 import { parseA1Ref, tokenize } from "@borgar/fx";
 import { cellAddress } from "../../sheets/address";
 import { quotedSheet } from "../references";
-import type { RangeRef } from "../translate/translation";
+import type { RangeRef } from "../formula/rangeRef";
 
 /** The cells that a reference such as Runs!$B$8:$S$48 names; null for whole columns, other workbooks and wrong addresses. */
 export function readRange(text: string, sheet: string): RangeRef | null {

@@ -1,7 +1,7 @@
 import { type Token, tokenize } from "@borgar/fx";
 import type { Extent } from "../../sheets/calculated";
 import { cellOf, columnsOf, isOneCell, readRange, rowsOf } from "../formula/ranges";
-import type { RangeRef } from "./translation";
+import type { RangeRef } from "../formula/rangeRef";
 
 /** A formula over ranges that has no plain formula for each of its cells; the message says why. */
 export class NotPlain extends Error {

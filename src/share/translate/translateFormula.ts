@@ -4,7 +4,8 @@ import { rangeText } from "../references";
 import { shownReader, type ShownReader } from "./shownReader";
 import { NotPlain, perCell, shapeOf } from "./perCell";
 import { translators as ourTranslators } from "./translators";
-import type { Argument, CallContext, RangeRef, ShownValue, Translation, Translator } from "./translation";
+import type { RangeRef } from "../formula/rangeRef";
+import type { Argument, CallContext, ShownValue, Translation, Translator } from "./translation";
 
 /** What a formula becomes. */
 export type FormulaTranslation =

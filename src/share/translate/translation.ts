@@ -1,5 +1,6 @@
 import type { CellErrorValue, Extent } from "../../sheets/calculated";
 import type { CellValue } from "../../sheets/workbook";
+import type { RangeRef } from "../formula/rangeRef";
 import type { LookupTables } from "./lookupTables";
 import type { Workings } from "./workings";
 
@@ -12,14 +13,6 @@ export interface Argument {
   readonly range?: RangeRef;
   readonly value: readonly (readonly ShownValue[])[]; // rows of current values; blanks where `computed`
   readonly computed?: true; // an expression or a cell of the workings: what it shows now is not known
-}
-
-export interface RangeRef {
-  readonly sheet: string;
-  readonly top: number; // rows and columns from 1
-  readonly left: number;
-  readonly bottom: number;
-  readonly right: number;
 }
 
 /** Where a call stands and what its copy carries. */

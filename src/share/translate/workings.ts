@@ -2,7 +2,7 @@ import { cellAddress } from "../../sheets/address";
 import { formula, text } from "../../sheets/cells";
 import type { Sheet, SheetCell } from "../../sheets/workbook";
 import { onAnySheet, sheetPrefix } from "../formula/ranges";
-import type { RangeRef } from "./translation";
+import type { RangeRef } from "../formula/rangeRef";
 
 /** Helper cells that a translation needs, on a sheet of their own, each place below the one before. */
 export interface Workings {

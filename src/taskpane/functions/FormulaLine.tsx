@@ -11,6 +11,7 @@ const useStyles = makeStyles({
     backgroundColor: tokens.colorNeutralBackground3,
     overflowWrap: "anywhere",
   },
+  help: { margin: 0 },
   buttons: { display: "flex", flexWrap: "wrap", gap: "8px", marginTop: "4px" },
 });
 
@@ -24,6 +25,7 @@ interface FormulaLineProps {
 export function FormulaLine({ formula, copying, insert }: FormulaLineProps): ReactElement {
   const styles = useStyles();
   const word = copying.wordOf(formula);
+  const help = copying.helpFor(formula);
   return (
     <div>
       <code ref={copying.refOf(formula)} className={styles.formula}>
@@ -43,6 +45,7 @@ export function FormulaLine({ formula, copying, insert }: FormulaLineProps): Rea
           </Button>
         )}
       </div>
+      {help !== "" && <p className={styles.help}>{help}</p>}
     </div>
   );
 }

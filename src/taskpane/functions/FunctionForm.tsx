@@ -2,7 +2,8 @@ import { Button, Input, Label, Select, makeStyles, tokens } from "@fluentui/reac
 import { useId, useState, type ReactElement } from "react";
 import type { SheetHost } from "../../hosts/host";
 import type { UnitSystem } from "../../reference/quantities";
-import { InsertOutcome } from "../hostUse/InsertOutcome";
+import { Announced } from "../hostUse/Announced";
+import { announced, InsertOutcome } from "../hostUse/InsertOutcome";
 import { useInsert } from "../hostUse/useInsert";
 import { useCopy } from "../tables/useCopy";
 import { FormulaLine } from "./FormulaLine";
@@ -22,7 +23,6 @@ const useStyles = makeStyles({
   hint: { fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
   take: { alignSelf: "flex-start" },
   result: { margin: 0, fontWeight: tokens.fontWeightSemibold },
-  copied: { margin: 0 },
 });
 
 interface FunctionFormProps {
@@ -99,10 +99,9 @@ export function FunctionForm({ metadata, file, host }: FunctionFormProps): React
         />
       )}
       <FormulaLine formula={formula} copying={copying} insert={() => inserting.insert({ formula })} />
-      <p role="status" className={styles.copied}>
-        {copying.sentence}
-      </p>
       <InsertOutcome inserting={inserting} />
+      <Announced sentence={copying.sentence} />
+      <Announced sentence={announced(inserting)} />
     </form>
   );
 }

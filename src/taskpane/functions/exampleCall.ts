@@ -26,7 +26,7 @@ export function exampleCall(name: string, { args }: Example): ExampleCall {
     formula: formulaText(name, typed),
     tables,
     args: typed.map((one, index) =>
-      typeof args[index] === "string" ? argumentOf(one, () => null) : ((args[index] ?? null) as Matrix),
+      typeof args[index] === "string" ? argumentOf(one, () => null) : (args[index] ?? null)!,
     ),
   };
 }

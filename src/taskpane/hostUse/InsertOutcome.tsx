@@ -3,7 +3,7 @@ import { useEffect, useRef, type ReactElement } from "react";
 import type { Inserting } from "./useInsert";
 
 const useStyles = makeStyles({
-  outcome: { margin: 0 },
+  outcome: { margin: "4px 0 0" },
   asking: {
     margin: "4px 0 0",
     padding: "8px",
@@ -13,6 +13,10 @@ const useStyles = makeStyles({
   question: { margin: "0 0 8px" },
   buttons: { display: "flex", flexWrap: "wrap", gap: "8px" },
 });
+
+/** What is announced of it; it stands where it always was, since a status that comes late may not be read out. */
+export const announced = ({ state }: Inserting): string =>
+  state.step === "told" ? state.sentence : state.step === "asking" ? `${state.at} is filled.` : "";
 
 /** What became of writing, or the question whether a filled cell may be written over. */
 export function InsertOutcome({
@@ -48,9 +52,7 @@ export function InsertOutcome({
           </div>
         </div>
       )}
-      <p role="status" className={styles.outcome}>
-        {state.step === "told" ? state.sentence : state.step === "asking" ? `${state.at} is filled.` : ""}
-      </p>
+      {state.step === "told" && <p className={styles.outcome}>{state.sentence}</p>}
     </>
   );
 }

@@ -3,7 +3,7 @@ import type { ReactElement } from "react";
 import type { Tasking } from "./useTask";
 
 const useStyles = makeStyles({
-  outcome: { margin: "12px 0 0", minHeight: "20px" },
+  outcome: { margin: "8px 0 0" },
   sentence: { margin: "0 0 4px", whiteSpace: "pre-line" },
   running: { display: "flex", flexDirection: "column", gap: "8px", margin: "12px 0 0" },
   cancel: { alignSelf: "flex-start" },

@@ -1,9 +1,10 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
-import type { ReactElement, ReactNode } from "react";
-import type { SheetHost } from "../../hosts/host";
+import { useState, type ReactElement, type ReactNode } from "react";
+import type { Insertion, SheetHost } from "../../hosts/host";
 import type { ReferenceTable } from "../../reference";
 import { FormulaLine } from "../functions/FormulaLine";
-import { InsertOutcome } from "../hostUse/InsertOutcome";
+import { Announced } from "../hostUse/Announced";
+import { announced, InsertOutcome } from "../hostUse/InsertOutcome";
 import { useInsert } from "../hostUse/useInsert";
 import { provenanceOf } from "./provenance";
 import { readyFormula } from "./readyFormula";
@@ -18,9 +19,6 @@ const useStyles = makeStyles({
   list: { margin: 0 },
   name: { marginTop: "8px", fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
   cell: { margin: "0 0 2px" },
-  // At the foot of the window as long as the details reach below it, so that it is seen wherever the button was.
-  outcome: { position: "sticky", bottom: 0, backgroundColor: tokens.colorNeutralBackground2 },
-  copied: { margin: 0 },
 });
 
 interface RowDetailsProps {
@@ -35,6 +33,12 @@ export function RowDetails({ id, table, row, host }: RowDetailsProps): ReactElem
   const styles = useStyles();
   const copying = useCopy();
   const inserting = useInsert(host);
+  const [line, setLine] = useState(""); // whose button was pressed last: what became of it stands below that line
+  const insert = (from: string, content: Insertion): void => {
+    setLine(from);
+    inserting.insert(content);
+  };
+  const outcome = (of: string): ReactNode => line === of && <InsertOutcome inserting={inserting} />;
   const { basis, weakness, source, where } = provenanceOf(row);
   const formula = readyFormula(table, row);
   const item = (name: string, cells: readonly ReactNode[]): ReactElement => (
@@ -57,34 +61,31 @@ export function RowDetails({ id, table, row, host }: RowDetailsProps): ReactElem
               cell === null || (typeof cell === "string" && name !== "key") ? (
                 display(cell)
               ) : (
-                <ValueLine
-                  value={{ name, text: display(cell), unit }}
-                  copying={copying}
-                  insert={() => inserting.insert({ value: cell })}
-                />
+                <>
+                  <ValueLine
+                    value={{ name, text: display(cell), unit }}
+                    copying={copying}
+                    insert={() => insert(`${name} ${unit}`, { value: cell })}
+                  />
+                  {outcome(`${name} ${unit}`)}
+                </>
               ),
             ),
           ),
         )}
         {formula !== null &&
           item("as a formula", [
-            <FormulaLine
-              key="formula"
-              formula={formula}
-              copying={copying}
-              insert={() => inserting.insert({ formula })}
-            />,
+            <>
+              <FormulaLine formula={formula} copying={copying} insert={() => insert(formula, { formula })} />
+              {outcome(formula)}
+            </>,
           ])}
         {item("how it is known", [weakness === "" ? basis : `${basis}: weak, check it before you rely on it`])}
         {item("source", [source])}
         {item("where in it", [where])}
       </dl>
-      <div className={styles.outcome}>
-        <p role="status" className={styles.copied}>
-          {copying.sentence}
-        </p>
-        <InsertOutcome inserting={inserting} />
-      </div>
+      <Announced sentence={copying.sentence} />
+      <Announced sentence={announced(inserting)} />
     </div>
   );
 }

@@ -1,16 +1,17 @@
 import { Button, makeStyles } from "@fluentui/react-components";
 import type { ReactElement } from "react";
-import { useCopy } from "./useCopy";
+import type { Copying } from "./useCopy";
 
 const useStyles = makeStyles({
   line: { display: "flex", alignItems: "center", flexWrap: "wrap", gap: "4px 8px", minHeight: "28px" },
   text: { flexGrow: 1, minWidth: 0 },
+  help: { margin: 0 },
   button: { flexShrink: 0, minWidth: "48px" },
 });
 
 interface ValueLineProps {
   readonly value: { readonly name: string; readonly text: string; readonly unit: string };
-  readonly copying: ReturnType<typeof useCopy>;
+  readonly copying: Copying;
   readonly insert: (() => void) | null; // null where a cell has no use for it
 }
 
@@ -20,25 +21,29 @@ export function ValueLine({ value: { name, text, unit }, copying, insert }: Valu
   const id = `${name} ${unit}`;
   const word = copying.wordOf(id);
   const spoken = `${name} ${text} ${unit}`.trim();
+  const help = copying.helpFor(id);
   return (
-    <div className={styles.line}>
-      <span className={styles.text}>
-        <span ref={copying.refOf(id)}>{text}</span>
-        {unit !== "" && ` ${unit}`}
-      </span>
-      <Button
-        size="small"
-        className={styles.button}
-        onClick={() => copying.copy(id, text)}
-        aria-label={`${word} ${spoken}`}
-      >
-        {word}
-      </Button>
-      {insert !== null && (
-        <Button size="small" className={styles.button} onClick={insert} aria-label={`Insert ${spoken}`}>
-          Insert
+    <>
+      <div className={styles.line}>
+        <span className={styles.text}>
+          <span ref={copying.refOf(id)}>{text}</span>
+          {unit !== "" && ` ${unit}`}
+        </span>
+        <Button
+          size="small"
+          className={styles.button}
+          onClick={() => copying.copy(id, text)}
+          aria-label={`${word} ${spoken}`}
+        >
+          {word}
         </Button>
-      )}
-    </div>
+        {insert !== null && (
+          <Button size="small" className={styles.button} onClick={insert} aria-label={`Insert ${spoken}`}>
+            Insert
+          </Button>
+        )}
+      </div>
+      {help !== "" && <p className={styles.help}>{help}</p>}
+    </>
   );
 }

@@ -1,6 +1,8 @@
 import { useRef, useState } from "react";
 import { copyText } from "./copyText";
 
+const SELECTED = "Selected";
+
 interface Copied {
   readonly id: string;
   readonly word: string;
@@ -10,6 +12,7 @@ interface Copied {
 export interface Copying {
   readonly sentence: string;
   readonly wordOf: (id: string) => string; // on the button: what it does, or has just done
+  readonly helpFor: (id: string) => string; // what to do where copying is not allowed
   readonly refOf: (id: string) => (element: HTMLElement | null) => void;
   readonly copy: (id: string, text: string) => void;
 }
@@ -24,11 +27,12 @@ export function useCopy(): Copying {
     const element = elements.current.get(id);
     if (element !== undefined) window.getSelection()?.selectAllChildren(element);
     const sentence = `Copying is not allowed here. ${text} is selected: press Ctrl+C (on a Mac, Command+C).`;
-    setCopied({ id, word: "Selected", sentence });
+    setCopied({ id, word: SELECTED, sentence });
   };
   return {
     sentence: copied.sentence,
     wordOf: (id) => (copied.id === id ? copied.word : "Copy"),
+    helpFor: (id) => (copied.id === id && copied.word === SELECTED ? copied.sentence : ""),
     refOf: (id) => (element) => {
       if (element === null) elements.current.delete(id);
       else elements.current.set(id, element);

@@ -113,7 +113,7 @@ const cells = fc.uniqueArray(
 const randomSheet = cells.map((drawn): Sheet =>
   sheetOf(
     "A b",
-    drawn.map(([column, row, what, dress]) => ({ at: cellAddress(column, row), ...what, ...dress }) as SheetCell),
+    drawn.map(([column, row, what, dress]) => ({ at: cellAddress(column, row), ...what, ...dress })),
     { columns: Array.from({ length: 30 }, (_, index) => 8 + (index % 5) / 2) },
   ),
 );

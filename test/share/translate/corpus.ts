@@ -11,6 +11,7 @@ import type { Random } from "./random";
 export interface Sample {
   readonly name: string;
   readonly units: boolean;
+  readonly shared?: readonly number[]; // arguments that five calls have in common: a list of fittings takes many cells
   readonly inputs: (random: Random, units: UnitSystem) => CellValue[];
 }
 
@@ -114,11 +115,13 @@ export const samples: readonly Sample[] = [
   {
     name: "FITTINGLOSS",
     units: true,
+    shared: [1, 2],
     inputs: (r, u) => [airflow(r, u), fittingDiameter(r, u), list(r), r.maybe(r.between(0, 4), 0.5), density(r, u)],
   },
   {
     name: "EQUIVLENGTH",
     units: true,
+    shared: [0, 2],
     inputs: (r, u) => [list(r), airflow(r, u), fittingDiameter(r, u), material(r, u), density(r, u)],
   },
   { name: "HOODSUCTION", units: true, inputs: (r, u) => [airflow(r, u), diameter(r, u), hood(r), density(r, u)] },

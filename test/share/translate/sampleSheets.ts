@@ -1,13 +1,14 @@
 import type { UnitSystem } from "../../../src/reference/quantities";
 import type { CellValue } from "../../../src/sheets/workbook";
-import { samples } from "./corpus";
+import { type Sample, samples } from "./corpus";
 import { ours } from "./ourFunctions";
 import type { Given } from "./plainBook";
 import { seeded } from "./random";
 
 export const SYSTEMS: readonly UnitSystem[] = ["IP", "SI"];
-const SAMPLES = Number(process.env.N ?? 200);
-const SINGLE = SAMPLES/2; // the first half as single calls, the second as one call over ranges
+const SAMPLES = 200;
+const SINGLE = 100; // the first half as single calls, the second as calls over ranges
+const SHARED = 5; // calls that have some arguments in common
 const ANSWER = "H";
 
 export interface Expected {
@@ -21,35 +22,48 @@ export interface Expected {
 /** A sheet for each function and unit system, and what the function itself answers for each of its rows. */
 export function sampleSheets(): { given: readonly Given[]; expected: readonly Expected[] } {
   const expected: Expected[] = [];
-  const given = samples.flatMap(({ name, units, inputs }, index) =>
+  const given = samples.flatMap((sample, index) =>
     SYSTEMS.map((system, half): Given => {
-      const random = seeded(1000 * index + half);
-      const sheet = `${name} ${system}`;
-      const rows = Array.from({ length: SAMPLES }, () => inputs(random, system));
-      const last = units ? `,"${system}"` : "";
-      const letters = rows[0]!.map((_, column) => String.fromCharCode(65 + column));
-      const omitted = units ? [[[system]]] : [];
-      rows.forEach((row, at) => {
-        const answer = ours(name, [...row.map((value) => [[value]]), ...omitted]);
-        expected.push({
-          name,
-          sheet,
-          at: `${ANSWER}${at + 1}`,
-          inputs: row,
-          answer: answer === "refused" ? answer : answer[0]![0]!,
-        });
+      const sheet = `${sample.name} ${system}`;
+      const rows = rowsOf(sample, system, 1000 * index + half);
+      const units = sample.units ? [[[system]]] : [];
+      rows.forEach((inputs, row) => {
+        const answer = ours(sample.name, [...inputs.map((value) => [[value]]), ...units]);
+        const value = answer === "refused" ? answer : answer[0]![0]!;
+        expected.push({ name: sample.name, sheet, at: `${ANSWER}${row + 1}`, inputs, answer: value });
       });
-      const singles = rows.slice(0, SINGLE).map((_, at) => {
-        const cells = letters.map((letter) => `${letter}${at + 1}`).join(",");
-        return [`${ANSWER}${at + 1}`, `=DUCT.${name}(${cells}${last})`];
-      });
-      const ranges = letters.map((letter) => `${letter}${SINGLE + 1}:${letter}${SAMPLES}`).join(",");
-      const formulas = Object.fromEntries([
-        ...singles,
-        [`${ANSWER}${SINGLE + 1}`, `=DUCT.${name}(${ranges}${last})`],
-      ]) as Record<string, string>;
-      return { name: sheet, rows, formulas };
+      return { name: sheet, rows, formulas: formulasOf(sample, system, rows[0]!.length) };
     }),
   );
   return { given, expected };
+}
+
+function rowsOf({ inputs, shared = [] }: Sample, system: UnitSystem, seed: number): CellValue[][] {
+  const random = seeded(seed);
+  const rows = Array.from({ length: SAMPLES }, () => inputs(random, system));
+  return rows.map((row, at) =>
+    row.map((value, column) => (shared.includes(column) ? rows[firstOf(at)]![column]! : value)),
+  );
+}
+
+const firstOf = (row: number): number => row - (row % SHARED);
+
+function formulasOf({ name, units, shared }: Sample, system: UnitSystem, width: number): Record<string, string> {
+  const last = units ? `,"${system}"` : "";
+  const letters = Array.from({ length: width }, (_, column) => String.fromCharCode(65 + column));
+  const isShared = (column: number): boolean => shared?.includes(column) ?? false;
+  const call = (cells: readonly string[]): string => `=DUCT.${name}(${cells.join(",")}${last})`;
+  const formulas: Record<string, string> = {};
+  for (let row = 0; row < SINGLE; row++) {
+    const cells = letters.map((letter, column) => `${letter}${(isShared(column) ? firstOf(row) : row) + 1}`);
+    formulas[`${ANSWER}${row + 1}`] = call(cells);
+  }
+  const size = shared === undefined ? SAMPLES - SINGLE : SHARED;
+  for (let row = SINGLE; row < SAMPLES; row += size) {
+    const cells = letters.map((letter, column) =>
+      isShared(column) ? `${letter}${row + 1}` : `${letter}${row + 1}:${letter}${row + size}`,
+    );
+    formulas[`${ANSWER}${row + 1}`] = call(cells);
+  }
+  return formulas;
 }

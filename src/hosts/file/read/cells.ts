@@ -105,7 +105,7 @@ function textAt(texts: readonly string[], number: string): string {
 
 /** A date as days since the end of 1899, which is how sheets count them. */
 function serialOf(date: string): CellValue {
-  const time = Date.parse(/T/.test(date) ? `${date.replace(/Z$/, "")}Z` : date);
+  const time = Date.parse(date.includes("T") ? `${date.replace(/Z$/, "")}Z` : date);
   return Number.isNaN(time) ? date : time / 864e5 + 25569;
 }
 

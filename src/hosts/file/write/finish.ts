@@ -1,4 +1,4 @@
-import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from "fflate";
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { MARK } from "../xlsxText";
 import { looksTyped, mapTextCells, quotedStyles } from "./quotedTexts";
 import { roomyNotes } from "./noteShapes";
@@ -29,9 +29,7 @@ export function finished(bytes: Uint8Array, recalculate: boolean): Uint8Array {
     change(shapes, (vml) => roomyNotes(vml, parts.get(name)!));
     change(name, (xml) => xml.replaceAll("<t>", '<t xml:space="preserve">'));
   });
-  return zipSync(
-    Object.fromEntries([...parts].map(([name, xml]) => [name, [strToU8(xml), { mtime: WHEN }]])) as Zippable,
-  );
+  return zipSync(Object.fromEntries([...parts].map(([name, xml]) => [name, [strToU8(xml), { mtime: WHEN }]])));
 }
 
 /**

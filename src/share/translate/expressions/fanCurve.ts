@@ -1,7 +1,7 @@
 import { cellAddress, columnLetters } from "../../../sheets/address";
 import { cellOf, rowsOf, sheetPrefix } from "../../formula/ranges";
 import { quotedText } from "../../references";
-import type { RangeRef } from "../translation";
+import type { RangeRef } from "../../formula/rangeRef";
 import type { Workings } from "../workings";
 import { both, isBlankOrZero, NO_ANSWER } from "./text";
 

@@ -2,15 +2,15 @@ import { parseFittingList } from "../../../core/fittings/fittingList";
 import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
 import { plain } from "../../../core/naming/findNamed";
 import { type UnitSystem, unitOf } from "../../../reference/quantities";
-import { cellAddress } from "../../../sheets/address";
+import { cellAddress, columnLetters } from "../../../sheets/address";
 import { onAnySheet, sheetPrefix } from "../../formula/ranges";
 import { quotedText } from "../../references";
 import type { LookupTables } from "../lookupTables";
 import { lineHolds, readLine } from "../tableBlocks/lineBlock";
 import { diameterItemOf, unlessRefused } from "../tableBlocks/offeredEntries";
-import type { RangeRef } from "../translation";
+import type { RangeRef } from "../../formula/rangeRef";
 import type { Workings } from "../workings";
-import { isListed, NO_ANSWER, num, plainName } from "./text";
+import { NO_ANSWER, num, plainName } from "./text";
 
 /** Most entries of a list that the plain formulas read, and the most characters of it; longer ones get #N/A. */
 export const MOST_ENTRIES = 8;
@@ -44,7 +44,7 @@ export function fittingsK(list: string, diameter: string | null, call: ListCall)
   return `${sheetPrefix(call.workings.sheet.name)}$${cellAddress(left + 1, top).replace(/(\d+)/, "$$$1")}`;
 }
 
-const COLUMNS = ["entry", "name", "count", "row of the table", "K"] as const;
+const COLUMNS = ["entry", "name", "times", "row of the table", "goes by diameter as", "left of name", "K"] as const;
 type Column = (typeof COLUMNS)[number];
 
 interface Where extends ListCall {
@@ -56,57 +56,68 @@ function listRows(place: RangeRef, where: Where): string[][] {
   const { list } = where;
   const first = place.top + 2;
   const at = (column: Column, row: number): string => cellAddress(place.left + COLUMNS.indexOf(column), row);
+  const split = `$${columnLetters(place.left + 2)}$${place.top}`;
   const sum = `SUM(${at("K", first)}:${at("K", first + MOST_ENTRIES - 1)})`;
-  const tooMuch = `OR(LEN(${list})>${MOST_CHARACTERS},TRIM(MID(${split(list)},${MOST_ENTRIES * MOST_CHARACTERS + 1},9999))<>"")`;
+  const tooMuch = `OR(LEN(${list})>${MOST_CHARACTERS},TRIM(MID(${split},${MOST_ENTRIES * MOST_CHARACTERS + 1},9999))<>"")`;
   const ofList = `IF(OR(${tooMuch},TRIM(${list})=""),${NO_ANSWER},${sum})`;
   const total = `IF(ISNUMBER(${list}),IF(${list}>=0,${list},${NO_ANSWER}),${ofList})`;
-  const head = ['"K of the list"', total, "", "", ""];
+  const rest = new Array<string>(COLUMNS.length - 3).fill("");
   return [
-    head,
+    ['"K of the list"', total, splitList(list), ...rest],
     COLUMNS.map(quotedText),
     ...Array.from({ length: MOST_ENTRIES }, (_, index) =>
-      entryRow(index, (column) => at(column, first + index), where),
+      entryRow(index, split, (column) => at(column, first + index), where),
     ),
   ];
 }
 
-/** A list with blanks for its separators, so many that each entry can be cut out at its place. */
-const split = (list: string): string => `SUBSTITUTE(SUBSTITUTE(${list},CHAR(10),";"),";",REPT(" ",${MOST_CHARACTERS}))`;
+/** A list with blanks for its separators, so many that each entry can be cut out at its place; wildcards are taken out. */
+function splitList(list: string): string {
+  const tidy = [
+    ["×", "x"],
+    ["°", ""],
+    [",", "."],
+    ["*", "#"],
+    ["?", "#"],
+    ["~", "#"],
+  ].reduce((inner, [from, to]) => `SUBSTITUTE(${inner},"${from!}","${to!}")`, list);
+  return `SUBSTITUTE(SUBSTITUTE(${tidy},CHAR(10),";"),";",REPT(" ",${MOST_CHARACTERS}))`;
+}
 
 /** One entry: cut out, freed of its count, looked up, and its K times the count. */
-function entryRow(index: number, at: (column: Column) => string, { list, diameter, system, tables }: Where): string[] {
+function entryRow(
+  index: number,
+  split: string,
+  at: (column: Column) => string,
+  { diameter, system, tables }: Where,
+): string[] {
   const block = tables.block(`fittings ${system}`);
-  const [entry, name, row] = [at("entry"), at("name"), at("row of the table")];
-  const cut = `TRIM(MID(${split(list)},${index * MOST_CHARACTERS + 1},${MOST_CHARACTERS}))`;
-  const tidy = `SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(${cut},"×","x"),"°",""),",",".")`;
-  const names = block.range("entry");
+  const [entry, name, count, row, item, rest] = COLUMNS.map(at) as [string, string, string, string, string, string];
   const mark = `SEARCH(" x",${entry})`;
-  const digits = `TRIM(MID(${entry},${mark}+2,9))`;
-  const countOf = `IF(AND(${digits}<>"",${withoutDigits(digits)}=""),IF(AND(VALUE(${digits})>=1,VALUE(${digits})<=1000),VALUE(${digits}),${NO_ANSWER}),${NO_ANSWER})`;
-  const coefficient = `IF(INDEX(${block.range("goes by diameter as")},${row})="",INDEX(${block.range("K")},${row}),${byDiameter(
-    `INDEX(${block.range("goes by diameter as")},${row})`,
-    diameter,
-    system,
-    tables,
-  )})`;
+  const counted = `AND(${withoutDigits(count)}="",LEN(${count})>0,LEN(${count})<5)`;
+  const one = `IF(${row}=0,${bareK(name, rest)},IF(${item}="",INDEX(${block.range("K")},${row}),${byDiameter(item, diameter, system, tables)}))`;
   return [
-    tidy,
+    `TRIM(MID(${split},${index * MOST_CHARACTERS + 1},${MOST_CHARACTERS}))`,
     `IF(ISNUMBER(${mark}),TRIM(LEFT(${entry},${mark})),${entry})`,
-    `IF(ISNUMBER(${mark}),${countOf},1)`,
-    `IF(${isListed(plainName(name), names)},MATCH(${plainName(name)},${names},0),0)`,
-    `IF(${entry}="",0,${at("count")}*IF(${row}>0,${coefficient},${bareK(name)}))`,
+    `IF(ISNUMBER(${mark}),TRIM(MID(${entry},${mark}+2,9)),"1")`,
+    `IFERROR(MATCH(${plainName(name)},${block.range("entry")},0),0)`,
+    `IF(${row}=0,"",INDEX(${block.range("goes by diameter as")},${row})&"")`,
+    withoutDigits(name),
+    `IF(${entry}="",0,IF(${counted},IF(AND(VALUE(${count})>=1,VALUE(${count})<=1000),VALUE(${count})*${one},${NO_ANSWER}),${NO_ANSWER}))`,
   ];
 }
 
 const withoutDigits = (text: string): string =>
   [..."0123456789"].reduce((inner, digit) => `SUBSTITUTE(${inner},"${digit}","")`, text);
 
-/** A text of digits with at most one point as a number, in every locale: VALUE would read "1.2" as a date in some. */
-function bareK(text: string): string {
+/**
+ * A text of digits with at most one point as a number, in every locale: VALUE would read "1.2" as a date in some.
+ * @param rest the cell that holds the text without its digits
+ */
+function bareK(text: string, rest: string): string {
   const point = `FIND(".",${text}&".")`;
   const whole = `VALUE("0"&LEFT(${text},${point}-1))`;
   const fraction = `VALUE("0"&MID(${text},${point}+1,20))/10^LEN(MID(${text},${point}+1,20))`;
-  const rest = withoutDigits(text);
   return `IF(AND(OR(${rest}="",${rest}="."),${text}<>"."),${whole}+${fraction},${NO_ANSWER})`;
 }
 

@@ -2,7 +2,7 @@ import { ROUGHEST } from "../../../core/friction/frictionFactor";
 import { type Parameter, scalar } from "../answer";
 import { typedListK } from "../expressions/fittingList";
 import { frictionFactor, lossPerLength, reynoldsNumber, roundArea, velocityPressure } from "../expressions/flow";
-import { hoodK } from "../expressions/hoodK";
+import { hoodK } from "../expressions/entryK";
 import { NO_ANSWER } from "../expressions/text";
 import { density, material, needed, optional } from "../readers";
 import type { Translator } from "../translation";

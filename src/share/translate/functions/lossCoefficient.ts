@@ -4,6 +4,7 @@ import { unitOf } from "../../../reference/quantities";
 import type { LossFamily } from "../../../reference/schema";
 import { quotedText } from "../../references";
 import { type BuildCall, type Element, type Parameter, scalar } from "../answer";
+import { entryK } from "../expressions/entryK";
 import { familyK } from "../expressions/familyK";
 import { isBlankOrZero, NO_ANSWER, num, plainName } from "../expressions/text";
 import { unlessRefused } from "../tableBlocks/offeredEntries";
@@ -25,7 +26,7 @@ export const lossCoefficientOf = scalar({
   units: true,
   build: (_, call) => {
     const [fitting, shape, angle] = call.elements.map((element) => (isLeftOut(element) ? null : element!));
-    const alone = listK(call.elements[0]!, null, call);
+    const alone = aloneK(call.elements[0]!, call);
     if (fitting === null || fitting === undefined || ((shape ?? null) === null && (angle ?? null) === null))
       return { value: alone };
     const item = itemNow(fitting, call);
@@ -39,6 +40,13 @@ export const lossCoefficientOf = scalar({
     };
   },
 });
+
+/** K of a fitting with nothing beside it: one that is a single name now is looked up, a list or a bare K is read. */
+function aloneK(fitting: Element | null, call: BuildCall): string {
+  const item = fitting === null || fitting.literal !== undefined ? null : itemNow(fitting, call);
+  if (fitting === null || item?.family == null || item.count !== 1) return listK(fitting, null, call);
+  return entryK(fitting.text, "fittings", call.system, call.context.tables).value;
+}
 
 const isLeftOut = (element: Element | null): boolean =>
   element === null || element.literal === 0 || element.literal === "";

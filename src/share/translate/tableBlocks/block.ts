@@ -1,3 +1,11 @@
+import type { UnitSystem } from "../../../reference/quantities";
+
+/** What the tables depend on: the units of their figures, and the entries of fitting lists that the book has. */
+export interface BlockNeeds {
+  readonly units: UnitSystem;
+  readonly used: readonly string[];
+}
+
 /** One table of the look-up sheet. */
 export interface TableBlock {
   readonly title: string;

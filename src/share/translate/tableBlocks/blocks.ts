@@ -1,5 +1,4 @@
-import type { LookupTables } from "../lookupTables";
-import type { TableBlock } from "./block";
+import type { BlockNeeds, TableBlock } from "./block";
 import { diameterItemBlock, entryBlock } from "./fittingBlocks";
 import { gateBlock, leakageBlock, materialBlock, sizeBlock, unitBlock } from "./keyedBlocks";
 
@@ -17,6 +16,6 @@ export const blocks = {
   "hoods SI": (tables) => entryBlock("hood", "SI", tables),
   "diameter items IP": (tables) => diameterItemBlock("IP", tables),
   "diameter items SI": (tables) => diameterItemBlock("SI", tables),
-} satisfies Record<string, (tables: LookupTables) => TableBlock>;
+} satisfies Record<string, (tables: BlockNeeds) => TableBlock>;
 
 export type BlockName = keyof typeof blocks;

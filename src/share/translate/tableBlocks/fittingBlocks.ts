@@ -1,13 +1,12 @@
 import { parseFittingList } from "../../../core/fittings/fittingList";
 import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
 import { fromSI, type UnitSystem, unitOf } from "../../../reference/quantities";
-import type { LookupTables } from "../lookupTables";
-import type { TableBlock } from "./block";
+import type { BlockNeeds, TableBlock } from "./block";
 import { lineBlock } from "./lineBlock";
 import { type DiameterItem, diameterItemOf, type Entry, offeredEntries, unlessRefused } from "./offeredEntries";
 
 /** The entries that a list of fittings may hold, each with its K, or the item whose K goes by the duct's diameter. */
-export function entryBlock(kind: "hood" | "any", system: UnitSystem, tables: LookupTables): TableBlock {
+export function entryBlock(kind: "hood" | "any", system: UnitSystem, tables: BlockNeeds): TableBlock {
   const entries = entriesOf(kind, system, tables);
   return {
     title: `${kind === "hood" ? "Hood entries" : "Fittings and hood entries"}: coefficient K (${unitOf("diameter", system).label} where a diameter is meant)`,
@@ -17,7 +16,7 @@ export function entryBlock(kind: "hood" | "any", system: UnitSystem, tables: Loo
   };
 }
 
-function entriesOf(kind: "hood" | "any", system: UnitSystem, { used }: LookupTables): readonly Entry[] {
+function entriesOf(kind: "hood" | "any", system: UnitSystem, { used }: BlockNeeds): readonly Entry[] {
   const offered = offeredEntries().filter(({ family }) => kind === "any" || family.kind === kind);
   const known = new Set(offered.map(({ text }) => text));
   const others = used.flatMap((text) => (known.has(text) ? [] : usedEntry(text, kind, system)));
@@ -36,7 +35,7 @@ const usedEntry = (text: string, kind: "hood" | "any", system: UnitSystem): Entr
   });
 
 /** The points of every item whose K goes by the duct's diameter. */
-export function diameterItemBlock(system: UnitSystem, tables: LookupTables): TableBlock {
+export function diameterItemBlock(system: UnitSystem, tables: BlockNeeds): TableBlock {
   const items = new Map<string, DiameterItem>();
   for (const { item } of entriesOf("any", system, tables)) if (item !== null) items.set(item.name, item);
   const unit = unitOf("diameter", system);

@@ -81,7 +81,7 @@ function hoodRow(frame: Frame, row: number): SheetCell[] {
     formula(at("wants"), `=IF(${isOpenHood},${onRuns("Airflow")},"")`, "result", whole),
     formula(at("gets"), `=IF(${isOpenHood},$C${row}-$F${row},"")`, "result", whole),
     formula(at("share"), `=IF(SUM(${cell("wants")})>0,${cell("gets")}/${cell("wants")},"")`, "result", {
-      format: "0%",
+      format: SHARE,
     }),
     formula(at("gains"), `=IFERROR(IF(${cell("gets")}="","",${cell("sealed")}-${cell("gets")}),"")`, "result", {
       format: formatOf(frame, "leak"),

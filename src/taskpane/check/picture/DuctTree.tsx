@@ -9,14 +9,19 @@ const ROW = 38;
 const STEP = 16; // of a junction to the right
 const DUCT = 34; // length of a drawn piece
 
+// A drawing is not recoloured where the person has forced colours, so it takes theirs itself.
+const FORCED = "@media (forced-colors: active)";
+const ink = { [FORCED]: { fill: "CanvasText" } };
+const stroke = { fill: "none", [FORCED]: { stroke: "CanvasText" } };
+
 const useStyles = makeStyles({
-  tree: { display: "block", width: "100%", maxWidth: "440px", fill: tokens.colorNeutralForeground1 },
+  tree: { display: "block", width: "100%", maxWidth: "340px", fill: tokens.colorNeutralForeground1, ...ink },
   name: { fontSize: "12px", fontWeight: tokens.fontWeightSemibold },
-  text: { fontSize: "11px", fill: tokens.colorNeutralForeground2 },
-  duct: { stroke: tokens.colorBrandStroke1, fill: "none" },
-  slow: { stroke: tokens.colorPaletteDarkOrangeForeground1, strokeDasharray: "4 3", fill: "none" },
-  shut: { stroke: tokens.colorNeutralStroke1, fill: "none" },
-  join: { stroke: tokens.colorNeutralStroke1, strokeWidth: "1px", fill: "none" },
+  text: { fontSize: "11px", fill: tokens.colorNeutralForeground2, ...ink },
+  duct: { stroke: tokens.colorBrandStroke1, ...stroke },
+  slow: { stroke: tokens.colorPaletteDarkOrangeForeground1, strokeDasharray: "4 3", ...stroke },
+  shut: { stroke: tokens.colorNeutralStroke1, fill: "none", [FORCED]: { stroke: "GrayText" } },
+  join: { stroke: tokens.colorNeutralStroke1, strokeWidth: "1px", ...stroke },
 });
 
 interface DuctTreeProps {

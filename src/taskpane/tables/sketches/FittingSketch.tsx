@@ -2,10 +2,23 @@ import { makeStyles, tokens } from "@fluentui/react-components";
 import type { ReactElement } from "react";
 import { sketchOf } from "./sketchOf";
 
+// A drawing is not recoloured where the person has forced colours, so it takes theirs itself.
+const FORCED = "@media (forced-colors: active)";
+
 const useStyles = makeStyles({
   sketch: { flexShrink: 0, width: "72px", height: "44px", fill: "none", strokeWidth: "2px" },
-  lines: { stroke: tokens.colorNeutralForeground2, strokeLinejoin: "round", strokeLinecap: "round" },
-  air: { stroke: tokens.colorBrandForeground1, strokeLinejoin: "round", strokeLinecap: "round" },
+  lines: {
+    stroke: tokens.colorNeutralForeground2,
+    strokeLinejoin: "round",
+    strokeLinecap: "round",
+    [FORCED]: { stroke: "CanvasText" },
+  },
+  air: {
+    stroke: tokens.colorBrandForeground1,
+    strokeLinejoin: "round",
+    strokeLinecap: "round",
+    [FORCED]: { stroke: "Highlight" },
+  },
 });
 
 /** What a fitting looks like; the words beside it say the same, so screen readers pass over it. */

@@ -1,0 +1,101 @@
+// npm run share -- budget.xlsx club.xlsx [--values] [--overwrite]: a copy of a budget for people without the add-in.
+import { existsSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { parseArgs } from "node:util";
+import packageJson from "../package.json";
+import { openBudget } from "../src/hosts/file/readBook";
+import { writeBook } from "../src/hosts/file/writeBook";
+import { clubCopy } from "../src/share/clubCopy";
+import type { ClubCopy, FixedCell } from "../src/share/copy";
+import type { Calculated, Shown, ShownCell } from "../src/sheets/calculated";
+import { buildIfNeeded } from "./buildIfNeeded";
+import { calculate } from "./calculate";
+
+const root = path.resolve(__dirname, "..");
+const USAGE = "npm run share -- budget.xlsx club.xlsx [--values] [--overwrite]";
+
+interface Wanted {
+  readonly from: string;
+  readonly to: string;
+  readonly kind: "formulas" | "values";
+  readonly overwrite: boolean;
+}
+
+/** What was asked for; a sentence where it cannot be understood or must not be done. */
+function wanted(args: string[]): Wanted {
+  const { values, positionals } = read(args);
+  const [from, to, ...more] = positionals;
+  if (from === undefined || to === undefined || more.length > 0)
+    throw new Error(`a budget to read and a copy to write must be named; the command is ${USAGE}`);
+  if (!/\.xlsx$/i.test(to)) throw new Error(`the copy's name must end in .xlsx, and ${to} does not`);
+  if (!existsSync(from) || !statSync(from).isFile()) throw new Error(`there is no file ${from}`);
+  if (path.resolve(from) === path.resolve(to)) throw new Error("the copy must be another file than the budget");
+  const overwrite = values.overwrite ?? false;
+  if (existsSync(to) && !overwrite)
+    throw new Error(`${to} is there already and was left alone; add --overwrite to replace it`);
+  const folder = path.dirname(path.resolve(to));
+  if (!existsSync(folder) || !statSync(folder).isDirectory())
+    throw new Error(`there is no folder ${path.dirname(to)}`);
+  return { from, to, kind: values.values === true ? "values" : "formulas", overwrite };
+}
+
+function read(args: string[]) {
+  try {
+    return parseArgs({
+      args,
+      allowPositionals: true,
+      options: { values: { type: "boolean" }, overwrite: { type: "boolean" } },
+    });
+  } catch (error) {
+    const why = error instanceof Error ? error.message.split(". ")[0] : String(error);
+    throw new Error(`${why}; the command is ${USAGE}`, { cause: error });
+  }
+}
+
+/** The book with freshly computed values. Where the grid knows no function of that name, the file's own value stays. */
+function recalculated(book: Calculated): Calculated {
+  const { shown } = calculate(book.workbook);
+  const mended: Shown = new Map(
+    [...shown].map(([sheet, cells]) => [
+      sheet,
+      new Map(
+        [...cells].map(([at, cell]) => {
+          const before = book.shown.get(sheet)?.get(at);
+          return [at, isUnknown(cell) && before !== undefined && !isUnknown(before) ? before : cell];
+        }),
+      ),
+    ]),
+  );
+  return { workbook: book.workbook, shown: mended };
+}
+
+const isUnknown = ({ value }: ShownCell): boolean =>
+  value !== null && typeof value === "object" && value.error === "#NAME?";
+
+async function share({ from, to, kind, overwrite }: Wanted): Promise<void> {
+  await buildIfNeeded(root, true);
+  const book = recalculated(await openBudget(readFileSync(from)));
+  const copy = clubCopy(book, { kind, date: today(), version: packageJson.version });
+  const bytes = await writeBook(copy.book, { title: book.workbook.name, recalculate: kind === "formulas" });
+  writeFileSync(to, bytes, { flag: overwrite ? "w" : "wx" });
+  console.log(report(copy, to));
+}
+
+const today = (): string => new Date().toISOString().slice(0, 10);
+
+/** What became of the cells, with the cells that stay as they are. */
+function report({ live, fixed, untranslated }: ClubCopy, to: string): string {
+  const line = ({ sheet, at, function: name, why }: FixedCell): string =>
+    `  ${sheet}!${at} ${name === "" ? "" : `${name}: `}${why}`;
+  const counts = `${to}: ${live} formulas recalculate, ${fixed.length} are fixed, ${untranslated.length} could not be translated.`;
+  return [counts, ...(live === 0 ? [] : fixed.map(line)), ...untranslated.map(line)].join("\n");
+}
+
+async function main(): Promise<void> {
+  await share(wanted(process.argv.slice(2)));
+}
+
+main().catch((error: unknown) => {
+  console.error(error instanceof Error ? error.message : String(error));
+  process.exitCode = 1;
+});

@@ -1,0 +1,222 @@
+import fs from "node:fs";
+import type { Page } from "playwright-core";
+import {
+  type BuiltSite,
+  goTo,
+  keptSays,
+  type LocalPage,
+  read,
+  readOne,
+  reload,
+  startSite,
+  typeInto,
+} from "./localPage";
+
+jest.setTimeout(120_000);
+
+let site: BuiltSite;
+let local: LocalPage;
+
+beforeAll(async () => {
+  site = await startSite();
+});
+afterAll(() => site.stop());
+
+beforeEach(async () => {
+  local = await site.open();
+});
+afterEach(() => local.close());
+
+const notice = (page: Page) => page.locator("#notice");
+const focused = (page: Page): Promise<string> => page.evaluate(() => document.activeElement?.textContent?.trim() ?? "");
+const sheetNames = (page: Page): Promise<string[]> => page.locator(".o-sheet-name").allInnerTexts();
+const openSheet = (page: Page, name: string): Promise<void> =>
+  page.locator(".o-sheet-name").getByText(name, { exact: true }).click();
+const choose = (page: Page, name: string, bytes: Buffer): Promise<void> =>
+  page.locator("#chooser").setInputFiles({ name, mimeType: "application/octet-stream", buffer: bytes });
+
+async function save(page: Page): Promise<{ name: string; bytes: Buffer }> {
+  const [download] = await Promise.all([page.waitForEvent("download"), page.click("#save")]);
+  return { name: download.suggestedFilename(), bytes: fs.readFileSync(await download.path()) };
+}
+
+/** An empty budget, made with the keyboard alone. */
+async function newBudget(page: Page, units: "IP" | "SI"): Promise<void> {
+  await page.keyboard.press("Shift+F6");
+  expect(await focused(page)).toBe("New");
+  await page.keyboard.press("Enter");
+  if (units === "SI") await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("Enter");
+}
+
+describe("New", () => {
+  test("makes an empty budget in SI with the keyboard alone, which is kept and is there after a reload", async () => {
+    const { page } = local;
+    await newBudget(page, "SI");
+    await keptSays(page, /^Kept in this browser\.$/);
+    expect(await sheetNames(page)).toEqual(
+      expect.arrayContaining(["Start", "Runs", "Fan", "Budget", "Flow", "Summary"]),
+    );
+    const start = (await read(page, "A1:C12")).flat();
+    expect(start).toContain("SI");
+    expect(start).not.toContain("IP");
+    await goTo(page, "A40");
+    await typeInto(page, "A40", "my own line");
+    await keptSays(page, /^Kept in this browser\.$/);
+    await reload(page);
+    expect(await readOne(page, "A40")).toBe("my own line");
+    expect(await page.locator("#kept").innerText()).toBe("Kept in this browser.");
+    expect(local.complaints).toEqual([]);
+    expect(local.outside).toEqual([]);
+  });
+
+  test("asks before it replaces changes that no file has; Escape keeps them and gives the focus back", async () => {
+    const { page } = local;
+    await typeInto(page, "A40", "not in a file yet");
+    await newBudget(page, "IP");
+    await notice(page).waitFor();
+    expect(await notice(page).innerText()).toMatch(
+      /^A new budget takes the place of the budget that is open, and no file has its last changes\./,
+    );
+    expect(await focused(page)).toBe("Keep it");
+    await page.keyboard.press("Escape");
+    await notice(page).waitFor({ state: "hidden" });
+    expect(await focused(page)).toBe("New");
+    expect(await readOne(page, "A40")).toBe("not in a file yet");
+    await newBudget(page, "IP");
+    await notice(page).getByRole("button", { name: "Replace it" }).click();
+    await keptSays(page, /^Kept in this browser\.$/);
+    expect(await readOne(page, "A40")).toBe("");
+  });
+});
+
+describe("Save and Open", () => {
+  test("save, forget, open the saved file: the same numbers, live again", async () => {
+    const { page } = local;
+    await typeInto(page, "A40", "=1+2");
+    const shown = async (): Promise<Record<string, string[][]>> => {
+      const all: Record<string, string[][]> = {};
+      for (const name of ["Start", "Budget", "Flow", "Summary"]) {
+        await openSheet(page, name);
+        all[name] = await read(page, "A1:P60");
+      }
+      return all;
+    };
+    const before = await shown();
+    const { name, bytes } = await save(page);
+    expect(name).toBe("example.xlsx");
+    await keptSays(page, /^Saved as example\.xlsx\. Kept in this browser\.$/);
+    await page.click("#forget"); // a file has it, so nothing is asked
+    await keptSays(page, /^Forgotten\./);
+    await choose(page, "mine.xlsx", bytes);
+    await keptSays(page, /^Kept in this browser\.$/);
+    expect(await shown()).toEqual(before);
+    await openSheet(page, "Start");
+    expect(await readOne(page, "A40")).toBe("3");
+    await typeInto(page, "B40", "=A40*2");
+    expect(await readOne(page, "B40")).toBe("6");
+    expect((await save(page)).name).toBe("mine.xlsx");
+    expect(local.complaints).toEqual([]);
+  });
+
+  test("a text file called .xlsx and a truncated workbook get one sentence each, and what was open stays open", async () => {
+    const { page } = local;
+    await typeInto(page, "A40", "still here");
+    const { bytes } = await save(page);
+    for (const [name, wrong] of [
+      ["notes.xlsx", Buffer.from("just some words\n")],
+      ["half.xlsx", bytes.subarray(0, Math.floor(bytes.length / 2))],
+      ["nothing.xlsx", Buffer.alloc(0)],
+    ] as const) {
+      await choose(page, name, wrong);
+      await notice(page).waitFor();
+      const said = await notice(page).locator("p").innerText();
+      expect(said.startsWith(`${name} was not opened. `)).toBe(true);
+      expect(said.split(". ")).toHaveLength(2); // and one sentence why
+      expect(said).toMatch(/\.$/);
+      await page.keyboard.press("Escape");
+      await notice(page).waitFor({ state: "hidden" });
+    }
+    expect(await readOne(page, "A40")).toBe("still here");
+    expect(local.complaints).toEqual([]);
+  });
+
+  test("text that looks like a formula or markup stays text in the saved file and when it is opened", async () => {
+    const { page } = local;
+    const texts = ["=1+1", "@SUM(A1)", "+1", '<img src=x onerror="document.title=1">'];
+    await page.click(".o-add-sheet");
+    for (const [index, value] of texts.entries()) {
+      await goTo(page, `A${index + 1}`);
+      await page.evaluate((text) => window.ductLedgerHost!.insert({ value: text }, false), value);
+    }
+    const { bytes } = await save(page);
+    const name = (await sheetNames(page)).find((one) => /^Sheet/.test(one))!;
+    await choose(page, "texts.xlsx", bytes);
+    await page.waitForFunction(() => document.querySelector("#kept")?.textContent === "Kept in this browser.");
+    await openSheet(page, name);
+    expect((await read(page, `A1:A${texts.length}`)).flat()).toEqual(texts);
+    expect(await page.title()).toBe("Duct Ledger");
+  });
+});
+
+describe("what the browser keeps", () => {
+  test("Forget it asks where no file has the changes, clears the store and brings the example back", async () => {
+    const { page } = local;
+    expect(await page.locator("#forget").isVisible()).toBe(false); // nothing is kept yet
+    await typeInto(page, "A40", "forget me");
+    await keptSays(page, /^Kept in this browser\.$/);
+    await page.click("#forget");
+    expect(await focused(page)).toBe("Keep it");
+    await page.keyboard.press("Shift+Tab");
+    await page.keyboard.press("Enter");
+    await keptSays(page, /^Forgotten\./);
+    expect(await readOne(page, "A40")).toBe("");
+    await reload(page);
+    expect(await readOne(page, "A40")).toBe("");
+    expect(await page.locator("#kept").innerText()).toBe("What you change will be kept in this browser.");
+  });
+
+  test("two tabs: the later one says that the other has changed what is kept, and overwrites nothing by itself", async () => {
+    const { page } = local;
+    const other = await local.sameBrowser();
+    await typeInto(page, "A40", "first tab");
+    await keptSays(page, /^Kept in this browser\.$/);
+    await typeInto(other, "A41", "second tab");
+    await notice(other).waitFor();
+    expect(await notice(other).innerText()).toMatch(/^Another tab has changed or cleared the budget/);
+    await keptSays(other, /^Not kept: this browser keeps what another tab made of it/);
+    expect(await other.evaluate(() => document.activeElement?.closest("#sheet") !== null)).toBe(true); // typing goes on
+    await notice(other).getByRole("button", { name: "Show the other here" }).click();
+    await other.waitForFunction(() => document.querySelector<HTMLElement>("#kept")!.dataset.state === "kept");
+    expect((await read(other, "A40:A41")).flat()).toEqual(["first tab", ""]);
+    await typeInto(other, "A41", "second tab");
+    await keptSays(other, /^Kept in this browser\.$/);
+    await typeInto(page, "A42", "first tab again");
+    await notice(page).getByRole("button", { name: "Keep mine instead" }).click();
+    await page.waitForFunction(() => document.querySelector<HTMLElement>("#kept")!.dataset.state === "kept");
+    await reload(page);
+    expect((await read(page, "A40:A42")).flat()).toEqual(["first tab", "", "first tab again"]);
+  });
+
+  test("a store that is blocked is said in one sentence, and the sheet works all the same", async () => {
+    const blocked = await site.open(undefined, () => {
+      Object.defineProperty(window, "indexedDB", { get: () => undefined });
+    });
+    const { page } = blocked;
+    await keptSays(page, /^Not kept: this browser's store is full or blocked, so save a file\.$/);
+    await typeInto(page, "A40", "=1+1");
+    expect(await readOne(page, "A40")).toBe("2");
+    await blocked.close();
+  });
+
+  test("the first look at the example keeps nothing", async () => {
+    const { page } = local;
+    await goTo(page, "B6");
+    await openSheet(page, "Flow");
+    await page.waitForTimeout(1000); // longer than the pause before keeping
+    expect(await page.evaluate(async () => (await indexedDB.databases()).length)).toBeLessThanOrEqual(1);
+    expect(await page.locator("#kept").innerText()).toBe("What you change will be kept in this browser.");
+    await reload(page);
+    expect(await page.locator("#forget").isVisible()).toBe(false);
+  });
+});

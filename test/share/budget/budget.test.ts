@@ -1,0 +1,127 @@
+/**
+ * BUDGET as plain formulas against BUDGET itself, in two independent engines. The function is held against worked examples
+ * elsewhere; here the copy must say what it says, notes included.
+ */
+import "../../support/customFunctions";
+import { budget } from "../../../src/functions/budget";
+import { clubCopy } from "../../../src/share/clubCopy";
+import type { ClubCopy } from "../../../src/share/copy";
+import { cellAddress } from "../../../src/sheets/address";
+import type { CellValue, Workbook } from "../../../src/sheets/workbook";
+import { hardRecalculation } from "../../support/hardRecalculation";
+import { ironCalc } from "../../support/ironCalc";
+import { hasLibreOffice } from "../../support/libreOffice";
+import { differences, sampleBook } from "../sampleBooks";
+import { hardTable, seededTable } from "./seededTable";
+
+const ORDER = { kind: "formulas", date: "2026-11-25", version: "0.2.0" } as const;
+jest.setTimeout(300_000);
+
+type Table = readonly (readonly CellValue[])[];
+
+/** What BUDGET answers; a refusal is the one error cell that it shows. */
+function answerOf(table: Table, units: string): CellValue[][] {
+  return budget(table as never, undefined, [[units]]) as CellValue[][];
+}
+
+/** A copy of a book with one sheet of tables beside each other's answers. */
+function copyOf(tables: readonly Table[], units: "IP" | "SI"): ClubCopy {
+  const sheets = tables.flatMap((table, index) => {
+    const range = `A1:${cellAddress(table[0]!.length, table.length)}`;
+    const code = `=DUCT.BUDGET(Runs${index}!${range},,"${units}")`;
+    return [
+      [`Runs${index}`, { rows: table }],
+      [`Answer${index}`, { formulas: { A1: { code, shows: answerOf(table, units) } } }],
+    ] as const;
+  });
+  return clubCopy(sampleBook(Object.fromEntries(sheets)), ORDER);
+}
+
+/** The workbook with a value typed into a cell. */
+const typed = (workbook: Workbook, sheet: string, at: string, value: CellValue): Workbook => ({
+  ...workbook,
+  sheets: workbook.sheets.map((one) =>
+    one.name === sheet ? { ...one, cells: [...one.cells.filter((cell) => cell.at !== at), { at, value }] } : one,
+  ),
+});
+
+test("in the independent engine a small system gives BUDGET's answer", () => {
+  const table = seededTable(3, 4, "IP");
+  const copy = copyOf([table], "IP");
+  expect(copy.fixed).toEqual([]);
+  expect(differences("Answer0", "A1", answerOf(table, "IP"), ironCalc(copy.book.workbook))).toEqual([]);
+});
+
+const office = hasLibreOffice ? describe : describe.skip;
+
+office("in LibreOffice, recalculated", () => {
+  test.each(["IP", "SI"] as const)("seeded systems in %s give BUDGET's answers", async (units) => {
+    const tables = [...[1, 2, 3, 4, 5, 6, 7, 8].map((seed) => seededTable(seed, 4 + seed, units)), hardTable];
+    const values = await hardRecalculation(copyOf(tables, units).book.workbook);
+    const wrong = tables.flatMap((table, index) => differences(`Answer${index}`, "A1", answerOf(table, units), values));
+    expect(wrong).toEqual([]);
+  });
+
+  test("a run that is added in a spare row counts, a gate that is shut too", async () => {
+    const table = [...seededTable(2, 6, "IP"), ...[0, 1, 2].map(() => new Array<CellValue>(19).fill(null))];
+    const added = ["late saw", "run 0", 4, 6, null, 3, "elbow 1.5", null, "plain end", 350, "open"];
+    const later = table.map((row, index) =>
+      index === table.length - 2 ? [...added, ...row.slice(added.length)] : row,
+    );
+    const workbook = added.reduce<Workbook>(
+      (book, value, column) => typed(book, "Runs0", cellAddress(column + 1, table.length - 1), value),
+      copyOf([table], "IP").book.workbook,
+    );
+    const values = await hardRecalculation(workbook);
+    expect(differences("Answer0", "A1", answerOf(later, "IP"), values)).toEqual([]);
+  });
+
+  const refusals: readonly (readonly [string, string, CellValue, string])[] = [
+    ["an unknown run to join", "B3", "nowhere", 'To must be the name of another suction run, or "fan"'],
+    ["a loop", "B2", "run 1", "To must lead to the fan: these runs join each other in a loop"],
+    ["a diameter that is none", "C3", "wide", "Diameter must be a number above 0"],
+    ["a name twice", "A3", "RUN 0", "Run must be a name of its own: another row has it too"],
+    [
+      "an unknown material",
+      "E3",
+      "cheese",
+      "Material must be a name in the tables of this copy, or a roughness of at most a fifth of the diameter",
+    ],
+    [
+      "an unknown fitting",
+      "G3",
+      "cheese",
+      "Fittings and K must be names in the tables of this copy, or numbers from 0 on",
+    ],
+  ];
+  test("what BUDGET refuses is refused, with the row named by its note", async () => {
+    const table: Table = [
+      ["Run", "To", "Diameter", "Length", "Material", "Flex", "Fittings", "K", "Hood", "Airflow"],
+      ["run 0", "fan", 6, 5, null, null, null, null, null, null],
+      ["run 1", "run 0", 4, 5, null, null, "elbow 1.5", null, "plain end", 350],
+    ];
+    const copy = copyOf(refusals.map(() => table), "IP").book.workbook;
+    const wrong = refusals.reduce((book, [, at, value], index) => typed(book, `Runs${index}`, at, value), copy);
+    const values = await hardRecalculation(wrong);
+    refusals.forEach(([, , , words], index) => {
+      const shown = (at: string): string => String(values.get(`Answer${index}`)!.get(at) ?? "");
+      expect([shown("A1"), shown("B2"), shown("B3")]).toEqual(["#N/A", "", ""]);
+      expect([shown("M2"), shown("M3")]).toContain(words);
+    });
+  });
+});
+
+test("a table whose columns cannot be found stays fixed, with the reason", () => {
+  const book = sampleBook({
+    T: {
+      rows: [
+        ["Run", "Diameter"],
+        ["a", 4],
+      ],
+    },
+    A: { formulas: { A1: { code: "=DUCT.BUDGET(T!A1:B2)", shows: [[{ error: "#VALUE!" }]] } } },
+  });
+  expect(clubCopy(book, ORDER).fixed).toEqual([
+    { sheet: "A", at: "A1", function: "BUDGET", why: "its runs table has no column To" },
+  ]);
+});

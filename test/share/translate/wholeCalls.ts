@@ -1,0 +1,122 @@
+/** Calls that take a range as a whole or answer with several cells: a sheet each, and where each answer stands. */
+import type { UnitSystem } from "../../../src/reference/quantities";
+import type { CellValue } from "../../../src/sheets/workbook";
+import { ours } from "./ourFunctions";
+import type { Given } from "./plainBook";
+import { type Random, seeded } from "./random";
+import { type Expected, SYSTEMS } from "./sampleSheets";
+import { cellAddress } from "../../../src/sheets/address";
+
+const SAMPLES = 200;
+
+interface Kind {
+  readonly name: string;
+  readonly columns: number; // of the inputs
+  readonly rows: number; // that one call takes
+  readonly inputs: (random: Random, units: UnitSystem) => CellValue[][];
+  readonly args: (row: number, units: UnitSystem) => string; // rows from 1
+  readonly values: (inputs: readonly (readonly CellValue[])[], units: UnitSystem) => unknown[];
+}
+
+const column = (inputs: readonly (readonly CellValue[])[], at: number): CellValue[][] =>
+  inputs.map((row) => [row[at]!]);
+
+/** A falling, rising or humped curve; its rows in any order, some blank, a heading now and then. */
+function curve(random: Random): CellValue[][] {
+  const points = Array.from({ length: random.pick([2, 3, 4, 7]) }, () => [
+    random.between(0, 1500),
+    random.between(0, 12),
+  ]);
+  const heading = random.maybe(true, 0.4) === null ? [] : [["Airflow", "Pressure"]];
+  const rows: CellValue[][] = [...heading, ...points];
+  while (rows.length < 8) rows.push([null, null]);
+  return rows;
+}
+
+const KINDS: readonly Kind[] = [
+  {
+    name: "FANPRESSURE",
+    columns: 3,
+    rows: 8,
+    inputs: (random) => curve(random).map((row, at) => [...row, at === 0 ? random.between(0, 1500) : null]),
+    args: (row, units) => `A${row}:B${row + 7},C${row},"${units}"`,
+    values: (inputs, units) => [inputs.map((row) => row.slice(0, 2)), [[inputs[0]![2]]], [[units]]],
+  },
+  {
+    name: "FANLAW",
+    columns: 5,
+    rows: 8,
+    inputs: (random) =>
+      curve(random).map((row, at) => [
+        ...row,
+        ...(at === 0
+          ? [random.between(0.3, 2), random.maybe(random.between(0.5, 1.5)), random.maybe(random.between(0.5, 2))]
+          : [null, null, null]),
+      ]),
+    args: (row) => `A${row}:B${row + 7},C${row},D${row},E${row}`,
+    values: (inputs) => [inputs.map((row) => row.slice(0, 2)), ...[2, 3, 4].map((at) => [[inputs[0]![at]]])],
+  },
+  {
+    name: "TRAVERSE",
+    columns: 4,
+    rows: 6,
+    inputs: (random, units) =>
+      Array.from({ length: 6 }, (_, at) => [
+        random.maybe(units === "IP" ? random.between(0.001, 3) : random.between(1, 55), 0.8),
+        random.maybe(units === "IP" ? random.between(0.001, 3) : random.between(1, 55), 0.8),
+        at === 0 ? random.pick([null, "velocity", "Velocity Pressure"]) : null,
+        at === 0 ? random.maybe(units === "IP" ? random.between(0.06, 0.08) : random.between(1, 1.3), 0.6) : null,
+      ]),
+    args: (row, units) => `A${row}:B${row + 5},C${row},D${row},"${units}"`,
+    values: (inputs, units) => [inputs.map((row) => row.slice(0, 2)), [[inputs[0]![2]]], [[inputs[0]![3]]], [[units]]],
+  },
+  {
+    name: "TRAVERSEPOINTS",
+    columns: 3,
+    rows: 11,
+    inputs: (random, units) => [
+      [
+        random.between(0.05, 1) / (units === "IP" ? 0.0254 : 0.001),
+        random.pick([null, 4, 6, 8, 10]),
+        random.pick([null, "log-linear"]),
+      ],
+      ...Array.from({ length: 10 }, () => [null, null, null]),
+    ],
+    args: (row, units) => `A${row},B${row},C${row},"${units}"`,
+    values: (inputs, units) => [...[0, 1, 2].map((at) => column(inputs.slice(0, 1), at)), [[units]]],
+  },
+];
+
+/** Sheets of such calls and what the functions answer, cell by cell; a blank cell of an answer is "". */
+export function wholeCalls(): { given: readonly Given[]; expected: readonly Expected[]; names: readonly string[] } {
+  const expected: Expected[] = [];
+  const given = KINDS.flatMap((kind, index) =>
+    SYSTEMS.map((system, half): Given => {
+      const random = seeded(90_000 + 1000 * index + half);
+      const sheet = `${kind.name} ${system}`;
+      const rows: CellValue[][] = [];
+      const formulas: Record<string, string> = {};
+      for (let sample = 0; sample < SAMPLES; sample++) {
+        const first = rows.length + 1;
+        const inputs = kind.inputs(random, system);
+        rows.push(...inputs);
+        formulas[`H${first}`] = `=DUCT.${kind.name}(${kind.args(first, system)})`;
+        const answer = ours(kind.name, kind.values(inputs, system));
+        const cells = answer === "refused" ? [[answer]] : answer;
+        cells.forEach((line, down) =>
+          line.forEach((value, right) =>
+            expected.push({
+              name: kind.name,
+              sheet,
+              at: cellAddress(8 + right, first + down),
+              inputs: inputs[0]!,
+              answer: value,
+            }),
+          ),
+        );
+      }
+      return { name: sheet, rows, formulas };
+    }),
+  );
+  return { given, expected, names: KINDS.map(({ name }) => name) };
+}
