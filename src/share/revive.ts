@@ -1,6 +1,6 @@
 import { cellAddress, placeOf } from "../sheets/address";
 import type { Calculated } from "../sheets/calculated";
-import type { Sheet, SheetCell, Workbook } from "../sheets/workbook";
+import type { ChoiceList, Sheet, SheetCell, Workbook } from "../sheets/workbook";
 import { OLD_FLAG } from "./fixed/fixedCall";
 import { readRange } from "./formula/ranges";
 import { noteBefore, unmarked } from "./marks";
@@ -104,10 +104,17 @@ function revived(sheet: Sheet, recalled: readonly Recalled[]): Sheet {
   });
   const listed = new Set(cells.map(({ at }) => at));
   for (const [at, formula] of formulas) if (!listed.has(at)) cells.push({ at, formula });
-  return { ...sheet, cells, flags: sheet.flags.filter(({ containsText }) => containsText !== OLD_FLAG) };
+  const flags = sheet.flags.filter(({ containsText }) => containsText !== OLD_FLAG);
+  return { ...sheet, cells, flags, lists: sheet.lists.map(bothUnits) };
 }
 
-/** The units cell, which the copy only told about. */
+/** The copy's units cell offers its own units only. */
+const bothUnits = (list: ChoiceList): ChoiceList =>
+  list.strict && list.choices.length === 1 && (list.choices[0] === "IP" || list.choices[0] === "SI")
+    ? { ...list, choices: ["IP", "SI"] }
+    : list;
+
+/** A cell without what the copy said in its note. */
 function withoutFixedNote(cell: SheetCell): SheetCell {
   if (noteBefore(cell.note) === cell.note) return cell;
   const { note: _, ...rest } = cell;

@@ -108,7 +108,7 @@ function flagsOf({ ranges, rule }: ReturnType<Getters["getConditionalFormats"]>[
   const style = styleNameOf(rule.style as GridStyle);
   const containsText = rule.values[0];
   if (style === undefined || containsText === undefined) return [];
-  return ranges.map((range) => ({ range, containsText, style }));
+  return ranges.map((range) => ({ range: range.replaceAll("$", ""), containsText, style }));
 }
 
 function sheetTables(model: GridModel, sheetId: string): SheetTable[] {

@@ -30,9 +30,15 @@ const asTheGridWrites = (formula: string): string =>
     )
     .join("");
 
+const withoutDollars = <Ranged extends { readonly range: string }>(one: Ranged): Ranged => ({
+  ...one,
+  range: one.range.replaceAll("$", ""),
+});
+
 const comparable = (sheet: Sheet): Sheet => ({
   ...sheet,
-  lists: sheet.lists.map((list) => ({ ...list, range: list.range.replaceAll("$", "") })),
+  lists: sheet.lists.map(withoutDollars),
+  flags: sheet.flags.map(withoutDollars),
   cells: [...sheet.cells]
     .sort(byPlace)
     .map((cell) => ("formula" in cell ? { ...cell, formula: asTheGridWrites(cell.formula) } : cell)),

@@ -100,7 +100,10 @@ office("in LibreOffice, recalculated", () => {
       ["run 0", "fan", 6, 5, null, null, null, null, null, null],
       ["run 1", "run 0", 4, 5, null, null, "elbow 1.5", null, "plain end", 350],
     ];
-    const copy = copyOf(refusals.map(() => table), "IP").book.workbook;
+    const copy = copyOf(
+      refusals.map(() => table),
+      "IP",
+    ).book.workbook;
     const wrong = refusals.reduce((book, [, at, value], index) => typed(book, `Runs${index}`, at, value), copy);
     const values = await hardRecalculation(wrong);
     refusals.forEach(([, , , words], index) => {

@@ -3,8 +3,11 @@ import { reachOf } from "../../../src/share/fixed/reach";
 import { rectangles } from "../../../src/share/fixed/rectangles";
 import { sampleBook, type SampleSheet } from "../sampleBooks";
 
-const reach = (sheets: Record<string, SampleSheet>, formula: string, names = [{ name: "units", sheet: "S", at: "C1" }]) =>
-  reachOf("S", formula, cellIndex(sampleBook(sheets, names)));
+const reach = (
+  sheets: Record<string, SampleSheet>,
+  formula: string,
+  names = [{ name: "units", sheet: "S", at: "C1" }],
+) => reachOf("S", formula, cellIndex(sampleBook(sheets, names)));
 
 test("a formula rests on typed cells, also through plain formulas and other sheets, blanks counted", () => {
   const sheets = {

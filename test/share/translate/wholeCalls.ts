@@ -7,12 +7,11 @@ import { type Random, seeded } from "./random";
 import { type Expected, SYSTEMS } from "./sampleSheets";
 import { cellAddress } from "../../../src/sheets/address";
 
-const SAMPLES = 200;
+const AIRFLOWS = 5; // that one call reads from a curve
 
 interface Kind {
   readonly name: string;
-  readonly columns: number; // of the inputs
-  readonly rows: number; // that one call takes
+  readonly calls: number;
   readonly inputs: (random: Random, units: UnitSystem) => CellValue[][];
   readonly args: (row: number, units: UnitSystem) => string; // rows from 1
   readonly values: (inputs: readonly (readonly CellValue[])[], units: UnitSystem) => unknown[];
@@ -36,16 +35,18 @@ function curve(random: Random): CellValue[][] {
 const KINDS: readonly Kind[] = [
   {
     name: "FANPRESSURE",
-    columns: 3,
-    rows: 8,
-    inputs: (random) => curve(random).map((row, at) => [...row, at === 0 ? random.between(0, 1500) : null]),
-    args: (row, units) => `A${row}:B${row + 7},C${row},"${units}"`,
-    values: (inputs, units) => [inputs.map((row) => row.slice(0, 2)), [[inputs[0]![2]]], [[units]]],
+    calls: 40,
+    inputs: (random) => curve(random).map((row, at) => [...row, at < AIRFLOWS ? random.between(0, 1500) : null]),
+    args: (row, units) => `A${row}:B${row + 7},C${row}:C${row + AIRFLOWS - 1},"${units}"`,
+    values: (inputs, units) => [
+      inputs.map((row) => row.slice(0, 2)),
+      inputs.slice(0, AIRFLOWS).map((row) => [row[2]]),
+      [[units]],
+    ],
   },
   {
     name: "FANLAW",
-    columns: 5,
-    rows: 8,
+    calls: 40,
     inputs: (random) =>
       curve(random).map((row, at) => [
         ...row,
@@ -58,8 +59,7 @@ const KINDS: readonly Kind[] = [
   },
   {
     name: "TRAVERSE",
-    columns: 4,
-    rows: 6,
+    calls: 200,
     inputs: (random, units) =>
       Array.from({ length: 6 }, (_, at) => [
         random.maybe(units === "IP" ? random.between(0.001, 3) : random.between(1, 55), 0.8),
@@ -72,8 +72,7 @@ const KINDS: readonly Kind[] = [
   },
   {
     name: "TRAVERSEPOINTS",
-    columns: 3,
-    rows: 11,
+    calls: 200,
     inputs: (random, units) => [
       [
         random.between(0.05, 1) / (units === "IP" ? 0.0254 : 0.001),
@@ -96,7 +95,7 @@ export function wholeCalls(): { given: readonly Given[]; expected: readonly Expe
       const sheet = `${kind.name} ${system}`;
       const rows: CellValue[][] = [];
       const formulas: Record<string, string> = {};
-      for (let sample = 0; sample < SAMPLES; sample++) {
+      for (let sample = 0; sample < (Number(process.env.N) || kind.calls); sample++) {
         const first = rows.length + 1;
         const inputs = kind.inputs(random, system);
         rows.push(...inputs);

@@ -2,19 +2,28 @@ import { FASTEST_READING } from "../../../core/measuring/traverseVelocity";
 import { DENSITY_LIMITS, STANDARD_DENSITY } from "../../../core/air/constants";
 import { plain } from "../../../core/naming/findNamed";
 import { usualErrors } from "../../../reference/meterErrors";
-import { unitOf } from "../../../reference/quantities";
+import { type UnitSystem, unitOf } from "../../../reference/quantities";
 import {
   offeredTraverses,
   type SizeRange,
   type TraverseRow,
   type TraverseRule,
 } from "../../../reference/traverseFractions";
+import { cellOf, columnsOf, rowsOf } from "../../formula/ranges";
 import { rangeText } from "../../references";
 import { elementOf, scalar } from "../answer";
-import { fromSIText, inSI, NO_ANSWER, num, plainName, within } from "../expressions/text";
+import { both, fromSIText, inSI, isBlankOrZero, NO_ANSWER, num, plainName, within } from "../expressions/text";
 import { roundArea } from "../expressions/flow";
 import { needed, optional, optionalNumber } from "../readers";
-import { type Argument, fixed, oneCell, type Translation, type Translator } from "../translation";
+import {
+  type Argument,
+  type CallContext,
+  fixed,
+  type RangeRef,
+  oneCell,
+  type Translation,
+  type Translator,
+} from "../translation";
 import { unitsOf } from "../unitsOf";
 import { DUCT_SIZE } from "./duct";
 
@@ -43,31 +52,49 @@ function wordNow(arg: Argument | null): string | null | undefined {
   return typeof value === "string" ? plain(value) : undefined;
 }
 
+/** Each reading gets a cell of the workings with the velocity [m/s] it stands for, blank where nothing was read. */
 const traverse: Translator = (args, context) => {
   const [readings, kind, density] = [args[0] ?? null, args[1] ?? null, args[2] ?? null];
   const units = unitsOf(args[3] ?? null);
   const word = wordNow(kind);
   if (units === null || word === undefined) return fixed("its units or its kind are worked out by a formula");
   if (readings === null) return oneCell(NO_ANSWER);
+  if (readings.range === undefined) return fixed("its readings are no range of cells");
   const byVelocity = word === null || word === "velocity";
   if (!byVelocity && word !== "velocity pressure" && word !== "pressure") return oneCell(NO_ANSWER);
-  const all = readings.range === undefined ? readings.text : rangeText(readings.range);
   const element = density === null ? null : elementOf(density, 0, 0, context);
   const air = optionalNumber(element, "density", DENSITY_LIMITS, num(STANDARD_DENSITY), "is blank", units);
-  const si = inSI(all, byVelocity ? "velocity" : "pressure", units);
-  const fastest = byVelocity ? num(FASTEST_READING) : `0.5*${air.value}*${FASTEST_READING ** 2}`;
-  const count = `SUMPRODUCT(ISNUMBER(${all})*(${all}<>0))`;
+  const rho = context.workings.cell(air.value, context.sheet);
+  const velocities = velocityCells(readings.range, byVelocity ? null : rho, units, context);
   const checks = [
     ...air.checks,
     ...(kind?.range === undefined ? [] : [sameWord(kind, word)]),
-    `SUMPRODUCT((LEN(TRIM(${all}))>0)*(1-ISNUMBER(${all})))=0`,
-    `MIN(${all})>=0`,
-    `${inSI(`MAX(${all})`, byVelocity ? "velocity" : "pressure", units)}<=${fastest}`,
-    `${count}>0`,
+    `COUNT(${velocities})>0`,
   ];
-  const sum = byVelocity ? `SUMPRODUCT(${si})` : `SUMPRODUCT(SQRT(2*${si}/${air.value}))`;
-  return oneCell(`IF(AND(${checks.join(",")}),${fromSIText(`${sum}/${count}`, "velocity", units)},${NO_ANSWER})`);
+  const mean = fromSIText(`AVERAGE(${velocities})`, "velocity", units);
+  return oneCell(`IF(${both(checks)},${mean},${NO_ANSWER})`);
 };
+
+/** @param density the cell that holds it where the readings are velocity pressures */
+function velocityCells(
+  readings: RangeRef,
+  density: string | null,
+  units: UnitSystem,
+  { workings }: CallContext,
+): string {
+  const one = (row: number, column: number): string => {
+    const cell = cellOf(readings, row, column, workings.sheet.name);
+    const si = inSI(cell, density === null ? "velocity" : "pressure", units);
+    const velocity = density === null ? si : `SQRT(2*${si}/${density})`;
+    const right = `IF(${cell}>=0,IF(${velocity}<=${FASTEST_READING},${velocity},${NO_ANSWER}),${NO_ANSWER})`;
+    return `IF(${isBlankOrZero(cell)},"",IF(ISNUMBER(${cell}),${right},${NO_ANSWER}))`;
+  };
+  const [rows, columns] = [rowsOf(readings), columnsOf(readings)];
+  const place = workings.place(rows, columns, () =>
+    Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (__, column) => one(row, column))),
+  );
+  return rangeText(place);
+}
 
 /** The word in a cell is still the one for which the formula was made. */
 const sameWord = ({ text }: Argument, word: string | null): string =>

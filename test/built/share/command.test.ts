@@ -1,0 +1,73 @@
+/** npm run share, on files as a user has them. */
+import { spawnSync } from "node:child_process";
+import { createHash } from "node:crypto";
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import os from "node:os";
+import path from "node:path";
+import { calculate } from "../../../scripts/calculate";
+import { readBook } from "../../../src/hosts/file/readBook";
+import { writeBook } from "../../../src/hosts/file/writeBook";
+import { revive } from "../../../src/share/revive";
+import { budgetBook } from "../../../src/sheets/book/budgetBook";
+
+const root = path.resolve(__dirname, "../../..");
+const folder = mkdtempSync(path.join(os.tmpdir(), "share-"));
+const [budget, club, values] = ["budget.xlsx", "club.xlsx", "values.xlsx"].map((name) => path.join(folder, name)) as [string, string, string];
+jest.setTimeout(300_000);
+
+const share = (...args: string[]) =>
+  spawnSync(process.execPath, [path.join(root, "node_modules/tsx/dist/cli.mjs"), path.join(root, "scripts/share.ts"), ...args], { encoding: "utf8" });
+const hash = (file: string): string => createHash("sha256").update(readFileSync(file)).digest("hex");
+
+beforeAll(async () => {
+  const book = calculate(budgetBook({ units: "IP", sheets: ["runs", "budget", "flow"], contents: "example" }, { sheets: [], names: [] }));
+  writeFileSync(budget, await writeBook(book, { title: "Budget" }));
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+test("a club copy is written, what is fixed is told, and the budget's bytes are as they were", async () => {
+  const before = hash(budget);
+  const { status, stdout, stderr } = share(budget, club);
+  expect([status, stderr]).toEqual([0, ""]);
+  expect(stdout).toMatch(/\d+ formulas recalculate, \d+ are fixed, 0 could not be translated/);
+  expect(stdout).toMatch(/Flow!B10 SOLVE: /);
+  expect(hash(budget)).toBe(before);
+  const { workbook } = await readBook(readFileSync(club));
+  expect(workbook.sheets[0]!.name).toBe("About this copy");
+  const ours = workbook.sheets.flatMap(({ cells }) => cells.filter((cell) => "formula" in cell && /duct\.|xldudf/i.test(cell.formula)));
+  expect(ours).toEqual([]);
+});
+
+test("the live budget comes back from that file", async () => {
+  const live = (await readBook(readFileSync(budget))).workbook;
+  const back = revive(await readBook(readFileSync(club)))!;
+  const formulas = (one: typeof live): unknown =>
+    one.sheets.flatMap(({ name, cells }) => cells.flatMap((cell) => ("formula" in cell ? [`${name}!${cell.at} ${cell.formula}`] : []))).sort();
+  expect(formulas(back)).toEqual(formulas(live));
+});
+
+test("a file that is there is left alone unless it may be replaced", () => {
+  const before = hash(club);
+  const refused = share(budget, club);
+  expect([refused.status, refused.stderr.trim()]).toEqual([1, `${club} is there already and was left alone; add --overwrite to replace it`]);
+  expect(hash(club)).toBe(before);
+  expect(share(budget, club, "--overwrite").status).toBe(0);
+});
+
+test("a copy of values holds no formula", async () => {
+  expect(share(budget, values, "--values").status).toBe(0);
+  const { workbook } = await readBook(readFileSync(values));
+  expect(workbook.sheets.flatMap(({ cells }) => cells.filter((cell) => "formula" in cell))).toEqual([]);
+});
+
+test.each([
+  [[], /a budget to read and a copy to write must be named/],
+  [["none.xlsx", "club2.xlsx"], /^there is no file none\.xlsx/],
+  [["--fast"], /the command is npm run share/],
+] as const)("%j is answered with one sentence", (args, sentence) => {
+  const { status, stderr } = share(...args);
+  expect(status).toBe(1);
+  expect(stderr.trim()).toMatch(sentence);
+  expect(stderr.trim().split("\n")).toHaveLength(1);
+  expect(existsSync("club2.xlsx")).toBe(false);
+});

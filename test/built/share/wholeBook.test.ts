@@ -1,0 +1,137 @@
+/** The whole example as a club copy, recalculated by LibreOffice, against the live book that the grid computes with our functions. */
+import { calculate } from "../../../scripts/calculate";
+import { clubCopy } from "../../../src/share/clubCopy";
+import { cellIndex } from "../../../src/share/fixed/cellIndex";
+import { referencesOf } from "../../../src/share/fixed/reach";
+import { revive } from "../../../src/share/revive";
+import { cellAddress } from "../../../src/sheets/address";
+import { budgetBook } from "../../../src/sheets/book/budgetBook";
+import { sheetKeys } from "../../../src/sheets/book/frame";
+import { RUNS_FIRST, runCell } from "../../../src/sheets/book/layout";
+import type { Calculated } from "../../../src/sheets/calculated";
+import type { CellValue, SheetCell, Workbook } from "../../../src/sheets/workbook";
+import { sameShown } from "../../share/sampleBooks";
+import type { EngineValues } from "../../support/engine";
+import { hardRecalculation } from "../../support/hardRecalculation";
+import { hasLibreOffice } from "../../support/libreOffice";
+
+const ORDER = { kind: "formulas", date: "2026-11-25", version: "0.2.0" } as const;
+jest.setTimeout(600_000);
+
+const exampleIn = (units: "IP" | "SI"): Workbook =>
+  budgetBook({ units, sheets: sheetKeys, contents: "example" }, { sheets: [], names: [] });
+
+/** Cells of the live book that the copy shows otherwise, and error cells that were none. */
+function wrongCells(live: Calculated, values: EngineValues, isKept: (sheet: string, at: string) => boolean = () => false): string[] {
+  const wrong: string[] = [];
+  for (const [sheet, cells] of live.shown) {
+    for (const [at, { value }] of cells) {
+      const got = values.get(sheet)?.get(at) ?? "";
+      if (!isKept(sheet, at) && !sameShown(value, got)) wrong.push(`${sheet}!${at}: ${String(got)} instead of ${JSON.stringify(value)}`);
+    }
+  }
+  for (const [sheet, cells] of values) {
+    for (const [at, value] of cells) {
+      const before = live.shown.get(sheet)?.get(at)?.value ?? null;
+      if (/^(#|Err:)/.test(String(value)) && (before === null || typeof before !== "object")) wrong.push(`${sheet}!${at}: ${value}`);
+    }
+  }
+  return wrong;
+}
+
+/** The workbook with other values typed into the sheet of runs. */
+const withRuns = (workbook: Workbook, changes: Readonly<Record<string, CellValue>>): Workbook => ({
+  ...workbook,
+  sheets: workbook.sheets.map((sheet) =>
+    sheet.name === "Runs"
+      ? { ...sheet, cells: sheet.cells.map((cell): SheetCell => (cell.at in changes ? { at: cell.at, value: changes[cell.at]! } : cell)) }
+      : sheet,
+  ),
+});
+
+/** Whether a cell is one of those that stay fixed in a copy, or rests on one. */
+function restsOnFixed(live: Calculated, fixed: readonly { sheet: string; at: string }[]): (sheet: string, at: string) => boolean {
+  const index = cellIndex(live);
+  const known = new Map(fixed.map(({ sheet, at }) => [`${sheet}!${at}`, true]));
+  const rests = (sheet: string, at: string): boolean => {
+    const owner = index.ownerOf(sheet, at);
+    if (owner === null) return false;
+    const key = `${sheet}!${owner.at}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    known.set(key, false);
+    const found = referencesOf(owner.formula, sheet, index).ranges.some((range) => {
+      for (let row = range.top; row <= range.bottom; row++)
+        for (let column = range.left; column <= range.right; column++)
+          if (rests(range.sheet, cellAddress(column, row))) return true;
+      return false;
+    });
+    known.set(key, found);
+    return found;
+  };
+  return rests;
+}
+
+const office = hasLibreOffice ? describe : describe.skip;
+
+office.each(["IP", "SI"] as const)("the example in %s", (units) => {
+  const inches = units === "IP" ? 1 : 25.4;
+  const changes = {
+    [runCell("Diameter", RUNS_FIRST)]: 5 * inches,
+    [runCell("Fittings", RUNS_FIRST + 1)]: "elbow 2 x3; branch 45",
+    [runCell("Gate", RUNS_FIRST + 2)]: "shut",
+    [runCell("Material", RUNS_FIRST + 3)]: "hose",
+    [runCell("Length", RUNS_FIRST + 4)]: units === "IP" ? 31 : 9.5,
+  };
+  let live: Calculated;
+  let copy: ReturnType<typeof clubCopy>;
+  beforeAll(() => {
+    live = calculate(exampleIn(units));
+    copy = clubCopy(live, ORDER);
+  });
+
+  test("every cell shows what the live book shows", async () => {
+    expect(copy.untranslated).toEqual([]);
+    expect(wrongCells(live, await hardRecalculation(copy.book.workbook))).toEqual([]);
+  });
+
+  test("after five changed inputs what is live follows, and what is fixed says that it is old", async () => {
+    const later = calculate(withRuns(exampleIn(units), changes));
+    const values = await hardRecalculation(withRuns(copy.book.workbook, changes));
+    expect(wrongCells(later, values, restsOnFixed(live, copy.fixed))).toEqual([]);
+    const budget = (at: string): unknown => later.shown.get("Budget")?.get(at)?.value;
+    expect(budget("C9")).not.toBe(live.shown.get("Budget")!.get("C9")!.value); // the change was one
+    const states = copy.fixed.map(({ function: name }, place) => [name, values.get("Fixed numbers")!.get(`C${6 + place}`)]);
+    expect(states).toContainEqual(["SOLVE", "inputs changed since: these numbers are old"]);
+    expect(states).toContainEqual(["CLAIM", "as of 2026-11-25"]);
+  });
+
+  test("no formula is too long or too deeply nested for the file format", () => {
+    for (const { cells } of copy.book.workbook.sheets) {
+      for (const cell of cells) {
+        if (!("formula" in cell)) continue;
+        expect(cell.formula.length).toBeLessThan(8192);
+        expect(depthOf(cell.formula)).toBeLessThan(64);
+      }
+    }
+  });
+
+  test("the live budget comes back from the copy", () => {
+    const back = revive(copy.book)!;
+    const contents = ({ sheets }: Workbook): unknown =>
+      sheets.map(({ name, cells }) => [
+        name,
+        Object.fromEntries(cells.flatMap((cell) => ("formula" in cell ? [[cell.at, cell.formula]] : cell.value === null ? [] : [[cell.at, cell.value]]))),
+      ]);
+    expect(contents(back)).toEqual(contents(live.workbook));
+  });
+});
+
+function depthOf(formula: string): number {
+  let [depth, most] = [0, 0];
+  for (const character of formula.replace(/"[^"]*"/g, "")) {
+    if (character === "(") most = Math.max(most, ++depth);
+    if (character === ")") depth--;
+  }
+  return most;
+}

@@ -1,0 +1,97 @@
+import type { Watch } from "../../../src/hosts/host";
+import { readBook } from "../../../src/hosts/file/readBook";
+import { calculatedOf } from "../../../src/hosts/local/calculated";
+import { localHost } from "../../../src/hosts/local/localHost";
+import { wholeBudget } from "../../../src/hosts/local/newForm";
+import type { Workbook } from "../../../src/sheets/workbook";
+import { bookOf, deskOf, gridOf, setUpGrid, sheetOf } from "./gridOfOurs";
+
+jest.setTimeout(60_000);
+beforeAll(setUpGrid);
+
+const watch = (signal = new AbortController().signal): Watch => ({ progress: () => undefined, signal });
+
+const twoSheets = bookOf(
+  sheetOf([{ at: "A1", value: 1 }]),
+  sheetOf([{ at: "B2", formula: "=DUCT.NOSUCH(One!A1)" }], { name: "Two words" }),
+);
+
+describe("the local sheet, as the pane sees it", () => {
+  test("goes to a cell of any sheet, and refuses one of a sheet that is gone", async () => {
+    const model = gridOf(twoSheets);
+    const host = localHost(deskOf(model));
+    await host.goTo("Two words", "B7");
+    expect(model.getters.getSheetName(model.getters.getActiveSheetId())).toBe("Two words");
+    expect(await host.selectionAddress()).toBe("B7");
+    await expect(host.goTo("Three", "A1")).rejects.toThrow("there is no sheet called Three any more");
+    expect(await host.selectionAddress()).toBe("B7");
+  });
+
+  test("has nothing to repair, and names what stands at #NAME? because no function is called so", async () => {
+    const host = localHost(deskOf(gridOf(twoSheets)));
+    expect(await host.repair(watch())).toEqual({ repaired: 0, stillWrong: ["Two words!B2"], protectedSheets: [] });
+  });
+
+  test("tells of changed cells and selections, until it is told to stop", async () => {
+    const model = gridOf(twoSheets);
+    const host = localHost(deskOf(model));
+    const changed = jest.fn();
+    const stop = host.follow(changed);
+    await host.insert({ value: 2 }, true);
+    const afterCell = changed.mock.calls.length;
+    expect(afterCell).toBeGreaterThan(0);
+    model.selection.selectCell(3, 3);
+    const afterSelection = changed.mock.calls.length;
+    expect(afterSelection).toBeGreaterThan(afterCell);
+    stop();
+    await host.insert({ value: 3 }, true);
+    expect(changed).toHaveBeenCalledTimes(afterSelection);
+  });
+
+  test("reads the whole book", async () => {
+    const model = gridOf(twoSheets);
+    expect(await localHost(deskOf(model)).readBook()).toEqual(calculatedOf(model));
+  });
+
+  test("a values copy is a file with no formula in it, and the open budget is as it was", async () => {
+    const model = gridOf(wholeBudget("SI", "example"));
+    const before = calculatedOf(model);
+    const desk = deskOf(model);
+    const outcome = await localHost(desk).shareCopy("values", watch());
+    expect(outcome).toMatchObject({ made: true, name: "values-copy.xlsx", live: 0 });
+    expect(desk.sent.map(({ name }) => name)).toEqual(["values-copy.xlsx"]);
+    const { workbook } = await readBook(desk.sent[0]!.bytes);
+    expect(workbook.sheets.flatMap(({ cells }) => cells).filter((cell) => "formula" in cell)).toEqual([]);
+    expect(calculatedOf(model)).toEqual(before);
+  });
+
+  test("a cancelled copy hands out nothing", async () => {
+    const desk = deskOf(gridOf(twoSheets));
+    const cancelled = new AbortController();
+    cancelled.abort();
+    expect(await localHost(desk).shareCopy("formulas", watch(cancelled.signal))).toEqual({
+      made: false,
+      why: "Cancelled: no copy was made.",
+    });
+    expect(desk.sent).toEqual([]);
+  });
+
+  test("a club copy that was opened comes back as a live budget with its formulas; another budget does not", async () => {
+    const live = wholeBudget("IP", "example");
+    const desk = deskOf(gridOf(live));
+    await localHost(desk).shareCopy("formulas", watch());
+    const copy = (await readBook(desk.sent[0]!.bytes)).workbook;
+    const opened: Workbook[] = [];
+    const open = async (workbook: Workbook): Promise<boolean> => opened.push(workbook) > 0;
+    expect(await localHost({ ...deskOf(gridOf(copy)), open }).revive(watch())).toMatchObject({ added: true });
+    const calls = ({ sheets }: Workbook): number =>
+      sheets.flatMap(({ cells }) => cells).filter((cell) => "formula" in cell && cell.formula.includes("DUCT.")).length;
+    expect(calls(copy)).toBe(0);
+    expect(calls(opened[0]!)).toBe(calls(live));
+    expect(await localHost({ ...deskOf(gridOf(twoSheets)), open }).revive(watch())).toEqual({
+      added: false,
+      why: "This budget is no club copy that says what its formulas were, so nothing changed.",
+    });
+    expect(opened).toHaveLength(1);
+  });
+});
