@@ -34,8 +34,7 @@ function wanted(args: string[]): Wanted {
   if (existsSync(to) && !overwrite)
     throw new Error(`${to} is there already and was left alone; add --overwrite to replace it`);
   const folder = path.dirname(path.resolve(to));
-  if (!existsSync(folder) || !statSync(folder).isDirectory())
-    throw new Error(`there is no folder ${path.dirname(to)}`);
+  if (!existsSync(folder) || !statSync(folder).isDirectory()) throw new Error(`there is no folder ${path.dirname(to)}`);
   return { from, to, kind: values.values === true ? "values" : "formulas", overwrite };
 }
 

@@ -88,7 +88,7 @@ export function aboutCopy(facts: AboutFacts): Sheet {
   ]);
   section(
     "What recalculates",
-    facts.liveBySheet.map(([sheet, count]): Line => [sheet, `${count} formulas`]),
+    facts.liveBySheet.flatMap(([sheet, count]): Line[] => (count === 0 ? [] : [[sheet, `${count} formulas`]])),
   );
   section("What is fixed, and why", listed(facts.fixed));
   section("What could not be translated and keeps its last value", listed(facts.untranslated));
@@ -126,7 +126,7 @@ function kindOf({ order, fixed, untranslated }: AboutFacts): string {
   const all = fixed.length + untranslated.length === 0;
   return all
     ? "Plain formulas: every number recalculates in any spreadsheet program, without the add-in."
-    : "Plain formulas, which recalculate in any spreadsheet program without the add-in; slanted numbers are fixed.";
+    : "Plain formulas, which recalculate in any spreadsheet program without the add-in. Slanted numbers are fixed, and what is computed from them is as old as they are.";
 }
 
 function listed(cells: readonly FixedCell[]): Line[] {

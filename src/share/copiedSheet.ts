@@ -62,7 +62,7 @@ const plainContent =
   };
 
 /** What a cell showed, as a value. An error or an empty text needs a formula: typed, a file would not keep it. */
-export function lastValue(cell: SheetCell, value: SheetCellValue): SheetCell {
+function lastValue(cell: SheetCell, value: SheetCellValue): SheetCell {
   const { at, style, format, note } = cell;
   const look = {
     at,

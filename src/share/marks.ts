@@ -12,9 +12,12 @@ export function markFixed(style: StyleName | Look | undefined): Look {
 /** The look without that mark. */
 export function unmarked(style: StyleName | Look | undefined): StyleName | Look | undefined {
   if (style === undefined || typeof style === "string") return style;
-  const { italic: _, fill, ...rest } = style;
-  return fill === undefined || fill.toLowerCase() === TINT ? rest : { ...rest, fill };
+  return Object.fromEntries(
+    Object.entries(style).filter(([part, value]) => part !== "italic" && !(part === "fill" && isTint(value))),
+  ) as unknown as Look;
 }
+
+const isTint = (fill: unknown): boolean => typeof fill === "string" && fill.toLowerCase() === TINT;
 
 const NOTE = "Fixed in this copy: ";
 

@@ -116,8 +116,14 @@ const bothUnits = (list: ChoiceList): ChoiceList =>
 
 /** A cell without what the copy said in its note. */
 function withoutFixedNote(cell: SheetCell): SheetCell {
-  if (noteBefore(cell.note) === cell.note) return cell;
-  const { note: _, ...rest } = cell;
   const note = noteBefore(cell.note);
-  return note === undefined ? rest : { ...rest, note };
+  if (note === cell.note) return cell;
+  const { at, style, format } = cell;
+  const look = {
+    at,
+    ...(style && { style }),
+    ...(format !== undefined && { format }),
+    ...(note !== undefined && { note }),
+  };
+  return "formula" in cell ? { ...look, formula: cell.formula } : { ...look, value: cell.value };
 }

@@ -150,7 +150,7 @@ describe("Save and Open", () => {
       await page.evaluate((text) => window.ductLedgerHost!.insert({ value: text }, false), value);
     }
     const { bytes } = await save(page);
-    const name = (await sheetNames(page)).find((one) => /^Sheet/.test(one))!;
+    const name = (await sheetNames(page)).find((one) => one.startsWith("Sheet"))!;
     await choose(page, "texts.xlsx", bytes);
     await page.waitForFunction(() => document.querySelector("#kept")?.textContent === "Kept in this browser.");
     await openSheet(page, name);
@@ -220,3 +220,28 @@ describe("what the browser keeps", () => {
     expect(await page.locator("#forget").isVisible()).toBe(false);
   });
 });
+
+test("axe finds nothing in the parts around the grid: the top line, the form for a new budget, the question, the foot", async () => {
+  const { page } = local;
+  await typeInto(page, "A40", "unsaved");
+  await keptSays(page, /^Kept in this browser\.$/);
+  await page.click("#forget");
+  await page.click("#new");
+  await page.evaluate(fs.readFileSync(require.resolve("axe-core/axe.min.js"), "utf8"));
+  const found = await page.evaluate(async () => {
+    const { axe } = window as unknown as { axe: { run: (where: object) => Promise<AxeResult> } };
+    const { violations, passes } = await axe.run({ include: ["#top", "#new-form", "#notice", "footer"] });
+    return {
+      violations: violations.map(({ id }) => id),
+      looked: passes.some(({ id }) => id === "color-contrast"),
+    };
+  });
+  expect(found).toEqual({ violations: [], looked: true });
+  expect(await page.locator("#notice").isVisible()).toBe(true);
+  expect(await page.locator("#new-form").isVisible()).toBe(true);
+});
+
+interface AxeResult {
+  readonly violations: readonly { readonly id: string }[];
+  readonly passes: readonly { readonly id: string }[];
+}

@@ -66,7 +66,7 @@ describe("around the grid", () => {
 
   test("where this grid differs from Excel is one click away, and it does differ so", async () => {
     const { page } = local;
-    await page.getByText("How this grid differs from Excel").click();
+    await page.getByText("Differences from Excel").click();
     const list = page.locator("#differences");
     await list.waitFor();
     expect(await list.innerText()).toMatch(/-2\^2 is -4 here and 4 in Excel/);

@@ -20,7 +20,7 @@ export interface BuiltSite {
   readonly stop: () => Promise<void>;
 }
 
-const DIST = process.env.PLAY_DIST ?? path.resolve(__dirname, "../../dist");
+const DIST = path.resolve(__dirname, "../../dist");
 const WIDE = { width: 1280, height: 800 };
 
 /** Serves dist/ and starts a browser, once for a test file. */

@@ -6,17 +6,11 @@ import { appendSheets } from "./appendPlugin";
 import type { GridModel } from "./grid";
 import { gridData } from "./model";
 import { nextTurn } from "./nextTurn";
+import { takenIn } from "./taken";
 
 /** Adds the ordered sheets behind those that are there, in one step that one undo takes back. */
-export async function addSheets(model: GridModel, order: SheetOrder, watch: Watch): Promise<AddOutcome> {
-  const { getters } = model;
-  return append(model, watch, () =>
-    budgetBook(order, {
-      sheets: getters.getSheetIds().map((id) => getters.getSheetName(id)),
-      names: getters.getNamedRanges().map(({ name }) => name),
-    }),
-  );
-}
+export const addSheets = (model: GridModel, order: SheetOrder, watch: Watch): Promise<AddOutcome> =>
+  append(model, watch, () => budgetBook(order, takenIn(model)));
 
 /** Appends a whole workbook; its sheets must not be called like those that are there. */
 export async function append(model: GridModel, watch: Watch, make: () => Workbook): Promise<AddOutcome> {

@@ -90,8 +90,8 @@ export function workspaceOf(
     desk.focus();
   }
 
-  const agreed = async (question: string): Promise<boolean> =>
-    !book.unsaved || (await bar.ask(question, ["Replace it", "Keep it"])) === 0;
+  const agreed = async (question: string, yes: string): Promise<boolean> =>
+    !book.unsaved || (await bar.ask(question, [yes, "Keep it"])) === 0;
 
   return {
     file: () => book.file,
@@ -105,7 +105,12 @@ export function workspaceOf(
       line.say(KEPT, "waiting");
     },
     open: async (next, verb) => {
-      if (!(await agreed(`${verb} takes the place of the budget that is open, and no file has its last changes.`)))
+      if (
+        !(await agreed(
+          `${verb} takes the place of the budget that is open, and no file has its last changes.`,
+          "Replace it",
+        ))
+      )
         return false;
       await replace(next);
       await keep();
@@ -118,7 +123,8 @@ export function workspaceOf(
       else void keep();
     },
     forget: async (instead) => {
-      if (!(await agreed("Forgetting clears the budget that is open, and no file has its last changes."))) return;
+      if (!(await agreed("Forgetting clears the budget that is open, and no file has its last changes.", "Forget it")))
+        return;
       const forgotten = await keeper.forget();
       await replace(instead);
       left = false;

@@ -35,7 +35,7 @@ const joinedSum = (place: Place, column: BudgetColumn, row: number): string =>
 const onward = (place: Place, column: BudgetColumn, row: number): string =>
   `SUMIF(${place.below("own", row)},${place.cell("next", row)},${place.below(column, row)})`;
 
-export const fromInput = (place: Place, column: BudgetColumn, row: number): string =>
+const fromInput = (place: Place, column: BudgetColumn, row: number): string =>
   `INDEX(${place.all(column)},${place.cell("source", row)})`;
 
 function tree(place: Place): Cells {

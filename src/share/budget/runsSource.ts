@@ -4,7 +4,7 @@ import type { RangeRef } from "../formula/rangeRef";
 import type { ShownValue } from "../translate/translation";
 
 /** Columns of a runs table that BUDGET reads. */
-export const budgetInputs = [
+const budgetInputs = [
   "Run",
   "To",
   "Diameter",
@@ -36,7 +36,7 @@ export interface RunsSource {
 }
 
 /** More rows than this are no workshop's, and workings that compare each run with each other would be slow. */
-export const MOST_ROWS = 600;
+const MOST_ROWS = 600;
 
 const SPARE = 40; // blank rows that are kept for more runs, where the range is longer than anything filled
 

@@ -9,7 +9,7 @@ export const isBlank = (cell: string): string => `OR(TRIM(${cell})="",TRIM(${cel
 export const numberOf = (cell: string): string => `IF(ISNUMBER(${cell}),${cell},VALUE(${cell}))`;
 
 /** A name as it is compared: without regard to case, blanks, hyphens and underscores. */
-export const plainName = (cell: string): string => `LOWER(TRIM(SUBSTITUTE(SUBSTITUTE(${cell},"-"," "),"_"," ")))`;
+const plainName = (cell: string): string => `LOWER(TRIM(SUBSTITUTE(SUBSTITUTE(${cell},"-"," "),"_"," ")))`;
 
 /** A name as something to look for: behind a prefix it is never taken for a number or a comparison, and its * ? ~ are no wildcards. */
 export const nameKey = (cell: string): string =>

@@ -57,7 +57,7 @@ export function reachOf(sheet: string, formula: string, index: CellIndex): Reach
   return { typed: [...typed], computed: [...computed], unfollowed: [...unfollowed] };
 }
 
-export const cellKey = (sheet: string, at: string): string => `${sheet}!${at}`;
+const cellKey = (sheet: string, at: string): string => `${sheet}!${at}`;
 
 /** Sheet and address of a key; a sheet's name may hold an exclamation mark, an address never. */
 export function keyParts(key: string): { sheet: string; at: string } {

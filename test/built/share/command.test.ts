@@ -12,15 +12,25 @@ import { budgetBook } from "../../../src/sheets/book/budgetBook";
 
 const root = path.resolve(__dirname, "../../..");
 const folder = mkdtempSync(path.join(os.tmpdir(), "share-"));
-const [budget, club, values] = ["budget.xlsx", "club.xlsx", "values.xlsx"].map((name) => path.join(folder, name)) as [string, string, string];
+const [budget, club, values] = ["budget.xlsx", "club.xlsx", "values.xlsx"].map((name) => path.join(folder, name)) as [
+  string,
+  string,
+  string,
+];
 jest.setTimeout(300_000);
 
 const share = (...args: string[]) =>
-  spawnSync(process.execPath, [path.join(root, "node_modules/tsx/dist/cli.mjs"), path.join(root, "scripts/share.ts"), ...args], { encoding: "utf8" });
+  spawnSync(
+    process.execPath,
+    [path.join(root, "node_modules/tsx/dist/cli.mjs"), path.join(root, "scripts/share.ts"), ...args],
+    { encoding: "utf8" },
+  );
 const hash = (file: string): string => createHash("sha256").update(readFileSync(file)).digest("hex");
 
 beforeAll(async () => {
-  const book = calculate(budgetBook({ units: "IP", sheets: ["runs", "budget", "flow"], contents: "example" }, { sheets: [], names: [] }));
+  const book = calculate(
+    budgetBook({ units: "IP", sheets: ["runs", "budget", "flow"], contents: "example" }, { sheets: [], names: [] }),
+  );
   writeFileSync(budget, await writeBook(book, { title: "Budget" }));
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -34,7 +44,9 @@ test("a club copy is written, what is fixed is told, and the budget's bytes are 
   expect(hash(budget)).toBe(before);
   const { workbook } = await readBook(readFileSync(club));
   expect(workbook.sheets[0]!.name).toBe("About this copy");
-  const ours = workbook.sheets.flatMap(({ cells }) => cells.filter((cell) => "formula" in cell && /duct\.|xldudf/i.test(cell.formula)));
+  const ours = workbook.sheets.flatMap(({ cells }) =>
+    cells.filter((cell) => "formula" in cell && /duct\.|xldudf/i.test(cell.formula)),
+  );
   expect(ours).toEqual([]);
 });
 
@@ -42,14 +54,21 @@ test("the live budget comes back from that file", async () => {
   const live = (await readBook(readFileSync(budget))).workbook;
   const back = revive(await readBook(readFileSync(club)))!;
   const formulas = (one: typeof live): unknown =>
-    one.sheets.flatMap(({ name, cells }) => cells.flatMap((cell) => ("formula" in cell ? [`${name}!${cell.at} ${cell.formula}`] : []))).sort();
+    one.sheets
+      .flatMap(({ name, cells }) =>
+        cells.flatMap((cell) => ("formula" in cell ? [`${name}!${cell.at} ${cell.formula}`] : [])),
+      )
+      .sort();
   expect(formulas(back)).toEqual(formulas(live));
 });
 
 test("a file that is there is left alone unless it may be replaced", () => {
   const before = hash(club);
   const refused = share(budget, club);
-  expect([refused.status, refused.stderr.trim()]).toEqual([1, `${club} is there already and was left alone; add --overwrite to replace it`]);
+  expect([refused.status, refused.stderr.trim()]).toEqual([
+    1,
+    `${club} is there already and was left alone; add --overwrite to replace it`,
+  ]);
   expect(hash(club)).toBe(before);
   expect(share(budget, club, "--overwrite").status).toBe(0);
 });

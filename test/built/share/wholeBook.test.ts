@@ -22,18 +22,24 @@ const exampleIn = (units: "IP" | "SI"): Workbook =>
   budgetBook({ units, sheets: sheetKeys, contents: "example" }, { sheets: [], names: [] });
 
 /** Cells of the live book that the copy shows otherwise, and error cells that were none. */
-function wrongCells(live: Calculated, values: EngineValues, isKept: (sheet: string, at: string) => boolean = () => false): string[] {
+function wrongCells(
+  live: Calculated,
+  values: EngineValues,
+  isKept: (sheet: string, at: string) => boolean = () => false,
+): string[] {
   const wrong: string[] = [];
   for (const [sheet, cells] of live.shown) {
     for (const [at, { value }] of cells) {
       const got = values.get(sheet)?.get(at) ?? "";
-      if (!isKept(sheet, at) && !sameShown(value, got)) wrong.push(`${sheet}!${at}: ${String(got)} instead of ${JSON.stringify(value)}`);
+      if (!isKept(sheet, at) && !sameShown(value, got))
+        wrong.push(`${sheet}!${at}: ${String(got)} instead of ${JSON.stringify(value)}`);
     }
   }
   for (const [sheet, cells] of values) {
     for (const [at, value] of cells) {
       const before = live.shown.get(sheet)?.get(at)?.value ?? null;
-      if (/^(#|Err:)/.test(String(value)) && (before === null || typeof before !== "object")) wrong.push(`${sheet}!${at}: ${value}`);
+      if (/^(#|Err:)/.test(String(value)) && (before === null || typeof before !== "object"))
+        wrong.push(`${sheet}!${at}: ${value}`);
     }
   }
   return wrong;
@@ -44,13 +50,21 @@ const withRuns = (workbook: Workbook, changes: Readonly<Record<string, CellValue
   ...workbook,
   sheets: workbook.sheets.map((sheet) =>
     sheet.name === "Runs"
-      ? { ...sheet, cells: sheet.cells.map((cell): SheetCell => (cell.at in changes ? { at: cell.at, value: changes[cell.at]! } : cell)) }
+      ? {
+          ...sheet,
+          cells: sheet.cells.map((cell): SheetCell =>
+            cell.at in changes ? { at: cell.at, value: changes[cell.at]! } : cell,
+          ),
+        }
       : sheet,
   ),
 });
 
 /** Whether a cell is one of those that stay fixed in a copy, or rests on one. */
-function restsOnFixed(live: Calculated, fixed: readonly { sheet: string; at: string }[]): (sheet: string, at: string) => boolean {
+function restsOnFixed(
+  live: Calculated,
+  fixed: readonly { sheet: string; at: string }[],
+): (sheet: string, at: string) => boolean {
   const index = cellIndex(live);
   const known = new Map(fixed.map(({ sheet, at }) => [`${sheet}!${at}`, true]));
   const rests = (sheet: string, at: string): boolean => {
@@ -101,7 +115,10 @@ office.each(["IP", "SI"] as const)("the example in %s", (units) => {
     expect(wrongCells(later, values, restsOnFixed(live, copy.fixed))).toEqual([]);
     const budget = (at: string): unknown => later.shown.get("Budget")?.get(at)?.value;
     expect(budget("C9")).not.toBe(live.shown.get("Budget")!.get("C9")!.value); // the change was one
-    const states = copy.fixed.map(({ function: name }, place) => [name, values.get("Fixed numbers")!.get(`C${6 + place}`)]);
+    const states = copy.fixed.map(({ function: name }, place) => [
+      name,
+      values.get("Fixed numbers")!.get(`C${6 + place}`),
+    ]);
     expect(states).toContainEqual(["SOLVE", "inputs changed since: these numbers are old"]);
     expect(states).toContainEqual(["CLAIM", "as of 2026-11-25"]);
   });
@@ -121,7 +138,11 @@ office.each(["IP", "SI"] as const)("the example in %s", (units) => {
     const contents = ({ sheets }: Workbook): unknown =>
       sheets.map(({ name, cells }) => [
         name,
-        Object.fromEntries(cells.flatMap((cell) => ("formula" in cell ? [[cell.at, cell.formula]] : cell.value === null ? [] : [[cell.at, cell.value]]))),
+        Object.fromEntries(
+          cells.flatMap((cell) =>
+            "formula" in cell ? [[cell.at, cell.formula]] : cell.value === null ? [] : [[cell.at, cell.value]],
+          ),
+        ),
       ]);
     expect(contents(back)).toEqual(contents(live.workbook));
   });

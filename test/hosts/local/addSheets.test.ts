@@ -1,6 +1,7 @@
 import { addSheets, append } from "../../../src/hosts/local/addSheets";
 import { calculatedOf } from "../../../src/hosts/local/calculated";
 import type { Watch } from "../../../src/hosts/host";
+import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import type { SheetCell, Workbook } from "../../../src/sheets/workbook";
 import { bookOf, gridOf, setUpGrid, sheetOf, step } from "./gridOfOurs";
 
@@ -111,5 +112,19 @@ describe("adding sheets", () => {
     expect(outcome).toEqual({ added: true, sheets: ["Start 2"] });
     expect(calculatedOf(model).workbook.sheets.map(({ name }) => name)).toEqual(["Start", "Start 2"]);
     expect(watching.heard).toEqual(["0/2 Laying out the sheets", "1/2 Writing Start 2", "2/2 Done"]);
+  });
+
+  test("a sheet that is added later reads those of the budget that is there, not sheets of somebody else's", async () => {
+    const book = budgetBook(
+      { units: "SI", sheets: ["start", "runs", "fan", "budget", "flow"], contents: "example" },
+      { sheets: [], names: [] },
+    );
+    const model = gridOf({ ...book, sheets: [...book.sheets, sheetOf(mine, { name: "Fan 2" })] });
+    const outcome = await addSheets(model, { units: "SI", sheets: ["summary"], contents: "empty" }, watch());
+    expect(outcome).toEqual({ added: true, sheets: ["Summary"] });
+    const added = calculatedOf(model).workbook.sheets.at(-1)!;
+    const formulas = added.cells.flatMap((cell) => ("formula" in cell ? [cell.formula] : []));
+    expect(formulas.some((formula) => formula.includes("Flow!"))).toBe(true);
+    expect(formulas.filter((formula) => formula.includes("Fan 2"))).toEqual([]);
   });
 });

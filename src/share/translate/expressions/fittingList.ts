@@ -2,7 +2,7 @@ import { parseFittingList } from "../../../core/fittings/fittingList";
 import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
 import { plain } from "../../../core/naming/findNamed";
 import { type UnitSystem, unitOf } from "../../../reference/quantities";
-import { cellAddress, columnLetters } from "../../../sheets/address";
+import { cellAddress } from "../../../sheets/address";
 import { onAnySheet, sheetPrefix } from "../../formula/ranges";
 import { quotedText } from "../../references";
 import type { LookupTables } from "../lookupTables";
@@ -12,9 +12,8 @@ import type { RangeRef } from "../../formula/rangeRef";
 import type { Workings } from "../workings";
 import { NO_ANSWER, num, plainName } from "./text";
 
-/** Most entries of a list that the plain formulas read, and the most characters of it; longer ones get #N/A. */
+/** Most entries of a list that the plain formulas read; a longer list gets #N/A. */
 export const MOST_ENTRIES = 8;
-const MOST_CHARACTERS = 400;
 
 export interface ListCall {
   readonly system: UnitSystem; // of the diameter and of plain diameters inside the list
@@ -44,7 +43,16 @@ export function fittingsK(list: string, diameter: string | null, call: ListCall)
   return `${sheetPrefix(call.workings.sheet.name)}$${cellAddress(left + 1, top).replace(/(\d+)/, "$$$1")}`;
 }
 
-const COLUMNS = ["entry", "name", "times", "row of the table", "goes by diameter as", "left of name", "K"] as const;
+const COLUMNS = [
+  "list from here",
+  "entry",
+  "name",
+  "times",
+  "row of the table",
+  "goes by diameter as",
+  "left of name",
+  "K",
+] as const;
 type Column = (typeof COLUMNS)[number];
 
 interface Where extends ListCall {
@@ -56,23 +64,24 @@ function listRows(place: RangeRef, where: Where): string[][] {
   const { list } = where;
   const first = place.top + 2;
   const at = (column: Column, row: number): string => cellAddress(place.left + COLUMNS.indexOf(column), row);
-  const split = `$${columnLetters(place.left + 2)}$${place.top}`;
-  const sum = `SUM(${at("K", first)}:${at("K", first + MOST_ENTRIES - 1)})`;
-  const tooMuch = `OR(LEN(${list})>${MOST_CHARACTERS},TRIM(MID(${split},${MOST_ENTRIES * MOST_CHARACTERS + 1},9999))<>"")`;
-  const ofList = `IF(OR(${tooMuch},TRIM(${list})=""),${NO_ANSWER},${sum})`;
+  const last = first + MOST_ENTRIES - 1;
+  const sum = `SUM(${at("K", first)}:${at("K", last)})`;
+  const tooMuch = `TRIM(SUBSTITUTE(${behindFirst(at("list from here", last))},";",""))<>""`;
+  const ofList = `IF(TRIM(${list})="",${NO_ANSWER},IF(${tooMuch},${NO_ANSWER},${sum}))`;
   const total = `IF(ISNUMBER(${list}),IF(${list}>=0,${list},${NO_ANSWER}),${ofList})`;
-  const rest = new Array<string>(COLUMNS.length - 3).fill("");
+  const rest = new Array<string>(COLUMNS.length - 2).fill("");
   return [
-    ['"K of the list"', total, splitList(list), ...rest],
+    ['"K of the list"', total, ...rest],
     COLUMNS.map(quotedText),
-    ...Array.from({ length: MOST_ENTRIES }, (_, index) =>
-      entryRow(index, split, (column) => at(column, first + index), where),
-    ),
+    ...Array.from({ length: MOST_ENTRIES }, (_, index) => {
+      const before = index === 0 ? tidyList(list) : behindFirst(at("list from here", first + index - 1));
+      return [before, ...entryRow((column) => at(column, first + index), where)];
+    }),
   ];
 }
 
-/** A list with blanks for its separators, so many that each entry can be cut out at its place; wildcards are taken out. */
-function splitList(list: string): string {
+/** A list with a semicolon behind each entry. Wildcards are taken out, so that looking up reads none. */
+function tidyList(list: string): string {
   const tidy = [
     ["×", "x"],
     ["°", ""],
@@ -81,23 +90,29 @@ function splitList(list: string): string {
     ["?", "#"],
     ["~", "#"],
   ].reduce((inner, [from, to]) => `SUBSTITUTE(${inner},"${from!}","${to!}")`, list);
-  return `SUBSTITUTE(SUBSTITUTE(${tidy},CHAR(10),";"),";",REPT(" ",${MOST_CHARACTERS}))`;
+  return `SUBSTITUTE(${tidy},CHAR(10),";")&";"`;
 }
 
+/** What follows the first entry of such a list. */
+const behindFirst = (cell: string): string => `IF(${cell}="","",MID(${cell},FIND(";",${cell})+1,9999))`;
+
 /** One entry: cut out, freed of its count, looked up, and its K times the count. */
-function entryRow(
-  index: number,
-  split: string,
-  at: (column: Column) => string,
-  { diameter, system, tables }: Where,
-): string[] {
+function entryRow(at: (column: Column) => string, { diameter, system, tables }: Where): string[] {
   const block = tables.block(`fittings ${system}`);
-  const [entry, name, count, row, item, rest] = COLUMNS.map(at) as [string, string, string, string, string, string];
+  const [list, entry, name, count, row, item, rest] = COLUMNS.map(at) as [
+    string,
+    string,
+    string,
+    string,
+    string,
+    string,
+    string,
+  ];
   const mark = `SEARCH(" x",${entry})`;
   const counted = `AND(${withoutDigits(count)}="",LEN(${count})>0,LEN(${count})<5)`;
   const one = `IF(${row}=0,${bareK(name, rest)},IF(${item}="",INDEX(${block.range("K")},${row}),${byDiameter(item, diameter, system, tables)}))`;
   return [
-    `TRIM(MID(${split},${index * MOST_CHARACTERS + 1},${MOST_CHARACTERS}))`,
+    `IF(${list}="","",TRIM(LEFT(${list},FIND(";",${list})-1)))`,
     `IF(ISNUMBER(${mark}),TRIM(LEFT(${entry},${mark})),${entry})`,
     `IF(ISNUMBER(${mark}),TRIM(MID(${entry},${mark}+2,9)),"1")`,
     `IFERROR(MATCH(${plainName(name)},${block.range("entry")},0),0)`,

@@ -9,21 +9,14 @@ import {
   type TraverseRow,
   type TraverseRule,
 } from "../../../reference/traverseFractions";
+import type { RangeRef } from "../../formula/rangeRef";
 import { cellOf, columnsOf, rowsOf } from "../../formula/ranges";
 import { rangeText } from "../../references";
 import { elementOf, scalar } from "../answer";
 import { both, fromSIText, inSI, isBlankOrZero, NO_ANSWER, num, plainName, within } from "../expressions/text";
 import { roundArea } from "../expressions/flow";
 import { needed, optional, optionalNumber } from "../readers";
-import {
-  type Argument,
-  type CallContext,
-  fixed,
-  type RangeRef,
-  oneCell,
-  type Translation,
-  type Translator,
-} from "../translation";
+import { type Argument, type CallContext, fixed, oneCell, type Translation, type Translator } from "../translation";
 import { unitsOf } from "../unitsOf";
 import { DUCT_SIZE } from "./duct";
 

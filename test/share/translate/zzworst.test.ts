@@ -1,0 +1,90 @@
+/**
+ * The plain formulas against the add-in's own functions, in two independent spreadsheet engines. The functions themselves are
+ * held against published values elsewhere; here the copy must say what the add-in says.
+ */
+import { ironCalc } from "../../support/ironCalc";
+import { hardRecalculation } from "../../support/hardRecalculation";
+import { hasLibreOffice } from "../../support/libreOffice";
+import type { EngineValues } from "../../support/engine";
+import { samples } from "./corpus";
+import { plainBook } from "./plainBook";
+import { sampleSheets } from "./sampleSheets";
+import { wholeCalls } from "./wholeCalls";
+
+const CLOSE = 1e-6; // relative
+const NOTHING = 1e-12; // what a sum of numbers near 1 may leave where the answer is 0
+const MOST_NESTED = 64;
+const MOST_CHARACTERS = 8192;
+
+const scalars = sampleSheets();
+const wholes = wholeCalls();
+const expected = [...scalars.expected, ...wholes.expected];
+const names = [...samples.map(({ name }) => name), ...wholes.names];
+const { workbook, translations } = plainBook([...scalars.given, ...wholes.given], "IP");
+
+/** The cells of one function that differ from the add-in's answer by more than allowed. */
+function wrongCells(name: string, values: EngineValues): string[] {
+  return expected
+    .filter((one) => one.name === name)
+    .flatMap(({ sheet, at, inputs, answer }) => {
+      const shown = values.get(sheet)?.get(at);
+      const right =
+        typeof answer === "number"
+          ? typeof shown === "number" && Math.abs(shown - answer) <= CLOSE * Math.abs(answer) + NOTHING
+          : answer === "refused"
+            ? shown === "#N/A"
+            : (shown ?? "") === answer;
+      return right ? [] : [`${sheet}!${at} of ${JSON.stringify(inputs)}: ${String(shown)} instead of ${answer}`];
+    });
+}
+
+test("every call of the samples stays live", () => {
+  const fixed = [...translations].filter(([, { kind }]) => kind !== "cells");
+  expect(fixed).toEqual([]);
+});
+
+test("no formula is too long or too deeply nested for the file format", () => {
+  const formulas = workbook.sheets.flatMap(({ cells }) =>
+    cells.flatMap((cell) => ("formula" in cell ? [cell.formula] : [])),
+  );
+  expect(formulas.filter((formula) => formula.length > MOST_CHARACTERS)).toEqual([]);
+  expect(formulas.filter((formula) => depthOf(formula) >= MOST_NESTED)).toEqual([]);
+  expect(formulas.length).toBeGreaterThan(samples.length * 200);
+});
+
+function depthOf(formula: string): number {
+  let [depth, most] = [0, 0];
+  for (const character of formula) {
+    if (character === "(") most = Math.max(most, ++depth);
+    if (character === ")") depth--;
+  }
+  return most;
+}
+
+describe("the independent engine", () => {
+  let values: EngineValues;
+  beforeAll(() => {
+    values = ironCalc(workbook);
+  }, 120_000);
+  test.each(names)("%s", (name) => expect(wrongCells(name, values)).toEqual([]));
+});
+
+(hasLibreOffice ? describe : describe.skip)("LibreOffice with hard recalculation", () => {
+  let values: EngineValues;
+  beforeAll(async () => {
+    values = await hardRecalculation(workbook);
+  }, 240_000);
+  test.each(names)("%s", (name) => expect(wrongCells(name, values)).toEqual([]));
+});
+
+test("worst", async () => {
+  const { writeFileSync } = require("node:fs");
+  const out: Record<string, Record<string, number>> = {};
+  for (const [engine, values] of [["iron", ironCalc(workbook)], ["office", await hardRecalculation(workbook)]] as const)
+    for (const { name, sheet, at, answer } of expected) {
+      const shown = values.get(sheet)?.get(at);
+      if (typeof answer !== "number" || typeof shown !== "number" || answer === 0) continue;
+      (out[name] ??= {})[engine] = Math.max(out[name]![engine] ?? 0, Math.abs(shown - answer) / Math.abs(answer));
+    }
+  writeFileSync("/tmp/worst.json", JSON.stringify(out, null, 1));
+}, 500_000);
