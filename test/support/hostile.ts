@@ -58,9 +58,7 @@ const RUNS_HEADERS = [
   ...["Leak shut", "Device loss", "Device airflow", "Device exponent", "Side", "run", " RUN (x) ", "Run", "", null, 7],
 ];
 
-export interface HostErrorClass {
-  new (code: string, message?: string): object;
-}
+export type HostErrorClass = new (code: string, message?: string) => object;
 
 /** Draws arguments; nothing drawn may be changed by whoever receives it, so all of it is frozen. */
 export function hostile(random: () => number, HostError: HostErrorClass) {

@@ -2,7 +2,7 @@ import { DENSITY_LIMITS, STANDARD_DENSITY } from "../../core/air/constants";
 import type { Limits } from "../../core/errors";
 import { plain } from "../../core/naming/findNamed";
 import { DEFAULT_MATERIAL } from "../../reference/materials";
-import { fromSI, type Quantity, toSI, type UnitSystem, unitOf } from "../../reference/quantities";
+import { type Quantity, toSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import { quotedText } from "../references";
 import type { Element, Parameter, Reading } from "./answer";
 import { NO_ANSWER, inSI, isBlankOrZero, isEmpty, isListed, num, plainName, times, within } from "./expressions/text";
@@ -112,7 +112,3 @@ export function namedRow(element: Element, block: BlockName, tables: LookupTable
   const name = typeof element.literal === "string" ? quotedText(plain(element.literal)) : plainName(element.text);
   return { row: `MATCH(${name},${names},0)`, checks: [isListed(name, names)] };
 }
-
-/** A limit of the core [SI] in the user's unit, for sentences that formulas cannot say but must keep to. */
-export const limitIn = (limit: number, quantity: Quantity, system: UnitSystem): string =>
-  num(Number(fromSI(limit, unitOf(quantity, system)).toPrecision(15)));

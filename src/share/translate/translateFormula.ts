@@ -1,7 +1,7 @@
-import { columnsOf, isOneCell, onAnySheet, readRange, rowsOf } from "../formula/ranges";
+import { columnsOf, onAnySheet, readRange, rowsOf } from "../formula/ranges";
 import { formulaTree, isNothing, type OurCall, type Piece, UnreadableFormula } from "../formula/tree";
 import { rangeText } from "../references";
-import { shownReader, type ShownReader } from "./shownReader";
+import type { ShownReader } from "./shownReader";
 import { NotPlain, perCell, shapeOf } from "./perCell";
 import { translators as ourTranslators } from "./translators";
 import type { RangeRef } from "../formula/rangeRef";
@@ -155,5 +155,3 @@ export function literalOf(text: string): { readonly value: ShownValue } | null {
   if (/^(true|false)$/i.test(text)) return { value: text.toLowerCase() === "true" };
   return null;
 }
-
-export { isOneCell, shownReader };

@@ -105,18 +105,34 @@ function endSlope(near: string, next: string, secant: string, nextSecant: string
   return `IF(${three}*${secant}<=0,0,IF(AND(${secant}*${nextSecant}<0,ABS(${three})>3*ABS(${secant})),3*${secant},${three}))`;
 }
 
-/** Pressure at an airflow within the curve, in the curve's own units; #N/A outside it. */
-export function readCurve(curve: CurvePlace, airflow: string, piece: string): string {
-  const at = (column: string, next: 0 | 1): string => `INDEX(${column},${piece}${next === 1 ? "+1" : ""})`;
-  const [x0, x1] = [at(curve.airflows, 0), at(curve.airflows, 1)];
-  const [y0, y1] = [at(curve.pressures, 0), at(curve.pressures, 1)];
-  const width = `(${x1}-${x0})`;
-  const t = `((${airflow}-${x0})/${width})`;
-  const [m0, m1] = [`${at(curve.slopes, 0)}*${width}`, `${at(curve.slopes, 1)}*${width}`];
-  const rise = `(${y1}-${y0})`;
-  return `${y0}+${t}*(${m0}+${t}*((3*${rise}-2*${m0}-${m1})+${t}*(${m0}+${m1}-2*${rise})))`;
+/**
+ * The cell of the workings with the pressure at an airflow, in the curve's own units; #N/A outside the curve. The cells beside
+ * it hold the piece of the curve (from 1), where it starts, how wide and high it is, its slopes, and the share of it passed.
+ *
+ * @param airflow as a formula on any sheet writes it
+ */
+export function readCurve(curve: CurvePlace, airflow: string, workings: Workings): string {
+  const { airflows, pressures, slopes, count } = curve;
+  const { sheet, top, left } = workings.place(1, 9, (range) => {
+    const [piece, x, width, y, rise, start, end, t] = Array.from({ length: 8 }, (_, column) =>
+      cellAddress(range.left + column, range.top),
+    ) as [string, string, string, string, string, string, string, string];
+    const inside = `AND(${airflow}>=MIN(${airflows}),${airflow}<=MAX(${airflows}))`;
+    const found = `MAX(1,MIN(${count}-1,SUMPRODUCT((${airflows}<=${airflow})*1)))`;
+    const next = (column: string): string => `INDEX(${column},${piece}+1)`;
+    return [
+      [
+        `IF(${inside},${found},${NO_ANSWER})`,
+        `INDEX(${airflows},${piece})`,
+        `${next(airflows)}-${x}`,
+        `INDEX(${pressures},${piece})`,
+        `${next(pressures)}-${y}`,
+        `INDEX(${slopes},${piece})*${width}`,
+        `${next(slopes)}*${width}`,
+        `(${airflow}-${x})/${width}`,
+        `${y}+${t}*(${start}+${t}*((3*${rise}-2*${start}-${end})+${t}*(${start}+${end}-2*${rise})))`,
+      ],
+    ];
+  });
+  return `${sheetPrefix(sheet)}${dollars(cellAddress(left + 8, top))}`;
 }
-
-/** The piece of the curve in which an airflow lies, from 1; #N/A outside the curve. */
-export const pieceOf = ({ airflows, count }: CurvePlace, airflow: string): string =>
-  `IF(AND(${airflow}>=MIN(${airflows}),${airflow}<=MAX(${airflows})),MAX(1,MIN(${count}-1,SUMPRODUCT((${airflows}<=${airflow})*1))),${NO_ANSWER})`;

@@ -1,6 +1,6 @@
-import { cellOf, columnsOf, rowsOf } from "../../formula/ranges";
+import { cellOf, columnsOf, onAnySheet, rowsOf } from "../../formula/ranges";
 import { elementOf, scalar } from "../answer";
-import { curvePlace, pieceOf, readCurve } from "../expressions/fanCurve";
+import { curvePlace, readCurve } from "../expressions/fanCurve";
 import { isBlankOrZero, NO_ANSWER } from "../expressions/text";
 import { needed, optionalNumber } from "../readers";
 import { type Argument, fixed, oneCell, type Translator } from "../translation";
@@ -21,10 +21,7 @@ const fanPressure: Translator = (args, context) => {
     parameters: [needed("ratio", { atLeast: 0 })],
     result: "ratio",
     units: false,
-    build: ([airflow]) => {
-      const piece = context.workings.cell(pieceOf(place, airflow!), context.sheet);
-      return { value: readCurve(place, airflow!, piece) };
-    },
+    build: ([airflow]) => ({ value: readCurve(place, onAnySheet(airflow!, context.sheet), context.workings) }),
   })([args[1] ?? null], context);
 };
 
