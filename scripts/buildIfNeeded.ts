@@ -1,5 +1,5 @@
 import { spawn } from "node:child_process";
-import { type Dirent, existsSync, readdirSync, statSync } from "node:fs";
+import { type Dirent, existsSync, readdirSync, rmSync, statSync } from "node:fs";
 import { createRequire } from "node:module";
 import path from "node:path";
 
@@ -9,6 +9,7 @@ const SOURCES = ["src", "assets", "scripts", "webpack.config.js", "manifest.xml"
 export async function buildIfNeeded(root: string, skip: boolean): Promise<void> {
   if (skip && isFresh(root)) return;
   console.log(skip ? "dist/ is missing or older than the sources, so it is built." : "Building; this takes a moment.");
+  rmSync(path.join(root, "dist"), { recursive: true, force: true }); // pieces of an earlier build would stay for ever
   const resolve = createRequire(path.join(root, "package.json")).resolve;
   await run(root, [resolve("webpack/bin/webpack.js"), "--stats", "errors-warnings"]);
   await run(root, [resolve("tsx/cli"), path.join(root, "scripts/help.ts")]);

@@ -20,7 +20,7 @@ export interface FormulaContext extends CallContext {
 }
 
 /** A spreadsheet program refuses longer formulas. */
-export const LONGEST_FORMULA = 8192;
+const LONGEST_FORMULA = 8192;
 
 /** One of the calls in a formula stays as a value, so the whole formula does. */
 class StaysFixed extends Error {
@@ -149,7 +149,7 @@ function rangeArgument(range: RangeRef, { shown }: FormulaContext, state: "shown
 }
 
 /** The value of a text that is a literal. */
-export function literalOf(text: string): { readonly value: ShownValue } | null {
+function literalOf(text: string): { readonly value: ShownValue } | null {
   if (/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(text)) return { value: Number(text) };
   if (/^"(?:[^"]|"")*"$/.test(text)) return { value: text.slice(1, -1).replaceAll('""', '"') };
   if (/^(true|false)$/i.test(text)) return { value: text.toLowerCase() === "true" };

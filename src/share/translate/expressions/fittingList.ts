@@ -13,7 +13,7 @@ import type { Workings } from "../workings";
 import { NO_ANSWER, num, plainName } from "./text";
 
 /** Most entries of a list that the plain formulas read; a longer list gets #N/A. */
-export const MOST_ENTRIES = 8;
+const MOST_ENTRIES = 8;
 
 export interface ListCall {
   readonly system: UnitSystem; // of the diameter and of plain diameters inside the list
@@ -137,7 +137,7 @@ function bareK(text: string, rest: string): string {
 }
 
 /** K of an item that goes by the duct's diameter, by the table of its points; #N/A outside them. */
-export function byDiameter(item: string, diameter: string | null, system: UnitSystem, tables: LookupTables): string {
+function byDiameter(item: string, diameter: string | null, system: UnitSystem, tables: LookupTables): string {
   if (diameter === null) return NO_ANSWER;
   const block = tables.block(`diameter items ${system}`);
   return `IF(${lineHolds(block, item, diameter)},${readLine(block, item, diameter)},${NO_ANSWER})`;
