@@ -2,6 +2,7 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { SaxesParser } from "saxes";
 import { referenceTables } from "../../src/reference";
+import { mathematics, withoutMathematics } from "../../scripts/help/mathematics";
 import { publishedGroups } from "../published/data";
 import { dist, readMetadata } from "./loadBundle";
 
@@ -68,6 +69,16 @@ describe("the help pages", () => {
       expect(text).not.toMatch(/shows #(VALUE|N\/A|NAME)[^ ]*: *Limits/);
     },
   );
+
+  test("set a formula as mathematics wherever there is one", () => {
+    const named = [...Object.keys(mathematics), ...withoutMathematics];
+    expect(named.sort()).toEqual(
+      readMetadata()
+        .functions.map(({ name }) => name)
+        .sort(),
+    );
+    for (const name of Object.keys(mathematics)) expect(page(`duct-${name.toLowerCase()}.html`)).toContain("<math");
+  });
 
   // worked by hand: 350 cfm through pi/4 (4/12)^2 = 0.0872665 ft2 is 4010.70 fpm; 1 in2 at 3 in.w.g.:
   // 0.6 * 6.4516e-4 m2 * sqrt(2 * 746.52 / 1.2014) = 0.013646 m3/s = 28.91 cfm

@@ -97,12 +97,7 @@ function modelledRuns({ runs, joining, order }: Network): boolean[] {
 }
 
 /** The network as an EPANET input file. */
-export function epanetInput(
-  network: Network,
-  curve: FanCurve,
-  air: Surroundings,
-  accuracy: "tightest" | "usual",
-): string {
+function epanetInput(network: Network, curve: FanCurve, air: Surroundings, accuracy: "tightest" | "usual"): string {
   const { runs, joins, joining, discharge } = network;
   const modelled = modelledRuns(network);
   const [junctions, pipes, emitters]: [string[], string[], string[]] = [["outlet", "inlet"], [], []];

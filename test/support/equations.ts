@@ -21,7 +21,7 @@ const area = ({ diameter }: Run): number => (Math.PI * diameter ** 2) / 4;
 const velocityPressure = (run: Run, airflow: number): number => (AIR.density / 2) * (airflow / area(run)) ** 2;
 
 /** What a run costs from end to end, against the flow's sense [Pa]. */
-export function lossByHand(run: Run, airflow: number): number {
+function lossByHand(run: Run, airflow: number): number {
   const flow = Math.abs(airflow);
   if (flow === 0) return 0;
   const pressure = velocityPressure(run, flow);

@@ -60,6 +60,6 @@ export const readCurve = (given: unknown, system: UnitSystem): FanCurve =>
 const isBlankRow = (line: readonly Cell[]): boolean => line.every((cell) => cell === null || cell === 0);
 
 /** A heading is a first row of words. */
-export const isHeading = (matrix: Matrix, row: number): boolean =>
+const isHeading = (matrix: Matrix, row: number): boolean =>
   matrix[row]!.some((cell) => typeof cell === "string") &&
   matrix[row]!.every((cell) => cell === null || (typeof cell === "string" && !Number.isFinite(Number(cell))));

@@ -3,7 +3,7 @@ import { nearestNames, plain } from "../../core/naming/findNamed";
 import type { Cell, Matrix } from "../cells";
 
 /** The columns a runs table may have, by the header that people type. */
-export const RUN_COLUMNS = [
+const RUN_COLUMNS = [
   "Run",
   "To",
   "Diameter",

@@ -15,7 +15,7 @@ const SPARE_ROWS = 40;
 const LEAST_COLUMNS = 26;
 
 /** A table of the grid that looks as its cells do, with a filter in each header. */
-export const TABLE = {
+const TABLE = {
   type: "static",
   config: {
     hasFilters: true,

@@ -43,7 +43,7 @@ function cellsOf(shown: ReadonlyMap<string, ShownCell>): Cells {
 }
 
 /** Splits "Airflow (cfm)" into its name and its unit. */
-export function headerOf(text: string): { name: string; unit: string } {
+function headerOf(text: string): { name: string; unit: string } {
   const unit = /[([](.*?)[)\]]/.exec(text)?.[1] ?? "";
   return { name: plain(text.replace(/[([].*?[)\]]/g, "")), unit };
 }

@@ -34,5 +34,5 @@ export function readyFormula(table: ReferenceTable, row: Row): string | null {
 }
 
 /** REFERENCE gives a value with its source beside it; a cell takes the value alone, so that nothing spills. */
-export const referenceFormula = (table: ReferenceTable, row: Row, header: string): string =>
+const referenceFormula = (table: ReferenceTable, row: Row, header: string): string =>
   `=INDEX(DUCT.REFERENCE(${[table.name, display(row[0] ?? null), header].map(quoted).join(",")}),1,1)`;

@@ -32,8 +32,7 @@ export function addressIn({ column, row, columns, rows }: Area): string {
   return rows * columns === 1 ? first : `${first}:${cellAddress(column + columns - 1, row + rows - 1)}`;
 }
 
-export const quoted = (name: string): string =>
-  /^[A-Za-z_]\w*$/.test(name) ? name : `'${name.replaceAll("'", "''")}'`;
+const quoted = (name: string): string => (/^[A-Za-z_]\w*$/.test(name) ? name : `'${name.replaceAll("'", "''")}'`);
 
 export const fullAddress = (area: Area): string => `${quoted(area.sheet.name)}!${addressIn(area)}`;
 
@@ -80,7 +79,7 @@ export function usedArea(area: Area, valuesOnly: boolean): Area | null {
   };
 }
 
-export const isInside = ({ column, row, columns, rows }: Area, atColumn: number, atRow: number): boolean =>
+const isInside = ({ column, row, columns, rows }: Area, atColumn: number, atRow: number): boolean =>
   atColumn >= column && atColumn < column + columns && atRow >= row && atRow < row + rows;
 
 export function sheetNamed(book: BookState, key: string): SheetState | null {

@@ -6,7 +6,7 @@ import { type Area, type BookState, LAST_COLUMN, LAST_ROW, newSheet, type SheetS
 const whole = (sheet: SheetState): Area => ({ sheet, column: 1, row: 1, columns: LAST_COLUMN, rows: LAST_ROW });
 
 /** What Excel lets a sheet be called. */
-export function checkSheetName(book: BookState, name: string): void {
+function checkSheetName(book: BookState, name: string): void {
   const isForbidden = name === "" || name.length > 31 || /[\\/?*[\]:]/.test(name) || /^'|'$/.test(name);
   if (isForbidden || name.toLowerCase() === "history") throw misuse(`no name for a sheet: ${name}`);
   if (book.sheets.some((sheet) => sheet.name.toLowerCase() === name.toLowerCase())) {

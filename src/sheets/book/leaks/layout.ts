@@ -22,7 +22,7 @@ export const LOG_LAST = LOG + 16;
 
 export const WORKED = LOG_LAST + 4; // row of the header
 export const WORKED_FIRST = WORKED + 1;
-export const WORKED_LAST = WORKED + LOG_LAST - LOG;
+const WORKED_LAST = WORKED + LOG_LAST - LOG;
 export const WORKED_NOTES = WORKED_LAST + 1;
 
 export const HOODS = WORKED_NOTES + 10; // row of the header

@@ -34,7 +34,7 @@ export const kindList: ChoiceList = {
 };
 export const pointsList: ChoiceList = { range: plain(POINTS_CELL), choices: ["4", "6", "8", "10"], strict: false };
 
-export const ofPressures = `${KIND_CELL}="velocity pressure"`;
+const ofPressures = `${KIND_CELL}="velocity pressure"`;
 export const ductIsSound = (frame: Frame): string =>
   `AND(COUNT(${DUCT_CELL})=1,${DUCT_CELL}>0,${DUCT_CELL}<=${widest(frame)})`;
 const pointsAreSound = `OR(${POINTS_CELL}="",${POINTS_CELL}=4,${POINTS_CELL}=6,${POINTS_CELL}=8,${POINTS_CELL}=10)`;
