@@ -2,7 +2,7 @@ import { hostile, lots } from "../support/hostile";
 import { HostError, loadBundle, readMetadata } from "./loadBundle";
 
 const SEED = 20261125;
-const CALLS = 1_000_000;
+const CALLS = 400_000;
 
 /** What a whole network costs is a hundred times the rest, so these are called less often. */
 const HEAVY: Readonly<Record<string, number>> = {
@@ -89,7 +89,7 @@ const inShort = (args: readonly unknown[]): string =>
   ).slice(0, 400);
 
 describe(`every function under ${CALLS} calls with hostile arguments, seed ${SEED}`, () => {
-  test("adds up to a million calls", () => {
+  test("adds up to the calls that the title says", () => {
     expect(functions.reduce((sum, { name }) => sum + callsOf(name), 0)).toBeGreaterThanOrEqual(CALLS);
   });
 
