@@ -1,32 +1,9 @@
 import { DomainError } from "../../core/errors";
 import { nearestNames, plain } from "../../core/naming/findNamed";
+import { type RunColumn, runColumns } from "../../reference/runColumns";
 import type { Cell, Matrix } from "../cells";
 
-/** The columns a runs table may have, by the header that people type. */
-const RUN_COLUMNS = [
-  "Run",
-  "To",
-  "Diameter",
-  "Length",
-  "Material",
-  "Flex",
-  "Fittings",
-  "K",
-  "Hood",
-  "Airflow",
-  "Gate",
-  "Leak",
-  "Leak open",
-  "Leak shut",
-  "Device loss",
-  "Device airflow",
-  "Device exponent",
-  "Device clean loss",
-  "Side",
-  "Dust",
-] as const;
-
-export type RunColumn = (typeof RUN_COLUMNS)[number];
+export type { RunColumn };
 
 const NEEDED: readonly RunColumn[] = ["Run", "To", "Diameter"];
 
@@ -42,7 +19,7 @@ export type ColumnPlaces = Readonly<Partial<Record<RunColumn, number>>>;
 export function findColumns(header: readonly Cell[]): ColumnPlaces {
   const names = header.map(headerName);
   const places: Partial<Record<RunColumn, number>> = {};
-  for (const column of RUN_COLUMNS) {
+  for (const column of runColumns) {
     const place = names.indexOf(plain(column));
     if (place < 0) continue;
     if (names.lastIndexOf(plain(column)) !== place)

@@ -1,32 +1,14 @@
 import { plain } from "../../core/naming/findNamed";
+import { type RunColumn, runColumns } from "../../reference/runColumns";
 import { cellText } from "../references";
 import type { RangeRef } from "../formula/rangeRef";
 import type { ShownValue } from "../translate/translation";
 
-/** Columns of a runs table that BUDGET reads. */
-const budgetInputs = [
-  "Run",
-  "To",
-  "Diameter",
-  "Length",
-  "Material",
-  "Flex",
-  "Fittings",
-  "K",
-  "Hood",
-  "Airflow",
-  "Gate",
-  "Leak",
-  "Leak open",
-  "Leak shut",
-  "Device loss",
-  "Device airflow",
-  "Device exponent",
-  "Side",
-  "Dust",
-] as const;
+/** What a clean filter would lose concerns GAINS alone. */
+const NOT_READ = "Device clean loss";
 
-export type BudgetInput = (typeof budgetInputs)[number];
+/** A column of a runs table that BUDGET reads. */
+export type BudgetInput = Exclude<RunColumn, typeof NOT_READ>;
 
 /** A runs table as the workings read it: its columns are found once, by the headers that stand there when the copy is made. */
 export interface RunsSource {
@@ -46,7 +28,8 @@ export function runsSource(range: RangeRef, shown: readonly (readonly ShownValue
     typeof value === "string" ? plain(value.replace(/[([].*?[)\]]/g, "")) : "",
   );
   const places = new Map<BudgetInput, number>();
-  for (const column of budgetInputs) {
+  for (const column of runColumns) {
+    if (column === NOT_READ) continue;
     const place = header.indexOf(plain(column));
     if (place < 0) continue;
     if (header.lastIndexOf(plain(column)) !== place) return `its runs table has the column ${column} twice`;
