@@ -20,9 +20,10 @@ interface Wanted {
 
 /** What was asked for; a sentence where it cannot be understood. */
 function wanted(args: string[]): Wanted {
-  const { units, contents = "empty", out, overwrite = false } = read(args);
+  const { units: words, contents = "empty", out, overwrite = false } = read(args);
+  const units = words?.toUpperCase().replace("-", "");
   if (units !== "IP" && units !== "SI")
-    throw new Error(`--units is IP or SI${units === undefined ? "" : `, not ${units}`}; the command is ${USAGE}`);
+    throw new Error(`--units is IP or SI${words === undefined ? "" : `, not ${words}`}; the command is ${USAGE}`);
   if (contents !== "empty" && contents !== "example")
     throw new Error(`--contents is empty or example, not ${contents}; the command is ${USAGE}`);
   if (out === undefined || !/\.xlsx$/i.test(out))

@@ -4,6 +4,7 @@ import { INCH_OF_WATER, type UnitSystem } from "../reference/quantities";
 import { type SourceId, sources } from "../reference/sources";
 import { TABLES_DATE } from "../reference";
 import { text } from "../sheets/cells";
+import { paperOf } from "../sheets/paper";
 import type { Sheet, SheetCell } from "../sheets/workbook";
 import type { CopyOrder, FixedCell } from "./copy";
 
@@ -117,6 +118,7 @@ export function aboutCopy(facts: AboutFacts): Sheet {
     cells,
     lists: [],
     flags: [],
+    print: { paper: paperOf(units), landscape: false },
   };
 }
 
@@ -141,4 +143,5 @@ const addedSheets = ({ workings, lookups, fixed, originals }: NonNullable<AboutF
   [workings, "the steps of the formulas"],
   [fixed, "whether the inputs of each fixed number are still what they were"],
   [originals, "the formulas of the add-in as they stood, so that it can turn this copy back into a live budget"],
+  ["", "These sheets are for the formulas, not for paper: only their heads are printed."],
 ];

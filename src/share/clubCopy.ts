@@ -1,5 +1,6 @@
 import type { UnitSystem } from "../reference/quantities";
 import type { Calculated, Shown, ShownCell } from "../sheets/calculated";
+import { paperOf } from "../sheets/paper";
 import type { ChoiceList, Sheet, SheetCell, Workbook } from "../sheets/workbook";
 import { aboutCopy } from "./aboutCopy";
 import { copiedSheet, replacementsOf } from "./copiedSheet";
@@ -68,7 +69,7 @@ export function clubCopy(book: Calculated, order: CopyOrder): ClubCopy {
   const originals = originalsSheet([...originalsOf(translated), ...added], ours, names.originals);
   const copy: Workbook = {
     ...workbook,
-    sheets: [aboutSheet, ...sheets, lookups, workings.sheet, checks.sheet, originals],
+    sheets: [aboutSheet, ...sheets, ...[lookups, workings.sheet, checks.sheet, originals].map(headPrinted(units))],
   };
   return {
     book: { workbook: copy, shown: shownInCopy(book, translated) },
@@ -77,6 +78,11 @@ export function clubCopy(book: Calculated, order: CopyOrder): ClubCopy {
     untranslated,
   };
 }
+
+/** What the formulas need fills a hundred and fifty pages that nobody reads, so of these sheets only title and note are printed. */
+const headPrinted =
+  (units: UnitSystem) =>
+  (sheet: Sheet): Sheet => ({ ...sheet, print: { paper: paperOf(units), landscape: true, area: "A1:D2" } });
 
 const isFormula = (cell: SheetCell): boolean => "formula" in cell;
 

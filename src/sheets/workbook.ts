@@ -26,10 +26,11 @@ export interface SheetTable {
   readonly range: string; // header row included
 }
 
-/** How the sheet is printed: always as many pages high as it needs and one page wide. */
+/** How the sheet is printed: always one page wide, and as many high as it needs where it is not told. */
 export interface PrintSetup {
   readonly paper: "A4" | "Letter";
   readonly landscape: boolean;
+  readonly pagesHigh?: number; // drawn smaller where it would take more
   readonly titleRows?: { readonly first: number; readonly last: number }; // repeated on every page, from 1
   readonly area?: string;
 }

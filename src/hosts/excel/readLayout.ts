@@ -67,7 +67,7 @@ export async function readPrint(
   sheet: Excel.Worksheet,
 ): Promise<PrintSetup | undefined> {
   const { pageLayout } = sheet;
-  pageLayout.load("orientation,paperSize");
+  pageLayout.load("orientation,paperSize,zoom");
   const rows = pageLayout.getPrintTitleRowsOrNullObject();
   const area = pageLayout.getPrintAreaOrNullObject();
   rows.load("rowIndex,rowCount");
@@ -77,10 +77,12 @@ export async function readPrint(
     () => false,
   );
   if (!isKnown || (pageLayout.paperSize !== "A4" && pageLayout.paperSize !== "Letter")) return undefined;
+  const pagesHigh = pageLayout.zoom.verticalFitToPages;
   const areas = area.isNullObject ? [] : area.address.split(",").filter(isOfCells);
   return {
     paper: pageLayout.paperSize,
     landscape: pageLayout.orientation === "Landscape",
+    ...(pagesHigh === undefined ? {} : { pagesHigh }),
     ...(rows.isNullObject ? {} : { titleRows: { first: rows.rowIndex + 1, last: rows.rowIndex + rows.rowCount } }),
     ...(areas.length === 1 ? { area: withoutSheet(areas[0]!) } : {}),
   };

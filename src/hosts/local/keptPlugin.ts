@@ -8,7 +8,7 @@ export interface Fact {
   readonly text?: string; // the note or the name
 }
 
-export type Paper = Pick<PrintSetup, "paper" | "landscape">;
+export type Paper = Pick<PrintSetup, "paper" | "landscape" | "pagesHigh">;
 
 /** What a workbook has beside what the grid holds. Papers go by the sheet's id. */
 export interface Kept {

@@ -105,7 +105,11 @@ function borderOf(style: SheetCell["style"], borders: ReturnType<typeof numberin
   return border === null ? null : borders.of(border);
 }
 
-const paperOf = ({ paper, landscape }: Paper): Paper => ({ paper, landscape });
+const paperOf = ({ paper, landscape, pagesHigh }: Paper): Paper => ({
+  paper,
+  landscape,
+  ...(pagesHigh === undefined ? {} : { pagesHigh }),
+});
 
 function factsOf({ name, cells, tables, print }: Sheet): Fact[] {
   const on = (range: string): string => `${quoted(name)}!${range}`;

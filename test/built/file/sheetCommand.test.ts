@@ -34,7 +34,7 @@ test("writes a budget with all sheets, empty or with the example, in the units a
 test("leaves a file that is there alone", () => {
   const out = file("there.xlsx");
   writeFileSync(out, "mine");
-  expect(sheet("--units", "IP", "--out", out)).toEqual({
+  expect(sheet("--units", "I-P", "--out", out)).toEqual({
     status: 1,
     said: `No sheet was written: ${out} is there already and was left alone; add --overwrite to replace it`,
   });

@@ -95,7 +95,7 @@ describe("addNewSheets", () => {
     expect(sheet.print).toEqual({
       orientation: "Landscape",
       paperSize: "Letter",
-      zoom: { horizontalFitToPages: 1 },
+      zoom: { horizontalFitToPages: 1, verticalFitToPages: 2 },
       titleRows: "$1:$3",
       area: "A1:F14",
     });

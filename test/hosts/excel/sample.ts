@@ -47,7 +47,7 @@ const woodsheet: Sheet = {
   ],
   flags: [{ range: "C4:C6", containsText: "settles", style: "flag" }],
   tables: [{ name: "woods", range: "A3:B6" }],
-  print: { paper: "Letter", landscape: true, titleRows: { first: 1, last: 3 }, area: "A1:F14" },
+  print: { paper: "Letter", landscape: true, pagesHigh: 2, titleRows: { first: 1, last: 3 }, area: "A1:F14" },
 };
 
 const answers: Sheet = {

@@ -73,7 +73,7 @@ const sheets: readonly Sheet[] = [
       { at: "D1", formula: "=SUM(Runs!C4:C5)" },
     ],
     {
-      print: { paper: "Letter", landscape: false },
+      print: { paper: "Letter", landscape: false, pagesHigh: 2 },
       charts: [
         {
           kind: "line through points",

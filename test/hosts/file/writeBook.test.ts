@@ -134,7 +134,7 @@ describe("the parts of a file", () => {
     expect(part("xl/workbook.xml")).toContain("'Runs'!$3:$3");
     const [landscape, portrait] = ["sheet1", "sheet2"].map((name) => part(`xl/worksheets/${name}.xml`));
     expect(landscape).toMatch(/<pageSetup paperSize="9" orientation="landscape" fitToWidth="1" fitToHeight="0"\/>/);
-    expect(portrait).toMatch(/<pageSetup paperSize="1" orientation="portrait"/);
+    expect(portrait).toMatch(/<pageSetup paperSize="1" orientation="portrait" fitToWidth="1" fitToHeight="2"\/>/);
     expect(landscape).toContain("&amp;LShed &amp;&amp; yard&amp;R&amp;A"); // a & of a title is doubled there
   });
 

@@ -9,6 +9,7 @@ export const playPage: Record<string, Played> = {
     reads: {
       orientation: ({ print }) => print.orientation ?? "Portrait",
       paperSize: ({ print }) => print.paperSize ?? "A4",
+      zoom: ({ print }) => print.zoom ?? { scale: 100 },
     },
     writes: {
       orientation: ({ print }, value) => (print.orientation = value),

@@ -11,12 +11,13 @@ const LETTER = "1"; // the format's number of that paper
  */
 export function printOf(root: XmlNode, printed: ReadonlyMap<string, string>): PrintSetup | undefined {
   if (!isOn(down(root, "sheetPr", "pageSetUpPr")?.attributes.fitToPage)) return undefined;
-  const { paperSize, orientation } = child(root, "pageSetup")?.attributes ?? {};
+  const { paperSize, orientation, fitToHeight = "1" } = child(root, "pageSetup")?.attributes ?? {};
   const area = readReference(printed.get("_xlnm.Print_Area") ?? "")?.area;
   const rows = /\$?(\d+):\$?(\d+)$/.exec(printed.get("_xlnm.Print_Titles") ?? "");
   return {
     paper: paperSize === LETTER ? "Letter" : "A4",
     landscape: orientation === "landscape",
+    ...(Number(fitToHeight) >= 1 ? { pagesHigh: Number(fitToHeight) } : {}),
     ...(rows === null ? {} : { titleRows: { first: Number(rows[1]), last: Number(rows[2]) } }),
     ...(area === undefined ? {} : { area: areaText(area) }),
   };

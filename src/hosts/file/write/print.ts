@@ -9,7 +9,7 @@ interface PrintName {
   readonly scope: string;
 }
 
-/** One page wide, as many high as it needs; the workbook and the sheet above, the pages' numbers below. */
+/** One page wide, as many high as it needs or was told; the workbook and the sheet above, the pages' numbers below. */
 export function pageSetup({ print }: Sheet, title: string): Pick<WriteSheet, "pageSetup" | "headerFooter"> {
   if (print === undefined) return {};
   return {
@@ -18,7 +18,7 @@ export function pageSetup({ print }: Sheet, title: string): Pick<WriteSheet, "pa
       orientation: print.landscape ? "landscape" : "portrait",
       fitToPage: true,
       fitToWidth: 1,
-      fitToHeight: 0,
+      fitToHeight: print.pagesHigh ?? 0,
       margins: { left: 0.5, right: 0.5, top: 0.75, bottom: 0.6, header: 0.3, footer: 0.3 },
     },
     headerFooter: {

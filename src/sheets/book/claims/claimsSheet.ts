@@ -16,7 +16,10 @@ const LINES = 5; // of the longest reason in its column
 export const claimsSheet: SheetOf<ClaimsContents> = (frame, contents) => ({
   name: frame.sheet("claims"),
   columns: [24, 12, 12, 9, 12, 56, 56, 4, 12],
-  tallRows: Array.from({ length: CHECKS_LAST - CHECKS }, (_, index) => ({ row: CHECKS + 1 + index, lines: LINES })),
+  tallRows: [
+    { row: CHECKS, lines: 2 },
+    ...Array.from({ length: CHECKS_LAST - CHECKS }, (_, index) => ({ row: CHECKS + 1 + index, lines: LINES })),
+  ],
   frozen: { rows: 0, columns: 0 },
   cells: [
     ...sheetHead(
@@ -38,7 +41,7 @@ export const claimsSheet: SheetOf<ClaimsContents> = (frame, contents) => ({
     })),
     { range: `E${CHECKS + 1}:E${CHECKS_LAST}`, containsText: "impossible", style: "flag" },
   ],
-  print: { ...printing(frame, "landscape", 1), area: `A1:G${CHECKS_LAST}` },
+  print: { ...printing(frame, "landscape", 1), pagesHigh: 1, area: `A1:G${CHECKS_LAST}` },
 });
 
 function checks(frame: Frame): SheetCell[] {

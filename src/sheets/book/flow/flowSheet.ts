@@ -9,7 +9,7 @@ import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
 import { flowAnswer, gateList, hoodColumns } from "./flowAnswer";
 import type { FlowContents } from "./flowContents";
 import { gains } from "./flowGains";
-import { besideColumn, GAINS, GAINS_TITLE, SCENARIOS, SCENARIOS_LAST, SETS } from "./flowLayout";
+import { besideColumn, GAINS, GAINS_TITLE, SCENARIOS, SCENARIOS_LAST, SETS, SLOWEST } from "./flowLayout";
 import { scenarioList, scenarios } from "./flowScenarios";
 
 /** What the system really gives: the gates and their effect on the first screen, the questions behind it below. */
@@ -20,6 +20,7 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => ({
     { row: FLOW_HEADER, lines: 3 },
     { row: SETS, lines: 2 },
     { row: SCENARIOS, lines: 4 },
+    { row: SLOWEST, lines: 3 },
     { row: GAINS, lines: 3 },
   ],
   frozen: { rows: 0, columns: 2 },

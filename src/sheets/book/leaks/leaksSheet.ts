@@ -42,5 +42,5 @@ export const leaksSheet: SheetOf<LeaksContents> = (frame, { invented, head, gate
     { range: inLog("J"), containsText: "check it", style: "flag" },
     { range: inLog("J"), containsText: "mend this one next", style: "flag" },
   ],
-  print: { ...printing(frame, "landscape", 1), area: `A1:J${HOODS_LAST}` },
+  print: { ...printing(frame, "landscape", 1), pagesHigh: 2, area: `A1:J${HOODS_LAST}` },
 });

@@ -42,5 +42,5 @@ export const readingsSheet: SheetOf<ReadingsContents> = (frame, contents) => ({
     { range: plain(inTraverse("D")), containsText: "check it", style: "flag" },
     { range: `D${plain(DUCT_CELL).slice(1)}`, containsText: "check it", style: "flag" },
   ],
-  print: { ...printing(frame, "landscape", 1), area: `A1:H${LAST_ROW}` },
+  print: { ...printing(frame, "landscape", 1), pagesHigh: 1, area: `A1:H${LAST_ROW}` },
 });

@@ -31,7 +31,7 @@ export const summarySheet: SheetOf<SummaryContents> = (frame, contents) => ({
     containsText,
     style: "flag",
   })),
-  print: { ...printing(frame, "portrait"), area: `A1:F${LAST}` },
+  print: { ...printing(frame, "portrait"), pagesHigh: 1, area: `A1:F${LAST}` },
 });
 
 /** Texts that a person fills, beside the title: a boxed cell shows no more than its own width. */
