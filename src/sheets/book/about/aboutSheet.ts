@@ -40,7 +40,7 @@ export const aboutSheet: SheetOf<AboutContents> = (frame, contents): Sheet => {
     ],
     lists: [],
     flags: [],
-    print: printing(frame, "landscape"),
+    print: { ...printing(frame, "landscape"), pagesHigh: 1 },
   };
 };
 

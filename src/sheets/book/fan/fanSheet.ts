@@ -52,7 +52,7 @@ export const fanSheet: SheetOf<FanContents> = (frame, { curve, source }) => ({
   lists: [],
   flags: [],
   charts: [fanChart],
-  print: printing(frame, "portrait"),
+  print: { ...printing(frame, "portrait"), pagesHigh: 1 },
 });
 
 function whereItWorks(frame: Frame): SheetCell[] {

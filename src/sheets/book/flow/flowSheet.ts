@@ -9,13 +9,23 @@ import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
 import { flowAnswer, gateList, hoodColumns } from "./flowAnswer";
 import type { FlowContents } from "./flowContents";
 import { gains } from "./flowGains";
-import { besideColumn, GAINS, GAINS_TITLE, SCENARIOS, SCENARIOS_LAST, SETS, SLOWEST } from "./flowLayout";
+import {
+  besideCell,
+  besideColumn,
+  GAINS,
+  GAINS_LAST,
+  GAINS_TITLE,
+  SCENARIOS,
+  SCENARIOS_LAST,
+  SETS,
+  SLOWEST,
+} from "./flowLayout";
 import { scenarioList, scenarios } from "./flowScenarios";
 
 /** What the system really gives: the gates and their effect on the first screen, the questions behind it below. */
 export const flowSheet: SheetOf<FlowContents> = (frame, contents) => ({
   name: frame.sheet("flow"),
-  columns: [13, 26.5, ...Array.from({ length: 13 }, () => 9.5), 9.5, 9.5, 9.5, 9.5, 9.5, 9.5, 4, 8, 8, 16],
+  columns: [17, 26.5, ...Array.from({ length: 19 }, () => 10.5), 4, 8, 8, 16],
   tallRows: [
     { row: FLOW_HEADER, lines: 3 },
     { row: SETS, lines: 2 },
@@ -38,7 +48,7 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => ({
     { range: answerColumn(FLOW_ANSWER, "I").replaceAll("$", ""), containsText: "the hood gets", style: "flag" },
     { range: `A${SCENARIOS + 1}:A${SCENARIOS_LAST}`, containsText: "settles", style: "flag" },
   ],
-  print: printing(frame, "landscape", FLOW_HEADER),
+  print: { ...printing(frame, "landscape", 1), area: `A1:${besideCell("gains", GAINS_LAST).slice(1)}` }, // not what only lists read
 });
 
 function introduction(frame: Frame, tryIt: string | null): SheetCell[] {

@@ -15,7 +15,7 @@ const solved = (frame: Frame): string =>
 
 /** Each open hood's air now and with every leak of the runs table mended: a saved leak is not air gained at a hood. */
 export function atHoods(frame: Frame): SheetCell[] {
-  const code = onceRunsAndCurve(frame, solved(frame)).slice(1);
+  const code = onceRunsAndCurve(frame, solved(frame), "blank").slice(1);
   const { flow, runs } = { flow: frame.sheet("flow"), runs: frame.sheet("runs") };
   const cells: SheetCell[] = [
     text(`A${HOODS - 4}`, "What mending gives at each open hood", "section"),

@@ -13,7 +13,7 @@ export { emptyReadings, exampleReadings, type ReadingsContents } from "./content
 /** Meter readings: the commonest slip, and what a duct carries. */
 export const readingsSheet: SheetOf<ReadingsContents> = (frame, contents) => ({
   name: frame.sheet("readings"),
-  columns: [24, 10.5, 14, 10, 9, 7.5, 10.5, 60, 4, 4, 12, 12, 12, 12],
+  columns: [24, 10.5, 14, 10, 9, 7.5, 10.5, 72, 4, 4, 12, 12, 12, 12],
   tallRows: [
     { row: AREAS, lines: 3 },
     { row: TRAVERSE, lines: 3 },
