@@ -48,7 +48,7 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => ({
     { range: answerColumn(FLOW_ANSWER, "I").replaceAll("$", ""), containsText: "the hood gets", style: "flag" },
     { range: `A${SCENARIOS + 1}:A${SCENARIOS_LAST}`, containsText: "settles", style: "flag" },
   ],
-  print: { ...printing(frame, "landscape", 1), area: `A1:${besideCell("gains", GAINS_LAST).slice(1)}` }, // not what only lists read
+  print: printing(frame, "landscape", 1),
 });
 
 function introduction(frame: Frame, tryIt: string | null): SheetCell[] {
