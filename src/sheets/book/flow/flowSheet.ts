@@ -9,17 +9,7 @@ import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
 import { flowAnswer, gateList, hoodColumns } from "./flowAnswer";
 import type { FlowContents } from "./flowContents";
 import { gains } from "./flowGains";
-import {
-  besideCell,
-  besideColumn,
-  GAINS,
-  GAINS_LAST,
-  GAINS_TITLE,
-  SCENARIOS,
-  SCENARIOS_LAST,
-  SETS,
-  SLOWEST,
-} from "./flowLayout";
+import { besideColumn, GAINS, GAINS_TITLE, SCENARIOS, SCENARIOS_LAST, SETS, SLOWEST } from "./flowLayout";
 import { scenarioList, scenarios } from "./flowScenarios";
 
 /** What the system really gives: the gates and their effect on the first screen, the questions behind it below. */
