@@ -40,7 +40,7 @@ export function clubCopy(book: Calculated, order: CopyOrder): ClubCopy {
   const checks = fixedSheet(translated.fixed, book, index, names.fixed, order.date);
   const replacements = replacementsOf(translated, book, names.fixed);
   const replaced = workbook.sheets.map((sheet) => copiedSheet(sheet, replacements.get(sheet.name) ?? new Map()));
-  const { sheets: checked, added } = addChecks(replaced, translated.fixed, checks, book, index);
+  const { sheets: checked, added } = addChecks(replaced, translated.fixed, checks, book, index, order.date);
   const sheets = checked.map((sheet) => withFixedUnits(sheet, book, units));
   const fixed = translated.fixed.map(({ sheet, at, function: name, why }): FixedCell => ({
     sheet,

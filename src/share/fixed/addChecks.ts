@@ -3,34 +3,44 @@ import type { Sheet, SheetCell } from "../../sheets/workbook";
 import type { Original } from "../originals";
 import { cellAddress, placeOf } from "../../sheets/address";
 import type { RangeRef } from "../formula/rangeRef";
+import { quotedText } from "../references";
+import { callsBehind } from "./callsBehind";
 import type { CellIndex } from "./cellIndex";
-import { checkCellFor } from "./checkCells";
+import { checkCellFor, headCellFor } from "./checkCells";
 import { type FixedCall, OLD_FLAG } from "./fixedCall";
 import type { FixedSheet } from "./fixedSheet";
 import { referencesOf } from "./reach";
 
-/** The sheets with a word beside each fixed answer on whether its inputs have changed, and what was added for it. */
+/**
+ * The sheets with a word on whether inputs have changed: beside each fixed answer, and at the head of every sheet whose numbers rest
+ * on fixed answers of another. With what was added for it.
+ */
 export function addChecks(
   sheets: readonly Sheet[],
   calls: readonly FixedCall[],
   checks: FixedSheet,
   book: Calculated,
   index: CellIndex,
+  date: string,
 ): { sheets: Sheet[]; added: Original[] } {
   const read = calls.length === 0 ? new Map<string, RangeRef[]>() : rangesRead(book, index);
   const added: Original[] = [];
-  const checked = sheets.map((sheet): Sheet => {
-    const here = calls.filter((call) => call.sheet === sheet.name && comparesSomething(call));
-    if (here.length === 0) return sheet;
+  const comparing = calls.filter(comparesSomething);
+  const checked = sheets.map((sheet, place): Sheet => {
+    const here = comparing.filter((call) => call.sheet === sheet.name);
+    const behind = comparing.length === 0 ? [] : callsBehind(book.workbook.sheets[place]!, comparing, index);
+    if (here.length + behind.length === 0) return sheet;
     const taken = takenIn(sheet);
+    const readHere = read.get(sheet.name) ?? [];
     const cells: SheetCell[] = [];
-    for (const call of here) {
-      const at = checkCellFor(call, taken, read.get(sheet.name) ?? []);
-      if (at === null) continue;
+    const put = (at: string | null, code: string): void => {
+      if (at === null) return;
       taken.add(at);
       added.push({ sheet: sheet.name, at, formula: "", written: { rows: 1, columns: 1 } });
-      cells.push({ at, formula: `=${checks.state(call)}`, style: "note" });
-    }
+      cells.push({ at, formula: `=${code}`, style: "note" });
+    };
+    for (const call of here) put(checkCellFor(call, taken, readHere), checks.state(call));
+    if (behind.length > 0) put(headCellFor(taken, readHere), headWords(behind, checks, date));
     const places = new Set(cells.map(({ at }) => at));
     return {
       ...sheet,
@@ -42,6 +52,15 @@ export function addChecks(
     };
   });
   return { sheets: checked, added };
+}
+
+const MOST_NAMED = 4; // sheets; a text in a formula has at most 255 characters
+
+/** Of numbers that come from elsewhere: from which sheets, and whether they are old. */
+function headWords(behind: readonly FixedCall[], checks: FixedSheet, date: string): string {
+  const names = [...new Set(behind.map(({ sheet }) => sheet))];
+  const from = `what comes from ${names.length > MOST_NAMED ? "other sheets" : names.join(", ")} is`;
+  return `IF(${checks.changed(behind)}=0,${quotedText(`${from} as of ${date}`)},${quotedText(`${OLD_FLAG}: ${from} old`)})`;
 }
 
 /** A printed table has no inputs, so nothing can make it old. */

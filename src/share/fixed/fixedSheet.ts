@@ -2,7 +2,7 @@ import { cellAddress } from "../../sheets/address";
 import type { Calculated, CellErrorValue } from "../../sheets/calculated";
 import { formula, text } from "../../sheets/cells";
 import type { CellValue, Sheet, SheetCell } from "../../sheets/workbook";
-import { cellText, plainRange, quotedText } from "../references";
+import { cellText, plainRange, quotedText, rangeText } from "../references";
 import type { RangeRef } from "../formula/rangeRef";
 import type { CellIndex } from "./cellIndex";
 import { type FixedCall, OLD, OLD_FLAG } from "./fixedCall";
@@ -13,6 +13,7 @@ import { rectangles } from "./rectangles";
 export interface FixedSheet {
   readonly sheet: Sheet;
   readonly state: (call: FixedCall) => string; // the cell with the call's state, as a formula on any sheet writes it
+  readonly changed: (calls: readonly FixedCall[]) => string; // how many of their inputs have changed, as a formula on any sheet
 }
 
 const FIRST_CALL = 6;
@@ -82,6 +83,11 @@ export function fixedSheet(
           : [{ range: `C${FIRST_CALL}:C${FIRST_CALL + calls.length - 1}`, containsText: OLD_FLAG, style: "flag" }],
     },
     state: (call) => cellText(name, 3, FIRST_CALL + calls.indexOf(call)),
+    changed: (some) => {
+      const ranges = rectangles(some.map((call) => `${name}!${cellAddress(4, FIRST_CALL + calls.indexOf(call))}`));
+      const sums = ranges.length > MOST_ADDED ? [{ ...ranges[0]!, bottom: FIRST_CALL + calls.length - 1 }] : ranges;
+      return `SUM(${sums.map(rangeText).join(",")})`;
+    },
   };
 }
 

@@ -121,6 +121,8 @@ office.each(["IP", "SI"] as const)("the example in %s", (units) => {
     ]);
     expect(states).toContainEqual(["SOLVE", "inputs changed since: these numbers are old"]);
     expect(states).toContainEqual(["CLAIM", "as of 2026-11-25"]);
+    const summary = [...values.get("Summary")!.values()].map(String);
+    expect(summary.filter((words) => words.startsWith("inputs changed since"))).toHaveLength(1);
   });
 
   test("no formula is too long or too deeply nested for the file format", () => {
