@@ -1,5 +1,6 @@
 import type { UnitSystem } from "../reference/quantities";
 import type { Calculated, Shown, ShownCell } from "../sheets/calculated";
+import { freeName } from "../sheets/freeName";
 import { paperOf } from "../sheets/paper";
 import type { ChoiceList, Sheet, SheetCell, Workbook } from "../sheets/workbook";
 import { aboutCopy } from "./aboutCopy";
@@ -8,7 +9,6 @@ import type { ClubCopy, CopyOrder, FixedCell } from "./copy";
 import { addChecks } from "./fixed/addChecks";
 import { cellIndex } from "./fixed/cellIndex";
 import { fixedSheet } from "./fixed/fixedSheet";
-import { freeName } from "./freeName";
 import { withFixedNote } from "./marks";
 import { type Original, originalsSheet } from "./originals";
 import { copyTables } from "./translate/lookupTables";

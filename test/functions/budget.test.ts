@@ -212,6 +212,14 @@ describe("BUDGET's table", () => {
     expect(answerOf([{ ...saw, Gate: "shut" }, main]).Fan!.Note).toBe("no open hood asks for air");
   });
 
+  test("a typed sum is said also where the To is spelled otherwise, as the join allows", () => {
+    const rows = [
+      { ...saw, To: "main-run" },
+      { ...main, Run: "Main  Run", Airflow: 700 },
+    ];
+    expect(answerOf(rows)["Main  Run"]!.Note).toMatch(/^the airflow typed here is not used/);
+  });
+
   test("slow dust settles and fast air is waste: 20 and 28 m/s, DGUV Information 209-044", () => {
     // 4 in: 0.0872665 ft2; 3937 fpm needs 343.6 cfm, 5512 fpm 480.996 cfm
     const noteAt = (Airflow: number): unknown =>

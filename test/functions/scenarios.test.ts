@@ -32,6 +32,15 @@ describe("SCENARIOS' table", () => {
     ]); // prettier-ignore
   });
 
+  test("a main is no hood, however the runs that join it spell its name", () => {
+    const spelled = [
+      { ...saw, To: "Main-Run" },
+      { ...main, Run: "main run" },
+    ];
+    const [header] = scenarios(table(spelled), FAN, [["all"]]);
+    expect(header!.slice(0, 4)).toEqual(["Scenario", "saw airflow (cfm)", "saw velocity (fpm)", "Fan airflow (cfm)"]);
+  });
+
   test.each(["saw", "saw; lathe", "all", "none"])('a row is what SOLVE says with "%s" open', (open) => {
     const row = byName(answer([["case", open]])).case!;
     const { Fan, ...runs } = byName(solve(shop, FAN, [[open]]));

@@ -1,9 +1,10 @@
 import { DomainError } from "../../core/errors";
+import { plain } from "../../core/naming/findNamed";
 import { fromSI, type Quantity, type UnitSystem, unitOf } from "../../reference/quantities";
 import { failureOf } from "../cellErrors";
 import type { Matrix } from "../cells";
 import { inUnit } from "../runsTable/inUnit";
-import { readRuns } from "../runsTable/readRuns";
+import { joinedNames, readRuns } from "../runsTable/readRuns";
 import { totalLeak } from "./flowTable";
 import { withOpenGates } from "./openRuns";
 import { readScenarios, type Scenario } from "./readScenarios";
@@ -46,10 +47,8 @@ export function scenarioTable(runs: Matrix, fan: Fan, sets: Matrix, system: Unit
 
 /** The runs that nothing joins: hoods and open pipe ends. */
 function hoodPlaces(runs: readonly { name: string; to: string; side: string }[]): number[] {
-  const joined = new Set(runs.map((run) => run.to.trim().toLowerCase()));
-  return runs.flatMap((run, place) =>
-    run.side === "suction" && !joined.has(run.name.trim().toLowerCase()) ? [place] : [],
-  );
+  const joined = joinedNames(runs);
+  return runs.flatMap((run, place) => (run.side === "suction" && !joined.has(plain(run.name)) ? [place] : []));
 }
 
 function scenarioRow(scenario: Scenario, solved: SolvedTable, hoods: readonly number[], system: UnitSystem): Value[] {

@@ -4,7 +4,7 @@ import { listCoefficient } from "../../core/fittings/fittingList";
 import { ROUGHEST } from "../../core/friction/frictionFactor";
 import { gateOpening } from "../../core/leaks/gateOpening";
 import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
-import { requireNamed } from "../../core/naming/findNamed";
+import { plain, requireNamed } from "../../core/naming/findNamed";
 import type { Device, Run } from "../../core/network/network";
 import { sectionArea } from "../../core/section/section";
 import { gateConditions } from "../../reference/gateConditions";
@@ -50,15 +50,19 @@ export function readRuns(given: unknown, system: UnitSystem): RunsTable {
       runs.push(readRun(row, cell, system));
   });
   if (runs.length === 0) throw new DomainError("runs", null, "a table with at least one run below its headers");
-  const joined = new Set(runs.map(({ run }) => run.to.trim().toLowerCase()));
+  const joined = joinedNames(runs.map(({ run }) => run));
   return {
     runs: runs.map((entry) => ({
       ...entry,
-      asksInVain: entry.run.wantedAirflow > 0 && joined.has(entry.run.name.trim().toLowerCase()),
+      asksInVain: entry.run.wantedAirflow > 0 && joined.has(plain(entry.run.name)),
     })),
     rows: (runs.at(-1)?.row ?? -1) + 1,
   };
 }
+
+/** The runs that another joins, by the spelling in which names are compared. */
+export const joinedNames = (runs: readonly { readonly to: string }[]): ReadonlySet<string> =>
+  new Set(runs.map(({ to }) => plain(to)));
 
 function readRun(row: number, cell: (column: RunColumn) => Cell, system: UnitSystem): TableRun {
   const name = readText(`Run of row ${row + 2}`, cell("Run"), "a name");

@@ -1,8 +1,9 @@
+import { freeName } from "../../sheets/freeName";
 import type { Workbook } from "../../sheets/workbook";
 import type { AddOutcome, Watch } from "../host";
 import { sentenceOf } from "./faults";
 import { whyUnready } from "./probe";
-import { freeName, type Stock, takeStock } from "./stock";
+import { type Stock, takeStock } from "./stock";
 import { type Begun, undo } from "./undo";
 import { LISTS_SHEET } from "./writeLists";
 import { writeWorkbook } from "./writeWorkbook";

@@ -1,4 +1,5 @@
-import { freeName, type Stock } from "./stock";
+import { freeName } from "../../sheets/freeName";
+import type { Stock } from "./stock";
 import { type Begun, undo } from "./undo";
 
 const FORMULA = "=DUCT.AREA(1)"; // answers a number in whatever workbook

@@ -1,12 +1,17 @@
+import { freeNames } from "../../sheets/freeName";
 import type { Sheet, Workbook } from "../../sheets/workbook";
 import { quoted } from "./areas";
-import { freeName, type Stock } from "./stock";
+import type { Stock } from "./stock";
 
 /** The same workbook under names that are free beside what stands there already, in its formulas, too. */
 export function renamed(workbook: Workbook, stock: Pick<Stock, "sheets" | "names">): Workbook {
-  const sheets = freed(workbook.sheets, stock.sheets, " ");
+  const sheets = freeNames(
+    workbook.sheets.map(({ name }) => name),
+    stock.sheets,
+  );
   const tables = workbook.sheets.flatMap((sheet) => sheet.tables ?? []);
-  const names = freed([...workbook.names, ...tables], stock.names, "_");
+  const cells = [...workbook.names, ...tables].map(({ name }) => name);
+  const names = freeNames(cells, stock.names, "_");
   const rename = (formula: string): string => renamedIn(formula, sheets, names);
   return {
     ...workbook,
@@ -20,18 +25,6 @@ export function renamed(workbook: Workbook, stock: Pick<Stock, "sheets" | "names
         : { tables: sheet.tables.map((table) => ({ ...table, name: names.get(table.name)! })) }),
     })),
   };
-}
-
-/** A free name for each thing, by its name now. */
-function freed(things: readonly { name: string }[], there: readonly string[], between: string): Map<string, string> {
-  const taken = [...there];
-  const names = new Map<string, string>();
-  for (const { name } of things) {
-    const free = freeName(name, taken, between);
-    taken.push(free);
-    names.set(name, free);
-  }
-  return names;
 }
 
 /** A text, a sheet before its exclamation mark, or a word that is no function and no part of a longer one. */

@@ -23,16 +23,3 @@ export async function takeStock(context: Excel.RequestContext): Promise<Stock> {
     ...marks,
   };
 }
-
-/** A name that is free: the one asked for, or that with a number behind it; no longer than a sheet's may be. */
-export function freeName(wanted: string, taken: readonly string[], between = " "): string {
-  const used = new Set(taken.map((name) => name.toLowerCase()));
-  let name = wanted;
-  for (let number = 2; used.has(name.toLowerCase()); number++) {
-    const tail = `${between}${number}`;
-    name = wanted.slice(0, LONGEST - tail.length) + tail;
-  }
-  return name;
-}
-
-const LONGEST = 31; // characters

@@ -63,5 +63,5 @@ function runIn(table: FoundTable, row: number, system: UnitSystem): BookRun | nu
   };
 }
 
-export const sameName = (one: string, other: string): boolean =>
-  one.trim().toLowerCase() === other.trim().toLowerCase();
+/** Names of runs are compared as the functions do when they join them. */
+export const sameName = (one: string, other: string): boolean => plain(one) === plain(other);

@@ -83,6 +83,13 @@ describe("a main smaller than a branch", () => {
   test("is none where both have one size", () => {
     expect(rulesIn({ Runs: { rows: runsWith("saw", "Diameter", 6) } })).toEqual(["Dust settles"]);
   });
+
+  test("is found also where the branch spells its name otherwise, as the join allows", () => {
+    const rows = runsWith("saw", "Diameter", 7).map((row) =>
+      row.map((cell, column) => (cell !== "main" ? cell : column === 0 ? "Big main" : "big-main")),
+    );
+    expect(rulesIn({ Runs: { rows } })).toContain("Main smaller than its branch");
+  });
 });
 
 describe("long hose", () => {

@@ -1,5 +1,6 @@
 import type { DataValidation, WriteSheet } from "hucre/xlsx";
 import { columnLetters } from "../../../sheets/address";
+import { freeName } from "../../../sheets/freeName";
 import type { ChoiceList, Workbook } from "../../../sheets/workbook";
 import { FileRefusal } from "../fileRefusal";
 import { LISTS_SHEET } from "../listsSheet";
@@ -16,10 +17,8 @@ export interface ListsSheet {
 
 /** A sheet of lists under a name that is free. */
 export function listsSheet({ sheets }: Workbook): ListsSheet {
-  const taken = new Set(sheets.map(({ name }) => name.toLowerCase()));
-  let name = LISTS_SHEET;
-  for (let number = 2; taken.has(name.toLowerCase()); number++) name = `${LISTS_SHEET} ${number}`;
-  return { name, columns: [] };
+  const taken = sheets.map(({ name }) => name);
+  return { name: freeName(LISTS_SHEET, taken), columns: [] };
 }
 
 /** A drop-down as hucre takes it; a list that suggests only lets everything else pass. */

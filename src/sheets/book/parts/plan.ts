@@ -1,3 +1,4 @@
+import { freeNames } from "../../freeName";
 import { cellNames, type CellNameKey, type SheetKey, sheetKeys, usualNames } from "../frame";
 
 /** What a workbook has already. */
@@ -34,12 +35,14 @@ const reads: Readonly<Record<SheetKey, readonly SheetKey[]>> = {
 export function plan(ordered: readonly SheetKey[], taken: Taken): Plan {
   const ours = taken.ours ?? {};
   const added = withWhatTheyRead(ordered, ours);
-  const sheetNames = new Set(taken.sheets.map(sameName));
-  const sheets: Partial<Record<SheetKey, string>> = { ...ours };
-  for (const key of sheetKeys) if (added.has(key)) sheets[key] = freeName(usualNames[key], " ", sheetNames);
-  const usedNames = new Set(taken.names.map(sameName));
-  const names = Object.fromEntries(cellNames.map((key) => [key, freeName(key, "_", usedNames)])) as Plan["names"];
-  return { added: sheetKeys.filter((key) => added.has(key)), sheets, names };
+  const keys = sheetKeys.filter((key) => added.has(key));
+  const free = freeNames(
+    keys.map((key) => usualNames[key]),
+    taken.sheets,
+  );
+  const sheets = { ...ours, ...Object.fromEntries(keys.map((key) => [key, free.get(usualNames[key])!])) };
+  const names = Object.fromEntries(freeNames(cellNames, taken.names, "_")) as Plan["names"];
+  return { added: keys, sheets, names };
 }
 
 /**
@@ -61,15 +64,4 @@ function readsInAll(key: SheetKey): Set<SheetKey> {
   const all = new Set(reads[key]);
   for (const other of all) reads[other].forEach((further) => all.add(further));
   return all;
-}
-
-/** Spreadsheets take names that differ in case alone for the same. */
-const sameName = (name: string): string => name.toLowerCase();
-
-/** The name itself, or with the first number behind it that nothing else has. All of ours are short and plain. */
-function freeName(usual: string, between: string, used: Set<string>): string {
-  let name = usual;
-  for (let count = 2; used.has(sameName(name)); count++) name = `${usual}${between}${count}`;
-  used.add(sameName(name));
-  return name;
 }
