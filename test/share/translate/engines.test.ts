@@ -35,7 +35,7 @@ function wrongCells(name: string, values: EngineValues): string[] {
           ? typeof shown === "number" && Math.abs(shown - answer) <= CLOSE * Math.abs(answer) + NOTHING
           : answer === "refused"
             ? shown === "#N/A"
-            : (shown ?? "") === answer;
+            : String(shown ?? "") === answer; // a text of digits comes back from an engine's output as a number
       return right ? [] : [`${sheet}!${at} of ${JSON.stringify(inputs)}: ${String(shown)} instead of ${answer}`];
     });
 }

@@ -1,4 +1,5 @@
 /** Calls that take a range as a whole or answer with several cells: a sheet each, and where each answer stands. */
+import { referenceTables } from "../../../src/reference";
 import type { UnitSystem } from "../../../src/reference/quantities";
 import type { CellValue } from "../../../src/sheets/workbook";
 import { ours } from "./ourFunctions";
@@ -14,7 +15,8 @@ interface Kind {
   readonly name: string;
   readonly calls: number;
   readonly inputs: (random: Random, units: UnitSystem) => CellValue[][];
-  readonly args: (row: number, units: UnitSystem) => string; // rows from 1
+  readonly args: (row: number, units: UnitSystem, inputs: readonly (readonly CellValue[])[]) => string; // rows from 1
+  readonly mayBeWords?: true; // an answer of several words is a text, not a refusal
   readonly values: (inputs: readonly (readonly CellValue[])[], units: UnitSystem) => unknown[];
 }
 
@@ -91,6 +93,20 @@ const KINDS: readonly Kind[] = [
     args: (row, units) => `A${row},B${row},C${row},"${units}"`,
     values: (inputs, units) => [...[0, 1, 2].map((at) => column(inputs.slice(0, 1), at)), [[units]]],
   },
+  {
+    name: "REFERENCE", // one value and its source; the table's name stands in the call
+    calls: 200,
+    inputs: (random) => {
+      const { name, columns, rows } = random.pick(referenceTables);
+      const key = String(random.pick(rows)[0]);
+      const { name: head, unit } = random.pick(columns);
+      const header = unit === "" ? head : `${head} (${unit})`;
+      return [[name, random.pick([key, key.toUpperCase(), ` ${key} `, "no such row"]), header]];
+    },
+    args: (row, _, inputs) => `"${String(inputs[0]![0])}",B${row},C${row}`,
+    mayBeWords: true,
+    values: (inputs) => [0, 1, 2].map((at) => column(inputs, at)),
+  },
 ];
 
 /** In a range the wrong item alone shows its sentence. */
@@ -109,7 +125,7 @@ export function wholeCalls(): { given: readonly Given[]; expected: readonly Expe
         const first = rows.length + 1;
         const inputs = kind.inputs(random, system);
         rows.push(...inputs);
-        formulas[`H${first}`] = `=DUCT.${kind.name}(${kind.args(first, system)})`;
+        formulas[`H${first}`] = `=DUCT.${kind.name}(${kind.args(first, system, inputs)})`;
         const answer = ours(kind.name, kind.values(inputs, system));
         const cells = answer === "refused" ? [[answer]] : answer;
         cells.forEach((line, down) =>
@@ -119,7 +135,7 @@ export function wholeCalls(): { given: readonly Given[]; expected: readonly Expe
               sheet,
               at: cellAddress(8 + right, first + down),
               inputs: inputs[0]!,
-              answer: isSentence(value) ? "refused" : value,
+              answer: kind.mayBeWords !== true && isSentence(value) ? "refused" : value,
             }),
           ),
         );

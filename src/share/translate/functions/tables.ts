@@ -35,18 +35,20 @@ const convertUnit = scalar({
 const reference: Translator = (args, context) => {
   const [table, key, column] = [args[0] ?? null, args[1] ?? null, args[2] ?? null];
   const name = table?.value[0]?.[0];
-  const found = referenceTables.find((one) => typeof name === "string" && plain(one.name) === plain(name));
+  const listed = referenceTables.find((one) => typeof name === "string" && plain(one.name) === plain(name));
   const single = (arg: Argument | null): arg is Argument =>
     arg !== null && arg.value.length === 1 && arg.value[0]!.length === 1;
-  if (found === undefined || table?.range !== undefined || !single(key) || !single(column))
+  if (listed === undefined || table?.range !== undefined || !single(key) || !single(column))
     return fixed("a printed table, which nothing in the sheet changes");
-  const block = context.tables.ownBlock(`reference ${found.name}`, () => referenceBlock(found));
+  const block = context.tables.ownBlock(`reference ${listed.name}`, () => referenceBlock(listed));
   const [row, place] = [elementOf(key, 0, 0, context), elementOf(column, 0, 0, context)];
   const names = block.range(NAME);
   const wanted = nameText(row);
   const header = typeof place.literal === "string" ? quotedText(place.literal.trim()) : `TRIM(${place.text})`;
-  const at = (headerText: string): string =>
-    `IF(${isListed(wanted, names)},INDEX(${block.all},MATCH(${wanted},${names},0),MATCH(${headerText},${block.headers},0)),${NO_ANSWER})`;
+  const at = (headerText: string): string => {
+    const found = `INDEX(${block.all},MATCH(${wanted},${names},0),MATCH(${headerText},${block.headers},0))`;
+    return `IF(${isListed(wanted, names)},IF(${found}="","",${found}),${NO_ANSWER})`; // what a book does not say is blank, never 0
+  };
   return { kind: "cells", formulas: [[at(header), at('"source"')]] };
 };
 
