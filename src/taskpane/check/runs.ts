@@ -1,8 +1,9 @@
 import { findNamed, plain } from "../../core/naming/findNamed";
 import { toSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import type { TransportRow } from "../../reference/schema";
-import { DEFAULT_DUST, transport } from "../../reference/transport";
+import { transport } from "../../reference/transport";
 import type { Calculated } from "../../sheets/calculated";
+import { dustOfBook } from "./namedCells";
 import { type FoundTable, numberIn, systemOf, tablesWith, textIn } from "./tablesIn";
 
 /** A row of a runs table, in SI; what cannot be read is null or empty, since the functions refuse it in their own words. */
@@ -16,7 +17,7 @@ export interface BookRun {
   readonly leaks: readonly { readonly column: string; readonly condition: string }[];
   readonly shut: boolean;
   readonly discharge: boolean;
-  readonly dust: TransportRow;
+  readonly dust: TransportRow; // of its own column, else of the book
   readonly at: (column: string) => string; // address of its cell
 }
 
@@ -29,10 +30,11 @@ export interface BookRuns {
 
 /** Every runs table of a book. */
 export function runsIn(book: Calculated): BookRuns[] {
+  const dust = dustOfBook(book);
   return tablesWith(book, ["run", "to", "diameter"])
     .map((table) => {
       const system = systemOf(table);
-      const runs = table.rows.flatMap((row) => runIn(table, row, system) ?? []);
+      const runs = table.rows.flatMap((row) => runIn(table, row, system, dust) ?? []);
       return { sheet: table.sheet, system, table, runs };
     })
     .filter(({ runs }) => runs.length > 0);
@@ -40,7 +42,7 @@ export function runsIn(book: Calculated): BookRuns[] {
 
 const LEAKS = ["leak", "leak open", "leak shut"];
 
-function runIn(table: FoundTable, row: number, system: UnitSystem): BookRun | null {
+function runIn(table: FoundTable, row: number, system: UnitSystem, dust: TransportRow): BookRun | null {
   const text = (header: string): string => textIn(table.value(row, header));
   const [name, to] = [text("run"), text("to")];
   if (name === "" || to === "") return null;
@@ -58,7 +60,7 @@ function runIn(table: FoundTable, row: number, system: UnitSystem): BookRun | nu
     leaks: LEAKS.map((column) => ({ column, condition: text(column) })).filter(({ condition }) => condition !== ""),
     shut: plain(text("gate")) === "shut",
     discharge: plain(text("side")) === "discharge",
-    dust: findNamed(transport, text("dust")) ?? findNamed(transport, DEFAULT_DUST)!,
+    dust: findNamed(transport, text("dust")) ?? dust,
     at: (column) => table.address(row, column),
   };
 }

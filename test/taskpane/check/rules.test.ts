@@ -66,6 +66,48 @@ describe("dust settles", () => {
   });
 });
 
+describe("the dust that a whole budget carries", () => {
+  // 390 cfm in 4 in: 390 / 0.08727 ft² = 4469 fpm, below the 4500 fpm of heavy moist waste, above the 3937 fpm of wood dust
+  const settlingWith = (material: string | number, rows = runsWith("saw", "Airflow", 390)) =>
+    checkBook(
+      bookOf({ Runs: { rows }, Start: { rows: [["Dust carried", material]] } }, [
+        { name: "Dust", sheet: "Start", at: "B1" },
+      ]),
+    ).map(({ what }) => what);
+  const withColumn = (material: string) =>
+    runsWith("saw", "Airflow", 390).map((row, at) => [...row, at === 0 ? "Dust" : at === 1 ? material : ""]);
+
+  test("is that of the cell of that name", () => {
+    expect(settlingWith("heavy moist waste")).toEqual([
+      'saw: the airflow asked for makes 4,469 fpm; "heavy moist waste" needs 4,500 fpm.',
+    ]);
+    expect(settlingWith("wood dust")).toEqual([]);
+  });
+
+  test("gives way to a run's own, and stands where that is blank", () => {
+    expect(settlingWith("heavy moist waste", withColumn("wood dust"))).toEqual([]);
+    expect(settlingWith("wood dust", withColumn("heavy moist waste"))).toHaveLength(1);
+    expect(settlingWith("heavy moist waste", withColumn(" "))).toHaveLength(1);
+  });
+
+  test("counts for an answer too, also for a run of no table", () => {
+    const rows = [
+      ["Run", "Airflow (cfm)", "Velocity (fpm)", "Path loss to fan (in.w.g.)", "Note"],
+      ["elsewhere", 390, 4469, 2, ""],
+    ];
+    expect(settlingWith("heavy moist waste", rows)).toEqual([
+      'elsewhere: air would flow at 4,469 fpm; "heavy moist waste" needs 4,500 fpm.',
+    ]);
+  });
+
+  test.each(["", "no such dust", 12, "constructor"])("is wood dust where that cell says %j", (material) => {
+    expect(settlingWith(material)).toEqual([]);
+    expect(settlingWith(material, runsWith("saw", "Airflow", 200))).toEqual([
+      'saw: the airflow asked for makes 2,292 fpm; "wood dust" needs 3,937 fpm.',
+    ]);
+  });
+});
+
 describe("a main smaller than a branch", () => {
   test("is found at the main", () => {
     expect(

@@ -5,6 +5,7 @@ import type { Cell, Matrix } from "../../functions/answering";
 import type { Calculate } from "../../functions/calculate";
 import { answersIn } from "../answers";
 import { type BookCurve, curvesIn } from "../curves";
+import { shownByName } from "../namedCells";
 import { type BookRuns, runsIn } from "../runs";
 import { numberIn, tablesWith, textIn } from "../tablesIn";
 import { type PictureRun, runsOfPicture } from "./runsOfPicture";
@@ -123,9 +124,8 @@ const matrixOf = ({ table }: BookRuns): Matrix => [
 ];
 
 /** The named cell density, if the book has one with a number. */
-function densityIn({ workbook, shown }: Calculated): Matrix | null {
-  const named = workbook.names.find(({ name }) => name.toLowerCase() === "density");
-  const value = named === undefined ? null : numberIn(shown.get(named.sheet)?.get(named.at)?.value ?? null);
+function densityIn(book: Calculated): Matrix | null {
+  const value = numberIn(shownByName(book, "density"));
   return value === null ? null : [[value]];
 }
 

@@ -1,8 +1,8 @@
 import { sectionArea } from "../../../core/section/section";
-import { DEFAULT_DUST, transport } from "../../../reference/transport";
 import { answersIn } from "../answers";
 import { type Finding, type Rule, sourceLine } from "../finding";
 import { inWords } from "../inWords";
+import { dustOfBook } from "../namedCells";
 import { type BookRuns, runsIn, sameName } from "../runs";
 
 /** Air too slow to carry the dust on: in each answer; in a budget without one, by the airflow that its hoods ask for. */
@@ -11,7 +11,7 @@ export const settling: Rule = (book) => {
   const answers = answersIn(book);
   const dustOf = (name: string) =>
     tables.flatMap(({ runs }) => runs).find((run) => sameName(run.name, name)) ?? {
-      dust: transport.find(({ key }) => key === DEFAULT_DUST)!,
+      dust: dustOfBook(book),
       discharge: false,
     };
   const inAnswers = answers.flatMap(({ of, sheet, system, rows }) =>
