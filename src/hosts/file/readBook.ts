@@ -5,7 +5,7 @@ import { FileRefusal } from "./fileRefusal";
 import { isBudget } from "./isBudget";
 import { isListsSheet } from "./listsSheet";
 import { type Area, areaText, readReference } from "./places";
-import { cellCounter } from "./read/cells";
+import { counter } from "./read/cells";
 import { openPackage, type Package, relationId } from "./read/package";
 import type { TextsIn } from "./read/rules";
 import { sharedStrings } from "./read/sharedStrings";
@@ -42,15 +42,16 @@ export async function openBudget(bytes: Uint8Array): Promise<Calculated> {
 
 function bookIn(file: Package): Calculated {
   const root = file.xml(file.workbook);
-  const [texts, styles, count] = [sharedStrings(file), stylesOf(file), cellCounter()];
+  const [texts, styles, count] = [sharedStrings(file), stylesOf(file), counter()];
   const parts = new Map(file.relations(file.workbook).map((one) => [one.id, one]));
   const entries = childrenOf(child(root, "sheets"), "sheet");
+  const printed = printNames(root);
   const read = entries.flatMap((entry, index) => {
     const relation = parts.get(relationId(entry) ?? "");
     if (relation?.kind !== "worksheet") return []; // a sheet that is one chart, or macros
     const name = fromFileText(entry.attributes.name ?? "");
     const sheet = readSheet(file, relation.part, name, texts, styles, count);
-    return [{ entry, sheet, printed: printNames(root, index) }];
+    return [{ entry, sheet, printed: printed.get(index) ?? new Map<string, string>() }];
   });
   const textsIn = textsOf(read.map(({ sheet }) => sheet));
   const kept = read.filter(({ entry, sheet }) => !isListsSheet(sheet.name, entry.attributes.state));
@@ -87,12 +88,16 @@ function textsOf(sheets: readonly ReadSheet[]): TextsIn {
 
 const definedNames = (root: XmlNode): readonly XmlNode[] => childrenOf(child(root, "definedNames"), "definedName");
 
-const printNames = (root: XmlNode, sheet: number): ReadonlyMap<string, string> =>
-  new Map(
-    definedNames(root)
-      .filter(({ attributes }) => numberOf(attributes.localSheetId) === sheet)
-      .map(({ attributes, text }) => [attributes.name ?? "", text]),
-  );
+/** Names that belong to one sheet, by its number. */
+function printNames(root: XmlNode): ReadonlyMap<number, ReadonlyMap<string, string>> {
+  const bySheet = new Map<number, Map<string, string>>();
+  for (const { attributes, text } of definedNames(root)) {
+    const sheet = numberOf(attributes.localSheetId) ?? -1;
+    const names = bySheet.get(sheet) ?? new Map<string, string>();
+    bySheet.set(sheet, names.set(attributes.name ?? "", text));
+  }
+  return bySheet;
+}
 
 /** Names of cells for the whole workbook; a name of several cells keeps them all, written as a range. */
 const namesOf = (root: XmlNode, sheets: ReadonlySet<string>): CellName[] =>

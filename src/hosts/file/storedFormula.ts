@@ -51,8 +51,10 @@ const isRange = (token: Token | undefined): boolean => token?.type === "range";
 function isCall(tokens: readonly Token[], index: number): boolean {
   const { type } = tokens[index]!;
   if (type === "func") return true;
-  const next = tokens.slice(index + 1).find((token) => token.type !== "whitespace");
-  return type === "range_named" && next?.value === "(";
+  if (type !== "range_named") return false;
+  let next = index + 1;
+  while (tokens[next]?.type === "whitespace") next++;
+  return tokens[next]?.value === "(";
 }
 
 function storedName(name: string): string {

@@ -1,5 +1,5 @@
 import { callsOurs, fromStored, toStored } from "../../../src/hosts/file/storedFormula";
-import { movedFormula } from "../../../src/hosts/file/read/sharedFormula";
+import { formulaAt, relativeFormula } from "../../../src/hosts/file/read/sharedFormula";
 
 describe("formulas as a file keeps them", () => {
   test.each([
@@ -41,6 +41,7 @@ describe("formulas as a file keeps them", () => {
   });
 
   test("a formula that the file says once for many cells moves its relative places only", () => {
-    expect(movedFormula("=A1+$B$2+A$3+'My sheet'!C3*units", "D4", "E6")).toBe("=B3+$B$2+B$3+'My sheet'!D5*units");
+    const relative = relativeFormula("=A1+$B$2+A$3+'My sheet'!C3*units", "D4");
+    expect(formulaAt(relative, "E6")).toBe("=B3+$B$2+B$3+'My sheet'!D5*units");
   });
 });

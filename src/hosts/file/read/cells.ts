@@ -1,16 +1,16 @@
 import type { CellErrorValue, Extent, ShownCell } from "../../../sheets/calculated";
 import type { CellValue, SheetCell } from "../../../sheets/workbook";
-import { FileRefusal } from "../fileRefusal";
+import { FileRefusal, TOO_LARGE } from "../fileRefusal";
 import { addressOf, type Place, readArea, readPlace } from "../places";
 import { fromStored } from "../storedFormula";
 import { fromFileText } from "../xlsxText";
-import { movedFormula } from "./sharedFormula";
+import { formulaAt, relativeFormula } from "./sharedFormula";
 import { richText } from "./sharedStrings";
 import { styleOf } from "./styleName";
 import type { Styles } from "./styles";
 import { child, isOn, numberOf, type XmlNode } from "./xml";
 
-export interface ReadCells {
+interface ReadCells {
   readonly cells: SheetCell[];
   readonly shown: Map<string, ShownCell>;
 }
@@ -22,33 +22,45 @@ export interface CellReader {
 }
 
 const MOST_CELLS = 1e6; // of a workbook
+const LONGEST_FORMULA = 65_536; // characters; Excel takes an eighth of that
+const MOST_MOVED = 1e7; // characters of formulas that stand in one cell for many
 
 const ERRORS = ["#VALUE!", "#N/A", "#NAME?", "#NUM!", "#DIV/0!", "#REF!", "#NULL!", "#SPILL!"] as const;
 
-/** Counts the cells of a whole workbook, and refuses one with more than any budget has. */
-export function cellCounter(): () => void {
-  let count = 0;
-  return () => {
-    if (++count > MOST_CELLS) throw new FileRefusal("This file has more than a million cells, so it is not opened.");
+/** Counts what a whole workbook has, and refuses one with more than any budget. */
+export interface Count {
+  readonly cell: () => void;
+  readonly moved: (characters: number) => void;
+}
+
+export function counter(): Count {
+  let [cells, moved] = [0, 0];
+  return {
+    cell: () => {
+      if (++cells > MOST_CELLS) throw new FileRefusal("This file has more than a million cells, so it is not opened.");
+    },
+    moved: (characters) => {
+      if ((moved += characters) > MOST_MOVED) throw new FileRefusal(TOO_LARGE);
+    },
   };
 }
 
-export function cellReader(texts: readonly string[], styles: Styles, count: () => void): CellReader {
+export function cellReader(texts: readonly string[], styles: Styles, count: Count): CellReader {
   const cells: SheetCell[] = [];
   const shown = new Map<string, ShownCell>();
-  const shared = new Map<string, { readonly formula: string; readonly at: string }>();
+  const shared = new Map<string, string>();
   const filled = new Set<string>();
   const place = placeReader();
 
   const take = (node: XmlNode, row: XmlNode): void => {
     if (row.name !== "row") return;
-    count();
+    count.cell();
     const here = place(node, row);
     const at = addressOf(here);
     const value = readValue(node, texts);
     const { look, format } = styles.ofCell(numberOf(node.attributes.s) ?? 0);
     const written = child(node, "f");
-    const formula = written === undefined ? undefined : readFormula(written, at, shared);
+    const formula = written === undefined ? undefined : readFormula(written, at, shared, count);
     const fills = formula === undefined ? undefined : extentOf(written!, here);
     if (fills !== undefined) filledBy(here, fills, count).forEach((one) => filled.add(one));
     if (value !== null || fills !== undefined) shown.set(at, { value, ...(fills === undefined ? {} : { fills }) });
@@ -110,23 +122,21 @@ function serialOf(date: string): CellValue {
 }
 
 /** undefined where the element holds no formula of this cell's own, as in a table of what-ifs. */
-function readFormula(
-  node: XmlNode,
-  at: string,
-  shared: Map<string, { readonly formula: string; readonly at: string }>,
-): string | undefined {
+function readFormula(node: XmlNode, at: string, shared: Map<string, string>, count: Count): string | undefined {
   const { t: kind, si: number } = node.attributes;
   if (kind === "dataTable") return undefined;
+  if (node.text.length > LONGEST_FORMULA) throw new FileRefusal("This file has a formula that is far too long.");
   const own = node.text.trim() === "" ? undefined : fromStored(fromFileText(node.text.trim()));
   if (kind !== "shared" || number === undefined) return own;
   if (own !== undefined) {
-    shared.set(number, { formula: own, at });
+    shared.set(number, relativeFormula(own, at));
     return own;
   }
-  const first = shared.get(number);
-  if (first === undefined)
+  const relative = shared.get(number);
+  if (relative === undefined)
     throw new FileRefusal("This file has a formula that refers to another which it does not have.");
-  return movedFormula(first.formula, first.at, at);
+  count.moved(relative.length);
+  return formulaAt(relative, at);
 }
 
 function extentOf(node: XmlNode, here: Place): Extent | undefined {
@@ -140,11 +150,11 @@ function extentOf(node: XmlNode, here: Place): Extent | undefined {
 }
 
 /** The cells beside its own that a formula fills; they count like any other. */
-function filledBy({ row, column }: Place, { rows, columns }: Extent, count: () => void): string[] {
+function filledBy({ row, column }: Place, { rows, columns }: Extent, count: Count): string[] {
   const places: string[] = [];
   for (let down = 0; down < rows; down++)
     for (let across = 0; across < columns; across++) {
-      count();
+      count.cell();
       if (down + across > 0) places.push(addressOf({ row: row + down, column: column + across }));
     }
   return places;

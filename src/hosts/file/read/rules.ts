@@ -2,6 +2,7 @@ import type { ChoiceList, Flag } from "../../../sheets/workbook";
 import { type Area, areaText, readArea, readReference } from "../places";
 import { fromFileText } from "../xlsxText";
 import { flagStyleOf } from "./styleName";
+import type { Count } from "./cells";
 import type { Styles } from "./styles";
 import { child, childrenOf, isOn, numberOf, type XmlNode } from "./xml";
 
@@ -9,13 +10,13 @@ import { child, childrenOf, isOn, numberOf, type XmlNode } from "./xml";
 export type TextsIn = (sheet: string, area: Area) => readonly string[];
 
 /** Drop-downs whose choices are known; a rule of another kind is none. */
-export const listsOf = (root: XmlNode, sheetName: string, textsIn: TextsIn): ChoiceList[] =>
+export const listsOf = (root: XmlNode, sheetName: string, textsIn: TextsIn, count: Count): ChoiceList[] =>
   childrenOf(child(root, "dataValidations"), "dataValidation").flatMap((node) => {
     const { type, sqref, showErrorMessage, errorStyle } = node.attributes;
     if (type !== "list") return [];
     const choices = choicesOf(child(node, "formula1")?.text.trim() ?? "", sheetName, textsIn);
     const strict = isOn(showErrorMessage) && (errorStyle ?? "stop") === "stop";
-    return choices.length === 0 ? [] : rangesOf(sqref).map((range) => ({ range, choices, strict }));
+    return choices.length === 0 ? [] : rangesOf(sqref, count).map((range) => ({ range, choices, strict }));
   });
 
 function choicesOf(formula: string, sheetName: string, textsIn: TextsIn): readonly string[] {
@@ -31,14 +32,14 @@ function choicesOf(formula: string, sheetName: string, textsIn: TextsIn): readon
 }
 
 /** Conditional formats by the text that a cell shows. */
-export const flagsOf = (root: XmlNode, styles: Styles): Flag[] =>
+export const flagsOf = (root: XmlNode, styles: Styles, count: Count): Flag[] =>
   childrenOf(root, "conditionalFormatting").flatMap((group) =>
     childrenOf(group, "cfRule").flatMap((rule) => {
       const { type, text, dxfId } = rule.attributes;
       const wanted = text === undefined ? searchedFor(child(rule, "formula")?.text ?? "") : fromFileText(text);
       if (type !== "containsText" || wanted === undefined) return [];
       const style = flagStyleOf(styles.ofFlag(numberOf(dxfId) ?? -1));
-      return rangesOf(group.attributes.sqref).map((range) => ({ range, containsText: wanted, style }));
+      return rangesOf(group.attributes.sqref, count).map((range) => ({ range, containsText: wanted, style }));
     }),
   );
 
@@ -48,9 +49,10 @@ function searchedFor(formula: string): string | undefined {
   return match === null ? undefined : fromFileText(match[1]!.replaceAll('""', '"').replace(/~([~*?])/g, "$1"));
 }
 
-/** Ranges parted by blanks. */
-const rangesOf = (text = ""): string[] =>
+/** Ranges parted by blanks; each counts like a cell. */
+const rangesOf = (text = "", count: Count): string[] =>
   text.split(/\s+/).flatMap((one) => {
+    count.cell();
     const area = readArea(one);
     return area === null ? [] : [areaText(area)];
   });

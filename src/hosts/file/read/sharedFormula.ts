@@ -1,5 +1,7 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx";
 
-/** A formula that a file says once for many cells, as it reads in another of them: its relative places move along. */
-export const movedFormula = (formula: string, from: string, to: string): string =>
-  translateFormulaToA1(translateFormulaToR1C1(formula, from), to);
+/** A formula that a file says once for many cells, its places as steps from the cell that says it. */
+export const relativeFormula = (formula: string, from: string): string => translateFormulaToR1C1(formula, from);
+
+/** The same formula as it reads in another cell. */
+export const formulaAt = (relative: string, at: string): string => translateFormulaToA1(relative, at);

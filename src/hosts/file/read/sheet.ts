@@ -1,9 +1,10 @@
 import type { ShownCell } from "../../../sheets/calculated";
 import type { Sheet, SheetCell, SheetTable, TallRow } from "../../../sheets/workbook";
+import { FileRefusal, TOO_LARGE } from "../fileRefusal";
 import { areaText, readArea, readPlace } from "../places";
 import { charactersOf, linesOf, USUAL_WIDTH } from "../sizes";
 import { fromFileText } from "../xlsxText";
-import { cellReader } from "./cells";
+import { cellReader, type Count } from "./cells";
 import { chartsOf } from "./charts";
 import { notesOf, withNotes } from "./notes";
 import { checkRelations, type Package } from "./package";
@@ -20,6 +21,7 @@ export interface ReadSheet {
 }
 
 const LAST_COLUMN = 16384;
+const MOST_WIDTHS = 10 * LAST_COLUMN; // said in one sheet; programs say each column's once
 const MOST_ALIKE = 200; // one width for more columns than this is said of the empty rest of a sheet
 
 export function readSheet(
@@ -28,7 +30,7 @@ export function readSheet(
   name: string,
   texts: readonly string[],
   styles: Styles,
-  count: () => void,
+  count: Count,
 ): ReadSheet {
   const reader = cellReader(texts, styles, count);
   const tallRows: TallRow[] = [];
@@ -56,8 +58,8 @@ export function readSheet(
         tallRows,
         frozen: frozenOf(root),
         cells: all,
-        lists: listsOf(root, name, textsIn),
-        flags: flagsOf(root, styles),
+        lists: listsOf(root, name, textsIn, count),
+        flags: flagsOf(root, styles, count),
         ...(charts.length === 0 ? {} : { charts }),
         ...(tables.length === 0 ? {} : { tables }),
         ...(print === undefined ? {} : { print }),
@@ -79,10 +81,13 @@ const lastColumn = (cells: readonly SheetCell[]): number =>
 
 function widths(root: XmlNode, used: number): number[] {
   const columns: number[] = [];
+  let said = 0;
   for (const { attributes } of childrenOf(child(root, "cols"), "col")) {
     const [from, to, width] = ["min", "max", "width"].map((key) => numberOf(attributes[key]));
     if (from === undefined || to === undefined || width === undefined || from < 1) continue;
     const last = Math.min(to, to - from > MOST_ALIKE ? used : LAST_COLUMN);
+    said += Math.max(0, last - from);
+    if (said > MOST_WIDTHS) throw new FileRefusal(TOO_LARGE);
     for (let column = from; column <= last; column++) columns[column - 1] = charactersOf(width);
   }
   return Array.from(columns, (width: number | undefined) => width ?? USUAL_WIDTH);

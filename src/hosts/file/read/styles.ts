@@ -5,7 +5,7 @@ import type { Package } from "./package";
 import { child, childrenOf, down, isOn, numberOf, type XmlNode } from "./xml";
 
 /** What the style of a cell says; both undefined where it says nothing. */
-export interface ReadStyle {
+interface ReadStyle {
   readonly look?: Look;
   readonly format?: string;
 }

@@ -1,5 +1,5 @@
 import { Inflate } from "fflate";
-import { FileRefusal } from "../fileRefusal";
+import { FileRefusal, TOO_LARGE } from "../fileRefusal";
 import { crc32 } from "./crc32";
 import { type ZipEntry, zipDirectory } from "./zipDirectory";
 
@@ -10,6 +10,7 @@ export interface Parts {
 }
 
 const MOST_BYTES = 100e6; // of all parts together
+const MOST_READ = 2 * MOST_BYTES; // since a part may be referred to again and again
 const MOST_PARTS = 2000;
 const MOST_PACKED = 500; // times; a sheet of numbers packs to a tenth
 const SMALL = 1e6; // bytes below which it does not matter how well a part packs
@@ -20,7 +21,6 @@ const STORED = 0;
 const DEFLATED = 8;
 
 const DAMAGED = "This file is damaged or was cut short.";
-const TOO_LARGE = "This file unpacks to more than a workbook of budgets ever needs, so it is not opened.";
 
 /** Opens a zip whose directory promises no more than a workbook may need. */
 export function unzip(bytes: Uint8Array): Parts {
@@ -30,9 +30,15 @@ export function unzip(bytes: Uint8Array): Parts {
   if (total > MOST_BYTES || entries.length > MOST_PARTS || isBomb) throw new FileRefusal(TOO_LARGE);
   entries.forEach((entry) => checkHeader(bytes, entry));
   const byName = new Map(entries.map((entry) => [entry.name, entry]));
+  let left = MOST_READ;
   return {
     has: (name) => byName.has(name),
-    text: (name) => decoded(unpacked(bytes, byName.get(name)!)),
+    text: (name) => {
+      const entry = byName.get(name)!;
+      left -= entry.size;
+      if (left < 0) throw new FileRefusal(TOO_LARGE);
+      return decoded(unpacked(bytes, entry));
+    },
   };
 }
 

@@ -1,5 +1,5 @@
 import { SaxesParser } from "saxes";
-import { FileRefusal } from "../fileRefusal";
+import { FileRefusal, TOO_LARGE } from "../fileRefusal";
 
 /** An element of a part, its name and its attributes' names without their prefix but for r:id and its like. */
 export interface XmlNode {
@@ -13,11 +13,15 @@ export interface XmlNode {
 export type Taken = Readonly<Record<string, (node: XmlNode, parent: XmlNode) => void>>;
 
 const DEEPEST = 64; // charts reach about 20
+const MOST_KEPT = 1e6; // elements in memory at a time; the cells of a sheet are taken one by one
+const MOST_ATTRIBUTES = 1000; // of an element
 
 /** Parses a part. A document type, by which entities could be defined, is refused as such. */
 export function parseXml(xml: string, taken: Taken = {}): XmlNode {
   const root: XmlNode = { name: "", attributes: {}, children: [], text: "" };
   const open: XmlNode[] = [root];
+  const keptBefore: number[] = []; // of each open element
+  let [kept, attributes] = [0, 0];
   const parser = new SaxesParser();
   parser.on("error", (error) => {
     throw new FileRefusal("This file has a part that is not well-formed.", { cause: error });
@@ -25,9 +29,15 @@ export function parseXml(xml: string, taken: Taken = {}): XmlNode {
   parser.on("doctype", () => {
     throw new FileRefusal("This file has a part that defines things of its own, which a workbook has no need of.");
   });
-  parser.on("opentag", ({ name, attributes }) => {
+  parser.on("attribute", () => {
+    if (++attributes > MOST_ATTRIBUTES) throw new FileRefusal(TOO_LARGE);
+  });
+  parser.on("opentag", (tag) => {
     if (open.length > DEEPEST) throw new FileRefusal("This file has a part that is nested too deeply.");
-    open.push({ name: local(name), attributes, children: [], text: "" });
+    keptBefore.push(kept);
+    attributes = 0;
+    if (++kept > MOST_KEPT) throw new FileRefusal(TOO_LARGE);
+    open.push({ name: local(tag.name), attributes: tag.attributes, children: [], text: "" });
   });
   parser.on("text", (text) => {
     open.at(-1)!.text += text;
@@ -38,9 +48,11 @@ export function parseXml(xml: string, taken: Taken = {}): XmlNode {
   parser.on("closetag", () => {
     const node = open.pop()!;
     const parent = open.at(-1)!;
+    const before = keptBefore.pop()!;
     const take = Object.hasOwn(taken, node.name) ? taken[node.name] : undefined;
-    if (take === undefined) parent.children.push(node);
-    else take(node, parent);
+    if (take === undefined) return void parent.children.push(node);
+    take(node, parent);
+    kept = before;
   });
   parser.write(xml).close();
   return root.children[0]!;
