@@ -12,8 +12,7 @@ const functionFiles = ["duct", "air", "losses", "leaks", "budget", "fan", "flow"
 );
 const vendorFiles = require("./src/hosts/local/vendorFiles.json");
 
-const BASE_URL = "https://localhost:3000"; // as manifest.xml has it
-const baseUrl = (process.env.ADDIN_URL ?? BASE_URL).replace(/\/+$/, "");
+const BASE_URL = "https://localhost:3000"; // as manifest.xml has it; scripts/package.ts puts another in its place
 
 /** The generator cannot express all that functions.json needs; what is missing is added when it has written. */
 class FinishMetadataPlugin {
@@ -25,7 +24,7 @@ class FinishMetadataPlugin {
         () => {
           const asset = compilation.getAsset("functions.json");
           if (asset === undefined) throw new Error("the generator wrote no functions.json: see its errors above");
-          const finished = finishMetadata(JSON.parse(asset.source.source().toString()), baseUrl);
+          const finished = finishMetadata(JSON.parse(asset.source.source().toString()), BASE_URL);
           compilation.updateAsset("functions.json", new sources.RawSource(`${JSON.stringify(finished, null, 2)}\n`));
         },
       );
@@ -75,8 +74,8 @@ const pages = {
     }),
     new CopyPlugin({
       patterns: [
-        { from: "manifest.xml", transform: (xml) => xml.toString().replaceAll(BASE_URL, baseUrl) },
-        { from: "assets/*.png" },
+        "manifest.xml",
+        "assets/*.png",
         ...vendorFiles.map(({ from, to }) => ({ from: path.resolve("node_modules", from), to })),
       ],
     }),

@@ -1,10 +1,10 @@
 import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
-import { zipSync } from "fflate";
 import { buildIfNeeded } from "./buildIfNeeded";
 import { readAddress } from "./package/address";
-import { OFFLINE_START, offlineWorker, type PackagedFile, withOffline } from "./package/offline";
+import { filesOf, type PackagedFile, zipOf } from "./package/files";
+import { OFFLINE_START, offlineWorker, withOffline } from "./package/offline";
 import { samples } from "./package/samples";
 
 const root = path.join(__dirname, "..");
@@ -28,24 +28,6 @@ export async function makePackage(address: string, folder: string): Promise<read
   writeFileSync(path.join(folder, "offline.js"), offlineWorker(filesOf(folder)));
   return filesOf(folder);
 }
-
-function filesOf(folder: string): PackagedFile[] {
-  return readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => path.join(entry.parentPath, entry.name))
-    .map((file) => ({
-      path: path.relative(folder, file).split(path.sep).join("/"),
-      bytes: readFileSync(file),
-    }))
-    .sort((a, b) => (a.path < b.path ? -1 : 1));
-}
-
-const ALWAYS_THE_SAME = new Date("2000-01-01T00:00:00"); // of every entry, so that two runs give the same bytes
-
-export const zipOf = (files: readonly PackagedFile[]): Uint8Array =>
-  zipSync(Object.fromEntries(files.map(({ path: name, bytes }) => [name, [bytes, { mtime: ALWAYS_THE_SAME }]])), {
-    level: 9,
-  });
 
 async function main(): Promise<void> {
   const { values } = parseArgs({ options: { url: { type: "string" }, out: { type: "string", default: "package" } } });

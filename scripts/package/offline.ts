@@ -1,9 +1,5 @@
 import { createHash } from "node:crypto";
-
-export interface PackagedFile {
-  readonly path: string; // within the package, with slashes
-  readonly bytes: Uint8Array;
-}
+import type { PackagedFile } from "./files";
 
 /** What the local sheet needs when there is no network: all but samples, licences and source maps. */
 const isNeededOffline = ({ path }: PackagedFile): boolean =>
