@@ -5,7 +5,7 @@ import type { SourceId } from "./sources";
  * read: seen in the named source. second-hand: seen in a copy or quotation of it.
  * from memory: known from the trade's literature, not seen. common practice: no source; an estimate to be measured.
  */
-export type Basis = "read" | "second-hand" | "from memory" | "common practice";
+type Basis = "read" | "second-hand" | "from memory" | "common practice";
 
 /** What every row of every table says about itself. */
 export interface Provenance {
@@ -71,7 +71,7 @@ export interface AngleAxis {
  * elbow: the points are for a turn of 90 degrees; the printed multiplier of the angle applies (elbowAngleMultiplier).
  * expansion: the points are the share lost of (1 - ratio^2), ratio = small area / large area, on the smaller duct's velocity pressure.
  */
-export type LossRule = "table" | "elbow" | "expansion";
+type LossRule = "table" | "elbow" | "expansion";
 
 /** Smallest velocity that keeps a material moving. */
 export interface TransportRow extends ReferenceRow {

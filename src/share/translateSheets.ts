@@ -13,7 +13,7 @@ import { translators } from "./translate/translators";
 import type { Workings } from "./translate/workings";
 
 /** A formula of ours that became plain formulas, and the cells these fill. */
-export interface LiveCall {
+interface LiveCall {
   readonly sheet: string;
   readonly at: string;
   readonly formula: string; // as it stood

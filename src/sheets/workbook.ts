@@ -44,7 +44,7 @@ export interface Chart {
   readonly y: Axis & { readonly series: readonly Series[] };
 }
 
-export interface Axis {
+interface Axis {
   readonly title: string; // with its unit
 }
 

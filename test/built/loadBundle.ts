@@ -4,7 +4,7 @@ import { runInNewContext } from "node:vm";
 
 export const dist = path.join(__dirname, "../../dist");
 
-export interface Parameter {
+interface Parameter {
   readonly name: string;
   readonly description: string;
   readonly optional?: boolean;

@@ -19,6 +19,6 @@ const ErrorCode = {
   invalidReference: "#REF!",
 } as const;
 
-export const customFunctions = { Error: HostError, ErrorCode, associate: (): void => undefined };
+const customFunctions = { Error: HostError, ErrorCode, associate: (): void => undefined };
 
 Object.assign(globalThis, { CustomFunctions: customFunctions });

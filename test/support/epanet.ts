@@ -28,7 +28,7 @@ const NO_LENGTH = 1e-9; // m; EPANET refuses a pipe of no length
 /** Our pressure [Pa] in one metre of EPANET's head. */
 const headUnit = (density: number): number => (8 * density * FOOT) / (Math.PI ** 2 * MINOR);
 
-export interface EpanetAnswer {
+interface EpanetAnswer {
   readonly airflow: readonly number[]; // [m3/s] per run, in the order of the network; 0 where left out
   readonly suction: readonly number[]; // [Pa] at the upstream end; NaN where left out
   readonly fanAirflow: number; // [m3/s]

@@ -6,7 +6,7 @@ import { AIR } from "./runs";
 import { trees } from "./trees";
 
 /** What one run does in a solution. */
-export interface RunState {
+interface RunState {
   readonly airflow: number;
   readonly leak: number;
   readonly suction: number;

@@ -6,7 +6,7 @@ import { cutOff, type Network, type Run } from "./network";
 import { runLoss, type RunLoss } from "./runLoss";
 
 /** A run's losses, where it carries air that a hood asked for. [Pa] */
-export interface RunCost extends RunLoss {
+interface RunCost extends RunLoss {
   readonly entry: number; // into the hood or open end
   readonly total: number; // entry + friction + fittings + device
   readonly toFan: number; // from the run's upstream end (a hood: from the open air) to the fan inlet; discharge: to the open air

@@ -1,5 +1,5 @@
 /** Where this grid differs from Excel, for whoever will carry a sheet from one to the other. */
-export const differences: readonly string[] = [
+const differences: readonly string[] = [
   "-2^2 is -4 here and 4 in Excel. Write (-2)^2 or -(2^2), which both read alike.",
   "LOG10(x) is not understood here, where it reads as the address of a cell. Write LOG(x) or LN(x)/LN(10).",
   "LET, LAMBDA, MAP and AGGREGATE are missing here.",

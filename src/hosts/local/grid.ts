@@ -12,7 +12,7 @@ interface ViewApp {
 }
 
 /** The mounted spreadsheet. */
-export interface GridView {
+interface GridView {
   focusGrid(): void;
 }
 

@@ -15,7 +15,7 @@ export interface BookStore {
 }
 
 /** "parted": another tab has changed or cleared what is kept since this one looked. "failed": full or blocked. */
-export type KeepOutcome = "kept" | "parted" | "failed";
+type KeepOutcome = "kept" | "parted" | "failed";
 
 export interface Keeper {
   readonly load: () => Promise<OpenBook | "nothing" | "unreadable" | "failed">;

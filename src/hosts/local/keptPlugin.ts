@@ -21,7 +21,7 @@ interface PlacedFact extends Omit<Fact, "range"> {
   readonly range: GridRange;
 }
 
-export type GridRange = ReturnType<GridModel["getters"]["getRangeFromSheetXC"]>;
+type GridRange = ReturnType<GridModel["getters"]["getRangeFromSheetXC"]>;
 
 /** Changes that the grid makes to ranges when rows and columns come and go. */
 interface RangeChanges {
@@ -33,7 +33,7 @@ type GridData = ReturnType<GridModel["exportData"]> & { kept?: Kept };
 
 /** Our own command: it can be undone like the grid's. */
 export const KEEP = "KEEP_FACTS";
-export interface KeepCommand {
+interface KeepCommand {
   readonly facts: readonly Fact[];
   readonly papers: Readonly<Record<string, Paper>>;
 }

@@ -3,14 +3,14 @@ import { CellError } from "./customFunctions";
 import { errorToGrid, fromGrid, type GridMatrix, type GridValue, isGridMatrix, toGrid, transpose } from "./values";
 
 /** What functions.json says of one cell function; the rest of it concerns Excel only. */
-export interface FunctionMetadata {
+interface FunctionMetadata {
   readonly id: string;
   readonly name: string;
   readonly description: string;
   readonly parameters: readonly ParameterMetadata[];
 }
 
-export interface ParameterMetadata {
+interface ParameterMetadata {
   readonly name: string;
   readonly description?: string;
   readonly dimensionality?: "scalar" | "matrix";

@@ -10,7 +10,7 @@ export interface ReferenceTable {
   readonly rows: readonly (readonly Cell[])[];
 }
 
-export interface Column {
+interface Column {
   readonly name: string;
   readonly unit: string;
 }

@@ -32,7 +32,7 @@ export interface BlockPlace<Column extends string, Scalar extends string> {
 }
 
 /** The same addresses as formulas on any sheet write them. */
-export interface BlockText<Column extends string, Scalar extends string> {
+interface BlockText<Column extends string, Scalar extends string> {
   readonly cell: (column: Column, row: number) => string;
   readonly all: (column: Column) => string;
   readonly scalar: (name: Scalar) => string;

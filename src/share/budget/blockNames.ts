@@ -80,7 +80,7 @@ export const flowColumns = [
 ] as const;
 
 /** Columns that follow the runs to the fan in ever longer strides: which run is reached, and over how many. */
-export type Stride = `reach${number}` | `steps${number}`;
+type Stride = `reach${number}` | `steps${number}`;
 
 export type BudgetColumn = (typeof inputColumns)[number] | (typeof flowColumns)[number] | Stride;
 

@@ -24,14 +24,14 @@ export interface Reading {
   readonly checks: readonly string[];
 }
 
-export type Reader = (element: Element | null, system: UnitSystem, context: CallContext) => Reading;
+type Reader = (element: Element | null, system: UnitSystem, context: CallContext) => Reading;
 
 export interface Parameter {
   readonly needed: boolean;
   readonly read: Reader;
 }
 
-export interface Built {
+interface Built {
   readonly value: string; // in SI, or already in the user's unit where `result` is a ratio
   readonly checks?: readonly string[]; // on several arguments together
 }

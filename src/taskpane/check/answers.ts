@@ -3,7 +3,7 @@ import type { Calculated } from "../../sheets/calculated";
 import { numberIn, systemOf, tablesWith, textIn } from "./tablesIn";
 
 /** One row of an answer of BUDGET or SOLVE, in SI. */
-export interface AnswerRow {
+interface AnswerRow {
   readonly run: string;
   readonly airflow: number | null; // [m3/s]
   readonly leak: number; // [m3/s] its own; 0 where the answer has none

@@ -7,7 +7,7 @@ import { dustOfBook } from "./namedCells";
 import { type FoundTable, numberIn, systemOf, tablesWith, textIn } from "./tablesIn";
 
 /** A row of a runs table, in SI; what cannot be read is null or empty, since the functions refuse it in their own words. */
-export interface BookRun {
+interface BookRun {
   readonly name: string;
   readonly to: string;
   readonly diameter: number | null; // [m]

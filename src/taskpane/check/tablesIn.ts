@@ -15,7 +15,7 @@ export interface FoundTable {
   readonly address: (row: number, header: string) => string; // the header's own cell where there is none
 }
 
-export interface FoundHeader {
+interface FoundHeader {
   readonly name: string; // in lower case, without what stands in brackets
   readonly unit: string; // what stood in the brackets
   readonly column: number;

@@ -3,7 +3,7 @@ import type { Insertion, SheetHost } from "../../hosts/host";
 import { failureWords, NO_SHEET } from "./words";
 
 /** What became of the last wish to write into the selected cell. */
-export type InsertState =
+type InsertState =
   | { readonly step: "nothing" }
   | { readonly step: "writing" }
   | { readonly step: "asking"; readonly at: string; readonly content: Insertion }

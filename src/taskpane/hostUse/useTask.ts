@@ -3,7 +3,7 @@ import type { Watch } from "../../hosts/host";
 import { failureWords } from "./words";
 
 /** A long action: what it does, how far it is, and what it said when it ended. */
-export interface TaskState {
+interface TaskState {
   readonly running: string | null; // its name while it runs
   readonly done: number;
   readonly of: number;

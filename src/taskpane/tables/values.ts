@@ -8,7 +8,7 @@ export interface Value {
   readonly parts: readonly Part[];
 }
 
-export interface Part {
+interface Part {
   readonly cell: Cell;
   readonly unit: string;
   readonly header: string; // of its column, as REFERENCE takes it

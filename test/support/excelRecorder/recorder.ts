@@ -7,7 +7,7 @@ import { Refusal } from "./refuse";
 import { type BookState, newSheet, type SheetState } from "./state";
 
 /** How the recorder's Excel behaves; a test may change it on the way. */
-export interface Behaviour {
+interface Behaviour {
   calculate: Calculate;
   spilledFormulas: "anchor's" | "values";
   /** Called before each request is carried out, with its number; what it throws is Excel's refusal, half of the request being done. */

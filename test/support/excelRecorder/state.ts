@@ -41,7 +41,7 @@ export interface CellState {
   anchor: string | null; // of the formula that fills it
 }
 
-export interface FlagState {
+interface FlagState {
   range: string;
   type: string;
   rule: unknown;

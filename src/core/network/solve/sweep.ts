@@ -14,7 +14,7 @@ export interface Flow {
 }
 
 /** A straight line per run: value = offset + rate * suction. */
-export interface Line {
+interface Line {
   readonly offset: Float64Array; // [m3/s]
   readonly rate: Float64Array; // [m3/(s Pa)]
 }
