@@ -1,4 +1,5 @@
-import { hostile, lots } from "../support/hostile";
+import { hostile } from "../support/hostile";
+import { lots } from "../support/lots";
 import { HostError, loadBundle, readMetadata } from "./loadBundle";
 
 const SEED = 20261125;

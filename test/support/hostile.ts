@@ -1,23 +1,14 @@
 /** Arguments that nobody sane would pass, drawn by lot from a seed, the same on every machine. */
 
-/** A generator of lots in [0, 1) from a seed (mulberry32). */
-export function lots(seed: number): () => number {
-  let state = seed | 0;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
-  };
-}
+import { runColumns } from "../../src/reference/runColumns";
 
-const NUMBERS = [
+export const NUMBERS = [
   ...[0, -0, 1, -1, 2, 4, 6, 0.5, 1.5, 30, 90, 100, 350, 1000, 4005, 1e4],
   ...[5e-324, 1e-310, 2.2250738585072014e-308, 1e-300, 1e-9, 1e9, 1e154, 1e300, 1e308, 1.7976931348623157e308],
   ...[-5e-324, -1e-9, -1e308, NaN, Infinity, -Infinity, 2 ** 31, 2 ** 53, 0.1 + 0.2],
 ];
 
-const TEXTS = [
+export const TEXTS = [
   ...["", " ", "\t\n", "4", "1e5", "1,5", "0x10", "-", "NaN", "Infinity", "#N/A", "=1+1", "'", '"', "<b>x</b>"],
   ...["__proto__", "constructor", "toString", "hasOwnProperty", "prototype", "valueOf", "then", "length"],
   ...[
@@ -39,24 +30,7 @@ const TEXTS = [
   "elbow 1.5;".repeat(1000),
 ];
 
-const RUNS_HEADERS = [
-  ...[
-    "Run",
-    "To",
-    "Diameter",
-    "Length",
-    "Material",
-    "Flex",
-    "Fittings",
-    "K",
-    "Hood",
-    "Airflow",
-    "Gate",
-    "Leak",
-    "Leak open",
-  ],
-  ...["Leak shut", "Device loss", "Device airflow", "Device exponent", "Side", "run", " RUN (x) ", "Run", "", null, 7],
-];
+const RUNS_HEADERS = [...runColumns, "run", " RUN (x) ", "Run", "", null, 7];
 
 export type HostErrorClass = new (code: string, message?: string) => object;
 

@@ -1,6 +1,7 @@
 import { type FanCurve, fanCurve } from "../../src/core/fan/fanCurve";
 import type { Run } from "../../src/core/network/network";
 import { makeRun } from "./runs";
+import { lots } from "./lots";
 
 export interface SeededTree {
   readonly runs: readonly Run[];
@@ -56,15 +57,4 @@ export function seededTree(seed: number, count: number, losses: "K only" | "with
     { airflow: 0.12 * hoods[0]!, pressure: 0 },
   ]);
   return { runs: seed % 2 === 0 ? [...runs, chimney] : runs, curve };
-}
-
-/** Numbers from 0 to 1: a linear congruential generator modulo 2^32, with the constants of Numerical Recipes. */
-function lots(seed: number): () => number {
-  let state = seed >>> 0;
-  const next = (): number => {
-    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
-    return state / 2 ** 32;
-  };
-  for (let warmUp = 0; warmUp < 8; warmUp++) next();
-  return next;
 }

@@ -90,7 +90,7 @@ function takeName(
   words: readonly string[],
   kind: "hood" | "any",
 ): { family: LossFamily; rest: string[] } {
-  for (let length = words.length; length > 0; length--) {
+  for (let length = Math.min(words.length, MOST_WORDS); length > 0; length--) {
     const family = familiesByName.get(plain(words.slice(0, length).join(" ")));
     if (family !== undefined && (kind === "any" || family.kind === kind)) return { family, rest: words.slice(length) };
   }
@@ -103,6 +103,8 @@ function takeName(
 const familiesByName: ReadonlyMap<string, LossFamily> = new Map(
   lossFamilies.flatMap((family) => [family.key, ...family.aliases].map((name) => [plain(name), family] as const)),
 );
+
+const MOST_WORDS = Math.max(...[...familiesByName.keys()].map((name) => name.split(" ").length));
 
 function takeNumbers(
   argument: string,

@@ -1,5 +1,5 @@
 import { closest, distance } from "fastest-levenshtein";
-import { DomainError } from "../errors";
+import { DomainError, shown } from "../errors";
 
 export interface Named {
   readonly key: string;
@@ -59,6 +59,6 @@ export function requireNamed<Row extends Named>(
 }
 
 export function unknownName(argument: string, rows: readonly Named[], name: string, what: string): DomainError {
-  const near = nearestNames(rows, name).map((key) => `"${key}"`);
+  const near = nearestNames(rows, name).map(shown);
   return new DomainError(argument, name, `${what} (nearest: ${near.join(", ")})`);
 }

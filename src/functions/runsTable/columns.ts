@@ -23,7 +23,7 @@ export function findColumns(header: readonly Cell[]): ColumnPlaces {
     const place = names.indexOf(plain(column));
     if (place < 0) continue;
     if (names.lastIndexOf(plain(column)) !== place)
-      throw new DomainError("runs", `"${column}" twice`, "headed by each column once");
+      throw new DomainError("runs", column, "headed by each column once, not twice");
     places[column] = place;
   }
   const missing = NEEDED.find((column) => places[column] === undefined);

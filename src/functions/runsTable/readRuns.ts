@@ -1,5 +1,5 @@
 import { SEPARATOR_EXPONENT } from "../../core/devices/deviceLoss";
-import { DomainError, type Limits } from "../../core/errors";
+import { DomainError, type Limits, shown } from "../../core/errors";
 import { listCoefficient } from "../../core/fittings/fittingList";
 import { ROUGHEST } from "../../core/friction/frictionFactor";
 import { gateOpening } from "../../core/leaks/gateOpening";
@@ -66,7 +66,7 @@ export const joinedNames = (runs: readonly { readonly to: string }[]): ReadonlyS
 
 function readRun(row: number, cell: (column: RunColumn) => Cell, system: UnitSystem): TableRun {
   const name = readText(`Run of row ${row + 2}`, cell("Run"), "a name");
-  const label = `run "${name}" (row ${row + 2})`;
+  const label = `run ${shown(name)} (row ${row + 2})`;
   const said = (column: RunColumn): string => `${column} of ${label}`;
   const number = <Fallback>(
     column: RunColumn,

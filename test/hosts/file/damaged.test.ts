@@ -2,6 +2,7 @@ import { strToU8, zipSync } from "fflate";
 import { FileRefusal } from "../../../src/hosts/file/fileRefusal";
 import { readBook } from "../../../src/hosts/file/readBook";
 import { writeBook } from "../../../src/hosts/file/writeBook";
+import { lots } from "../../support/lots";
 import { partsOf, zipped } from "../../support/xlsxParts";
 import { sampleBook } from "./sampleBook";
 
@@ -15,13 +16,10 @@ beforeAll(async () => {
   whole = await writeBook(sampleBook, { title: "x" });
 });
 
-/** Numbers from 0 up to a limit, the same at every run (the minimal standard generator of Park and Miller, 1988). */
+/** Numbers from 0 up to a limit. */
 function seeded(seed: number): (limit: number) => number {
-  let state = seed;
-  return (limit) => {
-    state = (state * 48271) % 2147483647;
-    return state % limit;
-  };
+  const lot = lots(seed);
+  return (limit) => Math.floor(lot() * limit);
 }
 
 /** Reads, or refuses with a sentence; anything else that is thrown fails the test. */

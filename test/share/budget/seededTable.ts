@@ -1,26 +1,9 @@
+import { runColumns } from "../../../src/reference/runColumns";
 import type { CellValue } from "../../../src/sheets/workbook";
+import { lots } from "../../support/lots";
 
-const HEADER = [
-  "Run",
-  "To",
-  "Diameter",
-  "Length",
-  "Material",
-  "Flex",
-  "Fittings",
-  "K",
-  "Hood",
-  "Airflow",
-  "Gate",
-  "Leak",
-  "Leak open",
-  "Leak shut",
-  "Device loss",
-  "Device airflow",
-  "Device exponent",
-  "Side",
-  "Dust",
-] as const;
+/** What BUDGET reads; only GAINS asks for a device's loss when clean. */
+const HEADER = runColumns.filter((column) => column !== "Device clean loss");
 
 /** A runs table drawn by lot from a seed, the same on every machine, its rows in no order: trees with leaks, shut gates and hoods that ask for nothing. */
 export function seededTable(seed: number, count: number, units: "IP" | "SI"): CellValue[][] {
@@ -91,14 +74,3 @@ export const hardTable: CellValue[][] = [
   ["behind it", "closed main", 100, 2, "flanged end", 500, "open", 40],
   ["trunk", "fan", 200, 5, null, null, null, 10],
 ];
-
-/** Numbers from 0 to 1: a linear congruential generator modulo 2^32, with the constants of Numerical Recipes. */
-function lots(seed: number): () => number {
-  let state = seed >>> 0;
-  const next = (): number => {
-    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
-    return state / 2 ** 32;
-  };
-  for (let warmUp = 0; warmUp < 8; warmUp++) next();
-  return next;
-}

@@ -1,12 +1,8 @@
-/** Numbers that look random and are the same in every run (mulberry32, a public-domain generator). */
+import { lots } from "../../support/lots";
+
+/** Values drawn by lot from a seed. */
 export function seeded(seed: number) {
-  let state = seed;
-  const next = (): number => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
+  const next = lots(seed);
   return {
     between: (low: number, high: number): number => low + (high - low) * next(),
     /** Evenly over the orders of magnitude. */
