@@ -15,13 +15,16 @@ const dist = path.resolve(__dirname, "../dist");
 let isReady = false;
 
 /** Computes a workbook without a page: the local sheet's grid with the functions of dist/, in Node. */
-export function calculate(workbook: Workbook): Calculated {
+export const calculate = (workbook: Workbook): Calculated => calculatedOf(modelOf(workbook));
+
+/** The grid's own model of a workbook, computed. */
+export function modelOf(workbook: Workbook): library.Model {
   if (!isReady) makeReady();
   isReady = true;
   const { debug } = console;
   console.debug = () => undefined; // the grid reports each step of its loading
   try {
-    return calculatedOf(new library.Model(gridData(workbook)));
+    return new library.Model(gridData(workbook));
   } finally {
     console.debug = debug;
   }

@@ -1,23 +1,57 @@
-import { newWorkspace } from "../../test/support/epanet";
-import { colebrookOverHaaland } from "./friction";
-import { costPerRun, epanetOverOurs } from "./network";
+// npm run bench: measures, prints, and writes docs/bench.md.
+import { execFileSync } from "node:child_process";
+import { writeFileSync } from "node:fs";
+import os from "node:os";
+import path from "node:path";
+import { buildSync } from "esbuild";
+import { format } from "prettier";
+import { buildIfNeeded } from "../buildIfNeeded";
+import { recalculatedCopies } from "./clubCopy";
+import { pages } from "./pages";
+import { type Row, shownGoal, shownValue, verdict } from "./row";
+import { changedInput } from "./sheet";
+import { sizes } from "./sizes";
 
-/** Ratios of times, all taken in this one run, so that they mean the same on any machine. */
+const root = path.join(__dirname, "../..");
+const QUIET = 0.25; // of the cores in use
+const dist = path.join(root, "dist");
+
 async function bench(): Promise<void> {
-  const rows: { what: string; ratio: number; goal: string }[] = [];
-  const add = (what: string, ratio: number, goal = "") =>
-    rows.push({ what, ratio: Number(ratio.toPrecision(3)), goal });
-
-  add("Colebrook-White, exact / Haaland, one evaluation", colebrookOverHaaland(), "at most 3");
-  add("solveNetwork, cost per run: 10 runs / 100 runs", costPerRun(10));
-  add("solveNetwork, cost per run: 1000 runs / 100 runs", costPerRun(1000));
-  add("solveNetwork, cost per run: 10 000 runs / 100 runs", costPerRun(10_000), "at most 1.5");
-
-  const { fromRuns, hydraulics, solver } = epanetOverOurs(await newWorkspace(), 1000);
-  add("1000 runs: EPANET, file and hydraulics / buildNetwork and solveNetwork", fromRuns);
-  add("1000 runs: EPANET, hydraulics of a loaded model / buildNetwork and solveNetwork", hydraulics, "at least 2");
-  add("1000 runs: EPANET, hydraulics of a loaded model / solveNetwork", solver);
-  console.table(rows);
+  const load = os.loadavg()[0]! / os.cpus().length;
+  await buildIfNeeded(root, true);
+  console.debug = () => undefined; // the grid reports each step
+  const rows = [...core(), ...changedInput(), ...(await recalculatedCopies()), ...sizes(dist), ...(await pages(root))];
+  console.table(
+    rows.map((row) => ({ what: row.what, value: shownValue(row), goal: shownGoal(row), verdict: verdict(row) })),
+  );
+  writeFileSync(path.join(root, "docs/bench.md"), await format(report(rows, load), { parser: "markdown" }));
 }
 
-void bench();
+function core(): Row[] {
+  const outfile = path.join(root, "coverage/bench.js");
+  const entry = path.join(__dirname, "core.ts");
+  buildSync({ entryPoints: [entry], bundle: true, platform: "node", packages: "external", outfile });
+  const said = execFileSync(process.execPath, [outfile, dist], {
+    encoding: "utf8",
+    stdio: ["ignore", "pipe", "inherit"],
+  });
+  return JSON.parse(said) as Row[];
+}
+
+const report = (rows: readonly Row[], load: number): string => `# Measured speed
+
+Written by \`npm run bench\` on ${new Date().toISOString().slice(0, 10)}, with Node ${process.versions.node} on ${os.cpus().length} cores. When it began, ${
+  load < QUIET ? "the machine was quiet." : "the machine was busy with other work too: take its times with care."
+}
+
+A value without a unit is a ratio of two times taken in turn in the same run, so that it means the same on any machine. Seconds and sizes are those of this run.
+
+| What | Value | Goal | |
+| --- | ---: | --- | --- |
+${rows.map((row) => `| ${row.what} | ${shownValue(row)} | ${shownGoal(row)} | ${verdict(row)} |`).join("\n")}
+`;
+
+bench().catch((error: unknown) => {
+  console.error(error);
+  process.exitCode = 1;
+});

@@ -1,15 +1,12 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
-import { gzipSync } from "node:zlib";
+import { packed as packedIn, scriptsOf } from "../../scripts/bench/sizes";
 import { dist } from "./loadBundle";
 
-const KILO = 1024;
-const packed = (file: string): number => gzipSync(readFileSync(path.join(dist, file)), { level: 9 }).length / KILO;
-const scriptsOf = (page: string): string[] =>
-  [...readFileSync(path.join(dist, page), "utf8").matchAll(/<script[^>]* src="([^":]+)"/g)].map((match) => match[1]!);
+const packed = (file: string): number => packedIn(dist, file);
 
 test.each(["pane.html", "taskpane.html"])("what %s loads at first is at most 250 kB packed", (page) => {
-  const scripts = scriptsOf(page).filter((file) => file !== "functions.js");
+  const scripts = scriptsOf(dist, page).filter((file) => file !== "functions.js");
   expect(scripts).toContain("taskpane.js");
   expect(scripts.reduce((sum, file) => sum + packed(file), 0)).toBeLessThanOrEqual(250);
 });

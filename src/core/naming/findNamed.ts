@@ -15,9 +15,18 @@ export const plain = (text: string): string =>
 
 /** The row whose key or alias this is; undefined when there is none. */
 export function findNamed<Row extends Named>(rows: readonly Row[], name: string): Row | undefined {
-  const wanted = plain(name);
-  return rows.find((row) => plain(row.key) === wanted || row.aliases?.some((alias) => plain(alias) === wanted));
+  let byName = indexes.get(rows) as Map<string, Row> | undefined;
+  if (byName === undefined) {
+    byName = new Map();
+    for (const row of rows)
+      for (const one of [row.key, ...(row.aliases ?? [])]) if (!byName.has(plain(one))) byName.set(plain(one), row);
+    indexes.set(rows, byName);
+  }
+  return byName.get(plain(name));
 }
+
+/** A table never changes, and a column of cells asks it for the same few names again and again. */
+const indexes = new WeakMap<readonly Named[], Map<string, Named>>();
 
 const LONGEST_COMPARED = 60; // characters: a longer text is no misspelt name
 

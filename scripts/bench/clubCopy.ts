@@ -1,0 +1,34 @@
+import { clubCopy } from "../../src/share/clubCopy";
+import { budgetBook } from "../../src/sheets/book/budgetBook";
+import { sheetKeys } from "../../src/sheets/book/frame";
+import { hardRecalculation } from "../../test/support/hardRecalculation";
+import { hasLibreOffice } from "../../test/support/libreOffice";
+import { calculate } from "../calculate";
+import { type Row, seconds } from "./row";
+
+const WHAT = "club copy of the demo, opened and recalculated by LibreOffice, its own start not counted";
+
+/** The demo with our functions in the grid's model, and its club copy without them in LibreOffice. */
+export async function recalculatedCopies(): Promise<Row[]> {
+  const demo = budgetBook({ units: "IP", sheets: sheetKeys, contents: "example" }, { sheets: [], names: [] });
+  const live = calculate(demo);
+  const own = await timed(() => calculate(demo));
+  const rows = [seconds("the demo, read into the local sheet's grid and calculated with the functions", own)];
+  if (!hasLibreOffice) return [...rows, { ...seconds(WHAT, 0), value: null, why: "LibreOffice is not there" }];
+  const { workbook } = clubCopy(live, { kind: "formulas", date: "2000-01-01", version: "0" }).book;
+  const empty = { ...demo, sheets: [{ ...demo.sheets[0]!, cells: [{ at: "A1", formula: "=1+1" }] }], names: [] };
+  await hardRecalculation(empty);
+  const start = await timed(() => hardRecalculation(empty));
+  const copy = await timed(() => hardRecalculation(workbook));
+  return [
+    ...rows,
+    seconds("LibreOffice, from its start to its end with a single cell", start),
+    seconds(WHAT, copy - start),
+  ];
+}
+
+async function timed(job: () => unknown): Promise<number> {
+  const start = performance.now();
+  await job();
+  return (performance.now() - start) / 1000;
+}

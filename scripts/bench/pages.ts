@@ -1,0 +1,89 @@
+import { spawn } from "node:child_process";
+import { createRequire } from "node:module";
+import path from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { launchBrowser } from "../browser";
+import { serve } from "../serve";
+import { type Row, seconds } from "./row";
+
+const TIMES = 5;
+
+/** What a person waits for, in a browser that is open already: of several times the middle one. */
+export async function pages(root: string): Promise<Row[]> {
+  const browser = await launchBrowser();
+  try {
+    const start = await middle(() => firstNumber(root, browser));
+    const paint = await middle(() => firstPaint(root, browser));
+    return [
+      seconds("npm start -- --no-build, from its start to the first number in the page", start),
+      seconds("pane, from its address to its first paint", paint, { atMost: 1 }),
+    ];
+  } finally {
+    await browser.close();
+  }
+}
+
+async function middle(measure: () => Promise<number>): Promise<number> {
+  const all: number[] = [];
+  for (let time = 0; time < TIMES; time++) all.push(await measure());
+  return all.sort((one, other) => one - other)[Math.floor(TIMES / 2)]!;
+}
+
+async function firstNumber(root: string, browser: Browser): Promise<number> {
+  const { resolve } = createRequire(path.join(root, "package.json"));
+  const began = performance.now();
+  const env = { ...process.env, DISPLAY: undefined, WAYLAND_DISPLAY: undefined }; // it must not open a window of its own
+  const command = [resolve("tsx/cli"), path.join(root, "scripts/start.ts"), "--no-build"];
+  const child = spawn(process.execPath, command, { cwd: root, env, stdio: ["ignore", "pipe", "inherit"] });
+  try {
+    const address = await new Promise<string>((found, failed) => {
+      let said = "";
+      child.stdout.on("data", (text: Buffer) => {
+        said += text.toString();
+        const match = /http:\/\/\S+/.exec(said);
+        if (match !== null) found(match[0]);
+      });
+      child.on("exit", () => failed(new Error("npm start ended before it said its address")));
+    });
+    return await inPage(browser, async (page) => {
+      await page.goto(address, { waitUntil: "commit" });
+      await page.waitForFunction(
+        async () => {
+          const book = await window.ductLedgerHost?.readBook();
+          const numbers = [...(book?.shown.values() ?? [])].flatMap((cells) => [...cells.values()]);
+          return numbers.some(({ value }) => typeof value === "number");
+        },
+        undefined,
+        { timeout: 60_000, polling: "raf" },
+      );
+      return (performance.now() - began) / 1000;
+    });
+  } finally {
+    child.kill("SIGTERM");
+  }
+}
+
+async function firstPaint(root: string, browser: Browser): Promise<number> {
+  const serving = await serve(path.join(root, "dist"), 0);
+  try {
+    return await inPage(browser, async (page) => {
+      await page.goto(`${serving.address}/pane.html`);
+      await page.getByRole("tab", { name: "Start" }).waitFor();
+      const paint = await page.evaluate(() => performance.getEntriesByName("first-contentful-paint")[0]?.startTime);
+      if (paint === undefined) throw new Error("the browser told of no paint");
+      return paint / 1000;
+    });
+  } finally {
+    await serving.stop();
+  }
+}
+
+/** In a window of its own, which has nothing kept from the time before. */
+async function inPage<Value>(browser: Browser, use: (page: Page) => Promise<Value>): Promise<Value> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  try {
+    return await use(await context.newPage());
+  } finally {
+    await context.close();
+  }
+}

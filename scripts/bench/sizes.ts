@@ -1,0 +1,30 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { gzipSync } from "node:zlib";
+import { kilobytes, type Row } from "./row";
+
+const KILO = 1024;
+
+/** What a file weighs on its way to a browser. [kB] */
+export const packed = (dist: string, file: string): number =>
+  gzipSync(readFileSync(path.join(dist, file)), { level: 9 }).length / KILO;
+
+/** The scripts of our own that a page names. */
+export const scriptsOf = (dist: string, page: string): string[] =>
+  [...readFileSync(path.join(dist, page), "utf8").matchAll(/<script[^>]* src="([^":]+)"/g)].map((match) => match[1]!);
+
+const sheetsOf = (dist: string, page: string): string[] =>
+  [...readFileSync(path.join(dist, page), "utf8").matchAll(/<link[^>]* href="([^":]+)"/g)].map((match) => match[1]!);
+
+export function sizes(dist: string): Row[] {
+  const sum = (files: readonly string[]): number => files.reduce((total, file) => total + packed(dist, file), 0);
+  const local = ["index.html", ...scriptsOf(dist, "index.html"), ...sheetsOf(dist, "index.html")];
+  return [
+    kilobytes("functions.js, packed", packed(dist, "functions.js"), { atMost: 60 }),
+    kilobytes("scripts of the pane that load at first, packed", sum(scriptsOf(dist, "pane.html")), { atMost: 250 }),
+    kilobytes(
+      "local page with the grid and its pictures of signs, packed",
+      sum([...local, "functions.js", "vendor/o_spreadsheet.xml"]),
+    ),
+  ];
+}
