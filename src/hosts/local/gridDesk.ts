@@ -1,6 +1,6 @@
 import type { Workbook } from "../../sheets/workbook";
 import type { GridModel } from "./grid";
-import { gridData } from "./model";
+import { gridModel } from "./gridModel";
 import type { Notifications } from "./notifications";
 
 /** The grid on the page. Another workbook takes the place of the one that is there; whoever follows follows that one. */
@@ -24,7 +24,7 @@ export async function openDesk(
 ): Promise<GridDesk> {
   const followers = new Set<() => void>();
   const tell = (): void => followers.forEach((changed) => changed());
-  let shown = await mounted(new o_spreadsheet.Model(gridData(first)));
+  let shown = await mounted(gridModel(first));
 
   async function mounted(model: GridModel) {
     const app = new owl.App(o_spreadsheet.Spreadsheet, { props: { model, ...notifications }, templates });
@@ -46,7 +46,7 @@ export async function openDesk(
   return {
     model: () => shown.model,
     show: async (workbook) => {
-      const model = new o_spreadsheet.Model(gridData(workbook)); // if it can't be made, the old one stays
+      const model = gridModel(workbook); // if it can't be made, the old one stays
       shown.app.destroy();
       shown = await mounted(model);
       tell();

@@ -19,19 +19,21 @@ interface Answer {
   readonly act: () => void;
 }
 
-export function notificationsIn(bar: HTMLElement, backToGrid: () => void): NoticeBar {
+/**
+ * @param goBack gives the focus back to the button or the frame that asked, or to the grid where that is null
+ */
+export function notificationsIn(bar: HTMLElement, goBack: (asker: HTMLElement | null) => void): NoticeBar {
   let unanswered: (() => void) | null = null;
   const show = (text: string, answers: readonly Answer[], focused: number | null): void => {
     unanswered?.(); // a question that another pushes away is answered by its last answer
-    const asker = focused === null ? null : document.activeElement?.closest("button");
+    const asker = (focused === null ? null : document.activeElement?.closest<HTMLElement>("button, iframe")) ?? null;
     const sentence = document.createElement("p");
     sentence.textContent = text;
     const close = (act: () => void) => (): void => {
       unanswered = null;
       const focusGoes = bar.contains(document.activeElement);
       bar.hidden = true;
-      if (asker != null) asker.focus();
-      else if (focusGoes) backToGrid();
+      if (asker !== null || focusGoes) goBack(asker);
       act();
     };
     const last = answers[answers.length - 1]!.act;

@@ -6,6 +6,7 @@ import { type GridDesk, openDesk } from "./gridDesk";
 import { keeperOf, type OpenBook } from "./keeper";
 import { localHost } from "./localHost";
 import { notificationsIn } from "./notifications";
+import { paneFocus } from "./paneFocus";
 import { moveByF6, type Region } from "./regions";
 import { followSheet } from "./status";
 import { fileButtons, keptLine, type TopBar } from "./topBar";
@@ -31,7 +32,12 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   listDifferences(part("differences"));
   let desk: GridDesk | null = null;
   let workspace: Workspace | null = null;
-  const bar = notificationsIn(part("notice"), () => desk?.focus());
+  const focusPane = paneFocus(frame);
+  const bar = notificationsIn(part("notice"), (asker) => {
+    if (asker === frame) focusPane();
+    else if (asker !== null) asker.focus();
+    else desk?.focus();
+  });
   const touched = (): void => workspace?.touched();
   const deskFor = ({ workbook }: OpenBook): Promise<GridDesk> => openDesk(workbook, sheet, templates, bar, touched);
   const keeper = keeperOf(browserStore, () => crypto.randomUUID());
@@ -70,7 +76,7 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
     region(part("top"), () => top.new.focus()),
     region(part("notice"), () => part("notice").querySelector("button")?.focus()),
     region(sheet, open.focus),
-    region(part("pane"), () => frame.contentWindow?.focus()),
+    region(part("pane"), focusPane),
   ];
   moveByF6(regions, [window]);
   frame.addEventListener("load", () => {

@@ -3,7 +3,7 @@ import { calculatedOf } from "../../../src/hosts/local/calculated";
 import type { Watch } from "../../../src/hosts/host";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import type { SheetCell, Workbook } from "../../../src/sheets/workbook";
-import { bookOf, gridOf, setUpGrid, sheetOf, step } from "./gridOfOurs";
+import { bookOf, gridOf, place, setUpGrid, sheetOf, step } from "./gridOfOurs";
 
 beforeAll(setUpGrid);
 
@@ -75,6 +75,26 @@ describe("adding sheets", () => {
     expect(calculatedOf(model)).toEqual(before);
     await step(model, "REQUEST_REDO");
     expect(calculatedOf(model)).toEqual(after);
+  });
+
+  test("a running sum comes in one step, and the grid goes on after it", async () => {
+    const model = gridOf(bookOf(sheetOf(mine)));
+    const running = sheetOf(
+      [
+        { at: "A1", value: 3 },
+        { at: "A2", value: 4 },
+        { at: "B1", formula: "=SUM(A$1:A1)" },
+        { at: "B2", formula: "=SUM(A$1:A2)" },
+      ],
+      { name: "Running" },
+    );
+    expect(await append(model, watch(), () => bookOf(running))).toEqual({ added: true, sheets: ["Running"] });
+    await step(model, "REQUEST_UNDO");
+    expect(calculatedOf(model).workbook.sheets.map(({ name }) => name)).toEqual(["One"]);
+    await step(model, "REQUEST_REDO");
+    const sheetId = model.getters.getSheetIdByName("Running")!;
+    model.dispatch("UPDATE_CELL", { ...place(model, "A1"), sheetId, content: "10" });
+    expect(calculatedOf(model).shown.get("Running")!.get("B2")).toEqual({ value: 10 + 4 });
   });
 
   test.each([0, 1])("cancelled after step %d, it leaves nothing behind", async (steps) => {

@@ -3,20 +3,12 @@ import * as library from "@odoo/o-spreadsheet";
 import { createCustomFunctions } from "../../../src/hosts/local/customFunctions";
 import type { GridModel } from "../../../src/hosts/local/grid";
 import type { Desk } from "../../../src/hosts/local/desk";
-import { gridData } from "../../../src/hosts/local/model";
+import { gridModel } from "../../../src/hosts/local/gridModel";
 import { addPlugins } from "../../../src/hosts/local/plugins";
 import { registerAll } from "../../../src/hosts/local/register";
 import type { Sheet, SheetCell, Workbook } from "../../../src/sheets/workbook";
 
 Object.assign(globalThis, { o_spreadsheet: library });
-
-// The grid squishes what was done with a function that Node has from version 21 on, and every browser of today.
-const groupBy = <Item>(items: readonly Item[], keyOf: (item: Item) => string): Record<string, Item[]> => {
-  const groups: Record<string, Item[]> = {};
-  for (const item of items) (groups[keyOf(item)] ??= []).push(item);
-  return groups;
-};
-if (!("groupBy" in Object)) Object.assign(Object, { groupBy });
 
 const { customFunctions, functions } = createCustomFunctions(() => undefined);
 customFunctions.associate("TWICE", (range) =>
@@ -51,7 +43,7 @@ export function setUpGrid(): void {
 }
 
 export function gridOf(workbook: Workbook): GridModel {
-  const model = new library.Model(gridData(workbook));
+  const model = gridModel(workbook);
   model.joinSession(); // as the page does; undo needs it
   return model;
 }
