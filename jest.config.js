@@ -10,6 +10,7 @@ const suite = (displayName, folders) => ({
 });
 
 module.exports = {
+  testSequencer: "<rootDir>/test/support/slowestFirst.js",
   projects: [
     suite("unit", ["core", "reference", "functions", "sheets", "share", "hosts", "taskpane", "published"]),
     suite("built", ["built"]),

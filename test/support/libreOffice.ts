@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import os from "node:os";
 import path from "node:path";
 
@@ -11,8 +11,10 @@ export const hasLibreOffice = found("soffice", "--version") && found("pdftotext"
 
 /** The folder in which LibreOffice keeps its settings and what it writes, gone when the tests are. */
 export interface Office {
-  /** Opens a file as a person without settings would, saves it as another kind, and gives what it is asked for of that. */
-  readonly convert: (bytes: Uint8Array, filter: string, extension: string, written?: string) => Buffer;
+  /** Opens a file as a person without settings would, and saves it as another kind. */
+  readonly convert: (bytes: Uint8Array, filter: string, extension: string) => Buffer;
+  /** The same for a kind that makes several files, by their names. */
+  readonly convertAll: (bytes: Uint8Array, filter: string, extension: string) => ReadonlyMap<string, Buffer>;
   /** The text of a PDF as it stands on its pages. */
   readonly pdfPages: (pdf: Uint8Array) => string[];
   readonly close: () => void;
@@ -27,13 +29,23 @@ export function openOffice(): Office {
     if (status !== 0) throw new Error(`${command} failed: ${stderr}`);
     return stdout;
   };
+  const convertAll: Office["convertAll"] = (bytes, filter, extension) => {
+    const file = path.join(folder, "book.xlsx");
+    writeFileSync(file, bytes);
+    const profile = `-env:UserInstallation=file://${path.join(folder, "profile")}`;
+    run("soffice", [profile, "--headless", "--convert-to", `${extension}:${filter}`, "--outdir", out, file]);
+    return new Map(
+      readdirSync(out)
+        .filter((name) => name.endsWith(`.${extension}`))
+        .map((name) => [name, readFileSync(path.join(out, name))]),
+    );
+  };
   return {
-    convert: (bytes, filter, extension, written = `book.${extension}`) => {
-      const file = path.join(folder, "book.xlsx");
-      writeFileSync(file, bytes);
-      const profile = `-env:UserInstallation=file://${path.join(folder, "profile")}`;
-      run("soffice", [profile, "--headless", "--convert-to", `${extension}:${filter}`, "--outdir", out, file]);
-      return readFileSync(path.join(out, written));
+    convertAll,
+    convert: (bytes, filter, extension) => {
+      const written = convertAll(bytes, filter, extension).get(`book.${extension}`);
+      if (written === undefined) throw new Error(`soffice wrote no book.${extension}`);
+      return written;
     },
     pdfPages: (pdf) => {
       const file = path.join(folder, "pages.pdf");

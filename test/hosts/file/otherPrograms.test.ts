@@ -149,3 +149,13 @@ test("a sheet that is one chart is left out, names of formulas as well, and widt
   expect(only(book).columns).toEqual([20, 20, 8.43, 8.43, 8.43]);
   expect(only(book).tallRows).toEqual([{ row: 1, lines: 3 }]);
 });
+
+test("columns that a program leaves out have the width that it says for all others", async () => {
+  const book = await workbook({
+    sheet:
+      '<sheetFormatPr defaultColWidth="8.6796875" defaultRowHeight="15"/>' +
+      '<cols><col min="1" max="1" width="12.71"/><col min="3" max="3" width="18.71"/></cols>' +
+      data('<row r="1"><c r="A1"><v>1</v></c></row>'),
+  });
+  expect(only(book).columns).toEqual([12, 8, 18]); // 8 characters are 8 + 5/7 in the file, which LibreOffice rounds to 8.68
+});

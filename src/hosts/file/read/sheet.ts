@@ -90,7 +90,10 @@ function widths(root: XmlNode, used: number): number[] {
     if (said > MOST_WIDTHS) throw new FileRefusal(TOO_LARGE);
     for (let column = from; column <= last; column++) columns[column - 1] = charactersOf(width);
   }
-  return Array.from(columns, (width: number | undefined) => width ?? USUAL_WIDTH);
+  const { defaultColWidth } = child(root, "sheetFormatPr")?.attributes ?? {};
+  const others = numberOf(defaultColWidth); // programs leave out the columns that have it
+  const usual = others === undefined ? USUAL_WIDTH : charactersOf(others);
+  return Array.from(columns, (width: number | undefined) => width ?? usual);
 }
 
 function frozenOf(root: XmlNode): Sheet["frozen"] {
