@@ -1,0 +1,57 @@
+// `npm run mutate`: changes the source one place at a time and asks whether a test notices. docs/mutation.md tells what came out.
+import fs from "node:fs";
+import path from "node:path";
+import jestConfig from "./jest.config.js";
+
+const [unit] = jestConfig.projects;
+
+/** A part of one room is asked of that room's own tests and the published values: quicker, and no other room's luck counts. */
+const [, room] = /src[/](core|functions|share)/.exec(process.argv.slice(2).join(" ")) ?? [];
+const testFolders = room === undefined ? ["core", "functions", "published", "share"] : [room, "published"];
+
+/** What starts another engine, or computes the grid of a whole book: a second or more for each of thousands of changes. */
+const slow = [
+  "core/network/solve/otherEngine",
+  "share/largeBook",
+  "share/budget/budget",
+  "share/fixed/fingerprint",
+  "share/fixed/headWords",
+  "share/translate/engines",
+  "share/translate/grid",
+  "share/translate/rules",
+];
+
+/** They read the source as text, and a changed source is another text. */
+const readsSource = ["core/docstrings"];
+
+const leftOut = [...slow, ...readsSource].map((name) => `${name}.test.ts`);
+const tests = fs
+  .readdirSync("test", { recursive: true, encoding: "utf8" })
+  .filter((file) => file.endsWith(".test.ts") && testFolders.includes(file.split("/")[0]) && !leftOut.includes(file));
+
+export default {
+  mutate: ["src/core/**/*.ts", "src/functions/**/*.ts", "src/share/**/*.ts"],
+  testRunner: "jest",
+  jest: {
+    config: {
+      ...unit,
+      projects: [],
+      testEnvironment: path.resolve("test/support/untilFirstFailure.js"),
+      testMatch: ["<rootDir>/test/support/together.js"],
+      globals: { testsTogether: tests.sort() },
+    },
+    enableFindRelatedTests: false,
+  },
+  coverageAnalysis: "perTest",
+  ignoreStatic: true, // what is computed once on loading needs every test again for each change; these are tables and words
+  incremental: true,
+  incrementalFile: "coverage/mutation/incremental.json",
+  tempDirName: "coverage/mutating",
+  ignorePatterns: ["/dist", "/coverage", "/assets", "/docs"],
+  concurrency: 2,
+  timeoutMS: 3000,
+  reporters: ["progress-append-only", "clear-text", "json", "html"],
+  clearTextReporter: { allowColor: false, allowEmojis: false, logTests: false, reportTests: false },
+  jsonReporter: { fileName: "coverage/mutation/report.json" },
+  htmlReporter: { fileName: "coverage/mutation/report.html" },
+};
