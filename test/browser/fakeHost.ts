@@ -4,35 +4,37 @@ import type { Calculated } from "../../src/sheets/calculated";
 export interface FakeAnswers {
   readonly filled?: boolean; // the selected cell is
   readonly adds?: "refused" | "slowly" | "fails";
-  readonly repair?: { repaired: number; stillWrong: string[]; protectedSheets: string[] };
 }
 
 /**
- * A script that puts a fake sheet where the pane looks for the local one: it holds a book typed by hand and writes down
- * what it is asked, in `window.asked`.
+ * A script that puts a fake sheet where the pane looks for the local one: it holds a book typed by hand, or the one that
+ * `window.hold` was given since, and writes down what it is asked, in `window.asked`.
  */
-export function fakeHost({ workbook, shown }: Calculated, answers: FakeAnswers = {}): string {
-  const data = { workbook, shown: [...shown].map(([sheet, cells]) => [sheet, [...cells]]), answers };
-  return `(${inPage.toString()})(${JSON.stringify(data)})`;
-}
+export const fakeHost = (book: Calculated, answers: FakeAnswers = {}): string =>
+  `(${inPage.toString()})(${JSON.stringify(held(book))}, ${JSON.stringify(answers)})`;
 
-interface Data {
-  workbook: unknown;
-  shown: [string, [string, unknown][]][];
-  answers: FakeAnswers;
+/** A book as it goes into the page. */
+export const held = ({ workbook, shown }: Calculated): HeldBook => ({
+  workbook,
+  shown: [...shown].map(([sheet, cells]) => [sheet, [...cells]]),
+});
+
+export interface HeldBook {
+  readonly workbook: unknown;
+  readonly shown: [string, [string, unknown][]][];
 }
 
 /** Runs in the page; it can use nothing from around it. */
-function inPage({ workbook, shown, answers }: Data): void {
+function inPage(first: HeldBook, answers: FakeAnswers): void {
   const asked: unknown[] = [];
-  const listeners = new Set<() => void>();
+  let book = first;
   const tell = (...what: unknown[]): number => asked.push(what);
   interface FakeWatch {
     progress: (done: number, of: number, what: string) => void;
     signal: AbortSignal;
   }
-  const add = async (what: string, order: { sheets: string[] }, { progress, signal }: FakeWatch): Promise<unknown> => {
-    tell(what, order);
+  const add = async (order: { sheets: string[] }, { progress, signal }: FakeWatch): Promise<unknown> => {
+    tell("addSheets", order);
     if (answers.adds === "fails") throw new Error("the workbook is protected");
     if (answers.adds === "refused") return { added: false, why: "this book was never a club copy" };
     if (answers.adds === "slowly") {
@@ -56,7 +58,7 @@ function inPage({ workbook, shown, answers }: Data): void {
   };
   Object.assign(window, {
     asked,
-    change: () => listeners.forEach((changed) => changed()),
+    hold: (next: HeldBook) => (book = next),
     ductLedgerHost: {
       kind: "local",
       selectionAddress: async () => "B4",
@@ -66,19 +68,14 @@ function inPage({ workbook, shown, answers }: Data): void {
         if (answers.filled === true && !overwrite) return { written: false, at: "B4", why: "filled" };
         return { written: true, at: "B4" };
       },
-      addSheets: (order: { sheets: string[] }, watch: FakeWatch) => add("addSheets", order, watch),
-      readBook: async () => ({ workbook, shown: new Map(shown.map(([sheet, cells]) => [sheet, new Map(cells)])) }),
+      addSheets: add,
+      readBook: async () => ({
+        workbook: book.workbook,
+        shown: new Map(book.shown.map(([sheet, cells]) => [sheet, new Map(cells)])),
+      }),
       goTo: async (sheet: string, at: string) => void tell("goTo", sheet, at),
       shareCopy: copy,
-      repair: async () => {
-        tell("repair");
-        return answers.repair ?? { repaired: 3, stillWrong: [], protectedSheets: [] };
-      },
-      revive: (watch: FakeWatch) => add("revive", { sheets: ["Runs", "Budget"] }, watch),
-      follow: (changed: () => void) => {
-        listeners.add(changed);
-        return () => listeners.delete(changed);
-      },
+      follow: () => () => undefined,
     },
   });
 }

@@ -5,9 +5,11 @@ import {
   goTo,
   keptSays,
   type LocalPage,
+  openSheet,
   read,
   readOne,
   reload,
+  sheetNames,
   startSite,
   typeInto,
 } from "./localPage";
@@ -29,9 +31,6 @@ afterEach(() => local.close());
 
 const notice = (page: Page) => page.locator("#notice");
 const focused = (page: Page): Promise<string> => page.evaluate(() => document.activeElement?.textContent?.trim() ?? "");
-const sheetNames = (page: Page): Promise<string[]> => page.locator(".o-sheet-name").allInnerTexts();
-const openSheet = (page: Page, name: string): Promise<void> =>
-  page.locator(".o-sheet-name").getByText(name, { exact: true }).click();
 const choose = (page: Page, name: string, bytes: Buffer): Promise<void> =>
   page.locator("#chooser").setInputFiles({ name, mimeType: "application/octet-stream", buffer: bytes });
 

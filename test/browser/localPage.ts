@@ -1,5 +1,5 @@
 import path from "node:path";
-import type { Browser, Page } from "playwright-core";
+import type { Browser, FrameLocator, Page } from "playwright-core";
 import { launchBrowser } from "../../scripts/browser";
 import { serve, type Serving } from "../../scripts/serve";
 import { placeOf } from "../../src/sheets/address";
@@ -85,6 +85,14 @@ export async function reload(page: Page): Promise<void> {
 export async function keptSays(page: Page, words: RegExp): Promise<void> {
   await page.locator("#kept:not([data-state=waiting])", { hasText: words }).waitFor({ timeout: 20_000 });
 }
+
+/** The pane beside the sheet. */
+export const paneFrame = (page: Page): FrameLocator => page.frameLocator("#pane-frame");
+
+export const sheetNames = (page: Page): Promise<string[]> => page.locator(".o-sheet-name").allInnerTexts();
+
+export const openSheet = (page: Page, name: string): Promise<void> =>
+  page.locator(".o-sheet-name").getByText(name, { exact: true }).click();
 
 /** Selects a cell or a range by typing its address into the grid's own address box. */
 export async function goTo(page: Page, address: string): Promise<void> {

@@ -52,8 +52,14 @@ export function servedPane(): ServedPane {
   return { address: () => serving.address, open };
 }
 
-export const tab = (page: Page, name: string): Locator => page.getByRole("tab", { name });
-export const view = (page: Page, name: string): Locator => page.getByRole("tabpanel", { name });
+/** The pane's own page, or its frame beside the local sheet. */
+type Pane = Pick<Page, "getByRole">;
+
+export const tab = (pane: Pane, name: string): Locator => pane.getByRole("tab", { name });
+export const view = (pane: Pane, name: string): Locator => pane.getByRole("tabpanel", { name });
+export const button = (pane: Pane, name: string | RegExp): Locator => pane.getByRole("button", { name });
+export const says = (pane: Pane, words: string | RegExp): Promise<void> =>
+  pane.getByRole("status").filter({ hasText: words }).first().waitFor();
 export const hasFocus = (element: Locator): Promise<boolean> =>
   element.evaluate((node) => node === document.activeElement);
 

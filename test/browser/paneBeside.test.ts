@@ -1,0 +1,248 @@
+import fs from "node:fs";
+import type { FrameLocator, Page } from "playwright-core";
+import {
+  type BuiltSite,
+  goTo,
+  keptSays,
+  type LocalPage,
+  numberOf,
+  openSheet,
+  paneFrame,
+  read,
+  readOne,
+  sheetNames,
+  startSite,
+  typeHere,
+  typeInto,
+} from "./localPage";
+import { button, hasFocus, says, tab, view } from "./panePage";
+
+// The pane beside the real sheet, on the demo: what it says it did is read in the grid.
+
+jest.setTimeout(60_000);
+
+let site: BuiltSite;
+let local: LocalPage;
+let page: Page;
+let pane: FrameLocator;
+
+beforeAll(async () => {
+  site = await startSite();
+});
+afterAll(() => site.stop());
+
+beforeEach(async () => {
+  local = await site.open();
+  ({ page } = local);
+  pane = paneFrame(page);
+  await tab(pane, "Start").waitFor();
+});
+afterEach(async () => {
+  await local.close();
+  expect(local.complaints).toEqual([]);
+  expect(local.outside).toEqual([]);
+});
+
+/** What the grid has selected, as its own address box says. */
+const selected = (): Promise<string> => page.locator(".o-named-range-selector input").inputValue();
+const sheetShown = (): Promise<string> => page.locator(".o-sheet.active .o-sheet-name").innerText();
+
+test("Build adds the chosen sheets in the chosen units, says their names, and leaves what was there as it was", async () => {
+  await openSheet(page, "Runs");
+  const runs = await read(page, "A1:T20");
+  const before = await sheetNames(page);
+  await tab(pane, "Build").click();
+  await pane.getByRole("radio", { name: /^SI/ }).check();
+  await pane.getByRole("radio", { name: /example/ }).check();
+  await pane.getByRole("checkbox", { name: /^About/ }).uncheck();
+  await pane.getByRole("checkbox", { name: /^Leaks/ }).check();
+  await button(pane, "Add 7 sheets").click();
+  const added = ["Start 2", "Runs 2", "Fan 2", "Budget 2", "Flow 2", "Leaks 2", "Cautions 2"];
+  await says(pane, `Added 7 sheets: ${added.slice(0, -1).join(", ")} and Cautions 2.`);
+  expect(await sheetNames(page)).toEqual([...before, ...added]);
+  expect(await sheetShown()).toBe("Start 2");
+  expect((await read(page, "A5:B6")).flat()).toEqual(["Settings", "", "Units", "SI"]);
+  await openSheet(page, "Budget 2");
+  const [header, first] = await read(page, "B8:D9");
+  expect(header).toEqual(["Run", "Airflow (m³/h)", "Velocity (m/s)"]);
+  expect(numberOf(first![1])).toBeGreaterThan(0);
+  await openSheet(page, "Runs");
+  expect(await read(page, "A1:T20")).toEqual(runs);
+});
+
+test("Check lists what the grid holds and goes to the cell; mended there, it is found no more", async () => {
+  const what = "south main has 4.5 in, but drum sander, which joins it, has 5 in.";
+  const turned = "The gate of router table has its seat on the wrong side.";
+  const findings = pane.getByRole("list", { name: "Findings" });
+  await openSheet(page, "Runs");
+  await typeInto(page, "E14", "4.5");
+  await typeInto(page, "T12", "shut wrong side");
+  await openSheet(page, "Start");
+  await tab(pane, "Check").click();
+  const check = (name: string) => view(pane, "Check").getByRole("button", { name }).click();
+  await check("Check the open book");
+  await says(pane, /to look at/);
+  for (const one of [what, turned]) await findings.getByText(one, { exact: true }).waitFor();
+  await pane.locator("canvas").waitFor();
+  expect(await pane.getByRole("img", { name: /^Tree of the ducts/ }).isVisible()).toBe(true);
+  await pane.getByText("The same as a table").first().click();
+  await pane.getByRole("region", { name: "Fan and ducts in numbers" }).getByText("works here").waitFor();
+
+  await button(pane, "Go to Runs, T12").click();
+  await says(pane, "Selected T12 on the sheet Runs.");
+  expect([await sheetShown(), await selected()]).toEqual(["Runs", "T12"]);
+  await button(pane, "Go to Runs, E14").first().click();
+  await says(pane, "Selected E14 on the sheet Runs.");
+  expect(await selected()).toBe("E14");
+  await page.keyboard.press("Shift+F6"); // to the grid, whose selection it is
+  await typeHere(page, "6");
+  expect(await readOne(page, "E14")).toBe("6");
+  await pane.getByText("check again after a change").waitFor();
+  await check("Check again");
+  await findings.getByText(what).waitFor({ state: "detached" });
+  expect(await findings.getByText(turned).count()).toBe(1);
+});
+
+test("Tables puts a value and a formula into the selected cell, and asks before it writes over a filled one", async () => {
+  await page.click(".o-add-sheet");
+  await goTo(page, "C3");
+  await tab(pane, "Tables").click();
+  await pane.getByRole("combobox", { name: "Table" }).selectOption("fittings");
+  await pane.getByRole("searchbox", { name: "Search", exact: true }).fill("4-piece 1.5");
+  await pane.locator("[data-row]:visible").first().click();
+  const value = button(pane, "Insert K at 90 degrees 0.27"); // SMACNA Table A-7
+  await value.click();
+  await says(pane, "Written into C3.");
+  expect(await readOne(page, "C3")).toBe("0.27");
+
+  await typeInto(page, "C4", "mine");
+  await goTo(page, "C4");
+  await value.click();
+  await pane.getByRole("group", { name: "C4 is filled" }).waitFor();
+  expect(await hasFocus(button(pane, "Leave it"))).toBe(true);
+  await page.keyboard.press("Enter");
+  await says(pane, "C4 was left as it is.");
+  expect(await hasFocus(value)).toBe(true);
+  expect(await readOne(page, "C4")).toBe("mine");
+
+  await goTo(page, "C4");
+  await button(pane, 'Insert the formula =DUCT.LOSSCOEFFICIENT("elbow 4-piece",1.5)').click();
+  await button(pane, "Write over C4").click();
+  await says(pane, "Written into C4.");
+  expect(await readOne(page, "C4")).toBe("0.27");
+});
+
+test("Functions, by keyboard alone: the form shows the result, writes the formula, and the grid shows the number", async () => {
+  await page.click(".o-add-sheet");
+  const mine = await sheetShown();
+  await typeInto(page, "A1", "350");
+  await goTo(page, "B1");
+  await page.keyboard.press("F6");
+  expect(await hasFocus(tab(pane, "Start"))).toBe(true);
+  for (const key of ["ArrowRight", "ArrowRight"]) await page.keyboard.press(key);
+  await pane.getByText("39 functions").waitFor();
+  for (const key of ["Tab", "Tab"]) await page.keyboard.press(key);
+  expect(await hasFocus(pane.getByRole("searchbox", { name: "Search functions" }))).toBe(true);
+  await page.keyboard.type("mean velocity airflow duct");
+  await page.keyboard.press("ArrowDown");
+  await page.keyboard.press("Enter");
+  await pane.getByText(/^gives .* fpm$/).waitFor();
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("Enter");
+  await page.keyboard.press("Tab");
+  expect(await hasFocus(pane.getByRole("textbox", { name: "airflow" }))).toBe(true);
+  await page.keyboard.type(`${mine}!A1`);
+  await page.keyboard.press("Tab");
+  await page.keyboard.type("4");
+  await says(pane, "Gives 4011 fpm"); // 350 / 0.0872665 ft² = 4010.7 fpm
+  for (let i = 0; i < 4; i++) await page.keyboard.press("Tab"); // height, units, Copy, Insert
+  await page.keyboard.press("Enter");
+  await says(pane, "Written into B1.");
+  expect(numberOf(await readOne(page, "B1"))).toBeCloseTo(4010.7, 0);
+  await typeInto(page, "A1", "700");
+  expect(numberOf(await readOne(page, "B1"))).toBeCloseTo(2 * 4010.7, 0);
+});
+
+test("Functions offers the runs and the curve of the open book, and computes with its cells", async () => {
+  await openSheet(page, "Fan");
+  const [airflow, pressure] = (await read(page, "A11:B11"))[0]!; // a point of the curve itself
+  await tab(pane, "Functions").click();
+  await button(pane, /^FANPRESSURE/).click();
+  await button(pane, "Insert here …").click();
+  await button(pane, /^Take Fan!A8:B\d+$/).click();
+  await pane.getByRole("textbox", { name: "airflow" }).fill(airflow!);
+  await says(pane, `Gives ${pressure!} in.w.g.`);
+  await pane.getByRole("textbox", { name: "airflow" }).fill("Fan!A11");
+  await says(pane, `Gives ${pressure!} in.w.g.`);
+});
+
+test("Repair says that there is nothing to repair, and names the cell of a function that there is not", async () => {
+  await tab(pane, "Share").click();
+  await button(pane, "Repair #NAME?").click();
+  await says(pane, "No formula of ours stands at #NAME?, so nothing was changed.");
+  await openSheet(page, "Start");
+  await typeInto(page, "A40", "=DUCT.NOSUCH(1)");
+  await button(pane, "Repair #NAME?").click();
+  await says(pane, "Still at #NAME?: Start!A40.");
+});
+
+test("Share makes a club copy, which Open reads again and Revive turns back: the same numbers all along, and live again", async () => {
+  const numbers = async (): Promise<string[][]> => {
+    const shown: string[][] = [];
+    for (const [name, range] of [
+      ["Budget", "B8:M18"],
+      ["Flow", "B10:H20"],
+      ["Summary", "A1:H30"],
+    ] as const) {
+      await openSheet(page, name);
+      shown.push(...(await read(page, range)));
+    }
+    return shown;
+  };
+  const calls = (): Promise<number> =>
+    page.evaluate(async () => {
+      const { workbook } = await window.ductLedgerHost!.readBook();
+      return workbook.sheets
+        .flatMap(({ cells }) => cells)
+        .filter((cell) => "formula" in cell && cell.formula.includes("DUCT.")).length;
+    });
+  const [before, live] = [await numbers(), await calls()];
+  expect(live).toBeGreaterThan(0);
+  await tab(pane, "Share").click();
+  const made = async (name: string): Promise<{ name: string; bytes: Buffer }> => {
+    const [download] = await Promise.all([page.waitForEvent("download"), button(pane, name).click()]);
+    return { name: download.suggestedFilename(), bytes: fs.readFileSync(await download.path()) };
+  };
+  const values = await made("Make a copy of values");
+  await says(pane, `Made ${values.name}.`);
+  const copy = await made("Make a club copy");
+  await says(pane, `Made ${copy.name}.`);
+  expect([await calls(), await numbers()]).toEqual([live, before]); // the open budget was only read
+  await button(pane, "Revive this copy").click();
+  await says(pane, /is no club copy/);
+
+  await page
+    .locator("#chooser")
+    .setInputFiles({ name: copy.name, mimeType: "application/octet-stream", buffer: copy.bytes });
+  await keptSays(page, /^Kept in this browser\.$/);
+  expect(await calls()).toBe(0);
+  const dated = /^what comes from Flow is as of \d{4}-\d\d-\d\d$/; // the copy's own words beside a fixed table
+  expect((await numbers()).map((row) => row.map((cell) => cell.replace(dated, "")))).toEqual(before);
+
+  await openSheet(page, "Start");
+  await typeInto(page, "A40", "no file has this");
+  await button(pane, "Revive this copy").click();
+  await page.locator("#notice").waitFor();
+  await page.keyboard.press("Escape");
+  await says(pane, "You kept the copy as it is.");
+  expect(await hasFocus(button(pane, "Revive this copy"))).toBe(true);
+  await page.keyboard.press("Enter");
+  await page.locator("#notice").getByRole("button", { name: "Replace it" }).click();
+  await says(pane, /^Added \d+ sheets: Start, Runs/);
+  expect(await calls()).toBe(live);
+  expect(await numbers()).toEqual(before);
+  await openSheet(page, "Runs");
+  await typeInto(page, "D10", "600"); // the planer's
+  await openSheet(page, "Budget");
+  expect(Math.abs(numberOf(await readOne(page, "C10")) - 600)).toBeLessThanOrEqual(1); // and what its gate lets in
+});
