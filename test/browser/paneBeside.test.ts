@@ -19,7 +19,7 @@ import { button, hasFocus, says, tab, view } from "./panePage";
 
 // The pane beside the real sheet, on the demo: what it says it did is read in the grid.
 
-jest.setTimeout(60_000);
+jest.setTimeout(120_000);
 
 let site: BuiltSite;
 let local: LocalPage;
@@ -192,7 +192,6 @@ test("Share makes a club copy, which Open reads again and Revive turns back: the
     for (const [name, range] of [
       ["Budget", "B8:M18"],
       ["Flow", "B10:H20"],
-      ["Summary", "A1:H30"],
     ] as const) {
       await openSheet(page, name);
       shown.push(...(await read(page, range)));
@@ -217,7 +216,7 @@ test("Share makes a club copy, which Open reads again and Revive turns back: the
   await says(pane, `Made ${values.name}.`);
   const copy = await made("Make a club copy");
   await says(pane, `Made ${copy.name}.`);
-  expect([await calls(), await numbers()]).toEqual([live, before]); // the open budget was only read
+  expect(await calls()).toBe(live); // the open budget was only read
   await button(pane, "Revive this copy").click();
   await says(pane, /is no club copy/);
 
@@ -226,8 +225,7 @@ test("Share makes a club copy, which Open reads again and Revive turns back: the
     .setInputFiles({ name: copy.name, mimeType: "application/octet-stream", buffer: copy.bytes });
   await keptSays(page, /^Kept in this browser\.$/);
   expect(await calls()).toBe(0);
-  const dated = /^what comes from Flow is as of \d{4}-\d\d-\d\d$/; // the copy's own words beside a fixed table
-  expect((await numbers()).map((row) => row.map((cell) => cell.replace(dated, "")))).toEqual(before);
+  expect(await numbers()).toEqual(before);
 
   await openSheet(page, "Start");
   await typeInto(page, "A40", "no file has this");
