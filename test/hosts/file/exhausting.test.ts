@@ -6,7 +6,7 @@ import { partsOf } from "../../support/xlsxParts";
 import { sampleBook } from "./sampleBook";
 
 const MEGABYTES = 800; // a million cells need about 500
-jest.setTimeout(60_000);
+jest.setTimeout(120_000);
 
 const read = boundedReader(MEGABYTES);
 const TOO_LARGE = "This file unpacks to more than a workbook of budgets ever needs, so it is not opened.";
@@ -40,8 +40,8 @@ test("nearly a million cells are read", async () => {
 });
 
 test.each<[string, () => Uint8Array, string]>([
-  ["four million elements that nobody asks for", () => atTheEnd(`<x>${"<a/>".repeat(4e6)}</x>`), TOO_LARGE],
-  ["four million elements in one row", () => withCells(`<row>${"<a/>".repeat(4e6)}</row>`), TOO_LARGE],
+  ["two million elements that nobody asks for", () => atTheEnd(`<x>${"<a/>".repeat(2e6)}</x>`), TOO_LARGE],
+  ["two million elements in one row", () => withCells(`<row>${"<a/>".repeat(2e6)}</row>`), TOO_LARGE],
   ["three million attributes", () => atTheEnd(`<x${many(3e6, (index) => ` a${index}=""`)}/>`), TOO_LARGE],
   [
     "one large part that is referred to four hundred times",
