@@ -18,7 +18,7 @@ import { frictionFactor, ROUGHEST } from "./frictionFactor";
  */
 export function frictionPerLength(airflow: number, diameter: number, roughness: number, density: number): number {
   const { velocity, factor } = frictionState(airflow, diameter, roughness, density);
-  return velocity === 0 ? 0 : ((factor / diameter) * density * velocity * velocity) / 2;
+  return ((factor / diameter) * density * velocity * velocity) / 2;
 }
 
 /**

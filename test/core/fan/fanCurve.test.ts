@@ -77,6 +77,10 @@ describe("fanCurve", () => {
     [0, 1.8181818, 14.5].forEach((slope, at) => expect(slopes([0, 1], [1, 2], [2, 12])[at]).toBeCloseTo(slope, 6));
     // pressures below 0 are refused, so all stand 6 higher
     [3, 0, -11].forEach((slope, at) => expect(slopes([0, 6], [1, 7], [2, 0])[at]).toBeCloseTo(slope, 9));
+    // secants 2 and -9: (3 x 2 + 9)/2 = 7.5 is held at 6; the last end is (3 x -9 - 2)/2 = -14.5
+    [6, 0, -14.5].forEach((slope, at) => expect(slopes([0, 7], [1, 9], [2, 0])[at]).toBeCloseTo(slope, 9));
+    // secants 0 and -5: (0 + 5)/2 = 2.5 would leave a flat beginning, so it is 0; the last end is (3 x -5 - 0)/2 = -7.5
+    [0, 0, -7.5].forEach((slope, at) => expect(slopes([0, 5], [1, 5], [2, 0])[at]).toBeCloseTo(slope, 9));
   });
 
   test("passes through its points, whatever their order, and reads the same at each end", () => {
@@ -175,7 +179,7 @@ describe("fanCurve refuses", () => {
     try {
       fanPressure(curve, airflow);
     } catch (error) {
-      expect(error).toMatchObject({ from: 0.1, to: 0.5, airflow });
+      expect(error).toMatchObject({ from: 0.1, to: 0.5, airflow, message: "outside the fan curve" });
     }
   });
 

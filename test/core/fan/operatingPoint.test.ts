@@ -117,4 +117,19 @@ describe("stableCrossing", () => {
   test("a surplus that is nothing from the start is met at the start", () => {
     expect(stableCrossing(hump, (q) => -q)).toEqual({ at: 0, crossings: 1 });
   });
+
+  test("a fall onto zero and on below it is one crossing", () => {
+    expect(stableCrossing(hump, (q) => 1 - q)).toEqual({ at: 1, crossings: 1 });
+  });
+
+  test("looks from the curve's first point to its last, and nowhere else", () => {
+    const asked: number[] = [];
+    const surplus = (q: number) => {
+      asked.push(q);
+      return 1.99 - q;
+    };
+    expect(relative(stableCrossing(hump, surplus).at, 1.99)).toBeLessThan(1e-14);
+    expect(Math.min(...asked)).toBe(0);
+    expect(Math.max(...asked)).toBe(2);
+  });
 });

@@ -29,6 +29,12 @@ describe("frictionPerLength", () => {
     );
   });
 
+  // 4/pi m3/s through 1 m: V = 16/pi^2 m/s. At e/D = 0.2 and Re above 1e5 the wall alone counts: 1/sqrt(f) = -2 log10(0.2/3.7) = 2.534343,
+  // f = 0.155693; dp/L = 0.155693 x 1.2 x 2.628091 / 2 = 0.245505 Pa/m (V^2 = 256/pi^4 = 2.628091). The rest of Colebrook's sum is below 0.1 %.
+  test("takes a wall that is rough by exactly a fifth of the diameter", () => {
+    expect(relative(frictionPerLength(4 / Math.PI, 1, 0.2, 1.2), 0.245505)).toBeLessThan(1e-3);
+  });
+
   test("is nothing in still air", () => {
     expect(frictionPerLength(0, 0.1, 0.001, 1.2)).toBe(0);
   });
