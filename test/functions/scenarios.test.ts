@@ -92,6 +92,28 @@ describe("scenarios may be written", () => {
     expect(answer([["Name", "saw", "sander"], ["saw", "yes", "shut"], ["both", "on", "open"]])).toEqual(straight); // prettier-ignore
   });
 
+  test.each(["no", "Shut", "closed", "FALSE", "-", 0, false, null, ""])(
+    "with %p as the mark of a shut gate",
+    (mark) => {
+      expect(answer([["Name", "saw", "sander"], ["saw", "x", mark], ["both", "x", "x"]])).toEqual(straight); // prettier-ignore
+    },
+  );
+
+  test("as marks without names, a scenario called by the runs that it opens", () => {
+    expect(names([["sander", "saw"], ["x", "x"], ["x", 0]])).toEqual(["Scenario", "sander; saw", "sander"]); // prettier-ignore
+  });
+
+  test.each(["Scenario", "scenarios", "Name", "set"])(
+    'with "%s" over the names, whatever stands over the runs',
+    (word) => {
+      expect(answer([[word, "gates"], ["saw", "saw"], ["both", "saw; sander"]])).toEqual(straight); // prettier-ignore
+    },
+  );
+
+  test("with rows of marks that are blank or 0, which stay blank", () => {
+    expect(names([["sander", "saw"], ["x", 0], [0, 0], [null, 0], [0, "x"]])).toEqual(["Scenario", "sander", "", "", "saw"]); // prettier-ignore
+  });
+
   test("with blank rows, which stay blank", () => {
     const rows = answer([["saw"], [null], ["sander"]]);
     expect(rows[2]).toEqual(new Array(12).fill(""));

@@ -81,11 +81,11 @@ function markedRow(
   return { name: label === null ? [...open].join("; ") : labelOf(label), open };
 }
 
-/** Anything but a blank, a zero or a word for shut is a mark. */
+/** Anything but a blank, a dash, a zero or a word for shut is a mark. */
 const isMark = (cell: Cell): boolean =>
   cell !== null &&
   cell !== 0 &&
   cell !== false &&
-  !(typeof cell === "string" && ["no", "shut", "closed", "false", "-"].includes(plain(cell) || "-"));
+  !(typeof cell === "string" && ["no", "shut", "closed", "false", ""].includes(plain(cell).trim()));
 
 const labelOf = (cell: Cell): string => (cell === null || cell instanceof CellErrorValue ? "" : String(cell));
