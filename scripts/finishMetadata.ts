@@ -1,5 +1,5 @@
 import { gateConditions } from "../src/reference/gateConditions";
-import { functionFile } from "./help/files";
+import { functionFile } from "../src/taskpane/help/files";
 
 interface Parameter {
   name: string;

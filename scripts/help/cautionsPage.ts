@@ -1,3 +1,4 @@
+import { cautionsFile } from "../../src/taskpane/help/files";
 import { cautions } from "../../src/reference/cautions";
 import { sources } from "../../src/reference/sources";
 import { escaped, type HelpPage, section } from "./html";
@@ -5,7 +6,7 @@ import { escaped, type HelpPage, section } from "./html";
 export function cautionsPage(): HelpPage {
   const topics = [...new Set(cautions.map(({ topic }) => topic))];
   return {
-    file: "cautions.html",
+    file: cautionsFile,
     title: "Cautions",
     lead: "Before you reach into a gate, a duct or a fan, and before you rely on a number.",
     body: topics

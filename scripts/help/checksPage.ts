@@ -1,3 +1,4 @@
+import { checksFile } from "../../src/taskpane/help/files";
 import { publishedGroups } from "../../test/published/data";
 import { notComputed } from "../../test/published/notComputed";
 import { allowed, EXACTLY, HALF_LAST_DIGIT, type PublishedRow } from "../../test/published/row";
@@ -8,7 +9,7 @@ import { type HelpPage, list, paragraph, section, table } from "./html";
 export function checksPage(): HelpPage {
   const count = publishedGroups.reduce((sum, { rows }) => sum + rows.length, 0);
   return {
-    file: "checks.html",
+    file: checksFile,
     title: "How the numbers are checked",
     lead: `${count} numbers that others printed, beside ours. The tests refuse a release in which one of them falls outside its limit.`,
     body: [

@@ -3,7 +3,7 @@ import type { Answer, Matrix, Question } from "../../src/taskpane/functions/answ
 import type { FunctionGuide, Task } from "../../src/taskpane/functions/guide";
 import type { FunctionMetadata, FunctionsFile, ParameterMetadata } from "../../src/taskpane/functions/metadata";
 import { argumentOf, formulaText, readTyped, type Typed } from "../../src/taskpane/functions/typed";
-import { functionFile } from "./files";
+import { functionFile } from "../../src/taskpane/help/files";
 import { code, escaped, type HelpPage, list, paragraph, section, table } from "./html";
 import { mathematics } from "./mathematics";
 import { displayed, inLine } from "./tex";

@@ -1,7 +1,7 @@
 import { referenceTables } from "../../src/reference";
 import type { Task } from "../../src/taskpane/functions/guide";
 import type { FunctionsFile } from "../../src/taskpane/functions/metadata";
-import { functionFile, tableFile } from "./files";
+import { functionFile, tableFile } from "../../src/taskpane/help/files";
 import { code, type HelpPage, link, section, table } from "./html";
 
 export function indexPage(file: FunctionsFile, tasks: readonly Task[]): HelpPage {

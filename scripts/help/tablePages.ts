@@ -1,5 +1,5 @@
 import { referenceTables, type ReferenceTable } from "../../src/reference";
-import { tableFile } from "./files";
+import { tableFile } from "../../src/taskpane/help/files";
 import { code, type HelpPage, paragraph, section, table } from "./html";
 
 /** One page for each reference table: all its rows, with units in the headers and the source of each row. */

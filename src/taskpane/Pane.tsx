@@ -2,6 +2,7 @@ import { FluentProvider, Tab, TabList, makeStaticStyles, makeStyles, tokens } fr
 import { useRef, useState, type ReactElement } from "react";
 import { flushSync } from "react-dom";
 import type { SheetHost } from "../hosts/host";
+import { usualUnits } from "./build/usualUnits";
 import type { Surroundings } from "./office";
 import { stepFocus } from "./stepFocus";
 import { darkTheme, lightTheme } from "./theme";
@@ -54,6 +55,7 @@ export function Pane({ where, host }: PaneProps): ReactElement {
   const styles = useStyles();
   const theme = usePrefersDark() ? darkTheme : lightTheme;
   const [view, setView] = useState<ViewName>("Start");
+  const [units, setUnits] = useState(() => usualUnits(navigator.language));
   const leftAt = useRef<Partial<Record<ViewName, number>>>({});
 
   const show = (next: ViewName): void => {
@@ -68,10 +70,10 @@ export function Pane({ where, host }: PaneProps): ReactElement {
   };
 
   const content: Record<ViewName, ReactElement> = {
-    Start: <StartView where={where} host={host} go={go} />,
+    Start: <StartView where={where} host={host} go={go} units={units} chooseUnits={setUnits} />,
     Tables: <TablesView host={host} />,
     Functions: <FunctionsView host={host} go={go} shown={view === "Functions"} />,
-    Build: <BuildView host={host} go={go} />,
+    Build: <BuildView host={host} go={go} units={units} chooseUnits={setUnits} />,
     Check: <CheckView host={host} go={go} />,
     Share: <ShareView host={host} go={go} />,
     Cautions: <CautionsView />,

@@ -1,5 +1,8 @@
-import { createDarkTheme, createLightTheme } from "@fluentui/react-components";
+import { createDarkTheme, createLightTheme, type Theme } from "@fluentui/react-components";
 import { ochre } from "./ochre";
 
-export const lightTheme = createLightTheme(ochre);
-export const darkTheme = createDarkTheme(ochre);
+/** The library greys what one may choose until it is chosen, which reads as if one could not choose it. */
+const readable = (theme: Theme): Theme => ({ ...theme, colorNeutralForeground3: theme.colorNeutralForeground2 });
+
+export const lightTheme = readable(createLightTheme(ochre));
+export const darkTheme = readable(createDarkTheme(ochre));

@@ -36,7 +36,7 @@ export function ExampleShown({ guide, metadata }: ExampleShownProps): ReactEleme
   }, [call, metadata]);
   return (
     <>
-      <p className={styles.term}>example</p>
+      <p className={styles.term}>Example</p>
       <p className={styles.text}>{guide.example.asks}</p>
       {call.tables.map(({ range, rows }) => (
         <ResultTable

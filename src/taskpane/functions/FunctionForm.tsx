@@ -15,7 +15,7 @@ import { formulaText } from "./typed";
 import { useLiveResult } from "./useLiveResult";
 
 const useStyles = makeStyles({
-  form: { display: "flex", flexDirection: "column", gap: "10px", marginTop: "12px" },
+  form: { display: "flex", flexDirection: "column", gap: "12px" },
   field: { display: "flex", flexDirection: "column", gap: "2px" },
   line: { display: "flex", alignItems: "center", gap: "8px" },
   input: { flexGrow: 1, minWidth: 0 },

@@ -1,37 +1,26 @@
-import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { useId, useState, type ReactElement } from "react";
 import type { SheetHost } from "../../hosts/host";
 import { sourceLine } from "../check/finding";
+import { functionFile } from "../help/files";
+import { HelpLink } from "../help/HelpLink";
+import { Chevron } from "../rows/Chevron";
+import { useRowStyles } from "../rows/rowStyles";
+import { termWords } from "../rows/termWords";
 import { ExampleShown } from "./ExampleShown";
 import { FunctionForm } from "./FunctionForm";
 import type { FunctionGuide } from "./guide";
 import type { FunctionMetadata, FunctionsFile } from "./metadata";
 
 const useStyles = makeStyles({
-  item: { borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
-  head: {
-    display: "flex",
-    flexDirection: "column",
-    gap: "2px",
-    width: "100%",
-    minHeight: "44px",
-    padding: "8px 4px",
-    border: "none",
-    background: "none",
-    color: "inherit",
-    font: "inherit",
-    textAlign: "left",
-    cursor: "pointer",
-    ":hover": { backgroundColor: tokens.colorNeutralBackground1Hover },
-    ":focus-visible": { outline: `2px solid ${tokens.colorStrokeFocus2}`, outlineOffset: "-2px" },
-  },
   name: { fontWeight: tokens.fontWeightSemibold },
-  small: { fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
-  body: { padding: "4px 8px 12px", backgroundColor: tokens.colorNeutralBackground2 },
+  body: { padding: "0 8px 12px", backgroundColor: tokens.colorNeutralBackground2 },
   list: { margin: 0 },
   term: { marginTop: "8px", fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
   fact: { margin: 0 },
-  insert: { marginTop: "12px" },
+  // The link follows the form, which has a line to itself: from the button, Tab leads into the form.
+  doing: { display: "flex", flexWrap: "wrap", alignItems: "center", gap: "12px", marginTop: "12px" },
+  form: { flexBasis: "100%" },
 });
 
 interface FunctionItemProps {
@@ -45,6 +34,7 @@ interface FunctionItemProps {
 
 /** One function: what it gives; pressed, its maths, source, limits and example, and the form that writes it. */
 export function FunctionItem({ guide, metadata, file, open, host, onToggle }: FunctionItemProps): ReactElement {
+  const rows = useRowStyles();
   const styles = useStyles();
   const id = useId();
   const [form, setForm] = useState(false);
@@ -54,38 +44,43 @@ export function FunctionItem({ guide, metadata, file, open, host, onToggle }: Fu
     ["limits", guide.limits],
   ];
   return (
-    <li className={styles.item}>
+    <li className={rows.item}>
       <button
         type="button"
         data-row
-        className={styles.head}
+        className={mergeClasses(rows.head, open && rows.open)}
         aria-expanded={open}
         aria-controls={open ? id : undefined}
         onClick={onToggle}
       >
-        <span className={styles.name}>{metadata.name}</span>
-        <span className={styles.small}>{metadata.description}</span>
+        <span className={rows.words}>
+          <span className={styles.name}>{metadata.name}</span>
+          <span className={rows.small}>{metadata.description}</span>
+        </span>
+        <Chevron points={open ? "up" : "down"} />
       </button>
       {open && (
         <div id={id} className={styles.body}>
           <dl className={styles.list}>
             {facts.map(([term, fact]) => (
               <div key={term}>
-                <dt className={styles.term}>{term}</dt>
+                <dt className={styles.term}>{termWords(term)}</dt>
                 <dd className={styles.fact}>{fact}</dd>
               </div>
             ))}
           </dl>
           <ExampleShown guide={guide} metadata={metadata} />
-          <Button
-            className={styles.insert}
-            appearance={form ? "secondary" : "primary"}
-            aria-expanded={form}
-            onClick={() => setForm(!form)}
-          >
-            {form ? "Close the form" : "Insert here …"}
-          </Button>
-          {form && <FunctionForm metadata={metadata} file={file} host={host} />}
+          <div className={styles.doing}>
+            <Button appearance={form ? "secondary" : "primary"} aria-expanded={form} onClick={() => setForm(!form)}>
+              {form ? "Close the form" : "Insert here …"}
+            </Button>
+            {form && (
+              <div className={styles.form}>
+                <FunctionForm metadata={metadata} file={file} host={host} />
+              </div>
+            )}
+            <HelpLink file={functionFile(metadata.name)} of={metadata.name} />
+          </div>
         </div>
       )}
     </li>

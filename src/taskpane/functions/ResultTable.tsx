@@ -1,4 +1,4 @@
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import type { ReactElement } from "react";
 import { shownValue } from "./resultWords";
 import type { Cell } from "./answering";
@@ -14,12 +14,12 @@ const useStyles = makeStyles({
   cell: {
     padding: "2px 8px",
     textAlign: "left",
-    whiteSpace: "nowrap",
-    maxWidth: "220px",
-    overflow: "hidden",
-    textOverflow: "ellipsis",
+    verticalAlign: "top",
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
   },
+  // Words are as wide as they are, up to a width at which they go on below: nothing is cut.
+  words: { display: "block", width: "max-content", maxWidth: "144px", overflowWrap: "anywhere" },
+  number: { textAlign: "right", whiteSpace: "nowrap", fontVariantNumeric: "tabular-nums" },
   more: { margin: "0 0 4px", fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
 });
 
@@ -35,6 +35,8 @@ interface ResultTableProps {
 export function ResultTable({ label, rows, headed }: ResultTableProps): ReactElement {
   const styles = useStyles();
   const shown = rows.slice(0, MOST);
+  const isNumeric = (column: number): boolean => shown.slice(1).some((row) => typeof row[column] === "number");
+  const words = (cell: Cell): ReactElement => <span className={styles.words}>{shownValue(cell)}</span>;
   return (
     <>
       <div className={styles.frame} role="region" aria-label={label} tabIndex={0}>
@@ -44,12 +46,16 @@ export function ResultTable({ label, rows, headed }: ResultTableProps): ReactEle
               <tr key={down}>
                 {row.map((cell, across) =>
                   headed && down === 0 ? (
-                    <th key={across} scope="col" className={styles.cell}>
-                      {shownValue(cell)}
+                    <th
+                      key={across}
+                      scope="col"
+                      className={mergeClasses(styles.cell, isNumeric(across) && styles.number)}
+                    >
+                      {words(cell)}
                     </th>
                   ) : (
-                    <td key={across} className={styles.cell}>
-                      {shownValue(cell)}
+                    <td key={across} className={mergeClasses(styles.cell, typeof cell === "number" && styles.number)}>
+                      {typeof cell === "number" ? shownValue(cell) : words(cell)}
                     </td>
                   ),
                 )}

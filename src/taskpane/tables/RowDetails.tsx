@@ -3,9 +3,12 @@ import { useState, type ReactElement, type ReactNode } from "react";
 import type { Insertion, SheetHost } from "../../hosts/host";
 import type { ReferenceTable } from "../../reference";
 import { FormulaLine } from "../functions/FormulaLine";
+import { tableFile } from "../help/files";
+import { HelpLink } from "../help/HelpLink";
 import { Announced } from "../hostUse/Announced";
 import { announced, InsertOutcome } from "../hostUse/InsertOutcome";
 import { useInsert } from "../hostUse/useInsert";
+import { termWords } from "../rows/termWords";
 import { provenanceOf } from "./provenance";
 import { readyFormula } from "./readyFormula";
 import type { Row } from "./search";
@@ -15,7 +18,7 @@ import { ValueLine } from "./ValueLine";
 import { valuesInWords } from "./wording";
 
 const useStyles = makeStyles({
-  details: { padding: "4px 4px 12px", backgroundColor: tokens.colorNeutralBackground2 },
+  details: { padding: "0 8px 12px", backgroundColor: tokens.colorNeutralBackground2 },
   list: { margin: 0 },
   name: { marginTop: "8px", fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
   cell: { margin: "0 0 2px" },
@@ -43,7 +46,7 @@ export function RowDetails({ id, table, row, host }: RowDetailsProps): ReactElem
   const formula = readyFormula(table, row);
   const item = (name: string, cells: readonly ReactNode[]): ReactElement => (
     <div key={name}>
-      <dt className={styles.name}>{name}</dt>
+      <dt className={styles.name}>{termWords(name)}</dt>
       {cells.map((cell, i) => (
         <dd key={i} className={styles.cell}>
           {cell}
@@ -83,6 +86,11 @@ export function RowDetails({ id, table, row, host }: RowDetailsProps): ReactElem
         {item("how it is known", [weakness === "" ? basis : `${basis}: weak, check it before you rely on it`])}
         {item("source", [source])}
         {item("where in it", [where])}
+        {item("table", [
+          <>
+            {table.title} · <HelpLink file={tableFile(table.name)} of={`the table ${table.title}`} />
+          </>,
+        ])}
       </dl>
       <Announced sentence={copying.sentence} />
       <Announced sentence={announced(inserting)} />

@@ -5,6 +5,7 @@ import type { Copying } from "./useCopy";
 const useStyles = makeStyles({
   line: { display: "flex", alignItems: "center", flexWrap: "wrap", gap: "4px 8px", minHeight: "28px" },
   text: { flexGrow: 1, minWidth: 0 },
+  buttons: { display: "flex", gap: "8px", marginLeft: "auto" }, // they go to a line of their own together
   help: { margin: 0 },
   button: { flexShrink: 0, minWidth: "48px" },
 });
@@ -29,19 +30,21 @@ export function ValueLine({ value: { name, text, unit }, copying, insert }: Valu
           <span ref={copying.refOf(id)}>{text}</span>
           {unit !== "" && ` ${unit}`}
         </span>
-        <Button
-          size="small"
-          className={styles.button}
-          onClick={() => copying.copy(id, text)}
-          aria-label={`${word} ${spoken}`}
-        >
-          {word}
-        </Button>
-        {insert !== null && (
-          <Button size="small" className={styles.button} onClick={insert} aria-label={`Insert ${spoken}`}>
-            Insert
+        <span className={styles.buttons}>
+          <Button
+            size="small"
+            className={styles.button}
+            onClick={() => copying.copy(id, text)}
+            aria-label={`${word} ${spoken}`}
+          >
+            {word}
           </Button>
-        )}
+          {insert !== null && (
+            <Button size="small" className={styles.button} onClick={insert} aria-label={`Insert ${spoken}`}>
+              Insert
+            </Button>
+          )}
+        </span>
       </div>
       {help !== "" && <p className={styles.help}>{help}</p>}
     </>

@@ -1,19 +1,19 @@
 import { Button, Checkbox, Radio, RadioGroup, makeStyles, tokens } from "@fluentui/react-components";
 import { useState, type ReactElement } from "react";
-import type { UnitSystem } from "../../reference/quantities";
 import { sheetKeys, usualNames, type SheetKey } from "../../sheets/book/frame";
+import { Choice } from "../build/Choice";
 import { addedWords } from "../build/outcomeWords";
 import { sheetWords, usualChoice } from "../build/sheetWords";
+import { UnitsChoice } from "../build/UnitsChoice";
 import { TaskOutcome } from "../hostUse/TaskOutcome";
 import { useTask } from "../hostUse/useTask";
 import { NO_SHEET } from "../hostUse/words";
 import { Heading } from "./Heading";
 import { ShortCautions } from "./ShortCautions";
-import type { ViewProps } from "./viewProps";
+import type { UnitsProps, ViewProps } from "./viewProps";
 
 const useStyles = makeStyles({
-  group: { border: "none", margin: "0 0 12px", padding: 0, minWidth: 0 },
-  legend: { padding: 0, fontWeight: tokens.fontWeightSemibold },
+  name: { fontWeight: tokens.fontWeightSemibold },
   text: { margin: "0 0 12px" },
   buttons: { display: "flex", flexWrap: "wrap", gap: "8px" },
 });
@@ -21,10 +21,9 @@ const useStyles = makeStyles({
 const TASK = "Adding sheets";
 
 /** Adds the sheets of a budget to the open workbook. */
-export function BuildView({ host, go }: ViewProps): ReactElement {
+export function BuildView({ host, go, units, chooseUnits }: ViewProps & UnitsProps): ReactElement {
   const styles = useStyles();
   const tasking = useTask();
-  const [units, setUnits] = useState<UnitSystem>("IP");
   const [contents, setContents] = useState<"empty" | "example">("empty");
   const [chosen, setChosen] = useState<readonly SheetKey[]>(usualChoice);
   const sheets = sheetKeys.filter((key) => chosen.includes(key));
@@ -42,15 +41,8 @@ export function BuildView({ host, go }: ViewProps): ReactElement {
         Adds new sheets to the open workbook and changes none that is there. Sheets that the chosen ones lean on come
         along.
       </p>
-      <fieldset className={styles.group}>
-        <legend className={styles.legend}>Units</legend>
-        <RadioGroup value={units} onChange={(_, { value }) => setUnits(value as UnitSystem)} aria-label="Units">
-          <Radio value="IP" label="Inch-pound: in, ft, cfm, fpm, in.w.g." />
-          <Radio value="SI" label="SI: mm, m, m³/h, m/s, Pa" />
-        </RadioGroup>
-      </fieldset>
-      <fieldset className={styles.group}>
-        <legend className={styles.legend}>Contents</legend>
+      <UnitsChoice legend="Units" units={units} choose={chooseUnits} />
+      <Choice legend="Contents">
         <RadioGroup
           value={contents}
           onChange={(_, { value }) => setContents(value as "empty" | "example")}
@@ -59,9 +51,8 @@ export function BuildView({ host, go }: ViewProps): ReactElement {
           <Radio value="empty" label="Empty, for your own shop" />
           <Radio value="example" label="An invented example to try things on" />
         </RadioGroup>
-      </fieldset>
-      <fieldset className={styles.group}>
-        <legend className={styles.legend}>Sheets</legend>
+      </Choice>
+      <Choice legend="Sheets">
         {sheetKeys.map((key) => (
           <div key={key}>
             <Checkbox
@@ -69,11 +60,15 @@ export function BuildView({ host, go }: ViewProps): ReactElement {
               onChange={(_, { checked }) =>
                 setChosen(checked === true ? [...chosen, key] : chosen.filter((one) => one !== key))
               }
-              label={`${usualNames[key]}: ${sheetWords[key]}`}
+              label={
+                <>
+                  <span className={styles.name}>{usualNames[key]}</span>: {sheetWords[key]}
+                </>
+              }
             />
           </div>
         ))}
-      </fieldset>
+      </Choice>
       <div className={styles.buttons}>
         <Button appearance="primary" disabledFocusable={tasking.state.running !== null} onClick={add}>
           Add {sheets.length === 1 ? "1 sheet" : `${sheets.length} sheets`}

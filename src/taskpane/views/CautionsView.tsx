@@ -3,6 +3,8 @@ import type { ReactElement } from "react";
 import { cautions } from "../../reference/cautions";
 import { isWeak, type CautionRow } from "../../reference/schema";
 import { sources } from "../../reference/sources";
+import { cautionsFile } from "../help/files";
+import { HelpLink } from "../help/HelpLink";
 import { Heading } from "./Heading";
 
 const topics: Readonly<Record<CautionRow["topic"], string>> = {
@@ -24,6 +26,7 @@ const useStyles = makeStyles({
     backgroundColor: tokens.colorNeutralBackground2,
     fontWeight: tokens.fontWeightSemibold,
   },
+  help: { margin: 0 },
   topic: { display: "block", margin: "20px 0 4px" },
   list: { listStyleType: "none", margin: 0, padding: 0 },
   caution: { padding: "8px 0", borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
@@ -41,6 +44,9 @@ export function CautionsView(): ReactElement {
       <Heading>Cautions</Heading>
       <p className={styles.first}>
         Before you reach in: cut the power, then wait until the blade and the fan wheel stand still.
+      </p>
+      <p className={styles.help}>
+        <HelpLink file={cautionsFile} of="the cautions" />
       </p>
       {topicsInUse.map((topic) => (
         <section key={topic} aria-label={topics[topic]}>

@@ -1,6 +1,8 @@
 import { Button, Label, SearchBox, Select, makeStyles, tokens } from "@fluentui/react-components";
 import { useEffect, useId, useMemo, useRef, useState, type ReactElement } from "react";
 import { referenceTables } from "../../reference";
+import { tableFile } from "../help/files";
+import { HelpLink } from "../help/HelpLink";
 import { stepFocus } from "../stepFocus";
 import { ResultRow } from "../tables/ResultRow";
 import { entriesOf, find } from "../tables/search";
@@ -15,7 +17,8 @@ const useStyles = makeStyles({
   field: { display: "flex", flexDirection: "column", gap: "4px", marginBottom: "12px" },
   search: { maxWidth: "none" },
   hint: { fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
-  count: { margin: "0 0 4px", fontWeight: tokens.fontWeightSemibold },
+  found: { display: "flex", justifyContent: "space-between", gap: "12px", marginBottom: "4px" },
+  count: { margin: 0, fontWeight: tokens.fontWeightSemibold },
   results: { listStyleType: "none", margin: 0, padding: 0, borderTop: `1px solid ${tokens.colorNeutralStroke2}` },
   more: { marginTop: "12px" },
 });
@@ -30,6 +33,7 @@ export function TablesView({ host }: { readonly host: SheetHost | null }): React
   const [open, setOpen] = useState<unknown>(null);
   const list = useRef<HTMLUListElement>(null);
 
+  const chosen = referenceTables.find(({ name }) => name === tableName);
   const inTable = useMemo(() => entries.filter(({ table }) => [ALL, table.name].includes(tableName)), [tableName]);
   const found = useMemo(() => find(inTable, search), [inTable, search]);
   useEffect(() => setShown(AT_A_TIME), [found]);
@@ -46,9 +50,9 @@ export function TablesView({ host }: { readonly host: SheetHost | null }): React
         <Label htmlFor={`${id}-table`}>Table</Label>
         <Select id={`${id}-table`} value={tableName} onChange={(_, { value }) => setTableName(value)}>
           <option value={ALL}>All tables ({entries.length} rows)</option>
-          {referenceTables.map(({ name, title, rows }) => (
+          {referenceTables.map(({ name, title }) => (
             <option key={name} value={name}>
-              {title} ({rows.length})
+              {title}
             </option>
           ))}
         </Select>
@@ -66,9 +70,12 @@ export function TablesView({ host }: { readonly host: SheetHost | null }): React
           Words and numbers; a row must have all of them.
         </span>
       </div>
-      <p role="status" className={styles.count}>
-        {outcome}
-      </p>
+      <div className={styles.found}>
+        <p role="status" className={styles.count}>
+          {outcome}
+        </p>
+        {chosen !== undefined && <HelpLink file={tableFile(chosen.name)} of={`the table ${chosen.title}`} />}
+      </div>
       {found.length > 0 && (
         <ul ref={list} className={styles.results} aria-label="Rows">
           {found.slice(0, shown).map((entry) => (
@@ -76,6 +83,7 @@ export function TablesView({ host }: { readonly host: SheetHost | null }): React
               key={entry.id}
               entry={entry}
               open={open === entry}
+              among={chosen === undefined}
               host={host}
               onToggle={() => setOpen(open === entry ? null : entry)}
             />

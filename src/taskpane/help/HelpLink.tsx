@@ -1,0 +1,33 @@
+import { makeStyles, tokens } from "@fluentui/react-components";
+import type { ReactElement } from "react";
+import { HELP } from "./files";
+
+const useStyles = makeStyles({
+  link: {
+    color: tokens.colorBrandForegroundLink,
+    ":hover": { color: tokens.colorBrandForegroundLinkHover },
+    ":focus-visible": { outline: `2px solid ${tokens.colorStrokeFocus2}`, outlineOffset: "2px" },
+  },
+});
+
+interface HelpLinkProps {
+  readonly file: string;
+  readonly children?: string;
+  readonly of?: string; // what the page is about, for those who hear the link alone
+}
+
+/** A link to a page of the help. It opens outside the pane, which keeps what one has typed. */
+export function HelpLink({ file, children = "Help page", of }: HelpLinkProps): ReactElement {
+  const styles = useStyles();
+  return (
+    <a
+      className={styles.link}
+      href={`${HELP}/${encodeURIComponent(file)}`}
+      target="_blank"
+      rel="noopener"
+      aria-label={of === undefined ? undefined : `${children} of ${of}`}
+    >
+      {children}
+    </a>
+  );
+}
