@@ -1,17 +1,18 @@
 import { existsSync } from "node:fs";
 import path from "node:path";
-import { createElement } from "react";
-import { renderToStaticMarkup } from "react-dom/server";
 import { referenceTables } from "../../src/reference";
-import { cautionsFile, checksFile, functionFile, indexFile, tableFile } from "../../src/taskpane/help/files";
-import { HelpLink } from "../../src/taskpane/help/HelpLink";
+import {
+  cautionsFile,
+  checksFile,
+  functionFile,
+  helpAddress,
+  indexFile,
+  tableFile,
+} from "../../src/taskpane/help/files";
 import { dist, readMetadata } from "./loadBundle";
 
 /** The place that a link beside pane.html leads to, as a server would look for it. */
-function placeOf(file: string): string {
-  const markup = renderToStaticMarkup(createElement(HelpLink, { file }));
-  return path.join(dist, decodeURIComponent(/href="([^"]+)"/.exec(markup)![1]!));
-}
+const placeOf = (file: string): string => path.join(dist, decodeURIComponent(helpAddress(file)));
 
 test.each([
   ...readMetadata().functions.map(({ name }) => functionFile(name)),

@@ -19,10 +19,11 @@ interface FormulaLineProps {
   readonly formula: string;
   readonly copying: Copying;
   readonly insert: (() => void) | null;
+  readonly main?: boolean; // whether to insert it is what one came for
 }
 
 /** A formula as one types it, with the buttons that copy it and put it into the selected cell. */
-export function FormulaLine({ formula, copying, insert }: FormulaLineProps): ReactElement {
+export function FormulaLine({ formula, copying, insert, main = false }: FormulaLineProps): ReactElement {
   const styles = useStyles();
   const word = copying.wordOf(formula);
   const help = copying.helpFor(formula);
@@ -40,7 +41,12 @@ export function FormulaLine({ formula, copying, insert }: FormulaLineProps): Rea
           {word}
         </Button>
         {insert !== null && (
-          <Button size="small" onClick={insert} aria-label={`Insert the formula ${formula}`}>
+          <Button
+            size="small"
+            appearance={main ? "primary" : "secondary"}
+            onClick={insert}
+            aria-label={`Insert the formula ${formula}`}
+          >
             Insert
           </Button>
         )}

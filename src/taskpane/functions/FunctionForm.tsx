@@ -98,7 +98,7 @@ export function FunctionForm({ metadata, file, host }: FunctionFormProps): React
           headed={typeof answer.rows[0]?.[1] === "string"}
         />
       )}
-      <FormulaLine formula={formula} copying={copying} insert={() => inserting.insert({ formula })} />
+      <FormulaLine formula={formula} copying={copying} insert={() => inserting.insert({ formula })} main />
       <InsertOutcome inserting={inserting} />
       <Announced sentence={copying.sentence} />
       <Announced sentence={announced(inserting)} />

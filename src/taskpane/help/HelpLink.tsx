@@ -1,6 +1,6 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import type { ReactElement } from "react";
-import { HELP } from "./files";
+import { helpAddress } from "./files";
 
 const useStyles = makeStyles({
   link: {
@@ -22,7 +22,7 @@ export function HelpLink({ file, children = "Help page", of }: HelpLinkProps): R
   return (
     <a
       className={styles.link}
-      href={`${HELP}/${encodeURIComponent(file)}`}
+      href={helpAddress(file)}
       target="_blank"
       rel="noopener"
       aria-label={of === undefined ? undefined : `${children} of ${of}`}

@@ -1,5 +1,5 @@
-/** The help's folder, beside the pane in what the build writes. */
-export const HELP = "help";
+/** The address of a page of the help, as seen from the pane: the build writes both beside each other. */
+export const helpAddress = (file: string): string => `help/${encodeURIComponent(file)}`;
 
 /** The file of a function's page, and of a table's. */
 export const functionFile = (name: string): string => `duct-${name.toLowerCase()}.html`;

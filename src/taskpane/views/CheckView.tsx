@@ -54,6 +54,7 @@ export function CheckView({ host, go }: ViewProps): ReactElement {
   const goTo = async ({ sheet, at }: Finding): Promise<void> => {
     try {
       await host?.goTo(sheet, at);
+      setStale(stale); // what has been selected here is no change
       setGone(`Selected ${at} on the sheet ${sheet}.`);
     } catch (error) {
       setGone(failureWords(error));

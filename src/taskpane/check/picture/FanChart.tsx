@@ -46,6 +46,7 @@ export default function FanChart({ fan, system }: FanChartProps): ReactElement {
       title: { display: true, text: title, color: inks.text },
       ticks: { color: inks.text, maxTicksLimit: 6 },
       grid: { color: inks.grid },
+      border: { color: inks.text },
     });
     const chart = new Chart(canvas.current, {
       type: "scatter",

@@ -3,6 +3,7 @@ import { lazy, Suspense, type ReactElement } from "react";
 import { unitOf } from "../../../reference/quantities";
 import { ResultTable } from "../../functions/ResultTable";
 import { DuctTree } from "./DuctTree";
+import { FanKey } from "./FanKey";
 import { fanRows, treeRows } from "./pictureTables";
 import type { Picture } from "./pictureOf";
 
@@ -37,10 +38,7 @@ export function PictureShown({ picture }: { readonly picture: Picture }): ReactE
           <Suspense fallback={<p className={styles.text}>Drawing …</p>}>
             <FanChart fan={fan} system={system} />
           </Suspense>
-          <p className={styles.text}>
-            Solid line: the fan. Broken line: the ducts, leaks included. Round: where it works now. Triangles: the
-            scenarios of the sheet.
-          </p>
+          <FanKey fan={fan} system={system} />
           <details>
             <summary className={styles.numbers}>The same as a table</summary>
             <ResultTable label="Fan and ducts in numbers" rows={fanRows(fan, system)} headed />
@@ -51,7 +49,8 @@ export function PictureShown({ picture }: { readonly picture: Picture }): ReactE
         Velocities
       </Subtitle2>
       <p className={styles.text}>
-        From the fan outwards, in {velocity}. A broken line: its dust settles. A grey one: shut.
+        From the fan outwards, in {velocity}; a thicker line is a wider pipe. Broken: too slow, so that dust settles.
+        Grey: shut.
       </p>
       <DuctTree runs={runs} system={system} />
       <details>

@@ -16,8 +16,8 @@ export function useInks(): Inks {
   const dark = useMedia("(prefers-color-scheme: dark)");
   const forced = useMedia("(forced-colors: active)");
   return useMemo(() => {
-    if (forced)
-      return { text: "CanvasText", grid: "GrayText", fan: "Highlight", ducts: "CanvasText", ground: "Canvas" };
+    // forced colours have no faint one, and grid lines as strong as the curves would hide them
+    if (forced) return { text: "CanvasText", grid: "Canvas", fan: "Highlight", ducts: "CanvasText", ground: "Canvas" };
     const theme = dark ? darkTheme : lightTheme;
     return {
       text: theme.colorNeutralForeground1,
