@@ -18,11 +18,14 @@ const useStyles = makeStyles({
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
   },
   // Words are as wide as they are, up to a width at which they go on below: nothing is cut.
-  words: { display: "block", width: "max-content", maxWidth: "144px", overflowWrap: "anywhere" },
+  words: { display: "block", width: "max-content", maxWidth: "112px", overflowWrap: "break-word" },
+  heading: { display: "inline-block", maxWidth: "72px" }, // a unit goes below its quantity
+  sentence: { maxWidth: "240px" },
   number: { textAlign: "right", whiteSpace: "nowrap", fontVariantNumeric: "tabular-nums" },
   more: { margin: "0 0 4px", fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
 });
 
+const LONG = 40; // characters of a note rather than a name
 const MOST = 48; // rows: a whole table of runs
 
 interface ResultTableProps {
@@ -36,7 +39,10 @@ export function ResultTable({ label, rows, headed }: ResultTableProps): ReactEle
   const styles = useStyles();
   const shown = rows.slice(0, MOST);
   const isNumeric = (column: number): boolean => shown.slice(1).some((row) => typeof row[column] === "number");
-  const words = (cell: Cell): ReactElement => <span className={styles.words}>{shownValue(cell)}</span>;
+  const words = (cell: Cell, look = ""): ReactElement => {
+    const text = shownValue(cell);
+    return <span className={mergeClasses(styles.words, text.length > LONG && styles.sentence, look)}>{text}</span>;
+  };
   return (
     <>
       <div className={styles.frame} role="region" aria-label={label} tabIndex={0}>
@@ -51,7 +57,7 @@ export function ResultTable({ label, rows, headed }: ResultTableProps): ReactEle
                       scope="col"
                       className={mergeClasses(styles.cell, isNumeric(across) && styles.number)}
                     >
-                      {words(cell)}
+                      {words(cell, styles.heading)}
                     </th>
                   ) : (
                     <td key={across} className={mergeClasses(styles.cell, typeof cell === "number" && styles.number)}>

@@ -1,5 +1,5 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
-import { useId, type ReactElement } from "react";
+import type { ReactElement } from "react";
 import { Chevron } from "../rows/Chevron";
 import { useRowStyles } from "../rows/rowStyles";
 
@@ -11,27 +11,16 @@ interface WayRowProps {
   readonly follow: () => void;
 }
 
-/** A way into a view: the whole row is its button, called by its title and described by its text. */
+/** A way into a view: the whole row is its button. */
 export function WayRow({ title, text, follow }: WayRowProps): ReactElement {
   const rows = useRowStyles();
   const styles = useStyles();
-  const id = useId();
   return (
     <li className={rows.item}>
-      <button
-        type="button"
-        className={rows.head}
-        aria-labelledby={`${id}-title`}
-        aria-describedby={`${id}-text`}
-        onClick={follow}
-      >
+      <button type="button" className={rows.head} onClick={follow}>
         <span className={rows.words}>
-          <span id={`${id}-title`} className={styles.title}>
-            {title}
-          </span>
-          <span id={`${id}-text`} className={rows.small}>
-            {text}
-          </span>
+          <span className={styles.title}>{title}</span>
+          <span className={rows.small}>{text}</span>
         </span>
         <Chevron points="onward" />
       </button>
