@@ -19,7 +19,7 @@ const useStyles = makeStyles({
   },
   // Words are as wide as they are, up to a width at which they go on below: nothing is cut.
   words: { display: "block", width: "max-content", maxWidth: "112px", overflowWrap: "break-word" },
-  heading: { display: "inline-block", maxWidth: "72px" }, // a unit goes below its quantity
+  heading: { display: "inline-block", maxWidth: "72px", whiteSpace: "normal" }, // a unit goes below its quantity
   sentence: { maxWidth: "240px" },
   number: { textAlign: "right", whiteSpace: "nowrap", fontVariantNumeric: "tabular-nums" },
   more: { margin: "0 0 4px", fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
