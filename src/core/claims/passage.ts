@@ -44,7 +44,6 @@ export function passageLoss(airflow: number, passage: Passage): number {
 export function mostAirflow(pressure: number, passage: Passage): number {
   requireWithin("pressure", pressure, { above: 0 }, "Pa");
   const { diameter, entry, density } = passage;
-  requireWithin("entry", entry, { above: 0 }, "");
   const withoutFriction = sectionArea(diameter, null) * Math.sqrt((2 * pressure) / (entry * density));
   return fallingRoot((airflow) => pressure - passageLoss(airflow, passage), 0, 2 * withoutFriction);
 }

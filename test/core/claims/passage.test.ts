@@ -35,6 +35,11 @@ describe("mostAirflow", () => {
     expect(relative(mostAirflow(1000, bareEnd), 0.3324856)).toBeLessThan(1e-6);
   });
 
+  // Six times thinner air, 0.2 kg/m3, moves sqrt(6) times as fast: 0.3324856 x 2.4494897 = 0.8144201 m3/s.
+  test("through a bare end in the thinnest air: 1000 Pa draw 0.8144201 m³/s", () => {
+    expect(relative(mostAirflow(1000, { ...bareEnd, density: 0.2 }), 0.8144201)).toBeLessThan(1e-6);
+  });
+
   test("takes the whole pressure, and more pressure draws more", () => {
     fc.assert(
       fc.property(pressures, passages, (pressure, passage) => {
@@ -50,6 +55,7 @@ describe("mostAirflow", () => {
   test.each([
     [0, bareEnd, "pressure must be above 0 Pa; got 0"],
     [100, { ...bareEnd, entry: 0 }, "entry must be above 0; got 0"],
+    [100, { ...bareEnd, entry: -1 }, "entry must be above 0; got -1"],
     [100, { ...bareEnd, length: -1 }, "length must be at least 0 m; got -1"],
     [100, { ...bareEnd, diameter: 0 }, "diameter must be above 0 m; got 0"],
   ])("refusal %#", (pressure, passage, message) => {

@@ -67,6 +67,12 @@ describe("ownLeak", () => {
 
   test("is nothing without an opening", () => {
     expect(leak(0, 0.5, 1000)).toBe(0);
+    expect(leak(0, 0, -1000)).toBe(0); // behind the fan the duct presses: no square root of that
+  });
+
+  test("refuses an opening that, contracted, is exactly the duct", () => {
+    const area = ((Math.PI / 4) * 0.1 * 0.1) / 0.6;
+    expect(() => leak(area, 0.1, 100)).toThrow("must be smaller than the duct itself (area in m²); got 0.01308997");
   });
 
   // 0.6 x area = pi/4 x 0.1^2 at 0.0130900 m2
