@@ -41,6 +41,10 @@ describe("findNamed", () => {
   test.each(["branches", "elbow", "", "smooth"])("does not guess %p", (name) => {
     expect(findNamed(rows, name)).toBeUndefined();
   });
+
+  test("takes the first of two rows that share a name", () => {
+    expect(findNamed([{ key: "fan" }, { key: "blower", aliases: ["FAN"] }], "fan")?.key).toBe("fan");
+  });
 });
 
 describe("nearestNames", () => {
@@ -52,6 +56,20 @@ describe("nearestNames", () => {
     ["why", "branch"], // one letter from the alias "wye"
   ])("puts the right one first for %p: %p", (name, key) => {
     expect(nearestNames(rows, name)[0]).toBe(key);
+  });
+
+  // Letters changed, put in or left out, counted by hand. A name of several words counts as its nearest word, one letter farther; each
+  // word of three letters or more that both have counts for it by two; a beginning counts as the name itself.
+  test.each<[string, string, string[]]>([
+    ["a beginning before 2 letters", "stra", ["strut", "straight pipe"]],
+    ["nothing typed: the shortest", "", ["main", "fan"]],
+    ["1 of a word and one more, before 3", "abcdeg", ["abcxyz", "abcdef other"]],
+    ["1 before 1 of a word and one more", "abcdeg", ["abcdef other", "abcdxg"]],
+    ["5 of a word and one more, less 2, before 5", "elbow left", ["elvvvvveft", "round elbow"]],
+    ["1 before 2: a word of two letters is no help", "ab of", ["zz of", "ab xf"]],
+  ])("puts the last one first: %s", (_, name, keys) => {
+    const table = keys.map((key) => ({ key }));
+    expect(nearestNames(table, name)).toEqual([...keys].reverse());
   });
 
   test("gives three names at most, each a key, and copes with any text", () => {

@@ -39,6 +39,14 @@ describe("tradeSize", () => {
     }
   });
 
+  // A series of our own, in whole metres: 1e-9 of 10 m is 1e-8 m.
+  test("what counts as the same size grows with it", () => {
+    expect(tradeSize(10 + 5e-9, "up", [10, 12])).toBe(10);
+    expect(tradeSize(10 + 2e-8, "up", [10, 12])).toBe(12);
+    expect(tradeSize(11 + 2e-9, "nearest", [10, 12])).toBe(10);
+    expect(tradeSize(11 + 2e-8, "nearest", [10, 12])).toBe(12);
+  });
+
   test("of two equally near sizes the smaller is taken", () => {
     for (const sizes of [inches, stockDiameters("SI")]) {
       sizes.slice(1).forEach((above, index) => {
