@@ -15,6 +15,20 @@ describe("fallingRoot", () => {
     expect(Math.abs(fallingRoot(f, low, high) - root)).toBeLessThan(1e-14 * Math.max(1, Math.abs(root)));
   });
 
+  // Halving needs a place for each of 53 binary digits; Ridders doubles the right digits with every two (Ridders 1979).
+  test.each<[string, (x: number) => number, number, number]>([
+    ["a straight line", (x) => 3 - 2 * x, 0, 10],
+    ["the square root of 2", (x) => 2 - x * x, 0, 5],
+    ["cos x = x", (x) => Math.cos(x) - x, 0, 1],
+    ["a square root between large numbers", (x) => 2e10 - x * x, 1e5, 3e5],
+  ])("looks only between its ends, and in 20 places at most, for %s", (_, f, low, high) => {
+    const asked: number[] = [];
+    fallingRoot((x) => (asked.push(x), f(x)), low, high);
+    expect(asked.length).toBeLessThanOrEqual(20);
+    expect(Math.min(...asked)).toBe(low);
+    expect(Math.max(...asked)).toBe(high);
+  });
+
   test("gives an end that is a root itself", () => {
     expect(fallingRoot((x) => -x, 0, 5)).toBe(0);
     expect(fallingRoot((x) => 5 - x, 0, 5)).toBe(5);
