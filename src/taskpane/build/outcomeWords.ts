@@ -1,4 +1,4 @@
-import type { AddOutcome, CopyOutcome, RepairOutcome } from "../../hosts/host";
+import type { AddOutcome, CopyOutcome, RepairOutcome, SheetHost } from "../../hosts/host";
 import { count } from "../hostUse/words";
 
 /** A list as one says it: "Runs, Fan and Budget". */
@@ -13,20 +13,29 @@ export const addedWords = (outcome: AddOutcome): string[] =>
       ]
     : [sentence(outcome.why)];
 
+export const revivedWords = (outcome: AddOutcome): string[] => [
+  outcome.added ? `Live again: ${listWords(outcome.sheets)}.` : sentence(outcome.why),
+];
+
 const MOST_NAMED = 12;
 
-export function copiedWords(outcome: CopyOutcome): string[] {
+const WHERE: Readonly<Record<SheetHost["kind"], string>> = {
+  excel: "It opens as a new workbook.",
+  local: "It lies among your browser's downloads.",
+};
+
+export function copiedWords(outcome: CopyOutcome, kind: SheetHost["kind"]): string[] {
   if (!outcome.made) return [sentence(outcome.why)];
   const { name, live, fixed, untranslated } = outcome;
   const more = untranslated.length - MOST_NAMED;
   return [
-    `Made ${name}.`,
-    `${count(live, "cell recalculates", "cells recalculate")} there; ${count(fixed, "stays", "stay")} as now.`,
+    `Made ${name}. ${WHERE[kind]}`,
+    `${count(live, "cell recalculates", "cells recalculate")} there; ${count(fixed, "keeps its present number", "keep their present numbers")}.`,
     ...(untranslated.length === 0
       ? []
       : [`${count(untranslated.length, "cell", "cells")} could not be translated and stay at their last value:`]),
     ...untranslated.slice(0, MOST_NAMED).map(sentence),
-    ...(more > 0 ? [`And ${more} more; the copy's last sheet lists them all.`] : []),
+    ...(more > 0 ? [`And ${more} more; the copy's first sheet lists them all.`] : []),
   ];
 }
 

@@ -3,8 +3,12 @@ export const NO_SHEET =
   "No sheet is open beside this pane. In Excel, or in the local sheet that npm start opens, this button works.";
 
 /** What went wrong, in one sentence, whatever was thrown. */
-export const failureWords = (error: unknown): string =>
-  `It did not work: ${error instanceof Error && error.message !== "" ? error.message.replace(/[.\s]+$/, "") : "the sheet did not answer"}.`;
+export function failureWords(error: unknown): string {
+  // an error of the page around the pane is no instance of the pane's own class
+  const message = (error as { readonly message?: unknown } | null | undefined)?.message;
+  const why = typeof message === "string" ? message.replace(/[.\s]+$/, "") : "";
+  return `It did not work: ${why || "the sheet did not answer"}.`;
+}
 
 export const count = (number: number, one: string, many: string): string =>
   `${number.toLocaleString("en-GB")} ${number === 1 ? one : many}`;

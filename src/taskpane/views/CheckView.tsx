@@ -2,7 +2,8 @@ import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { useEffect, useState, type ReactElement } from "react";
 import { checkBook } from "../check/checkBook";
 import type { Finding } from "../check/finding";
-import { FindingItem } from "../check/FindingItem";
+import { byReason } from "../check/byReason";
+import { FindingGroupItem } from "../check/FindingGroupItem";
 import { type Picture, pictureOf } from "../check/picture/pictureOf";
 import { PictureShown } from "../check/picture/PictureShown";
 import { calculate } from "../functions/pageCalculator";
@@ -81,8 +82,8 @@ export function CheckView({ host, go }: ViewProps): ReactElement {
             {gone}
           </p>
           <ul className={styles.list} aria-label="Findings">
-            {checked.findings.map((finding, i) => (
-              <FindingItem key={i} finding={finding} goTo={() => void goTo(finding)} />
+            {byReason(checked.findings).map((group, i) => (
+              <FindingGroupItem key={i} group={group} goTo={(finding) => void goTo(finding)} />
             ))}
           </ul>
           {typeof checked.picture === "string" ? (

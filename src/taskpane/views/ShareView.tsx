@@ -1,7 +1,7 @@
 import { Button, Subtitle2, makeStyles } from "@fluentui/react-components";
 import type { ReactElement, ReactNode } from "react";
 import type { SheetHost, Watch } from "../../hosts/host";
-import { addedWords, copiedWords, repairedWords } from "../build/outcomeWords";
+import { copiedWords, repairedWords, revivedWords } from "../build/outcomeWords";
 import { TaskOutcome } from "../hostUse/TaskOutcome";
 import { useTask } from "../hostUse/useTask";
 import { NO_SHEET } from "../hostUse/words";
@@ -27,31 +27,31 @@ interface Action {
 const actions: readonly Action[] = [
   {
     title: "A copy for the club",
-    text: "A new workbook in which everything that can be is a plain formula, so that it recalculates in any spreadsheet without these functions. A sheet at its end lists what had to stay a value, and why.",
+    text: "A new workbook of plain formulas, which recalculates in any spreadsheet without these functions. Its first sheet lists what had to stay a number, and why.",
     button: "Make a club copy",
     name: "Making the club copy",
-    work: async (host, watch) => copiedWords(await host.shareCopy("formulas", watch)),
+    work: async (host, watch) => copiedWords(await host.shareCopy("formulas", watch), host.kind),
   },
   {
     title: "A copy of values",
     text: "A new workbook of numbers and words alone: for printing, or for somebody who should change nothing.",
     button: "Make a copy of values",
     name: "Making the copy of values",
-    work: async (host, watch) => copiedWords(await host.shareCopy("values", watch)),
+    work: async (host, watch) => copiedWords(await host.shareCopy("values", watch), host.kind),
   },
   {
     title: "Repair",
-    text: "Formulas that stand at #NAME? were calculated while the functions were not there. This enters them again and leaves values and formats alone.",
+    text: "A formula shows #NAME? if it was calculated while these functions were missing. This enters such formulas again and leaves values and formats alone.",
     button: "Repair #NAME?",
     name: "Repairing",
     work: async (host, watch) => repairedWords(await host.repair(watch)),
   },
   {
     title: "Revive a club copy",
-    text: "Turns an open club copy back into a live budget, in new sheets or a new workbook, as far as the copy recorded how.",
+    text: "Turns a club copy that is open back into a live budget, with the inputs as they stand in it.",
     button: "Revive this copy",
     name: "Reviving the copy",
-    work: async (host, watch) => addedWords(await host.revive(watch)),
+    work: async (host, watch) => revivedWords(await host.revive(watch)),
   },
 ];
 

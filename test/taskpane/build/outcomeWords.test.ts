@@ -1,4 +1,10 @@
-import { addedWords, copiedWords, listWords, repairedWords } from "../../../src/taskpane/build/outcomeWords";
+import {
+  addedWords,
+  copiedWords,
+  listWords,
+  repairedWords,
+  revivedWords,
+} from "../../../src/taskpane/build/outcomeWords";
 
 test("a list is said with commas and an and", () => {
   expect([[], ["Runs"], ["Runs", "Fan"], ["Runs", "Fan", "Budget"]].map(listWords)).toEqual([
@@ -19,15 +25,24 @@ test("sheets that were added are named; a reason becomes a sentence", () => {
 
 test("a copy says what lives, what stays, and what could not be translated, the first twelve by name", () => {
   const untranslated = Array.from({ length: 14 }, (_, i) => `Flow!B${i}: no formula for it`);
-  const words = copiedWords({ made: true, name: "Copy.xlsx", live: 1412, fixed: 1, untranslated });
+  const words = copiedWords({ made: true, name: "Copy.xlsx", live: 1412, fixed: 1, untranslated }, "local");
   expect(words.slice(0, 3)).toEqual([
-    "Made Copy.xlsx.",
-    "1,412 cells recalculate there; 1 stays as now.",
+    "Made Copy.xlsx. It lies among your browser's downloads.",
+    "1,412 cells recalculate there; 1 keeps its present number.",
     "14 cells could not be translated and stay at their last value:",
   ]);
   expect(words).toHaveLength(3 + 12 + 1);
   expect(words.at(-1)).toMatch(/^And 2 more/);
-  expect(copiedWords({ made: false, why: "Nothing to copy." })).toEqual(["Nothing to copy."]);
+  expect(copiedWords({ made: true, name: "Copy", live: 1, fixed: 2, untranslated: [] }, "excel")).toEqual([
+    "Made Copy. It opens as a new workbook.",
+    "1 cell recalculates there; 2 keep their present numbers.",
+  ]);
+  expect(copiedWords({ made: false, why: "Nothing to copy." }, "excel")).toEqual(["Nothing to copy."]);
+});
+
+test("a copy that lives again names its sheets; one that can't says why", () => {
+  expect(revivedWords({ added: true, sheets: ["Runs", "Fan"] })).toEqual(["Live again: Runs and Fan."]);
+  expect(revivedWords({ added: false, why: "you kept the copy as it is" })).toEqual(["You kept the copy as it is."]);
 });
 
 test("a repair says what it did, what it could not and what it left alone", () => {

@@ -39,13 +39,14 @@ test("shows a range that stands for itself, and nothing for a row without values
 
 // The printed figures: SMACNA Table A-7 (0.27 at r/D 1.5), and the transport velocities as the two books have them.
 test.each([
-  ["fittings", "elbow 4-piece 1.5", ["r/D: 1.5", "K at 90 degrees: 0.27"]],
+  ["fittings", "elbow 4-piece 1.5", ["bend radius / diameter (r/D): 1.5", "K at 90 degrees: 0.27"]],
   ["hoods", "flanged end", ["loss coefficient K: 0.5"]],
   [
     "transport",
     "average industrial dust",
     ["keeps moving from: 17.78 m/s = 3500 fpm", "nothing gained above: 20.32 m/s = 4000 fpm"],
   ],
+  ["units", "length in", ["one of it is: 0.0254 m"]], // the inch is 25.4 mm by definition
   ["filters", "cyclone pressure drop", ["quantity: pressure drop", "range: 248.8 to 1493 Pa = 1 to 6 in.w.g."]],
 ])("in the table %s, %s reads as words with units", (name, key, lines) => expect(real(name, key)).toEqual(lines));
 

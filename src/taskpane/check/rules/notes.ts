@@ -14,7 +14,10 @@ export const notes: Rule = (book) =>
         .map((note) => ({
           rule: "A note",
           what: `${row.run}: ${note}.`,
-          why: of === "BUDGET" ? "A note of the design pass." : "A note of what really flows.",
+          why:
+            of === "BUDGET"
+              ? "Said of the budget, in which every hood gets what it asks for."
+              : "Said of what the fan really gives through the open gates.",
           source: `the Note column of ${of}`,
           sheet,
           at: row.at("note"),
