@@ -236,7 +236,7 @@ test("Share makes a club copy, which Open reads again and Revive turns back: the
   expect(await hasFocus(button(pane, "Revive this copy"))).toBe(true);
   await page.keyboard.press("Enter");
   await page.locator("#notice").getByRole("button", { name: "Replace it" }).click();
-  await says(pane, /^Added \d+ sheets: Start, Runs/);
+  await says(pane, /^Live again: Start, Runs/);
   expect(await calls()).toBe(live);
   expect(await numbers()).toEqual(before);
   await openSheet(page, "Runs");
