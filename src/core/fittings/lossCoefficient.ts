@@ -112,7 +112,7 @@ function outside(
   family: LossFamily,
   argument: Axis,
   limits: { atLeast: number; atMost: number },
-  given: number | null,
+  given: number,
 ): DomainError {
   const byDiameter = argument === "shape" && family.shape?.quantity === "diameter";
   const scale = byDiameter ? 1000 : 1; // a diameter is said in mm and in inches: the core does not know the call's units
@@ -120,14 +120,14 @@ function outside(
   const inches = byDiameter ? ` (${round(limits.atLeast / INCH)} to ${round(limits.atMost / INCH)} in)` : "";
   const reach = `from ${round(limits.atLeast * scale)} to ${round(limits.atMost * scale)}${unit}${inches}`;
   const axis = (family[argument]?.name ?? argument) + turnHint(family, argument, given);
-  return new DomainError(argument, given === null ? null : given * scale, `${reach} for "${family.key}" (${axis})`);
+  return new DomainError(argument, given * scale, `${reach} for "${family.key}" (${axis})`);
 }
 
 const INCH = unitOf("diameter", "IP").factor;
 const round = (value: number): number => Number(value.toPrecision(3));
 
 /** "elbow 45" is read as a shape of 45: whoever wrote that meant the turn. */
-function turnHint(family: LossFamily, argument: Axis, given: number | null): string {
-  if (family.rule !== "elbow" || argument !== "shape" || given === null || given < 10) return "";
+function turnHint(family: LossFamily, argument: Axis, given: number): string {
+  if (family.rule !== "elbow" || argument !== "shape" || given < 10) return "";
   return `; a turn comes after it, as in "${family.key} ${family.shape?.usual ?? 1.5} ${given}"`;
 }

@@ -112,6 +112,42 @@ describe("parseFittingList reads", () => {
   });
 });
 
+/** The names that a refusal of this text offers. */
+function offered(text: string, kind: "hood" | "any"): string[] {
+  try {
+    parseFittingList("fitting", text, INCH, kind);
+  } catch (error) {
+    const nearest = /nearest: (.*)\); got/.exec((error as DomainError).message);
+    return [...nearest![1]!.matchAll(/"([^"]+)"/g)].map(([, name]) => name!);
+  }
+  throw new Error(`"${text}" is a fitting`);
+}
+
+test("for a hood only hood entries are offered, three of them", () => {
+  for (const text of ["elbow", "bel mouth", "branch 30"]) {
+    const kinds = offered(text, "hood").map((name) => lossFamilies.find(({ key }) => key === name)?.kind);
+    expect(kinds).toEqual(["hood", "hood", "hood"]);
+  }
+});
+
+test("the numbers after a misspelt name do not change what is offered", () => {
+  for (const name of ["elbwo smoth", "brnch", "weather kap"]) {
+    expect(offered(`${name} 1234567890 0,123456789`, "any")).toEqual(offered(name, "any"));
+  }
+});
+
+test("two hundred entries are a list", () => {
+  const items = parseFittingList("fitting", Array.from({ length: 200 }, () => "0.1").join(";"), INCH, "any");
+  expect(relative(listCoefficient(items, null), 20)).toBeLessThan(1e-12);
+});
+
+// The shape of a smooth elbow is r/D: a duct of 2.5 m does not make it one of r/D 2.5.
+test("only a family that is printed by diameter takes the duct's own", () => {
+  expect(listCoefficient(parseFittingList("fitting", "elbow smooth", INCH, "any"), 2.5)).toBe(
+    listCoefficient(parseFittingList("fitting", "elbow smooth", INCH, "any"), null),
+  );
+});
+
 describe("parseFittingList refuses", () => {
   test.each([
     ["-1", "fitting must be at least 0; got -1"],
@@ -122,6 +158,9 @@ describe("parseFittingList refuses", () => {
     ["exit 1", 'fitting must be no number after "exit"; got "1"'],
     ["elbow 1.5 wide", 'fitting must be only numbers after "elbow 4-piece"; got "1.5 wide"'],
     ["elbow 100 mm", 'fitting must be without a unit after "elbow 4-piece"; got "100mm"'],
+    ["elbow smooth 2in 45", 'fitting must be without a unit after "elbow smooth"; got "2in 45"'],
+    ["elbow stamped 5inch", 'fitting must be only numbers after "elbow stamped"; got "5inch"'],
+    ["elbow x2 45", 'fitting must be only numbers after "elbow 4-piece"; got "x2 45"'],
     ["elbow x0", 'fitting: the count of "elbow" must be from 1 to 1000; got 0'],
     ["elbow x1001", 'fitting: the count of "elbow" must be from 1 to 1000; got 1001'],
     ["0.4;".repeat(201), 'fitting must be at most 200 entries; got "0.4;0.4;0.4;0.4;0.4;0.4;0.4;0.4;0.4;0.4;…"'],
@@ -140,6 +179,10 @@ describe("parseFittingList refuses", () => {
     expect(() => read(text)).toThrow(
       new RegExp(`^fitting must be a fitting's name or its K \\(nearest: ("[^"]+", )*${near}.*\\); got "${text}"$`),
     );
+  });
+
+  test.each(["x2", "x5000"])("a count of nothing as a wrong name: %s", (text) => {
+    expect(() => read(text)).toThrow(new RegExp(`^fitting must be a fitting's name or its K .*; got "${text}"$`));
   });
 
   test("a count before the name without calling a good name wrong", () => {

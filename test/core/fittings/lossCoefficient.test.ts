@@ -137,6 +137,12 @@ describe("lossCoefficient", () => {
         null,
         'shape must be from 0.5 to 2.5 for "elbow smooth" (r/D; a turn comes after it, as in "elbow smooth 1.5 45"); got 45',
       ],
+      [
+        "elbow smooth",
+        10,
+        null,
+        'shape must be from 0.5 to 2.5 for "elbow smooth" (r/D; a turn comes after it, as in "elbow smooth 1.5 10"); got 10',
+      ],
       ["elbow smooth", 0.4, 90, 'shape must be from 0.5 to 2.5 for "elbow smooth" (r/D); got 0.4'],
       ["elbow smooth", 1.5, 160, 'angle must be from 0 to 150 degrees for "elbow smooth" (turn); got 160'],
       [
