@@ -94,3 +94,9 @@ test.each([
 ])("%s cannot be read", (formula, sentence) => {
   expect(() => formulaTree(formula)).toThrow(new UnreadableFormula(sentence));
 });
+
+test("a union outside of every bracket is a formula, and our name without a bracket no call", () => {
+  expect(textOf(formulaTree("=A1,B1"))).toBe("=A1,B1");
+  expect(callsOurs("=DUCT.AREA+1")).toBe(false);
+  expect(callsOurs("=DUCT.AREA")).toBe(false);
+});
