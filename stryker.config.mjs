@@ -5,9 +5,14 @@ import jestConfig from "./jest.config.js";
 
 const [unit] = jestConfig.projects;
 
-/** A part of one room is asked of that room's own tests and the published values: quicker, and no other room's luck counts. */
-const [, room] = /src[/](core|functions|share)/.exec(process.argv.slice(2).join(" ")) ?? [];
-const testFolders = room === undefined ? ["core", "functions", "published", "share"] : [room, "published"];
+/** A part is asked of the tests of the same folders: that is quick, and no test elsewhere notices a change by luck. */
+const asked = [
+  ...process.argv
+    .slice(2)
+    .join(" ")
+    .matchAll(/(?<!!)src[/]((?:\w+[/])*)/g),
+].map(([, folder]) => folder);
+const testFolders = asked.length > 0 ? asked : ["core/", "functions/", "share/"];
 
 /** What starts another engine, or computes the grid of a whole book: a second or more for each of thousands of changes. */
 const slow = [
@@ -27,7 +32,10 @@ const readsSource = ["core/docstrings"];
 const leftOut = [...slow, ...readsSource].map((name) => `${name}.test.ts`);
 const tests = fs
   .readdirSync("test", { recursive: true, encoding: "utf8" })
-  .filter((file) => file.endsWith(".test.ts") && testFolders.includes(file.split("/")[0]) && !leftOut.includes(file));
+  .filter(
+    (file) =>
+      file.endsWith(".test.ts") && testFolders.some((folder) => file.startsWith(folder)) && !leftOut.includes(file),
+  );
 
 export default {
   mutate: ["src/core/**/*.ts", "src/functions/**/*.ts", "src/share/**/*.ts"],
@@ -44,7 +52,7 @@ export default {
   },
   coverageAnalysis: "perTest",
   ignoreStatic: true, // what is computed once on loading needs every test again for each change; these are tables and words
-  incremental: true,
+  incremental: true, // tests are known by name: after a change inside one, run with --force
   incrementalFile: "coverage/mutation/incremental.json",
   tempDirName: "coverage/mutating",
   ignorePatterns: ["/dist", "/coverage", "/assets", "/docs"],
