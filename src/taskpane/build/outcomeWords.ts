@@ -33,7 +33,9 @@ export function copiedWords(outcome: CopyOutcome, kind: SheetHost["kind"]): stri
     `${count(live, "cell recalculates", "cells recalculate")} there; ${count(fixed, "keeps its present number", "keep their present numbers")}.`,
     ...(untranslated.length === 0
       ? []
-      : [`${count(untranslated.length, "cell", "cells")} could not be translated and stay at their last value:`]),
+      : [
+          `${count(untranslated.length, "cell could not be translated and stays at its last value", "cells could not be translated and stay at their last values")}:`,
+        ]),
     ...untranslated.slice(0, MOST_NAMED).map(sentence),
     ...(more > 0 ? [`And ${more} more; the copy's first sheet lists them all.`] : []),
   ];
