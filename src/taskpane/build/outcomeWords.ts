@@ -34,7 +34,7 @@ export function copiedWords(outcome: CopyOutcome, kind: SheetHost["kind"]): stri
     ...(untranslated.length === 0
       ? []
       : [
-          `${count(untranslated.length, "cell could not be translated and stays at its last value", "cells could not be translated and stay at their last values")}:`,
+          `${count(untranslated.length, "cell could not be translated and stays at its last value", "cells could not be translated and stay at their last value")}:`,
         ]),
     ...untranslated.slice(0, MOST_NAMED).map(sentence),
     ...(more > 0 ? [`And ${more} more; the copy's first sheet lists them all.`] : []),

@@ -23,6 +23,14 @@ test("sheets that were added are named; a reason becomes a sentence", () => {
   expect(addedWords({ added: false, why: "cancelled: nothing was added" })).toEqual(["Cancelled: nothing was added."]);
 });
 
+test("one cell that could not be translated is told as one", () => {
+  const outcome = { made: true, name: "a.xlsx", live: 2, fixed: 1, untranslated: ["Runs!B2: why"] } as const;
+  expect(copiedWords(outcome, "local").slice(2)).toEqual([
+    "1 cell could not be translated and stays at its last value:",
+    "Runs!B2: why.",
+  ]);
+});
+
 test("a copy says what lives, what stays, and what could not be translated, the first twelve by name", () => {
   const untranslated = Array.from({ length: 14 }, (_, i) => `Flow!B${i}: no formula for it`);
   const words = copiedWords({ made: true, name: "Copy.xlsx", live: 1412, fixed: 1, untranslated }, "local");
