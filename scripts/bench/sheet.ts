@@ -1,6 +1,7 @@
 import { modelOf } from "../calculate";
 import { cellAddress } from "../../src/sheets/address";
-import type { Sheet, SheetCell, Workbook } from "../../src/sheets/workbook";
+import type { SheetCell, Workbook } from "../../src/sheets/workbook";
+import { sheetOf } from "../../test/support/sheetOf";
 import { timeRatio } from "./measure";
 import { ratio, type Row } from "./row";
 
@@ -40,15 +41,8 @@ function recalculation(formula: (airflow: string) => string): () => void {
   };
 }
 
-const bookOf = (cells: readonly SheetCell[]): Workbook => {
-  const sheet: Sheet = {
-    name: "Many",
-    columns: [],
-    tallRows: [],
-    frozen: { rows: 0, columns: 0 },
-    cells,
-    lists: [],
-    flags: [],
-  };
-  return { name: "Many", sheets: [sheet], names: [] };
-};
+const bookOf = (cells: readonly SheetCell[]): Workbook => ({
+  name: "Many",
+  sheets: [sheetOf("Many", cells)],
+  names: [],
+});

@@ -1,7 +1,8 @@
 import { readBook } from "../../../src/hosts/file/readBook";
 import { writeBook } from "../../../src/hosts/file/writeBook";
 import { partsOf } from "../../support/xlsxParts";
-import { bookOf, sheetOf, textsBook } from "./sampleBook";
+import { sheetOf } from "../../support/sheetOf";
+import { bookOf, textsBook } from "./sampleBook";
 
 const TEXTS = [
   "=cmd|'/C calc'!A0",

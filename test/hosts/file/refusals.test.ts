@@ -4,7 +4,8 @@ import { openBudget, readBook } from "../../../src/hosts/file/readBook";
 import { writeBook } from "../../../src/hosts/file/writeBook";
 import type { Calculated } from "../../../src/sheets/calculated";
 import { partsOf, zipped } from "../../support/xlsxParts";
-import { bookOf, sampleBook, sheetOf, textsBook } from "./sampleBook";
+import { sheetOf } from "../../support/sheetOf";
+import { bookOf, sampleBook, textsBook } from "./sampleBook";
 
 async function refused(action: Promise<unknown>): Promise<string> {
   const error = await action.then(

@@ -5,7 +5,8 @@ import { cellAddress } from "../../../src/sheets/address";
 import type { Calculated } from "../../../src/sheets/calculated";
 import { lookOf, styles, type StyleName } from "../../../src/sheets/styles";
 import type { Sheet, SheetCell } from "../../../src/sheets/workbook";
-import { bookOf, sampleBook, sheetOf } from "./sampleBook";
+import { sheetOf } from "../../support/sheetOf";
+import { bookOf, sampleBook } from "./sampleBook";
 
 const again = async (book: Calculated): Promise<Calculated> => readBook(await writeBook(book, { title: "Sample" }));
 

@@ -1,17 +1,6 @@
+import { sheetOf } from "../../support/sheetOf";
 import type { Calculated, ShownCell } from "../../../src/sheets/calculated";
-import type { Sheet, SheetCell, Workbook } from "../../../src/sheets/workbook";
-
-/** A sheet with nothing on it but these cells. */
-export const sheetOf = (name: string, cells: readonly SheetCell[], more: Partial<Sheet> = {}): Sheet => ({
-  name,
-  columns: [],
-  tallRows: [],
-  frozen: { rows: 0, columns: 0 },
-  cells,
-  lists: [],
-  flags: [],
-  ...more,
-});
+import type { Sheet, Workbook } from "../../../src/sheets/workbook";
 
 export const bookOf = (sheets: readonly Sheet[], shown: Calculated["shown"] = new Map()): Calculated => ({
   workbook: { name: "Sample", sheets, names: [] },

@@ -1,6 +1,7 @@
 import { writeBook } from "../../../src/hosts/file/writeBook";
 import { elementsOf, partsOf, valuesOf } from "../../support/xlsxParts";
-import { bookOf, sampleBook, sheetOf } from "./sampleBook";
+import { sheetOf } from "../../support/sheetOf";
+import { bookOf, sampleBook } from "./sampleBook";
 
 let parts: Map<string, string>;
 const part = (name: string): string => parts.get(name)!;

@@ -1,4 +1,5 @@
 /** The grid's own library in Node, with our plugins and a toy function: what the parts give together, without a page. */
+import { sheetOf as namedSheet } from "../../support/sheetOf";
 import * as library from "@odoo/o-spreadsheet";
 import { createCustomFunctions } from "../../../src/hosts/local/customFunctions";
 import type { GridModel } from "../../../src/hosts/local/grid";
@@ -57,16 +58,8 @@ export async function step(model: GridModel, which: "REQUEST_UNDO" | "REQUEST_RE
 
 const nextTurn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
-export const sheetOf = (cells: readonly SheetCell[], more: Partial<Sheet> = {}): Sheet => ({
-  name: "One",
-  columns: [],
-  tallRows: [],
-  frozen: { rows: 0, columns: 0 },
-  cells,
-  lists: [],
-  flags: [],
-  ...more,
-});
+export const sheetOf = (cells: readonly SheetCell[], more: Partial<Sheet> = {}): Sheet =>
+  namedSheet("One", cells, more);
 
 export const bookOf = (...sheets: readonly Sheet[]): Workbook => ({ name: "Toy", sheets, names: [] });
 

@@ -1,8 +1,9 @@
+import { sheetOf } from "../../support/sheetOf";
 import { cellAddress } from "../../../src/sheets/address";
 import type { Calculated, ShownCell } from "../../../src/sheets/calculated";
 import { formula } from "../../../src/sheets/cells";
 import type { UnitSystem } from "../../../src/reference/quantities";
-import type { CellValue, Sheet, SheetCell, Workbook } from "../../../src/sheets/workbook";
+import type { CellValue, SheetCell, Workbook } from "../../../src/sheets/workbook";
 import { copyTables } from "../../../src/share/translate/lookupTables";
 import { shownReader } from "../../../src/share/translate/shownReader";
 import { type FormulaTranslation, translateFormula } from "../../../src/share/translate/translateFormula";
@@ -53,16 +54,6 @@ function spread(at: string, formulas: readonly (readonly string[])[]): SheetCell
     line.map((code, right) => formula(cellAddress(column + right, row + down), code)),
   );
 }
-
-const sheetOf = (name: string, cells: readonly SheetCell[]): Sheet => ({
-  name,
-  columns: [],
-  tallRows: [],
-  frozen: { rows: 0, columns: 0 },
-  cells,
-  lists: [],
-  flags: [],
-});
 
 const valueCells = (rows: readonly (readonly CellValue[])[]) =>
   rows.flatMap((line, row) =>
