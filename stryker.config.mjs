@@ -12,7 +12,10 @@ const asked = [
     .join(" ")
     .matchAll(/(?<!!)src[/]((?:\w+[/])*)/g),
 ].map(([, folder]) => folder);
-const testFolders = asked.length > 0 ? asked : ["core/", "functions/", "share/"];
+
+/** The nearest folder of tests: what stands in folders of its own may be tested by one file for each function. */
+const withTests = (folder) => (fs.existsSync(`test/${folder}`) ? folder : withTests(`${path.dirname(folder)}/`));
+const testFolders = asked.length > 0 ? asked.map(withTests) : ["core/", "functions/", "share/"];
 
 /** What starts another engine, or computes the grid of a whole book: a second or more for each of thousands of changes. */
 const slow = [
