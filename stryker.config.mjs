@@ -17,6 +17,9 @@ const asked = [
 const withTests = (folder) => (fs.existsSync(`test/${folder}`) ? folder : withTests(`${path.dirname(folder)}/`));
 const testFolders = asked.length > 0 ? asked.map(withTests) : ["core/", "functions/", "share/"];
 
+/** The cells remember answers, so that a test may reach a place only because another did not: all tests are asked, each time. */
+const remembers = testFolders.every((folder) => folder.startsWith("functions/"));
+
 /** What starts another engine, or computes the grid of a whole book: a second or more for each of thousands of changes. */
 const slow = [
   "core/network/solve/otherEngine",
@@ -53,8 +56,8 @@ export default {
     },
     enableFindRelatedTests: false,
   },
-  coverageAnalysis: "perTest",
-  ignoreStatic: true, // what is computed once on loading needs every test again for each change; these are tables and words
+  coverageAnalysis: remembers ? "all" : "perTest",
+  ignoreStatic: !remembers, // what is computed once on loading needs every test again for each change; these are tables and words
   incremental: true, // tests are known by name: after a change inside one, run with --force
   incrementalFile: "coverage/mutation/incremental.json",
   tempDirName: "coverage/mutating",

@@ -1,9 +1,9 @@
-import "../support/customFunctions";
-import { solve } from "../../src/functions/flow";
-import { remembering } from "../../src/functions/flowTable/remember";
-import { refusal } from "../support/refusal";
-import { relative } from "../support/printed";
-import { byName, type Row, table, without } from "../support/tables";
+import "../../support/customFunctions";
+import { solve } from "../../../src/functions/flow";
+import { remembering } from "../../../src/functions/flowTable/remember";
+import { refusal } from "../../support/refusal";
+import { relative } from "../../support/printed";
+import { byName, type Row, table, without } from "../../support/tables";
 
 const FAN = [["cfm", "in.w.g."], [0, 11], [600, 9], [1200, 4], [1400, 0]]; // prettier-ignore
 

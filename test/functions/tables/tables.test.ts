@@ -1,8 +1,8 @@
-import "../support/customFunctions";
-import { about, cautions, convertunit, reference } from "../../src/functions/tables";
-import { version } from "../../package.json";
-import { referenceTables } from "../../src/reference";
-import { refusal } from "../support/refusal";
+import "../../support/customFunctions";
+import { about, cautions, convertunit, reference } from "../../../src/functions/tables";
+import { version } from "../../../package.json";
+import { referenceTables } from "../../../src/reference";
+import { refusal } from "../../support/refusal";
 
 const call = (fn: (...args: any[]) => any[][], ...args: unknown[]): any[][] => fn(...args);
 

@@ -1,7 +1,7 @@
-import "../support/customFunctions";
+import "../../support/customFunctions";
 import fc from "fast-check";
-import { budget } from "../../src/functions/budget";
-import { refusal } from "../support/refusal";
+import { budget } from "../../../src/functions/budget";
+import { refusal } from "../../support/refusal";
 
 type Row = Record<string, string | number | null>;
 

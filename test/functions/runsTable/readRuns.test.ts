@@ -1,11 +1,11 @@
 /** The reader of runs tables as a parser: whatever stands in the cells, it gives runs or our refusal, and nothing else. */
 import fc from "fast-check";
-import { DomainError } from "../../src/core/errors";
-import { buildNetwork } from "../../src/core/network/tree";
-import { readRuns } from "../../src/functions/runsTable/readRuns";
-import { runColumns } from "../../src/reference/runColumns";
-import { expectRefusal } from "../support/coreRefusal";
-import { NUMBERS, TEXTS } from "../support/hostile";
+import { DomainError } from "../../../src/core/errors";
+import { buildNetwork } from "../../../src/core/network/tree";
+import { readRuns } from "../../../src/functions/runsTable/readRuns";
+import { runColumns } from "../../../src/reference/runColumns";
+import { expectRefusal } from "../../support/coreRefusal";
+import { NUMBERS, TEXTS } from "../../support/hostile";
 
 const SEED = 20261127;
 const TABLES = 2000; // of each kind

@@ -1,7 +1,7 @@
-import "../support/customFunctions";
+import "../../support/customFunctions";
 import fc from "fast-check";
-import { airpower, fanlaw, fanpressure, operatingpoint } from "../../src/functions/fan";
-import { refusal } from "../support/refusal";
+import { airpower, fanlaw, fanpressure, operatingpoint } from "../../../src/functions/fan";
+import { refusal } from "../../support/refusal";
 
 // The textbook fan W1 (cfm, in.w.g.), published in data/fans.ts; here it is only a curve that has a hump.
 const CURVE = [

@@ -1,10 +1,10 @@
-import "../support/customFunctions";
+import "../../support/customFunctions";
 import fc from "fast-check";
-import { velocitypressure } from "../../src/functions/air";
-import { airflow } from "../../src/functions/duct";
-import { airflowerror, correctedreading, traverse, traversepoints } from "../../src/functions/measuring";
-import { relative } from "../support/printed";
-import { refusal } from "../support/refusal";
+import { velocitypressure } from "../../../src/functions/air";
+import { airflow } from "../../../src/functions/duct";
+import { airflowerror, correctedreading, traverse, traversepoints } from "../../../src/functions/measuring";
+import { relative } from "../../support/printed";
+import { refusal } from "../../support/refusal";
 
 const one = (answer: any[][]): number => answer[0]![0] as number;
 const call = (fn: (...args: any[]) => any[][], ...args: unknown[]): any[][] => fn(...args);

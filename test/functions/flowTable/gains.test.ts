@@ -1,7 +1,7 @@
-import "../support/customFunctions";
-import { gains, solve } from "../../src/functions/flow";
-import { refusal } from "../support/refusal";
-import { byName, type Row, table } from "../support/tables";
+import "../../support/customFunctions";
+import { gains, solve } from "../../../src/functions/flow";
+import { refusal } from "../../support/refusal";
+import { byName, type Row, table } from "../../support/tables";
 
 const FAN = [["cfm", "in.w.g."], [0, 11], [600, 9], [1200, 4], [1400, 0]]; // prettier-ignore
 

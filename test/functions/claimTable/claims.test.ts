@@ -1,8 +1,8 @@
-import "../support/customFunctions";
+import "../../support/customFunctions";
 import fc from "fast-check";
-import { claim } from "../../src/functions/claims";
-import { relative } from "../support/printed";
-import { refusal } from "../support/refusal";
+import { claim } from "../../../src/functions/claims";
+import { relative } from "../../support/printed";
+import { refusal } from "../../support/refusal";
 
 type Facts = Record<string, unknown>;
 interface Row {
