@@ -20,8 +20,9 @@ const testFolders = asked.length > 0 ? asked.map(withTests) : ["core/", "functio
 /** The cells remember answers, so that a test may reach a place only because another did not: all tests are asked, each time. */
 const remembers = testFolders.every((folder) => folder.startsWith("functions/"));
 
-/** What starts another engine, or computes the grid of a whole book: a second or more for each of thousands of changes. */
+/** What starts another engine, computes the grid of a whole book, or reads thousands of tables: a second or more for each of thousands of changes. */
 const slow = [
+  "functions/runsTable/hostileTables",
   "core/network/solve/otherEngine",
   "share/largeBook",
   "share/budget/budget",

@@ -1,0 +1,61 @@
+import { DomainError } from "../../../src/core/errors";
+import type { Cell } from "../../../src/functions/cells";
+import { cellOf, findColumns } from "../../../src/functions/runsTable/columns";
+import { edited } from "../../../src/functions/runsTable/editTable";
+import { expectRefusal } from "../../support/coreRefusal";
+
+const HEADERS = ["Run", "To", "Diameter"];
+
+describe("columns by their headers", () => {
+  test.each<[Cell[], object]>([
+    [HEADERS, { Run: 0, To: 1, Diameter: 2 }],
+    [["diameter", "RUN", " to "], { Run: 1, To: 2, Diameter: 0 }],
+    [[...HEADERS, "Leak open [mm²]", "Device loss (clean) (Pa)"], { Run: 0, To: 1, Diameter: 2, "Leak open": 3, "Device loss": 4 }],
+    [[...HEADERS, "Remark", null, 7, true, "device-loss"], { Run: 0, To: 1, Diameter: 2, "Device loss": 7 }],
+    [["(of the shed) Run", ...HEADERS.slice(1)], { Run: 0, To: 1, Diameter: 2 }],
+  ])("%j", (header, places) => expect(findColumns(header)).toEqual(places)); // prettier-ignore
+
+  const needs = "runs must be a table whose first row has the headers Run, To and Diameter";
+  test.each<[Cell[], string]>([
+    [["Run", "Too", "Diameter"], `${needs} (To is missing; the nearest header there is "Too"); got "Run"`],
+    [["Run", "To", 4], `${needs} (Diameter is missing); got "Run"`],
+    [[null, "To", "Diameter"], `${needs} (Run is missing); got a blank cell`],
+    [["Run", "To"], `${needs} (Diameter is missing); got "Run"`],
+    [["Run", "To", `Diameter ${"x".repeat(40)}`], `${needs} (Diameter is missing; the nearest header there is "Diameter ${"x".repeat(21)}"); got "Run"`],
+    [[...HEADERS, "Leak", "leak (in²)"], 'runs must be headed by each column once, not twice; got "Leak"'],
+  ])("refused: %j", (header, sentence) => expectRefusal(() => findColumns(header), DomainError, sentence)); // prettier-ignore
+
+  test("a cell of a column that is not there is blank, and so is a 0", () => {
+    const row: Cell[] = ["saw", 0, "0"];
+    const cell = (column: "Run" | "To" | "Diameter" | "Leak") => cellOf([row], 0, findColumns(HEADERS), column);
+    expect([cell("Run"), cell("To"), cell("Diameter"), cell("Leak")]).toEqual(["saw", null, null, null]);
+    expect(cellOf([["saw"]], 0, findColumns(HEADERS), "Diameter")).toBeNull();
+  });
+});
+
+describe("a table as if somebody had typed into it", () => {
+  const runs: Cell[][] = [HEADERS, ["saw", "main", 4], ["main", "fan", 5]];
+
+  test("has the new cells and all the others, and the old one is left as it was", () => {
+    const frozen = runs.map((row) => Object.freeze([...row]));
+    expect(edited(frozen, [{ row: 1, column: "Diameter", cell: 6 }])).toEqual([
+      HEADERS,
+      ["saw", "main", 4],
+      ["main", "fan", 6],
+    ]);
+    expect(frozen).toEqual(runs);
+  });
+
+  test("gets a column that it lacks, once, with blanks in the other rows", () => {
+    const edits = [
+      { row: 0, column: "Gate", cell: "shut" },
+      { row: 1, column: "Gate", cell: "open" },
+      { row: 0, column: "Length", cell: 10 },
+    ] as const;
+    expect(edited(runs, edits)).toEqual([
+      [...HEADERS, "Gate", "Length"],
+      ["saw", "main", 4, "shut", 10],
+      ["main", "fan", 5, "open", null],
+    ]);
+  });
+});
