@@ -35,13 +35,10 @@ function missingHeader(missing: RunColumn, header: readonly Cell[], places: Colu
   const others = header.filter(
     (cell, place): cell is string => typeof cell === "string" && !Object.values(places).includes(place),
   );
-  const [near] =
-    others.length === 0
-      ? []
-      : nearestNames(
-          others.map((key) => ({ key })),
-          missing,
-        );
+  const [near] = nearestNames(
+    others.map((key) => ({ key })),
+    missing,
+  );
   const hint = near === undefined ? "" : `; the nearest header there is "${near.slice(0, 30)}"`;
   return new DomainError(
     "runs",

@@ -43,7 +43,7 @@ export function readRuns(given: unknown, system: UnitSystem): RunsTable {
   const table = toMatrix(given);
   const places = findColumns(table[0]!);
   const body = table.slice(1);
-  const runs: TableRun[] = [];
+  const runs: Omit<TableRun, "asksInVain">[] = [];
   body.forEach((_, row) => {
     const cell = (column: RunColumn): Cell => cellOf(body, row, places, column);
     if ((["Run", "To", "Diameter"] as const).some((column) => cell(column) !== null))
@@ -56,7 +56,7 @@ export function readRuns(given: unknown, system: UnitSystem): RunsTable {
       ...entry,
       asksInVain: entry.run.wantedAirflow > 0 && joined.has(plain(entry.run.name)),
     })),
-    rows: (runs.at(-1)?.row ?? -1) + 1,
+    rows: runs.at(-1)!.row + 1,
   };
 }
 
@@ -64,7 +64,7 @@ export function readRuns(given: unknown, system: UnitSystem): RunsTable {
 export const joinedNames = (runs: readonly { readonly to: string }[]): ReadonlySet<string> =>
   new Set(runs.map(({ to }) => plain(to)));
 
-function readRun(row: number, cell: (column: RunColumn) => Cell, system: UnitSystem): TableRun {
+function readRun(row: number, cell: (column: RunColumn) => Cell, system: UnitSystem): Omit<TableRun, "asksInVain"> {
   const name = readText(`Run of row ${row + 2}`, cell("Run"), "a name");
   const label = `run ${shown(name)} (row ${row + 2})`;
   const said = (column: RunColumn): string => `${column} of ${label}`;
@@ -107,7 +107,7 @@ function readRun(row: number, cell: (column: RunColumn) => Cell, system: UnitSys
     leakArea,
     device: readDevice(said, number),
   };
-  return { row, run, dust: readDust(said("Dust"), cell("Dust")), asksInVain: false };
+  return { row, run, dust: readDust(said("Dust"), cell("Dust")) };
 }
 
 function readText(name: string, cell: Cell, what: string): string {

@@ -39,6 +39,6 @@ describe("what the velocity of dust is worth saying", () => {
 test("a leak is worth a word beyond a tenth of the air", () => {
   expect(leakNotes(0.1, 1)).toEqual([]);
   expect(leakNotes(0.101, 1)).toEqual(["its leak carries 10 % of its air"]);
-  expect(leakNotes(0.3, 0.6)).toEqual(["its leak carries 50 % of its air"]);
+  expect(leakNotes(0.06, 0.5)).toEqual(["its leak carries 12 % of its air"]);
   expect(leakNotes(0, 0)).toEqual([]);
 });

@@ -78,10 +78,14 @@ describe("refused, naming the row", () => {
     );
   });
 
-  test("a column of errors or booleans", () => {
-    const error = new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable) as unknown as string;
-    expect(message([{ ...saw, Length: error }, main])).toBe(
-      'Length of run "saw" (row 2) must be a number (ft); got the error #N/A',
-    );
+  test("an error or TRUE in a cell", () => {
+    const error = new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable);
+    const said = (column: string, cell: unknown) => message([{ ...saw, [column]: cell } as Row, main]);
+    const must = 'of run "saw" (row 2) must be';
+    expect(said("Length", error)).toBe(`Length ${must} a number (ft); got the error #N/A`);
+    expect(said("Leak", error)).toBe(`Leak ${must} a number (in²); got the error #N/A`);
+    expect(said("Leak", true)).toBe(`Leak ${must} a number (in²); got TRUE`);
+    expect(said("To", error)).toBe(`To ${must} the name of a run; got the error #N/A`);
+    expect(said("Run", error)).toBe("Run of row 2 must be a name; got the error #N/A");
   });
 });

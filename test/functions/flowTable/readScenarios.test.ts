@@ -1,0 +1,110 @@
+import { DomainError } from "../../../src/core/errors";
+import { type Cell, CellErrorValue, type Matrix } from "../../../src/functions/cells";
+import { readOpen, runNames, withOpenGates } from "../../../src/functions/flowTable/openRuns";
+import { readScenarios } from "../../../src/functions/flowTable/readScenarios";
+import { expectRefusal } from "../../support/coreRefusal";
+
+const HEADERS = ["Run", "To", "Diameter", "Gate"];
+const RUNS: Matrix = [
+  HEADERS,
+  ["saw", "main", 4, "open"],
+  ["band saw", "main", 4, "shut"],
+  ["lathe; old", "main", 4, "open"],
+  ["main", "fan", 6, null],
+];
+const ERROR = new CellErrorValue("#N/A");
+
+/** Each scenario as its name and the runs that it opens; a blank row as null. */
+const read = (sets: Matrix) =>
+  readScenarios(sets, RUNS).map((scenario) => scenario && [scenario.name, ...scenario.open].join(" | "));
+
+describe("scenarios as names of open runs", () => {
+  test.each<[string, Matrix, (string | null)[]]>([
+    ["one column", [["saw"], ["saw, band saw"], ["SAW\nBand-Saw"]], ["saw | saw", "saw, band saw | saw | band saw", "SAW\nBand-Saw | saw | band saw"]],
+    ["one column under a heading", [["Open runs"], ["saw"]], ["saw | saw"]],
+    ["one column under a name for scenarios", [["scenarios"], ["saw"]], ["saw | saw"]],
+    ["a run whose name holds the sign between names", [["lathe; old"], ["saw; band saw"]], ["lathe; old | lathe; old", "saw; band saw | saw | band saw"]],
+    ["two columns", [["ripping", "saw"], ["both", "saw; band saw"]], ["ripping | saw", "both | saw | band saw"]],
+    ["two columns under headings", [["Scenario", "Open runs"], ["ripping", "saw"]], ["ripping | saw"]],
+    ["two columns under one heading", [[null, "open"], ["ripping", "saw"]], ["ripping | saw"]],
+    ["names of runs as names of scenarios", [["saw", "saw"], ["band saw", "saw; band saw"]], ["saw | saw", "band saw | saw | band saw"]],
+    ["one row, its name a run", [["saw", "band saw"]], ["saw | band saw"]],
+    ["several rows, only the second a list", [["saw", "saw"], ["pause", null], ["rip", "band saw"]], ["saw | saw", "pause", "rip | band saw"]],
+    ["a name alone, nothing open", [["tea", null], ["rip", "saw"]], ["tea", "rip | saw"]],
+    ["blank rows", [["rip", "saw"], [null, null], [null, "saw"]], ["rip | saw", null, "saw | saw"]],
+    ["a number and an error for a name", [[7, "saw"], [ERROR, "saw"]], ["7 | saw", " | saw"]],
+    ["all, none, and a separator too many", [["all"], ["none"], ["saw; ; "]], ["all | saw | band saw | lathe; old | main", "none", "saw; ;  | saw"]],
+    ["a zero, as some hosts send a blank", [["rip", "saw"], [0, 0]], ["rip | saw", "0"]],
+  ])("%s", (_, sets, expected) => expect(read(sets)).toEqual(expected)); // prettier-ignore
+});
+
+describe("scenarios as marks under names of runs", () => {
+  test.each<[string, Matrix, (string | null)[]]>([
+    ["names before them", [["Name", "saw", "band saw"], ["rip", "x", null], ["both", 1, true]], ["rip | saw", "both | saw | band saw"]],
+    ["names under a blank heading", [[null, "saw", "band saw"], ["rip", "x", 0]], ["rip | saw"]],
+    ["no names: called by their runs", [["band saw", "saw"], ["x", "x"], [null, "x"]], ["band saw; saw | band saw | saw", "saw | saw"]],
+    ["names and one run", [["Name", "saw"], ["rip", "x"], ["rest", "no"]], ["rip | saw", "rest"]],
+    ["names under a word of one's own", [["Case", "saw", "band saw"], ["rip", "x", null]], ["rip | saw"]],
+    ["a blank column between", [["Name", null, "saw"], ["rip", "x", "x"]], ["rip | saw"]],
+    ["blank rows, also as zeros", [["Name", "saw", "band saw"], [null, null, null], [0, 0, 0], ["rip", "x", 0]], [null, null, "rip | saw"]],
+    ["a number and an error for a name", [["Name", "saw", "main"], [7, "x", 0], [ERROR, "x", 0]], ["7 | saw", " | saw"]],
+    ["a name alone, nothing open", [["Name", "saw", "main"], ["tea", null, null]], ["tea"]],
+    ["names of no run open: its name stays empty", [["saw", "main"], ["no", "no"]], [""]],
+  ])("%s", (_, sets, expected) => expect(read(sets)).toEqual(expected)); // prettier-ignore
+});
+
+describe("refused", () => {
+  const nearest = '(nearest: "saw", "band saw", "lathe; old")';
+  const shapes = "one or two columns with names of open runs, or a heading row of run names with marks below";
+  test.each<[string, Matrix, string]>([
+    ["three columns without names of runs", [["rip", "x", "y"], ["z", "x", "y"]], `scenarios must be ${shapes}; got "2 by 3 cells"`],
+    ["a column for a run that is none", [["Name", "saw", "sew"], ["rip", "x", "x"]], `scenarios must be headed by names of runs in the table ${nearest}; got "sew"`],
+    ["a column headed by a number", [["Name", "saw", 7], ["rip", "x", "x"]], `scenarios must be headed by names of runs in the table ${nearest}; got "7"`],
+    ["a run that is none", [["rip", "sew"]], `scenarios must be names of runs in the table ${nearest}; got "sew"`],
+    ["an error for runs", [["rip", ERROR]], "scenarios must be names of runs; got the error #N/A"],
+    ["FALSE for runs", [["rip", false]], "scenarios must be names of runs; got FALSE"],
+  ])("%s", (_, sets, sentence) => expectRefusal(() => read(sets), DomainError, sentence)); // prettier-ignore
+});
+
+describe("the names of a table's runs", () => {
+  const table: Matrix = [
+    ["Run", "To", "Diameter"],
+    ["Band-Saw", "fan", 4],
+    [null, null, null],
+    [ERROR, null, 4],
+    [7, "fan", 4],
+  ];
+
+  test("leave out blank cells and errors", () => {
+    expect([...runNames(table)]).toEqual([
+      ["band saw", "Band-Saw"],
+      ["7", "7"],
+    ]);
+  }); // prettier-ignore
+
+  test("nothing is written where all cells are blank or 0", () => {
+    expect(readOpen("open", [[null], [0]], runNames(table))).toBeNull();
+    expect([...readOpen("open", [[0], [7]], runNames(table))!]).toEqual(["7"]);
+  });
+
+  test("all and none may be names of runs themselves", () => {
+    const odd = runNames([["Run", "To", "Diameter"], ["all", "fan", 4], ["none", "all", 4], ["saw", "all", 4]]); // prettier-ignore
+    expect([...readOpen("open", "all", odd)!]).toEqual(["all"]);
+    expect([...readOpen("open", "none", odd)!]).toEqual(["none"]);
+  });
+});
+
+describe("a table with some gates open", () => {
+  const gates = (open: Cell[]) => withOpenGates(RUNS, open.length === 0 ? null : new Set(open.map(String))).slice(1).map((row) => row[3]); // prettier-ignore
+
+  test("shuts every other gate, and adds none", () => {
+    expect(gates(["saw"])).toEqual(["open", "shut", "shut", null]);
+    expect(gates(["main", "band saw"])).toEqual(["shut", "open", "shut", null]);
+    expect(gates([])).toEqual(["open", "shut", "open", null]);
+  });
+
+  test("shuts the gate of a run without a name", () => {
+    const nameless: Matrix = [HEADERS, [ERROR, "fan", 4, "open"], [null, "fan", 4, "open"]];
+    expect(withOpenGates(nameless, new Set(["null", "[object object]"])).slice(1).map((row) => row[3])).toEqual(["shut", "shut"]); // prettier-ignore
+  });
+});
