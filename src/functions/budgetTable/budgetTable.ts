@@ -10,7 +10,7 @@ import { inUnit } from "../runsTable/inUnit";
 type Value = number | string;
 
 /** The columns of BUDGET: header, quantity, and what a run shows there. */
-const COLUMNS: readonly { header: string; quantity: Quantity | null; of: (budget: RunBudget) => number | null }[] = [
+const COLUMNS: readonly { header: string; quantity: Quantity; of: (budget: RunBudget) => number | null }[] = [
   { header: "Airflow", quantity: "airflow", of: ({ airflow }) => airflow },
   { header: "Velocity", quantity: "velocity", of: ({ velocity }) => velocity },
   { header: "Velocity pressure", quantity: "pressure", of: (budget) => budget.velocityPressure },
@@ -45,7 +45,7 @@ export function budgetTable(runs: unknown, density: number, system: UnitSystem):
     const result = budget.runs[index]!;
     rows[entry.row] = [
       entry.run.name,
-      ...COLUMNS.map(({ quantity, of }) => shown(of(result), quantity ?? "ratio")),
+      ...COLUMNS.map(({ quantity, of }) => shown(of(result), quantity)),
       governs(result),
       shown(balancedAirflow(result), "airflow"),
       budgetNotes(entry, result, system),
@@ -56,9 +56,7 @@ export function budgetTable(runs: unknown, density: number, system: UnitSystem):
 
 const headers = (system: UnitSystem): string[] => [
   "Run",
-  ...COLUMNS.map(({ header, quantity }) =>
-    quantity === null ? header : `${header} (${unitOf(quantity, system).label})`,
-  ),
+  ...COLUMNS.map(({ header, quantity }) => `${header} (${unitOf(quantity, system).label})`),
   WORDS[0],
   `${WORDS[1]} (${unitOf("airflow", system).label})`,
   WORDS[2],

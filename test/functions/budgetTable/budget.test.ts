@@ -56,37 +56,34 @@ describe("BUDGET against published systems", () => {
   describe("follows the exhaust line of the 1995 sheet", () => {
     const steel = { Material: 0.006 }; // in, 0.0005 ft
     const easy = { Diameter: 40, Length: 0, Hood: 0.01 }; // brings the rest of the air without governing
-    const {
-      "A-B": first,
-      "B-C": second,
-      "C-D": third,
-      "J-K": outlet,
-      Fan,
-    } = answerOf([
-      { Run: "A-B", To: "B-C", Diameter: 10, Length: 59.04, Hood: 0.5, Airflow: 1800, K: 0.28, ...steel },
-      { Run: "at B", To: "B-C", Airflow: 2400, ...easy },
-      { Run: "B-C", To: "C-D", Diameter: 16, Length: 52.48, K: 3 * 0.28, ...steel },
-      { Run: "at C", To: "C-D", Airflow: 2300, ...easy },
-      { Run: "C-D", To: "fan", Diameter: 18, Length: 52.48, K: 2 * 0.27 + 3 * 0.28, ...steel },
-      { Run: "J-K", To: "", Diameter: 20, Length: 26.24, K: 0.27 + 0.28, Side: "discharge", ...steel },
-    ]);
+    const line = () =>
+      answerOf([
+        { Run: "A-B", To: "B-C", Diameter: 10, Length: 59.04, Hood: 0.5, Airflow: 1800, K: 0.28, ...steel },
+        { Run: "at B", To: "B-C", Airflow: 2400, ...easy },
+        { Run: "B-C", To: "C-D", Diameter: 16, Length: 52.48, K: 3 * 0.28, ...steel },
+        { Run: "at C", To: "C-D", Airflow: 2300, ...easy },
+        { Run: "C-D", To: "fan", Diameter: 18, Length: 52.48, K: 2 * 0.27 + 3 * 0.28, ...steel },
+        { Run: "J-K", To: "", Diameter: 20, Length: 26.24, K: 0.27 + 0.28, Side: "discharge", ...steel },
+      ]);
     const within = (ours: unknown, printed: number, share: number) =>
       expect(Math.abs(Number(ours) / printed - 1)).toBeLessThanOrEqual(share);
 
     test("segment by segment", () => {
+      const { "A-B": first, "B-C": second, "C-D": third } = line();
       within(Number(first!["Run loss"]) - 0.5 * Number(first!["Velocity pressure"]), 1.13, 0.04);
       within(second!["Run loss"], 0.87, 0.04);
       within(third!["Run loss"], 1.67, 0.04);
     });
 
     test("velocity pressures, printed to two digits", () => {
+      const { "A-B": first, "B-C": second, "C-D": third, "J-K": outlet } = line();
       expect(Math.abs(Number(first!["Velocity pressure"]) - 0.68)).toBeLessThanOrEqual(0.005);
       expect(Math.abs(Number(second!["Velocity pressure"]) - 0.56)).toBeLessThanOrEqual(0.006); // their 3010 fpm is cut from 3008
       expect(Math.abs(Number(third!["Velocity pressure"]) - 0.84)).toBeLessThanOrEqual(0.005);
       expect(Math.abs(Number(outlet!["Velocity pressure"]) - 0.55)).toBeLessThanOrEqual(0.006); // their 2981 fpm is cut
     });
 
-    test("fan static pressure 4.30 in.w.g.", () => within(Fan!["Path loss to fan"], 4.3, 0.04));
+    test("fan static pressure 4.30 in.w.g.", () => within(line().Fan!["Path loss to fan"], 4.3, 0.04));
   });
 });
 
@@ -100,7 +97,10 @@ describe("BUDGET by hand", () => {
     { Run: "b", To: "main", Diameter: 200, Hood: 1, K: 2, Airflow: 360 },
     { Run: "main", To: "fan", Diameter: 200, K: 0.5 },
   ];
-  const result = answerOf(rows, "SI", 1.2);
+  let result: ReturnType<typeof answerOf>;
+  beforeAll(() => {
+    result = answerOf(rows, "SI", 1.2);
+  });
 
   test("adds losses along the path and takes the stronger one at the junction", () => {
     expect(result.a!["Suction at its end"]).toBeCloseTo(12.15854, 4);

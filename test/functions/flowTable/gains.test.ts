@@ -30,7 +30,11 @@ const atHood = (rows: readonly Row[], hood: string): number => {
 const withRow = (name: string, facts: Row): Row[] => shop.map((row) => (row.Run === name ? { ...row, ...facts } : row));
 
 describe("GAINS at the saw", () => {
-  const [header, ...rows] = gained(shop, "saw");
+  let header: (string | number)[];
+  let rows: (string | number)[][];
+  beforeAll(() => {
+    [header, ...rows] = gained(shop, "saw") as [(string | number)[], ...(string | number)[][]];
+  });
 
   test("headers, and the best change first", () => {
     expect(header).toEqual(["Run", "Change", "Airflow gained (cfm)", "New velocity (fpm)", "Note"]);

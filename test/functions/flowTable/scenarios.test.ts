@@ -70,7 +70,10 @@ describe("SCENARIOS' table", () => {
 });
 
 describe("scenarios may be written", () => {
-  const straight = answer([["saw", "saw"], ["both", "saw; sander"]]); // prettier-ignore
+  let straight: unknown[][];
+  beforeAll(() => {
+    straight = answer([["saw", "saw"], ["both", "saw; sander"]]); // prettier-ignore
+  });
 
   test("as one column, a scenario called by its runs", () => {
     expect(names([["saw"], ["saw, sander"]])).toEqual(["Scenario", "saw", "saw, sander"]);

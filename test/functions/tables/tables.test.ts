@@ -43,10 +43,55 @@ describe("REFERENCE", () => {
       /^column must be a column of the table "materials" \(nearest: .*\); got "colour"$/,
     ],
     [["materials"], [], ["low (mm)"], /^key must be given beside a column; got a blank cell$/],
+    [[true], [], [], /^table must be a name; got TRUE$/],
+    [["materials"], [false], [], /^key must be a name; got FALSE$/],
+    [["materials"], ["steel"], [true], /^column must be a name; got TRUE$/],
   ])("refusal %#", (table, key, column, message) => {
     const { code, message: said } = refusal(() => call(reference, [[table[0]]], [[key[0]]], [[column[0]]]));
     expect(code).toBe("#VALUE!");
     expect(said).toMatch(message);
+  });
+});
+
+describe("REFERENCE's columns and keys", () => {
+  const firstOf = (table: string, key: unknown, column: unknown) => call(reference, [[table]], [[key]], [[column]])[0]![0]; // prettier-ignore
+
+  // 2 in are 50.8 mm; TRGS 553 (read) gives the pendulum saw 820 m3/h; EN 12237's class ATC 6 is 0.0675 L/(s m2) per Pa^0.65.
+  test("a column may be named without its unit: the first of that name is meant", () => {
+    expect(firstOf("trade sizes", "2 in", "diameter")).toBeCloseTo(50.8, 9);
+    expect(firstOf("trade sizes", "2 in", "Diameter (IN)")).toBeCloseTo(2, 9);
+    expect(firstOf("machines", "pendulum saw", "airflow")).toBe(820);
+    expect(firstOf("leakage", "atc 6", "coefficient")).toBe(0.0675);
+  });
+
+  test("the first column is one as well, and a value that is not there is an empty text", () => {
+    expect(firstOf("leakage", "atc6", "key")).toBe("atc 6");
+    expect(firstOf("leakage", "atc 6", "class")).toBe("");
+  });
+
+  test("a 0 for a key or a column counts as blank, as some hosts send one", () => {
+    expect(call(reference, [["gates"]], [[0]], [[0]])).toEqual(reference([["gates"]]));
+    expect(refusal(() => reference([[0]])).message).toMatch(/^table must be a name: materials, fittings, .*; got a blank cell$/); // prettier-ignore
+  });
+
+  test("a number is a key where a key begins with one, and no key otherwise", () => {
+    expect(refusal(() => call(reference, [["trade sizes"]], [[2]])).message).toMatch(
+      /^key must be a key of the table "trade sizes" \(nearest: "2 in", .*\); got "2"$/,
+    );
+    expect(call(reference, [["traverse"]], [["log-linear"]]).slice(1).map(([key]) => key)).toContain("log-linear 4"); // prettier-ignore
+  });
+
+  test("a table without other spellings has none: its label or its first column's word is no key", () => {
+    expect(refusal(() => call(reference, [["machines"]], [["Pendulum (trim) saw, duct under the slot and catcher"]])).message).toMatch(/^key must be /); // prettier-ignore
+    expect(refusal(() => call(reference, [["fittings"]], [["elbow smo"]])).message).toMatch(/^key must be /);
+  });
+
+  test("more than one cell is refused by the argument's name", () => {
+    const two = [["materials"], ["gates"]];
+    expect(refusal(() => reference(two)).message).toBe('table must be one cell; got "2 by 1 cells"');
+    expect(refusal(() => reference([["gates"]], two)).message).toBe('key must be one cell; got "2 by 1 cells"');
+    expect(refusal(() => reference([["gates"]], [["x"]], two)).message).toBe('column must be one cell; got "2 by 1 cells"'); // prettier-ignore
+    expect(refusal(() => call(cautions, two)).message).toBe('topic must be one cell; got "2 by 1 cells"');
   });
 });
 
@@ -102,7 +147,42 @@ describe("CAUTIONS and ABOUT", () => {
     );
   });
 
-  test("ABOUT names the version of the package", () => {
-    expect(about()[0]).toEqual(["Duct Ledger", "version", version]);
+  test("all topics come for a 0, as some hosts send a blank; a topic that is no text is refused with the topics", () => {
+    expect(call(cautions, [[0]])).toEqual(call(cautions));
+    expect(refusal(() => call(cautions, [[5]])).message).toBe(
+      "topic must be one of machines, health, explosion, electrical, air, work, numbers, law; got 5",
+    );
+  });
+});
+
+describe("ABOUT", () => {
+  // 1 in.w.g. is 248.84 Pa for water at 60 °F and standard air 0.075 lb/ft³ (NIST SP 811 for the pound and the foot).
+  test("names the version of the package, the date of the tables and the numbers that all rests on", () => {
+    const pound = 0.45359237;
+    const foot = 0.3048;
+    const rows = Object.fromEntries(about().map(([subject, unit, value]) => [String(subject), [unit, value]]));
+    expect(rows["Duct Ledger"]).toEqual(["version", version]);
+    expect(rows["Tables of"]).toEqual(["date", expect.stringMatching(/^20\d\d-\d\d-\d\d$/)]);
+    expect(rows["Inch of water gauge (60 °F)"]).toEqual(["Pa", 248.84]);
+    expect(rows["Standard air"]).toEqual(["kg/m³", expect.closeTo((0.075 * pound) / foot ** 3, 12)]);
+    expect(rows["Viscosity of air, held constant"]).toEqual(["Pa s", 1.819e-5]);
+  });
+
+  test("says in words how it computes, and that an estimate is no measurement", () => {
+    const words = about().slice(5);
+    expect(words.map(([subject]) => subject)).toEqual([
+      "Friction", "Fittings and hoods", "Suction", "Leaks", "BUDGET", "Units", "Estimates are no measurement",
+    ]); // prettier-ignore
+    const says = [
+      /Darcy-Weisbach.*Colebrook-White from Re 4000, 64\/Re to Re 2000, linear between/,
+      /K x velocity pressure.*own duct.*linear between printed points/,
+      /deficit of total pressure.*static suction is that plus the velocity pressure/,
+      /sharp-edged.*0\.6.*0\.65/,
+      /each open hood gets the airflow it asks for; the strongest path at a junction governs/,
+      /IP or SI.*last argument.*inside all is SI/,
+      /local codes and licensed practice decide; see CAUTIONS/,
+    ];
+    expect(words.map(([, unit]) => unit)).toEqual(says.map(() => ""));
+    says.forEach((pattern, row) => expect(words[row]![2]).toMatch(pattern));
   });
 });
