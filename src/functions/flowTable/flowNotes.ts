@@ -22,7 +22,7 @@ export function flowNotes({ run, dust }: TableRun, flow: RunFlow, system: UnitSy
   if (run.gate === "shut") return "gate shut: only its leak flows";
   if (flow.beyondShut) return "a shut gate cuts it off";
   if (!flow.fed) return flow.airflow > 0 ? "no open hood: only leaks flow" : "no open hood: nothing flows";
-  const notes = flow.airflow < 0 ? ["flow reversed"] : speedNotes(dust, flow.velocity, system);
+  const notes = speedNotes(dust, flow.velocity, system);
   const atHood = flow.airflow - flow.leak;
   if (flow.end && atHood < ENOUGH * run.wantedAirflow) {
     const share = Math.round((atHood / run.wantedAirflow) * 100);
