@@ -55,7 +55,7 @@ function findHood({ network }: SolvedTable, cell: Cell): number {
     return refuseCell("hood", cell, "the name of a hood's run");
   const ends = network.runs.filter((run, index) => run.side === "suction" && network.joining[index]!.length === 0);
   const found = network.runs.findIndex((run) => plain(run.name) === plain(String(cell)));
-  if (found < 0 || !ends.includes(network.runs[found]!)) {
+  if (!ends.includes(network.runs[found]!)) {
     throw unknownName(
       "hood",
       ends.map((run) => ({ key: run.name })),

@@ -89,6 +89,56 @@ describe("GAINS at the saw", () => {
   });
 });
 
+describe("what a change costs elsewhere", () => {
+  const FAST = 3937; // fpm, 20 m/s: what wood dust needs
+  const pair: Row[] = [
+    { Run: "saw", To: "main", Diameter: 4, Length: 10, Hood: "bell mouth", Gate: "open" },
+    { Run: "sander", To: "main", Diameter: 4, Length: 10, Hood: "bell mouth", Gate: "open" },
+    { Run: "main", To: "trunk", Diameter: 6, Length: 5 },
+    { Run: "trunk", To: "fan", Diameter: 6, Length: 5 },
+  ];
+  const noteOf = (run: string, change: RegExp, fan: number[][]) =>
+    gains(table(pair), fan, [["saw"]]).find(
+      ([name, words]) => name === run && change.test(String(words)),
+    )![4] as string;
+  const velocities = (rows: readonly Row[], fan: number[][]) =>
+    Object.values(byName(solve(table(rows), fan))).map(({ Velocity }) => Number(Velocity));
+  const changed = (name: string, facts: Row) => pair.map((row) => (row.Run === name ? { ...row, ...facts } : row));
+
+  test("the runs in which dust settles then and did not before, by name", () => {
+    const fan = [[0, 6], [700, 5], [850, 0]]; // prettier-ignore
+    expect(Math.min(...velocities(pair, fan).slice(0, 4))).toBeGreaterThan(FAST);
+    const [atSaw, , atMain, atTrunk] = velocities(changed("sander", { Gate: "shut" }), fan);
+    expect(atSaw).toBeGreaterThan(FAST);
+    expect(Math.max(atMain!, atTrunk!)).toBeLessThan(FAST);
+    expect(noteOf("sander", /gate/, fan)).toBe("dust would settle in: main, trunk");
+  });
+
+  // A fan that gives hardly more than 700 cfm: the saw in 4.5 in takes more of it, and is too slow itself.
+  test("both, where it settles in the changed run as well", () => {
+    const fan = [[0, 20], [695, 15], [700, 0]]; // prettier-ignore
+    expect(Math.min(...velocities(pair, fan).slice(0, 2))).toBeGreaterThan(FAST);
+    const [atSaw, atSander] = velocities(changed("saw", { Diameter: 4.5 }), fan);
+    expect(Math.max(atSaw!, atSander!)).toBeLessThan(FAST);
+    expect(noteOf("saw", /size/, fan)).toBe('dust settles: "wood dust" needs 3937 fpm; dust would settle in: sander');
+  });
+
+  test("nothing is said of a chimney: it carries no dust of a hood's", () => {
+    const rows = gained(shop, "saw").filter(([run, change]) => run === "bag" && String(change).includes("size"));
+    expect(rows).toHaveLength(1);
+    expect(Number(rows[0]![3])).toBeLessThan(FAST);
+    expect(rows[0]![4]).toBe("");
+  });
+
+  // 0.0001 in2 let in about 0.003 cfm of several hundred: little, but more than a millionth of them.
+  test("a gain of a hundred-thousandth is one as well", () => {
+    const rows = gained([{ ...saw, Leak: 1e-4 }, main], "saw");
+    const [row] = rows.filter(([run, change]) => run === "saw" && change === "leak sealed");
+    expect(Number(row![2])).toBeGreaterThan(0);
+    expect(Number(row![2])).toBeLessThan(0.01);
+  });
+});
+
 describe("GAINS", () => {
   test("tries the changes at another hood with the gates that are named", () => {
     const rows = gained(shop, "Lathe", "lathe");

@@ -61,6 +61,31 @@ describe("SCENARIOS' table", () => {
     expect(one!["Slowest run"]).toBe(`main: ${velocity} fpm, dust settles: "wood dust" needs 3937 fpm`);
   });
 
+  // 4 in ducts that carry far more than their dust needs; a chimney is wide and slow, but carries no dust of a hood's.
+  test("says where even the slowest run is fast enough, and leaves the discharge side out", () => {
+    const narrow = [
+      { ...saw, Leak: null },
+      { ...main, Diameter: 4 },
+      { Run: "chimney", To: null, Diameter: 20, Side: "discharge" },
+    ];
+    const runs = byName(solve(table(narrow), FAN));
+    expect(Number(runs.chimney!.Velocity)).toBeLessThan(3937);
+    const { both, ...rest } = byName(scenarios(table(narrow), FAN, [["both", "saw"]]));
+    const velocity = Math.round(Number(runs.saw!.Velocity));
+    expect(velocity).toBeGreaterThan(3937);
+    expect(both).toMatchObject({ "Slowest run": `saw: ${velocity} fpm, fast enough`, Note: "" });
+    expect(rest).toEqual({});
+  });
+
+  test("with everything shut tight no air moves, and none of it is lost", () => {
+    const tight = [{ ...saw, Leak: null }, main];
+    const { shut } = byName(scenarios(table(tight), FAN, [["shut", "none"]]));
+    expect(shut).toEqual({
+      ...{ Scenario: "shut", "saw airflow": "", "saw velocity": "", "Fan airflow": 0, "Fan pressure": 11 },
+      ...{ "Lost to leaks": 0, "Slowest run": "", Note: "" },
+    });
+  });
+
   test("opening more gates gives the fan more and each hood less", () => {
     const rows = answer([["saw"], ["saw; sander"], ["saw; sander; lathe"]]).slice(1);
     const [atSaw, atFan] = [1, 7].map((column) => rows.map((row) => row[column] as number));
