@@ -30,6 +30,22 @@ test("startFlow shares the airflow over the open ends by area and balances every
   );
 });
 
+// C_d A_leak is half of a 100 mm duct's area: g = 0.5. At 1000 Pa, with rho/(2 A^2) = 9726.83: beside a hood's air the leak
+// starts at g sqrt(1000/9726.83) = 0.5 x 0.320636 = 0.160318 m3/s; alone it is its own duct's air, whose velocity pressure
+// helps to drive it: g/sqrt(1 - g^2) times the same root = 0.577350 x 0.320636 = 0.185119 m3/s.
+test("startFlow opens each leak to the suction given, beside a hood and alone", () => {
+  const leakArea = (0.5 * Math.PI * 0.1 ** 2) / 4 / 0.6;
+  const network = buildNetwork([
+    makeRun("main", "fan", { diameter: 0.2 }),
+    makeRun("saw", "main", { hood: 1, leakArea }),
+    makeRun("sander", "main", { gate: "shut", leakArea }),
+  ]);
+  const { leak } = startFlow(network, elementsOf(network, AIR), 0.4, 1000);
+  expect(leak[0]).toBe(0);
+  expect(relative(leak[1]!, 0.160318)).toBeLessThan(1e-5);
+  expect(relative(leak[2]!, 0.185119)).toBeLessThan(1e-5);
+});
+
 // One hood of K 1 and fittings of K 1, 100 mm: P = R q^2 and loss R Q^2 with R = 9726.83, so P_down = 2 R Q^2. Linear at
 // q = 0.1: P_down = 2 R (0.1^2 + 0.2 (Q - 0.1)), that is Q = 0.05 + P_down / (0.4 R).
 test("one sweep makes a quadratic its tangent", () => {
