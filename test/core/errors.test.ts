@@ -47,6 +47,8 @@ describe("limitsInWords", () => {
     [{ atLeast: 0 }, "Pa", -1, "at least 0 Pa"],
     [{ below: 5 }, "m", 5, "below 5 m"],
     [{ atMost: 20 }, "m", 21, "at most 20 m"],
+    [{ below: 5 }, "m", NaN, "below 5 m"],
+    [{ atMost: 20 }, "m", -Infinity, "at most 20 m"],
     [{ atLeast: 0, atMost: 1 }, "", 2, "from 0 to 1"],
     [{ atLeast: -500, atMost: 11_000 }, "m", -900, "from -500 to 11000 m"],
     [{ above: 0, atMost: 20 }, "m", 21, "at most 20 m"],

@@ -111,7 +111,7 @@ function fromEndsToFan(
     waiting[to]! -= 1;
     if (waiting[to] === 0) ready.push(to);
   }
-  const looped = runs.findIndex((run, index) => run.side === "suction" && waiting[index]! > 0);
+  const looped = waiting.findIndex((count) => count > 0);
   if (looped >= 0)
     throw new DomainError(
       `To of ${runs[looped]!.label}`,

@@ -136,6 +136,11 @@ test("the numbers after a misspelt name do not change what is offered", () => {
   }
 });
 
+// A word that a name shares counts for it, and "weather cap" alone shares two; run together they would share none.
+test("the words of a misspelt name are compared one by one", () => {
+  expect(offered("cap against the weather 0.5", "any")[0]).toBe("weather cap");
+});
+
 test("two hundred entries are a list", () => {
   const items = parseFittingList("fitting", Array.from({ length: 200 }, () => "0.1").join(";"), INCH, "any");
   expect(relative(listCoefficient(items, null), 20)).toBeLessThan(1e-12);

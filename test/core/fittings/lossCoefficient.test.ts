@@ -182,6 +182,18 @@ describe("lossCoefficient", () => {
       expectRefusal(() => k(name, shape, angle), DomainError, message);
     });
 
+    test.each([
+      [2, "2"],
+      [null, "1.5"],
+    ])("a turn in the place of r/D, with the family's usual r/D of %p before the turn", (usual, shown) => {
+      const smooth = family("elbow smooth");
+      expectRefusal(
+        () => lossCoefficient({ ...smooth, shape: { ...smooth.shape!, usual } }, 45, null),
+        DomainError,
+        `shape must be from 0.5 to 2.5 for "elbow smooth" (r/D; a turn comes after it, as in "elbow smooth ${shown} 45"); got 45`,
+      );
+    });
+
     test.each(lossFamilies.filter((of) => of.shape !== null && of.rule !== "expansion"))(
       "$key outside its printed shapes, and says in short numbers how far they reach",
       (of) => {

@@ -116,7 +116,7 @@ describe("designPass, on random trees", () => {
         const budget = budgetOf(runs.map((run) => ({ ...run, wantedAirflow: 0 })));
         expect([budget.airflow, budget.staticPressure, budget.leaks]).toEqual([0, 0, 0]);
         for (const run of budget.runs)
-          expect(run).toMatchObject({ airflow: 0, velocity: 0, cost: null, governs: false });
+          expect(run).toMatchObject({ airflow: 0, velocity: 0, cost: null, governs: false, junctionRatio: null });
       }),
     );
   });
@@ -141,6 +141,16 @@ describe("designPass", () => {
   test("gives a path that costs nothing no ratio", () => {
     const budget = budgetOf([hood("free", { hood: 0 }), hood("other"), main]);
     expect(budget.of("free")).toMatchObject({ suctionAtEnd: 0, junctionRatio: null, governs: false });
+  });
+
+  test("lets paths that all cost nothing govern together, without a ratio", () => {
+    const budget = budgetOf([hood("left", { hood: 0 }), hood("right", { hood: 0 }), main]);
+    for (const name of ["left", "right"])
+      expect(budget.of(name)).toMatchObject({ suctionAtEnd: 0, governs: true, junctionRatio: null });
+  });
+
+  test("lets a run that others join ask in vain: it carries what they bring", () => {
+    close(budgetOf([hood("saw"), hood("sander"), { ...main, wantedAirflow: 0.5 }]).airflow, 0.2);
   });
 
   // A shut gate lets nothing in but its leak: a hood beyond it gets no air and costs nothing, whatever it asks for.

@@ -12,3 +12,13 @@ test("a shut gate cuts off every run above it, however far, and neither itself n
   ]);
   expect(cutOff(network)).toEqual([false, false, true, true, false]);
 });
+
+test("it cuts off what joins it in whichever row it stands, and never the discharge side", () => {
+  const network = buildNetwork([
+    makeRun("gated", "main", { gate: "shut" }),
+    makeRun("saw", "gated"),
+    makeRun("main", "fan"),
+    makeRun("chimney", "", { side: "discharge" }),
+  ]);
+  expect(cutOff(network)).toEqual([false, true, false, false]);
+});

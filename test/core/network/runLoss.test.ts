@@ -49,6 +49,11 @@ describe("runLoss", () => {
     );
   });
 
+  // A wall may be rough by 0.2 of the diameter; here both are rough by 0.3 of 10 mm, of a pipe and a hose that are not there.
+  test("asks nothing of the wall of a pipe or hose that has no length", () => {
+    expect(runLoss(makeRun("a", "fan", { diameter: 0.01, roughness: HOSE }), 0.001, HOSE, 1.2).friction).toBe(0);
+  });
+
   test("is nothing in a run without length, fittings and device, and nothing without air", () => {
     const bare = runLoss(makeRun("a", "fan"), 0.5, HOSE, 1.2);
     expect([bare.friction, bare.fittings, bare.device]).toEqual([0, 0, 0]);

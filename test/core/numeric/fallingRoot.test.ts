@@ -21,6 +21,9 @@ describe("fallingRoot", () => {
     ["the square root of 2", (x) => 2 - x * x, 0, 5],
     ["cos x = x", (x) => Math.cos(x) - x, 0, 1],
     ["a square root between large numbers", (x) => 2e10 - x * x, 1e5, 3e5],
+    // 1 beside 1e-20 is 1 to the last digit, so that the guess falls on the end with the small value
+    ["a step close below the upper end", (x) => (x < 2 ? 1 : -1e-20), 1, 2],
+    ["a step close above the lower end", (x) => (x > 1 ? -1 : 1e-20), 1, 2],
   ])("looks only between its ends, and in 20 places at most, for %s", (_, f, low, high) => {
     const asked: number[] = [];
     fallingRoot((x) => (asked.push(x), f(x)), low, high);

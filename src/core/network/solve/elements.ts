@@ -47,7 +47,7 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
     pipes: newLengths(count),
     hoses: newLengths(count),
   };
-  for (const index of [...order, ...network.discharge]) {
+  for (const index of order) {
     const run = runs[index]!;
     const area = sectionArea(run.diameter, null);
     const perVelocityPressure = density / (2 * area * area);
@@ -57,10 +57,8 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
       elements.deviceFactor[index] = run.device.ratedLoss / run.device.ratedAirflow ** run.device.exponent;
       elements.deviceExponent[index] = run.device.exponent;
     }
-    if (run.length > 0) setLength(elements.pipes, index, run.length, run.diameter, run.roughness, density);
-    if (run.hoseLength > 0)
-      setLength(elements.hoses, index, run.hoseLength, run.diameter, surroundings.hoseRoughness, density);
-    if (run.side === "discharge") continue;
+    setLength(elements.pipes, index, run.length, run.diameter, run.roughness, density);
+    setLength(elements.hoses, index, run.hoseLength, run.diameter, surroundings.hoseRoughness, density);
     const share = (DISCHARGE_COEFFICIENT * run.leakArea) / area;
     elements.leakShare[index] = share;
     const open = run.gate !== "shut";
@@ -100,14 +98,8 @@ export function runHead(elements: Elements, index: number, airflow: number, slop
     // Below an exponent of 1 Newton's step overshoots from one side of still air to the other; the chord does not.
     slope += (Math.max(exponent, 1) * device) / flow;
   }
-  if (elements.pipes.resistance[index]! > 0) {
-    loss += carriedFriction(elements.pipes, index, flow);
-    slope += elements.pipes.slope[index]!;
-  }
-  if (elements.hoses.resistance[index]! > 0) {
-    loss += carriedFriction(elements.hoses, index, flow);
-    slope += elements.hoses.slope[index]!;
-  }
-  slopes[index] = slope;
+  loss += carriedFriction(elements.pipes, index, flow);
+  loss += carriedFriction(elements.hoses, index, flow);
+  slopes[index] = slope + elements.pipes.slope[index]! + elements.hoses.slope[index]!;
   return airflow < 0 ? -loss : loss;
 }

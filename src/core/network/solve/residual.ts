@@ -36,8 +36,9 @@ export function residualOf(
   const { airflow, arriving, leak, suction } = state;
   const { density, hoseRoughness, plainEnd } = surroundings;
   const velocityAtFan = airflow[last]! / sectionArea(runs[last]!.diameter, null);
-  const largestPressure = suctionAtFan + 0.5 * density * velocityAtFan * velocityAtFan || 1; // static suction at the fan
-  const largestAirflow = airflow[last]! || 1;
+  // The static suction and the airflow at the fan; by size, since a state that is no answer may have either below nothing.
+  const largestPressure = Math.abs(suctionAtFan) + 0.5 * density * velocityAtFan * velocityAtFan || 1;
+  const largestAirflow = Math.abs(airflow[last]!) || 1;
   let [residual, worst] = [0, last];
   for (const index of order) {
     const run = runs[index]!;

@@ -61,6 +61,14 @@ describe("carriedFriction", () => {
     );
   });
 
+  // By hand in designPass.byHand.test.ts: 100 mm, a wall of 0.15 mm, Re 134 394: 1/sqrt(f) = 6.55501. A length not visited
+  // before starts at 7: the share of the change is (7 - 6.55501)/6.55501 = 0.0678855.
+  test("tells the change of 1/sqrt(f) as a share of it", () => {
+    const lengths = lengthOf(5, 0.1, 0.00015);
+    carriedFriction(lengths, 0, airflowAt(134_394, 0.1));
+    expect(relative(lengths.shift[0]!, 0.0678855)).toBeLessThan(1e-3);
+  });
+
   test("tells how far a visit moved 1/sqrt(f): much after a jump, nothing once settled", () => {
     const lengths = lengthOf(5, 0.1, 0.00015);
     carriedFriction(lengths, 0, airflowAt(5000, 0.1));

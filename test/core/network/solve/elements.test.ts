@@ -54,7 +54,12 @@ describe.each(Object.entries(losses))("the loss of %s", (_, facts) => {
     );
   });
 
-  test("is nothing in still air", () => expect(Math.abs(settled(run, 0).loss)).toBe(0));
+  // A slope that is no number would spoil the whole tree.
+  test("is nothing in still air, with a slope that is a number", () => {
+    const { loss, slope } = settled(run, 0);
+    expect(Math.abs(loss)).toBe(0);
+    expect(slope).toBeGreaterThanOrEqual(0);
+  });
 });
 
 // Newton's step on |q|^0.5 lands on the other side of zero, as far away, for ever; the chord's lands on zero.

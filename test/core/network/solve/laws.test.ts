@@ -2,7 +2,7 @@ import fc from "fast-check";
 import type { Run } from "../../../../src/core/network/network";
 import { misfitsOf } from "../../../support/equations";
 import { costlyTrees, FALLING, flowsOf, type Flows, inTestAir } from "../../../support/flows";
-import { AIR } from "../../../support/runs";
+import { AIR, makeRun } from "../../../support/runs";
 import { trees } from "../../../support/trees";
 
 const RUNS = { numRuns: 40 };
@@ -11,6 +11,9 @@ const SLACK = 1e-8; // of the fan's airflow: ten times what a residual of 1e-9 m
 /** A straight fan line of up to 0.8 m3/s and 2500 Pa, so that its pressure is known without our curve. */
 const line = inTestAir([0, 2500], [0.8, 0]);
 const onLine = (airflow: number): number => 2500 * (1 - airflow / 0.8);
+
+/** Rising to 0.3 m3/s, falling beyond. */
+const HUMPED = inTestAir([0, 1800], [0.3, 2200], [0.8, 0]);
 
 const isOpenEnd = (runs: readonly Run[], { name, gate }: Run): boolean =>
   gate !== "shut" && runs.every(({ to }) => to !== name);
@@ -37,6 +40,7 @@ describe("solveNetwork, on random trees", () => {
         const flows = flowsOf(runs, line);
         expect(flows.status).toBe("converged");
         expect(flows.residual).toBeLessThanOrEqual(1e-9);
+        expect(flows.iterations).toBeLessThanOrEqual(50);
         if (flows.fanAirflow === 0) return;
         const { pressure, airflow } = misfitsOf(flows, onLine(flows.fanAirflow));
         expect(pressure).toBeLessThan(1e-9);
@@ -118,6 +122,52 @@ describe("solveNetwork, on random trees", () => {
           const [a, b] = [straight.of(name), other.of(renamed(name))];
           expect(Math.abs(a.airflow - b.airflow)).toBeLessThanOrEqual(1e-9 * straight.fanAirflow);
           expect(Math.abs(a.suction - b.suction)).toBeLessThanOrEqual(1e-9 * straight.fanPressure);
+        }
+      }),
+      RUNS,
+    );
+  });
+
+  // The fan makes up for suction and discharge alike, so a run without a leak may stand on either side of it.
+  test("a run costs the fan behind it what it costs before it", () => {
+    const decimal = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    const costs = fc.record({
+      ...{
+        diameter: decimal(0.08, 0.3),
+        coefficient: decimal(0, 5),
+        length: decimal(0, 20),
+        hoseLength: decimal(0, 3),
+      },
+      device: fc.record({ ratedLoss: decimal(0, 500), ratedAirflow: decimal(0.1, 0.5), exponent: decimal(0.5, 2.5) }),
+    });
+    fc.assert(
+      fc.property(costs, fc.constantFrom(line, HUMPED), (facts, curve) => {
+        const saw = makeRun("saw", "main", { hood: 1 });
+        const before = flowsOf([saw, makeRun("main", "fan", facts)], curve);
+        const behind = flowsOf([{ ...saw, to: "fan" }, makeRun("main", "", { ...facts, side: "discharge" })], curve);
+        expect([before.status, behind.status]).toEqual(["converged", "converged"]);
+        expect(behind.crossings).toBe(before.crossings);
+        expect(Math.abs(behind.fanAirflow - before.fanAirflow)).toBeLessThanOrEqual(SLACK * before.fanAirflow);
+        expect(Math.abs(behind.of("saw").suction - before.of("saw").suction)).toBeLessThanOrEqual(
+          SLACK * before.fanPressure,
+        );
+      }),
+      RUNS,
+    );
+  });
+
+  // Every K loss goes with the square of the airflow: 1e-5 of the air costs 1e-10 of the pressure.
+  test("with K losses only, a fan of 1e-10 of the pressure at 1e-5 of the airflow moves 1e-5 of the air", () => {
+    const weak = inTestAir([0, 2500e-10], [0.8e-5, 0]);
+    fc.assert(
+      fc.property(costlyTrees, (runs) => {
+        const plain = runs.map((run) => ({ ...run, length: 0, hoseLength: 0, device: null }));
+        const [usual, less] = [flowsOf(plain, line), flowsOf(plain, weak)];
+        expect(less.status).toBe("converged");
+        for (const { name } of plain) {
+          expect(Math.abs(1e5 * less.of(name).airflow - usual.of(name).airflow)).toBeLessThanOrEqual(
+            SLACK * usual.fanAirflow,
+          );
         }
       }),
       RUNS,

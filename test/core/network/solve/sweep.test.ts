@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { elementsOf } from "../../../../src/core/network/solve/elements";
 import { startFlow } from "../../../../src/core/network/solve/startFlow";
-import { type Flow, sweepToEnds, sweepToFan } from "../../../../src/core/network/solve/sweep";
+import { type Flow, newFlow, sweepToEnds, sweepToFan } from "../../../../src/core/network/solve/sweep";
 import { buildNetwork } from "../../../../src/core/network/tree";
 import { costlyTrees } from "../../../support/flows";
 import { AIR, makeRun } from "../../../support/runs";
@@ -30,6 +30,22 @@ test("startFlow shares the airflow over the open ends by area and balances every
   );
 });
 
+// C_d A_leak is half of a 100 mm duct's area: g = 0.5. At 1000 Pa, with rho/(2 A^2) = 9726.83: beside a hood's air the leak
+// starts at g sqrt(1000/9726.83) = 0.5 x 0.320636 = 0.160318 m3/s; alone it is its own duct's air, whose velocity pressure
+// helps to drive it: g/sqrt(1 - g^2) times the same root = 0.577350 x 0.320636 = 0.185119 m3/s.
+test("startFlow opens each leak to the suction given, beside a hood and alone", () => {
+  const leakArea = (0.5 * Math.PI * 0.1 ** 2) / 4 / 0.6;
+  const network = buildNetwork([
+    makeRun("main", "fan", { diameter: 0.2 }),
+    makeRun("saw", "main", { hood: 1, leakArea }),
+    makeRun("sander", "main", { gate: "shut", leakArea }),
+  ]);
+  const { leak } = startFlow(network, elementsOf(network, AIR), 0.4, 1000);
+  expect(leak[0]).toBe(0);
+  expect(relative(leak[1]!, 0.160318)).toBeLessThan(1e-5);
+  expect(relative(leak[2]!, 0.185119)).toBeLessThan(1e-5);
+});
+
 // One hood of K 1 and fittings of K 1, 100 mm: P = R q^2 and loss R Q^2 with R = 9726.83, so P_down = 2 R Q^2. Linear at
 // q = 0.1: P_down = 2 R (0.1^2 + 0.2 (Q - 0.1)), that is Q = 0.05 + P_down / (0.4 R).
 test("one sweep makes a quadratic its tangent", () => {
@@ -46,6 +62,41 @@ test("one sweep makes a quadratic its tangent", () => {
   expect(relative(flow.suction[0]!, 250)).toBeLessThan(1e-9);
   const misfit = sweepToFan(elements, flow, LEAST, 500);
   expect(relative(misfit.pressure, 9726.83 * (airflow - 0.1) ** 2)).toBeLessThan(1e-5);
+});
+
+// A hood of K 1 and a leak of g = 0.5 (C_d A_leak half of the duct), both on r = 9726.83 Pa s2/m6: P = r S^2, and for the leak
+// 4 r L^2 = P + r (S + L)^2, so that 3 L^2 - 2 S L - 2 S^2 = 0: L = S (1 + sqrt 7)/3 = 1.215250 S. With S = 0.1 m3/s:
+// P = 97.2683 Pa, L = 0.1215250 m3/s. L goes with sqrt P: its tangent has the rate L/(2 P) and the offset L/2.
+describe("a leak behind a hood", () => {
+  const leakArea = (0.5 * Math.PI * 0.1 ** 2) / 4 / 0.6;
+  const sweptOnce = (arriving: number, leak: number, suction: number): Flow => {
+    const flow = newFlow(1);
+    [flow.arriving[0], flow.leak[0], flow.airflow[0], flow.suction[0]] = [arriving, leak, arriving + leak, suction];
+    sweepToFan(elementsOf(buildNetwork([makeRun("saw", "fan", { hood: 1, leakArea })]), AIR), flow, LEAST, 0);
+    return flow;
+  };
+
+  test("becomes its tangent, to which the air behind the hood belongs", () => {
+    const { leakBy } = sweptOnce(0.1, 0.121525, 97.2683);
+    expect(relative(leakBy.rate[0]!, 0.121525 / (2 * 97.2683))).toBeLessThan(2e-5);
+    expect(relative(leakBy.offset[0]!, 0.121525 / 2)).toBeLessThan(2e-5);
+  });
+
+  // With a leak of only 0.001 m3/s its own slope is 2 x 4 r x 0.001 = 77.8146 Pa s/m3, less than 2 r Q of the air.
+  test.each([0.1, -0.1])("has its own slope where %d m3/s beside it would outweigh it or run backwards", (arriving) => {
+    expect(relative(sweptOnce(arriving, 0.001, 97.2683).leakBy.rate[0]!, 1 / 77.8146)).toBeLessThan(1e-5);
+  });
+});
+
+// The friction of a length not visited before moves by more than a hundredth (carriedFriction.test.ts), of no length by nothing.
+test.each([
+  ["a pipe", { length: 5, roughness: 0.00015 }],
+  ["a hose", { hoseLength: 5 }],
+])("a sweep tells how far the friction of %s has moved", (_, facts) => {
+  const network = buildNetwork([makeRun("saw", "fan", { hood: 1, ...facts })]);
+  const elements = elementsOf(network, AIR);
+  const { friction } = sweepToFan(elements, startFlow(network, elements, 0.1, 1000), LEAST, 0);
+  expect(friction).toBeGreaterThan(0.01);
 });
 
 test("sweeps at a fixed suction settle on a state that a further sweep leaves as it is", () => {
