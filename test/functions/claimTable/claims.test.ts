@@ -174,6 +174,33 @@ describe("CLAIM against numbers worked by hand", () => {
     expect(rows.Sound!.why).toMatch(/distance/);
   });
 
+  // By hand: 0.93 x 2.3268 = 2.16 in.w.g.; u = pi x 1 ft x 3450/min = 10838 fpm. 10 ft of the smoothest hose cost 0.93 + 0.0377 x 30 = 2.06
+  // velocity pressures of 11.78 in.w.g. or a little more (see above), 24.3 and some hundredths.
+  test.each<[string, string | RegExp]>([
+    ["Airflow on a system", "A highest airflow is that of a fan with nothing on it; ducts, hoods and filter usually leave half to two thirds of it, 600 cfm to 800 cfm."],
+    ["Velocity in the inlet", "V = Q/A at the claimed airflow, with 2.33 in.w.g. of velocity pressure in standard air; above 5512 fpm we doubt it, a judgement."],
+    ["Airflow through the inlet", "A bare pipe end of that diameter alone loses 2.16 in.w.g. (K p_v, K 0.93) of the highest pressure of 11 in.w.g.; what is left must do for ducts, hoods and filter."],
+    ["Air power against the motor", "Airflow x pressure / 4 is the best point of the straight line between the curve's two ends, and an ordinary fan's curve bulges above it; no motor gives out more than its 2 hp, and above 65 % of that we doubt it, a judgement."],
+    ["Pressure against the tip speed", "Its tip runs at 10838 fpm (u = π D N), and blades that are radial or lean back make at most ρu² in standard air, from 75 % of which we doubt it, a judgement; forward-curved ones, which clog with dust, can pass it."],
+    ["Filter face velocity", "Q/A; filters are laid out for 3.5 fpm of sawdust on a shaken cloth (any dust 2 to 6) and 12 with pulse-jet cleaning (5 to 15), all from memory; faster air blinds the cloth and drives fine dust through."],
+    ["Airflow through the hose", /^At the claimed airflow a bare end and 10 ft of hose, drawn out, lose at least 24\.[34] in\.w\.g\. \(K p_v and friction\), (2[5-9]|3\d)(\.\d)? in\.w\.g\. with ordinary hose; the highest pressure of 11 in\.w\.g\. draws no more than the bound through them\.$/],
+  ])("%s, in words", (check, why) => {
+    if (typeof why === "string") expect(rows[check]!.why).toBe(why);
+    else expect(rows[check]!.why).toMatch(why);
+  }); // prettier-ignore
+
+  test("an inlet that the pressure cannot serve is told to be a test without anything on the fan", () => {
+    const { why } = rowsOf({ ...sheet, pressure: 2.1 })["Airflow through the inlet"]!;
+    expect(why).toMatch(/ of 2\.1 in\.w\.g\.; only a free-air test with a rounded inlet can show such an airflow\.$/);
+  });
+
+  test("sources stand one after the other, each with its place and what it is worth", () => {
+    expect(rows["Air power against the motor"]!.source).toMatch(/^.*, p = ρ u² without pre-rotation; .*, .*/);
+    expect(rows["Pressure against the tip speed"]!.source).toMatch(/^.*memory.*, p = ρ u² without pre-rotation; /);
+    expect(rows["Filter rating"]!.source).toMatch(/no source, what a data sheet must say$/);
+    expect(rows["Filter rating"]).toMatchObject({ allowed: "", unit: "" });
+  });
+
   test("every row is a sentence with its source, and says nothing about a product", () => {
     for (const { why, source } of Object.values(rows)) {
       expect(why).toMatch(/^[A-Z].*[a-z0-9%]\.$/);
@@ -191,7 +218,28 @@ describe("CLAIM takes any of its facts", () => {
     [{ "filter rating": 1 }, ["Filter rating"]],
     [{ airflow: 600, "hose diameter": 4 }, ["Airflow on a system", "Velocity in the hose"]],
     [{ speed: 3450 }, ["No check"]],
+    [{ "inlet diameter": 6 }, ["No check"]],
+    [{ "hose diameter": 4, pressure: 5 }, ["No check"]],
+    [{ "filter area": 30 }, ["No check"]],
+    [{ "impeller diameter": 12, speed: 3450 }, ["No check"]],
+    [{ pressure: 5, "motor power": 2 }, ["No check"]],
+    [{ airflow: 1200, "motor power": 2 }, ["Airflow on a system"]],
   ] as const)("%j: %j", (facts, checks) => expect(Object.keys(rowsOf(facts))).toEqual(checks));
+
+  test("facts that allow no check say what is wanting", () => {
+    expect(call([["speed", 3450]]).slice(1)).toEqual([
+      ["No check", "", "", "", "cannot tell", "These facts allow no check: most need the airflow or the pressure too.", ""],
+    ]); // prettier-ignore
+  });
+
+  test.each(["fact", "Facts", "NAME (of it)", "what"])('under the heading "%s"', (word) => {
+    expect(call([[word, "IP"], ["airflow", 1200]])).toEqual(call([["airflow", 1200]])); // prettier-ignore
+    expect(call([[null, 0], [word, "value"], ["airflow", 1200]])).toEqual(call([["airflow", 1200]])); // prettier-ignore
+  });
+
+  test("the ends of what such a thing can be are taken", () => {
+    for (const speed of [100, 60_000]) expect(Object.keys(rowsOf({ speed }))).toEqual(["No check"]);
+  });
 
   test("names in any case, with a unit in brackets, under a heading, between blank rows and blank values", () => {
     const plainly = call([
@@ -223,6 +271,26 @@ describe("CLAIM takes any of its facts", () => {
     [
       [["filter ratin", "5 micron"]],
       'name in row 1 of the facts must be the name of a fact (nearest: "filter rating", ',
+    ],
+    [
+      [
+        ["name", 5],
+        ["airflow", 1200],
+      ],
+      "name in row 1 of the facts must be the name of a fact (nearest: ",
+    ],
+    [
+      [
+        ["vacuum", "value"],
+        ["airflow", 1200],
+      ],
+      "name in row 1 of the facts must be the name of a fact (nearest: ",
+    ],
+    [[[true, 5]], "name in row 1 of the facts must be the name of a fact; got TRUE"],
+    [[[7, 5]], "name in row 1 of the facts must be the name of a fact; got 7"],
+    [
+      [[{ type: "Error", basicValue: "#N/A" }, 5]],
+      "name in row 1 of the facts must be the name of a fact; got the error #N/A",
     ],
     [[[null, 5]], "name in row 1 of the facts must be the name of a fact; got a blank cell"],
     [

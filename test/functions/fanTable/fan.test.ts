@@ -36,6 +36,12 @@ describe("a curve range", () => {
     expect(fanpressure(rows as any[][], at)).toEqual(fanpressure(curve, at));
   });
 
+  test("may have a heading over one of its columns only", () => {
+    const rows = CURVE.slice(1) as any[][];
+    expect(fanpressure([["Fan", null], ...rows], [[640]])).toEqual(fanpressure(rows, [[640]]));
+    expect(fanpressure([[null, "Pressure"], ...rows], [[640]])).toEqual(fanpressure(rows, [[640]]));
+  });
+
   test("may hold numbers as text", () => {
     const texts = CURVE.map((row) => row.map(String));
     expect(fanpressure(texts as any[][], [[640]])).toEqual(fanpressure(curve, [[640]]));
@@ -52,6 +58,10 @@ describe("a curve range", () => {
     ["text in the middle", [[0, 1], ["then", "less"], [500, 0]], 'airflow in row 2 of the curve must be a number (cfm); got "then"'],
     ["half a row", [[0, 1], [250, null], [500, 0]], "pressure in row 2 of the curve must be given; got a blank cell"],
     ["three columns", [[0, 1, 2], [500, 0, 1]], 'curve must be two columns, airflow and pressure; got "2 by 3 cells"'],
+    ["a first row that is half words", [["Airflow", 1], [0, 1], [500, 0]], 'airflow in row 1 of the curve must be a number (cfm); got "Airflow"'],
+    ["a first row of a word and TRUE", [["Airflow", true], [0, 1], [500, 0]], 'airflow in row 1 of the curve must be a number (cfm); got "Airflow"'],
+    ["a first row of a blank and a number", [[null, 5], [0, 1], [500, 0]], "airflow in row 1 of the curve must be given; got a blank cell"],
+    ["a first row of TRUE and a blank", [[true, null], [0, 1], [500, 0]], "airflow in row 1 of the curve must be a number (cfm); got TRUE"],
     ["one cell", [[5]], 'curve must be two columns, airflow and pressure; got "1 by 1 cells"'],
   ])("with %s is refused", (_, rows, message) => expect(refused(...rows)).toBe(message)); // prettier-ignore
 
@@ -170,6 +180,23 @@ describe("FANLAW", () => {
   ])("refuses %j", (ratios, message) => {
     const [speed, density] = ratios.map((ratio) => [[ratio]]) as [any[][], any[][]?];
     expect(refusal(() => fanlaw(curve, speed, density)).message).toBe(message);
+  });
+});
+
+describe("FANLAW refuses", () => {
+  const said = (...ratios: unknown[]): string =>
+    refusal(() => fanlaw(curve, ...(ratios.map((ratio) => [[ratio]]) as [any[][]]))).message;
+
+  test("a ratio that is none, by its name", () => {
+    expect(said("fast")).toBe('speedratio must be a number; got "fast"');
+    expect(said(1.1, "thin")).toBe('densityratio must be a number; got "thin"');
+    expect(said(1.1, 1, "big")).toBe('sizeratio must be a number; got "big"');
+    expect(said(null)).toBe("speedratio must be above 0; got a blank cell");
+    expect(said(0)).toBe("speedratio must be above 0; got 0");
+  });
+
+  test("nothing where density and size are left out or sent as 0", () => {
+    expect(fanlaw(curve, [[1.1]], [[0]], [[0]])).toEqual(fanlaw(curve, [[1.1]]));
   });
 });
 
