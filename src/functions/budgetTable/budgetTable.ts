@@ -66,7 +66,7 @@ const governs = (budget: RunBudget): string => (budget.state === "asked" ? (budg
 
 /** What the path would draw unthrottled: Q sqrt(p_governing / p_path). */
 const balancedAirflow = (budget: RunBudget): number | null =>
-  budget.junctionRatio === null || budget.state !== "asked" ? null : budget.airflow * Math.sqrt(budget.junctionRatio);
+  budget.junctionRatio === null ? null : budget.airflow * Math.sqrt(budget.junctionRatio);
 
 function fanRow(budget: SystemBudget, density: number, system: UnitSystem): Value[] {
   const at = (value: number, quantity: Quantity): number => fromSI(value, unitOf(quantity, system));
