@@ -32,6 +32,15 @@ describe("fallingRoot", () => {
     expect(Math.max(...asked)).toBe(high);
   });
 
+  // A step at 1e-300 above an end of 0: no width is small beside such numbers, so that narrowing alone would take hundreds of
+  // steps. 200 steps of two places each, and the two ends, are the most.
+  test("narrows in 200 steps at most", () => {
+    let asked = 0;
+    const root = fallingRoot((x) => (asked++, x < 1e-300 ? 1 : -1), 0, 1);
+    expect(asked).toBeLessThanOrEqual(402);
+    expect(Math.abs(root)).toBeLessThan(1e-14);
+  });
+
   test("gives an end that is a root itself", () => {
     expect(fallingRoot((x) => -x, 0, 5)).toBe(0);
     expect(fallingRoot((x) => 5 - x, 0, 5)).toBe(5);
