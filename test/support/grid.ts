@@ -1,0 +1,27 @@
+import * as library from "@odoo/o-spreadsheet";
+import type { GridModel } from "../../src/hosts/local/grid";
+import { gridData } from "../../src/hosts/local/model";
+import { placeOf } from "../../src/sheets/address";
+import type { Workbook } from "../../src/sheets/workbook";
+import type { EngineValues } from "./engine";
+
+Object.assign(globalThis, { o_spreadsheet: library });
+
+/** What the grid of the local sheet computes for every cell of a workbook of plain formulas: an engine that is not ours, and quick. */
+export function inGrid(workbook: Workbook): EngineValues {
+  const quiet = jest.spyOn(console, "debug").mockImplementation(() => undefined); // the library tells how long it took
+  const model: GridModel = new library.Model(gridData(workbook));
+  quiet.mockRestore();
+  const { getSheetIds, getSheetName, getEvaluatedCell } = model.getters;
+  const ids = new Map(getSheetIds().map((id) => [getSheetName(id), id]));
+  return new Map(
+    workbook.sheets.map(({ name, cells }) => {
+      const values = cells.map(({ at }) => {
+        const { column, row } = placeOf(at);
+        const { value } = getEvaluatedCell({ sheetId: ids.get(name)!, col: column - 1, row: row - 1 });
+        return [at, (value ?? "") as number | string] as const;
+      });
+      return [name, new Map(values)] as const;
+    }),
+  );
+}
