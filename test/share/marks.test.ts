@@ -19,7 +19,7 @@ test("a tint that a file wrote in capitals comes off, other looks stay", () => {
 });
 
 test("the copy's sentence stands behind what the note said, and goes again", () => {
-  const [bare, own] = [withFixedNote({}, "why."), withFixedNote({ note: "mine" }, "why.")];
+  const [bare, own] = [withFixedNote<{ note?: string }>({}, "why."), withFixedNote({ note: "mine" }, "why.")];
   expect([bare.note, own.note]).toEqual(["Fixed in this copy: why.", "mine\nFixed in this copy: why."]);
   expect([bare.note, own.note, "mine", "two\nlines\n", undefined].map(noteBefore)).toEqual([
     undefined,
