@@ -3,6 +3,7 @@
  * function itself: seeded inputs, each argument left blank or wrong, typed into the call, and over ranges. The engines' tests take
  * many more inputs; this one is quick, so that `npm run mutate` can ask it.
  */
+import { lossFamilies } from "../../../src/reference/lossFamilies";
 import type { UnitSystem } from "../../../src/reference/quantities";
 import { cellAddress } from "../../../src/sheets/address";
 import type { CellValue } from "../../../src/sheets/workbook";
@@ -166,4 +167,100 @@ test("a column beside a row gives a table, and is blank where either is", () => 
     "refused",
   ]);
   expect(wrongIn([{ name: "S", rows, formulas: { H1: call } }], expected)).toEqual([]);
+});
+
+/** At the first printed point of each fitting or hood, in SI, and on the way to its last, in I-P. */
+test("each fitting by its shape and angle", () => {
+  const asked = lossFamilies.flatMap(({ key, points, shape, angle }) =>
+    (
+      [
+        ["SI", 0, 0.001],
+        ["IP", 0.4, 0.0254],
+      ] as const
+    ).map(([system, part, unit]) => {
+      const [first, last] = [points[0]!, points.at(-1)!];
+      const between = (from: number | null, to: number | null): number | null =>
+        from === null || to === null ? null : from + part * (to - from);
+      const x = between(first.shape, last.shape);
+      const turn = between(first.angle, last.angle) ?? (angle === null ? null : 75);
+      return { system, inputs: [key, x !== null && shape?.quantity === "diameter" ? x / unit : x, turn] };
+    }),
+  );
+  const formulas = asked.map(({ system }, index) => {
+    const row = index + 1;
+    return [`H${row}`, `=DUCT.LOSSCOEFFICIENT(A${row},B${row},C${row},"${system}")`];
+  });
+  const expected = asked.map(({ system, inputs }, index) => {
+    const answer = ours("LOSSCOEFFICIENT", [...inputs.map((value) => [[value]]), [[system]]]);
+    const call = `${inputs.join()} ${system}`;
+    return { sheet: "S", at: `H${index + 1}`, call, answer: answer === "refused" ? answer : answer[0]![0]! };
+  });
+  expect(expected.filter(({ answer }) => typeof answer === "number").length).toBeGreaterThan(asked.length / 2);
+  const given = {
+    name: "S",
+    rows: asked.map(({ inputs }) => inputs),
+    formulas: Object.fromEntries(formulas) as Record<string, string>,
+  };
+  expect(wrongIn([given], expected, "IP")).toEqual([]);
+});
+
+test("lists that nobody offered, wildcards and counts at their ends", () => {
+  const lists = [
+    "elbow 1.71 x2; branch 33",
+    "elbow*",
+    "elb?w 1.5",
+    "elbow 1.5~",
+    "0.3 x1000",
+    "0.3 x1001",
+    "0.3 x0",
+    "1;1;1;1;1;1;1;1",
+    "1;1;1;1;1;1;1;1;1",
+    "",
+  ];
+  const rows = lists.map((list) => [400, 6, list]);
+  const answers = rows.map((inputs) =>
+    ours("FITTINGLOSS", [...inputs.map((value) => [[value]]), [[null]], [[null]], [["IP"]]]),
+  );
+  const formulas = rows.map((_, row) => [
+    `H${row + 1}`,
+    `=DUCT.FITTINGLOSS(A${row + 1},B${row + 1},C${row + 1},,,"IP")`,
+  ]);
+  const expected = answers.map((answer, row) => ({
+    sheet: "S",
+    at: `H${row + 1}`,
+    call: lists[row]!,
+    // The plain formulas read eight entries; the function reads more.
+    answer: answer === "refused" || lists[row]!.split(";").length > 8 ? "refused" : answer[0]![0]!,
+  }));
+  expect(
+    wrongIn([{ name: "S", rows, formulas: Object.fromEntries(formulas) as Record<string, string> }], expected, "IP"),
+  ).toEqual([]);
+});
+
+test.each([2, 3, 4])("a curve of %d points that fills its range to the last row", (count) => {
+  const rows: CellValue[][] = [
+    [0, 10, 50],
+    [300, 9, 300],
+    [700, 6, 650],
+    [1000, 2, 990],
+  ].slice(0, count);
+  rows.forEach((row, at) => (row[2] = Number(rows.at(-1)![0]) * (0.2 + 0.25 * at)));
+  const [curve, asked] = [rows.map((row) => row.slice(0, 2)), rows.map((row) => [row[2]])];
+  const [read, scaled] = [
+    ours("FANPRESSURE", [curve, asked, [["IP"]]]),
+    ours("FANLAW", [curve, [[1.2]], [[null]], [[null]]]),
+  ];
+  const formulas = { H1: `=DUCT.FANPRESSURE(A1:B${count},C1:C${count},"IP")`, J1: `=DUCT.FANLAW(A1:B${count},1.2)` };
+  const cells = (answers: readonly (readonly Answer[])[], left: number): Expected[] =>
+    answers.flatMap((line, row) =>
+      line.map((answer, column) => ({
+        sheet: "S",
+        at: cellAddress(left + column, row + 1),
+        call: String(count),
+        answer,
+      })),
+    );
+  const expected = [...cells(read as Answer[][], 8), ...cells(scaled as Answer[][], 10)];
+  expect(expected.every(({ answer }) => typeof answer === "number")).toBe(true);
+  expect(wrongIn([{ name: "S", rows, formulas }], expected, "IP")).toEqual([]);
 });
