@@ -68,9 +68,8 @@ function originalCells({ sheet, at, formula: code, written }: Original, row: num
 export const rangesIn = (code: string): string[] =>
   tokenize(code).flatMap(({ type, value }) => (type === "range" || type === "range_beam" ? [value] : []));
 
-/** A formula with other ranges in their place; null where there are more or fewer of them. */
-export function withRanges(code: string, ranges: readonly string[]): string | null {
-  if (rangesIn(code).length !== ranges.length) return null;
+/** A formula with other ranges in their place, as many as it names. */
+export function withRanges(code: string, ranges: readonly string[]): string {
   let next = 0;
   return tokenize(code)
     .map(({ type, value }) => (type === "range" || type === "range_beam" ? ranges[next++]! : value))

@@ -70,8 +70,7 @@ function recall(line: ReadonlyMap<number, SheetCell>, record: string): Recalled[
     if (reference === null) return []; // what it named was deleted in the copy
     ranges.push(asWritten(reference, original));
   }
-  const formula = withRanges(code, ranges);
-  return formula === null ? [] : [{ sheet: place.sheet, at, formula, cells: filled }];
+  return [{ sheet: place.sheet, at, formula: withRanges(code, ranges), cells: filled }];
 }
 
 /** The reference in =ROWS(reference). */

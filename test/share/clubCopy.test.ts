@@ -194,3 +194,69 @@ test("a copy of values has no formula, and every cell is what it showed", () => 
   ]);
   expect(wordsOf(book, "About this copy")).toContain("nothing in it recalculates");
 });
+
+test("units are what the cell of that name shows, in any letters, and the copy's own sheets print their heads on its paper", () => {
+  const unitsOf = (name: string, value: string | number, at = "B1"): string => {
+    const book = sampleBook({ Ducts: { rows: [[4, value]] } }, [
+      { name: "other", sheet: "Ducts", at: "A1" },
+      { name, sheet: "Ducts", at },
+    ]);
+    const { workbook } = clubCopy(book, ORDER).book;
+    const [about, , ...own] = workbook.sheets;
+    const paper = about!.print!.paper;
+    for (const { print } of own) expect(print).toEqual({ paper, landscape: true, area: "A1:D2" });
+    expect(own).toHaveLength(4);
+    return `${paper}: ${/SI: mm|I-P: in/.exec(wordsOf({ workbook, shown: new Map() }, "About this copy"))![0]}`;
+  };
+  expect(unitsOf("Units", " si ")).toBe("A4: SI: mm");
+  expect(unitsOf("UNITS", "SI")).toBe("A4: SI: mm");
+  expect([unitsOf("units", "IP"), unitsOf("units", "metric"), unitsOf("units", 5)]).toEqual(
+    new Array<string>(3).fill("Letter: I-P: in"),
+  );
+  expect(unitsOf("system", "SI")).toBe("Letter: I-P: in");
+  expect(unitsOf("units", "SI", "C9")).toBe("Letter: I-P: in"); // a cell that shows nothing
+});
+
+test("nothing spills in a copy, but what others fill is still theirs", () => {
+  const sheet: SampleSheet = {
+    rows: [[4, 5]],
+    formulas: {
+      A3: { code: "=DUCT.SOLVE(A1:B2)", shows: [["Run", 2]] },
+      A5: { code: "=DUCT.AREA(A1:B1)", shows: [[1, 2]] },
+      A7: { code: "=OTHER.THING(A1)", shows: [[1, 2]] },
+      A9: { code: "=A1:B1*2", shows: [[8, 10]] },
+    },
+  };
+  const shown = clubCopy(sampleBook({ Ducts: sheet }), ORDER).book.shown.get("Ducts")!;
+  expect(["A3", "A5", "A7", "A9", "B9"].map((at) => shown.get(at))).toEqual([
+    { value: "Run" },
+    { value: 1 },
+    { value: 1 },
+    { value: 8, fills: { rows: 1, columns: 2 } },
+    { value: 10 },
+  ]);
+});
+
+test("the record of a copy tells how many cells each formula fills in it", () => {
+  const sheet: SampleSheet = {
+    rows: [[4, 5, 6]],
+    formulas: {
+      A3: { code: "=DUCT.AREA(A1:C1)", shows: [[1, 2, 3]] },
+      A5: {
+        code: "=DUCT.SOLVE(A1:B2)",
+        shows: [
+          ["Run", 2],
+          ["saw", 3],
+        ],
+      },
+    },
+  };
+  const { book } = clubCopy(sampleBook({ Ducts: sheet }), ORDER);
+  const row = (at: number): unknown[] =>
+    ["A", "B", "C"].map((one) => contentOf(book, "Original formulas", `${one}${at}`));
+  expect([5, 6, 7].map(row)).toEqual([
+    ["=DUCT.AREA(A1:C1)", 1, 3],
+    ["=DUCT.SOLVE(A1:B2)", 2, 2],
+    ["", 1, 1], // the word beside it
+  ]);
+});

@@ -104,7 +104,7 @@ function callCells(
   for (let from = 0; from < counts.length; from += MOST_ADDED)
     sums.push(`SUM(${counts.slice(from, from + MOST_ADDED).join(",")})`);
   const blind =
-    unfollowed.length === 0 ? "" : ` Not all of its inputs can be compared (${unfollowed.slice(0, 3).join(", ")}).`;
+    unfollowed.length === 0 ? "" : `. Not all of its inputs can be compared (${unfollowed.slice(0, 3).join(", ")}).`;
   return [
     text(`A${row}`, `${call.sheet}!${call.at}`),
     text(`B${row}`, call.function),

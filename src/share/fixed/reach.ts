@@ -76,7 +76,7 @@ export function referencesOf(
   for (const token of tokenize(formula)) {
     const { type, value } = token;
     if (type === "func" && MOVING.test(value)) unknown.push(value.toUpperCase());
-    if (type === "structured" || type === "range_ternary") unknown.push(value);
+    if (type === "structured") unknown.push(value);
     if (type !== "range" && type !== "range_beam" && type !== "range_named") continue;
     const range = index.resolve(value, sheet) ?? (type === "range" ? readRange(value, sheet) : null);
     if (range === null) unknown.push(value);

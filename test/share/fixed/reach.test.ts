@@ -50,3 +50,38 @@ test("cells gather into rectangles that cover each of them once and nothing else
     { sheet: "it's!odd", top: 3, bottom: 3, left: 3, right: 3 },
   ]);
 });
+
+test("cells in any order gather alike, runs of other rows stay apart", () => {
+  const range = (top: number, left: number, bottom: number, right: number) => ({
+    ...{ sheet: "S", top, left, bottom, right },
+  });
+  expect(rectangles(["S!B10", "S!A9", "S!B9", "S!A10"])).toEqual([range(9, 1, 10, 2)]);
+  expect(rectangles(["S!C1", "S!A1"])).toEqual([range(1, 1, 1, 1), range(1, 3, 1, 3)]);
+  expect(rectangles(["S!K1", "S!B1", "S!J1"])).toEqual([range(1, 2, 1, 2), range(1, 10, 1, 11)]);
+  expect(rectangles(["S!A1", "S!B1", "S!B2"])).toEqual([range(1, 1, 1, 1), range(1, 2, 2, 2)]);
+});
+
+test("what stands behind a computed cell is typed, not computed, and is told once", () => {
+  const sheets = {
+    S: { rows: [[1, 2]], formulas: { A3: { code: "=A4+A4", shows: [[3]] }, A4: { code: "=A1+B1", shows: [[3]] } } },
+  };
+  expect(reach(sheets, "=DUCT.SOLVE(A3,A3:A4,A3)")).toEqual({
+    typed: ["S!A1", "S!B1"],
+    computed: ["S!A3", "S!A4"],
+    unfollowed: [],
+  });
+  expect(reach(sheets, "=DUCT.SOLVE(A3)")).toEqual({ typed: ["S!A1", "S!B1"], computed: ["S!A3"], unfollowed: [] });
+});
+
+test("functions that only look like moving ones are none, a name that is not there is told", () => {
+  expect(reach({ S: { rows: [[1]] } }, '=DUCT.SOLVE(A2:A,OFFSETS(1),"OFFSET(A1)")').unfollowed).toEqual(["A"]);
+  expect(reach({ S: { rows: [[1]] } }, "=DUCT.SOLVE(offset(A1,1,1))")).toEqual({
+    typed: ["S!A1"],
+    computed: [],
+    unfollowed: ["OFFSET"],
+  });
+});
+
+test("a cell of a sheet that is not in the book counts as typed", () => {
+  expect(reach({ S: { rows: [[1]] } }, "=DUCT.SOLVE(gone!B2)").typed).toEqual(["gone!B2"]);
+});

@@ -91,3 +91,63 @@ test.each([
 test("a broken call is told from a fixed one", () => {
   expect(translated("=DUCT.AREA(B1")).toEqual({ kind: "unreadable", why: "a bracket is not closed" });
 });
+
+test("blanks around a call and its arguments change nothing", () => {
+  expect(formulasOf("=  DUCT.AREA( B1 , , units ) ")).toEqual(formulasOf("=DUCT.AREA(B1,,units)"));
+});
+
+test.each(["4", "12", "4.", ".25", "4.25", "1e2", "1E-12", "2.5e+3", "+4"])(
+  "a typed %s is a number, which needs no condition",
+  (typed) => expect(formulasOf(`=DUCT.AREA(${typed})`)[0]![0]).not.toContain("ISNUMBER"),
+);
+
+test.each(["4%", "4+1", "e2", "2^2", "B1", "-B1", "4e"])(
+  "%s is worked out, so it is asked whether it is a number",
+  (typed) => expect(formulasOf(`=DUCT.AREA(${typed})`)[0]![0]).toContain("ISNUMBER"),
+);
+
+test("a negative number stands in brackets, another does not", () => {
+  const written = (typed: string): string => formulasOf(`=DUCT.CONVERTUNIT(${typed},"in","mm")`)[0]![0]!;
+  expect(written("-4")).toContain("(-4)*");
+  expect(written("4")).toContain("4*");
+  expect(written("4")).not.toContain("(4)");
+  expect(written("0")).not.toContain("(0)");
+});
+
+test("what stands in the workings is written for their sheet", () => {
+  const workings = newWorkings();
+  translated("=MAX(DUCT.AREA(B1:B2,,units))", "One", workings);
+  const placed = workings.sheet.cells.flatMap((cell) => ("formula" in cell ? [cell.formula] : []));
+  expect(placed.map((code) => /'One'!B\d/.exec(code)?.[0])).toEqual(["'One'!B1", "'One'!B2"]);
+  expect(placed.join()).not.toMatch(/[^!]\bB\d/);
+});
+
+test("ranges in brackets are taken cell by cell, single cells stay as they are written", () => {
+  const each = (code: string): string[][] => formulasOf(code).map((row) => [...row]);
+  expect(each("=DUCT.AREA(B1,,units)*(B1:B2)").map(([code]) => /\*\((B\d)\)$/.exec(code!)?.[1])).toEqual(["B1", "B2"]);
+  expect(each("=ABS((B1:B2))+DUCT.AREA(B1)").map(([code]) => /^=ABS\(\((B\d)\)\)/.exec(code!)?.[1])).toEqual([
+    "B1",
+    "B2",
+  ]);
+  expect(each("=$B$1*B1:B2+DUCT.AREA(B1)").map(([code]) => code!.slice(0, 9))).toEqual(["=$B$1*B1+", "=$B$1*B2+"]);
+});
+
+test("a text in a branch fills the first cell of a table, a text in an expression each of its cells", () => {
+  const texts = (code: string): (string | undefined)[] =>
+    formulasOf(code)
+      .flat()
+      .map((one) => /^=IF\(B1=0, ?(.*?) ?, ?B\d/.exec(one)?.[1]);
+  expect(texts('=IF(B1=0, "fill in" , B1:B2*DUCT.AREA(B1))')).toEqual(['"fill in"', '""']);
+  expect(texts('=IF(B1=0,"a"&"b",B1:B2*DUCT.AREA(B1))')).toEqual(['"a"&"b"', '"a"&"b"']);
+  const table = formulasOf('=IF(B1=0,"fill in",B1:C2*DUCT.AREA(B1))').flat();
+  expect(table.map((code) => code.includes("fill in"))).toEqual([true, false, false, false]);
+});
+
+test.each([
+  ["=DUCT.AREA(B1:B2+SUM(C:C))", "it takes whole columns"],
+  ["=DUCT.AREA(B1:B2+SUM(C:$D))", "it takes whole columns"],
+  ["=B1:B3+DUCT.AREA(B1:B2)", "its ranges are of different sizes"],
+  ["=B1:C1+B1:D1+DUCT.AREA(B1)", "its ranges are of different sizes"],
+])("%s stays fixed, too", (formula, why) => {
+  expect(translated(formula)).toEqual({ kind: "fixed", function: "AREA", why });
+});

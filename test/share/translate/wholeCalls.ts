@@ -113,7 +113,11 @@ const KINDS: readonly Kind[] = [
 const isSentence = (value: string | number): boolean => typeof value === "string" && value.includes(" ");
 
 /** Sheets of such calls and what the functions answer, cell by cell; a blank cell of an answer is "". */
-export function wholeCalls(): { given: readonly Given[]; expected: readonly Expected[]; names: readonly string[] } {
+export function wholeCalls(callsOf = ({ calls }: Kind): number => calls * SHARE): {
+  given: readonly Given[];
+  expected: readonly Expected[];
+  names: readonly string[];
+} {
   const expected: Expected[] = [];
   const given = KINDS.flatMap((kind, index) =>
     SYSTEMS.map((system, half): Given => {
@@ -121,7 +125,7 @@ export function wholeCalls(): { given: readonly Given[]; expected: readonly Expe
       const sheet = `${kind.name} ${system}`;
       const rows: CellValue[][] = [];
       const formulas: Record<string, string> = {};
-      for (let sample = 0; sample < kind.calls * SHARE; sample++) {
+      for (let sample = 0; sample < callsOf(kind); sample++) {
         const first = rows.length + 1;
         const inputs = kind.inputs(random, system);
         rows.push(...inputs);

@@ -25,15 +25,15 @@ export const lossCoefficientOf = scalar({
   result: "ratio",
   units: true,
   build: (_, call) => {
-    const [fitting, shape, angle] = call.elements.map((element) => (isLeftOut(element) ? null : element!));
-    const alone = aloneK(call.elements[0]!, call);
-    if (fitting === null || fitting === undefined || ((shape ?? null) === null && (angle ?? null) === null))
-      return { value: alone };
+    const [fitting = null, ...numbers] = call.elements;
+    const [shape = null, angle = null] = numbers.map((element) => (isLeftOut(element) ? null : element));
+    const alone = aloneK(fitting, call);
+    if (fitting === null || (shape === null && angle === null)) return { value: alone };
     const item = itemNow(fitting, call);
-    const bare = [shape, angle].flatMap((element) => (element == null ? [] : [isBlankOrZero(element.text)]));
+    const bare = [shape, angle].flatMap((element) => (element === null ? [] : [isBlankOrZero(element.text)]));
     const unlessBeside = `IF(AND(${bare.join(",")}),${alone},${NO_ANSWER})`;
     if (item?.family == null || item.count !== 1) return { value: unlessBeside };
-    const value = besideK(item, item.family, shape ?? null, angle ?? null, call);
+    const value = besideK(item, item.family, shape, angle, call);
     if (fitting.literal !== undefined) return { value };
     return {
       value: `IF(${plainName(fitting.text)}=${quotedText(plain(nameNow(fitting) ?? ""))},${value},${unlessBeside})`,

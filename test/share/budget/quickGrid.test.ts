@@ -1,0 +1,143 @@
+/**
+ * BUDGET as plain formulas, computed in the grid of the local sheet (an engine that is not ours), against BUDGET itself: a small cut
+ * of what the other engines are asked, quick enough for `npm run mutate`.
+ */
+import "../../support/customFunctions";
+import { budget } from "../../../src/functions/budget";
+import { clubCopy } from "../../../src/share/clubCopy";
+import { cellAddress } from "../../../src/sheets/address";
+import type { CellValue } from "../../../src/sheets/workbook";
+import type { EngineValues } from "../../support/engine";
+import { inGrid } from "../../support/grid";
+import { differences, sampleBook, type SampleSheet } from "../sampleBooks";
+import { withFewEntries } from "../translate/fewEntries";
+import { hardTable, seededTable } from "./seededTable";
+
+const ORDER = { kind: "formulas", date: "2026-11-25", version: "0.2.0" } as const;
+
+type Table = readonly (readonly CellValue[])[];
+type Units = "IP" | "SI";
+
+const answerOf = (table: Table, units: Units, density?: number): CellValue[][] =>
+  budget(table as never, density === undefined ? undefined : [[density]], [[units]]) as CellValue[][];
+
+/** What the grid computes for a copy of a book with these tables, each with BUDGET on a sheet of its own. */
+function copied(tables: readonly Table[], units: Units, answers: readonly Table[], density?: number): EngineValues {
+  const sheets = tables.flatMap((table, index): [string, SampleSheet][] => {
+    const range = `A1:${cellAddress(table[0]!.length, table.length)}`;
+    const code = `=DUCT.BUDGET(Runs${index}!${range},${density ?? ""},"${units}")`;
+    return [
+      [`Runs${index}`, { rows: table }],
+      [`Answer${index}`, { formulas: { A1: { code, shows: answers[index]! } } }],
+    ];
+  });
+  const copy = clubCopy(sampleBook(Object.fromEntries(sheets)), ORDER);
+  expect(copy.fixed).toEqual([]);
+  return inGrid(withFewEntries(copy.book.workbook));
+}
+
+/** The cells of BUDGET's answer in which a copy shows something else. */
+function wrongIn(table: Table, units: Units, density?: number): string[] {
+  const answer = answerOf(table, units, density);
+  return differences("Answer0", "A1", answer, copied([table], units, [answer], density));
+}
+
+const without = (table: Table, column: string): Table => {
+  const at = table[0]!.indexOf(column);
+  return table.map((row) => row.filter((_, index) => index !== at));
+};
+
+const twoRuns: Table = [
+  ["Run", "To", "Diameter", "Length", "Fittings", "K", "Hood", "Airflow"],
+  ["saw", "main", 4, 6, "elbow 1.5; branch 30", 0.1, "plain end", 350],
+  ["main", "fan", 6, 5, "0.3 x2", null, null, null],
+];
+
+test("a few shut and open runs in I-P", () =>
+  expect(wrongIn(without(seededTable(3, 4, "IP"), "Fittings"), "IP")).toEqual([]));
+test("a few more in SI, in thin air", () =>
+  expect(wrongIn(without(seededTable(5, 6, "SI"), "Fittings"), "SI", 0.9)).toEqual([]));
+test("each hard case once", () => expect(wrongIn(hardTable, "SI")).toEqual([]));
+test("lists of fittings", () => expect(wrongIn(twoRuns, "IP")).toEqual([]));
+test("no hood that asks for air", () =>
+  expect(wrongIn([...twoRuns.slice(0, 1), ["saw", "fan", 4, 6, null, null, "plain end", null]], "IP")).toEqual([]));
+
+/** What stands wrong in a row, and what the copy says of that row. */
+const REFUSED: readonly (readonly [column: string, value: CellValue, words: string])[] = [
+  ["Run", null, "Run must be a name"],
+  ["Run", "FAN", 'Run must be another word than "fan"'],
+  ["Run", "Main", "Run must be a name of its own: another row has it too"],
+  ["Side", "up", 'Side must be "suction" or "discharge"'],
+  ["To", "nowhere", 'To must be the name of another suction run, or "fan"'],
+  ["To", "chimney", 'To must be the name of another suction run, or "fan"'],
+  ["To", "saw", "To must lead to the fan: these runs join each other in a loop"],
+  ["Diameter", "wide", "Diameter must be a number above 0"],
+  ["Diameter", -4, "Diameter must be a number above 0"],
+  ["Diameter", 20_001, "Diameter must be a number above 0"],
+  ["Length", -1, "Length must be a number from 0 on"],
+  ["Flex", "long", "Flex must be a number from 0 on"],
+  [
+    "Material",
+    "cheese",
+    "Material must be a name in the tables of this copy, or a roughness of at most a fifth of the diameter",
+  ],
+  [
+    "Material",
+    21,
+    "Material must be a name in the tables of this copy, or a roughness of at most a fifth of the diameter",
+  ],
+  ["K", -0.1, "Fittings and K must be names in the tables of this copy, or numbers from 0 on"],
+  ["Hood", "cheese", "Hood must be a name in the tables of this copy, or a number from 0 on"],
+  ["Hood", -2, "Hood must be a name in the tables of this copy, or a number from 0 on"],
+  ["Airflow", -1, "Airflow must be a number from 0 on"],
+  ["Gate", "ajar", 'Gate must be "open", "shut" or blank'],
+  ["Leak", "cheese", "Leak must be an area smaller than the duct, or a gate's condition in the tables of this copy"],
+  // (pi/4) x 100^2 mm² is 7854 mm², and an opening of 0.6 of 13100 mm² passes 7860
+  ["Leak", 13_100, "Leak must be an area smaller than the duct, or a gate's condition in the tables of this copy"],
+  ["Device loss", -1, "Device loss must be a number from 0 on"],
+  ["Device airflow", null, "Device airflow must stand beside a device loss, and its exponent be from 0.5 to 2.5"],
+  ["Device exponent", 0.4, "Device airflow must stand beside a device loss, and its exponent be from 0.5 to 2.5"],
+  ["Device exponent", 2.6, "Device airflow must stand beside a device loss, and its exponent be from 0.5 to 2.5"],
+  ["Dust", "cheese", "Dust must be a name in the tables of this copy"],
+];
+
+const HEADER = [
+  ...["Run", "To", "Diameter", "Length", "Flex", "Material", "K", "Hood", "Airflow", "Gate", "Leak"],
+  ...["Device loss", "Device airflow", "Device exponent", "Side", "Dust"],
+];
+const SAW: CellValue[] = ["saw", "main", 100, 3, 1, "pvc pipe", 0.1, 0.9, 600, "open", 50, 100, 800, 2, null, null];
+const OTHERS: CellValue[][] = [
+  ["main", "fan", 150, 3],
+  ["chimney", null, 150, 3, null, null, null, null, null, null, null, null, null, null, "discharge"],
+].map((row) => [...row, ...new Array<CellValue>(HEADER.length - row.length).fill(null)]);
+const withSaw = (column: string, value: CellValue): Table => [
+  HEADER,
+  SAW.map((own, at) => (HEADER[at] === column ? value : own)),
+  ...OTHERS,
+];
+
+/** What is taken: the ends of limits, and words in other spellings. */
+const TAKEN: readonly (readonly [column: string, value: CellValue])[] = [
+  ["Diameter", 20_000],
+  ["Material", 20],
+  ["Leak", 13_080], // 0.6 x 13080 is 7848, below 7854
+  ["Device exponent", 0.5],
+  ["Device exponent", 2.5],
+  ["Gate", " SHUT"],
+  ["Airflow", null],
+  ["Material", " PVC_pipe"],
+];
+
+test("what BUDGET refuses is refused with its reason beside the row, and what it takes at the limits is taken", () => {
+  const refused = REFUSED.map(([column, value]) => withSaw(column, value));
+  for (const table of refused) expect(() => answerOf(table, "SI")).toThrow();
+  const taken = TAKEN.map(([column, value]) => withSaw(column, value));
+  const answers = taken.map((table) => answerOf(table, "SI"));
+  const values = copied([...taken, ...refused], "SI", [...answers, ...refused.map(() => [[null]])]);
+  expect(answers.flatMap((answer, index) => differences(`Answer${index}`, "A1", answer, values))).toEqual([]);
+  const shown = (index: number, at: string): string =>
+    String(values.get(`Answer${taken.length + index}`)!.get(at) ?? "");
+  expect(REFUSED.map(([column, value], index) => [column, value, shown(index, "M2")])).toEqual(REFUSED);
+  expect(REFUSED.map((_, index) => shown(index, "A1"))).toEqual(REFUSED.map(() => "#N/A"));
+  expect(REFUSED.map((_, index) => shown(index, "B2"))).toEqual(REFUSED.map(() => ""));
+});

@@ -1,0 +1,38 @@
+import { plain } from "../../../src/core/naming/findNamed";
+import { lossFamilies, PLAIN_END } from "../../../src/reference/lossFamilies";
+import { offeredEntries } from "../../../src/share/translate/tableBlocks/offeredEntries";
+import type { Sheet, Workbook } from "../../../src/sheets/workbook";
+
+/**
+ * The workbook without the lines of its tables of fittings that nothing in it names: a thousand lines that the grid would read for
+ * every list. A line is blank then, and all others stand where they stood.
+ */
+export function withFewEntries(workbook: Workbook): Workbook {
+  const words = workbook.sheets
+    .filter(({ name }) => name !== "Lookups")
+    .flatMap(({ cells }) => cells.flatMap((cell) => ("formula" in cell ? quotedIn(cell.formula) : String(cell.value))));
+  const said = plain([PLAIN_END, ...new Set(words)].join(" "));
+  const named = new Set(
+    lossFamilies.filter(({ key, aliases }) => [key, ...aliases].some((name) => said.includes(plain(name)))),
+  );
+  const unnamed = new Set(offeredEntries().flatMap(({ text, family }) => (named.has(family) ? [] : [text])));
+  return {
+    ...workbook,
+    sheets: workbook.sheets.map((sheet) => (sheet.name === "Lookups" ? cut(sheet, unnamed) : sheet)),
+  };
+}
+
+const quotedIn = (formula: string): string[] => formula.match(/"[^"]+"/g) ?? [];
+
+function cut(sheet: Sheet, unnamed: ReadonlySet<string>): Sheet {
+  const row = (at: string): string => at.replace(/^[A-Z]+/, "");
+  const lines = new Set(sheet.cells.flatMap(({ at }) => (at.startsWith("D") ? [row(at)] : []))); // of curves, which are few
+  const gone = new Set(
+    sheet.cells.flatMap((cell) =>
+      "value" in cell && unnamed.has(String(cell.value)) && cell.at.startsWith("A") && !lines.has(row(cell.at))
+        ? [row(cell.at)]
+        : [],
+    ),
+  );
+  return { ...sheet, cells: sheet.cells.filter(({ at }) => !gone.has(row(at))) };
+}
