@@ -22,8 +22,8 @@ export function plainRange({ sheet, top, left, bottom, right }: RangeRef): strin
   return top === bottom && left === right ? first : `${first}:${cellAddress(right, bottom)}`;
 }
 
-/** A text as a formula writes it. */
-export const quotedText = (text: string): string => `"${text.replaceAll('"', '""')}"`;
+/** A text as a formula writes it. A quote inside is CHAR(34): written twice, the grid of the local sheet takes it for two texts. */
+export const quotedText = (text: string): string => `"${text.replaceAll('"', '"&CHAR(34)&"')}"`;
 
 /** A number as a formula writes it, safe behind any operator. */
 export function numberText(value: number): string {

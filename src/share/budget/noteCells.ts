@@ -26,7 +26,7 @@ function carrying(place: Place, system: UnitSystem, row: number): string {
   const input = (column: BudgetColumn): string => `INDEX(${place.all(column)},${place.cell("source", row)})`;
   const unit = unitOf("velocity", system);
   const said = (column: BudgetColumn): string => inWords(`(${over(input(column), unit.factor)})`, unit.label);
-  const settles = `"; dust settles: """&${input("dustKey")}&""" needs "&${said("dustLow")}`;
+  const settles = `"; dust settles: "&CHAR(34)&${input("dustKey")}&CHAR(34)&" needs "&${said("dustLow")}`;
   const fast = `"; too fast: over "&${said("dustHigh")}&" only costs pressure and wears the duct"`;
   const speed = `IF(${at("velocity")}<${input("dustLow")},${settles},IF(${input("dustHigh")}>0,IF(${at("velocity")}>${input("dustHigh")},${fast},""),""))`;
   const resize = `IF(${at("ratio")}>${RESIZE_RATIO},"; resize: its path needs "&ROUND((1-1/${at("ratio")})*100,0)&" % less suction than the junction has","")`;
