@@ -14,7 +14,7 @@ const ASKED = `$O$${FIRST}:$O$${BUDGET_LAST}`; // what each open hood asks for
 /** What every run carries and costs when the hoods get what they ask for: one formula, its flags in words, its totals. */
 export const budgetSheet: SheetOf<null> = (frame) => ({
   name: frame.sheet("budget"),
-  columns: [15, 18, 9, 9.5, 9.5, 9.5, 9.5, 9.5, 9.5, 10.5, 10.5, 9, 12, 92, 10],
+  columns: [15, 18, 9, 9.5, 9.5, 9.5, 9.5, 9.5, 9.5, 10.5, 10.5, 9, 13.5, 92, 10],
   tallRows: [{ row: BUDGET_HEADER, lines: 3 }],
   frozen: { rows: BUDGET_HEADER, columns: 2 },
   cells: [
