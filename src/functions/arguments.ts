@@ -1,7 +1,7 @@
 import { DENSITY_LIMITS, STANDARD_DENSITY } from "../core/air/constants";
 import { DomainError, type Limits, requireWithin } from "../core/errors";
 import { bareCoefficient, type FittingItem, parseFittingList } from "../core/fittings/fittingList";
-import { nearestNames, plain, requireNamed } from "../core/naming/findNamed";
+import { plain, requireNamed } from "../core/naming/findNamed";
 import { DEFAULT_MATERIAL, materials } from "../reference/materials";
 import { fromSI, type Quantity, toSI, type UnitSystem, unitOf } from "../reference/quantities";
 import { limitsIn, refuseCell } from "./cellErrors";
@@ -107,12 +107,8 @@ export function readChoice<Word extends string>(name: string, cell: Cell, words:
   const list = words.map((word) => `"${word}"`).join(" or ");
   if (typeof cell !== "string") return refuseCell(name, cell, list);
   const found = words.find((word) => plain(word) === plain(cell));
-  if (found !== undefined) return found;
-  const near = nearestNames(
-    words.map((key) => ({ key })),
-    cell,
-  )[0]!;
-  throw new DomainError(name, cell, words.length > 3 ? `${list} (nearest: "${near}")` : list);
+  if (found === undefined) throw new DomainError(name, cell, list);
+  return found;
 }
 
 /** The unit system of a call; one cell, blank means I-P. */
