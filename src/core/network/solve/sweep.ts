@@ -97,8 +97,8 @@ function linearEnd(
 
 /**
  * A leak beside arriving air: k L|L| = P + p_v(Q) with Q = S + L, made linear; gives how far the law is missed [Pa].
- * Where the velocity pressure's part would outweigh the leak's own slope (at an answer only where a leak is all but as large as its duct), or the air runs backwards, it
- * is left out of the slope.
+ * Where the velocity pressure's part would outweigh the leak's own slope (at an answer only where a leak is all but as large
+ * as its duct), or the air runs backwards, it is left out of the slope.
  */
 function linearLeak(elements: Elements, flow: Flow, index: number, least: number): number {
   const perVelocity = elements.velocityResistance[index]!; // p_v = this Q^2
