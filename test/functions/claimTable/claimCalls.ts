@@ -1,0 +1,40 @@
+import "../../support/customFunctions";
+import { claim } from "../../../src/functions/claims";
+
+export type Facts = Record<string, unknown>;
+export interface Row {
+  readonly claimed: string | number;
+  readonly allowed: string | number;
+  readonly unit: string;
+  readonly verdict: string;
+  readonly why: string;
+  readonly source: string;
+}
+
+export const call = (facts: unknown[][], units: string | null = null): any[][] => claim(facts as any, [[units]]);
+export const rowsOf = (facts: Facts, units: string | null = null): Record<string, Row> =>
+  Object.fromEntries(
+    call(Object.entries(facts), units)
+      .slice(1)
+      .map(([check, claimed, allowed, unit, verdict, why, source]) => [
+        check,
+        { claimed, allowed, unit, verdict, why, source },
+      ]),
+  );
+export const verdicts = (facts: Facts, units: string | null = null): Record<string, string> =>
+  Object.fromEntries(Object.entries(rowsOf(facts, units)).map(([check, { verdict }]) => [check, verdict]));
+
+// An invented data sheet.
+export const sheet: Facts = {
+  airflow: 1200,
+  pressure: 11,
+  "motor power": 2,
+  "inlet diameter": 6,
+  "impeller diameter": 12,
+  speed: 3450,
+  "filter area": 30,
+  "filter rating": "5 micron",
+  "hose diameter": 4,
+  "hose length": 10,
+  sound: 72,
+};
