@@ -2,8 +2,7 @@ import "../../support/customFunctions";
 import { gains, solve } from "../../../src/functions/flow";
 import { refusal } from "../../support/refusal";
 import { byName, type Row, table } from "../../support/tables";
-
-const FAN = [["cfm", "in.w.g."], [0, 11], [600, 9], [1200, 4], [1400, 0]]; // prettier-ignore
+import { FAN } from "./shop";
 
 const saw: Row = {
   ...{ Run: "saw", To: "main", Diameter: 4, Length: 10, Flex: 6, Hood: "plain end", Airflow: 350, Gate: "open" },

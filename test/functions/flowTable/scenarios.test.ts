@@ -2,18 +2,9 @@ import "../../support/customFunctions";
 import { scenarios, solve } from "../../../src/functions/flow";
 import { refusal } from "../../support/refusal";
 import { byName, type Row, table, without } from "../../support/tables";
+import { FAN, tightSaw } from "./shop";
 
-const FAN = [["cfm", "in.w.g."], [0, 11], [600, 9], [1200, 4], [1400, 0]]; // prettier-ignore
-const saw: Row = {
-  Run: "saw",
-  To: "main",
-  Diameter: 4,
-  Length: 10,
-  Hood: "plain end",
-  Airflow: 350,
-  Gate: "open",
-  Leak: 0.1,
-};
+const saw: Row = { ...tightSaw, Leak: 0.1 };
 const sander: Row = { ...saw, Run: "sander", Length: 20, Gate: "shut" };
 const lathe: Row = { ...saw, Run: "lathe", To: "limb", Length: 5, Gate: "shut" };
 const limb: Row = { Run: "limb", To: "main", Diameter: 5, Length: 6 };

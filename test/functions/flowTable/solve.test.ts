@@ -4,19 +4,9 @@ import { remembering } from "../../../src/functions/flowTable/remember";
 import { refusal } from "../../support/refusal";
 import { relative } from "../../support/printed";
 import { byName, type Row, table, without } from "../../support/tables";
+import { FAN, tightSaw } from "./shop";
 
-const FAN = [["cfm", "in.w.g."], [0, 11], [600, 9], [1200, 4], [1400, 0]]; // prettier-ignore
-
-const saw: Row = {
-  Run: "saw",
-  To: "main",
-  Diameter: 4,
-  Length: 10,
-  Hood: "plain end",
-  Airflow: 350,
-  Gate: "open",
-  Leak: 0.5,
-};
+const saw: Row = { ...tightSaw, Leak: 0.5 };
 const sander: Row = { ...saw, Run: "sander", Length: 20, Flex: 3, Fittings: "elbow 1.5 x2", Leak: 1 };
 const main: Row = { Run: "main", To: "fan", Diameter: 6, Length: 10, Fittings: "branch 45" };
 const shop = [saw, sander, main];
