@@ -1,7 +1,7 @@
 import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { parseArgs } from "node:util";
 import { buildIfNeeded } from "./buildIfNeeded";
+import { command, readOptions } from "./command";
 import { readAddress } from "./package/address";
 import { filesOf, type PackagedFile, zipOf } from "./package/files";
 import { OFFLINE_START, offlineWorker, withOffline } from "./package/offline";
@@ -9,6 +9,7 @@ import { samples } from "./package/samples";
 
 const root = path.join(__dirname, "..");
 const BUILT_FOR = "https://localhost:3000"; // as the build has it
+const USAGE = "npm run package -- --url https://example.org/ducts [--out package]";
 const NAMES_ADDRESS = ["manifest.xml", "functions.json"];
 
 /** Makes the folder that a static web server offers to a club, for one address. */
@@ -29,8 +30,9 @@ export async function makePackage(address: string, folder: string): Promise<read
   return filesOf(folder);
 }
 
-async function main(): Promise<void> {
-  const { values } = parseArgs({ options: { url: { type: "string" }, out: { type: "string", default: "package" } } });
+async function main(args: string[]): Promise<void> {
+  const options = { url: { type: "string" }, out: { type: "string", default: "package" } } as const;
+  const { values } = readOptions({ args, options }, USAGE);
   const read = readAddress(values.url);
   if ("why" in read) throw new Error(read.why);
   const folder = path.resolve(values.out);
@@ -42,8 +44,4 @@ async function main(): Promise<void> {
   console.log(`${values.out}: ${files.length} files for ${read.address}; the same in ${values.out}.zip`);
 }
 
-if (require.main === module)
-  main().catch((error: unknown) => {
-    console.error(error instanceof Error ? error.message : String(error));
-    process.exitCode = 1;
-  });
+if (require.main === module) command(USAGE, main);

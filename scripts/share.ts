@@ -1,7 +1,6 @@
 // npm run share -- budget.xlsx club.xlsx [--values] [--overwrite]: a copy of a budget for people without the add-in.
 import { existsSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { parseArgs } from "node:util";
 import packageJson from "../package.json";
 import { openBudget } from "../src/hosts/file/readBook";
 import { writeBook } from "../src/hosts/file/writeBook";
@@ -10,6 +9,7 @@ import type { ClubCopy, FixedCell } from "../src/share/copy";
 import type { Calculated, Shown, ShownCell } from "../src/sheets/calculated";
 import { buildIfNeeded } from "./buildIfNeeded";
 import { calculate } from "./calculate";
+import { command, readOptions } from "./command";
 
 const root = path.resolve(__dirname, "..");
 const USAGE = "npm run share -- budget.xlsx club.xlsx [--values] [--overwrite]";
@@ -39,16 +39,8 @@ function wanted(args: string[]): Wanted {
 }
 
 function read(args: string[]) {
-  try {
-    return parseArgs({
-      args,
-      allowPositionals: true,
-      options: { values: { type: "boolean" }, overwrite: { type: "boolean" } },
-    });
-  } catch (error) {
-    const why = error instanceof Error ? error.message.split(". ")[0] : String(error);
-    throw new Error(`${why}; the command is ${USAGE}`, { cause: error });
-  }
+  const options = { values: { type: "boolean" }, overwrite: { type: "boolean" } } as const;
+  return readOptions({ args, allowPositionals: true, options }, USAGE);
 }
 
 /** The book with freshly computed values. Where the grid knows no function of that name, the file's own value stays. */
@@ -90,11 +82,4 @@ function report({ live, fixed, untranslated }: ClubCopy, to: string): string {
   return [counts, ...(live === 0 ? [] : fixed.map(line)), ...untranslated.map(line)].join("\n");
 }
 
-async function main(): Promise<void> {
-  await share(wanted(process.argv.slice(2)));
-}
-
-main().catch((error: unknown) => {
-  console.error(error instanceof Error ? error.message : String(error));
-  process.exitCode = 1;
-});
+command(USAGE, async (args) => share(wanted(args)));

@@ -1,12 +1,12 @@
 // npm run sheet -- --units SI --out my-budget.xlsx [--contents example|empty] [--overwrite]: writes a budget as an .xlsx workbook.
 import { existsSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { parseArgs } from "node:util";
 import { writeBook } from "../src/hosts/file/writeBook";
 import { budgetBook } from "../src/sheets/book/budgetBook";
 import { sheetKeys } from "../src/sheets/book/frame";
 import { buildIfNeeded } from "./buildIfNeeded";
 import { calculate } from "./calculate";
+import { command, readOptions } from "./command";
 
 const root = path.resolve(__dirname, "..");
 const USAGE = "npm run sheet -- --units SI --out my-budget.xlsx [--contents example] [--overwrite]";
@@ -32,20 +32,13 @@ function wanted(args: string[]): Wanted {
 }
 
 function read(args: string[]) {
-  try {
-    return parseArgs({
-      args,
-      options: {
-        units: { type: "string" },
-        contents: { type: "string" },
-        out: { type: "string" },
-        overwrite: { type: "boolean" },
-      },
-    }).values;
-  } catch (error) {
-    const why = error instanceof Error ? error.message.split(". ")[0] : String(error);
-    throw new Error(`${why}; the command is ${USAGE}`, { cause: error });
-  }
+  const options = {
+    units: { type: "string" },
+    contents: { type: "string" },
+    out: { type: "string" },
+    overwrite: { type: "boolean" },
+  } as const;
+  return readOptions({ args, options }, USAGE).values;
 }
 
 async function write({ units, contents, out, overwrite }: Wanted): Promise<void> {
@@ -63,11 +56,4 @@ async function write({ units, contents, out, overwrite }: Wanted): Promise<void>
   );
 }
 
-async function sheet(args: string[]): Promise<void> {
-  await write(wanted(args));
-}
-
-sheet(process.argv.slice(2)).catch((error: unknown) => {
-  console.error(`No sheet was written: ${error instanceof Error ? error.message : String(error)}`);
-  process.exitCode = 1;
-});
+command(USAGE, async (args) => write(wanted(args)), "No sheet was written: ");

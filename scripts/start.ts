@@ -3,10 +3,12 @@ import { spawn } from "node:child_process";
 import path from "node:path";
 import { buildIfNeeded } from "./buildIfNeeded";
 import { certificates } from "./certificates";
+import { command } from "./command";
 import { serve, type Serving } from "./serve";
 
 const root = path.resolve(__dirname, "..");
 const dist = path.join(root, "dist");
+const USAGE = "npm start -- [--no-build] [--https]";
 const USUAL_PORT = 3000;
 const PORTS_TRIED = 20;
 
@@ -62,7 +64,4 @@ function openBrowser(address: string): void {
   child.unref();
 }
 
-start(process.argv.slice(2)).catch((error: unknown) => {
-  console.error(`Duct Ledger did not start: ${error instanceof Error ? error.message : String(error)}`);
-  process.exitCode = 1;
-});
+command(USAGE, start, "Duct Ledger did not start: ");
