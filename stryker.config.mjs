@@ -34,7 +34,10 @@ const slow = [
 ];
 
 /** What computes each function's formulas in a grid takes seconds: asked for its own folder only. */
-const ownFolderOnly = ["share/budget/quickGrid.test.ts", "share/translate/quickGrid.test.ts"];
+const ownFolderOnly = [
+  "share/budget/quickGrid.test.ts",
+  ...["quickCalls", "quickFittings", "quickGrid"].map((name) => `share/translate/${name}.test.ts`),
+];
 const isAsked = (file) =>
   testFolders.some((folder) => file.startsWith(folder)) &&
   (!ownFolderOnly.includes(file) || testFolders.includes(`${path.dirname(file)}/`));

@@ -4,13 +4,13 @@ import { offeredEntries } from "../../../src/share/translate/tableBlocks/offered
 import type { Sheet, Workbook } from "../../../src/sheets/workbook";
 
 /**
- * The workbook without the lines of its tables of fittings that nothing in it names: a thousand lines that the grid would read for
+ * The workbook without the lines of its tables of fittings that nothing in it names or points at: a thousand lines that the grid would read for
  * every list. A line is blank then, and all others stand where they stood.
  */
 export function withFewEntries(workbook: Workbook): Workbook {
-  const words = workbook.sheets
-    .filter(({ name }) => name !== "Lookups")
-    .flatMap(({ cells }) => cells.flatMap((cell) => ("formula" in cell ? quotedIn(cell.formula) : String(cell.value))));
+  const cells = workbook.sheets.flatMap((sheet) => (sheet.name === "Lookups" ? [] : sheet.cells));
+  const words = cells.flatMap((cell) => ("formula" in cell ? quotedIn(cell.formula) : String(cell.value)));
+  const pointedAt = new Set(cells.flatMap((cell) => ("formula" in cell ? singleRowsIn(cell.formula) : [])));
   const said = plain([PLAIN_END, ...new Set(words)].join(" "));
   const named = new Set(
     lossFamilies.filter(({ key, aliases }) => [key, ...aliases].some((name) => said.includes(plain(name)))),
@@ -18,18 +18,26 @@ export function withFewEntries(workbook: Workbook): Workbook {
   const unnamed = new Set(offeredEntries().flatMap(({ text, family }) => (named.has(family) ? [] : [text])));
   return {
     ...workbook,
-    sheets: workbook.sheets.map((sheet) => (sheet.name === "Lookups" ? cut(sheet, unnamed) : sheet)),
+    sheets: workbook.sheets.map((sheet) => (sheet.name === "Lookups" ? cut(sheet, unnamed, pointedAt) : sheet)),
   };
 }
 
+/** Rows of the tables that a formula takes a single cell of. */
+const singleRowsIn = (formula: string): string[] =>
+  [...formula.matchAll(/Lookups'?!\$[A-Z]+\$(\d+)(?![\d:])/g)].map(([, row]) => row!);
+
 const quotedIn = (formula: string): string[] => formula.match(/"[^"]+"/g) ?? [];
 
-function cut(sheet: Sheet, unnamed: ReadonlySet<string>): Sheet {
+function cut(sheet: Sheet, unnamed: ReadonlySet<string>, pointedAt: ReadonlySet<string>): Sheet {
   const row = (at: string): string => at.replace(/^[A-Z]+/, "");
   const lines = new Set(sheet.cells.flatMap(({ at }) => (at.startsWith("D") ? [row(at)] : []))); // of curves, which are few
   const gone = new Set(
     sheet.cells.flatMap((cell) =>
-      "value" in cell && unnamed.has(String(cell.value)) && cell.at.startsWith("A") && !lines.has(row(cell.at))
+      "value" in cell &&
+      unnamed.has(String(cell.value)) &&
+      cell.at.startsWith("A") &&
+      !lines.has(row(cell.at)) &&
+      !pointedAt.has(row(cell.at))
         ? [row(cell.at)]
         : [],
     ),

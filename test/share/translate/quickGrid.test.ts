@@ -7,45 +7,12 @@ import { lossFamilies } from "../../../src/reference/lossFamilies";
 import type { UnitSystem } from "../../../src/reference/quantities";
 import { cellAddress } from "../../../src/sheets/address";
 import type { CellValue } from "../../../src/sheets/workbook";
-import { inGrid } from "../../support/grid";
 import { type Sample, samples } from "./corpus";
-import { withFewEntries } from "./fewEntries";
 import { ours } from "./ourFunctions";
-import { type Given, plainBook } from "./plainBook";
+import type { Given } from "./plainBook";
 import { seeded } from "./random";
 import { wholeCalls } from "./wholeCalls";
-
-const CLOSE = 1e-6; // relative
-const NOTHING = 1e-12; // what a sum of numbers near 1 may leave where the answer is 0
-
-type Answer = string | number; // "refused" where the function raises an error, or shows a sentence among others
-interface Expected {
-  readonly sheet: string;
-  readonly at: string;
-  readonly call: string;
-  readonly answer: Answer;
-}
-
-/** The cells that show something else than expected once the grid has computed the plain formulas. */
-function wrongIn(given: readonly Given[], expected: readonly Expected[], tables: UnitSystem = "SI"): string[] {
-  const { workbook, translations } = plainBook(given, tables);
-  expect([...translations].filter(([, { kind }]) => kind !== "cells")).toEqual([]);
-  const values = inGrid(withFewEntries(workbook));
-  return expected.flatMap(({ sheet, at, call, answer }) => {
-    const value = values.get(sheet)?.get(at) ?? "";
-    return isSame(answer, value) ? [] : [`${sheet}!${at} ${call}: ${String(value)} instead of ${answer}`];
-  });
-}
-
-const isSame = (answer: Answer, value: string | number): boolean => {
-  if (answer === "refused") return value === "#N/A" || value === "#ERROR"; // a text times a factor is the latter
-  if (typeof answer !== "number") return value === answer;
-  return typeof value === "number" && Math.abs(value - answer) <= CLOSE * Math.abs(answer) + NOTHING;
-};
-
-/** In a range the wrong item alone shows its sentence. */
-const unlessSentence = (value: Answer): Answer =>
-  typeof value === "string" && value.includes(" ") ? "refused" : value;
+import { type Answer, type Expected, unlessSentence, wrongIn } from "./wrongInGrid";
 
 /** What stands in an argument's place besides what belongs there. */
 const ODD: readonly CellValue[] = [null, 0, -1, 1e9, "no such word"];

@@ -1,6 +1,6 @@
 import type { UnitSystem } from "../../../reference/quantities";
 import type { LookupTables } from "../lookupTables";
-import { isListed, NO_ANSWER, plainName } from "./text";
+import { entryName, isListed, NO_ANSWER } from "./text";
 
 /**
  * K of one hood entry or fitting in a cell: a number is the K itself, a text one entry of the table. A fitting that goes by
@@ -14,7 +14,7 @@ export function entryK(
 ): { value: string; check: string } {
   const block = tables.block(`${kind} ${system}`);
   const names = block.range("entry");
-  const name = plainName(cell);
+  const name = entryName(cell);
   const k = `INDEX(${block.range("K")},MATCH(${name},${names},0))`;
   const listed = isListed(name, names);
   const named = kind === "hoods" ? k : `IF(${listed},IF(${k}="",${NO_ANSWER},${k}),${NO_ANSWER})`;

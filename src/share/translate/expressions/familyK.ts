@@ -46,7 +46,7 @@ export function familyK(
   }
   if (family.shape !== null) return guarded([holds(SHAPE, shape)], value(SHAPE, shape));
   if (family.angle !== null) return guarded([holds(TURN, angle)], value(TURN, angle));
-  return guarded(["TRUE"], value(ALONE, "0"));
+  return guarded([], value(ALONE, "0")); // it is asked for only beside a number, which is unused
 }
 
 const SHAPE = "by shape";

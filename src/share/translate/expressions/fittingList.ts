@@ -67,7 +67,8 @@ function listRows(place: RangeRef, where: Where): string[][] {
   const last = first + MOST_ENTRIES - 1;
   const sum = `SUM(${at("K", first)}:${at("K", last)})`;
   const tooMuch = `TRIM(SUBSTITUTE(${behindFirst(at("list from here", last))},";",""))<>""`;
-  const ofList = `IF(TRIM(${list})="",${NO_ANSWER},IF(${tooMuch},${NO_ANSWER},${sum}))`;
+  const isEmptyList = `TRIM(SUBSTITUTE(SUBSTITUTE(${list},CHAR(10),""),";",""))=""`;
+  const ofList = `IF(${isEmptyList},${NO_ANSWER},IF(${tooMuch},${NO_ANSWER},${sum}))`;
   const total = `IF(ISNUMBER(${list}),IF(${list}>=0,${list},${NO_ANSWER}),${ofList})`;
   const rest = new Array<string>(COLUMNS.length - 2).fill("");
   return [

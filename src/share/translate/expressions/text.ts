@@ -37,6 +37,9 @@ export const isBlankOrZero = (cell: string): string => `OR(${cell}=0,TRIM(${cell
 /** A name as the tables spell it: case, outer and repeated blanks, hyphens and underscores do not matter. */
 export const plainName = (cell: string): string => `TRIM(SUBSTITUTE(SUBSTITUTE(${cell},"-"," "),"_"," "))`;
 
+/** An entry of the tables of fittings and hoods as a cell has it: a comma is a decimal point, a degree sign nothing. */
+export const entryName = (cell: string): string => plainName(`SUBSTITUTE(SUBSTITUTE(${cell},"°",""),",",".")`);
+
 /** Whether a name stands in a list. MATCH alone would read wildcards in it. */
 export const isListed = (name: string, list: string): string =>
   `IFERROR(INDEX(${list},MATCH(${name},${list},0))=${name},FALSE)`;

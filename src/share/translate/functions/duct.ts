@@ -1,10 +1,10 @@
 import { stockDiameters } from "../../../reference/tradeSizes";
 import type { UnitSystem } from "../../../reference/quantities";
 import { plain } from "../../../core/naming/findNamed";
-import { type Element, type Parameter, scalar } from "../answer";
+import { type Element, type Parameter, type Reading, scalar } from "../answer";
 import { inSI, isBlankOrZero, isEmpty, NO_ANSWER, num, plainName, within } from "../expressions/text";
 import { roundArea } from "../expressions/flow";
-import { needed } from "../readers";
+import { needed, nothing } from "../readers";
 import type { Translator } from "../translation";
 
 /** A side or diameter of a duct. */
@@ -93,10 +93,10 @@ const rounding: Parameter = {
   },
 };
 
-function roundingWord({ literal }: Element): { value: string; checks: string[] } {
+function roundingWord({ literal }: Element): Reading {
   const word = plain(String(literal));
   if (word === "") return { value: "down", checks: [] };
-  return ROUNDINGS.some((one) => one === word) ? { value: word, checks: [] } : { value: "down", checks: ["FALSE"] };
+  return ROUNDINGS.some((one) => one === word) ? { value: word, checks: [] } : nothing;
 }
 
 const tradeSize = scalar({

@@ -3,8 +3,7 @@ import { type Parameter, scalar } from "../answer";
 import { typedListK } from "../expressions/fittingList";
 import { frictionFactor, lossPerLength, reynoldsNumber, roundArea, velocityPressure } from "../expressions/flow";
 import { hoodK } from "../expressions/entryK";
-import { NO_ANSWER } from "../expressions/text";
-import { density, material, needed, optional } from "../readers";
+import { density, material, needed, nothing, optional } from "../readers";
 import type { Translator } from "../translation";
 import { airflow, diameter } from "./duct";
 import { listCell, listK } from "./listArgument";
@@ -61,11 +60,11 @@ const equivalentLength = scalar({
 const entry: Parameter = {
   needed: true,
   read: (element, system, { tables }) => {
-    if (element === null) return { value: NO_ANSWER, checks: ["FALSE"] };
+    if (element === null) return nothing;
     const { text, literal } = element;
     if (typeof literal === "string") {
       const k = typedListK(literal, "hood", null, { system, tables });
-      return k === null ? { value: NO_ANSWER, checks: ["FALSE"] } : { value: k, checks: [] };
+      return k === null ? nothing : { value: k, checks: [] };
     }
     const { value, check } = hoodK(text, system, tables);
     return { value, checks: [check] };

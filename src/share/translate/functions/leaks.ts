@@ -3,8 +3,8 @@ import { constantOfClass } from "../../../core/leaks/seamLeak";
 import { LEAKAGE_EXPONENT } from "../../../reference/leakageClasses";
 import { unitOf } from "../../../reference/quantities";
 import { type Parameter, scalar } from "../answer";
-import { NO_ANSWER, num, times } from "../expressions/text";
-import { density, namedRow, needed, optional } from "../readers";
+import { num, times } from "../expressions/text";
+import { density, namedRow, needed, nothing, optional } from "../readers";
 import type { Translator } from "../translation";
 import { diameter } from "./duct";
 
@@ -30,7 +30,7 @@ const leakArea = scalar({
 const condition: Parameter = {
   needed: true,
   read: (element, _, { tables }) => {
-    if (element === null) return { value: NO_ANSWER, checks: ["FALSE"] };
+    if (element === null) return nothing;
     const gates = tables.block("gates");
     const { row, checks } = namedRow(element, "gates", tables);
     const gap = times(`INDEX(${gates.range("gap")},${row})`, unitOf("diameter", tables.units).factor);
@@ -51,7 +51,7 @@ const gateLeak = scalar({
 const leakageClass: Parameter = {
   needed: true,
   read: (element, _, { tables }) => {
-    if (element === null) return { value: NO_ANSWER, checks: ["FALSE"] };
+    if (element === null) return nothing;
     const { text, literal } = element;
     const { row, checks } = namedRow(element, "leakage", tables);
     const named = `INDEX(${tables.block("leakage").range("constant")},${row})`;

@@ -1,11 +1,12 @@
 import type { BuildCall, Element, Parameter } from "../answer";
 import { fittingsK, typedListK } from "../expressions/fittingList";
 import { NO_ANSWER } from "../expressions/text";
+import { nothing } from "../readers";
 
 /** A list of fittings as its cell stands: its K needs the diameter beside it. */
 export const listCell: Parameter = {
   needed: true,
-  read: (element) => (element === null ? { value: NO_ANSWER, checks: ["FALSE"] } : { value: element.text, checks: [] }),
+  read: (element) => (element === null ? nothing : { value: element.text, checks: [] }),
 };
 
 /** K of a list argument in a duct whose diameter is another argument; as a check it must be a number. */

@@ -2,7 +2,7 @@ import { plain } from "../../../core/naming/findNamed";
 import { type ReferenceTable, referenceTables } from "../../../reference";
 import { type Element, elementOf, type Parameter, scalar } from "../answer";
 import { isListed, NO_ANSWER, plainName } from "../expressions/text";
-import { namedRow, needed } from "../readers";
+import { namedRow, needed, nothing } from "../readers";
 import type { TableBlock } from "../tableBlocks/block";
 import { type Argument, fixed, type Translator } from "../translation";
 import { quotedText } from "../../references";
@@ -11,7 +11,7 @@ import { quotedText } from "../../references";
 const unit: Parameter = {
   needed: true,
   read: (element, _, { tables }) => {
-    if (element === null) return { value: NO_ANSWER, checks: ["FALSE"] };
+    if (element === null) return nothing;
     const { row, checks } = namedRow(element, "units", tables);
     return { value: row, checks };
   },
