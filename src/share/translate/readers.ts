@@ -9,8 +9,8 @@ import { NO_ANSWER, inSI, isBlankOrZero, isEmpty, isListed, num, plainName, time
 import type { BlockName } from "./tableBlocks/blocks";
 import type { LookupTables } from "./lookupTables";
 
-/** An argument that has no value: whatever is computed from it is #N/A. */
-export const nothing: Reading = { value: NO_ANSWER, checks: [] };
+/** An argument that has no value: the answer is #N/A, even where its value is not used. */
+export const nothing: Reading = { value: NO_ANSWER, checks: ["FALSE"] };
 
 /** A number that must be there. */
 export const needed = (quantity: Quantity, limits: Limits): Parameter => ({

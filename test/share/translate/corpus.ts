@@ -35,20 +35,36 @@ const typed = (random: Random, name: string): string =>
 const material = (random: Random, units: UnitSystem): CellValue =>
   random.pick([null, typed(random, random.pick(names(materials))), inUnit(random.between(0, 3e-3), "diameter", units)]);
 
-const fixedEntries = offeredEntries().filter(({ item }) => item === null);
-const byDiameter = offeredEntries().filter(({ item }) => item !== null);
-const hoods = fixedEntries.filter(({ family }) => family.kind === "hood");
+function sortedEntries() {
+  const entries = offeredEntries();
+  const fixed = entries.filter(({ item }) => item === null);
+  return {
+    fixed,
+    byDiameter: entries.filter(({ item }) => item !== null),
+    hoods: fixed.filter(({ family }) => family.kind === "hood"),
+  };
+}
+
+let sorted: ReturnType<typeof sortedEntries> | undefined;
+/** Made when first asked for, so that a fault in them is a test's and not the file's. */
+const offered = () => (sorted ??= sortedEntries());
 
 function list(random: Random): CellValue {
   const entries = Array.from({ length: random.pick([1, 1, 2, 3, 8]) }, () => {
-    const entry = random.pick([random.pick(fixedEntries).text, random.pick(byDiameter).text, "0.37", ".5", "2"]);
+    const entry = random.pick([
+      random.pick(offered().fixed).text,
+      random.pick(offered().byDiameter).text,
+      "0.37",
+      ".5",
+      "2",
+    ]);
     return `${entry}${random.pick(["", "", " x2", " x12"])}`;
   });
   return random.pick([entries.join("; "), entries.join(";"), random.between(0, 3)]);
 }
 
 const hood = (random: Random): CellValue =>
-  random.pick([random.pick(hoods).text, random.pick(hoods).text, random.between(0, 2)]);
+  random.pick([random.pick(offered().hoods).text, random.pick(offered().hoods).text, random.between(0, 2)]);
 
 const conversion = (random: Random): CellValue[] => {
   const units = random.pick(Object.values(convertibleUnits)).flatMap((unit) => unit.names);
@@ -58,7 +74,7 @@ const conversion = (random: Random): CellValue[] => {
 /** A name alone, or beside it a shape and an angle that may lie outside its printed points. */
 const coefficient = (random: Random, units: UnitSystem): CellValue[] => {
   const { key, points, shape, angle } = random.pick(lossFamilies);
-  if (random.maybe(true, 0.3) === null) return [random.pick(fixedEntries).text, null, null];
+  if (random.maybe(true, 0.3) === null) return [random.pick(offered().fixed).text, null, null];
   const [one, other] = [random.pick(points), random.pick(points)];
   const part = random.between(0, 1);
   const between = (from: number | null, to: number | null): number | null =>

@@ -1,4 +1,6 @@
 /** The tables of a copy as a reader finds them. */
+import { lossFamilies } from "../../../src/reference/lossFamilies";
+import { familyK } from "../../../src/share/translate/expressions/familyK";
 import { copyTables } from "../../../src/share/translate/lookupTables";
 import type { BlockName } from "../../../src/share/translate/tableBlocks/blocks";
 
@@ -31,6 +33,32 @@ test.each(TITLES)("%s has its title and its headers", (name, title, headers) => 
   );
 });
 
+test.each(TITLES)("%s: its figures look like what they are", (name) => {
+  const { sheet, tables } = copyTables("SI");
+  tables.block(name);
+  const styles = sheet.cells.flatMap((cell) =>
+    "value" in cell && typeof cell.value === "number" ? [cell.style ?? ""] : [],
+  );
+  expect([...new Set(styles)]).toEqual([name === "units" ? "text" : "input"]);
+});
+
+test("the table of a single fitting says which, and in what its diameters are", () => {
+  const title = (fitting: string): unknown => {
+    const { sheet, tables } = copyTables("SI");
+    familyK(
+      lossFamilies.find(({ key }) => key === fitting)!,
+      "A1",
+      "B1",
+      "SI",
+      tables,
+    );
+    return sheet.cells.flatMap((cell) => (cell.at === "A4" && "value" in cell ? [cell.value] : []))[0];
+  };
+  expect(title("elbow pleated")).toBe('Printed points of "elbow pleated", mm');
+  expect(title("elbow smooth")).toBe('Printed points of "elbow smooth"');
+  expect(title("branch")).toBe('Printed points of "branch"');
+});
+
 test("the sheet says what it is; a figure that a reader may change looks as an input, a name does not", () => {
   const { sheet, tables } = copyTables("IP");
   tables.block("materials");
@@ -47,15 +75,42 @@ test("the sheet says what it is; a figure that a reader may change looks as an i
   expect([styleOf(`A${row}`), styleOf(`C${row}`)]).toEqual(["text", "text"]);
 });
 
+/** The rows of a table, as the values of their cells; a formula is undefined. */
+function rowsOf(kind: BlockName, units: "IP" | "SI", used: readonly string[]): unknown[][] {
+  const { sheet, tables } = copyTables(units, used);
+  tables.block(kind);
+  const rows = new Map<string, unknown[]>();
+  for (const cell of sheet.cells.slice(2)) {
+    const [, column, row] = /^([A-Z])(\d+)$/.exec(cell.at)!;
+    rows.set(row!, rows.get(row!) ?? []);
+    rows.get(row!)!["ABCDE".indexOf(column!)] = "value" in cell ? cell.value : undefined;
+  }
+  return [...rows.values()].slice(2);
+}
+
 test("entries that a book has beside the offered ones follow them; hoods take hoods alone", () => {
-  const entries = (kind: BlockName): unknown[] => {
-    const { sheet, tables } = copyTables("IP", ["elbow 1.71", "elbow 1.5", "elbow 99", "plain end 7"]);
-    tables.block(kind);
-    return sheet.cells.flatMap((cell) => ("value" in cell && cell.at.startsWith("A") ? [cell.value] : []));
-  };
+  const used = ["elbow 1.71", "elbow 1.5", "elbow 99", "plain end 7", "0.4", "", "elbow pleated 60", "bell mouth 0.07"];
+  const entries = (kind: BlockName): unknown[] => rowsOf(kind, "IP", used).map(([text]) => text);
   const fittings = entries("fittings IP");
-  expect(fittings.at(-1)).toBe("elbow 1.71");
+  expect(fittings.slice(-3)).toEqual(["elbow 1.71", "elbow pleated 60", "bell mouth 0.07"]);
   expect(fittings.filter((text) => text === "elbow 1.5")).toHaveLength(1);
-  expect(fittings).not.toContain("elbow 99");
-  expect(entries("hoods IP")).not.toContain("elbow 1.71");
+  expect(fittings).toEqual(expect.arrayContaining(["plain end", "branch 30"]));
+  const hoods = entries("hoods IP");
+  expect(hoods).toEqual(expect.arrayContaining(["plain end", "bell mouth 0.1"]));
+  expect(hoods.at(-1)).toBe("bell mouth 0.07");
+  for (const fitting of ["elbow 1.5", "elbow 1.71", "branch 30", "elbow pleated"]) expect(hoods).not.toContain(fitting);
+});
+
+test("what goes by the duct's diameter has no K of its own but a line of points, from small to large", () => {
+  const rowOf = (text: string) => rowsOf("fittings SI", "SI", ["elbow pleated 60"]).find(([first]) => first === text);
+  expect(rowOf("elbow pleated 45")).toEqual(["elbow pleated 45", undefined, "elbow pleated 45"]);
+  expect(rowOf("pleated elbow")).toEqual(["pleated elbow", undefined, "elbow pleated"]);
+  expect(rowOf("elbow pleated 60")).toEqual(["elbow pleated 60", undefined, "elbow pleated 60"]);
+  expect(rowOf("tee")).toEqual(["tee", expect.any(Number)]);
+  const lines = rowsOf("diameter items SI", "SI", ["elbow pleated 60"]);
+  const at = (name: string): unknown[] => lines.filter(([line]) => line === name).map(([, diameter]) => diameter);
+  expect(at("elbow pleated 60").length).toBeGreaterThan(2);
+  for (const name of new Set(lines.map(([line]) => String(line))))
+    expect(at(name)).toEqual([...at(name)].sort((a, b) => Number(a) - Number(b)));
+  expect(at("elbow pleated")[0]).toBe(100);
 });

@@ -80,6 +80,27 @@ export function wrongCalls(
   return wrongIn([{ name: "S", rows, formulas }], expected, tables);
 }
 
+/** What the cell of a call shows in a copy in which a cell was changed after it was made. */
+export function afterChange(
+  rows: readonly (readonly CellValue[])[],
+  call: string,
+  at: string,
+  value: CellValue,
+): string | number {
+  const { workbook } = plainBook([{ name: "S", rows, formulas: { H1: `=DUCT.${call}` } }], "SI");
+  const sheets = workbook.sheets.map((sheet) =>
+    sheet.name !== "S"
+      ? sheet
+      : {
+          ...sheet,
+          cells: [...sheet.cells.filter((cell) => cell.at !== at), ...(value === null ? [] : [{ at, value }])],
+        },
+  );
+  return inGrid(withFewEntries({ ...workbook, sheets }))
+    .get("S")!
+    .get("H1")!;
+}
+
 /** What the function answers to a call with numbers, texts, cells and ranges as its arguments. */
 function answerOf(call: string, rows: readonly (readonly CellValue[])[]): Answer[][] | "refused" {
   const [, name, inside] = /^([A-Z]+)\((.*)\)$/.exec(call)!;

@@ -29,14 +29,11 @@ const TURNS = [30, 45, 60, 90]; // degrees of the elbows that people bend
 
 /** Every entry that a list is likely to hold: each name alone, at each printed shape and angle, elbows at the usual turns. */
 export function offeredEntries(): readonly Entry[] {
-  const seen = new Set<string>();
-  return lossFamilies
-    .flatMap((family) =>
-      [family.key, ...family.aliases].flatMap((name, index) =>
-        formsOf(family, index === 0).flatMap((form) => entry(family, plain(name), form)),
-      ),
-    )
-    .filter(({ text }) => !seen.has(text) && seen.add(text));
+  return lossFamilies.flatMap((family) =>
+    [family.key, ...family.aliases].flatMap((name, index) =>
+      formsOf(family, index === 0).flatMap((form) => entry(family, plain(name), form)),
+    ),
+  );
 }
 
 interface Form {
