@@ -124,3 +124,36 @@ test("a hood is one entry, in a cell or typed", () => {
     }),
   ).toEqual([]);
 });
+
+test("a fitting by its name in a cell, its numbers in the text or beside it", () => {
+  const names: CellValue[][] = [
+    ["elbow smooth 1.5", 1.5, 60],
+    ["elbow smooth 1.5 60", null, 0],
+    ["elbow smooth x2", "", "wide"],
+    ["Elbow-Smooth", 9, 100],
+    ["elbow stamped 100 mm", 125, 45],
+    ["elbow smooth; branch 30", 4, -1],
+    [0.4, null, null],
+    ["branch", null, null],
+    ["contraction", 2, 60],
+    ["no such fitting", null, null],
+    ["bell mouth 0.07", null, null],
+    ['elbow "wide"', null, null],
+    [true, null, null],
+  ];
+  const shapes = ["", "B2", "B3", "B1", "B4", "B5", "1.5", "0", '""'];
+  const angles = ["", "C2", "C1", "C3", "C4", "45", "0", '""', "C5"];
+  const calls = names.flatMap((_, row) =>
+    shapes.flatMap((shape) => angles.map((angle) => `LOSSCOEFFICIENT(A${row + 1},${shape},${angle},"SI")`)),
+  );
+  // typed names go by the same rules
+  const typed = names.flatMap(([name]) =>
+    typeof name === "string" && !name.includes('"')
+      ? shapes.flatMap((shape) => ["", "C1", "60"].map((angle) => `LOSSCOEFFICIENT("${name}",${shape},${angle},"SI")`))
+      : [],
+  );
+  const inches = ["", "B5", "4"].flatMap((shape) =>
+    ['"elbow stamped"', "A5", '"elbow stamped 100 mm"'].map((name) => `LOSSCOEFFICIENT(${name},${shape},45,"IP")`),
+  );
+  expect(wrongCalls(names, { mixed: [...calls, ...typed, ...inches] })).toEqual([]);
+});

@@ -32,8 +32,9 @@ export const lossCoefficientOf = scalar({
     const item = itemNow(fitting, call);
     const bare = [shape, angle].flatMap((element) => (element === null ? [] : [isBlankOrZero(element.text)]));
     const unlessBeside = `IF(AND(${bare.join(",")}),${alone},${NO_ANSWER})`;
-    if (item?.family == null || item.count !== 1) return { value: unlessBeside };
-    const value = besideK(item, item.family, shape, angle, call);
+    if (item?.family == null) return { value: unlessBeside };
+    const one = besideK(item, item.family, shape, angle, call);
+    const value = item.count === 1 ? one : `${num(item.count)}*${one}`;
     if (fitting.literal !== undefined) return { value };
     return {
       value: `IF(${plainName(fitting.text)}=${quotedText(plain(nameNow(fitting) ?? ""))},${value},${unlessBeside})`,
