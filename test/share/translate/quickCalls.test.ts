@@ -65,25 +65,154 @@ test("fan laws: blanks, zeros and ratios out of their range", () => {
 
 /** Curves that are read at 300: the first rows are taken, and the rest of the eight is blank. */
 const CURVES: readonly (readonly [what: string, isRead: boolean, curve: readonly (readonly CellValue[])[]])[] = [
-  ["two points", true, [[0, 9], [600, 5]]],
-  ["three points, blanks between", true, [[0, 9], [null, null], [600, 5], [0, null], [900, 1]]],
-  ["any order", true, [[900, 1], [0, 9], [600, 5]]],
-  ["a heading on top", true, [["flow", "pressure"], [0, 9], [600, 5]]],
-  ["a heading below a blank row", true, [[null, null], ["flow", "pressure"], [0, 9], [600, 5]]],
-  ["a hump", true, [[0, 6], [200, 9], [400, 9], [700, 1]]],
-  ["a fall and a rise", true, [[0, 9], [250, 3], [500, 8], [600, 1]]],
-  ["words between", false, [[0, 9], ["flow", "pressure"], [600, 5]]],
-  ["two headings", false, [["flow", "pressure"], ["cfm", "in.w.g."], [0, 9], [600, 5]]],
-  ["an airflow twice", false, [[0, 9], [600, 5], [600, 4]]],
-  ["half a row", false, [[0, 9], [400, null], [600, 5]]],
-  ["below 0", false, [[0, 9], [-1, 9], [600, 5]]],
-  ["a pressure below 0", false, [[0, 9], [600, -1]]],
-  ["a word for a pressure", false, [[0, 9], [600, "low"]]],
+  [
+    "two points",
+    true,
+    [
+      [0, 9],
+      [600, 5],
+    ],
+  ],
+  [
+    "three points, blanks between",
+    true,
+    [
+      [0, 9],
+      [null, null],
+      [600, 5],
+      [0, null],
+      [900, 1],
+    ],
+  ],
+  [
+    "any order",
+    true,
+    [
+      [900, 1],
+      [0, 9],
+      [600, 5],
+    ],
+  ],
+  [
+    "a heading on top",
+    true,
+    [
+      ["flow", "pressure"],
+      [0, 9],
+      [600, 5],
+    ],
+  ],
+  [
+    "a heading below a blank row",
+    true,
+    [
+      [null, null],
+      ["flow", "pressure"],
+      [0, 9],
+      [600, 5],
+    ],
+  ],
+  [
+    "a hump",
+    true,
+    [
+      [0, 6],
+      [200, 9],
+      [400, 9],
+      [700, 1],
+    ],
+  ],
+  [
+    "a fall and a rise",
+    true,
+    [
+      [0, 9],
+      [250, 3],
+      [500, 8],
+      [600, 1],
+    ],
+  ],
+  [
+    "words between",
+    false,
+    [
+      [0, 9],
+      ["flow", "pressure"],
+      [600, 5],
+    ],
+  ],
+  [
+    "two headings",
+    false,
+    [
+      ["flow", "pressure"],
+      ["cfm", "in.w.g."],
+      [0, 9],
+      [600, 5],
+    ],
+  ],
+  [
+    "an airflow twice",
+    false,
+    [
+      [0, 9],
+      [600, 5],
+      [600, 4],
+    ],
+  ],
+  [
+    "half a row",
+    false,
+    [
+      [0, 9],
+      [400, null],
+      [600, 5],
+    ],
+  ],
+  [
+    "below 0",
+    false,
+    [
+      [0, 9],
+      [-1, 9],
+      [600, 5],
+    ],
+  ],
+  [
+    "a pressure below 0",
+    false,
+    [
+      [0, 9],
+      [600, -1],
+    ],
+  ],
+  [
+    "a word for a pressure",
+    false,
+    [
+      [0, 9],
+      [600, "low"],
+    ],
+  ],
   ["one point", false, [[300, 9]]],
   ["nothing", false, [[null, null]]],
-  ["ends before", false, [[0, 9], [299, 5]]],
-  ["begins behind", false, [[301, 9], [600, 5]]],
-]; // prettier-ignore
+  [
+    "ends before",
+    false,
+    [
+      [0, 9],
+      [299, 5],
+    ],
+  ],
+  [
+    "begins behind",
+    false,
+    [
+      [301, 9],
+      [600, 5],
+    ],
+  ],
+];
 
 test.each(CURVES)("a curve of %s", (_, isRead, curve) => {
   const asked = ['FANPRESSURE(A1:B8,300,"IP")', 'FANPRESSURE(A1:B8,C1,"SI")'];

@@ -1,0 +1,73 @@
+/** How a copy finds the columns and rows of a runs table. */
+import { runsSource } from "../../../src/share/budget/runsSource";
+import type { ShownValue } from "../../../src/share/translate/translation";
+
+const HEADER: ShownValue[] = ["Run", "To", "Diameter"];
+const SAW: ShownValue[] = ["saw", "fan", 100];
+
+/** The table from C5 on, in a range of so many rows below its header. */
+const read = (shown: readonly (readonly ShownValue[])[], below = shown.length - 1) =>
+  runsSource({ sheet: "My Runs", top: 5, left: 3, bottom: 5 + below, right: 3 + (shown[0] ?? []).length - 1 }, shown);
+
+test("columns by their headers, whatever their units, case and order; other columns are passed over", () => {
+  const source = read([
+    ["Note", "diameter [mm]", 7, null, "TO ", "Run", "Flex (m, or ft)"],
+    [null, 100, null, null, "fan", "saw"],
+  ]);
+  if (typeof source === "string") throw new Error(source);
+  expect((["Run", "To", "Diameter", "Flex", "Length", "Gate"] as const).map((column) => source.has(column))).toEqual([
+    true,
+    true,
+    true,
+    true,
+    false,
+    false,
+  ]);
+  expect([source.cell("Diameter", 1), source.cell("To", 1), source.cell("Run", 2)]).toEqual([
+    "'My Runs'!$D$6",
+    "'My Runs'!$G$6",
+    "'My Runs'!$H$7",
+  ]);
+});
+
+test.each<[string, ShownValue[][]]>([
+  [
+    "its runs table has no column Run",
+    [
+      ["To", "Diameter"],
+      ["fan", 100],
+    ],
+  ],
+  [
+    "its runs table has no column To",
+    [
+      ["Run", "Diameter"],
+      ["saw", 100],
+    ],
+  ],
+  [
+    "its runs table has no column Diameter",
+    [
+      ["Run", "To"],
+      ["saw", "fan"],
+    ],
+  ],
+  ["its runs table has no column Run", [[]]],
+  ["its runs table has no column Run", []],
+  ["its runs table has the column To twice", [["Run", "To", "Diameter", "to"], SAW]],
+  ["its runs table has the column Gate twice", [[...HEADER, "Gate", "gate (open)"], SAW]],
+  ["its runs table has no row below the header", [HEADER]],
+  ["its runs table has more than 600 runs", [HEADER, ...new Array<ShownValue[]>(641).fill(SAW)]],
+])("%s", (sentence, shown) => expect(read(shown)).toBe(sentence));
+
+test("a column for GAINS alone may stand twice, since it is not read", () =>
+  expect(typeof read([[...HEADER, "Device clean loss", "Device clean loss"], SAW])).toBe("object"));
+
+test.each([
+  ["as many rows as the range has", [HEADER, SAW, SAW], 2, 2],
+  ["forty spare rows below the last that is filled", [HEADER, SAW, SAW], 900, 42],
+  ["blank rows between count", [HEADER, [null, "", null], SAW, ["", "", null]], 900, 42],
+  ["forty where nothing is filled yet", [HEADER, [null, null, null]], 900, 40],
+  ["six hundred and the spare ones", [HEADER, ...new Array<ShownValue[]>(600).fill(SAW)], 900, 640],
+  ["no more than the range has", [HEADER, ...new Array<ShownValue[]>(640).fill(SAW)], 640, 640],
+])("%s", (_, shown, below, rows) => expect(read(shown, below)).toMatchObject({ rows }));
