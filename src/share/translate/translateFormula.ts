@@ -152,6 +152,5 @@ function rangeArgument(range: RangeRef, { shown }: FormulaContext, state: "shown
 function literalOf(text: string): { readonly value: ShownValue } | null {
   if (/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(text)) return { value: Number(text) };
   if (/^"(?:[^"]|"")*"$/.test(text)) return { value: text.slice(1, -1).replaceAll('""', '"') };
-  if (/^(true|false)$/i.test(text)) return { value: text.toLowerCase() === "true" };
   return null;
 }

@@ -114,3 +114,17 @@ test("what goes by the duct's diameter has no K of its own but a line of points,
     expect(at(name)).toEqual([...at(name)].sort((a, b) => Number(a) - Number(b)));
   expect(at("elbow pleated")[0]).toBe(100);
 });
+
+test("a sheet of tables has no lists, no flags and no cells without anything in them", () => {
+  const { sheet, tables } = copyTables("SI");
+  tables.block("hoods SI");
+  expect(sheet).toMatchObject({ lists: [], flags: [], tallRows: [] });
+  expect(sheet.cells.filter((cell) => "value" in cell && cell.value === null)).toEqual([]);
+});
+
+test("a table finds the row of a name, and has no other columns than its own", () => {
+  const block = copyTables("SI").tables.block("materials");
+  expect([block.rowOf("galvanized steel") ?? block.rowOf("galvanised steel")]).toEqual([expect.any(Number)]);
+  expect(block.rowOf("no such wall")).toBeNull();
+  expect(() => block.range("colour")).toThrow("the table Wall roughness of duct materials, mm has no column colour");
+});

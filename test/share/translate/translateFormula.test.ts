@@ -81,6 +81,14 @@ test.each([
   ["=DUCT.AREA(B:B)", "AREA", "it takes whole columns or rows"],
   ["=DUCT.AREA(Table1[Diameter])", "AREA", "it takes a table by its name"],
   ["=DUCT.AREA(B1:B2,B1:B3)", "AREA", "its ranges are of different sizes"],
+  ["=DUCT.AREA(B1:C1,B1:D1)", "AREA", "its ranges are of different sizes"],
+  ["=DUCT.AREA(B1:C2,B1:D2)", "AREA", "its ranges are of different sizes"],
+  ["=DUCT.AREA(_xlfn.FILTER(B1:B2,B1:B2>0))", "AREA", "FILTER beside it may fill any number of cells"],
+  ["=DUCT.AREA(B1,,A1:B1)", "AREA", "its units are worked out by a formula or are none"],
+  ["=DUCT.AREA(B1,,A1:A2)", "AREA", "its units are worked out by a formula or are none"],
+  ["=DUCT.AREA(B1,,B1)", "AREA", "its units are worked out by a formula or are none"],
+  ['=DUCT.AREA(B1,,"metric")', "AREA", "its units are worked out by a formula or are none"],
+  ["=DUCT.TRAVERSEPOINTS(DUCT.DIAMETER(B1:B2,20))", "TRAVERSEPOINTS", "how many points it has hangs on a formula"],
   ["=DUCT.AREA(FILTER(B1:B2,B1:B2>0))", "AREA", "FILTER beside it may fill any number of cells"],
   ["=DUCT.ARIA(B1)", "ARIA", "there is no function of this name"],
   ["=ROUND(INDEX(DUCT.ABOUT(),1,3),1)", "ABOUT", "it says which version computed the sheet that was copied"],
@@ -150,4 +158,104 @@ test.each([
   ["=B1:C1+B1:D1+DUCT.AREA(B1)", "its ranges are of different sizes"],
 ])("%s stays fixed, too", (formula, why) => {
   expect(translated(formula)).toEqual({ kind: "fixed", function: "AREA", why });
+});
+
+test("units that are blank are I-P, in whatever way they are blank or written", () => {
+  const [[usual]] = formulasOf("=DUCT.AREA(B1)") as [[string]];
+  for (const units of ["C9", "C1", "C2", "0", '""', '" "', '"IP"', '"i-p"', '"I-P "'])
+    expect([units, formulasOf(`=DUCT.AREA(B1,,${units})`)]).toEqual([units, [[usual]]]);
+});
+
+const shapeOf = (formula: string): readonly [rows: number, columns: number] => {
+  const formulas = formulasOf(formula);
+  return [formulas.length, formulas[0]!.length];
+};
+
+test("an answer has the shape of its ranges together", () => {
+  expect(shapeOf("=B1:C1*DUCT.AREA(B1)")).toEqual([1, 2]);
+  expect(shapeOf("=B1:B2*DUCT.AREA(B1)")).toEqual([2, 1]);
+  expect(shapeOf("=B1:C1*B1:B2*DUCT.AREA(B1)")).toEqual([2, 2]);
+  expect(shapeOf("=DUCT.AREA(B1:C1)")).toEqual([1, 2]);
+  expect(shapeOf("=SUM(B1:B2)*DUCT.AREA(B1)")).toEqual([1, 1]);
+});
+
+test("a row of answers inside a larger formula goes to the workings, too", () =>
+  expect(formulasOf("=MAX(DUCT.AREA(B1:C1))")).toEqual([["=MAX('Workings'!$A$4:$B$4)"]]));
+
+test("only a text that is a branch of IF stands in one cell alone", () => {
+  const second = (code: string): string => formulasOf(code)[1]![0]!;
+  expect(second('=ROUND(B1:B2,1)&TEXT(DUCT.AREA(B1),"0.0")')).toMatch(/,"0\.0"\)$/);
+  expect(second('=IF(B1>0,B1:B2*DUCT.AREA(B1),"fill in")')).toMatch(/,""\)$/);
+  expect(second('=IF(B1>0,B1:B2*DUCT.AREA(B1),"fill in" )')).toMatch(/,"" \)$/);
+  expect(second("=IF(B1=0,7,B1:B2*DUCT.AREA(B1))")).toMatch(/^=IF\(B1=0,7,/);
+});
+
+test("what fills nothing, or is not known to, keeps its sign", () => {
+  expect(formulasOf("=SUM(B2#)*DUCT.AREA(B1,,units)")[0]![0]).toMatch(/^=SUM\(B2#\)\*/);
+  expect(formulasOf("=SUM(J9#)*DUCT.AREA(B1,,units)")[0]![0]).toMatch(/^=SUM\(J9#\)\*/);
+});
+
+test("a cell of a sheet that is not in the book is taken as it stands", () =>
+  expect(formulasOf("=DUCT.AREA('Gone'!B1,,units)")[0]![0]).toContain("ISNUMBER('Gone'!B1)"));
+
+test("every function of ours in a formula is named, those inside others too", () => {
+  expect(translated("=DUCT.AREA(B1+DUCT.DIAMETER(B1,B2))")).toMatchObject({ functions: ["AREA", "DIAMETER"] });
+  expect(translated("=DUCT.AREA(B1)+DUCT.AREA(B2)")).toMatchObject({ functions: ["AREA"] });
+});
+
+test("a formula of 8192 characters is the longest that a cell takes", () => {
+  const padded = (length: number): string => `="${"x".repeat(length)}"&DUCT.AREA(B1)`;
+  const own = formulasOf(padded(0))[0]![0]!.length;
+  expect(formulasOf(padded(8192 - own))[0]![0]).toHaveLength(8192);
+  const tooLong = { kind: "fixed", function: "AREA", why: "as a plain formula it is too long for a cell" };
+  expect(translated(padded(8193 - own))).toEqual(tooLong);
+  // the text fills the first cell only, and one is enough
+  expect(translated(`=IF(B1=0,"${"x".repeat(8192)}",B1:B2*DUCT.AREA(B1))`)).toEqual(tooLong);
+  expect(translated(`=IF(B1:C1=0,"${"x".repeat(8192)}",B1:C1*DUCT.AREA(B1))`)).toEqual(tooLong);
+});
+
+test("long arguments go to the workings, so that a formula stays readable", () => {
+  const READABLE = 3000;
+  const code = formulasOf('=DUCT.FRICTION(B1,B2,D1,C1,"IP")')[0]![0]!;
+  expect(code.length).toBeLessThanOrEqual(READABLE);
+  expect(code).toMatch(/Workings'?!\$A\$4/);
+  expect(formulasOf("=DUCT.AREA(B1+B2)")[0]![0]).toContain("(B1+B2)");
+  expect(formulasOf("=DUCT.AREA(B1+B2+B1+B2+B1+B2+B1+B2)")[0]![0]).toMatch(/Workings'?!\$A\$4/);
+});
+
+test("a mistake of a translator is not taken for a formula that stays", () => {
+  const { tables } = copyTables("SI");
+  const translators = new Map([
+    [
+      "AREA",
+      () => {
+        throw new TypeError("ours");
+      },
+    ],
+  ]);
+  const context = { sheet: "One", at: "F1", extent: { rows: 1, columns: 1 }, tables, workings: newWorkings() };
+  const translate = () => translateFormula("=DUCT.AREA(B1)", { ...context, shown: shownReader(book), translators });
+  expect(translate).toThrow(new TypeError("ours"));
+});
+
+test("the sheet of workings says what it is, and holds cells only where there is something to work out", () => {
+  const workings = newWorkings();
+  workings.place(2, 2, () => [
+    ["1", ""],
+    ["", "2"],
+  ]);
+  expect(workings.sheet).toMatchObject({
+    name: "Workings",
+    columns: [22, 16, 16, 16, 16, 16],
+    frozen: { rows: 0, columns: 0 },
+    lists: [],
+    flags: [],
+    tallRows: [],
+  });
+  expect(workings.sheet.cells).toEqual([
+    { at: "A1", value: "Workings", style: "title" },
+    { at: "A2", value: "Steps of the formulas on the other sheets. Change nothing here.", style: "note" },
+    expect.objectContaining({ at: "A4", formula: "=1" }),
+    expect.objectContaining({ at: "B5", formula: "=2" }),
+  ]);
 });

@@ -60,21 +60,29 @@ export function wrongCalls(
     readonly answered?: readonly string[];
     readonly refused?: readonly string[];
     readonly mixed?: readonly string[];
+    readonly worked?: readonly (readonly [call: string, asIf: string])[]; // with expressions in it, and with their values
   },
   tables: UnitSystem = "SI",
 ): string[] {
-  const { answered = [], refused = [], mixed = [] } = calls;
+  const { answered = [], refused = [], mixed = [], worked = [] } = calls;
   const formulas: Record<string, string> = {};
   let next = 1;
-  const expected = [...answered, ...refused, ...mixed].flatMap((call): Expected[] => {
-    const answer = answerOf(call, rows);
-    if (!mixed.includes(call)) expect([call, answer === "refused"]).toEqual([call, refused.includes(call)]);
+  const asked = [...answered, ...refused, ...mixed].map((call) => [call, call] as const);
+  const expected = [...asked, ...worked].flatMap(([call, asIf]): Expected[] => {
+    const answer = answerOf(asIf, rows);
+    if (answered.includes(call) || refused.includes(call))
+      expect([call, answer === "refused"]).toEqual([call, refused.includes(call)]);
     const first = next;
     formulas[`H${first}`] = `=DUCT.${call}`;
     const cells = answer === "refused" ? [["refused"]] : answer;
     next += cells.length;
     return cells.flatMap((line, down) =>
-      line.map((value, right) => ({ sheet: "S", at: cellAddress(8 + right, first + down), call, answer: value })),
+      line.map((value, right) => ({
+        sheet: "S",
+        at: cellAddress(8 + right, first + down),
+        call,
+        answer: call.startsWith("REFERENCE(") ? value : unlessSentence(value), // a source has many words, too
+      })),
     );
   });
   return wrongIn([{ name: "S", rows, formulas }], expected, tables);
