@@ -35,7 +35,7 @@ const slow = [
 
 /** What computes each function's formulas in a grid takes seconds: asked for its own folder only. */
 const ownFolderOnly = [
-  "share/budget/quickGrid.test.ts",
+  ...["quickGrid", "quickTables"].map((name) => `share/budget/${name}.test.ts`),
   ...["quickCalls", "quickFittings", "quickGrid"].map((name) => `share/translate/${name}.test.ts`),
 ];
 const isAsked = (file) =>

@@ -8,7 +8,7 @@ import type { BudgetColumn, BudgetScalar, inputColumns } from "./blockNames";
 import type { BudgetLookups } from "./lookups";
 import type { BudgetInput, RunsSource } from "./runsSource";
 import { troubleOf } from "./troubleCells";
-import { isBlank, nameKey, numberOf, oneOfTwo, times } from "./words";
+import { isBlank, nameKey, numberOf, oneOfTwo, times, unlessNumber } from "./words";
 
 export type Place = BlockPlace<BudgetColumn, BudgetScalar>;
 
@@ -69,7 +69,12 @@ export function inputCells(
     roughness: {
       heading: "Roughness (m)",
       formula: (row) =>
-        used(row, optionalCell(source, row)("Material", lookups.usualRoughness(DEFAULT_MATERIAL), lookups.roughness)),
+        used(
+          row,
+          optionalCell(source, row)("Material", lookups.usualRoughness(DEFAULT_MATERIAL), (cell) =>
+            unlessNumber(cell, lookups.roughness(cell), factor("diameter")),
+          ),
+        ),
     },
     fittingList: {
       heading: "Fittings, 0 none",
@@ -90,7 +95,11 @@ export function inputCells(
     },
     hood: {
       heading: "K of hood, -1 none",
-      formula: (row) => used(row, optionalCell(source, row)("Hood", "-1", lookups.hood)),
+      formula: (row) =>
+        used(
+          row,
+          optionalCell(source, row)("Hood", "-1", (cell) => unlessNumber(cell, lookups.hood(cell), 1)),
+        ),
     },
     wanted: { heading: "Airflow wanted (m³/s)", formula: number("Airflow", "airflow") },
     gate: {
@@ -148,11 +157,8 @@ const nameOf = (cell: string): string =>
 /** Always there, and more while the gate is open or shut. */
 function leakArea(place: Place, source: RunsSource, lookups: BudgetLookups, row: number, unit: number): string {
   const part = (column: BudgetInput): string =>
-    optionalCell(source, row)(
-      column,
-      "0",
-      (cell) =>
-        `IF(ISNUMBER(${cell}),${times(cell, unit)},IF(ISERROR(VALUE(${cell})),${lookups.gateOpening(cell, place.cell("diameter", row))},${times(`VALUE(${cell})`, unit)}))`,
+    optionalCell(source, row)(column, "0", (cell) =>
+      unlessNumber(cell, lookups.gateOpening(cell, place.cell("diameter", row)), unit),
     );
   const gate = place.cell("gate", row);
   return `${part("Leak")}+IF(${gate}=1,${part("Leak open")},IF(${gate}=2,${part("Leak shut")},0))`;

@@ -8,6 +8,10 @@ export const isBlank = (cell: string): string => `OR(TRIM(${cell})="",TRIM(${cel
 /** A number, or a text that is one. */
 export const numberOf = (cell: string): string => `IF(ISNUMBER(${cell}),${cell},VALUE(${cell}))`;
 
+/** A number, or a text that is one, times a factor; what a name stands for otherwise. */
+export const unlessNumber = (cell: string, named: string, factor: number): string =>
+  `IF(ISNUMBER(${cell}),${times(cell, factor)},IF(ISERROR(VALUE(${cell})),${named},${times(`VALUE(${cell})`, factor)}))`;
+
 /** A name as it is compared: without regard to case, blanks, hyphens and underscores. */
 const plainName = (cell: string): string => `LOWER(TRIM(SUBSTITUTE(SUBSTITUTE(${cell},"-"," "),"_"," ")))`;
 

@@ -2,45 +2,10 @@
  * BUDGET as plain formulas, computed in the grid of the local sheet (an engine that is not ours), against BUDGET itself: a small cut
  * of what the other engines are asked, quick enough for `npm run mutate`.
  */
-import "../../support/customFunctions";
-import { budget } from "../../../src/functions/budget";
-import { clubCopy } from "../../../src/share/clubCopy";
-import { cellAddress } from "../../../src/sheets/address";
 import type { CellValue } from "../../../src/sheets/workbook";
-import type { EngineValues } from "../../support/engine";
-import { inGrid } from "../../support/grid";
-import { differences, sampleBook, type SampleSheet } from "../sampleBooks";
-import { withFewEntries } from "../translate/fewEntries";
+import { differences } from "../sampleBooks";
+import { answerOf, copied, type Table, wrongIn } from "./inGrid";
 import { hardTable, seededTable } from "./seededTable";
-
-const ORDER = { kind: "formulas", date: "2026-11-25", version: "0.2.0" } as const;
-
-type Table = readonly (readonly CellValue[])[];
-type Units = "IP" | "SI";
-
-const answerOf = (table: Table, units: Units, density?: number): CellValue[][] =>
-  budget(table as never, density === undefined ? undefined : [[density]], [[units]]) as CellValue[][];
-
-/** What the grid computes for a copy of a book with these tables, each with BUDGET on a sheet of its own. */
-function copied(tables: readonly Table[], units: Units, answers: readonly Table[], density?: number): EngineValues {
-  const sheets = tables.flatMap((table, index): [string, SampleSheet][] => {
-    const range = `A1:${cellAddress(table[0]!.length, table.length)}`;
-    const code = `=DUCT.BUDGET(Runs${index}!${range},${density ?? ""},"${units}")`;
-    return [
-      [`Runs${index}`, { rows: table }],
-      [`Answer${index}`, { formulas: { A1: { code, shows: answers[index]! } } }],
-    ];
-  });
-  const copy = clubCopy(sampleBook(Object.fromEntries(sheets)), ORDER);
-  expect(copy.fixed).toEqual([]);
-  return inGrid(withFewEntries(copy.book.workbook));
-}
-
-/** The cells of BUDGET's answer in which a copy shows something else. */
-function wrongIn(table: Table, units: Units, density?: number): string[] {
-  const answer = answerOf(table, units, density);
-  return differences("Answer0", "A1", answer, copied([table], units, [answer], density));
-}
 
 const without = (table: Table, column: string): Table => {
   const at = table[0]!.indexOf(column);

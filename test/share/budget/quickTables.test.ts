@@ -1,0 +1,227 @@
+/** Tables that hold each note, each kind of leak, each word and each blank once: in the grid, against BUDGET itself. */
+import type { CellValue } from "../../../src/sheets/workbook";
+import { differences } from "../sampleBooks";
+import { answerOf, copied, copyOf, type Table, wrongIn } from "./inGrid";
+
+/** A table from its columns: each row says what it has, and all else is blank. */
+function tableOf(columns: readonly string[], rows: readonly Readonly<Record<string, CellValue>>[]): Table {
+  return [[...columns], ...rows.map((row) => columns.map((column) => row[column] ?? null))];
+}
+
+const notesOf = (table: Table, units: "IP" | "SI", density?: number): string =>
+  answerOf(table, units, density)
+    .map((row) => String(row.at(-1)))
+    .join("\n");
+
+const FULL = [
+  ...["Run", "To", "Diameter", "Length", "Flex", "Material", "Fittings", "K", "Hood", "Airflow", "Gate"],
+  ...["Leak", "Leak open", "Leak shut", "Device loss", "Device airflow", "Device exponent", "Side", "Dust"],
+];
+
+/** Each run stands for a note. */
+const noteTable: Table = tableOf(FULL, [
+  { Run: "slow", To: "main", Diameter: 150, Length: 4, Hood: "plain end", Airflow: 300, Dust: "chips" },
+  { Run: "fast", To: "main", Diameter: 60, Length: 1, Hood: 0.5, Airflow: 400, Dust: "wood chips" },
+  { Run: "no upper end", To: "main", Diameter: 60, Length: 1, Hood: 0.5, Airflow: 400, Dust: "hog waste" },
+  { Run: "easy", To: "main", Diameter: 150, Length: 1, Airflow: 1100 },
+  { Run: "leaky", To: "main", Diameter: 100, Length: 1, Airflow: 500, Leak: 4000 },
+  { Run: "main", To: "fan", Diameter: 250, Length: 3, Airflow: 50 },
+  { Run: "closed", To: "main", Diameter: 100, Airflow: 500, Gate: "SHUT", "Leak shut": 50 },
+  { Run: "behind", To: "closed", Diameter: 100, Hood: "plain end", Airflow: 500, Gate: "open" },
+  { Run: "unused hood", To: "main", Diameter: 100, Hood: "plain end" },
+  { Run: "unused gate", To: "main", Diameter: 100, Gate: "open", "Leak open": 20 },
+  { Run: "nothing there", To: "main", Diameter: 100 },
+  {
+    Run: "pipe out",
+    To: "cap",
+    Diameter: 250,
+    Length: 2,
+    Side: "Discharge",
+    Leak: 30,
+    "Device loss": 90,
+    "Device airflow": 2000,
+  },
+  { Run: "cap", To: " Open-Air", Diameter: 250, Length: 1, Side: "discharge", Fittings: "elbow 1.5" },
+]);
+
+const WORDS = [
+  'dust settles: "wood chips" needs',
+  "too fast: over",
+  "resize: its path needs",
+  "its leak carries",
+  "the airflow typed here is not used",
+  "gate shut: only its leak flows",
+  "a shut gate cuts it off",
+  "no airflow is asked for here",
+  "no open hood asks for air through it",
+  "a leak on the discharge side blows dust out",
+  "fan asked for:",
+];
+
+/** The same sizes in inches and square inches; airflows are larger then. */
+const inInches = (table: Table): Table =>
+  table.map((row) =>
+    row.map((value, at) => {
+      const unit = FULL[at] === "Diameter" ? 25.4 : FULL[at]!.startsWith("Leak") ? 25.4 ** 2 : 1;
+      return typeof value === "number" ? value / unit : value;
+    }),
+  );
+
+test("each note of a run, and the fan's", () => {
+  for (const words of WORDS) expect(notesOf(noteTable, "SI")).toContain(words);
+  expect(wrongIn(noteTable, "SI")).toEqual([]);
+  expect(wrongIn(inInches(noteTable), "IP")).toEqual([]);
+});
+
+test.each([
+  [1.2, false],
+  [1.195, true], // 1.2041 kg/m3 is standard: 0.7 % less
+  [0.9, true],
+  [1.4, true],
+])("in air of %d kg/m3 the fan is told the pressure of standard air: %s", (density, isTold) => {
+  const table = tableOf(FULL, [{ Run: "saw", To: "fan", Diameter: 100, Hood: 0.5, Airflow: 600 }]);
+  expect(notesOf(table, "SI", density).includes("on a curve for standard air look for")).toBe(isTold);
+  expect(wrongIn(table, "SI", density)).toEqual([]);
+});
+
+const saw = { Run: "saw", To: "fan", Diameter: 100, Length: 3, Hood: "plain end", Airflow: 600 };
+
+test("leaks by area or by a gate's condition, always there, while open and while shut", () => {
+  const leaks: readonly Readonly<Record<string, CellValue>>[] = [
+    { Leak: "open bare slot" },
+    { Leak: 40, "Leak open": "Open_bare slot", Gate: "open" },
+    { Leak: 40, "Leak open": 30, Gate: null },
+    { "Leak open": 30, "Leak shut": 60, Gate: "open" },
+    { "Leak open": "40", "Leak shut": "shut packed", Gate: "open" },
+    { Leak: 0, "Leak open": "0", Gate: "open" },
+  ];
+  const other = { Run: "other", To: "main", Diameter: 100, Hood: 0.5, Airflow: 500 };
+  const tables = leaks.map((leak) =>
+    tableOf(FULL, [
+      { ...saw, To: "main", ...leak },
+      { ...saw, Run: "shut saw", To: "main", ...leak, Gate: "shut" },
+      other,
+      { Run: "main", To: "fan", Diameter: 150 },
+    ]),
+  );
+  const answers = tables.map((table) => answerOf(table, "SI"));
+  const values = copied(tables, "SI", answers);
+  expect(answers.flatMap((answer, index) => differences(`Answer${index}`, "A1", answer, values))).toEqual([]);
+});
+
+test("numbers that are typed as texts, blanks of every kind and words in other spellings", () => {
+  const typed = {
+    Diameter: "100",
+    Length: "3",
+    Airflow: "600",
+    K: "0.2",
+    "Device loss": "90",
+    "Device airflow": "700",
+  };
+  const blanks = { Length: "", Flex: " ", Material: "0", Fittings: 0, K: "", Hood: " ", Gate: 0, Side: "0", Dust: "" };
+  const words = { Material: " PVC-pipe ", Hood: "Plain_End", Gate: " Open", Side: "SUCTION ", Dust: "Planer-chips" };
+  const rows = [typed, blanks, words, { "Device loss": 90, "Device airflow": 700, "Device exponent": "" }];
+  const more = [{ Fittings: "elbow 1,5 x2; branch 30°", K: 0.1, Flex: 1 }, { Fittings: 0.7, Hood: 0 }, { Hood: "0.6" }];
+  const tables = [...rows, ...more].map((row) => tableOf(FULL, [{ ...saw, ...row }]));
+  const answers = tables.map((table) => answerOf(table, "SI"));
+  const values = copied(tables, "SI", answers);
+  expect(answers.flatMap((answer, index) => differences(`Answer${index}`, "A1", answer, values))).toEqual([]);
+});
+
+test("a discharge side of several runs, by each word for the open air", () => {
+  const ends = [null, "outside", "Outdoors", "open air", "room", "fan"];
+  const out = { Diameter: 150, Length: 2, Side: "discharge" };
+  const tables = ends.map((To) =>
+    tableOf(FULL, [
+      saw,
+      { ...out, Run: "pipe out", To: "cap" },
+      { ...out, Run: "cap", To, Length: 1, Fittings: "exit" },
+    ]),
+  );
+  const taken = tables.flatMap((table, index) => {
+    try {
+      return [[index, answerOf(table, "SI")] as const];
+    } catch {
+      return [];
+    }
+  });
+  expect(taken.map(([index]) => ends[index])).toEqual(expect.arrayContaining([null, "outside", "room"]));
+  const answers = tables.map((_, index) => taken.find(([one]) => one === index)?.[1] ?? [["#N/A"]]);
+  const values = copied(tables, "SI", answers);
+  expect(taken.flatMap(([index, answer]) => differences(`Answer${index}`, "A1", answer, values))).toEqual([]);
+});
+
+test("blank rows above, between and below, and spare ones", () => {
+  const rows = [{}, saw, {}, { ...saw, Run: "other", To: "saw", Hood: null }, {}, {}].map((row) => ({ ...row }));
+  const table = tableOf(FULL, [
+    rows[0]!,
+    { ...saw, Hood: null },
+    rows[2]!,
+    { ...saw, Run: "other", To: "saw" },
+    {},
+    {},
+  ]);
+  expect(wrongIn(table, "SI")).toEqual([]);
+  const full = tableOf(FULL, [saw]);
+  expect(wrongIn(full, "SI")).toEqual([]);
+});
+
+test("slow air: laminar, between and turbulent", () => {
+  const rows = [0.2, 5, 9, 11, 14, 30].map((Airflow, index) => ({
+    ...saw,
+    Run: `run ${index}`,
+    To: "main",
+    Airflow,
+    Flex: 2,
+  }));
+  expect(wrongIn(tableOf(FULL, [...rows, { Run: "main", To: "fan", Diameter: 150 }]), "SI")).toEqual([]);
+});
+
+/** Further rows that are refused, and what the copy says of them. */
+test.each<[string, Readonly<Record<string, CellValue>>, string]>([
+  [
+    "a hose in a narrow duct",
+    { Diameter: 1, Flex: 1 },
+    "Flex must be left out: hose is too rough for so small a diameter",
+  ],
+  [
+    "a hood that another run joins",
+    { Run: "main", To: "fan", Hood: 0.5 },
+    "Hood must be blank: another run joins this one",
+  ],
+  [
+    "a discharge run that leads nowhere",
+    { Side: "discharge", To: "nowhere" },
+    'To must be blank, "outside" or another discharge run',
+  ],
+  ["a name that is TRUE", { Run: true }, "Run must be a name"],
+  [
+    "a device without its airflow",
+    { "Device loss": 90 },
+    "Device airflow must stand beside a device loss, and its exponent be from 0.5 to 2.5",
+  ],
+])("%s", (_, row, words) => {
+  const table = tableOf(FULL, [
+    { ...saw, To: "main", ...row },
+    { ...saw, Run: "second", To: "main" },
+    ...(row.Run === "main" ? [] : [{ Run: "main", To: "fan", Diameter: 150 }]),
+  ]);
+  expect(() => answerOf(table, "SI")).toThrow();
+  const values = copied([table], "SI", [[[null]]]).get("Answer0")!;
+  expect([values.get("A1"), values.get("M2")]).toEqual(["#N/A", words]);
+});
+
+test("every column of the workings has a heading", () => {
+  const { sheets } = copyOf([noteTable], "SI", [answerOf(noteTable, "SI")]);
+  const { cells } = sheets.find(({ name }) => name === "Workings")!;
+  const formulas = cells.flatMap((cell) => ("formula" in cell ? [[cell.at, cell.formula] as const] : []));
+  const headings = formulas.filter(([, code]) => /^="[^"]*"$/.test(code)).map(([at, code]) => [at, code.slice(2, -1)]);
+  expect(headings.filter(([, words]) => words === "")).toEqual([]);
+  expect(headings.map(([, words]) => words)).toEqual(
+    expect.arrayContaining(["Diameter (m)", "Airflow (m³/s)", "Friction (Pa)", "Density (kg/m³)", "Trouble", "Note"]),
+  );
+  expect(headings).toContainEqual([
+    "A4",
+    "Budget of Answer0!A1: in SI, first by the rows of the table, then by the order of the flow",
+  ]);
+});
