@@ -65,7 +65,6 @@ function scalarCells(
   system: UnitSystem,
 ): BlockScalar<BudgetScalar>[] {
   const standard = numberText(STANDARD_DENSITY);
-  const rows = Array.from({ length: source.rows }, (_, index) => index + 1);
   const { all, scalar } = place;
   const answered = ["density", "hoseRoughness", "plainEnd", "troubles", "fanAirflow", "dischargeLoss"] as const;
   const formulas: Record<BudgetScalar, [heading: string, formula: string]> = {
@@ -87,7 +86,7 @@ function scalarCells(
       "1: all can be computed",
       `IF(ISERROR(${answered.map(scalar).join("+")}),0,IF(AND(${scalar("troubles")}=0,${scalar("ends")}=1,${scalar("density")}>=0.2,${scalar("density")}<=5),1,0))`,
     ],
-    after: ["2: the fan follows the last row", `IF(AND(${scalar("ok")}=1,${scalar("last")}=${rows.length}),2,0)`],
+    after: ["2: the fan follows the last row", `IF(AND(${scalar("ok")}=1,${scalar("last")}=${source.rows}),2,0)`],
   };
   return budgetScalars.map((name) => ({ name, heading: formulas[name][0], formula: formulas[name][1] }));
 }

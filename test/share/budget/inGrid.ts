@@ -9,7 +9,7 @@ import { inGrid } from "../../support/grid";
 import { differences, sampleBook, type SampleSheet } from "../sampleBooks";
 import { withFewEntries } from "../translate/fewEntries";
 
-const ORDER = { kind: "formulas", date: "2026-11-25", version: "0.2.0" } as const;
+export const ORDER = { kind: "formulas", date: "2026-11-25", version: "0.2.0" } as const;
 
 export type Table = readonly (readonly CellValue[])[];
 export type Units = "IP" | "SI";

@@ -105,4 +105,5 @@ test("what BUDGET refuses is refused with its reason beside the row, and what it
   expect(REFUSED.map(([column, value], index) => [column, value, shown(index, "M2")])).toEqual(REFUSED);
   expect(REFUSED.map((_, index) => shown(index, "A1"))).toEqual(REFUSED.map(() => "#N/A"));
   expect(REFUSED.map((_, index) => shown(index, "B2"))).toEqual(REFUSED.map(() => ""));
+  expect(REFUSED.map((_, index) => shown(index, "B1"))).toEqual(REFUSED.map(() => "Airflow (m³/h)"));
 });

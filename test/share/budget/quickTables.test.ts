@@ -1,7 +1,9 @@
 /** Tables that hold each note, each kind of leak, each word and each blank once: in the grid, against BUDGET itself. */
 import type { CellValue } from "../../../src/sheets/workbook";
-import { differences } from "../sampleBooks";
-import { answerOf, copied, copyOf, type Table, wrongIn } from "./inGrid";
+import { clubCopy } from "../../../src/share/clubCopy";
+import { inGrid } from "../../support/grid";
+import { differences, sampleBook } from "../sampleBooks";
+import { answerOf, copied, copyOf, ORDER, type Table, wrongIn } from "./inGrid";
 
 /** A table from its columns: each row says what it has, and all else is blank. */
 function tableOf(columns: readonly string[], rows: readonly Readonly<Record<string, CellValue>>[]): Table {
@@ -177,6 +179,36 @@ test("slow air: laminar, between and turbulent", () => {
   expect(wrongIn(tableOf(FULL, [...rows, { Run: "main", To: "fan", Diameter: 150 }]), "SI")).toEqual([]);
 });
 
+test("a long way to the fan, and many ends at one run", () => {
+  const chain = Array.from({ length: 11 }, (_, index) => ({
+    Run: `run ${index}`,
+    To: index === 0 ? "fan" : `run ${index - 1}`,
+    Diameter: 150,
+    Length: 1,
+  }));
+  const ends = Array.from({ length: 8 }, (_, index) => ({
+    ...saw,
+    Run: `end ${index}`,
+    To: "run 10",
+    Airflow: 300 + index,
+  }));
+  for (const rows of [
+    [...ends, ...chain],
+    [...chain, ...ends],
+  ])
+    expect(wrongIn(tableOf(FULL, rows), "SI")).toEqual([]);
+});
+
+test("a table of the fewest columns, and fittings that go by the run's diameter", () => {
+  const few = tableOf(["Run", "To", "Diameter", "Airflow"], [saw]);
+  expect(wrongIn(few, "SI")).toEqual([]);
+  const pleated = tableOf(FULL, [
+    { ...saw, To: "main", Fittings: "elbow pleated 45; elbow pleated" },
+    { Run: "main", To: "fan", Diameter: 200, Fittings: "elbow pleated" },
+  ]);
+  expect(wrongIn(pleated, "SI")).toEqual([]);
+});
+
 /** Further rows that are refused, and what the copy says of them. */
 test.each<[string, Readonly<Record<string, CellValue>>, string]>([
   [
@@ -224,4 +256,41 @@ test("every column of the workings has a heading", () => {
     "A4",
     "Budget of Answer0!A1: in SI, first by the rows of the table, then by the order of the flow",
   ]);
+});
+
+const FPM = 0.00508; // m/s: a book that names no units has its tables in I-P
+
+test("the table of dusts says what it is, and its velocities are inputs", () => {
+  const { sheets } = copyOf([noteTable], "SI", [answerOf(noteTable, "SI")]);
+  const { cells } = sheets.find(({ name }) => name === "Lookups")!;
+  const title = cells.find((cell) => "value" in cell && String(cell.value).startsWith("Transport"));
+  expect(title).toMatchObject({ value: "Transport velocities of dusts, fpm; 0 where no upper end is printed" });
+  const row = cells
+    .find((cell) => cell.at.startsWith("A") && "value" in cell && cell.value === "wood chips")!
+    .at.slice(1);
+  expect(["B", "C", "D"].map((column) => cells.find(({ at }) => at === `${column}${row}`))).toEqual([
+    { at: `B${row}`, value: expect.closeTo(20 / FPM, 6) as number, style: "input" },
+    { at: `C${row}`, value: expect.closeTo(28 / FPM, 6) as number, style: "input" },
+    { at: `D${row}`, value: "wood chips", style: "text" },
+  ]);
+});
+
+test.each([
+  ['DUCT.BUDGET(T!A1:D2,,"S"&"I")', "its units are worked out by a formula or are none"],
+  ["DUCT.BUDGET(T!A1:D2,,T!C2)", "its units are worked out by a formula or are none"],
+  ["DUCT.BUDGET()", "its runs table is no range of cells"],
+  ["DUCT.BUDGET(5)", "its runs table is no range of cells"],
+  ['DUCT.BUDGET(T!A1:D2&"")', "its runs table is computed by another formula"],
+  ["DUCT.BUDGET(T!A1:D1)", "its runs table has no row below the header"],
+])("%s stays as it is: %s", (code, why) => {
+  const rows = tableOf(["Run", "To", "Diameter", "Airflow"], [saw]);
+  const book = sampleBook({ T: { rows }, A: { formulas: { A1: { code: `=${code}`, shows: [["x"]] } } } });
+  expect(clubCopy(book, ORDER).fixed).toEqual([{ sheet: "A", at: "A1", function: "BUDGET", why }]);
+});
+
+test("a budget with nothing but its table is in I-P and in standard air", () => {
+  const table = tableOf(["Run", "To", "Diameter", "Airflow"], [{ Run: "saw", To: "fan", Diameter: 4, Airflow: 350 }]);
+  const shows = answerOf(table, "IP");
+  const book = sampleBook({ T: { rows: table }, A: { formulas: { A1: { code: "=DUCT.BUDGET(T!A1:D2)", shows } } } });
+  expect(differences("A", "A1", shows, inGrid(clubCopy(book, ORDER).book.workbook))).toEqual([]);
 });

@@ -66,6 +66,7 @@ test("a column for GAINS alone may stand twice, since it is not read", () =>
 test.each([
   ["as many rows as the range has", [HEADER, SAW, SAW], 2, 2],
   ["forty spare rows below the last that is filled", [HEADER, SAW, SAW], 900, 42],
+  ["a row of which one cell is filled counts", [HEADER, SAW, [null, "", "x"]], 900, 42],
   ["blank rows between count", [HEADER, [null, "", null], SAW, ["", "", null]], 900, 42],
   ["forty where nothing is filled yet", [HEADER, [null, null, null]], 900, 40],
   ["six hundred and the spare ones", [HEADER, ...new Array<ShownValue[]>(600).fill(SAW)], 900, 640],
