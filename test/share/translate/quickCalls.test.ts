@@ -1,4 +1,5 @@
 /** Calls of single functions at their limits, with words and blanks in every place: in the grid, against the functions. */
+import { referenceTables } from "../../../src/reference";
 import { materials } from "../../../src/reference/materials";
 import type { CellValue } from "../../../src/sheets/workbook";
 import { afterChange, wrongCalls, wrongIn } from "./wrongInGrid";
@@ -338,7 +339,23 @@ test("classes of ducts and gates by name or number, in a cell or typed", () => {
   expect(
     wrongCalls(rows, {
       mixed: [
-        ...["A1", "A2", "A3", "A4", "A5", "A6", "A7", '"atc 6"', "6", "-1", '"no such class"', '"EN_A"', ""].map(seam),
+        ...[
+          "A1",
+          "A2",
+          "A3",
+          "A4",
+          "A5",
+          "A6",
+          "A7",
+          '"atc 6"',
+          '"atc 1"',
+          '"round seal class a 2012"',
+          "6",
+          "-1",
+          '"no such class"',
+          '"EN_A"',
+          "",
+        ].map(seam),
         ...["A8", "A1", "A2", "A5", '"no such"', '"shut wrong-side"', ""].map(gate),
         'SEAMLEAK(6,10,0,"IP")',
       ],
@@ -378,6 +395,37 @@ test("an answer inside a call, over a range", () => {
   const formulas = { H1: "=DUCT.AREA(DUCT.DIAMETER(A1:A2,4000))", J1: "=SUM(DUCT.AREA(DUCT.DIAMETER(A1:A2,4000)*1))" };
   expect(
     wrongIn([{ name: "S", rows, formulas }], [...expected, { sheet: "S", at: "J1", call: "sum", answer: 0.15 }], "IP"),
+  ).toEqual([]);
+});
+
+test("an answer inside a call, over a row, and a row that is worked out", () => {
+  const rows: CellValue[][] = [[200, 400]];
+  const formulas = { H1: "=DUCT.AREA(DUCT.DIAMETER(A1:B1,4000))", H2: "=DUCT.AIRPOWER(A1:B1*2,0)" };
+  const expected = [
+    { sheet: "S", at: "H1", call: "area", answer: 0.05 },
+    { sheet: "S", at: "I1", call: "area", answer: 0.1 },
+    { sheet: "S", at: "H2", call: "power", answer: 0 },
+    { sheet: "S", at: "I2", call: "power", answer: 0 },
+  ];
+  expect(wrongIn([{ name: "S", rows, formulas }], expected, "IP")).toEqual([]);
+});
+
+test("what a printed table leaves blank is blank", () => {
+  const blanks = referenceTables.flatMap(({ name, columns, rows }) =>
+    rows.flatMap((row) =>
+      columns.flatMap(({ name: head, unit }, at) =>
+        row[at] === null ? [[name, String(row[0]), unit === "" ? head : `${head} (${unit})`] as const] : [],
+      ),
+    ),
+  );
+  const some = blanks.filter(([name], index) => blanks.findIndex(([other]) => other === name) === index);
+  expect(some.length).toBeGreaterThan(1);
+  const calls = some.map(([name], index) => `REFERENCE("${name}",A${index + 1},B${index + 1})`);
+  expect(
+    wrongCalls(
+      some.map(([, key, header]) => [key, header]),
+      { answered: calls },
+    ),
   ).toEqual([]);
 });
 

@@ -22,7 +22,7 @@ function placesOf(printed: readonly (number | null)[]): readonly (number | null)
 /** Shapes at a middle angle, angles at a middle shape; a diameter is typed in mm. */
 function askedOf({ points, shape, angle, rule }: LossFamily): readonly (readonly [number | null, number | null])[] {
   const unit = shape?.quantity === "diameter" ? 0.001 : 1;
-  const places = rule === "expansion" ? [0, 0.01, 0.5, 1, 1.01] : placesOf(points.map((one) => one.shape));
+  const places = rule === "expansion" ? [-0.01, 0, 0.5, 1, 1.01, 0.01] : placesOf(points.map((one) => one.shape));
   const shapes = places.map((at) => (at === null ? null : at / unit));
   const angles = rule === "elbow" ? [20, 30, 75, 90, 100] : placesOf(points.map((one) => one.angle));
   const middle = angles[2] ?? null;
