@@ -3,7 +3,7 @@ import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-c
 import { launchBrowser } from "../../scripts/browser";
 import { serve, type Serving } from "../../scripts/serve";
 
-export interface OpenedPane {
+interface OpenedPane {
   readonly page: Page;
   readonly requested: string[];
   readonly complaints: string[]; // what the console and uncaught errors said
