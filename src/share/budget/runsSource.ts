@@ -41,7 +41,7 @@ export function runsSource(range: RangeRef, shown: readonly (readonly ShownValue
   const filled = shown.reduce((last, row, index) => (index > 0 && isFilled(row) ? index : last), 0);
   const rows = Math.min(range.bottom - range.top, filled + SPARE);
   if (rows < 1) return "its runs table has no row below the header";
-  if (rows > MOST_ROWS + SPARE) return `its runs table has more than ${MOST_ROWS} runs`;
+  if (filled > MOST_ROWS) return `its runs table has more than ${MOST_ROWS} rows`;
   return {
     rows,
     has: (column) => places.has(column),
