@@ -12,7 +12,7 @@ const suite = (displayName, folders) => ({
 module.exports = {
   testSequencer: "<rootDir>/test/support/slowestFirst.js",
   projects: [
-    suite("unit", ["core", "reference", "functions", "sheets", "share", "hosts", "taskpane", "published"]),
+    suite("unit", ["core", "reference", "functions", "sheets", "share", "hosts", "taskpane", "published", "scripts"]),
     suite("built", ["built"]),
     suite("browser", ["browser"]),
   ],
