@@ -127,9 +127,9 @@ export const cautions: readonly CautionRow[] = [
   },
   {
     key: "tape and card",
-    label: "Tape, card and foam burn",
+    label: "A trial patch burns",
     topic: "explosion",
-    text: "Trial patches of tape, card or foam are combustible and can be drawn in. Take them off after the test and keep them away from the fan.",
+    text: "What you stick over a leak to try it out can burn, come loose and reach the fan. Take it off when the reading is done; what stays must be fit for the duct.",
     ...practice,
   },
   {
@@ -205,7 +205,7 @@ export const cautions: readonly CautionRow[] = [
     key: "area in the meter",
     label: "The area that was entered",
     topic: "numbers",
-    text: "A meter that shows airflow multiplies by the area that was typed into it. A digit or a decimal place off there is the commonest slip: look before you write down.",
+    text: "A meter that shows airflow multiplies by the area that was typed into it. Another duct's area, or a digit too few, and every reading is wrong by the same factor: look before you write down.",
     ...practice,
   },
   {

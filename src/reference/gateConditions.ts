@@ -33,7 +33,7 @@ export const gateConditions: readonly GateConditionRow[] = [
     state: "open",
     gap: millimetres(0.1),
     lengthPerDiameter: 1,
-    note: `${ESTIMATE} A flap, brush or through-going blade covers the slot and leaves next to nothing; it takes a few minutes and costs little.`,
+    note: `${ESTIMATE} A flap, brush or through-going blade covers the slot and leaves next to nothing.`,
     ...estimate,
   },
   {
@@ -73,12 +73,12 @@ export const gateConditions: readonly GateConditionRow[] = [
     state: "either",
     gap: millimetres(0.3),
     lengthPerDiameter: WHOLE_RIM,
-    note: `${ESTIMATE} The pipe or hose sits on the gate's collar without clamp or tape; leaks open or shut.`,
+    note: `${ESTIMATE} The pipe or hose sits on the gate's collar without a clamp; leaks open or shut.`,
     ...estimate,
   },
   {
     key: "foam sealed",
-    label: "Blade and collars sealed with foam strip",
+    label: "Blade and collars sealed with a soft strip",
     aliases: ["foam"],
     state: "either",
     gap: millimetres(0.01),

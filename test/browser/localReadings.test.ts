@@ -36,23 +36,18 @@ const expectSound = (): void => {
 };
 
 describe("the sheet of readings, as a new user", () => {
-  // By hand: π/4 (4/12)² = 0.0873 ft² and π/4 (6/12)² = 0.1963 ft²; 0.873 is ten times the first, 0.0491 (a 3 in duct) a quarter of the second.
+  // By hand: π/4 (5/12)² = 0.1364 ft² and π/4 (6/12)² = 0.1963 ft²; 0.196 is 1.437 times the first, 980 / 1.437 = 682; 0.0491 (a 3 in duct) is a quarter of the second.
   test("two readings with the wrong area: each slip is found, and the reading corrected", async () => {
     const { page } = local;
     await openSheet("Readings");
-    await typeRow(11, "A", ["lathe", "4", "0.873", "3500"]);
+    await typeRow(11, "A", ["lathe", "5", "0.196", "980"]);
     await typeRow(12, "A", ["bench", "6", "0.0491", "150"]);
     const [lathe, bench] = (await read(page, "E11:H12")) as [string[], string[]];
-    expect(lathe).toEqual([
-      "0.0873",
-      "10.00",
-      "350",
-      expect.stringMatching(/^slip: .* 10 times too large, the decimal/),
-    ]);
+    expect(lathe).toEqual(["0.1364", "1.44", "682", "slip: the area entered is 44 % too large"]);
     expect(bench).toEqual(["0.1963", "0.25", "600", "slip: the area entered is 4 times too small"]);
 
-    await typeInto(page, "C11", "0.0873");
-    await typeInto(page, "D11", "350");
+    await typeInto(page, "C11", "0.136");
+    await typeInto(page, "D11", "682");
     expect(await readOne(page, "H11")).toBe("the areas agree within 10 %");
     expectSound();
   });

@@ -103,17 +103,17 @@ describe.each(metadata.functions.map((entry) => [entry.id, entry] as const))(
   },
 );
 
-describe("the built functions compute what the trade knows", () => {
+describe("the built functions compute what was worked by hand or printed", () => {
   const number = (answer: unknown): number => (answer as number[][])[0]![0]!;
 
-  // Common practice, no source: printed as 0.087.
-  test("a 4 in circle is 0.087 ft2", () => {
-    expect(Math.abs(number(bundle.call("AREA", [[4]])) - 0.087)).toBeLessThanOrEqual(0.0005);
+  // By hand: π/4 (7/12)² = 0.26725
+  test("a 7 in circle is 0.26725 ft2", () => {
+    expect(number(bundle.call("AREA", [[7]]))).toBeCloseTo(0.26725, 5);
   });
 
-  // Common practice, no source: "about 4,000", taken to the nearest hundred.
-  test("350 cfm in a 4 in duct is about 4,000 fpm", () => {
-    expect(Math.abs(number(bundle.call("VELOCITY", [[350]], [[4]])) - 4000)).toBeLessThanOrEqual(50);
+  // By hand: 1000 / 0.267254 = 3741.8
+  test("1000 cfm in a 7 in duct are 3741.8 fpm", () => {
+    expect(number(bundle.call("VELOCITY", [[1000]], [[7]]))).toBeCloseTo(3741.8, 1);
   });
 
   // Standard air of ASHRAE and AMCA 210: dry, 70 F, at sea level, 0.075 lb/ft3 as printed.

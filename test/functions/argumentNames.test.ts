@@ -29,7 +29,7 @@ const functions: [CellFunction, Record<string, unknown>][] = [
   [leaks.leak, { area: 1, suction: 3, coefficient: 0.6, density: 0.075 }],
   [leaks.leakarea, { airflow: 20, suction: 3, coefficient: 0.6, density: 0.075 }],
   [leaks.leakat, { airflow: 20, suction: 3, newsuction: 4, exponent: 0.5 }],
-  [leaks.gateleak, { condition: "open bare slot", diameter: 4, suction: 3, density: 0.075 }],
+  [leaks.gateleak, { condition: "shut packed", diameter: 5, suction: 3, density: 0.075 }],
   [leaks.seamleak, { class: 6, surface: 100, pressure: 2 }],
   [measuring.traverse, { readings: 4000, kind: "velocity", density: 0.075 }],
   [measuring.airflowerror, { velocity: 4000, diameter: 4, percent: 3, floor: 40, diametererror: 0.1 }],

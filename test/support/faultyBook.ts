@@ -87,7 +87,7 @@ export const faultyBook = bookOf(
     Readings: {
       rows: [
         ["Place", "Area entered (ft²)", "True area (ft²)"],
-        ["band saw", 0.873, 0.0873],
+        ["planer", 0.196, 0.136],
       ],
     },
     Single: {

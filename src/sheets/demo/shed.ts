@@ -34,7 +34,7 @@ const runs: readonly WorkshopRun[] = [
     Length: 6,
     Hood: "flanged end",
     Fittings: "elbow 1.5; branch 30",
-    "Leak open": "open bare slot",
+    "Leak open": "open flapped slot",
     "Leak shut": "shut packed",
   }),
   hoodRun("planer", "north main", 550, 5, 6, {

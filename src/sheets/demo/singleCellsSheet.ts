@@ -28,8 +28,8 @@ const EXAMPLES: readonly Example[] = [
   },
   { asks: "Leak of a 1 in² hole at 3 in.w.g.", code: "=DUCT.LEAK(1,3)", unit: "cfm", format: "0.0" },
   {
-    asks: "Leak of an open 4 in gate with a bare slot, an estimate",
-    code: '=DUCT.GATELEAK("open bare slot",4,3)',
+    asks: "Leak of a shut 6 in gate whose groove is packed, an estimate",
+    code: '=DUCT.GATELEAK("shut packed",6,4)',
     unit: "cfm",
     format: "0.0",
   },

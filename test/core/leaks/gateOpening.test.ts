@@ -10,9 +10,9 @@ import { relative } from "../../support/printed";
 const bareSlot = findNamed(gateConditions, "open bare slot")!;
 
 describe("gateOpening", () => {
-  // A slot of 3/16 in across a gate of 4 in: 0.1875 x 4 = 0.75 in2 = 483.870 mm2
-  test("of a bare slot across a 4 in gate is three quarters of a square inch", () => {
-    expect(relative(gateOpening(bareSlot, 4 * 0.0254), 0.75 * 0.0254 ** 2)).toBeLessThan(1e-12);
+  // A slot of 3/16 in across a gate of 6 in: 0.1875 x 6 = 1.125 in2 = 725.805 mm2
+  test("of a bare slot across a 6 in gate is nine eighths of a square inch", () => {
+    expect(relative(gateOpening(bareSlot, 6 * 0.0254), 1.125 * 0.0254 ** 2)).toBeLessThan(1e-12);
   });
 
   // A rim of 4 in with a gap of 0.5 mm: pi x 101.6 x 0.5 = 159.593 mm2

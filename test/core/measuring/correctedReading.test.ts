@@ -7,9 +7,9 @@ import { relative } from "../../support/printed";
 const positive = fc.double({ min: 1e-3, max: 1e4, noNaN: true });
 
 describe("correctedReading", () => {
-  // By hand: a 4 in duct has 0.0873 ft2; entered as 0.873, a reading of 3,490 stands for 3490 x 0.0873 / 0.873 = 349.
-  test("a decimal place off in the area is a decimal place off in the airflow", () => {
-    expect(relative(correctedReading(3490, 0.873, 0.0873), 349)).toBeLessThan(1e-12);
+  // By hand: a 5 in duct has 0.136 ft2; with the 0.196 of a 6 in duct entered, a reading of 980 stands for 980 x 0.136 / 0.196 = 5000 x 0.136 = 680.
+  test("the area of another duct is off in the airflow by the ratio of the two", () => {
+    expect(relative(correctedReading(980, 0.196, 0.136), 680)).toBeLessThan(1e-12);
   });
 
   test("goes with the reading and with the true area, and undoes itself", () => {

@@ -166,19 +166,19 @@ describe("AIRFLOWERROR", () => {
 });
 
 describe("CORRECTEDREADING", () => {
-  // By hand: a decimal place off in the area; 3490 x 0.0873 / 0.873 = 349.
+  // By hand: the square of 160 mm, 0.0256 m², for the circle, 0.0201 m²; 1280 / 0.0256 = 50 000, x 0.0201 = 1005; twice that is 2010.
   test("a column of readings with the wrong area is put right at once", () => {
-    const answer = call(correctedreading, [[3490], [null], [3600]], [[0.873]], [[0.0873]]);
-    expect(answer[0]![0]).toBeCloseTo(349, 9);
+    const answer = call(correctedreading, [[1280], [null], [2560]], [[0.0256]], [[0.0201]]);
+    expect(answer[0]![0]).toBeCloseTo(1005, 9);
     expect(answer[1]![0]).toBe("");
-    expect(answer[2]![0]).toBeCloseTo(360, 9);
+    expect(answer[2]![0]).toBeCloseTo(2010, 9);
   });
 
   test.each([
-    [[[[350]], [[0]], [[0.0873]]], "areaentered must be above 0; got 0"],
-    [[[[350]], [[0.0873]], [[0]]], "areatrue must be above 0; got 0"],
-    [[[[350]], [[0.0873]], [[-1]]], "areatrue must be above 0; got -1"],
-    [[[[-350]], [[0.0873]], [[1]]], "reading must be at least 0; got -350"],
+    [[[[1005]], [[0]], [[0.0201]]], "areaentered must be above 0; got 0"],
+    [[[[1005]], [[0.0201]], [[0]]], "areatrue must be above 0; got 0"],
+    [[[[1005]], [[0.0201]], [[-1]]], "areatrue must be above 0; got -1"],
+    [[[[-1005]], [[0.0201]], [[1]]], "reading must be at least 0; got -1005"],
     [[[[350]], [[null]], [[1]]], "areaentered must be given; got a blank cell"],
   ] as const)("refusal %#", (args, message) => {
     expect(refusal(() => call(correctedreading, ...args))).toEqual({ code: "#VALUE!", message });

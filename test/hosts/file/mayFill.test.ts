@@ -18,7 +18,7 @@ describe("formulas that may fill more cells than their own", () => {
 
   test.each([
     "=DUCT.AREA(A1,,units)",
-    '=DUCT.GATELEAK("open bare slot",4,3)',
+    '=DUCT.GATELEAK("shut packed",6,4)',
     '=INDEX(DUCT.REFERENCE("transport",$B$10,"low (fpm)"),1,1)',
     '="In slower air: "&INDEX(DUCT.REFERENCE("transport",A1),1,MATCH("x",A1:C1,0))',
     "=SUM(DUCT.AREA(A1:A9))",

@@ -13,39 +13,39 @@ const number = (shows: Shows, at: string): number => {
 describe("a wrong area in the meter", () => {
   const shows = shown("IP", "example");
 
-  // By hand: a 4 in duct has π/4 (4/12)² = 0.08727 ft²; 0.873 entered is 10.004 times that; 3120 / 10.004 = 311.9 cfm.
+  // By hand: a 5 in duct has π/4 (5/12)² = 0.13635 ft²; the 0.196 of a 6 in duct is 1.4374 times that; 792 / 1.4374 = 551.0 cfm.
   test("is found, named and corrected; a sound one is let be", () => {
     expect(shows.errors()).toEqual([]);
-    expect(number(shows, "E9")).toBeCloseTo(0.08727, 5);
-    expect(number(shows, "F9")).toBeCloseTo(10.004, 3);
-    expect(number(shows, "G9")).toBeCloseTo(311.9, 1);
+    expect(number(shows, "E9")).toBeCloseTo(0.13635, 5);
+    expect(number(shows, "F9")).toBeCloseTo(1.4374, 4);
+    expect(number(shows, "G9")).toBeCloseTo(551, 1);
     expect(shows.column("Readings", "H9:H11")).toEqual([
-      "slip: the area entered is 10 times too large, the decimal place is off by 1",
+      "slip: the area entered is 44 % too large",
       "the areas agree within 10 %",
       "",
     ]);
   });
 
-  // By hand: 0.00873 / 0.08727 = 0.1; 0.1 / 0.08727 = 1.146; 0.07 / 0.08727 = 0.802; 0.349 / 0.08727 = 4.0, a 4 in duct taken for 8 in.
-  // The reading is 31 cfm, so that each of these areas means a velocity that a meter can have read.
+  // By hand: 0.01364 / 0.13635 = 0.1; 0.157 / 0.13635 = 1.151; 0.109 / 0.13635 = 0.799; 0.5454 / 0.13635 = 4.0, a 5 in duct taken for 10 in.
+  // The reading is 47 cfm, so that each of these areas means a velocity that a meter can have read.
   test.each([
-    ["C9", "0.00873", "slip: the area entered is 10 times too small, the decimal place is off by 1"],
-    ["C9", "8.73", "slip: the area entered is 100 times too large, the decimal place is off by 2"],
-    ["C9", "0.349", "slip: the area entered is 4 times too large"],
-    ["C9", "0.1", "slip: the area entered is 15 % too large"],
-    ["C9", "0.07", "slip: the area entered is 20 % too small"],
-    ["C9", "0.0873", "the areas agree within 10 %"],
+    ["C9", "0.01364", "slip: the area entered is 10 times too small, the decimal place is off by 1"],
+    ["C9", "13.64", "slip: the area entered is 100 times too large, the decimal place is off by 2"],
+    ["C9", "0.5454", "slip: the area entered is 4 times too large"],
+    ["C9", "0.157", "slip: the area entered is 15 % too large"],
+    ["C9", "0.109", "slip: the area entered is 20 % too small"],
+    ["C9", "0.136", "the areas agree within 10 %"],
     ["C9", "0", "check it: the area entered must be above 0"],
     ["C9", "", "type the duct, the area in the meter and what it showed"],
     ["C9", "abc", "check it: these three must be numbers"],
-    ["B9", "-4", "check it: the duct must be above 0"],
-    ["B9", "4000", "check it: the duct must be at most 787 in"],
+    ["B9", "-5", "check it: the duct must be above 0"],
+    ["B9", "5000", "check it: the duct must be at most 787 in"],
     ["D9", "-1", "check it: a reading cannot be below 0"],
-    ["D9", "11000", "check it: through the area entered this is above 11811 fpm, more than a meter reads"], // 12600 fpm
+    ["D9", "2500", "check it: through the area entered this is above 11811 fpm, more than a meter reads"], // 12755 fpm
   ])("%s = %p: %s", (at, typed, sentence) => {
-    shows.type("Readings", "B9", "4");
-    shows.type("Readings", "C9", "0.873");
-    shows.type("Readings", "D9", "31");
+    shows.type("Readings", "B9", "5");
+    shows.type("Readings", "C9", "0.196");
+    shows.type("Readings", "D9", "47");
     shows.type("Readings", at, typed);
     expect(shows.value("Readings", "H9")).toBe(sentence);
     if (/^(check|type)/.test(sentence)) expect(shows.value("Readings", "G9")).toBe(""); // nothing is corrected by guess
@@ -101,16 +101,14 @@ describe("the traverse", () => {
     expect(shows.errors()).toEqual([]);
   });
 
-  // By hand: the readings add up to 231.7 m/s, 19.308 on average; π/4 0.16² = 0.0201062 m²; 1397.6 m³/h. A 100 mm duct has 0.007854 m².
+  // By hand: the readings add up to 231.7 m/s, 19.308 on average; π/4 0.16² = 0.0201062 m²; 1397.6 m³/h. A 125 mm duct has 0.012272 m²; a square of 125 mm has 0.0156 m², 1.271 times that.
   test("and the areas compute alike in SI", () => {
     const shows = shown("SI", "example");
     expect(shows.errors()).toEqual([]);
     expect(number(shows, "B38")).toBeCloseTo(19.308, 3);
     expect(number(shows, "B39")).toBeCloseTo(1397.6, 1);
-    expect(number(shows, "E9")).toBeCloseTo(0.007854, 6);
+    expect(number(shows, "E9")).toBeCloseTo(0.012272, 6);
     expect(shows.value("Readings", "C8")).toBe("Area entered in the meter (m²)");
-    expect(shows.value("Readings", "H9")).toBe(
-      "slip: the area entered is 10 times too large, the decimal place is off by 1",
-    );
+    expect(shows.value("Readings", "H9")).toBe("slip: the area entered is 27 % too large");
   });
 });

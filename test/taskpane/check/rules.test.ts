@@ -178,23 +178,23 @@ describe("a gate turned round", () => {
 });
 
 describe("an area typed into a meter", () => {
-  // 4 in: 0.0873 ft²
+  // By hand: π/4 (7/12)² = 0.267 ft²; the 0.349 of an 8 in duct is 1.31 times that.
   const readings = (entered: unknown) => [
     ["Place", "Area typed in (ft²)", "True area (ft²)", "Reading (cfm)"],
-    ["saw", entered as number, 0.0873, 3500],
+    ["saw", entered as number, 0.267, 940],
   ];
   test.each([
-    [0.873, "is 10 times too large"],
-    [0.00873, "is 10 times too small"],
-    [8.7, "is 100 times too large"],
-    [0.136, "is too large by a factor of 1.56"],
+    [2.67, "is 10 times too large"],
+    [0.0267, "is 10 times too small"],
+    [26.7, "is 100 times too large"],
+    [0.349, "is too large by a factor of 1.31"],
   ])("%s ft² %s", (entered, words) => {
     const [finding] = found({ Readings: { rows: readings(entered) } });
     expect(finding).toMatchObject({ rule: "Area in the meter", sheet: "Readings", at: "B2" });
     expect(finding!.what).toContain(words);
   });
 
-  test.each([0.0873, 0.087, "", "about 0.09", 0])("%s ft² is no slip", (entered) =>
+  test.each([0.267, 0.27, "", "about 0.3", 0])("%s ft² is no slip", (entered) =>
     expect(found({ Readings: { rows: readings(entered) } })).toEqual([]),
   );
 });
@@ -230,8 +230,8 @@ describe("our formulas", () => {
 
   test("that refuse say why in their own words; one that computes is no finding", () => {
     const refused = { error: "#VALUE!", message: "diameter must be above 0 in; got -4" } as const;
-    const formulas = { A1: "=DUCT.AREA(-4)", B1: "=DUCT.AREA(4)" };
-    expect(found({ One: { rows: [[refused, 0.0873]], formulas } })).toEqual([
+    const formulas = { A1: "=DUCT.AREA(-4)", B1: "=DUCT.AREA(5)" };
+    expect(found({ One: { rows: [[refused, 0.1364]], formulas } })).toEqual([
       { rule: "#VALUE!", what: "A1: diameter must be above 0 in; got -4.", sheet: "One", at: "A1" },
     ]);
   });

@@ -28,11 +28,11 @@ const inchPound: LeaksContents = {
   invented: INVENTED,
   head: 2.75,
   gates: [
-    gate("band saw", 4, "open bare slot", 2.8, 20.5, { after: 1.2, cost: 2, minutes: 3 }),
-    gate("planer", 5, "open flapped slot", 3.4, 3.1, { after: 1.4, cost: 1, minutes: 2 }),
-    gate("drum sander", 5, "loose collar", 2.2, 13, { after: 15.5, cost: 1, minutes: 4 }),
-    gate("router table", 4, "open bare slot", 2.9, 21.5),
-    gate("bench hood", 4, "shut packed", 3.6, 9.8),
+    gate("planer", 5, "shut wrong side", 3.4, 26, { after: 2.5, cost: 6, minutes: 12 }),
+    gate("band saw", 4, "open flapped slot", 2.8, 3.1, { after: 1.4, cost: 3, minutes: 7 }),
+    gate("drum sander", 5, "loose collar", 2.2, 13, { after: 15.5, cost: 4, minutes: 15 }),
+    gate("bench hood", 6, "open bare slot", 2.4, 17),
+    gate("router table", 4, "shut packed", 3.6, 9.8),
   ],
 };
 
@@ -40,11 +40,11 @@ const metric: LeaksContents = {
   invented: INVENTED,
   head: 70,
   gates: [
-    gate("resaw", 100, "loose collar", 1500, 23, { after: 5.5, cost: 1, minutes: 2 }),
+    gate("resaw", 100, "loose collar", 1500, 23, { after: 5.5, cost: 5, minutes: 11 }),
     gate("thickness sander", 125, "open flapped slot", 1300, 4.5, { after: 6, cost: 4, minutes: 9 }),
-    gate("sanding table", 140, "open bare slot", 1100, 58, { after: 3.5, cost: 3, minutes: 5 }),
-    gate("neck router", 80, "open bare slot", 1200, 36),
-    gate("glue bench", 100, "shut wrong side", 1600, 14),
+    gate("sanding table", 140, "shut wrong side", 1100, 62, { after: 7.5, cost: 8, minutes: 25 }),
+    gate("neck router", 80, "shut packed", 1200, 19),
+    gate("glue bench", 160, "open bare slot", 1600, 44),
   ],
 };
 

@@ -12,7 +12,7 @@ const DUCT_NOTE =
   "Inside diameter where the probe stood. For a vane head held over a slot: the diameter of the head, which reads its own face.";
 const FACTOR_NOTE = "Area entered over true area: what the meter showed is off by this factor.";
 
-/** The commonest slip: a meter that computes airflow multiplies by whatever area it was given. */
+/** A meter that computes airflow multiplies by whatever area it was given. */
 export function areas(frame: Frame, readings: readonly AreaReading[]): SheetCell[] {
   const trueAreas = `=DUCT.AREA(${plain(inAreas("K"))},,${frame.name("units")})`;
   const corrected = `=DUCT.CORRECTEDREADING(${plain(inAreas("L"))},${plain(inAreas("M"))},${plain(inAreas("N"))})`;
@@ -21,7 +21,7 @@ export function areas(frame: Frame, readings: readonly AreaReading[]): SheetCell
     text(`A${AREAS - 2}`, "1. A wrong area in the meter", "section"),
     text(
       `A${AREAS - 1}`,
-      "A meter that computes airflow multiplies by the area it was given: a decimal place off there, and the airflow is off by the same factor.",
+      "A meter that computes airflow multiplies by the area it was given. Where that is not the duct's own, the airflow is off by the same factor.",
       "note",
     ),
     ...headers(frame),

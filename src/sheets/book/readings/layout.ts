@@ -1,6 +1,6 @@
 import { inRows } from "../parts/block";
 
-/** Where things stand on the sheet of readings: the commonest slip first, the traverse under it. */
+/** Where things stand on the sheet of readings: the areas in the meter first, the traverse under them. */
 export const AREAS = 8; // row of the header
 export const AREAS_FIRST = AREAS + 1;
 export const AREAS_LAST = AREAS + 8;

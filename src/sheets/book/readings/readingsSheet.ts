@@ -10,7 +10,7 @@ import { kindList, pointsList, traverse } from "./traverse";
 
 export { emptyReadings, exampleReadings, type ReadingsContents } from "./contents";
 
-/** Meter readings: the commonest slip, and what a duct carries. */
+/** Meter readings: a wrong area in the meter, and what a duct carries. */
 export const readingsSheet: SheetOf<ReadingsContents> = (frame, contents) => ({
   name: frame.sheet("readings"),
   columns: [24, 10.5, 14, 10, 9, 7.5, 10.5, 72, 4, 4, 12, 12, 12, 12],

@@ -16,7 +16,7 @@ export const seatSide: Rule = (book) =>
           {
             rule: "Gate turned round",
             what: `The gate of ${run.name} has its seat on the wrong side.`,
-            why: "Suction pulls the blade off its seat, so that the shut gate leaks. Turn it round: the seal belongs on the suction side. It costs nothing but the screws.",
+            why: "Suction pulls the blade off its seat, so that the shut gate leaks. Turn it round: the seal belongs on the suction side.",
             source: sourceLine(row.source, row.locator),
             sheet,
             at: run.at(column),
