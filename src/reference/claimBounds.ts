@@ -47,7 +47,7 @@ export const claimBounds = {
     source: "dguv209044",
     locator: "section 2.1",
     basis: "read",
-    checked: null,
+    checked: "2026-11-27",
   },
   systemShareLow: {
     key: "system airflow low",

@@ -9,8 +9,18 @@ export interface ClosedDamperRow extends ReferenceRow {
   readonly pressure: number | null; // [Pa] at which it holds; null where the source's excerpt does not say
 }
 
-const ul555s: Provenance = { source: "ul555s", locator: "leakage class table", basis: "second-hand", checked: null };
-const page: Provenance = { source: "roundDamperPage", locator: "leakage table", basis: "second-hand", checked: null };
+const ul555s: Provenance = {
+  source: "ul555s",
+  locator: "leakage class table",
+  basis: "second-hand",
+  checked: "2026-11-27",
+};
+const page: Provenance = {
+  source: "roundDamperPage",
+  locator: "leakage table",
+  basis: "second-hand",
+  checked: "2026-11-27",
+};
 
 /** Printed in cfm/ft² at 4, 6, 8, 10 and 12 in.w.g. */
 const smokeClass = (name: string, leaks: readonly [number, number, number, number, number]): ClosedDamperRow[] =>
@@ -62,6 +72,6 @@ export const closedDampers: readonly ClosedDamperRow[] = [
     source: "flangeTest1984",
     locator: "test of December 1984",
     basis: "second-hand",
-    checked: null,
+    checked: "2026-11-27",
   },
 ];

@@ -1,13 +1,23 @@
 import { milligramsPerCubicMetre as mg } from "./asPrinted";
 import type { ExposureRow, Provenance } from "./schema";
 
-const sampling: Provenance = { source: "oshaSampling2012", locator: "exposure limits", basis: "read", checked: null };
-const pel88: Provenance = { source: "nioshPel88", locator: "wood dust", basis: "read", checked: null };
-const directive: Provenance = { source: "euDirective2017", locator: "Annex III", basis: "second-hand", checked: null };
+const sampling: Provenance = {
+  source: "oshaSampling2012",
+  locator: "exposure limits",
+  basis: "read",
+  checked: "2026-11-27",
+};
+const pel88: Provenance = { source: "nioshPel88", locator: "wood dust", basis: "read", checked: "2026-11-27" };
+const directive: Provenance = {
+  source: "euDirective2017",
+  locator: "Annex III",
+  basis: "second-hand",
+  checked: "2026-11-27",
+};
 const vacated = { region: "United States", fraction: "total", since: "1989", inForce: "no" } as const;
 const VACATED = "Part of the rule of 1989, sent back by the court.";
 
-/** Exposure limits of wood dust, by region. Limits change: each row carries its date and what was found to hold. */
+/** Exposure limits of wood dust, by region. Limits change: each row carries its date and what was found to hold; no cell asks what day it is. */
 export const exposureLimits: readonly ExposureRow[] = [
   {
     key: "alberta",
@@ -20,18 +30,18 @@ export const exposureLimits: readonly ExposureRow[] = [
     note: "The number was not read: open Schedule 1, Table 2 of the code.",
     source: "abCode",
     locator: "Schedule 1, Table 2",
-    basis: "read",
+    basis: "not read",
     checked: null,
   },
   {
     key: "australia all wood 2026",
-    label: "Australia, all wood",
+    label: "Australia, all wood, from 1 December 2026",
     region: "Australia",
     fraction: "inhalable",
     limit: mg(0.5),
     since: "1 December 2026",
-    inForce: "no",
-    note: "Comes into force after the date of these tables; the transition ends on 30 November 2026.",
+    inForce: "from 1 December 2026",
+    note: "Until 30 November 2026 hardwood has 1 and softwood 5.",
     source: "safeWorkAustralia",
     locator: "workplace exposure limits and their transition",
     basis: "second-hand",
@@ -43,8 +53,8 @@ export const exposureLimits: readonly ExposureRow[] = [
     region: "Australia",
     fraction: "not stated",
     limit: mg(1),
-    since: "until 30 November 2026",
-    inForce: "yes",
+    since: "undated",
+    inForce: "until 30 November 2026",
     note: "From 1 December 2026 it is 0.5 for all wood.",
     source: "safeWorkMemory",
     locator: "wood dust, certain hardwoods",
@@ -57,8 +67,8 @@ export const exposureLimits: readonly ExposureRow[] = [
     region: "Australia",
     fraction: "not stated",
     limit: mg(5),
-    since: "until 30 November 2026",
-    inForce: "yes",
+    since: "undated",
+    inForce: "until 30 November 2026",
     note: "From 1 December 2026 it is 0.5 for all wood.",
     source: "safeWorkMemory",
     locator: "wood dust, softwood",
@@ -76,7 +86,7 @@ export const exposureLimits: readonly ExposureRow[] = [
     note: "The number was not read; the guideline lists allergenic species.",
     source: "bcGuideline",
     locator: "guideline G5.48-6",
-    basis: "read",
+    basis: "not read",
     checked: null,
   },
   {
@@ -112,7 +122,7 @@ export const exposureLimits: readonly ExposureRow[] = [
     source: "trgs553",
     locator: "section 4.3(2)",
     basis: "read",
-    checked: null,
+    checked: "2026-11-27",
   },
   {
     key: "ontario",
@@ -125,7 +135,7 @@ export const exposureLimits: readonly ExposureRow[] = [
     note: "The number for wood dust was not read.",
     source: "ontario833",
     locator: "Regulation 833",
-    basis: "read",
+    basis: "not read",
     checked: null,
   },
   {
@@ -140,7 +150,7 @@ export const exposureLimits: readonly ExposureRow[] = [
     source: "suvaWoodDust",
     locator: "page on wood dust",
     basis: "read",
-    checked: null,
+    checked: "2026-11-27",
   },
   {
     key: "uk hardwood",
@@ -154,7 +164,7 @@ export const exposureLimits: readonly ExposureRow[] = [
     source: "eh40",
     locator: "Table 1",
     basis: "read",
-    checked: null,
+    checked: "2026-11-27",
   },
   {
     key: "us acgih other woods",
@@ -224,7 +234,7 @@ export const exposureLimits: readonly ExposureRow[] = [
     source: "oshaSltc2012",
     locator: "evaluation page",
     basis: "read",
-    checked: null,
+    checked: "2026-11-27",
   },
   {
     key: "us osha total",
@@ -234,7 +244,7 @@ export const exposureLimits: readonly ExposureRow[] = [
     limit: mg(15),
     since: "2012",
     inForce: "disputed",
-    note: "29 CFR 1910.1000 Table Z-1. A review commission held in 1985 that it does not cover wood dust.",
+    note: "29 CFR 1910.1000 Table Z-1. Whether it covers wood dust is disputed.",
     ...sampling,
   },
 ];

@@ -7,7 +7,12 @@ const costManual: Provenance = {
   basis: "from memory",
   checked: null,
 };
-const course: Provenance = { source: "epaCourse412", locator: "lesson 7, Table 7-1", basis: "read", checked: null };
+const course: Provenance = {
+  source: "epaCourse412",
+  locator: "lesson 7, Table 7-1",
+  basis: "read",
+  checked: "2026-11-27",
+};
 const courseMemory: Provenance = {
   source: "epaCourse412Memory",
   locator: "air-to-cloth ratios",
@@ -20,7 +25,12 @@ const powerMemory: Provenance = {
   basis: "from memory",
   checked: null,
 };
-const cycloneSheet: Provenance = { source: "coker1995", locator: "chapter 4", basis: "second-hand", checked: null };
+const cycloneSheet: Provenance = {
+  source: "coker1995",
+  locator: "chapter 4",
+  basis: "second-hand",
+  checked: "2026-11-27",
+};
 
 /** Filters and cyclones. Rows for leather and paper dust and one worked cyclone are left out: not for a wood shop. */
 export const filters: readonly FilterRow[] = [
@@ -68,7 +78,7 @@ export const filters: readonly FilterRow[] = [
     source: "wangThesis",
     locator: "abstract",
     basis: "read",
-    checked: null,
+    checked: "2026-11-27",
   },
   {
     key: "fabric filter efficiency",

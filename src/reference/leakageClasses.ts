@@ -7,14 +7,19 @@ const en: Provenance = {
   source: "en12237",
   locator: "table of limits f = k p^0.65, printed x 1e-3 m3/(s m2)",
   basis: "second-hand",
-  checked: null,
+  checked: "2026-11-27",
 };
-const smacna1985: Provenance = { source: "smacna1985", locator: "Table 4-1", basis: "second-hand", checked: null };
+const smacna1985: Provenance = {
+  source: "smacna1985",
+  locator: "Table 4-1",
+  basis: "second-hand",
+  checked: "2026-11-27",
+};
 const smacna2012: Provenance = {
   source: "smacna2012",
   locator: "table of leakage classes",
   basis: "second-hand",
-  checked: null,
+  checked: "2026-11-27",
 };
 
 /** EN letters in the order of the standard, leakiest first; then the US classes by shape, year and seal. */

@@ -14,13 +14,13 @@ const ashrae: Provenance = {
   source: "ashraeRoughness",
   locator: "Table 1, duct roughness factors (printed in ft)",
   basis: "second-hand",
-  checked: null,
+  checked: "2026-11-27",
 };
 const idelchik: Provenance = {
   source: "idelchik2007",
   locator: "table of roughness (printed in mm)",
   basis: "second-hand",
-  checked: null,
+  checked: "2026-11-27",
 };
 const ashraeMemory: Provenance = {
   source: "ashraeDuctMemory",
@@ -90,7 +90,7 @@ export const materials: readonly RoughnessRow[] = [
     source: "moodyList",
     locator: "list of roughness by material",
     basis: "second-hand",
-    checked: null,
+    checked: "2026-11-27",
   },
   {
     key: "galvanised sheet new",
@@ -201,7 +201,7 @@ export const materials: readonly RoughnessRow[] = [
     source: "farshadList",
     locator: "plastic coated",
     basis: "second-hand",
-    checked: null,
+    checked: "2026-11-27",
   },
   {
     key: "plywood",

@@ -2,17 +2,23 @@ import type { SourceId } from "./sources";
 
 /**
  * How far a row can be trusted.
- * read: seen in the named source. second-hand: seen in a copy or quotation of it.
+ * read: seen as printed in the named source (no row was measured off a curve). second-hand: seen in a copy or quotation of it.
  * from memory: known from the trade's literature, not seen. common practice: no source; an estimate to be measured.
+ * not read: the source is named, the place where its figure would stand was not seen.
  */
-type Basis = "read" | "second-hand" | "from memory" | "common practice";
+export type Basis = "read" | "second-hand" | "from memory" | "common practice" | "not read";
 
 /** What every row of every table says about itself. */
 export interface Provenance {
   readonly source: SourceId;
   readonly locator: string; // table, page or example in the source
   readonly basis: Basis;
-  readonly checked: string | null; // date on which someone compared the row with the page itself
+  /**
+   * Date on which the row's figures were compared, one by one, with the list of figures that had been taken down from the
+   * sources. It says that nothing was mistyped since; it does not say that the page itself was opened again. A weak row has
+   * none: a memory cannot be held against a page.
+   */
+  readonly checked: string | null;
 }
 
 export interface ReferenceRow extends Provenance {
@@ -21,8 +27,11 @@ export interface ReferenceRow extends Provenance {
   readonly note?: string; // one sentence: when it holds, what disagrees with it
 }
 
-/** A row that is from memory or an estimate is shown as weak wherever it is shown. */
-export const isWeak = (row: Provenance): boolean => row.basis === "from memory" || row.basis === "common practice";
+/** A row that nobody has seen in print is shown as weak wherever it is shown. */
+export const isWeak = ({ basis }: Pick<Provenance, "basis">): boolean => basis !== "read" && basis !== "second-hand";
+
+/** A source with its basis in one text, for a place that has room for one: "NIST Special Publication 811; second-hand". */
+export const withBasis = (source: string, basis: string): string => (basis === "" ? source : `${source}; ${basis}`);
 
 /** Wall roughness of a duct material. */
 export interface RoughnessRow extends ReferenceRow {
@@ -115,7 +124,8 @@ export interface ExposureRow extends ReferenceRow {
   readonly fraction: "total" | "inhalable" | "respirable" | "not stated";
   readonly limit: number | null; // [kg/m3]; null where no number was read
   readonly since: string; // date or year as printed
-  readonly inForce: "yes" | "no" | "disputed" | "recommendation" | "not verified";
+  /** Where the limit changes on a known date both rows name it, so that they stay true on the day after. */
+  readonly inForce: "yes" | "no" | "disputed" | "recommendation" | "not verified" | `${"from" | "until"} ${string}`;
 }
 
 /** A fact about fire, explosion, carcinogenicity, siting or law. */

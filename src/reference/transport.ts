@@ -11,10 +11,10 @@ const acgihCopy: Provenance = {
   source: "acgihVelocityTable",
   locator: "minimum duct design velocities",
   basis: "second-hand",
-  checked: null,
+  checked: "2026-11-27",
 };
-const dguv: Provenance = { source: "dguv209044", locator: "section 2.1", basis: "read", checked: null };
-const osha: Provenance = { source: "osha1910_94", locator: "1910.94(b)(3)", basis: "read", checked: null };
+const dguv: Provenance = { source: "dguv209044", locator: "section 2.1", basis: "read", checked: "2026-11-27" };
+const osha: Provenance = { source: "osha1910_94", locator: "1910.94(b)(3)", basis: "read", checked: "2026-11-27" };
 const hsg258: Provenance = {
   source: "hsg258Memory",
   locator: "duct velocity table",
@@ -51,7 +51,7 @@ export const transport: readonly TransportRow[] = [
     source: "ukDesignNote",
     locator: "duct velocities",
     basis: "second-hand",
-    checked: null,
+    checked: "2026-11-27",
   },
   {
     key: "average industrial dust",
@@ -207,6 +207,6 @@ export const transport: readonly TransportRow[] = [
     source: "oshaWoodEtool",
     locator: "wood dust page",
     basis: "second-hand",
-    checked: null,
+    checked: "2026-11-27",
   },
 ];

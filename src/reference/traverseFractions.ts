@@ -24,7 +24,7 @@ const manual: Provenance = {
   source: "instrumentManuals",
   locator: "appendix on duct traverses",
   basis: "second-hand",
-  checked: null,
+  checked: "2026-11-27",
 };
 const iso: Provenance = {
   source: "iso3966",

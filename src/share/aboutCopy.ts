@@ -49,7 +49,15 @@ const SOURCES: readonly SourceId[] = [
 ];
 
 /** Those that a reader of numbers needs first; the add-in has them all, with sources. */
-const CAUTIONS = ["power off", "carcinogen", "explosible dust", "no measurement", "codes decide"];
+const CAUTIONS = [
+  "power off",
+  "carcinogen",
+  "respirator",
+  "explosible dust",
+  "dust builds up",
+  "no measurement",
+  "codes decide",
+];
 
 const MOST_LISTED = 1000; // cells of a kind
 

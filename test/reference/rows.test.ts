@@ -17,12 +17,13 @@ import { gateConditions } from "../../src/reference/gateConditions";
 import { transport } from "../../src/reference/transport";
 import { everyRow, keyedTables, repeated, typed } from "./allRows";
 
-// Rows that nobody has yet compared with the page itself. Lower it when a row gets its date; it may only fall.
-// (29 came with the tables of traverses, meters and claims and the cautions about limits.)
-const UNCHECKED_ROWS = 717;
+// Rows that nobody has compared with the list of figures as they were taken down. Lower it when a row gets its date; it may
+// only fall. All but four of them are weak rows, which have nothing to be compared with.
+const UNCHECKED_ROWS = 239;
 
-// Rows from memory or common practice, no page behind them. Lower it when a page is found; it may only fall.
-const WEAK_ROWS = 225;
+// Rows from memory, common practice or not read, no page behind them. Lower it when a page is found; it may only fall.
+// (It rose by ten once: three limits had counted as read without their number, seven cautions went beyond their source.)
+const WEAK_ROWS = 235;
 
 describe("every row of every table", () => {
   test("names a source that exists", () => {
@@ -44,6 +45,16 @@ describe("every row of every table", () => {
 
   test("counts as weak when it is from memory or common practice, and their number may only fall", () => {
     expect(everyRow.filter(isWeak).length).toBe(WEAK_ROWS);
+  });
+
+  test("has no date of checking while it is weak", () => {
+    expect(everyRow.filter((row) => isWeak(row) && row.checked !== null)).toEqual([]);
+  });
+
+  test("without the number that its table is for is not called read", () => {
+    const numberless = exposureLimits.filter(({ limit }) => limit === null);
+    expect(numberless.map(({ key }) => key)).toEqual(["alberta", "british columbia", "ontario"]);
+    expect(numberless.filter(({ basis }) => basis !== "not read")).toEqual([]);
   });
 
   test("from memory says so in its basis, not in its source alone", () => {

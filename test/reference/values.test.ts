@@ -229,11 +229,23 @@ describe("exposure limits", () => {
     ["eu hardwood before 2023", 3, "no"],
     ["uk hardwood", 3, "yes"],
     ["germany hardwood", 2, "yes"],
-    ["australia all wood 2026", 0.5, "no"],
+    ["australia hardwood", 1, "until 30 November 2026"],
+    ["australia softwood", 5, "until 30 November 2026"],
+    ["australia all wood 2026", 0.5, "from 1 December 2026"],
   ])("%s is %p mg/m³, in force: %s", (key, limit, inForce) => {
     const row = rowOf(exposureLimits, key);
     expect(row.limit! * 1e6).toBeCloseTo(limit, 9);
     expect(row.inForce).toBe(inForce);
+  });
+
+  test("that change on a known day say both days, and they follow one another", () => {
+    const days = (word: string) =>
+      exposureLimits.flatMap(({ region, inForce }) =>
+        inForce.startsWith(word) ? [{ region, day: Date.parse(`${inForce.slice(word.length)} UTC`) }] : [],
+      );
+    const [until, from] = [days("until "), days("from ")];
+    expect(until.length).toBeGreaterThan(0);
+    for (const { region, day } of until) expect(from).toContainEqual({ region, day: day + 86_400_000 });
   });
 
   test("that were not read are empty, not guessed", () => {
@@ -251,9 +263,12 @@ describe("hazards", () => {
     ["class st 2", /200 to 300 bar m\/s/],
     ["nfpa 664 scope", /5000 ft² or 1500 cfm/],
     ["indoor collector quebec", /2\.4 m³\/s/],
-    ["all gates open", /one-person shop/],
   ])("%s says %s", (key, fact) => {
     expect(rowOf(hazards, key).fact).toMatch(fact);
+  });
+
+  test("all gates open is a rule for institutions, as our note beside it says", () => {
+    expect(rowOf(hazards, "all gates open").note).toMatch(/shop of one person/);
   });
 });
 

@@ -98,7 +98,15 @@ test("it says what the numbers rest on, and how to get the add-in", () => {
   ]);
   const caution = (key: string): [string, string] => ["", cautions.find((one) => one.key === key)!.text];
   expect(section(sheet, "Cautions, in short")).toEqual(
-    ["power off", "carcinogen", "explosible dust", "no measurement", "codes decide"].map(caution),
+    [
+      "power off",
+      "carcinogen",
+      "respirator",
+      "explosible dust",
+      "dust builds up",
+      "no measurement",
+      "codes decide",
+    ].map(caution),
   );
   expect(section(sheet, "How to get the add-in")).toEqual([
     [

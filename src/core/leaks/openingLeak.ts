@@ -1,7 +1,10 @@
 import { velocityFromPressure } from "../air/velocityPressure";
 import { requireWithin } from "../errors";
 
-/** Discharge coefficient of a sharp-edged opening at high Reynolds number; 0.60 to 0.62 in ISO 5167. */
+/**
+ * Discharge coefficient of an opening. A sharp-edged orifice plate in a pipe has 0.60 (iso5167, one worked case); that a crack
+ * or a slot has the same is common practice, no source.
+ */
 export const DISCHARGE_COEFFICIENT = 0.6;
 
 const COEFFICIENT_LIMITS = { above: 0, atMost: 1 };
@@ -17,7 +20,7 @@ const COEFFICIENT_LIMITS = { above: 0, atMost: 1 };
  * @param density [kg/m3] 0.2 to 5
  * @returns [m3/s]
  * @throws DomainError if an argument is outside its range
- * @source iso5167 discharge coefficient of a sharp-edged orifice
+ * @source commonPractice 0.6 for any opening; iso5167 for a sharp-edged orifice plate
  */
 export function openingLeak(area: number, suction: number, coefficient: number, density: number): number {
   requireWithin("area", area, { atLeast: 0 }, "m²");
@@ -37,7 +40,7 @@ export function openingLeak(area: number, suction: number, coefficient: number, 
  * @param density [kg/m3] 0.2 to 5
  * @returns [m2]
  * @throws DomainError if an argument is outside its range
- * @source iso5167 the same equation solved for the area
+ * @source commonPractice the same equation solved for the area
  */
 export function leakArea(airflow: number, suction: number, coefficient: number, density: number): number {
   requireWithin("airflow", airflow, { atLeast: 0 }, "m³/s");

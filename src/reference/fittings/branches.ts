@@ -11,7 +11,7 @@ const sheet: Provenance = {
   source: "practitionerSheet1995",
   locator: "entry loss, each segment",
   basis: "read",
-  checked: null,
+  checked: "2026-11-27",
 };
 
 /** Where a branch joins the main. */
@@ -52,6 +52,6 @@ export const branches: readonly LossFamily[] = [
     shape: null,
     angle: null,
     rule: "table",
-    points: [alone({ source: "projectSheet", locator: "tee row", basis: "read", checked: null }, 0.96)],
+    points: [alone({ source: "projectSheet", locator: "tee row", basis: "read", checked: "2026-11-27" }, 0.96)],
   },
 ];

@@ -5,14 +5,20 @@ const smacna: Provenance = {
   source: "smacna1990",
   locator: "Table 14-12 A, p 14.27 (scan; first angle read as 10)",
   basis: "read",
-  checked: null,
+  checked: "2026-11-27",
 };
-const manual: Provenance = { source: "ventilationManual", locator: "table 6", basis: "second-hand", checked: null };
+const manual: Provenance = {
+  source: "ventilationManual",
+  locator: "table 6",
+  basis: "second-hand",
+  checked: "2026-11-27",
+};
 const manualMemory: Provenance = {
   ...manual,
   source: "ashraeDuctMemory",
   locator: "abrupt contraction",
   basis: "from memory",
+  checked: null,
 };
 const nothing: Provenance = {
   source: "commonPractice",

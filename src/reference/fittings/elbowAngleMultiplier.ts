@@ -9,7 +9,7 @@ const smacna: Provenance = {
   source: "smacna4th",
   locator: "Table A-7, p A.15, angle multiplier of smooth round elbows",
   basis: "read",
-  checked: null,
+  checked: "2026-11-27",
 };
 
 /**

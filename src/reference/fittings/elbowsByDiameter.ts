@@ -6,10 +6,14 @@ const ashrae = (fitting: string): Provenance => ({
   source: "ashrae2009si",
   locator: `p 21.26 to 21.27, fitting ${fitting}`,
   basis: "read",
-  checked: null,
+  checked: "2026-11-27",
 });
 /** Cells of the same table that could not be read. */
-const remembered = (fitting: string): Provenance => ({ ...ashrae(fitting), basis: "from memory" });
+const remembered = (fitting: string): Provenance => ({
+  ...ashrae(fitting),
+  basis: "from memory",
+  checked: null,
+});
 /** The I-P edition prints whole inches where this one rounds to millimetres: its last column reaches a little further. */
 const lastInch = (fitting: string): Provenance => ({
   ...remembered(fitting),

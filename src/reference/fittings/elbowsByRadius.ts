@@ -1,7 +1,7 @@
 import { byShape } from "../points";
 import type { LossFamily, Provenance, ShapeAxis } from "../schema";
 
-const smacna: Provenance = { source: "smacna4th", locator: "Table A-7, p A.15", basis: "read", checked: null };
+const smacna: Provenance = { source: "smacna4th", locator: "Table A-7, p A.15", basis: "read", checked: "2026-11-27" };
 const smacnaMemory: Provenance = {
   source: "smacna4thMemory",
   locator: "Table A-7, p A.15",
@@ -12,9 +12,15 @@ const ashrae: Provenance = {
   source: "ashrae2009si",
   locator: "p 21.26 to 21.27, fitting CD3-12",
   basis: "read",
-  checked: null,
+  checked: "2026-11-27",
 };
-const manual: Provenance = { source: "ventilationManual", locator: "table 6", basis: "second-hand", checked: null };
+const manual: Provenance = {
+  source: "ventilationManual",
+  locator: "table 6",
+  basis: "second-hand",
+  checked: "2026-11-27",
+};
+const half: Provenance = { ...manual, locator: "table 6: half the value for 90 degrees" };
 const acgih: Provenance = {
   source: "acgihMemory",
   locator: "elbow losses, to about the 20th edition",
@@ -82,7 +88,7 @@ export const elbowsByRadius: readonly LossFamily[] = [
         [0.75, 0.54],
         [1, 0.42],
       ]),
-      ...byShape({ ...ashrae, basis: "from memory" }, [[1.5, 0.34]]),
+      ...byShape({ ...ashrae, basis: "from memory", checked: null }, [[1.5, 0.34]]),
       ...byShape(ashrae, [[2, 0.33]]),
     ],
   },
@@ -119,25 +125,25 @@ export const elbowsByRadius: readonly LossFamily[] = [
     rule: "table",
     points: [
       ...byShape(
-        { ...manual, locator: "table 6: half the value for 90 degrees" },
+        half,
         [
           [0.75, 0.19],
           [1, 0.13],
-          [1.5, 0.085],
           [2, 0.075],
         ],
         45,
       ),
+      ...byShape({ ...half, checked: null }, [[1.5, 0.085]], 45),
       ...byShape(
         manual,
         [
           [0.75, 0.38],
           [1, 0.26],
-          [1.5, 0.17],
           [2, 0.15],
         ],
         90,
       ),
+      ...byShape({ ...manual, checked: null }, [[1.5, 0.17]], 90),
     ],
   },
   {

@@ -1,7 +1,12 @@
 import { alone, byAngle, byShape } from "../points";
 import type { LossFamily, Provenance } from "../schema";
 
-const manual: Provenance = { source: "ventilationManual", locator: "table 6", basis: "second-hand", checked: null };
+const manual: Provenance = {
+  source: "ventilationManual",
+  locator: "table 6",
+  basis: "second-hand",
+  checked: "2026-11-27",
+};
 const memory: Provenance = {
   source: "ashraeDuctMemory",
   locator: "gradual expansion",
@@ -66,6 +71,6 @@ export const expansions: readonly LossFamily[] = [
     shape: null,
     angle: null,
     rule: "table",
-    points: [alone({ source: "projectSheet", locator: "expansion row", basis: "read", checked: null }, 0.05)],
+    points: [alone({ source: "projectSheet", locator: "expansion row", basis: "read", checked: "2026-11-27" }, 0.05)],
   },
 ];

@@ -5,7 +5,7 @@ const ashrae: Provenance = {
   source: "ashrae1988sef",
   locator: "square elbow without vanes at a fan inlet",
   basis: "second-hand",
-  checked: null,
+  checked: "2026-11-27",
 };
 const radius: ShapeAxis = { name: "r/H", quantity: "ratio", usual: null };
 

@@ -5,7 +5,7 @@ const handbook: Provenance = {
   source: "braterKing1976",
   locator: "slide gate in a round conduit",
   basis: "second-hand",
-  checked: null,
+  checked: "2026-11-27",
 };
 
 /** Slide gates in the path of the air. */

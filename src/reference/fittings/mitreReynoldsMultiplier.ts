@@ -9,7 +9,7 @@ const smacna: Provenance = {
   source: "smacna4th",
   locator: "Table A-7, p A.15, Reynolds multiplier of mitred elbows",
   basis: "read",
-  checked: null,
+  checked: "2026-11-27",
 };
 
 /**

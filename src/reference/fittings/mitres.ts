@@ -1,7 +1,7 @@
 import { byAngle } from "../points";
 import type { LossFamily, Provenance } from "../schema";
 
-const smacna: Provenance = { source: "smacna4th", locator: "Table A-7, p A.15", basis: "read", checked: null };
+const smacna: Provenance = { source: "smacna4th", locator: "Table A-7, p A.15", basis: "read", checked: "2026-11-27" };
 const smacnaMemory: Provenance = {
   source: "smacna4thMemory",
   locator: "Table A-7, p A.15",

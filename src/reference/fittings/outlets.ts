@@ -19,7 +19,9 @@ export const outlets: readonly LossFamily[] = [
     shape: null,
     angle: null,
     rule: "table",
-    points: [alone({ source: "ventilationManual", locator: "table 6", basis: "second-hand", checked: null }, 1)],
+    points: [
+      alone({ source: "ventilationManual", locator: "table 6", basis: "second-hand", checked: "2026-11-27" }, 1),
+    ],
   },
   {
     key: "weather cap",

@@ -4,7 +4,7 @@ const niosh = (sheet: string): Provenance => ({
   source: "nioshControls",
   locator: `sheet ${sheet}`,
   basis: "read",
-  checked: null,
+  checked: "2026-11-27",
 });
 
 /** What a hood takes away, and what the rules ask of work at the machine. */
@@ -26,7 +26,7 @@ export const controlFacts: readonly HazardRow[] = [
     source: "uwSander",
     locator: "abstract",
     basis: "read",
-    checked: null,
+    checked: "2026-11-27",
   },
   {
     key: "germany hand-held tools",
@@ -37,7 +37,7 @@ export const controlFacts: readonly HazardRow[] = [
     source: "trgs553",
     locator: "section 4.3(5) and (6)",
     basis: "read",
-    checked: null,
+    checked: "2026-11-27",
   },
   {
     key: "germany rule of 2008",
@@ -48,7 +48,7 @@ export const controlFacts: readonly HazardRow[] = [
     source: "trgs553",
     locator: "GMBl 2022 p 950",
     basis: "read",
-    checked: null,
+    checked: "2026-11-27",
   },
   {
     key: "lockout",
@@ -78,7 +78,7 @@ export const controlFacts: readonly HazardRow[] = [
     source: "nioshSanderAbstract",
     locator: "abstract",
     basis: "read",
-    checked: null,
+    checked: "2026-11-27",
   },
   {
     key: "table saw overarm hood",

@@ -4,10 +4,15 @@ const directive: Provenance = {
   source: "oshaDirective2008",
   locator: "table of explosion classes",
   basis: "read",
-  checked: null,
+  checked: "2026-11-27",
 };
 
-const press: Provenance = { source: "nfpa660Press", locator: "announcement", basis: "second-hand", checked: null };
+const press: Provenance = {
+  source: "nfpa660Press",
+  locator: "announcement",
+  basis: "second-hand",
+  checked: "2026-11-27",
+};
 
 /** When wood dust explodes, and when the fire standards apply. */
 export const explosionFacts: readonly HazardRow[] = [
@@ -52,7 +57,7 @@ export const explosionFacts: readonly HazardRow[] = [
     source: "hseWis32",
     locator: "explosion risk",
     basis: "second-hand",
-    checked: null,
+    checked: "2026-11-27",
   },
   {
     key: "least explosible concentration",
@@ -90,7 +95,7 @@ export const explosionFacts: readonly HazardRow[] = [
     source: "nfpa664Article",
     locator: "section 1.1.2",
     basis: "second-hand",
-    checked: null,
+    checked: "2026-11-27",
   },
   {
     key: "nfpa 664 scope 2012",
@@ -101,7 +106,7 @@ export const explosionFacts: readonly HazardRow[] = [
     source: "nfpa664Copy",
     locator: "section 1.1",
     basis: "second-hand",
-    checked: null,
+    checked: "2026-11-27",
   },
   {
     key: "wood flour",

@@ -4,7 +4,7 @@ const sampling: Provenance = {
   source: "oshaSampling2012",
   locator: "carcinogen notations",
   basis: "read",
-  checked: null,
+  checked: "2026-11-27",
 };
 
 /** Wood dust and noise as hazards to health, and the law's quarrel about the limit. */
@@ -42,7 +42,7 @@ export const healthFacts: readonly HazardRow[] = [
     source: "iarc62",
     locator: "volume 62, p 194",
     basis: "read",
-    checked: null,
+    checked: "2026-11-27",
   },
   {
     key: "iarc re-evaluation",
@@ -86,6 +86,6 @@ export const healthFacts: readonly HazardRow[] = [
     source: "nioshPel88",
     locator: "wood dust",
     basis: "read",
-    checked: null,
+    checked: "2026-11-27",
   },
 ];

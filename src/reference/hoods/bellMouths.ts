@@ -5,13 +5,13 @@ const idelchik: Provenance = {
   source: "ashrae1977",
   locator: "bell mouth in a wall, r/D 0 to 0.2",
   basis: "second-hand",
-  checked: null,
+  checked: "2026-11-27",
 };
 const pocket: Provenance = {
   source: "ashraePocket2013",
   locator: "p 319, Table 9-4, entry 1-2",
   basis: "read",
-  checked: null,
+  checked: "2026-11-27",
 };
 
 // Usual 0.1: half of what makes a full bell mouth, so that a name without a number is not flattered.
@@ -44,7 +44,12 @@ export const bellMouths: readonly LossFamily[] = [
         [0.2, 0.03],
       ]),
       ...byShape(
-        { source: "ashrae2021", locator: "ch 21, fitting ER2-1, sample row", basis: "second-hand", checked: null },
+        {
+          source: "ashrae2021",
+          locator: "ch 21, fitting ER2-1, sample row",
+          basis: "second-hand",
+          checked: "2026-11-27",
+        },
         [[0.21, 0.03]],
       ),
     ],
@@ -80,7 +85,10 @@ export const bellMouths: readonly LossFamily[] = [
     angle: null,
     rule: "table",
     points: [
-      alone({ source: "certificationExam", locator: "table of hood entry losses", basis: "read", checked: null }, 0.04),
+      alone(
+        { source: "certificationExam", locator: "table of hood entry losses", basis: "read", checked: "2026-11-27" },
+        0.04,
+      ),
     ],
   },
   {
@@ -92,6 +100,8 @@ export const bellMouths: readonly LossFamily[] = [
     shape: null,
     angle: null,
     rule: "table",
-    points: [alone({ source: "ventilationManual", locator: "table 6", basis: "second-hand", checked: null }, 0.03)],
+    points: [
+      alone({ source: "ventilationManual", locator: "table 6", basis: "second-hand", checked: "2026-11-27" }, 0.03),
+    ],
   },
 ];

@@ -5,10 +5,14 @@ const pocket = (entry: string): Provenance => ({
   source: "ashraePocket2013",
   locator: `p 319, Table 9-4, entry ${entry}`,
   basis: "read",
-  checked: null,
+  checked: "2026-11-27",
 });
 /** The ends of a row that could not be read: at 0 degrees a cone is the bare end, at 180 a flange, whatever its length. */
-const rowEnd = (entry: string): Provenance => ({ ...pocket(entry), basis: "from memory" });
+const rowEnd = (entry: string): Provenance => ({
+  ...pocket(entry),
+  basis: "from memory",
+  checked: null,
+});
 
 const length: ShapeAxis = { name: "length L/D", quantity: "ratio", usual: null };
 // Usual 90: a wide cone loses more than the best ones (45 to 60), so a length alone is not flattered.

@@ -11,21 +11,22 @@ const pocket: Provenance = {
   source: "ashraePocket2013",
   locator: "p 319, Table 9-4, entry 1-1",
   basis: "read",
-  checked: null,
+  checked: "2026-11-27",
 };
 const flush: Provenance = {
   ...pocket,
   locator: "flush with the wall: the flanged end of entry 1-1",
   basis: "from memory",
+  checked: null,
 };
-const pocketMemory: Provenance = { ...pocket, basis: "from memory" };
+const pocketMemory: Provenance = { ...pocket, basis: "from memory", checked: null };
 const exam: Provenance = {
   source: "certificationExam",
   locator: "table of hood entry losses",
   basis: "read",
-  checked: null,
+  checked: "2026-11-27",
 };
-const witheridge: Provenance = { source: "witheridge1963", locator: "Fig 19", basis: "read", checked: null };
+const witheridge: Provenance = { source: "witheridge1963", locator: "Fig 19", basis: "read", checked: "2026-11-27" };
 const acgih: Provenance = {
   source: "acgihMemory",
   locator: "Fig 5-12 and 5-13, hood entry losses",
@@ -86,7 +87,7 @@ export const ductEnds: readonly LossFamily[] = [
     ["re-entrant inlet", "reentrant inlet"],
     "Duct end that reaches into a box or room",
     "A second-hand manual's single figure; duct end in wall goes by the projection.",
-    { source: "ventilationManual", locator: "table 6", basis: "second-hand", checked: null },
+    { source: "ventilationManual", locator: "table 6", basis: "second-hand", checked: "2026-11-27" },
     0.85,
   ),
   end(

@@ -1,7 +1,12 @@
 import { alone, byAngle } from "../points";
 import type { LossFamily, Provenance } from "../schema";
 
-const osha: Provenance = { source: "osha1910_94", locator: "notes to Tables G-4 to G-7", basis: "read", checked: null };
+const osha: Provenance = {
+  source: "osha1910_94",
+  locator: "notes to Tables G-4 to G-7",
+  basis: "read",
+  checked: "2026-11-27",
+};
 const acgih: Provenance = {
   source: "acgihMemory",
   locator: "Fig 5-12 and 5-13, hood entry losses",

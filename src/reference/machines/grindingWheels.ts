@@ -5,9 +5,14 @@ const osha = (table: string): Provenance => ({
   source: "osha1910_94",
   locator: `1910.94(b)(3), Table ${table}`,
   basis: "read",
-  checked: null,
+  checked: "2026-11-27",
 });
-const california: Provenance = { source: "caTitle8", locator: "section 5152, Table V-5", basis: "read", checked: null };
+const california: Provenance = {
+  source: "caTitle8",
+  locator: "section 5152, Table V-5",
+  basis: "read",
+  checked: "2026-11-27",
+};
 
 const row = (from: Provenance, key: string, label: string, flow: number, note?: string): MachineRow => ({
   key,
@@ -65,7 +70,7 @@ export const grindingWheels: readonly MachineRow[] = [
   row(osha("G-6"), "disc grinder 30 to 36 in", "Single-spindle disc grinder, 30 to 36 in", 880, METAL),
   row(osha("G-6"), "disc grinder to 12 in", "Single-spindle disc grinder, to 12 in", 220, METAL),
   row(
-    { source: "uwSander", locator: "abstract", basis: "read", checked: null },
+    { source: "uwSander", locator: "abstract", basis: "read", checked: "2026-11-27" },
     "hand orbital sander",
     "Hand orbital sander, shroud with an industrial vacuum",
     50,

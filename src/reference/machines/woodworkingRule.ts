@@ -1,8 +1,13 @@
 import { cubicMetresPerHour, millimetres } from "../asPrinted";
 import type { MachineRow, Provenance } from "../schema";
 
-const rule: Provenance = { source: "trgs553", locator: "Annex 2 (2022)", basis: "read", checked: null };
-const ruleOf2008: Provenance = { source: "trgs553of2008", locator: "Annex 2 (2008)", basis: "read", checked: null };
+const rule: Provenance = { source: "trgs553", locator: "Annex 2 (2022)", basis: "read", checked: "2026-11-27" };
+const ruleOf2008: Provenance = {
+  source: "trgs553of2008",
+  locator: "Annex 2 (2008)",
+  basis: "read",
+  checked: "2026-11-27",
+};
 
 /** One row as printed: airflow in m³/h, port in mm; each port carries 20 m/s. */
 const row = (from: Provenance, key: string, label: string, flow: number, port: number, note?: string): MachineRow => ({

@@ -34,7 +34,7 @@ export const science = {
     "ISO 3966, flow in closed conduits, velocity area method with Pitot static tubes, from memory",
     "undated",
   ),
-  iso5167: source("standard", "ISO 5167-2, orifice plates", "2003"),
+  iso5167: source("standard", "ISO 5167-2, orifice plates, as computed by the open-source library fluids", "2003"),
   nistSp811: source(
     "government",
     "NIST Special Publication 811, Guide for the Use of the International System of Units",
