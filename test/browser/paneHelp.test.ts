@@ -37,7 +37,7 @@ test("every function and every table has its help page a link away, outside the 
   }
   expect(new Set(seen.map(({ href }) => href)).size).toBe(seen.length); // no two lead to the same page
   expect(new Set(seen.map(({ name }) => name)).size).toBe(seen.length); // nor sound alike
-  expect(seen.filter(({ target, rel }) => target !== "_blank" || rel !== "noopener")).toEqual([]);
+  expect(seen.filter(({ target, rel }) => target !== "_blank" || rel !== "noopener noreferrer")).toEqual([]);
   const statuses = await page.evaluate(
     (all) => Promise.all(all.map(async (href) => [href, (await fetch(href)).status])),
     seen.map(({ href }) => href),

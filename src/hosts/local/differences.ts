@@ -8,8 +8,9 @@ const differences: readonly string[] = [
   "A text that is exactly the name of an error, such as #N/A, is taken for that error here.",
   "A blank cell reaches a DUCT function as a blank here. Some versions of Excel send 0, so the functions take both alike wherever 0 cannot be meant.",
   'A double quote inside a text of a formula ("a""b") is not understood here. Write CHAR(34) in its place.',
+  "A text that looks like a web address stays a text: nothing here opens it, and no icon of another host is fetched. HYPERLINK shows its label only.",
   "A sheet's name has no straight apostrophe here: a file's Bob's becomes Bob’s, in its formulas too.",
-  "What a reload or Save keeps: values, formulas, looks, number formats, notes, names, lists of words, marks by text, line charts, tables that came with the sheet, widths, frozen rows, print set-up. Merged cells, pictures, pivot tables, other charts, rules and marks, hidden rows, colours of tabs, links and tables that you make here are not kept.",
+  "What a reload or Save keeps: values, formulas, looks, number formats, notes, names, lists of words, marks by text, line charts, tables that came with the sheet, widths, frozen rows, print set-up. Merged cells, pictures, pivot tables, other charts, rules and marks, hidden rows, colours of tabs and tables that you make here are not kept.",
 ];
 
 /** Fills a list on the page. */

@@ -24,7 +24,7 @@ export function HelpLink({ file, children = "Help page", of }: HelpLinkProps): R
       className={styles.link}
       href={helpAddress(file)}
       target="_blank"
-      rel="noopener"
+      rel="noopener noreferrer"
       aria-label={of === undefined ? undefined : `${children} of ${of}`}
     >
       {children}

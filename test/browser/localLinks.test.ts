@@ -1,0 +1,116 @@
+/** Texts that look like links: nothing asks another host for anything, and nothing opens. */
+import type { Page } from "playwright-core";
+import { writeBook } from "../../src/hosts/file/writeBook";
+import type { SheetCell } from "../../src/sheets/workbook";
+import { sheetOf } from "../support/sheetOf";
+import { type BuiltSite, goTo, keptSays, type LocalPage, read, reload, sheetNames, startSite } from "./localPage";
+
+jest.setTimeout(120_000);
+
+let site: BuiltSite;
+let local: LocalPage;
+
+beforeAll(async () => {
+  site = await startSite();
+});
+afterAll(() => site.stop());
+afterEach(() => local.close());
+
+/** What the page tried and its content policy stopped; such a request is never sent, so nobody else sees it. */
+const stopped = (page: Page): Promise<string[]> => page.evaluate(() => window.stoppedByPolicy!);
+
+declare global {
+  interface Window {
+    stoppedByPolicy?: string[];
+  }
+}
+
+const TEXTS = [
+  "https://example.org/a",
+  "http://www.example.org/b",
+  "[label](https://example.org/c)",
+  "[5](javascript:alert(1))",
+  "[sheet](o-spreadsheet://sheet1)",
+];
+const cells: SheetCell[] = [
+  ...TEXTS.map((value, index) => ({ at: `A${index + 1}`, value })),
+  { at: "A6", formula: '=HYPERLINK("https://example.org/d","label")' },
+  { at: "A7", formula: '=DUCT.AREA("no size")' },
+];
+const SHOWN = [...TEXTS, "label", "#VALUE!"];
+
+const opened = async (): Promise<LocalPage> => {
+  local = await site.open(undefined, () => {
+    window.stoppedByPolicy = [];
+    document.addEventListener("securitypolicyviolation", ({ blockedURI }) => window.stoppedByPolicy!.push(blockedURI));
+  });
+  const workbook = { name: "Links", sheets: [sheetOf("Links", cells, { columns: [60] })], names: [] };
+  const bytes = await writeBook({ workbook, shown: new Map() }, { title: "Links" });
+  await local.page
+    .locator("#chooser")
+    .setInputFiles({ name: "links.xlsx", mimeType: "application/octet-stream", buffer: Buffer.from(bytes) });
+  await keptSays(local.page, /^Kept in this browser\.$/);
+  expect(await sheetNames(local.page)).toEqual(["Links"]);
+  return local;
+};
+
+/** The middle of a cell of column A on the screen, by the box that the grid draws around the selected cell. */
+async function middleOf(page: Page, row: number): Promise<{ x: number; y: number }> {
+  await goTo(page, `A${row}`);
+  const overlay = await page.locator(".o-grid-overlay").boundingBox();
+  return { x: overlay!.x + 100, y: overlay!.y + 23 * (row - 0.5) }; // rows of 23 pixels, scrolled to the top
+}
+
+/** Longer than the grid waits before it shows what belongs to the cell under the pointer. */
+const REST = 600; // ms
+
+async function tryEverything(page: Page): Promise<void> {
+  for (let row = 1; row <= 6; row++) {
+    const { x, y } = await middleOf(page, row);
+    await page.mouse.move(x + 1, y);
+    await page.waitForTimeout(REST);
+    expect(await page.locator(".o-link-tool").count()).toBe(0);
+    await page.mouse.click(x, y);
+    await page.keyboard.down("Control");
+    await page.mouse.click(x, y);
+    await page.keyboard.up("Control");
+    await page.keyboard.press("Alt+Enter");
+    await page.keyboard.press("Control+k");
+    expect(await page.locator(".o-link-editor").count()).toBe(0);
+  }
+  const { x, y } = await middleOf(page, 7); // an error has words that come with the pointer, so the pointer was over cells
+  await page.mouse.move(x + 1, y);
+  await page.locator(".o-error-tooltip").waitFor();
+}
+
+const expectNothingLeft = async ({ page, outside, complaints }: LocalPage): Promise<void> => {
+  expect(await stopped(page)).toEqual([]);
+  expect(outside).toEqual([]);
+  expect(complaints).toEqual([]);
+  expect(page.context().pages()).toHaveLength(1);
+};
+
+test("of a file and of what is kept: pointer, clicks and keys open nothing and ask no host", async () => {
+  const { page } = await opened();
+  expect((await read(page, "A1:A7")).flat()).toEqual(SHOWN);
+  await tryEverything(page);
+  await reload(page);
+  await tryEverything(page);
+  expect((await read(page, "A1:A7")).flat()).toEqual(SHOWN);
+  await expectNothingLeft(local);
+});
+
+test("of the clipboard, as text and as cells", async () => {
+  const { page } = await opened();
+  await page.evaluate((text) => navigator.clipboard.writeText(text), TEXTS.join("\n"));
+  await goTo(page, "A1");
+  await page.keyboard.press("Control+V");
+  await tryEverything(page);
+  await goTo(page, "A1:A6");
+  await page.keyboard.press("Control+C");
+  await goTo(page, "A1");
+  await page.keyboard.press("Control+V");
+  await tryEverything(page);
+  expect((await read(page, "A1:A6")).flat().slice(0, 5)).toEqual(TEXTS);
+  await expectNothingLeft(local);
+});
