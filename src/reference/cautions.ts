@@ -1,12 +1,9 @@
+import { fireCautions } from "./cautions/fireCautions";
+import { moreCautions } from "./cautions/moreCautions";
+import { practice } from "./cautions/practice";
+import { cautionTopics } from "./cautions/topics";
 import { exposureLimits } from "./exposureLimits";
-import type { CautionRow, ExposureRow, Provenance } from "./schema";
-
-const practice: Provenance = {
-  source: "commonPractice",
-  locator: "care of the trade",
-  basis: "common practice",
-  checked: null,
-};
+import type { CautionRow, ExposureRow } from "./schema";
 
 /** Limits that are named among the cautions; the table of limits has more. */
 const LIMITS = [
@@ -40,8 +37,7 @@ const limitCautions = LIMITS.map((key): CautionRow => {
   };
 });
 
-/** The cautions, by topic in the order in which a day's work meets them. */
-export const cautions: readonly CautionRow[] = [
+const firstCautions: readonly CautionRow[] = [
   {
     key: "power off",
     label: "Power off before reaching in",
@@ -308,3 +304,8 @@ export const cautions: readonly CautionRow[] = [
     ...practice,
   },
 ];
+
+/** The cautions, by topic in the order in which a day's work meets them. */
+export const cautions: readonly CautionRow[] = cautionTopics.flatMap(({ key }) =>
+  [...firstCautions, ...fireCautions, ...moreCautions].filter(({ topic }) => topic === key),
+);

@@ -1,7 +1,8 @@
 import { cautions } from "../../src/reference/cautions";
+import { cautionTopics } from "../../src/reference/cautions/topics";
 import { referenceTables } from "../../src/reference";
 import { sources } from "../../src/reference/sources";
-import { repeated } from "./allRows";
+import { repeated, typed } from "./allRows";
 
 const texts = referenceTables.flatMap((table) => table.rows.flat()).filter((cell) => typeof cell === "string");
 
@@ -55,6 +56,11 @@ describe("the cautions", () => {
       "numbers",
       "work",
     ]);
+  });
+
+  test("are found under words that lead to one topic only", () => {
+    expect(repeated(cautionTopics.flatMap(({ key, aliases }) => [key, ...aliases]).map(typed))).toEqual([]);
+    expect(cautionTopics.map(({ key }) => key)).toEqual([...new Set(cautions.map(({ topic }) => topic))]);
   });
 
   test("are one to three short sentences each", () => {

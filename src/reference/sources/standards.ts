@@ -19,6 +19,7 @@ export const standards = {
   nfpa660Press: standard("NFPA 660, combustible dusts, as told by two articles of the trade press", "2024"),
   nfpa664Article: standard("NFPA 664, section 1.1.2, quoted in a trade article", "2019"),
   nfpa664Copy: standard("NFPA 664, section 1.1, read in a copy", "2012"),
+  nfpaMoreMemory: standard("NFPA 68, 69, 77 and 484, from memory", "various"),
   nfpaMemory: standard("NFPA 68, 660 and 664, from memory", "various"),
   trgs553: standard("TRGS 553 Holzstaub (German technical rule for wood dust), Annex 2", "2022"),
   trgs553of2008: standard("TRGS 553 Holzstaub, August 2008 edition, Annex 2 (repealed by the 2022 edition)", "2008"),

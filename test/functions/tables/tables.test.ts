@@ -147,6 +147,43 @@ describe("CAUTIONS and ABOUT", () => {
     );
   });
 
+  test.each([
+    ["fire", "explosion", /smoulders|glow in a bin/],
+    ["Ember", "explosion", /glow/],
+    ["extinguisher", "explosion", /extinguisher/],
+    ["grinding", "explosion", /Give grinding, buffing and welding a duct, filter and bin of their own/],
+    ["venting", "explosion", /licensed/],
+    ["solvents", "explosion", /thinner/],
+    ["static", "electrical", /can light solvent vapour and fine dust/],
+    ["PVC", "electrical", /plastic pipe/],
+    ["carbon monoxide", "air", /fit an alarm/],
+    ["make-up air", "air", /a way in/],
+    ["asbestos", "work", /tested before you cut/],
+    ["lead", "work", /paint/],
+    ["roof", "work", /Skylights/],
+    ["emptying", "work", /respirator/],
+    ["compressed air", "work", /eyes and lungs/],
+    ["over-speed", "machines", /greatest speed/],
+  ])("the word %j leads to the topic %s", (word, topic, says) => {
+    const [, ...rows] = call(cautions, [[word]]);
+    expect(new Set(rows.map(([one]) => one))).toEqual(new Set([topic]));
+    expect(rows.map(([, text]) => text).join(" ")).toMatch(says);
+    expect(rows).toEqual(call(cautions, [[topic]]).slice(1));
+  });
+
+  test.each([
+    ["fier", "explosion"],
+    ["statik", "electrical"],
+    ["stoves", "air"],
+    ["asbestus", "work"],
+  ])("a word that is none, %j, is answered with the topic of the nearest: %s", (word, topic) => {
+    const { code, message } = refusal(() => call(cautions, [[word]]));
+    expect(code).toBe("#VALUE!");
+    expect(message).toMatch(
+      new RegExp(`^topic must be a topic of the cautions \\(nearest: "${topic}", .*\\); got "${word}"$`),
+    );
+  });
+
   test("all topics come for a 0, as some hosts send a blank; a topic that is no text is refused with the topics", () => {
     expect(call(cautions, [[0]])).toEqual(call(cautions));
     expect(refusal(() => call(cautions, [[5]])).message).toBe(
