@@ -18,6 +18,10 @@ const forbidden = [
   },
   { selector: "MemberExpression[object.name='document'][property.name=/^(write|writeln)$/]", message: NO_MARKUP },
   { selector: "JSXAttribute[name.name=/^(dangerouslySetInnerHTML|srcDoc)$/]", message: NO_MARKUP },
+  {
+    selector: "CallExpression[callee.property.name='waitForFunction'] > :function[async=true]",
+    message: "a promise is never false, so this does not wait: see scripts/bench/until.ts",
+  },
 ];
 
 module.exports = tseslint.config(
