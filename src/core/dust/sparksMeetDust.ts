@@ -9,7 +9,7 @@ export interface Meeting {
 
 type Kind = "burns" | "sparks" | "mayBurn" | "maySpark";
 
-/** By kind the first run that brings it; none where the kind is missing. */
+/** By kind a run that brings it; none where the kind is missing. */
 type Carried = Partial<Record<Kind, number>>;
 
 /**
@@ -35,7 +35,7 @@ export function sparksMeetDust(own: readonly DustHazard[], joins: readonly numbe
     if (sure > before[run]!) found[run] = meeting;
     const to = joins[run]!;
     if (to < 0) continue;
-    carried[to] = { ...carried[run], ...carried[to] };
+    carried[to] = { ...carried[to], ...carried[run] }; // a machine is named rather than its main
     before[to] = Math.max(before[to]!, sure);
     waiting[to]! -= 1;
     if (waiting[to] === 0) ready.push(to);

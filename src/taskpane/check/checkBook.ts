@@ -2,8 +2,10 @@ import type { Calculated } from "../../sheets/calculated";
 import type { Finding, Rule } from "./finding";
 import { fanShort } from "./rules/fanShort";
 import { longHose } from "./rules/longHose";
+import { metalWithWood } from "./rules/metalWithWood";
 import { meterArea } from "./rules/meterArea";
 import { notes } from "./rules/notes";
+import { plasticPipe } from "./rules/plasticPipe";
 import { refusal } from "./rules/refusal";
 import { seatSide } from "./rules/seatSide";
 import { settling } from "./rules/settling";
@@ -15,11 +17,13 @@ import { unknownName } from "./rules/unknownName";
 const rules: readonly Rule[] = [
   unknownName,
   refusal,
+  metalWithWood,
   settling,
   fanShort,
   smallerMain,
   meterArea,
   seatSide,
+  plasticPipe,
   tightElbow,
   longHose,
   notes,

@@ -13,11 +13,14 @@ interface BookRun {
   readonly diameter: number | null; // [m]
   readonly hose: number; // [m]
   readonly airflow: number; // [m3/s] wanted
+  readonly hood: string; // as typed
+  readonly material: string; // as typed
   readonly fittings: string;
   readonly leaks: readonly { readonly column: string; readonly condition: string }[];
   readonly shut: boolean;
   readonly discharge: boolean;
   readonly dust: TransportRow; // of its own column, else of the book
+  readonly ownDust: string | null; // as typed in its own column; null where nothing is, or no dust that we know
   readonly at: (column: string) => string; // address of its cell
 }
 
@@ -56,11 +59,14 @@ function runIn(table: FoundTable, row: number, system: UnitSystem, dust: Transpo
     diameter: inSI("diameter", "diameter"),
     hose: inSI("flex", "length") ?? 0,
     airflow: inSI("airflow", "airflow") ?? 0,
+    hood: text("hood"),
+    material: text("material"),
     fittings: text("fittings"),
     leaks: LEAKS.map((column) => ({ column, condition: text(column) })).filter(({ condition }) => condition !== ""),
     shut: plain(text("gate")) === "shut",
     discharge: plain(text("side")) === "discharge",
     dust: findNamed(transport, text("dust")) ?? dust,
+    ownDust: findNamed(transport, text("dust")) === undefined ? null : text("dust"),
     at: (column) => table.address(row, column),
   };
 }

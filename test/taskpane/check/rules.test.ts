@@ -166,6 +166,69 @@ describe("tight elbows", () => {
   );
 });
 
+describe("sparks on a duct that carries dust that burns", () => {
+  const DUST = "Dust";
+  const withDust = (dusts: Record<string, string>, rows = soundRuns) =>
+    rows.map((row, at) => [...row, at === 0 ? DUST : (dusts[String(row[0])] ?? "")]);
+  const named = (name: string) => soundRuns.map((row) => row.map((cell) => (cell === "saw" ? name : cell)));
+
+  test("is found at the main where both meet, by the dusts that are typed", () => {
+    expect(found({ Runs: { rows: withDust({ saw: "abrasive dust branch" }) } })).toContainEqual({
+      rule: "Metal with wood",
+      what: 'main carries grinding or metal dust of saw ("abrasive dust branch") and dust that burns of planer ("wood dust").',
+      sheet: "Runs",
+      at: "A4",
+    });
+  });
+
+  test("is found as likely by a machine's name, though wood dust is typed for all", () => {
+    const what =
+      'main may carry sparks or metal of bench grinder ("wood dust") with dust that burns of planer ("wood dust"), by their names.';
+    expect(found({ Runs: { rows: named("bench grinder") } }).map((finding) => finding.what)).toEqual([what]);
+    const typed = withDust(
+      { "bench grinder": "wood dust", planer: "wood dust", main: "wood dust" },
+      named("bench grinder"),
+    );
+    expect(found({ Runs: { rows: typed } }).map((finding) => finding.what)).toEqual([what]);
+  });
+
+  test("is found where a shut gate keeps the two apart for now, and across two mains that meet", () => {
+    const rows = [
+      soundRuns[0]!,
+      ["saw", "main", 400, 4, 3, "flanged end", "elbow 1.5", "open", ""],
+      ["wheel", "metal main", 500, 4, 3, "grinder hood", "elbow 2", "shut", ""],
+      ["main", "trunk", "", 4, "", "", "", "", ""],
+      ["metal main", "trunk", "", 4, "", "", "", "", ""],
+      ["trunk", "fan", "", 6, "", "", "", "", ""],
+    ];
+    const metal = found({ Runs: { rows } }).filter(({ rule }) => rule === "Metal with wood");
+    expect(metal.map(({ at }) => at)).toEqual(["A6"]);
+  });
+
+  test.each([
+    ["wood alone", withDust({ saw: "sawdust", planer: "planer chips" })],
+    ["grinding alone", withDust({ saw: "grinding branch", planer: "metal turnings" })],
+    ["heavy dust for all", withDust({ saw: "heavy dust", planer: "heavy dust" })],
+    ["a stump grinder", named("stump grinder")],
+  ])("is not found: %s", (_, rows) => {
+    expect(rulesIn({ Runs: { rows } })).not.toContain("Metal with wood");
+  });
+});
+
+describe("plastic pipe", () => {
+  test.each([
+    ["pvc pipe", ["Plastic pipe"]],
+    ["PVC", ["Plastic pipe"]],
+    ["drain-pipe", ["Plastic pipe"]],
+    ["plastic coated pipe", []],
+    ["galvanised steel", []],
+    ["", []],
+  ])("%j: %j", (material, rules) => {
+    const rows = soundRuns.map((row, at) => [...row, at === 0 ? "Material" : at === 1 ? material : ""]);
+    expect(rulesIn({ Runs: { rows } })).toEqual(rules);
+  });
+});
+
 describe("a gate turned round", () => {
   test.each([
     ["shut wrong side", ["Gate turned round"]],

@@ -1,0 +1,22 @@
+import { findNamed } from "../../../core/naming/findNamed";
+import { cautions } from "../../../reference/cautions";
+import { materials } from "../../../reference/materials";
+import { practice, type Rule } from "../finding";
+import { runsIn } from "../runs";
+
+const PLASTIC = "pvc pipe";
+
+/** A run of plastic pipe, on which dust leaves a charge. */
+export const plasticPipe: Rule = (book) =>
+  runsIn(book).flatMap(({ sheet, runs }) =>
+    runs
+      .filter(({ material }) => findNamed(materials, material)?.key === PLASTIC)
+      .map((run) => ({
+        rule: "Plastic pipe",
+        what: `${run.name} is of plastic pipe.`,
+        why: cautions.find(({ key }) => key === "plastic static")!.text,
+        source: practice,
+        sheet,
+        at: run.at("material"),
+      })),
+  );
