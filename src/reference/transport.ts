@@ -30,7 +30,7 @@ export const transport: readonly TransportRow[] = [
     aliases: ["grinding branch"],
     low: fpm(4500),
     high: null,
-    note: "Minimum of the rule for grinding and buffing wheels.",
+    note: "Minimum of the rule for grinding and buffing wheels. Never in a duct that carries wood dust: sparks light it.",
     ...osha,
   },
   {
@@ -39,7 +39,7 @@ export const transport: readonly TransportRow[] = [
     aliases: ["grinding main"],
     low: fpm(3500),
     high: null,
-    note: "Minimum of the rule for grinding and buffing wheels.",
+    note: "Minimum of the rule for grinding and buffing wheels. Never in a duct that carries wood dust: sparks light it.",
     ...osha,
   },
   {

@@ -24,8 +24,9 @@ const row = (from: Provenance, key: string, label: string, flow: number, note?: 
   ...from,
 });
 
-const WIDER = "A wider wheel takes more in proportion to its width.";
-const METAL = "For metalwork; the nearest rule there is to a disc sander.";
+const SPARKS = "Never on a duct that carries wood dust: sparks light it.";
+const WIDER = `A wider wheel takes more in proportion to its width. ${SPARKS}`;
+const METAL = `For metalwork; the nearest rule there is to a disc sander. ${SPARKS}`;
 
 /** Minimum airflow at wheels, discs and belts, US rules: not for wood, but the nearest rules to sanders. */
 export const grindingWheels: readonly MachineRow[] = [
@@ -35,36 +36,52 @@ export const grindingWheels: readonly MachineRow[] = [
   row(osha("G-4"), "abrasive wheel 30 to 36 in", "Abrasive wheel, 30 to 36 in, 6 in wide", 1200, WIDER),
   row(osha("G-4"), "abrasive wheel 9 to 16 in", "Abrasive wheel, 9 to 16 in, 2 in wide", 390, WIDER),
   row(osha("G-4"), "abrasive wheel to 9 in", "Abrasive wheel, to 9 in, 1.5 in wide", 220, WIDER),
-  row(california, "belt 3 to 5 in", "Grinding or polishing belt, 3 to 5 in wide", 300),
-  row(california, "belt 5 to 7 in", "Grinding or polishing belt, 5 to 7 in wide", 390),
-  row(california, "belt 7 to 9 in", "Grinding or polishing belt, 7 to 9 in wide", 500),
-  row(california, "belt to 3 in", "Grinding or polishing belt, to 3 in wide", 220),
+  row(california, "belt 3 to 5 in", "Grinding or polishing belt, 3 to 5 in wide", 300, SPARKS),
+  row(california, "belt 5 to 7 in", "Grinding or polishing belt, 5 to 7 in wide", 390, SPARKS),
+  row(california, "belt 7 to 9 in", "Grinding or polishing belt, 7 to 9 in wide", 500, SPARKS),
+  row(california, "belt to 3 in", "Grinding or polishing belt, to 3 in wide", 220, SPARKS),
   row(
     osha("G-5"),
     "buffing wheel 16 to 19 in",
     "Buffing, polishing or scratch-brush wheel, 16 to 19 in, 4 in wide",
     610,
+    SPARKS,
   ),
   row(
     osha("G-5"),
     "buffing wheel 19 to 24 in",
     "Buffing, polishing or scratch-brush wheel, 19 to 24 in, 5 in wide",
     740,
+    SPARKS,
   ),
   row(
     osha("G-5"),
     "buffing wheel 24 to 30 in",
     "Buffing, polishing or scratch-brush wheel, 24 to 30 in, 6 in wide",
     1040,
+    SPARKS,
   ),
   row(
     osha("G-5"),
     "buffing wheel 30 to 36 in",
     "Buffing, polishing or scratch-brush wheel, 30 to 36 in, 6 in wide",
     1200,
+    SPARKS,
   ),
-  row(osha("G-5"), "buffing wheel 9 to 16 in", "Buffing, polishing or scratch-brush wheel, 9 to 16 in, 3 in wide", 500),
-  row(osha("G-5"), "buffing wheel to 9 in", "Buffing, polishing or scratch-brush wheel, to 9 in, 2 in wide", 300),
+  row(
+    osha("G-5"),
+    "buffing wheel 9 to 16 in",
+    "Buffing, polishing or scratch-brush wheel, 9 to 16 in, 3 in wide",
+    500,
+    SPARKS,
+  ),
+  row(
+    osha("G-5"),
+    "buffing wheel to 9 in",
+    "Buffing, polishing or scratch-brush wheel, to 9 in, 2 in wide",
+    300,
+    SPARKS,
+  ),
   row(osha("G-6"), "disc grinder 12 to 19 in", "Single-spindle disc grinder, 12 to 19 in", 390, METAL),
   row(osha("G-6"), "disc grinder 19 to 30 in", "Single-spindle disc grinder, 19 to 30 in", 610, METAL),
   row(osha("G-6"), "disc grinder 30 to 36 in", "Single-spindle disc grinder, 30 to 36 in", 880, METAL),

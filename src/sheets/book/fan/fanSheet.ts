@@ -3,6 +3,7 @@ import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
 import { CURVE_HEADER, CURVE_LAST } from "../layout";
 import { BUDGET_ANSWER, fromAnswer, FLOW_ANSWER, ofFan } from "../parts/answers";
+import { cautionLine } from "../parts/cautionLine";
 import { printing } from "../parts/printing";
 import { totals } from "../parts/totals";
 import { formatOf, headingIn, unitOnly, unitWord } from "../parts/units";
@@ -32,6 +33,11 @@ export const fanSheet: SheetOf<FanContents> = (frame, { curve, source }) => ({
       "A3",
       "No curve? Ask for one: an airflow without its pressure says little. Two points at least, better eight.",
       "note",
+    ),
+    cautionLine(
+      frame,
+      "A4",
+      "Never turn a wheel faster than its maker allows. Air blown outside can draw a flue's fumes back in.",
     ),
     text("D5", "It is from", "label"),
     input(SOURCE_CELL, source, { note: "Data sheet, page and date, so that whoever reads this later can look." }),

@@ -3,6 +3,7 @@ import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
 import { FLOW_HEADER } from "../layout";
 import { answerColumn, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answers";
+import { cautionLine } from "../parts/cautionLine";
 import { printing } from "../parts/printing";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
@@ -56,6 +57,11 @@ function introduction(frame: Frame, tryIt: string | null): SheetCell[] {
       "C3",
       `Further on: what sealing gives each hood (columns Q to U), scenarios (row ${SETS - 2}), what to change first (row ${GAINS_TITLE}).`,
       "note",
+    ),
+    cautionLine(
+      frame,
+      "C4",
+      "Power off before you reach into a gate or a duct. No grinding on a duct that carries wood dust. Enough air in a pipe is no capture at the hood.",
     ),
   ];
 }

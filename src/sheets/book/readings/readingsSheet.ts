@@ -1,10 +1,11 @@
 import { text } from "../../cells";
 import type { SheetOf } from "../frame";
+import { cautionLine } from "../parts/cautionLine";
 import { printing } from "../parts/printing";
 import { sheetHead } from "../parts/sheetHead";
 import { areas } from "./areas";
 import type { ReadingsContents } from "./contents";
-import { AREAS, DUCT_CELL, inAreas, inTraverse, LAST_ROW, plain, TRAVERSE } from "./layout";
+import { AREAS, AREAS_LAST, DUCT_CELL, inAreas, inTraverse, LAST_ROW, plain, TRAVERSE } from "./layout";
 import { results } from "./results";
 import { kindList, pointsList, traverse } from "./traverse";
 
@@ -26,8 +27,13 @@ export const readingsSheet: SheetOf<ReadingsContents> = (frame, contents) => ({
       contents.invented,
     ),
     ...(contents.tryIt === null ? [] : [text("D3", contents.tryIt)]),
-    text(
+    cautionLine(
+      frame,
       "A5",
+      "Power off, wheel and blade at rest, before you drill or reach into a duct. Nothing loose near an open inlet; on a ladder, someone to hold it.",
+    ),
+    text(
+      `A${AREAS_LAST + 1}`,
       "A vane head over a small slot reads the air through its own face: take the head's diameter as the duct there, not the slot's.",
       "note",
     ),

@@ -1,9 +1,19 @@
+import { materials } from "../../../reference/materials";
 import { cellAddress } from "../../address";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { WorkshopRun } from "../../demo/workshop";
 import type { Frame, SheetOf } from "../frame";
-import { BUDGET_HEADER, runCell, runColumns, RUNS_COLUMN, RUNS_FIRST, RUNS_HEADER, RUNS_LAST } from "../layout";
+import {
+  BUDGET_HEADER,
+  runCell,
+  runColumns,
+  RUNS_COLUMN,
+  RUNS_FIRST,
+  RUNS_HEADER,
+  RUNS_LAST,
+  runsColumnRange,
+} from "../layout";
 import { BUDGET_ANSWER, fromAnswer, ofFan } from "../parts/answers";
 import { printing } from "../parts/printing";
 import { totals } from "../parts/totals";
@@ -26,6 +36,7 @@ export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
       tryIt ?? "Begin with the hoods, then the mains that they join, and end with the run that joins the fan.",
     ),
     text("C3", "Column A says what each run does: settles means that dust will lie in that duct.", "note"),
+    formula("C4", plasticPipe(frame), "total"),
     ...overview(frame),
     text(`A${RUNS_HEADER}`, "Check", "header"),
     ...runColumns.map((column, index) => headerCell(frame, column, cellAddress(RUNS_COLUMN + index, RUNS_HEADER))),
@@ -37,6 +48,14 @@ export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
   flags: [{ range: `A${RUNS_FIRST}:A${RUNS_LAST}`, containsText: "settles", style: "flag" }],
   print: printing(frame, "landscape", RUNS_HEADER),
 });
+
+/** A caution where a run is of plastic pipe, by any of the names that Material takes for it. */
+function plasticPipe(frame: Frame): string {
+  const { key, aliases } = materials.find((row) => row.key === "pvc pipe")!;
+  const counts = [key, ...aliases].map((name) => `COUNTIF(${runsColumnRange("Material")},"${name}")`);
+  const more = frame.has("cautions") ? ` More: ${frame.sheet("cautions")}.` : "";
+  return `=IF(${counts.join("+")}=0,"","Plastic pipe: dust charges it, and the spark startles and can light fine dust or vapour. A wire does not make it conductive.${more}")`;
+}
 
 /** What the sheet Budget says of all runs together, seen while one types. */
 function overview(frame: Frame): SheetCell[] {

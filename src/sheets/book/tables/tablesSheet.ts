@@ -3,6 +3,7 @@ import { cellAddress } from "../../address";
 import { text } from "../../cells";
 import type { Sheet, SheetCell, SheetTable, TallRow } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
+import { cautionLine } from "../parts/cautionLine";
 import { printing } from "../parts/printing";
 import { type ArrangedTable, arrangedTables } from "./arranged";
 
@@ -50,6 +51,11 @@ function head(frame: Frame, placed: readonly Placed[]): SheetCell[] {
     text(
       "B2",
       "A row that is marked weak is from memory or an estimate: measure, or look it up, before you rely on it.",
+    ),
+    cautionLine(
+      frame,
+      "B3",
+      "Wheels, discs and belts for metal are no woodworking machines: none of them on a duct that carries wood dust. Plastic pipe charges itself.",
     ),
     ...[
       "Key, as functions take it",

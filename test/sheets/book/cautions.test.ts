@@ -1,0 +1,51 @@
+import { machines } from "../../../src/reference/machines";
+import { budgetBook } from "../../../src/sheets/book/budgetBook";
+import { type SheetKey, sheetKeys, usualNames } from "../../../src/sheets/book/frame";
+import { gridOfBook } from "../../support/gridOfBook";
+
+const book = budgetBook({ units: "IP", sheets: sheetKeys, contents: "example" }, { sheets: [], names: [] });
+
+/** The texts above the first table of a sheet. */
+const headOf = (key: SheetKey): string =>
+  book.sheets
+    .find(({ name }) => name === usualNames[key])!
+    .cells.flatMap((cell) => ("value" in cell && /^[A-D][1-5]$/.test(cell.at) ? [String(cell.value)] : []))
+    .join("\n");
+
+describe("cautions stand where the task is", () => {
+  test.each<[SheetKey, readonly RegExp[]]>([
+    ["tables", [/none of them on a duct that carries wood dust/, /Plastic pipe charges itself/]],
+    ["readings", [/Power off, wheel and blade at rest/, /open inlet/, /ladder/]],
+    ["fan", [/Never turn a wheel faster than its maker allows/, /flue/]],
+    ["flow", [/Power off before you reach/, /No grinding/, /no capture/]],
+    ["leaks", [/Cut the power and let the wheel stop/]],
+  ])("at the head of the sheet %s", (key, says) => {
+    for (const words of says) expect(headOf(key)).toMatch(words);
+    if (key !== "leaks") expect(headOf(key)).toMatch(/More: Cautions\./);
+  });
+
+  test("and speak of the sheet Cautions only where it is there", () => {
+    const alone = budgetBook({ units: "SI", sheets: ["readings"], contents: "empty" }, { sheets: [], names: [] });
+    const texts = alone.sheets.flatMap(({ cells }) => cells.flatMap((cell) => ("value" in cell ? [cell.value] : [])));
+    expect(texts.some((value) => /Power off, wheel and blade/.test(String(value)))).toBe(true);
+    expect(texts.filter((value) => /More: /.test(String(value)))).toEqual([]);
+  });
+
+  test("in every row of a wheel, disc or belt for metal", () => {
+    const metal = machines.filter(({ key }) => /wheel|^belt|disc grinder/.test(key));
+    expect(metal.length).toBeGreaterThan(15);
+    for (const { note } of metal) expect(note).toMatch(/Never on a duct that carries wood dust: sparks light it\./);
+  });
+
+  test("at the head of Runs as soon as a run is of plastic pipe", () => {
+    const shows = gridOfBook(
+      budgetBook({ units: "IP", sheets: ["runs"], contents: "example" }, { sheets: [], names: [] }),
+    );
+    expect(shows.value("Runs", "C4")).toBe("");
+    shows.type("Runs", "K9", "PVC");
+    expect(shows.value("Runs", "K8")).toBe("Material");
+    expect(shows.value("Runs", "C4")).toMatch(/^Plastic pipe: dust charges it/);
+    shows.type("Runs", "K9", "plastic coated pipe");
+    expect(shows.value("Runs", "C4")).toBe("");
+  });
+});
