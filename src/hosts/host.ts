@@ -57,7 +57,12 @@ export type InsertOutcome =
 
 /** Where nothing was added, one sentence says why; a cancelled addition leaves nothing behind. */
 export type AddOutcome =
-  { readonly added: true; readonly sheets: readonly string[] } | { readonly added: false; readonly why: string };
+  | {
+      readonly added: true;
+      readonly sheets: readonly string[];
+      readonly left?: readonly string[]; // of a copy: cells that are not made live, each with its reason
+    }
+  | { readonly added: false; readonly why: string };
 
 export type CopyOutcome =
   | {

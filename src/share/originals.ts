@@ -3,6 +3,7 @@ import { placeOf, cellAddress } from "../sheets/address";
 import type { Extent } from "../sheets/calculated";
 import { formula, text } from "../sheets/cells";
 import type { Sheet, SheetCell } from "../sheets/workbook";
+import { reachesOutside } from "./outside";
 import { cellText } from "./references";
 import { onAnySheet } from "./formula/ranges";
 
@@ -58,11 +59,14 @@ function originalCells({ sheet, at, formula: code, written }: Original, row: num
     { at: cellAddress(COLUMNS.rows, row), value: written.rows },
     { at: cellAddress(COLUMNS.columns, row), value: written.columns },
     formula(cellAddress(COLUMNS.anchor, row), `=ROWS(${cellText(sheet, column, there)})`),
-    ...rangesIn(code).map((range, index) =>
+    ...namedBy(code).map((range, index) =>
       formula(cellAddress(COLUMNS.references + index, row), `=ROWS(${onAnySheet(range, sheet)})`),
     ),
   ];
 }
+
+/** A formula that reaches outside is recorded as a text alone: a reference to another workbook would make the copy ask for it. */
+const namedBy = (code: string): string[] => (reachesOutside(code) === null ? rangesIn(code) : []);
 
 /** The ranges that a formula names, in their order. */
 export const rangesIn = (code: string): string[] =>

@@ -6,6 +6,7 @@ import type { FixedCell } from "./copy";
 import type { FixedCall } from "./fixed/fixedCall";
 import { foreignFunction } from "./foreign";
 import { callsOurs } from "./formula/tree";
+import { reachesOutside } from "./outside";
 import type { LookupTables } from "./translate/lookupTables";
 import { shownReader } from "./translate/shownReader";
 import { type FormulaContext, translateFormula } from "./translate/translateFormula";
@@ -44,6 +45,11 @@ export function translateSheets(book: Calculated, tables: LookupTables, workings
       const { at, formula } = cell;
       const extent = book.shown.get(sheet)?.get(at)?.fills ?? ONE_CELL;
       const where = { sheet, at, formula, extent };
+      const outside = reachesOutside(formula);
+      if (outside !== null) {
+        untranslated.push({ ...where, function: "", why: outside });
+        continue;
+      }
       const foreign = foreignOf(formula);
       if (foreign !== null) {
         untranslated.push({ ...where, function: foreign, why: "a function of another add-in" });

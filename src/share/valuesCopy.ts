@@ -3,12 +3,22 @@ import type { Calculated, Shown, ShownCell } from "../sheets/calculated";
 import type { Sheet, SheetCell } from "../sheets/workbook";
 import { aboutCopy } from "./aboutCopy";
 import { cellAddress, placeOf } from "../sheets/address";
-import type { ClubCopy, CopyOrder } from "./copy";
+import type { ClubCopy, CopyOrder, FixedCell } from "./copy";
+import { reachesOutside } from "./outside";
 
 /** A copy without any formula: every cell is what it showed. */
 export function valuesCopy(book: Calculated, order: CopyOrder, about: string, units: UnitSystem): ClubCopy {
   const { workbook, shown } = book;
   const sheets = workbook.sheets.map((sheet) => valuesOf(sheet, shown));
+  const formulas = workbook.sheets.flatMap(({ name, cells }) =>
+    cells.flatMap((cell) => ("formula" in cell ? [{ sheet: name, at: cell.at, formula: cell.formula }] : [])),
+  );
+  const [fixed, untranslated]: [FixedCell[], FixedCell[]] = [[], []];
+  for (const { sheet, at, formula } of formulas) {
+    const outside = reachesOutside(formula);
+    if (outside === null) fixed.push({ sheet, at, function: "", why: "the copy was asked to have values only" });
+    else untranslated.push({ sheet, at, function: "", why: outside });
+  }
   const aboutSheet = aboutCopy({
     name: about,
     order,
@@ -16,21 +26,14 @@ export function valuesCopy(book: Calculated, order: CopyOrder, about: string, un
     units,
     liveBySheet: [],
     fixed: [],
-    untranslated: [],
+    untranslated,
     sheets: null,
   });
-  const fixed = workbook.sheets.flatMap(({ name, cells }) =>
-    cells.flatMap((cell) =>
-      "formula" in cell
-        ? [{ sheet: name, at: cell.at, function: "", why: "the copy was asked to have values only" }]
-        : [],
-    ),
-  );
   return {
     book: { workbook: { ...workbook, sheets: [aboutSheet, ...sheets] }, shown: stillShown(shown) },
     live: 0,
     fixed,
-    untranslated: [],
+    untranslated,
   };
 }
 

@@ -4,6 +4,7 @@ import type { AddOutcome, CopyKind, CopyOutcome, Watch } from "../host";
 import { calculatedOf } from "./calculated";
 import type { Desk } from "./desk";
 import { nextTurn } from "./nextTurn";
+import { whyNotLive } from "../whyNotLive";
 
 /** Makes a copy for people without the functions, as a file among the browser's downloads. The open budget is only read. */
 export async function shareCopy(desk: Desk, kind: CopyKind, watch: Watch): Promise<CopyOutcome> {
@@ -47,12 +48,11 @@ const today = (now: Date): string =>
 export async function reviveCopy(desk: Desk, watch: Watch): Promise<AddOutcome> {
   watch.progress(0, 1, "Reading the copy");
   await nextTurn();
-  const { revive } = await import("../../share/revive");
-  const live = revive(calculatedOf(desk.model()));
-  if (live === null)
-    return { added: false, why: "This budget is no club copy that says what its formulas were, so nothing changed." };
+  const { revive } = await import("../../share/revive/revive");
+  const { workbook: live, left } = revive(calculatedOf(desk.model()));
+  if (live === null) return { added: false, why: whyNotLive(left, "nothing changed") };
   if (watch.signal.aborted) return { added: false, why: "Cancelled: nothing changed." };
   if (!(await desk.open(live))) return { added: false, why: "You kept the copy as it is." };
   watch.progress(1, 1, "Done");
-  return { added: true, sheets: live.sheets.map(({ name }) => name) };
+  return { added: true, sheets: live.sheets.map(({ name }) => name), left };
 }

@@ -13,11 +13,23 @@ export const addedWords = (outcome: AddOutcome): string[] =>
       ]
     : [sentence(outcome.why)];
 
-export const revivedWords = (outcome: AddOutcome): string[] => [
-  outcome.added ? `Live again: ${listWords(outcome.sheets)}.` : sentence(outcome.why),
-];
-
 const MOST_NAMED = 12;
+
+export function revivedWords(outcome: AddOutcome): string[] {
+  if (!outcome.added) return [sentence(outcome.why)];
+  const left = outcome.left ?? [];
+  const more = left.length - MOST_NAMED;
+  return [
+    `Live again: ${listWords(outcome.sheets)}.`,
+    ...(left.length === 0
+      ? []
+      : [
+          `${count(left.length, "cell was not made live and stays", "cells were not made live and stay")} as in the copy:`,
+        ]),
+    ...left.slice(0, MOST_NAMED).map(sentence),
+    ...(more > 0 ? [`And ${more} more.`] : []),
+  ];
+}
 
 const WHERE: Readonly<Record<SheetHost["kind"], string>> = {
   excel: "It opens as a new workbook.",

@@ -82,7 +82,7 @@ describe("revive", () => {
     const before = snapshot(excel);
     expect(await excelHost().revive(watching().watch)).toEqual({
       added: false,
-      why: "This workbook is no club copy that recorded how to come back, so nothing was added.",
+      why: "This is no club copy that says what its formulas were, so nothing was added.",
     });
     expect(snapshot(excel)).toEqual(before);
   });

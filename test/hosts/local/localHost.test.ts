@@ -90,7 +90,7 @@ describe("the local sheet, as the pane sees it", () => {
     expect(calls(opened[0]!)).toBe(calls(live));
     expect(await localHost({ ...deskOf(gridOf(twoSheets)), open }).revive(watch())).toEqual({
       added: false,
-      why: "This budget is no club copy that says what its formulas were, so nothing changed.",
+      why: "This is no club copy that says what its formulas were, so nothing changed.",
     });
     expect(opened).toHaveLength(1);
   });

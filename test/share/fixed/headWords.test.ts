@@ -1,6 +1,6 @@
 /** The word at the head of a sheet whose numbers rest on fixed numbers of another sheet. */
 import { clubCopy } from "../../../src/share/clubCopy";
-import { revive } from "../../../src/share/revive";
+import { revive } from "../../../src/share/revive/revive";
 import type { CellValue, Sheet, Workbook } from "../../../src/sheets/workbook";
 import { ironCalc } from "../../support/ironCalc";
 import { sampleBook } from "../sampleBooks";
@@ -45,7 +45,7 @@ test("a sheet whose numbers all follow says nothing", () => {
 });
 
 test("the live budget that comes back from the copy has none of these words", () => {
-  const back = revive(clubCopy(book, ORDER).book)!;
+  const back = revive(clubCopy(book, ORDER).book).workbook!;
   const filled = ({ cells }: Sheet): string[] =>
     cells.flatMap((cell) => ("value" in cell && cell.value === null ? [] : [cell.at]));
   const cells = Object.fromEntries(back.sheets.map((sheet) => [sheet.name, filled(sheet)]));

@@ -50,6 +50,16 @@ test("a copy says what lives, what stays, and what could not be translated, the 
 
 test("a copy that lives again names its sheets; one that can't says why", () => {
   expect(revivedWords({ added: true, sheets: ["Runs", "Fan"] })).toEqual(["Live again: Runs and Fan."]);
+  const left = Array.from({ length: 14 }, (_, index) => `Runs!B${index}: it reads another workbook`);
+  expect(revivedWords({ added: true, sheets: ["Runs"], left: left.slice(0, 1) })).toEqual([
+    "Live again: Runs.",
+    "1 cell was not made live and stays as in the copy:",
+    "Runs!B0: it reads another workbook.",
+  ]);
+  const words = revivedWords({ added: true, sheets: ["Runs"], left });
+  expect(words[1]).toBe("14 cells were not made live and stay as in the copy:");
+  expect(words).toHaveLength(2 + 12 + 1);
+  expect(words.at(-1)).toBe("And 2 more.");
   expect(revivedWords({ added: false, why: "you kept the copy as it is" })).toEqual(["You kept the copy as it is."]);
 });
 

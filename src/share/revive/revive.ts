@@ -1,0 +1,43 @@
+import type { Calculated, ShownCell } from "../../sheets/calculated";
+import type { Workbook } from "../../sheets/workbook";
+import { ORIGINALS_MARK } from "../originals";
+import { readRecord, recall } from "./record";
+import { revivedSheet } from "./revivedSheet";
+
+export interface Revived {
+  readonly workbook: Workbook | null; // null where nothing is made live
+  readonly left: readonly string[]; // cells that stay as they are, each with its reason
+}
+
+const MOST_FILLED = 250_000; // cells that all recorded formulas together may have filled
+
+/** The live budget that a club copy was made from, with the inputs as they now stand in the copy. */
+export function revive({ workbook, shown }: Calculated): Revived {
+  const record = workbook.sheets.find(({ cells }) =>
+    cells.some((cell) => cell.at === "A1" && "value" in cell && cell.value === ORIGINALS_MARK),
+  );
+  if (record === undefined) return { workbook: null, left: [] };
+  const { lines, added } = readRecord(record);
+  const gone = new Set([record.name, ...added].map((name) => name.toLowerCase()));
+  const kept = workbook.sheets.filter(({ name }) => !gone.has(name.toLowerCase()));
+  const there = new Set(kept.map(({ name }) => name.toLowerCase()));
+  let room = MOST_FILLED;
+  const recalled = lines.flatMap((line) => {
+    const one = recall(line, record.name, there, room);
+    room -= one?.cells.length ?? 0;
+    return one ?? [];
+  });
+  const left = recalled.flatMap(({ sheet, at, why }) => (why === null ? [] : [`${sheet}!${at}: ${why}`]));
+  if (recalled.every(({ formula }) => formula === null)) return { workbook: null, left };
+  const sheets = kept.map((sheet) =>
+    revivedSheet(
+      sheet,
+      recalled.filter((one) => one.sheet.toLowerCase() === sheet.name.toLowerCase()),
+      { gone, shown: shown.get(sheet.name) ?? new Map<string, ShownCell>() },
+    ),
+  );
+  return {
+    workbook: { ...workbook, sheets, names: workbook.names.filter(({ sheet }) => !gone.has(sheet.toLowerCase())) },
+    left,
+  };
+}

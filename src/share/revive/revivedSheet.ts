@@ -1,0 +1,61 @@
+import type { ShownCell } from "../../sheets/calculated";
+import type { CellLook, ChoiceList, Sheet, SheetCell } from "../../sheets/workbook";
+import { OLD_FLAG } from "../fixed/fixedCall";
+import { noteBefore, unmarked } from "../marks";
+import { sheetsIn } from "./sheetsIn";
+import type { Recalled } from "./record";
+
+interface Surroundings {
+  readonly gone: ReadonlySet<string>; // names, in small letters, of the copy's own sheets
+  readonly shown: ReadonlyMap<string, ShownCell>;
+}
+
+/** A sheet of the copy as the live budget has it. */
+export function revivedSheet(sheet: Sheet, recalled: readonly Recalled[], { gone, shown }: Surroundings): Sheet {
+  const left = new Set(recalled.flatMap(({ cells, why }) => (why === null ? [] : cells)));
+  const brought = recalled.filter(({ why }) => why === null);
+  const formulas = new Map(brought.flatMap(({ at, formula }) => (formula === null ? [] : [[at, formula] as const])));
+  const filled = new Set(brought.flatMap(({ cells }) => cells));
+  const cells = sheet.cells.map((cell): SheetCell => {
+    if (!filled.has(cell.at)) return left.has(cell.at) ? asItIs(cell, gone, shown) : withoutFixedNote(cell);
+    const style = unmarked(cell.style);
+    const look = lookOf({ at: cell.at, format: cell.format, note: noteBefore(cell.note), style });
+    const formula = formulas.get(cell.at);
+    return formula === undefined ? { ...look, value: null } : { ...look, formula };
+  });
+  const listed = new Set(cells.map(({ at }) => at));
+  for (const [at, formula] of formulas) if (!listed.has(at)) cells.push({ at, formula });
+  const flags = sheet.flags.filter(({ containsText }) => containsText !== OLD_FLAG);
+  return { ...sheet, cells, flags, lists: sheet.lists.map(bothUnits) };
+}
+
+/** A cell whose formula is not made live; one that computes from the copy's own sheets, which go, keeps what it shows. */
+function asItIs(cell: SheetCell, gone: ReadonlySet<string>, shown: ReadonlyMap<string, ShownCell>): SheetCell {
+  if (!("formula" in cell) || !sheetsIn(cell.formula).some((sheet) => gone.has(sheet.toLowerCase()))) return cell;
+  const value = shown.get(cell.at)?.value ?? null;
+  const look = lookOf(cell);
+  return value !== null && typeof value === "object" ? { ...look, formula: "=NA()" } : { ...look, value };
+}
+
+/** The copy's units cell offers its own units only. */
+const bothUnits = (list: ChoiceList): ChoiceList =>
+  list.strict && list.choices.length === 1 && (list.choices[0] === "IP" || list.choices[0] === "SI")
+    ? { ...list, choices: ["IP", "SI"] }
+    : list;
+
+/** A cell without what the copy said in its note. */
+function withoutFixedNote(cell: SheetCell): SheetCell {
+  const note = noteBefore(cell.note);
+  if (note === cell.note) return cell;
+  const look = lookOf({ ...cell, note });
+  return "formula" in cell ? { ...look, formula: cell.formula } : { ...look, value: cell.value };
+}
+
+type MaybeLook = { readonly [Part in keyof CellLook]: CellLook[Part] | undefined } & { readonly at: string };
+
+const lookOf = ({ at, style, format, note }: MaybeLook): CellLook => ({
+  at,
+  ...(style && { style }),
+  ...(format !== undefined && { format }),
+  ...(note !== undefined && { note }),
+});

@@ -1,0 +1,3 @@
+/** How far a sheet may reach here: far beyond any budget, and as much as the grid in the browser computes in seconds. */
+export const MOST_ROWS = 50_000;
+export const MOST_COLUMNS = 500;
