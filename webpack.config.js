@@ -7,12 +7,11 @@ const TerserPlugin = require("terser-webpack-plugin");
 const { require: requireTypeScript } = require("tsx/cjs/api");
 
 const { finishMetadata } = requireTypeScript("./scripts/finishMetadata.ts", __filename);
+const { BUILT_FOR } = requireTypeScript("./scripts/site/builtFor.ts", __filename);
 const functionFiles = ["duct", "air", "losses", "leaks", "budget", "fan", "flow", "measuring", "claims", "tables"].map(
   (name) => path.resolve(`src/functions/${name}.ts`),
 );
 const vendorFiles = require("./src/hosts/local/vendorFiles.json");
-
-const BASE_URL = "https://localhost:3000"; // as manifest.xml has it; scripts/package.ts puts another in its place
 
 /** The generator cannot express all that functions.json needs; what is missing is added when it has written. */
 class FinishMetadataPlugin {
@@ -24,7 +23,7 @@ class FinishMetadataPlugin {
         () => {
           const asset = compilation.getAsset("functions.json");
           if (asset === undefined) throw new Error("the generator wrote no functions.json: see its errors above");
-          const finished = finishMetadata(JSON.parse(asset.source.source().toString()), BASE_URL);
+          const finished = finishMetadata(JSON.parse(asset.source.source().toString()), BUILT_FOR);
           compilation.updateAsset("functions.json", new sources.RawSource(`${JSON.stringify(finished, null, 2)}\n`));
         },
       );

@@ -9,12 +9,13 @@ import { MARKER, markerOf } from "./package/marker";
 import { OFFLINE_START, offlineWorker, withOffline } from "./package/offline";
 import { replaceFolder, replaceZip } from "./package/replace";
 import { samples } from "./package/samples";
+import { serverFiles } from "./package/serverFiles";
 import { targetFolder } from "./package/target";
+import { BUILT_FOR } from "./site/builtFor";
 
 const root = path.join(__dirname, "..");
-const BUILT_FOR = "https://localhost:3000"; // as the build has it
 const USAGE = "npm run package -- --url https://example.org/ducts [--out package]";
-const NAMES_ADDRESS = ["manifest.xml", "functions.json"];
+const NAMES_ADDRESS = ["manifest.xml", "functions.json", "help/install.html"];
 
 /** Fills an empty folder with what a static web server offers to a club, for one address. */
 export async function makePackage(address: string, folder: string): Promise<readonly PackagedFile[]> {
@@ -29,6 +30,7 @@ export async function makePackage(address: string, folder: string): Promise<read
   writeFileSync(page, withOffline(readFileSync(page, "utf8")));
   writeFileSync(path.join(folder, "offline-start.js"), OFFLINE_START);
   writeFileSync(path.join(folder, "offline.js"), offlineWorker(filesOf(folder)));
+  for (const { name, text } of serverFiles(address)) writeFileSync(path.join(folder, name), text);
   writeFileSync(path.join(folder, MARKER), markerOf(filesOf(folder)));
   return filesOf(folder);
 }

@@ -1,9 +1,10 @@
 import { createReadStream } from "node:fs";
-import { stat } from "node:fs/promises";
+import { realpath, stat } from "node:fs/promises";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import { createServer as createSecureServer } from "node:https";
 import type { AddressInfo } from "node:net";
 import path from "node:path";
+import { accessHeaders } from "./site/headers";
 
 const TYPES: Readonly<Record<string, string>> = {
   ".html": "text/html; charset=utf-8",
@@ -32,14 +33,14 @@ export interface Secure {
 }
 
 /**
- * Serves the files of one folder on this machine only.
+ * Serves the files of one folder on this machine only, to whoever asks for this machine by its own name.
  *
- * @param folder whose files are served; nothing outside it is
+ * @param folder whose files are served; nothing outside it is, also where a link leads there
  * @param port the port to take; 0 takes any free one
  * @param secure with it the server speaks https, as Excel asks for
  */
 export async function serve(folder: string, port: number, secure?: Secure): Promise<Serving> {
-  const root = path.resolve(folder);
+  const root = await realpath(folder);
   const answer = (request: IncomingMessage, response: ServerResponse): void => void respond(root, request, response);
   const server: Server = secure === undefined ? createServer(answer) : createSecureServer(secure, answer);
   await new Promise<void>((resolve, reject) => {
@@ -58,11 +59,19 @@ export async function serve(folder: string, port: number, secure?: Secure): Prom
   };
 }
 
+/**
+ * A page of the web whose own name is made to mean this machine would be of the same origin as ours; its requests carry
+ * that name, so that they are told apart.
+ */
+const isForThisMachine = ({ headers: { host = "" } }: IncomingMessage): boolean =>
+  /^(localhost|127\.0\.0\.1|\[::1\])(:\d+)?$/i.test(host);
+
 async function respond(root: string, request: IncomingMessage, response: ServerResponse): Promise<void> {
-  const file = fileOf(root, request.url ?? "/");
-  const found = file === null ? null : await stat(file).catch(() => null);
+  if (!isForThisMachine(request)) return refuse(response, 421, "Only localhost and 127.0.0.1 are served here.");
   if (request.method !== "GET" && request.method !== "HEAD")
     return refuse(response, 405, "Only GET and HEAD are answered here.");
+  const file = await fileOf(root, request.url ?? "/");
+  const found = file === null ? null : await stat(file).catch(() => null);
   if (file === null || found === null || !found.isFile()) return refuse(response, 404, "There is no such file here.");
   response.writeHead(200, {
     "Content-Type": TYPES[path.extname(file)] ?? "application/octet-stream",
@@ -70,6 +79,7 @@ async function respond(root: string, request: IncomingMessage, response: ServerR
     // a build made a minute ago must never be mixed with an older one; icons must be storable for Excel's ribbon
     "Cache-Control": path.extname(file) === ".png" ? "max-age=60" : "no-store",
     "X-Content-Type-Options": "nosniff",
+    ...accessHeaders(path.relative(root, file).split(path.sep).join("/")),
   });
   if (request.method === "HEAD") return void response.end();
   createReadStream(file)
@@ -81,8 +91,8 @@ function refuse(response: ServerResponse, status: number, sentence: string): voi
   response.writeHead(status, { "Content-Type": "text/plain; charset=utf-8" }).end(sentence);
 }
 
-/** The file that a request means, or null where it would leave the folder. */
-function fileOf(root: string, url: string): string | null {
+/** The file that a request means, links followed, or null where there is none or it lies outside the folder. */
+async function fileOf(root: string, url: string): Promise<string | null> {
   let wanted: string;
   try {
     wanted = decodeURIComponent(url.split(/[?#]/)[0]!);
@@ -90,6 +100,7 @@ function fileOf(root: string, url: string): string | null {
     return null;
   }
   if (wanted.includes("\0")) return null;
-  const file = path.join(root, wanted.endsWith("/") ? `${wanted}index.html` : wanted);
-  return file.startsWith(root + path.sep) ? file : null;
+  const named = path.join(root, wanted.endsWith("/") ? `${wanted}index.html` : wanted);
+  const file = await realpath(named).catch(() => null);
+  return file?.startsWith(root + path.sep) === true ? file : null;
 }

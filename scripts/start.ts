@@ -11,6 +11,9 @@ const dist = path.join(root, "dist");
 const USAGE = "npm start -- [--no-build] [--https]";
 const USUAL_PORT = 3000;
 const PORTS_TRIED = 20;
+const FOR_EXCEL = `Excel can now sideload dist/manifest.xml; the README says how, for each platform.
+Excel on the web: Chrome and Edge ask whether its page may reach apps on this device. Choose Allow, or it finds no functions.
+The certificate lasts 30 days, and \`npx office-addin-dev-certs uninstall\` takes it away again.`;
 
 async function start(options: readonly string[]): Promise<void> {
   const unknown = options.find((option) => !["--no-build", "--https"].includes(option));
@@ -20,7 +23,7 @@ async function start(options: readonly string[]): Promise<void> {
   const serving = secure ? await serveForExcel() : await serveNear(USUAL_PORT);
   const moved = serving.port === USUAL_PORT ? "" : ` (port ${USUAL_PORT} is taken by another program)`;
   console.log(`Duct Ledger is at ${serving.address}/${moved} - Ctrl-C stops it.`);
-  if (secure) console.log("Excel can now sideload dist/manifest.xml; the README says how, for each platform.");
+  if (secure) console.log(FOR_EXCEL);
   else openBrowser(`${serving.address}/`);
   process.once("SIGINT", () => void serving.stop().then(() => process.exit(0)));
   process.once("SIGTERM", () => void serving.stop().then(() => process.exit(0)));

@@ -1,4 +1,5 @@
-import { type HelpPage, list, paragraph, section, table } from "./html";
+import { BUILT_FOR } from "../site/builtFor";
+import { code, type HelpPage, list, paragraph, section, table } from "./html";
 
 /** How a club without an IT department comes to the add-in, and what nobody promises. */
 export const installPage = (): HelpPage => ({
@@ -18,7 +19,28 @@ export const installPage = (): HelpPage => ({
         "Any static host will do; nothing runs on the server. It must speak https with a certificate that browsers accept.",
         "All files stay in one folder. The manifest names that address, so a move means a new package and adding it again.",
         "Icons must not be served with no-cache, or the ribbon cannot show them.",
+        "Replacing the files is enough for a new version. Office may show the old one for up to 24 hours.",
       ]),
+    ),
+    section(
+      "Check it with one command",
+      [
+        paragraph(
+          "Excel on the web reads functions.json from an address of its own. A browser allows that only if the server says so; without it Excel finds no function. So ask your server:",
+        ),
+        `<p class="call">${code(`curl -sI -H "Origin: https://excel.officeapps.live.com" ${BUILT_FOR}/functions.json`).markup}</p>`,
+        paragraph(
+          "Among the lines of the answer must stand access-control-allow-origin: * and content-type: application/json. If they do not, the folder holds what three kinds of servers read:",
+        ),
+        list([
+          "_headers, for hosts of static sites that know it. They read it at the root of the site only: where our folder is not the root, add its lines to the file there.",
+          ".htaccess, for Apache. It needs mod_headers. If every page shows an error 500, the host forbids such a file: delete it and ask the host for the two headers.",
+          "web.config, for IIS.",
+        ]),
+        paragraph(
+          "The same files say who may show our pages in a frame: the pane, only Excel on the web, OneDrive, SharePoint and Teams; all other pages, nobody. No whole list of Excel's addresses is published. If the pane stays blank in Excel on the web and the browser's console (F12) names frame-ancestors, add the address of Excel's page to that line.",
+        ),
+      ].join("\n"),
     ),
     section(
       "Each member",
@@ -38,7 +60,7 @@ export const installPage = (): HelpPage => ({
           ],
           [
             "Excel for Windows",
-            "Put manifest.xml into a shared folder. File, Options, Trust Center, Trusted Add-in Catalogs: add the folder's network path, tick Show in Menu, restart. Then Home, Add-ins, Advanced, Shared Folder.",
+            "Put manifest.xml into a shared folder. File, Options, Trust Center, Trusted Add-in Catalogs: add the folder's network path, tick Show in Menu, restart. Then Home, Add-ins, Advanced, Shared Folder. With Node.js instead: npx office-addin-dev-settings sideload manifest.xml",
             "Meant for trying out. Sharing a folder can need an administrator.",
           ],
           [

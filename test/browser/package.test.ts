@@ -33,7 +33,10 @@ const textOf = (name: string): string => readFileSync(path.join(root, "club", "d
 test("the manifest and the help links name the address, and nothing names the address of the build", () => {
   expect(textOf("manifest.xml")).toContain(`${ADDRESS}/taskpane.html`);
   expect(textOf("functions.json")).toContain(`${ADDRESS}/help/duct-area.html`);
-  expect(textOf("manifest.xml") + textOf("functions.json")).not.toContain("localhost");
+  expect(textOf("help/install.html")).toContain(`live.com&quot; ${ADDRESS}/functions.json</code>`);
+  for (const name of ["manifest.xml", "functions.json", "help/install.html"])
+    expect(textOf(name)).not.toContain("localhost");
+  expect(textOf("_headers")).toContain("\n/club/duct/functions.js\n  Access-Control-Allow-Origin: *\n");
 });
 
 test("licences, help and every sample are there, and the samples open as budgets", async () => {
