@@ -14,10 +14,10 @@ const headOf = (key: SheetKey): string =>
 
 describe("cautions stand where the task is", () => {
   test.each<[SheetKey, readonly RegExp[]]>([
-    ["tables", [/none of them on a duct that carries wood dust/, /Plastic pipe charges itself/]],
-    ["readings", [/Power off, wheel and blade at rest/, /open inlet/, /ladder/]],
+    ["tables", [/Nothing that grinds metal on a duct that carries wood dust/, /Plastic pipe charges itself/]],
+    ["readings", [/Power off, all at rest/, /open inlet/]],
     ["fan", [/Never turn a wheel faster than its maker allows/, /flue/]],
-    ["flow", [/Power off before you reach/, /No grinding/, /no capture/]],
+    ["flow", [/Power off before you reach/, /No grinding on a wood duct/, /not yet capture/]],
     ["leaks", [/Cut the power and let the wheel stop/]],
   ])("at the head of the sheet %s", (key, says) => {
     for (const words of says) expect(headOf(key)).toMatch(words);
@@ -27,7 +27,7 @@ describe("cautions stand where the task is", () => {
   test("and speak of the sheet Cautions only where it is there", () => {
     const alone = budgetBook({ units: "SI", sheets: ["readings"], contents: "empty" }, { sheets: [], names: [] });
     const texts = alone.sheets.flatMap(({ cells }) => cells.flatMap((cell) => ("value" in cell ? [cell.value] : [])));
-    expect(texts.some((value) => /Power off, wheel and blade/.test(String(value)))).toBe(true);
+    expect(texts.some((value) => /Power off, all at rest/.test(String(value)))).toBe(true);
     expect(texts.filter((value) => /More: /.test(String(value)))).toEqual([]);
   });
 

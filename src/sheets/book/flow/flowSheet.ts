@@ -61,7 +61,7 @@ function introduction(frame: Frame, tryIt: string | null): SheetCell[] {
     cautionLine(
       frame,
       "C4",
-      "Power off before you reach into a gate or a duct. No grinding on a duct that carries wood dust. Enough air in a pipe is no capture at the hood.",
+      "Power off before you reach in. No grinding on a wood duct. Enough air is not yet capture.",
     ),
   ];
 }

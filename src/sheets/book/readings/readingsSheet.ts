@@ -30,7 +30,7 @@ export const readingsSheet: SheetOf<ReadingsContents> = (frame, contents) => ({
     cautionLine(
       frame,
       "A5",
-      "Power off, wheel and blade at rest, before you drill or reach into a duct. Nothing loose near an open inlet; on a ladder, someone to hold it.",
+      "Power off, all at rest, before you drill or reach into a duct. Nothing loose near an open inlet.",
     ),
     text(
       `A${AREAS_LAST + 1}`,

@@ -55,7 +55,7 @@ function head(frame: Frame, placed: readonly Placed[]): SheetCell[] {
     cautionLine(
       frame,
       "B3",
-      "Wheels, discs and belts for metal are no woodworking machines: none of them on a duct that carries wood dust. Plastic pipe charges itself.",
+      "Nothing that grinds metal on a duct that carries wood dust. Plastic pipe charges itself.",
     ),
     ...[
       "Key, as functions take it",
