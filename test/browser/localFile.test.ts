@@ -1,5 +1,7 @@
 import fs from "node:fs";
 import type { Page } from "playwright-core";
+import { writeBook } from "../../src/hosts/file/writeBook";
+import { fortyRuns, HOODS } from "../support/fortyRuns";
 import {
   type BuiltSite,
   goTo,
@@ -137,6 +139,24 @@ describe("Save and Open", () => {
       await notice(page).waitFor({ state: "hidden" });
     }
     expect(await readOne(page, "A40")).toBe("still here");
+    expect(local.complaints).toEqual([]);
+  });
+
+  test("forty runs: the answer that takes two columns for each hood has them, also when it is kept and opened again", async () => {
+    const { page } = local;
+    const bytes = await writeBook({ workbook: fortyRuns(), shown: new Map() }, { title: "forty runs" });
+    await choose(page, "forty.xlsx", Buffer.from(bytes));
+    await keptSays(page, /^Kept in this browser\.$/);
+    const headings = async (): Promise<string[]> => {
+      await openSheet(page, "Flow");
+      return (await read(page, "B66:CI66"))[0]!;
+    };
+    const before = await headings();
+    expect(before[0]).toBe("Scenario");
+    expect(before[2 * HOODS - 1]).toBe(`machine ${HOODS} airflow (cfm)`);
+    expect(before[2 * HOODS + 4]).toBe("Slowest run");
+    await reload(page);
+    expect(await headings()).toEqual(before);
     expect(local.complaints).toEqual([]);
   });
 

@@ -11,8 +11,9 @@ import { cellSizes } from "./sizes";
 /** Version of the grid's data format; without it old migrations run over the data. */
 const DATA_VERSION = "19.3.2";
 
-const SPARE_ROWS = 40;
-const LEAST_COLUMNS = 26;
+/** An answer spills as far as it needs, but not past the sheet's edge: the longest answer over a template's forty runs fits. */
+const SPARE_ROWS = 120;
+const LEAST_COLUMNS = 104; // A to CZ
 
 /** A table of the grid that looks as its cells do, with a filter in each header. */
 const TABLE = {

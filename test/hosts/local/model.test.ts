@@ -16,7 +16,7 @@ const small: Workbook = {
         { at: "A1", value: "Title", style: "title" },
         { at: "B2", value: 0.5, style: "input", format: "0.00", note: "why" },
         { at: "B3", value: null, style: "input", format: "0.00" },
-        { at: "AC4", formula: "=B2*2" },
+        { at: "DA4", formula: "=B2*2" },
         { at: "A5", value: "=1+1" },
       ],
       lists: [{ range: "B2", choices: ["a", "b"], strict: true }],
@@ -43,7 +43,7 @@ const sheet = data.sheets[0]!;
 
 describe("a workbook as the grid's data", () => {
   test("fills the cells, leaves blank ones out, and marks text that begins like a formula", () => {
-    expect(sheet.cells).toEqual({ A1: "Title", B2: "0.5", AC4: "=B2*2", A5: "'=1+1" });
+    expect(sheet.cells).toEqual({ A1: "Title", B2: "0.5", DA4: "=B2*2", A5: "'=1+1" });
   });
 
   test("numbers styles and formats once, and gives blank cells theirs too", () => {
@@ -56,7 +56,7 @@ describe("a workbook as the grid's data", () => {
   });
 
   test("is large enough for every cell, with rows to spare, and freezes and widens as told", () => {
-    expect(sheet.colNumber).toBe(29); // AC
+    expect(sheet.colNumber).toBe(105); // DA
     expect(sheet.rowNumber).toBeGreaterThan(5);
     expect(sheet.panes).toEqual({ xSplit: 2, ySplit: 1 });
     expect(sheet.cols).toEqual({ 0: { size: 70 }, 1: { size: 144 } });

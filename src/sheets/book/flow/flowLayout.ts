@@ -1,4 +1,4 @@
-import { FLOW_HEADER, FLOW_LAST, RUNS_HEADER } from "../layout";
+import { FLOW_HEADER, FLOW_LAST, RUNS_HEADER, RUNS_LAST } from "../layout";
 
 /**
  * Where things stand on the sheet Flow. SOLVE's answer has a gate before each run; beside it, in the same rows, what each
@@ -37,6 +37,8 @@ export const SETS = FLOW_LAST + 6; // row of their heading
 export const SETS_LAST = SETS + MOST_SETS;
 export const SCENARIOS = SETS_LAST + 3; // row of the header of their answer
 export const SCENARIOS_LAST = SCENARIOS + MOST_SETS;
+/** The answer's last column where every run is a hood: a name, two columns for each, the fan's two, leaks, words and a note. */
+export const SCENARIOS_WIDEST = SETS_COLUMN + 2 * (RUNS_LAST - RUNS_HEADER) + 5;
 export const SLOWEST = SCENARIOS_LAST + 3; // row of the header of the slowest runs
 
 export const GAINS_TITLE = SLOWEST + MOST_SETS + 3;

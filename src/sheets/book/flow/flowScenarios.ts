@@ -1,4 +1,4 @@
-import { cellAddress } from "../../address";
+import { cellAddress, columnLetters } from "../../address";
 import { formula, input, text } from "../../cells";
 import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
@@ -14,6 +14,7 @@ import {
   MOST_SETS,
   SCENARIOS,
   SCENARIOS_LAST,
+  SCENARIOS_WIDEST,
   SETS,
   SETS_COLUMN,
   SETS_LAST,
@@ -87,11 +88,12 @@ function formats(frame: Frame, hoods: number | null): (string | null)[] {
 function inShort(frame: Frame, index: number): SheetCell[] {
   const answer = SCENARIOS + 1 + index;
   const at = SLOWEST + 1 + index;
+  const last = columnLetters(SCENARIOS_WIDEST);
   const headedLike = (letter: string): string =>
-    `INDEX($B${answer}:$AB${answer},1,MATCH($${letter}$${SLOWEST},$B$${SCENARIOS}:$AB$${SCENARIOS},0))`;
+    `INDEX($B${answer}:$${last}${answer},1,MATCH($${letter}$${SLOWEST},$B$${SCENARIOS}:$${last}$${SCENARIOS},0))`;
   const read = (letter: string): string => `=IFERROR(IF($B${answer}="","",${headedLike(letter)}),"")`;
   return [
-    formula(`A${answer}`, `=IF(COUNTIF($C${answer}:$AB${answer},"*dust settles*")>0,"settles","")`),
+    formula(`A${answer}`, `=IF(COUNTIF($C${answer}:$${last}${answer},"*dust settles*")>0,"settles","")`),
     formula(`B${at}`, `=IFERROR(IF(${headedLike("F")}="","",$B${answer}&""),"")`),
     formula(`C${at}`, read("C"), "result", { format: formatOf(frame, "airflow") }),
     formula(`D${at}`, read("D"), "result", { format: formatOf(frame, "pressure") }),
