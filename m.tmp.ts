@@ -1,8 +1,0 @@
-import { modelOf } from "./scripts/calculate";
-import { calculatedOf } from "./src/hosts/local/calculated";
-const sheet=(cells:any)=>({name:"S",columns:[],tallRows:[],frozen:{rows:0,columns:0},cells,lists:[],flags:[]});
-for (const at of ["A10000","A40000","JJ1","JJ4000","Z40000"]) { const t=Date.now(); const m=modelOf({name:"x",sheets:[sheet([{at,value:1}])],names:[]} as any); const t2=Date.now(); calculatedOf(m as any); console.log(at, t2-t, Date.now()-t2, Math.round(process.memoryUsage().heapUsed/1e6)); }
-for (const n of [50,200,1000]) { const t=Date.now(); modelOf({name:"x",sheets:Array.from({length:n},(_,i)=>({...sheet([{at:"A1",value:1}]),name:"S"+i})),names:[]} as any); console.log(n,"sheets",Date.now()-t); }
-{ const cells=[] as any[]; for(let r=1;r<=20000;r++) for (const c of "ABCDE") cells.push({at:c+r,value:r}); const t=Date.now(); const m=modelOf({name:"x",sheets:[sheet(cells)],names:[]} as any); const t2=Date.now(); calculatedOf(m as any); console.log("100k cells", t2-t, Date.now()-t2,Math.round(process.memoryUsage().heapUsed/1e6)); }
-{ const cells=[] as any[]; for(let r=1;r<=1000;r++) for (const c of "ABCDE") cells.push({at:c+r,formula:"=SUM($A$2001:$E$4000)+"+r}); const t=Date.now(); const m=modelOf({name:"x",sheets:[sheet([...cells,{at:"A4000",value:1}])],names:[]} as any);  console.log("5k sums of 10k", Date.now()-t); }
-{ const cells=[] as any[]; for(let r=1;r<=1000;r++) for (const c of "ABCDE") cells.push({at:c+r,formula:"=SUM($A$2001:$E"+(2999+r)+")+"+r}); const t=Date.now(); const m=modelOf({name:"x",sheets:[sheet([...cells,{at:"A4000",value:1}])],names:[]} as any);  console.log("5k sums of about 7k distinct", Date.now()-t); }
