@@ -1,8 +1,9 @@
 import { cellAddress, placeOf } from "../sheets/address";
 import type { Calculated, CellErrorValue } from "../sheets/calculated";
+import { filledAddresses } from "../sheets/rectangle";
 import type { Sheet, SheetCell } from "../sheets/workbook";
 import { markFixed, withFixedNote } from "./marks";
-import { filledAddresses, type TranslatedSheets } from "./translateSheets";
+import type { TranslatedSheets } from "./translateSheets";
 
 /** What a cell of the copy holds instead of what it held. */
 export type Replacement = (cell: SheetCell) => SheetCell;

@@ -3,8 +3,8 @@ import { placeOf, cellAddress } from "../sheets/address";
 import type { Extent } from "../sheets/calculated";
 import { formula, text } from "../sheets/cells";
 import type { Sheet, SheetCell } from "../sheets/workbook";
+import { cellText } from "../sheets/rangeRef";
 import { reachesOutside } from "./outside";
-import { cellText } from "./references";
 import { onAnySheet } from "./formula/ranges";
 
 /** What a copy records of a formula so that the live one can come back. */

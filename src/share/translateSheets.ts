@@ -1,5 +1,6 @@
 import { cellAddress, placeOf } from "../sheets/address";
 import type { Calculated, Extent } from "../sheets/calculated";
+import { filledAddresses } from "../sheets/rectangle";
 import type { SheetCell } from "../sheets/workbook";
 import { budget } from "./budget/budget";
 import type { FixedCell } from "./copy";
@@ -68,14 +69,6 @@ export function translateSheets(book: Calculated, tables: LookupTables, workings
     }
   }
   return { live, fixed, untranslated };
-}
-
-/** Every address of a rectangle that begins at one. */
-export function filledAddresses(at: string, { rows, columns }: Extent): string[] {
-  const { column, row } = placeOf(at);
-  return Array.from({ length: rows }, (_, down) =>
-    Array.from({ length: columns }, (__, across) => cellAddress(column + across, row + down)),
-  ).flat();
 }
 
 /** Cells of a sheet in which something stands, or into which a formula spills. */

@@ -2,7 +2,7 @@ import type { UnitSystem } from "../reference/quantities";
 import type { Calculated, Shown, ShownCell } from "../sheets/calculated";
 import type { Sheet, SheetCell } from "../sheets/workbook";
 import { aboutCopy } from "./aboutCopy";
-import { cellAddress, placeOf } from "../sheets/address";
+import { filledAddresses } from "../sheets/rectangle";
 import type { ClubCopy, CopyOrder, FixedCell } from "./copy";
 import { reachesOutside } from "./outside";
 
@@ -54,14 +54,9 @@ function valuesOf(sheet: Sheet, shown: Shown): Sheet {
   const spilled = sheet.cells.flatMap((cell) => {
     const fills = there?.get(cell.at)?.fills;
     if (fills === undefined) return [];
-    const { column, row } = placeOf(cell.at);
-    const added: SheetCell[] = [];
-    for (let down = 0; down < fills.rows; down++)
-      for (let across = 0; across < fills.columns; across++) {
-        const at = cellAddress(column + across, row + down);
-        if (!listed.has(at)) added.push({ at, value: valueOf(there?.get(at)) });
-      }
-    return added;
+    return filledAddresses(cell.at, fills)
+      .filter((at) => !listed.has(at))
+      .map((at): SheetCell => ({ at, value: valueOf(there?.get(at)) }));
   });
   return { ...sheet, cells: [...cells, ...spilled] };
 }

@@ -43,7 +43,7 @@ test("the record says what it is and holds each formula, how far it reached, its
     ["A2", "Whoever has the add-in turns this copy back into a live budget with these. Change nothing here.", "note"],
     ["A3", "sheets of this copy", "note"],
     ["B3", "=ROWS('About this copy'!$A$1)", "result"],
-    ["C3", "=ROWS('Lookups'!$A$1)", "result"],
+    ["C3", "=ROWS(Lookups!$A$1)", "result"],
     ["A4", "formula", "header"],
     ["B4", "rows", "header"],
     ["C4", "columns", "header"],

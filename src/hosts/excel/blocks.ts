@@ -1,15 +1,12 @@
-/** A rectangle of cells that share something; columns and rows count from 1. */
-export interface Block {
-  readonly column: number;
-  readonly row: number;
-  readonly columns: number;
-  readonly rows: number;
+import type { Place } from "../../sheets/address";
+import type { Rectangle } from "../../sheets/rectangle";
+
+/** A rectangle of cells that share something. */
+export interface Block extends Rectangle {
   readonly key: string;
 }
 
-export interface Keyed {
-  readonly column: number;
-  readonly row: number;
+export interface Keyed extends Place {
   readonly key: string;
 }
 
@@ -22,20 +19,20 @@ export function blocksOf(cells: readonly Keyed[]): Block[] {
   const growing = new Map<string, Block>();
   let lastRow = 0;
   for (const stretch of stretchesOf(cells)) {
-    if (stretch.row !== lastRow) {
-      const left = [...growing.values()].filter(({ row, rows }) => row + rows < stretch.row);
+    if (stretch.top !== lastRow) {
+      const left = [...growing.values()].filter(({ bottom }) => bottom < stretch.top - 1);
       for (const block of left) growing.delete(placeOfBlock(block));
       done.push(...left);
-      lastRow = stretch.row;
+      lastRow = stretch.top;
     }
     const place = placeOfBlock(stretch);
     const above = growing.get(place);
-    growing.set(place, above === undefined ? stretch : { ...above, rows: above.rows + 1 });
+    growing.set(place, above === undefined ? stretch : { ...above, bottom: stretch.top });
   }
   return [...done, ...growing.values()];
 }
 
-const placeOfBlock = ({ column, columns, key }: Block): string => `${column} ${columns} ${key}`;
+const placeOfBlock = ({ left, right, key }: Block): string => `${left} ${right} ${key}`;
 
 /** Stretches of neighbours in a row, from the top. */
 function stretchesOf(cells: readonly Keyed[]): Block[] {
@@ -43,9 +40,9 @@ function stretchesOf(cells: readonly Keyed[]): Block[] {
   const stretches: Block[] = [];
   for (const { column, row, key } of sorted) {
     const last = stretches.at(-1);
-    const continues = last?.row === row && last.column + last.columns === column && last.key === key;
-    if (continues) stretches[stretches.length - 1] = { ...last, columns: last.columns + 1 };
-    else stretches.push({ column, row, columns: 1, rows: 1, key });
+    const continues = last?.top === row && last.right === column - 1 && last.key === key;
+    if (continues) stretches[stretches.length - 1] = { ...last, right: column };
+    else stretches.push({ top: row, left: column, bottom: row, right: column, key });
   }
   return stretches;
 }

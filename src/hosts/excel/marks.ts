@@ -1,7 +1,7 @@
 import { cellNames, type SheetKey, sheetKeys, usualNames } from "../../sheets/book/frame";
 import type { Taken } from "../../sheets/book/parts/plan";
 import { namedCells } from "../../sheets/book/start/startLayout";
-import { readReference } from "../file/places";
+import { readReference } from "../../sheets/rangeRef";
 
 export type Marks = Required<Pick<Taken, "ours" | "ourNames">>;
 

@@ -1,7 +1,7 @@
 import type { Calculated, ShownCell } from "../../sheets/calculated";
 import type { CellName, Sheet } from "../../sheets/workbook";
-import { cellAddress } from "../../sheets/address";
-import { readReference } from "../file/places";
+import { readReference } from "../../sheets/rangeRef";
+import { isOneCell, rectangleText } from "../../sheets/rectangle";
 import { readCells } from "./readCells";
 import { readFlags, readLayout, readPrint, readTables } from "./readLayout";
 import { readLists } from "./readLists";
@@ -46,10 +46,7 @@ async function readOutline(context: Excel.RequestContext): Promise<Outline> {
 
 function cellName({ name, formula }: Pick<Excel.NamedItem, "name" | "formula">): CellName[] {
   const target = readReference(String(formula));
-  if (target === null) return [];
-  const { first, last } = target.area;
-  const isOneCell = first.column === last.column && first.row === last.row;
-  return isOneCell ? [{ name, sheet: target.sheet, at: cellAddress(first.column, first.row) }] : [];
+  return target !== null && isOneCell(target) ? [{ name, sheet: target.sheet, at: rectangleText(target) }] : [];
 }
 
 async function readSheet(

@@ -1,5 +1,6 @@
 import { cellAddress } from "../../sheets/address";
 import type { CellErrorValue, Extent, ShownCell } from "../../sheets/calculated";
+import { filledAddresses } from "../../sheets/rectangle";
 import type { Look, StyleName } from "../../sheets/styles";
 import type { CellValue, SheetCell } from "../../sheets/workbook";
 import { isFormula } from "./ours";
@@ -64,7 +65,7 @@ export async function readCells(
 
 /** Cells that a formula fills stand there only for their looks; what they show is listed all the same. */
 function described(raw: ReadonlyMap<string, RawCell>, spills: ReadonlyMap<string, Extent>): Cells {
-  const filled = new Set([...spills].flatMap(([at, extent]) => filledBy(raw.get(at)!, extent)));
+  const filled = new Set([...spills].flatMap(([at, extent]) => filledAddresses(at, extent).slice(1)));
   const cells: SheetCell[] = [];
   const shown = new Map<string, ShownCell>();
   for (const [at, { formula, value, style, format }] of raw) {
@@ -77,14 +78,6 @@ function described(raw: ReadonlyMap<string, RawCell>, spills: ReadonlyMap<string
     else cells.push(isError(value) ? { ...look, formula: `=${value.error}` } : { ...look, value });
   }
   return { cells, shown };
-}
-
-function filledBy({ column, row }: RawCell, { rows, columns }: Extent): string[] {
-  const addresses: string[] = [];
-  for (let down = 0; down < rows; down++) {
-    for (let right = 0; right < columns; right++) addresses.push(cellAddress(column + right, row + down));
-  }
-  return addresses.slice(1);
 }
 
 const isError = (value: CellValue | CellErrorValue): value is CellErrorValue =>

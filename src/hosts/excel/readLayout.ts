@@ -1,5 +1,5 @@
 import type { Flag, PrintSetup, Sheet, SheetTable } from "../../sheets/workbook";
-import { isOfCells, withoutSheet } from "./areas";
+import { rectangleAt, withoutSheet } from "./rangeAt";
 import { linesOfPoints, widthOfPoints } from "./measures";
 
 export type Layout = Pick<Sheet, "columns" | "tallRows" | "frozen">;
@@ -45,7 +45,7 @@ export async function readFlags(context: Excel.RequestContext, sheet: Excel.Work
   }
   await context.sync();
   return flags.flatMap(({ range, text }) =>
-    range.isNullObject || !isOfCells(range.address) || text.rule.operator !== "Contains"
+    range.isNullObject || rectangleAt(range.address) === null || text.rule.operator !== "Contains"
       ? []
       : [{ range: withoutSheet(range.address), containsText: text.rule.text, style: "flag" as const }],
   );
@@ -78,12 +78,14 @@ export async function readPrint(
   );
   if (!isKnown || (pageLayout.paperSize !== "A4" && pageLayout.paperSize !== "Letter")) return undefined;
   const pagesHigh = pageLayout.zoom.verticalFitToPages;
-  const areas = area.isNullObject ? [] : area.address.split(",").filter(isOfCells);
+  const [printed, ...others] = area.isNullObject
+    ? []
+    : area.address.split(",").filter((one) => rectangleAt(one) !== null);
   return {
     paper: pageLayout.paperSize,
     landscape: pageLayout.orientation === "Landscape",
     ...(pagesHigh === undefined ? {} : { pagesHigh }),
     ...(rows.isNullObject ? {} : { titleRows: { first: rows.rowIndex + 1, last: rows.rowIndex + rows.rowCount } }),
-    ...(areas.length === 1 ? { area: withoutSheet(areas[0]!) } : {}),
+    ...(printed !== undefined && others.length === 0 ? { area: withoutSheet(printed) } : {}),
   };
 }

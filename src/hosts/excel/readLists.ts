@@ -1,7 +1,8 @@
 import { cellAddress } from "../../sheets/address";
 import type { ChoiceList } from "../../sheets/workbook";
-import { readReference } from "../file/places";
-import { addressOf, type Area, areaOf, isOfCells, rangeAt } from "./areas";
+import { readReference } from "../../sheets/rangeRef";
+import { columnsOf, isOneCell, placesIn, rowsOf, type Rectangle, rectangleText } from "../../sheets/rectangle";
+import { rangeAt, rectangleAt } from "./rangeAt";
 import { blocksOf } from "./blocks";
 
 const AT_ONCE = 500; // areas asked in one request
@@ -22,7 +23,7 @@ export async function readLists(
   await context.sync();
   if (special.isNullObject) return { lists: [], notes: new Map() };
   const found: Found[] = [];
-  let areas = special.address.split(",").filter(isOfCells).map(areaOf);
+  let areas = special.address.split(",").flatMap((one) => rectangleAt(one) ?? []);
   while (areas.length > 0) {
     const cutUp = await readAreas(context, sheet, areas.slice(0, AT_ONCE), found);
     areas = [...areas.slice(AT_ONCE), ...cutUp];
@@ -31,7 +32,7 @@ export async function readLists(
 }
 
 interface Found {
-  readonly area: Area;
+  readonly area: Rectangle;
   readonly source: string | null; // of a list
   readonly strict: boolean;
   readonly note: string;
@@ -41,16 +42,16 @@ interface Found {
 async function readAreas(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
-  areas: readonly Area[],
+  areas: readonly Rectangle[],
   found: Found[],
-): Promise<Area[]> {
+): Promise<Rectangle[]> {
   const rules = areas.map((area) => rangeAt(sheet, area).dataValidation);
   for (const rule of rules) rule.load("type,rule,prompt,errorAlert");
   await context.sync();
   return rules.flatMap(({ type, rule, prompt, errorAlert }, index) => {
     const area = areas[index]!;
     const isMixed = MIXED.has(type) || prompt == null || errorAlert == null;
-    if (isMixed && area.columns * area.rows > 1) return cut(area);
+    if (isMixed && !isOneCell(area)) return cut(area);
     const { source } = rule?.list ?? {};
     found.push({
       area,
@@ -64,15 +65,23 @@ async function readAreas(
 
 const MIXED = new Set<string>(["Inconsistent", "MixedCriteria"]);
 
-const cut = ({ column, row, columns, rows }: Area): Area[] =>
-  columns > 1
-    ? Array.from({ length: columns }, (_, right) => ({ column: column + right, row, columns: 1, rows }))
-    : Array.from({ length: rows }, (_, down) => ({ column, row: row + down, columns: 1, rows: 1 }));
+const cut = (area: Rectangle): Rectangle[] =>
+  area.left < area.right
+    ? Array.from({ length: columnsOf(area) }, (_, across) => ({
+        ...area,
+        left: area.left + across,
+        right: area.left + across,
+      }))
+    : Array.from({ length: rowsOf(area) }, (_, down) => ({ ...area, top: area.top + down, bottom: area.top + down }));
 
 /** Areas of one list that lie together are one again, however they were found. */
 async function listsOf(context: Excel.RequestContext, found: readonly Found[]): Promise<ChoiceList[]> {
   const cells = found.flatMap(({ area, source, strict }) =>
-    source === null ? [] : cellsOf(area).map((place) => ({ ...place, key: JSON.stringify([source, strict]) })),
+    source === null
+      ? []
+      : placesIn(area)
+          .flat()
+          .map((place) => ({ ...place, key: JSON.stringify([source, strict]) })),
   );
   const blocks = blocksOf(cells).map(({ key, ...area }) => {
     const [source, strict] = JSON.parse(key) as [string, boolean];
@@ -83,7 +92,7 @@ async function listsOf(context: Excel.RequestContext, found: readonly Found[]): 
   return blocks.flatMap(({ area, strict, source, range }) => {
     const written = source.startsWith("=") ? [] : source.split(",").map((choice) => choice.trim());
     const choices = (range?.values.flat().map(String) ?? written).filter((choice) => choice !== "");
-    return choices.length === 0 ? [] : [{ range: addressOf(area), choices, strict }];
+    return choices.length === 0 ? [] : [{ range: rectangleText(area), choices, strict }];
   });
 }
 
@@ -91,21 +100,16 @@ async function listsOf(context: Excel.RequestContext, found: readonly Found[]): 
 function rangeOf(context: Excel.RequestContext, source: string): Excel.Range | null {
   const reference = readReference(source);
   if (reference === null) return null;
-  const { first, last } = reference.area;
-  return context.workbook.worksheets
-    .getItem(reference.sheet)
-    .getRange(`${cellAddress(first.column, first.row)}:${cellAddress(last.column, last.row)}`);
+  return rangeAt(context.workbook.worksheets.getItem(reference.sheet), reference);
 }
-
-const cellsOf = ({ column, row, columns, rows }: Area): { column: number; row: number }[] =>
-  Array.from({ length: columns * rows }, (_, index) => ({
-    column: column + (index % columns),
-    row: row + Math.floor(index / columns),
-  }));
 
 const notesOf = (found: readonly Found[]): Map<string, string> =>
   new Map(
     found.flatMap(({ area, note }) =>
-      note === "" ? [] : cellsOf(area).map(({ column, row }): [string, string] => [cellAddress(column, row), note]),
+      note === ""
+        ? []
+        : placesIn(area)
+            .flat()
+            .map(({ column, row }): [string, string] => [cellAddress(column, row), note]),
     ),
   );

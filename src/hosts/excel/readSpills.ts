@@ -1,5 +1,6 @@
 import type { Extent } from "../../sheets/calculated";
-import { areaOf } from "./areas";
+import { columnsOf, isOneCell, rowsOf } from "../../sheets/rectangle";
+import { rectangleAt } from "./rangeAt";
 
 const AT_ONCE = 500; // formulas asked in one request
 
@@ -35,8 +36,8 @@ async function ask(
   for (const range of ranges) range.load("address");
   await context.sync();
   ranges.forEach((range, index) => {
-    if (range.isNullObject) return;
-    const { rows, columns } = areaOf(range.address);
-    if (rows * columns > 1) spills.set(formulas[index]!, { rows, columns });
+    const filled = range.isNullObject ? null : rectangleAt(range.address);
+    if (filled === null || isOneCell(filled)) return;
+    spills.set(formulas[index]!, { rows: rowsOf(filled), columns: columnsOf(filled) });
   });
 }

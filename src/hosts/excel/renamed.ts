@@ -1,6 +1,6 @@
 import { freeNames } from "../../sheets/freeName";
 import type { Sheet, Workbook } from "../../sheets/workbook";
-import { quoted } from "./areas";
+import { sheetPrefix } from "../../sheets/sheetPrefix";
 import type { Stock } from "./stock";
 
 /** The same workbook under names that are free beside what stands there already, in its formulas, too. */
@@ -34,7 +34,7 @@ function renamedIn(formula: string, sheets: ReadonlyMap<string, string>, names: 
   return formula.replace(PARTS, (all, inQuotes?: string, plain?: string, word?: string) => {
     const sheet = plain ?? inQuotes?.replaceAll("''", "'");
     const newSheet = sheet === undefined ? undefined : sheets.get(sheet);
-    if (newSheet !== undefined) return `${quoted(newSheet)}!`;
+    if (newSheet !== undefined) return sheetPrefix(newSheet);
     return (word === undefined ? undefined : names.get(word)) ?? all;
   });
 }

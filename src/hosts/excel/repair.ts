@@ -1,6 +1,8 @@
 import { cellAddress } from "../../sheets/address";
 import type { RepairOutcome, Watch } from "../host";
-import { type Area, quoted, rangeAt } from "./areas";
+import { placesIn, type Rectangle } from "../../sheets/rectangle";
+import { sheetPrefix } from "../../sheets/sheetPrefix";
+import { rangeAt } from "./rangeAt";
 import { blocksOf, type Keyed } from "./blocks";
 import { inOurForm, isFormula } from "./ours";
 import { readInBands } from "./readInBands";
@@ -16,7 +18,7 @@ export async function repair({ progress, signal }: Watch): Promise<RepairOutcome
     progress(done, names.length, name);
     const one = await Excel.run((context) => repairSheet(context, name));
     outcome.repaired += one.repaired;
-    outcome.stillWrong.push(...one.stillWrong.map((at) => `${quoted(name)}!${at}`));
+    outcome.stillWrong.push(...one.stillWrong.map((at) => `${sheetPrefix(name)}${at}`));
     if (one.isProtected) outcome.protectedSheets.push(name);
   }
   progress(names.length, names.length, "Done");
@@ -72,9 +74,7 @@ async function brokenCells(context: Excel.RequestContext, sheet: Excel.Worksheet
   return broken;
 }
 
-function formulasIn({ row, column, rows, columns }: Area, broken: readonly Broken[]): string[][] {
+function formulasIn(block: Rectangle, broken: readonly Broken[]): string[][] {
   const formulas = new Map(broken.map((cell) => [addressOfCell(cell), cell.formula]));
-  return Array.from({ length: rows }, (_, down) =>
-    Array.from({ length: columns }, (__, right) => formulas.get(cellAddress(column + right, row + down))!),
-  );
+  return placesIn(block).map((line) => line.map(({ column, row }) => formulas.get(cellAddress(column, row))!));
 }

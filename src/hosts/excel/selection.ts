@@ -1,5 +1,5 @@
 import type { InsertOutcome, Insertion } from "../host";
-import { withoutSheet } from "./areas";
+import { withoutSheet } from "./rangeAt";
 import { asLiteral } from "./literal";
 
 /** Several areas may be selected at once; the first stands for them. */

@@ -1,6 +1,6 @@
 import type { CopyKind, CopyOutcome, Watch } from "../host";
 import packageJson from "../../../package.json";
-import { quoted } from "./areas";
+import { sheetPrefix } from "../../sheets/sheetPrefix";
 import { base64 } from "./base64";
 import { sentenceOf } from "./faults";
 import { readBook } from "./readBook";
@@ -34,7 +34,7 @@ export async function shareCopy(kind: CopyKind, { progress, signal }: Watch): Pr
       name: copy.book.workbook.name,
       live: copy.live,
       fixed: copy.fixed.length,
-      untranslated: copy.untranslated.map(({ sheet, at, why }) => `${quoted(sheet)}!${at}: ${why}`),
+      untranslated: copy.untranslated.map(({ sheet, at, why }) => `${sheetPrefix(sheet)}${at}: ${why}`),
     };
   } catch (fault) {
     if (signal.aborted) return { made: false, why: "Cancelled: no copy was made." };

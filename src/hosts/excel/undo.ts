@@ -1,4 +1,4 @@
-import { readReference } from "../file/places";
+import { readReference } from "../../sheets/rangeRef";
 import type { Stock } from "./stock";
 
 /** An addition that is under way, and what is known of it by now. */

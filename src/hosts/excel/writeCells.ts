@@ -1,6 +1,7 @@
-import { placeOf } from "../../sheets/address";
+import { cellAddress, placeOf } from "../../sheets/address";
+import { placesIn } from "../../sheets/rectangle";
 import type { CellValue, Sheet } from "../../sheets/workbook";
-import { addressOf, rangeAt } from "./areas";
+import { rangeAt } from "./rangeAt";
 import { blocksOf } from "./blocks";
 import { asLiteral } from "./literal";
 
@@ -16,7 +17,7 @@ export function writeValues(sheet: Excel.Worksheet, { cells }: Pick<Sheet, "cell
   for (const { row, column, value } of filled) {
     matrix[row - 1]![column - 1] = typeof value === "string" ? asLiteral(value) : value;
   }
-  rangeAt(sheet, { column: 1, row: 1, columns, rows }).values = matrix;
+  rangeAt(sheet, { top: 1, left: 1, bottom: rows, right: columns }).values = matrix;
 }
 
 /** Enters the formulas, block by block, so that no cell is touched that a formula is going to fill. */
@@ -24,14 +25,8 @@ export function writeFormulas(sheet: Excel.Worksheet, { cells }: Pick<Sheet, "ce
   const formulas = new Map(cells.flatMap((cell) => ("formula" in cell ? [[cell.at, cell.formula]] : [])));
   const places = [...formulas.keys()].map((at) => ({ ...placeOf(at), key: "" }));
   for (const block of blocksOf(places)) {
-    rangeAt(sheet, block).formulas = cellsOf(block).map((row) => row.map((at) => formulas.get(at)!));
+    rangeAt(sheet, block).formulas = placesIn(block).map((line) =>
+      line.map(({ column, row }) => formulas.get(cellAddress(column, row))!),
+    );
   }
 }
-
-/** The addresses in a block, row by row. */
-const cellsOf = ({ column, row, columns, rows }: ReturnType<typeof blocksOf>[number]): string[][] =>
-  Array.from({ length: rows }, (_, down) =>
-    Array.from({ length: columns }, (__, right) =>
-      addressOf({ column: column + right, row: row + down, columns: 1, rows: 1 }),
-    ),
-  );

@@ -1,7 +1,8 @@
 import { placeOf } from "../../sheets/address";
+import { columnsOf, placesIn, type Rectangle, rowsOf } from "../../sheets/rectangle";
 import { type Look, lookOf } from "../../sheets/styles";
 import type { Flag, Sheet } from "../../sheets/workbook";
-import { rangeAt } from "./areas";
+import { rangeAt } from "./rangeAt";
 import { blocksOf } from "./blocks";
 import { BELOW, BOX, type Line } from "./lines";
 import { USUAL_SIZE } from "./measures";
@@ -13,19 +14,11 @@ export function writeLooks(sheet: Excel.Worksheet, { cells }: Pick<Sheet, "cells
   );
   for (const block of blocksOf(looks)) dress(rangeAt(sheet, block), JSON.parse(block.key) as Look, block);
   const formats = cells.flatMap(({ at, format }) => (format === undefined ? [] : [{ ...placeOf(at), key: format }]));
-  for (const { key, ...area } of blocksOf(formats)) {
-    rangeAt(sheet, area).numberFormat = Array.from({ length: area.rows }, () =>
-      new Array<string>(area.columns).fill(key),
-    );
-  }
+  for (const block of blocksOf(formats))
+    rangeAt(sheet, block).numberFormat = placesIn(block).map((line) => line.map(() => block.key));
 }
 
-interface Size {
-  readonly rows: number;
-  readonly columns: number;
-}
-
-function dress({ format }: Excel.Range, look: Look, size: Size): void {
+function dress({ format }: Excel.Range, look: Look, block: Rectangle): void {
   format.font.color = look.ink;
   format.font.size = look.size ?? USUAL_SIZE;
   if (look.bold) format.font.bold = true;
@@ -36,21 +29,21 @@ function dress({ format }: Excel.Range, look: Look, size: Size): void {
     format.wrapText = true;
     format.verticalAlignment = "Center";
   }
-  if (look.border !== undefined) rule(format.borders, look.border, size);
+  if (look.border !== undefined) rule(format.borders, look.border, block);
 }
 
 const alignments = { left: "Left", center: "Center", right: "Right" } as const;
 
 /** Lines between the cells of a block as well as around it: each of them is a box, or has its line below. */
-function rule(borders: Excel.RangeBorderCollection, border: "box" | "below", { rows, columns }: Size): void {
+function rule(borders: Excel.RangeBorderCollection, border: "box" | "below", block: Rectangle): void {
   const line = border === "box" ? BOX : BELOW;
   draw(borders.getItem("EdgeBottom"), line);
-  if (rows > 1) draw(borders.getItem("InsideHorizontal"), line);
+  if (rowsOf(block) > 1) draw(borders.getItem("InsideHorizontal"), line);
   if (border === "below") return;
   draw(borders.getItem("EdgeTop"), line);
   draw(borders.getItem("EdgeLeft"), line);
   draw(borders.getItem("EdgeRight"), line);
-  if (columns > 1) draw(borders.getItem("InsideVertical"), line);
+  if (columnsOf(block) > 1) draw(borders.getItem("InsideVertical"), line);
 }
 
 function draw(border: Excel.RangeBorder, { weight, ink }: Line): void {

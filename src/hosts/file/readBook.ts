@@ -1,10 +1,10 @@
 import type { Calculated, ShownCell } from "../../sheets/calculated";
 import type { CellName } from "../../sheets/workbook";
-import { cellAddress } from "../../sheets/address";
 import { FileRefusal } from "./fileRefusal";
 import { isBudget } from "./isBudget";
 import { isListsSheet } from "./listsSheet";
-import { type Area, areaText, readReference } from "./places";
+import { readReference } from "../../sheets/rangeRef";
+import { addressesIn, cellsIn, rectangleText } from "../../sheets/rectangle";
 import { counter } from "./read/cells";
 import { openPackage, type Package, relationId } from "./read/package";
 import type { TextsIn } from "./read/rules";
@@ -71,18 +71,15 @@ const MOST_CHOICES = 1e6; // cells looked at for all lists together
 function textsOf(sheets: readonly ReadSheet[]): TextsIn {
   const shown = new Map(sheets.map((sheet) => [sheet.name.toLowerCase(), sheet.shown]));
   let left = MOST_CHOICES;
-  return (name, { first, last }: Area) => {
-    const cells: ReadonlyMap<string, ShownCell> | undefined = shown.get(name.toLowerCase());
-    const size = (last.row - first.row + 1) * (last.column - first.column + 1);
-    const texts: string[] = [];
-    if (cells === undefined || size > left) return texts;
+  return (range) => {
+    const cells: ReadonlyMap<string, ShownCell> | undefined = shown.get(range.sheet.toLowerCase());
+    const size = cellsIn(range);
+    if (cells === undefined || size > left) return [];
     left -= size;
-    for (let row = first.row; row <= last.row; row++)
-      for (let column = first.column; column <= last.column; column++) {
-        const value = cells.get(cellAddress(column, row))?.value;
-        if (value != null && typeof value !== "object" && value !== "") texts.push(String(value));
-      }
-    return texts;
+    return addressesIn(range).flatMap((at) => {
+      const value = cells.get(at)?.value;
+      return value != null && typeof value !== "object" && value !== "" ? [String(value)] : [];
+    });
   };
 }
 
@@ -104,8 +101,8 @@ const namesOf = (root: XmlNode, sheets: ReadonlySet<string>): CellName[] =>
   definedNames(root).flatMap(({ attributes: { name, localSheetId }, text }) => {
     const reference = readReference(text);
     if (name === undefined || localSheetId !== undefined || reference === null) return [];
-    const { sheet, area } = reference;
-    return sheets.has(sheet) ? [{ name: fromFileText(name), sheet, at: areaText(area) }] : [];
+    const { sheet } = reference;
+    return sheets.has(sheet) ? [{ name: fromFileText(name), sheet, at: rectangleText(reference) }] : [];
   });
 
 function titleOf(file: Package): string | undefined {

@@ -1,7 +1,8 @@
 import { writeXlsx } from "hucre/xlsx";
 import type { Calculated } from "../../sheets/calculated";
 import type { CellName } from "../../sheets/workbook";
-import { absoluteArea, readArea } from "./places";
+import { rangeText } from "../../sheets/rangeRef";
+import { readRectangle } from "../../sheets/rectangle";
 import { checkBook } from "./write/check";
 import { finished } from "./write/finish";
 import { listsSheet, writtenLists } from "./write/lists";
@@ -18,8 +19,8 @@ export interface WriteOptions {
 
 /** A name; one of whole columns or rows has no place in a description. */
 function fileName({ name, sheet, at }: CellName) {
-  const area = readArea(at);
-  return area === null ? [] : [{ name, range: absoluteArea(sheet, area) }];
+  const area = readRectangle(at);
+  return area === null ? [] : [{ name, range: rangeText({ sheet, ...area }) }];
 }
 
 /**

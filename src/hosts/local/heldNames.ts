@@ -1,3 +1,4 @@
+import { sheetPrefix } from "../../sheets/sheetPrefix";
 import type { Workbook } from "../../sheets/workbook";
 
 /**
@@ -8,7 +9,7 @@ export function withHeldNames(workbook: Workbook): Workbook {
   const renamed = new Map(workbook.sheets.flatMap(({ name }) => (name.includes("'") ? [[name, held(name)]] : [])));
   if (renamed.size === 0) return workbook;
   const spelled = (code: string): string =>
-    [...renamed].reduce((written, [name, after]) => respell(written, quoted(name), quoted(after)), code);
+    [...renamed].reduce((written, [name, after]) => respell(written, sheetPrefix(name), sheetPrefix(after)), code);
   return {
     ...workbook,
     sheets: workbook.sheets.map((sheet) => ({
@@ -34,12 +35,9 @@ export function withHeldNames(workbook: Workbook): Workbook {
 
 const held = (name: string): string => name.replaceAll("'", "\u2019");
 
-/** A sheet's name as a formula may always write it. */
-export const quoted = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;
-
-/** Replaces a quoted sheet name where it refers to a sheet, not inside a text between double quotes. */
+/** Replaces a sheet's name where it refers to a sheet, not inside a text between double quotes. */
 const respell = (code: string, before: string, after: string): string =>
   code
     .split(/("(?:[^"]|"")*")/)
-    .map((part, index) => (index % 2 === 1 ? part : part.replaceAll(`${before}!`, `${after}!`)))
+    .map((part, index) => (index % 2 === 1 ? part : part.replaceAll(before, after)))
     .join("");

@@ -1,4 +1,5 @@
 import type { Calculated } from "../../sheets/calculated";
+import { sheetPrefix } from "../../sheets/sheetPrefix";
 import type { SheetHost } from "../host";
 import { addSheets } from "./addSheets";
 import { calculatedOf } from "./calculated";
@@ -56,6 +57,6 @@ const standingWrong = ({ workbook, shown }: Calculated): string[] =>
     cells.flatMap((cell) => {
       const value = shown.get(name)?.get(cell.at)?.value;
       const unnamed = typeof value === "object" && value?.error === "#NAME?";
-      return unnamed && "formula" in cell && /\bDUCT\./i.test(cell.formula) ? [`${name}!${cell.at}`] : [];
+      return unnamed && "formula" in cell && /\bDUCT\./i.test(cell.formula) ? [`${sheetPrefix(name)}${cell.at}`] : [];
     }),
   );

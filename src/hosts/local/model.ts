@@ -3,7 +3,8 @@ import type { StyleName } from "../../sheets/styles";
 import type { Sheet, SheetCell, Workbook } from "../../sheets/workbook";
 import { chartFigure } from "./charts";
 import { contentOf } from "./content";
-import { quoted, withHeldNames } from "./heldNames";
+import { withHeldNames } from "./heldNames";
+import { sheetPrefix } from "../../sheets/sheetPrefix";
 import type { Fact, Kept, Paper } from "./keptPlugin";
 import { gridBorder, gridStyle } from "./looks";
 import { cellSizes } from "./sizes";
@@ -90,7 +91,7 @@ export function gridData(described: Workbook, idOf = (index: number): string => 
     styles: styles.all,
     borders: borders.all,
     formats: formats.all,
-    namedRanges: Object.fromEntries(workbook.names.map(({ name, sheet, at }) => [name, `${quoted(sheet)}!${at}`])),
+    namedRanges: Object.fromEntries(workbook.names.map(({ name, sheet, at }) => [name, `${sheetPrefix(sheet)}${at}`])),
     kept: {
       title: workbook.name,
       facts: workbook.sheets.flatMap(factsOf),
@@ -113,7 +114,7 @@ const paperOf = ({ paper, landscape, pagesHigh }: Paper): Paper => ({
 });
 
 function factsOf({ name, cells, tables, print }: Sheet): Fact[] {
-  const on = (range: string): string => `${quoted(name)}!${range}`;
+  const on = (range: string): string => `${sheetPrefix(name)}${range}`;
   const { titleRows, area } = print ?? {};
   return [
     ...cells.flatMap(({ at, note }): Fact[] =>

@@ -1,6 +1,7 @@
 import packageJson from "../../../package.json";
 import { FileRefusal } from "../file/fileRefusal";
 import type { AddOutcome, CopyKind, CopyOutcome, Watch } from "../host";
+import { sheetPrefix } from "../../sheets/sheetPrefix";
 import { calculatedOf } from "./calculated";
 import type { Desk } from "./desk";
 import { nextTurn } from "./nextTurn";
@@ -30,7 +31,7 @@ export async function shareCopy(desk: Desk, kind: CopyKind, watch: Watch): Promi
       name,
       live: copy.live,
       fixed: copy.fixed.length,
-      untranslated: copy.untranslated.map(({ sheet, at, why }) => `${sheet}!${at}: ${why}`),
+      untranslated: copy.untranslated.map(({ sheet, at, why }) => `${sheetPrefix(sheet)}${at}: ${why}`),
     };
   } catch (error) {
     if (error instanceof FileRefusal) return { made: false, why: error.message };

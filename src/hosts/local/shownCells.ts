@@ -1,5 +1,6 @@
 import { cellAddress } from "../../sheets/address";
 import type { CellErrorValue, ShownCell } from "../../sheets/calculated";
+import { rectangleText } from "../../sheets/rectangle";
 import type { CellPosition, GridModel } from "./grid";
 import { excelName } from "./values";
 
@@ -8,11 +9,9 @@ type GridCell = ReturnType<Getters["getCells"]>[number];
 
 export const atOf = ({ col, row }: Pick<CellPosition, "col" | "row">): string => cellAddress(col + 1, row + 1);
 
-/** A range without its sheet and without signs of dollars; a single cell as such. */
-export function rangeOf({ left, top, right, bottom }: Zone): string {
-  const [first, last] = [atOf({ col: left, row: top }), atOf({ col: right, row: bottom })];
-  return first === last ? first : `${first}:${last}`;
-}
+/** A range without its sheet and without signs of dollars; a single cell as such. The grid counts from 0. */
+export const rangeOf = ({ left, top, right, bottom }: Zone): string =>
+  rectangleText({ left: left + 1, top: top + 1, right: right + 1, bottom: bottom + 1 });
 
 type Zone = ReturnType<Getters["getSelectedZone"]>;
 

@@ -1,6 +1,6 @@
 import { columnLetters } from "../../sheets/address";
-import type { RangeRef } from "../formula/rangeRef";
-import { cellText, numberText, quotedText, rangeText } from "../references";
+import { numberText, quotedText } from "../references";
+import { cellText, rangeText, type RangeRef } from "../../sheets/rangeRef";
 
 /** One column of a block of workings: its heading, what stands above its first and below its last row, and its formula per row. */
 export interface BlockColumn<Name extends string> {

@@ -4,7 +4,7 @@ import { PLAIN_END } from "../../reference/lossFamilies";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
 import { onAnySheet } from "../formula/ranges";
 import { numberText } from "../references";
-import type { RangeRef } from "../formula/rangeRef";
+import type { RangeRef } from "../../sheets/rangeRef";
 import type { Argument, CallContext, Translation, Translator } from "../translate/translation";
 import { fixed } from "../translate/translation";
 import { unitsOf } from "../translate/unitsOf";

@@ -1,7 +1,6 @@
 import { plain } from "../../core/naming/findNamed";
 import { type RunColumn, runColumns } from "../../reference/runColumns";
-import { cellText } from "../references";
-import type { RangeRef } from "../formula/rangeRef";
+import { cellText, type RangeRef } from "../../sheets/rangeRef";
 import type { ShownValue } from "../translate/translation";
 
 /** What a clean filter would lose concerns GAINS alone. */

@@ -1,8 +1,8 @@
 import type { Calculated } from "../../sheets/calculated";
 import type { Sheet, SheetCell } from "../../sheets/workbook";
 import type { Original } from "../originals";
-import { cellAddress, placeOf } from "../../sheets/address";
-import type { RangeRef } from "../formula/rangeRef";
+import { addressesIn, rectangleOf } from "../../sheets/rectangle";
+import type { RangeRef } from "../../sheets/rangeRef";
 import { quotedText } from "../references";
 import { callsBehind } from "./callsBehind";
 import type { CellIndex } from "./cellIndex";
@@ -69,12 +69,7 @@ const comparesSomething = ({ formula }: FixedCall): boolean => !/^=[^()]*\(\s*\)
 /** Cells of a sheet in which something stands, and those under a chart. */
 function takenIn(sheet: Sheet): Set<string> {
   const taken = new Set(sheet.cells.flatMap((cell) => ("value" in cell && cell.value === null ? [] : [cell.at])));
-  for (const { over } of sheet.charts ?? []) {
-    const [first, last] = over.split(":").map((at) => placeOf(at));
-    if (first === undefined || last === undefined) continue;
-    for (let row = first.row; row <= last.row; row++)
-      for (let column = first.column; column <= last.column; column++) taken.add(cellAddress(column, row));
-  }
+  for (const { over } of sheet.charts ?? []) for (const at of addressesIn(rectangleOf(over))) taken.add(at);
   return taken;
 }
 

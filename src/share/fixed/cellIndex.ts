@@ -2,8 +2,7 @@ import { parseA1Ref } from "@borgar/fx";
 import { cellAddress, placeOf } from "../../sheets/address";
 import type { Calculated } from "../../sheets/calculated";
 import type { SheetCell } from "../../sheets/workbook";
-import { readRange } from "../formula/ranges";
-import type { RangeRef } from "../formula/rangeRef";
+import { type RangeRef, readRange } from "../../sheets/rangeRef";
 
 /** Where things stand in a book, found by sheet and address. */
 export interface CellIndex {

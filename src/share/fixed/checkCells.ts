@@ -1,5 +1,5 @@
 import { cellAddress, placeOf } from "../../sheets/address";
-import type { RangeRef } from "../formula/rangeRef";
+import type { RangeRef } from "../../sheets/rangeRef";
 import type { FixedCall } from "./fixedCall";
 
 /**

@@ -1,7 +1,6 @@
 import { tokenize } from "@borgar/fx";
 import { cellAddress } from "../../sheets/address";
-import { readRange } from "../formula/ranges";
-import type { RangeRef } from "../formula/rangeRef";
+import { type RangeRef, readRange } from "../../sheets/rangeRef";
 import type { CellIndex } from "./cellIndex";
 
 /** What a formula uses: cells that somebody typed (or left blank), and cells it takes that are computed. */

@@ -1,5 +1,5 @@
 import { placeOf } from "../../sheets/address";
-import type { RangeRef } from "../formula/rangeRef";
+import type { RangeRef } from "../../sheets/rangeRef";
 import { keyParts } from "./reach";
 
 /** Cells gathered into as few rectangles as a plain rule gives: runs down a column, then equal runs side by side. */

@@ -1,10 +1,10 @@
 import { cellAddress, placeOf } from "../../sheets/address";
 import { MOST_COLUMNS, MOST_ROWS } from "../../sheets/extent";
 import type { Sheet, SheetCell } from "../../sheets/workbook";
-import { readRange } from "../formula/ranges";
+import { readRange } from "../../sheets/rangeRef";
 import { reachesOutside } from "../outside";
 import { COLUMNS, rangesIn, withRanges } from "../originals";
-import { filledAddresses } from "../translateSheets";
+import { filledAddresses } from "../../sheets/rectangle";
 import { sheetsIn } from "./sheetsIn";
 import { whyNotRevived } from "./whyNotRevived";
 

@@ -1,5 +1,5 @@
 import type { Quantity, UnitSystem } from "../../reference/quantities";
-import { cellOf, columnsOf, isOneCell, rowsOf } from "../formula/ranges";
+import { cellOf } from "../formula/ranges";
 import { both, fromSIText, isBlankOrZero, NO_ANSWER } from "./expressions/text";
 import {
   type Argument,
@@ -10,6 +10,7 @@ import {
   type Translator,
 } from "./translation";
 import { unitsOf } from "./unitsOf";
+import { columnsOf, isOneCell, rowsOf } from "../../sheets/rectangle";
 
 /** One cell of an argument as a formula writes it. */
 export interface Element {

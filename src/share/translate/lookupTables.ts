@@ -2,9 +2,9 @@ import { cellAddress, columnLetters } from "../../sheets/address";
 import { formula, input, text } from "../../sheets/cells";
 import type { UnitSystem } from "../../reference/quantities";
 import type { Sheet, SheetCell } from "../../sheets/workbook";
-import { sheetPrefix } from "../formula/ranges";
-import { blocks, type BlockName } from "./tableBlocks/blocks";
+import { type BlockName, blocks } from "./tableBlocks/blocks";
 import type { BlockCell, BlockPlace, TableBlock } from "./tableBlocks/block";
+import { sheetPrefix } from "../../sheets/sheetPrefix";
 
 /**
  * The tables that a copy carries, so that its formulas can look things up and a reader can change a figure. A table comes

@@ -1,7 +1,8 @@
 import { type Token, tokenize } from "@borgar/fx";
 import type { Extent } from "../../sheets/calculated";
-import { cellOf, columnsOf, isOneCell, readRange, rowsOf } from "../formula/ranges";
-import type { RangeRef } from "../formula/rangeRef";
+import { cellOf } from "../formula/ranges";
+import { type RangeRef, readRange } from "../../sheets/rangeRef";
+import { columnsOf, isOneCell, rowsOf } from "../../sheets/rectangle";
 
 /** A formula over ranges that has no plain formula for each of its cells; the message says why. */
 export class NotPlain extends Error {

@@ -1,7 +1,6 @@
 import { cellAddress } from "../../sheets/address";
 import type { Calculated, Extent } from "../../sheets/calculated";
-import { readRange } from "../formula/ranges";
-import type { RangeRef } from "../formula/rangeRef";
+import { type RangeRef, readRange } from "../../sheets/rangeRef";
 import type { ShownValue } from "./translation";
 
 /** What the cells of a book show while it is translated. */

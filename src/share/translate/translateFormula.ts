@@ -1,11 +1,11 @@
-import { columnsOf, onAnySheet, readRange, rowsOf } from "../formula/ranges";
+import { onAnySheet } from "../formula/ranges";
 import { formulaTree, isNothing, type OurCall, type Piece, UnreadableFormula } from "../formula/tree";
-import { rangeText } from "../references";
+import { type RangeRef, rangeText, readRange } from "../../sheets/rangeRef";
 import type { ShownReader } from "./shownReader";
 import { NotPlain, perCell, shapeOf } from "./perCell";
 import { translators as ourTranslators } from "./translators";
-import type { RangeRef } from "../formula/rangeRef";
 import type { Argument, CallContext, ShownValue, Translation, Translator } from "./translation";
+import { columnsOf, rowsOf } from "../../sheets/rectangle";
 
 /** What a formula becomes. */
 export type FormulaTranslation =

@@ -1,6 +1,6 @@
 import type { CellErrorValue, Extent } from "../../sheets/calculated";
 import type { CellValue } from "../../sheets/workbook";
-import type { RangeRef } from "../formula/rangeRef";
+import type { RangeRef } from "../../sheets/rangeRef";
 import type { LookupTables } from "./lookupTables";
 import type { Workings } from "./workings";
 

@@ -1,8 +1,9 @@
 import { cellAddress } from "../../sheets/address";
 import { formula, text } from "../../sheets/cells";
 import type { Sheet, SheetCell } from "../../sheets/workbook";
-import { onAnySheet, sheetPrefix } from "../formula/ranges";
-import type { RangeRef } from "../formula/rangeRef";
+import { onAnySheet } from "../formula/ranges";
+import type { RangeRef } from "../../sheets/rangeRef";
+import { sheetPrefix } from "../../sheets/sheetPrefix";
 
 /** Helper cells that a translation needs, on a sheet of their own, each place below the one before. */
 export interface Workings {

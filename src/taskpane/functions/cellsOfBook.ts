@@ -1,5 +1,7 @@
-import { cellAddress, placeOf } from "../../sheets/address";
+import { cellAddress } from "../../sheets/address";
 import type { Calculated } from "../../sheets/calculated";
+import { readRange } from "../../sheets/rangeRef";
+import { cellsIn, placesIn } from "../../sheets/rectangle";
 import type { Cell, Matrix } from "./answering";
 
 const MOST = 20_000; // cells: a whole column is no argument
@@ -8,25 +10,14 @@ const MOST = 20_000; // cells: a whole column is no argument
 export function cellsOfBook({ workbook, shown }: Calculated, reference: string): Matrix | null {
   const named = workbook.names.find(({ name }) => name.toLowerCase() === reference.toLowerCase());
   if (named !== undefined) return [[cellOf(shown.get(named.sheet)?.get(named.at)?.value)]];
-  const match = /^(?:(.+)!)?([^!]+)$/.exec(reference)!;
-  const wanted = match[1]?.replace(/^'(.*)'$/, "$1").replaceAll("''", "'");
   const sheets = workbook.sheets.map(({ name }) => name);
-  const sheet =
-    wanted === undefined
-      ? sheets.length === 1
-        ? sheets[0]
-        : undefined
-      : sheets.find((name) => name.toLowerCase() === wanted.toLowerCase());
-  if (sheet === undefined) return null;
-  const [first, last] = match[2]!.replaceAll("$", "").toUpperCase().split(":").map(placeOf);
-  const from = first!;
-  const to = last ?? from;
-  if (to.row < from.row || to.column < from.column) return null;
-  if ((to.row - from.row + 1) * (to.column - from.column + 1) > MOST) return null;
-  return Array.from({ length: to.row - from.row + 1 }, (_, down) =>
-    Array.from({ length: to.column - from.column + 1 }, (__, across) =>
-      cellOf(shown.get(sheet)?.get(cellAddress(from.column + across, from.row + down))?.value),
-    ),
+  const [only, ...others] = sheets;
+  const range = readRange(reference, others.length === 0 ? (only ?? "") : ""); // of several sheets it must name one
+  const sheet = sheets.find((name) => name.toLowerCase() === range?.sheet.toLowerCase());
+  if (range === null || sheet === undefined || cellsIn(range) > MOST) return null;
+  const cells = shown.get(sheet);
+  return placesIn(range).map((line) =>
+    line.map(({ column, row }) => cellOf(cells?.get(cellAddress(column, row))?.value)),
   );
 }
 

@@ -1,5 +1,6 @@
-import { columnLetters } from "../../sheets/address";
 import type { Calculated } from "../../sheets/calculated";
+import { rectangleText } from "../../sheets/rectangle";
+import { sheetPrefix } from "../../sheets/sheetPrefix";
 import { curvesIn } from "../check/curves";
 import { runsIn } from "../check/runs";
 import type { FoundTable } from "../check/tablesIn";
@@ -25,7 +26,6 @@ export function suggestedRange(parameter: string, book: Calculated | null): stri
 }
 
 function rangeOf({ sheet, headerRow, headers }: FoundTable, lastRow: number): string {
-  const [first, last] = [headers[0]!.column, headers.at(-1)!.column];
-  const name = /^[\p{L}_][\p{L}\p{N}_]*$/u.test(sheet) ? sheet : `'${sheet.replaceAll("'", "''")}'`;
-  return `${name}!${columnLetters(first)}${headerRow}:${columnLetters(last)}${lastRow}`;
+  const [left, right] = [headers[0]!.column, headers.at(-1)!.column];
+  return `${sheetPrefix(sheet)}${rectangleText({ top: headerRow, left, bottom: lastRow, right })}`;
 }

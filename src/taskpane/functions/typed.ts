@@ -1,3 +1,4 @@
+import { readRange } from "../../sheets/rangeRef";
 import type { CellName } from "../../sheets/workbook";
 import type { Cell, Matrix } from "./answering";
 
@@ -7,9 +8,6 @@ export type Typed =
   | { readonly kind: "value"; readonly value: string | number }
   | { readonly kind: "cells"; readonly reference: string };
 
-const CELL = String.raw`\$?[A-Za-z]{1,3}\$?[1-9]\d{0,6}`;
-const SHEET = String.raw`(?:'(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_.]*)!`;
-const REFERENCE = new RegExp(`^(?:${SHEET})?${CELL}(?::${CELL})?$`, "u");
 const NUMBER = /^[-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[-+]?\d+)?$/i;
 
 export function readTyped(text: string, names: readonly CellName[]): Typed {
@@ -17,7 +15,7 @@ export function readTyped(text: string, names: readonly CellName[]): Typed {
   if (trimmed === "") return { kind: "nothing" };
   if (NUMBER.test(trimmed)) return { kind: "value", value: Number(trimmed.replace(",", ".")) };
   const isName = names.some(({ name }) => name.toLowerCase() === trimmed.toLowerCase());
-  if (isName || REFERENCE.test(trimmed)) return { kind: "cells", reference: trimmed };
+  if (isName || readRange(trimmed, "") !== null) return { kind: "cells", reference: trimmed };
   const unquoted = /^"(.*)"$/.exec(trimmed)?.[1] ?? trimmed;
   return { kind: "value", value: unquoted };
 }

@@ -5,7 +5,8 @@
 import { tokenize } from "@borgar/fx";
 import ExcelJS from "exceljs";
 import { calculate } from "../../../scripts/calculate";
-import { readArea, readReference } from "../../../src/hosts/file/places";
+import { readRange } from "../../../src/sheets/rangeRef";
+import { placesIn } from "../../../src/sheets/rectangle";
 import { writeBook } from "../../../src/hosts/file/writeBook";
 import { cellAddress, placeOf } from "../../../src/sheets/address";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
@@ -69,12 +70,9 @@ function matrixOf(book: ExcelJS.Workbook, sheet: string, argument: string): unkn
   if (/^-?[\d.]+$/.test(argument)) return [[Number(argument)]];
   if (argument.startsWith('"')) return [[argument.slice(1, -1).replaceAll('""', '"')]];
   const named = book.definedNames.getRanges(argument).ranges[0];
-  const reference = readReference(named ?? argument) ?? { sheet, area: readArea(argument)! };
-  const { first, last } = reference.area;
-  return Array.from({ length: last.row - first.row + 1 }, (_, down) =>
-    Array.from({ length: last.column - first.column + 1 }, (__, across) =>
-      valueOf(book.getWorksheet(reference.sheet)!.getCell(first.row + down, first.column + across)),
-    ),
+  const range = readRange(named ?? argument, sheet)!;
+  return placesIn(range).map((line) =>
+    line.map(({ row, column }) => valueOf(book.getWorksheet(range.sheet)!.getCell(row, column))),
   );
 }
 

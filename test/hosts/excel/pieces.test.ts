@@ -1,10 +1,11 @@
 import fc from "fast-check";
-import { addressOf, areaOf, quoted } from "../../../src/hosts/excel/areas";
 import { base64 } from "../../../src/hosts/excel/base64";
 import { blocksOf } from "../../../src/hosts/excel/blocks";
 import { asLiteral } from "../../../src/hosts/excel/literal";
 import { linesOfPoints, pointsOfLines, pointsOfWidth, widthOfPoints } from "../../../src/hosts/excel/measures";
 import { callsOurs, inOurForm } from "../../../src/hosts/excel/ours";
+import { rectangleAt } from "../../../src/hosts/excel/rangeAt";
+import { placesIn } from "../../../src/sheets/rectangle";
 
 describe("blocksOf", () => {
   const cells = fc.uniqueArray(
@@ -19,12 +20,10 @@ describe("blocksOf", () => {
   test("covers each cell once with a block of its key, and no other cell", () => {
     fc.assert(
       fc.property(cells, (all) => {
-        const covered = blocksOf(all).flatMap(({ column, row, columns, rows, key }) =>
-          Array.from({ length: columns * rows }, (_, index) => ({
-            column: column + (index % columns),
-            row: row + Math.floor(index / columns),
-            key,
-          })),
+        const covered = blocksOf(all).flatMap(({ key, ...block }) =>
+          placesIn(block)
+            .flat()
+            .map((place) => ({ ...place, key })),
         );
         const inOrder = (list: typeof covered) => list.map(({ column, row, key }) => `${row} ${column} ${key}`).sort();
         expect(inOrder(covered)).toEqual(inOrder(all));
@@ -38,7 +37,7 @@ describe("blocksOf", () => {
       row: 5 + Math.floor(index / 3),
       key: "",
     }));
-    expect(blocksOf(all)).toEqual([{ column: 2, row: 5, columns: 3, rows: 4, key: "" }]);
+    expect(blocksOf(all)).toEqual([{ top: 5, left: 2, bottom: 8, right: 4, key: "" }]);
   });
 });
 
@@ -108,22 +107,12 @@ describe("inOurForm", () => {
   });
 });
 
-describe("areas", () => {
-  test.each(["B4", "B4:C9", "AA10:AB10"])("%s is read and written", (address) => {
-    expect(addressOf(areaOf(address))).toBe(address);
+describe("rectangleAt", () => {
+  test("passes over a sheet's name and dollar signs", () => {
+    expect(rectangleAt("'It''s a sheet!'!$B$4:$C$9")).toEqual({ top: 4, left: 2, bottom: 9, right: 3 });
   });
 
-  test("a sheet's name before it and dollar signs are passed over", () => {
-    expect(areaOf("'It''s a sheet!'!$B$4:$C$9")).toEqual({ column: 2, row: 4, columns: 2, rows: 6 });
-  });
-
-  test.each([
-    ["Runs", "Runs"],
-    ["My runs", "'My runs'"],
-    ["It's", "'It''s'"],
-  ])("the sheet %s is written %s", (name, written) => {
-    expect(quoted(name)).toBe(written);
-  });
+  test.each(["Runs!A:C", "Runs!3:5"])("finds no end in %s", (address) => expect(rectangleAt(address)).toBeNull());
 });
 
 test("base64 says the same as the language's own, over more bytes than go at once", () => {

@@ -130,9 +130,9 @@ describe("the parts of a file", () => {
     );
   });
 
-  test("paper, title rows and the printed range are set, with the sheets' names in quotes", () => {
-    expect(part("xl/workbook.xml")).toContain("'Runs'!$A$1:$G$20");
-    expect(part("xl/workbook.xml")).toContain("'Runs'!$3:$3");
+  test("paper, title rows and the printed range are set, each with its sheet's name", () => {
+    expect(part("xl/workbook.xml")).toContain("Runs!$A$1:$G$20");
+    expect(part("xl/workbook.xml")).toContain("Runs!$3:$3");
     const [landscape, portrait] = ["sheet1", "sheet2"].map((name) => part(`xl/worksheets/${name}.xml`));
     expect(landscape).toMatch(/<pageSetup paperSize="9" orientation="landscape" fitToWidth="1" fitToHeight="0"\/>/);
     expect(portrait).toMatch(/<pageSetup paperSize="1" orientation="portrait" fitToWidth="1" fitToHeight="2"\/>/);

@@ -52,7 +52,7 @@ test("an answer over a range is one formula for each of its cells, each with its
 });
 
 test("arguments from other sheets keep their sheet's name", () => {
-  expect(formulasOf("=DUCT.AREA('One'!B1:B2,,units)", "Two")[1]![0]).toContain("'One'!B2");
+  expect(formulasOf("=DUCT.AREA(One!B1:B2,,units)", "Two")[1]![0]).toContain("One!B2");
 });
 
 test("an array inside a larger formula goes to the workings", () => {
@@ -60,7 +60,7 @@ test("an array inside a larger formula goes to the workings", () => {
   const translation = translated("=MAX(DUCT.AREA(B1:B2,,units))", "One", workings);
   expect(translation).toEqual({
     kind: "cells",
-    formulas: [["=MAX('Workings'!$A$4:$A$5)"]],
+    formulas: [["=MAX(Workings!$A$4:$A$5)"]],
     functions: ["AREA"],
   });
   const placed = workings.sheet.cells.flatMap((cell) => ("formula" in cell ? [cell.at] : []));
@@ -73,7 +73,7 @@ test("a text in a branch fills the first cell only, where the other branch is an
 });
 
 test("what a formula fills is spelt out, since nothing spills in a copy", () => {
-  expect(formulasOf("=SUM(D1#)*DUCT.AREA(B1,,units)")[0]![0]).toMatch(/^=SUM\('One'!\$D\$1:\$D\$2\)\*\(/);
+  expect(formulasOf("=SUM(D1#)*DUCT.AREA(B1,,units)")[0]![0]).toMatch(/^=SUM\(One!\$D\$1:\$D\$2\)\*\(/);
 });
 
 test.each([
@@ -126,7 +126,7 @@ test("what stands in the workings is written for their sheet", () => {
   const workings = newWorkings();
   translated("=MAX(DUCT.AREA(B1:B2,,units))", "One", workings);
   const placed = workings.sheet.cells.flatMap((cell) => ("formula" in cell ? [cell.formula] : []));
-  expect(placed.map((code) => /'One'!B\d/.exec(code)?.[0])).toEqual(["'One'!B1", "'One'!B2"]);
+  expect(placed.map((code) => /One!B\d/.exec(code)?.[0])).toEqual(["One!B1", "One!B2"]);
   expect(placed.join()).not.toMatch(/[^!]\bB\d/);
 });
 
@@ -180,7 +180,7 @@ test("an answer has the shape of its ranges together", () => {
 });
 
 test("a row of answers inside a larger formula goes to the workings, too", () =>
-  expect(formulasOf("=MAX(DUCT.AREA(B1:C1))")).toEqual([["=MAX('Workings'!$A$4:$B$4)"]]));
+  expect(formulasOf("=MAX(DUCT.AREA(B1:C1))")).toEqual([["=MAX(Workings!$A$4:$B$4)"]]));
 
 test("only a text that is a branch of IF stands in one cell alone", () => {
   const second = (code: string): string => formulasOf(code)[1]![0]!;

@@ -33,7 +33,7 @@ test.each([
   ["Faults!A1:C1", [["#NAME?", 3, null]]],
   ["B9", null], // nobody knows which sheet
   ["Elsewhere!A1", null],
-  ["Runs!C9:B8", null],
+  ["Runs!C9:B9", [["saw", "main"]]], // any two corners, as in a sheet
   ["Runs!A1:ZZ9999", null],
 ])("%s holds %j", (reference, cells) => expect(cellsOfBook(book, reference)).toEqual(cells));
 
@@ -46,4 +46,6 @@ test("the form offers the runs and the curve of the open book, wherever they sta
   expect(suggestedRange("curve", book)).toBe("'My fan'!A1:B3");
   expect(suggestedRange("airflow", book)).toBeNull();
   expect(suggestedRange("runs", null)).toBeNull();
+  const named = bookOf({ Q1: { rows: soundRuns, at: { column: 2, row: 8 } } });
+  expect(suggestedRange("runs", named)).toBe("'Q1'!B8:J11"); // Q1!B8:J11 would begin at the cell Q1
 });

@@ -1,7 +1,8 @@
 import type { CellErrorValue, Extent, ShownCell } from "../../../sheets/calculated";
 import type { CellValue, SheetCell } from "../../../sheets/workbook";
 import { FileRefusal, TOO_LARGE } from "../fileRefusal";
-import { addressOf, type Place, readArea, readPlace } from "../places";
+import { cellAddress, type Place, readPlace } from "../../../sheets/address";
+import { columnsOf, isOneCell, readRectangle, rowsOf } from "../../../sheets/rectangle";
 import { fromStored } from "../storedFormula";
 import { fromFileText } from "../xlsxText";
 import { formulaAt, relativeFormula } from "./sharedFormula";
@@ -56,7 +57,7 @@ export function cellReader(texts: readonly string[], styles: Styles, count: Coun
     if (row.name !== "row") return;
     count.cell();
     const here = place(node, row);
-    const at = addressOf(here);
+    const at = cellAddress(here.column, here.row);
     const value = readValue(node, texts);
     const { look, format } = styles.ofCell(numberOf(node.attributes.s) ?? 0);
     const written = child(node, "f");
@@ -86,7 +87,7 @@ function placeReader(): (node: XmlNode, row: XmlNode) => Place {
       column = 0;
       current = row;
     }
-    const here = readPlace(node.attributes.r ?? addressOf({ column: column + 1, row: rowNumber }));
+    const here = readPlace(node.attributes.r ?? cellAddress(column + 1, rowNumber));
     if (here === null) throw new FileRefusal("This file has a cell that lies outside its sheet.");
     column = here.column;
     return here;
@@ -140,13 +141,9 @@ function readFormula(node: XmlNode, at: string, shared: Map<string, string>, cou
 }
 
 function extentOf(node: XmlNode, here: Place): Extent | undefined {
-  const area = node.attributes.t === "array" ? readArea(node.attributes.ref ?? "") : null;
-  if (area === null || area.first.row !== here.row || area.first.column !== here.column) return undefined;
-  const extent = {
-    rows: area.last.row - area.first.row + 1,
-    columns: area.last.column - area.first.column + 1,
-  };
-  return extent.rows * extent.columns === 1 ? undefined : extent;
+  const filled = node.attributes.t === "array" ? readRectangle(node.attributes.ref ?? "") : null;
+  if (filled === null || filled.top !== here.row || filled.left !== here.column) return undefined;
+  return isOneCell(filled) ? undefined : { rows: rowsOf(filled), columns: columnsOf(filled) };
 }
 
 /** The cells beside its own that a formula fills; they count like any other. */
@@ -155,7 +152,7 @@ function filledBy({ row, column }: Place, { rows, columns }: Extent, count: Coun
   for (let down = 0; down < rows; down++)
     for (let across = 0; across < columns; across++) {
       count.cell();
-      if (down + across > 0) places.push(addressOf({ row: row + down, column: column + across }));
+      if (down + across > 0) places.push(cellAddress(column + across, row + down));
     }
   return places;
 }

@@ -1,5 +1,6 @@
 import type { Chart, Series } from "../../../sheets/workbook";
-import { areaText, readReference } from "../places";
+import { readReference } from "../../../sheets/rangeRef";
+import { rectangleText } from "../../../sheets/rectangle";
 import { fromFileText } from "../xlsxText";
 import type { Package } from "./package";
 import { relationId } from "./package";
@@ -31,9 +32,9 @@ function coveredBy(anchor: XmlNode): string | null {
   if (column === undefined || row === undefined || endColumn === undefined || endRow === undefined) return null;
   // the format names the cell in which the chart ends; ours end at its upper left corner
   const within = (name: string): boolean => (at("to", name) ?? 0) > 0;
-  const last = { column: endColumn + (within("colOff") ? 1 : 0), row: endRow + (within("rowOff") ? 1 : 0) };
-  if (last.column < column + 1 || last.row < row + 1) return null;
-  return areaText({ first: { column: column + 1, row: row + 1 }, last });
+  const [right, bottom] = [endColumn + (within("colOff") ? 1 : 0), endRow + (within("rowOff") ? 1 : 0)];
+  if (right < column + 1 || bottom < row + 1) return null;
+  return rectangleText({ top: row + 1, left: column + 1, bottom, right });
 }
 
 function chartIn(space: XmlNode, over: string, sheetName: string): Chart[] {
@@ -64,7 +65,7 @@ function rangeOf(node: XmlNode | undefined, sheetName: string): string | null {
   const reference = formula === undefined ? null : readReference(formula);
   return reference === null || reference.sheet.toLowerCase() !== sheetName.toLowerCase()
     ? null
-    : areaText(reference.area);
+    : rectangleText(reference);
 }
 
 /** A series' name is written out, or kept with the cell that it comes from. */

@@ -1,5 +1,6 @@
 import type { PrintSetup } from "../../../sheets/workbook";
-import { areaText, readReference } from "../places";
+import { readReference } from "../../../sheets/rangeRef";
+import { rectangleText } from "../../../sheets/rectangle";
 import { child, down, isOn, type XmlNode } from "./xml";
 
 const LETTER = "1"; // the format's number of that paper
@@ -12,13 +13,13 @@ const LETTER = "1"; // the format's number of that paper
 export function printOf(root: XmlNode, printed: ReadonlyMap<string, string>): PrintSetup | undefined {
   if (!isOn(down(root, "sheetPr", "pageSetUpPr")?.attributes.fitToPage)) return undefined;
   const { paperSize, orientation, fitToHeight = "1" } = child(root, "pageSetup")?.attributes ?? {};
-  const area = readReference(printed.get("_xlnm.Print_Area") ?? "")?.area;
+  const area = readReference(printed.get("_xlnm.Print_Area") ?? "");
   const rows = /\$?(\d+):\$?(\d+)$/.exec(printed.get("_xlnm.Print_Titles") ?? "");
   return {
     paper: paperSize === LETTER ? "Letter" : "A4",
     landscape: orientation === "landscape",
     ...(Number(fitToHeight) >= 1 ? { pagesHigh: Number(fitToHeight) } : {}),
     ...(rows === null ? {} : { titleRows: { first: Number(rows[1]), last: Number(rows[2]) } }),
-    ...(area === undefined ? {} : { area: areaText(area) }),
+    ...(area === null ? {} : { area: rectangleText(area) }),
   };
 }

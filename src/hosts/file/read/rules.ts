@@ -1,13 +1,14 @@
 import type { ChoiceList, Flag } from "../../../sheets/workbook";
-import { type Area, areaText, readArea, readReference } from "../places";
+import { type RangeRef, readRange } from "../../../sheets/rangeRef";
+import { readRectangle, rectangleText } from "../../../sheets/rectangle";
 import { fromFileText } from "../xlsxText";
 import { flagStyleOf } from "./styleName";
 import type { Count } from "./cells";
 import type { Styles } from "./styles";
 import { child, childrenOf, isOn, numberOf, type XmlNode } from "./xml";
 
-/** Gives the texts that stand in an area, for lists that are kept in cells. */
-export type TextsIn = (sheet: string, area: Area) => readonly string[];
+/** Gives the texts that stand in a range, for lists that are kept in cells. */
+export type TextsIn = (range: RangeRef) => readonly string[];
 
 /** Drop-downs whose choices are known; a rule of another kind is none. */
 export const listsOf = (root: XmlNode, sheetName: string, textsIn: TextsIn, count: Count): ChoiceList[] =>
@@ -25,10 +26,8 @@ function choicesOf(formula: string, sheetName: string, textsIn: TextsIn): readon
     const choices = fromFileText(literal[1]!.replaceAll('""', '"')).split(",");
     return choices.map((choice) => choice.trim()).filter((choice) => choice !== "");
   }
-  const elsewhere = readReference(formula);
-  if (elsewhere !== null) return textsIn(elsewhere.sheet, elsewhere.area);
-  const here = readArea(formula);
-  return here === null ? [] : textsIn(sheetName, here);
+  const range = readRange(formula, sheetName);
+  return range === null ? [] : textsIn(range);
 }
 
 /** Conditional formats by the text that a cell shows. */
@@ -53,6 +52,6 @@ function searchedFor(formula: string): string | undefined {
 const rangesOf = (text = "", count: Count): string[] =>
   text.split(/\s+/).flatMap((one) => {
     count.cell();
-    const area = readArea(one);
-    return area === null ? [] : [areaText(area)];
+    const range = readRectangle(one);
+    return range === null ? [] : [rectangleText(range)];
   });

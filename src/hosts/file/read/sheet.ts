@@ -1,7 +1,8 @@
 import type { ShownCell } from "../../../sheets/calculated";
 import type { Sheet, SheetCell, SheetTable, TallRow } from "../../../sheets/workbook";
 import { FileRefusal, TOO_LARGE } from "../fileRefusal";
-import { areaText, readArea, readPlace } from "../places";
+import { placeOf } from "../../../sheets/address";
+import { readRectangle, rectangleText } from "../../../sheets/rectangle";
 import { charactersOf, linesOf, USUAL_WIDTH } from "../sizes";
 import { fromFileText } from "../xlsxText";
 import { cellReader, type Count } from "./cells";
@@ -77,7 +78,7 @@ function tallRow({ attributes }: XmlNode): TallRow[] {
 }
 
 const lastColumn = (cells: readonly SheetCell[]): number =>
-  cells.reduce((last, { at }) => Math.max(last, readPlace(at)!.column), 0);
+  cells.reduce((last, { at }) => Math.max(last, placeOf(at).column), 0);
 
 function widths(root: XmlNode, used: number): number[] {
   const columns: number[] = [];
@@ -106,7 +107,7 @@ const tablesOf = (file: Package, part: string): SheetTable[] =>
   file.relations(part).flatMap((relation) => {
     const node = relation.kind === "table" ? file.xml(relation.part) : undefined;
     const { displayName, name, ref } = node?.attributes ?? {};
-    const area = readArea(ref ?? "");
+    const range = readRectangle(ref ?? "");
     const word = displayName ?? name;
-    return area === null || word === undefined ? [] : [{ name: fromFileText(word), range: areaText(area) }];
+    return range === null || word === undefined ? [] : [{ name: fromFileText(word), range: rectangleText(range) }];
   });

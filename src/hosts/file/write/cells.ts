@@ -1,8 +1,8 @@
 import type { Cell } from "hucre/xlsx";
-import { cellAddress, placeOf } from "../../../sheets/address";
+import { placeOf } from "../../../sheets/address";
 import type { Extent, Shown, ShownCell } from "../../../sheets/calculated";
 import type { CellValue, Sheet, SheetCell } from "../../../sheets/workbook";
-import { areaText } from "../places";
+import { filledAddresses, filledFrom, rectangleText } from "../../../sheets/rectangle";
 import { toStored } from "../storedFormula";
 import { MARK, toFileText } from "../xlsxText";
 import { LONGEST_TEXT } from "./check";
@@ -45,7 +45,7 @@ function fileFormula(formula: string, at: string, shown: ShownCell | undefined):
     ...(result == null ? {} : { formulaResult: result }),
     ...(extent === undefined
       ? {}
-      : { formulaType: "array", formulaDynamic: true, formulaRef: areaText(areaFrom(at, extent)) }),
+      : { formulaType: "array", formulaDynamic: true, formulaRef: rectangleText(filledFrom(at, extent)) }),
   };
 }
 
@@ -53,24 +53,15 @@ function fileFormula(formula: string, at: string, shown: ShownCell | undefined):
 const extentOf = (formula: string, shown: ShownCell | undefined): Extent | undefined =>
   shown?.fills ?? (mayFill(formula) ? { rows: 1, columns: 1 } : undefined);
 
-function areaFrom(at: string, { rows, columns }: Extent) {
-  const first = placeOf(at);
-  return { first, last: { row: first.row + rows - 1, column: first.column + columns - 1 } };
-}
-
 /** What formulas show in cells beside their own. */
 function filledValues(sheet: Sheet, shown: ShownOfSheet): Map<string, CellValue> {
   const values = new Map<string, CellValue>();
   for (const cell of sheet.cells) {
     const fills = "formula" in cell ? shown.get(cell.at)?.fills : undefined;
     if (fills === undefined) continue;
-    const { first, last } = areaFrom(cell.at, fills);
-    for (let row = first.row; row <= last.row; row++) {
-      for (let column = first.column; column <= last.column; column++) {
-        const at = cellAddress(column, row);
-        const there = shown.get(at);
-        if (at !== cell.at && there !== undefined) values.set(at, filledValue(there));
-      }
+    for (const at of filledAddresses(cell.at, fills)) {
+      const there = shown.get(at);
+      if (at !== cell.at && there !== undefined) values.set(at, filledValue(there));
     }
   }
   return values;

@@ -1,13 +1,14 @@
 import type { SheetChart } from "hucre/xlsx";
 import type { Chart } from "../../../sheets/workbook";
 import { FileRefusal } from "../fileRefusal";
-import { absoluteArea, readArea } from "../places";
+import { rangeText } from "../../../sheets/rangeRef";
+import { readRectangle, type Rectangle } from "../../../sheets/rectangle";
 import { toFileText } from "../xlsxText";
 
 /** A chart as hucre takes it: points joined by straight lines, over the cells that it covers. */
 export function fileChart(chart: Chart, sheet: string): SheetChart {
-  const over = areaOf(chart.over, chart);
-  const rangeOf = (range: string): string => absoluteArea(sheet, areaOf(range, chart));
+  const over = rectangleOf(chart.over, chart);
+  const rangeOf = (range: string): string => rangeText({ sheet, ...rectangleOf(range, chart) });
   return {
     type: "scatter",
     scatterStyle: "lineMarker",
@@ -15,8 +16,8 @@ export function fileChart(chart: Chart, sheet: string): SheetChart {
     titleFontSize: 12,
     altText: toFileText(`${chart.title}: ${chart.y.title} over ${chart.x.title}`),
     anchor: {
-      from: { row: over.first.row - 1, col: over.first.column - 1 },
-      to: { row: over.last.row, col: over.last.column },
+      from: { row: over.top - 1, col: over.left - 1 },
+      to: { row: over.bottom, col: over.right },
     },
     series: chart.y.series.map(({ name, range, ink }) => ({
       name: toFileText(name),
@@ -36,8 +37,9 @@ export function fileChart(chart: Chart, sheet: string): SheetChart {
   };
 }
 
-function areaOf(range: string, { title }: Chart) {
-  const area = readArea(range);
-  if (area === null) throw new FileRefusal(`The chart "${title}" refers to ${range}, which is no range of its sheet.`);
-  return area;
+function rectangleOf(range: string, { title }: Chart): Rectangle {
+  const rectangle = readRectangle(range);
+  if (rectangle === null)
+    throw new FileRefusal(`The chart "${title}" refers to ${range}, which is no range of its sheet.`);
+  return rectangle;
 }

@@ -1,10 +1,10 @@
 import type { DataValidation, WriteSheet } from "hucre/xlsx";
-import { columnLetters } from "../../../sheets/address";
 import { freeName } from "../../../sheets/freeName";
 import type { ChoiceList, Workbook } from "../../../sheets/workbook";
 import { FileRefusal } from "../fileRefusal";
 import { LISTS_SHEET } from "../listsSheet";
-import { plainRange, quotedSheet } from "../places";
+import { rangeText } from "../../../sheets/rangeRef";
+import { readRectangle, rectangleText } from "../../../sheets/rectangle";
 import { toFileText } from "../xlsxText";
 
 const LONGEST_LITERAL = 255; // what the file format allows for a list written out
@@ -23,12 +23,12 @@ export function listsSheet({ sheets }: Workbook): ListsSheet {
 
 /** A drop-down as hucre takes it; a list that suggests only lets everything else pass. */
 export function validation(list: ChoiceList, lists: ListsSheet): DataValidation {
-  const range = plainRange(list.range);
+  const range = readRectangle(list.range);
   if (range === null) throw new FileRefusal(`The list of ${list.range} is for no range of its sheet.`);
   if (list.choices.length === 0) throw new FileRefusal(`The list of ${list.range} has nothing to choose from.`);
   return {
     type: "list",
-    range,
+    range: rectangleText(range),
     allowBlank: true,
     ...(list.strict
       ? {
@@ -52,8 +52,7 @@ const fitsLiteral = (choices: readonly string[]): boolean =>
 function rangeIn(lists: ListsSheet, choices: readonly string[]): string {
   const known = lists.columns.findIndex((column) => JSON.stringify(column) === JSON.stringify(choices));
   const column = known === -1 ? lists.columns.push(choices) : known + 1;
-  const letters = columnLetters(column);
-  return `${quotedSheet(lists.name)}!$${letters}$1:$${letters}$${choices.length}`;
+  return rangeText({ sheet: lists.name, top: 1, left: column, bottom: choices.length, right: column });
 }
 
 /** The sheet itself, where any list needs it. */

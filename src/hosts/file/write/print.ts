@@ -1,6 +1,8 @@
 import type { WriteSheet } from "hucre/xlsx";
 import type { Sheet } from "../../../sheets/workbook";
-import { absoluteArea, quotedSheet, readArea } from "../places";
+import { rangeText } from "../../../sheets/rangeRef";
+import { readRectangle } from "../../../sheets/rectangle";
+import { sheetPrefix } from "../../../sheets/sheetPrefix";
 import { toFileText } from "../xlsxText";
 
 interface PrintName {
@@ -30,12 +32,12 @@ export function pageSetup({ print }: Sheet, title: string): Pick<WriteSheet, "pa
 
 /** What is printed, and which rows come back on every page: two names that the format reserves. */
 export function printNames({ name: sheet, print }: Sheet): PrintName[] {
-  const area = print?.area === undefined ? null : readArea(print.area);
+  const area = print?.area === undefined ? null : readRectangle(print.area);
   const rows = print?.titleRows;
   return [
-    ...(area === null ? [] : [{ name: "_xlnm.Print_Area", range: absoluteArea(sheet, area), scope: sheet }]),
+    ...(area === null ? [] : [{ name: "_xlnm.Print_Area", range: rangeText({ sheet, ...area }), scope: sheet }]),
     ...(rows === undefined
       ? []
-      : [{ name: "_xlnm.Print_Titles", range: `${quotedSheet(sheet)}!$${rows.first}:$${rows.last}`, scope: sheet }]),
+      : [{ name: "_xlnm.Print_Titles", range: `${sheetPrefix(sheet)}$${rows.first}:$${rows.last}`, scope: sheet }]),
   ];
 }

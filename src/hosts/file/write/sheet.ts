@@ -1,7 +1,8 @@
 import type { ConditionalRule, WriteSheet } from "hucre/xlsx";
 import type { Shown } from "../../../sheets/calculated";
 import type { Flag, Sheet } from "../../../sheets/workbook";
-import { addressOf, areaText, readArea } from "../places";
+import { cellAddress } from "../../../sheets/address";
+import { readRectangle, rectangleText } from "../../../sheets/rectangle";
 import { fileHeight, fileWidth } from "../sizes";
 import { toFileText } from "../xlsxText";
 import { fileCells } from "./cells";
@@ -30,7 +31,7 @@ export function fileSheet(sheet: Sheet, shown: Shown, lists: ListsSheet, title: 
 
 /** A flag as the format has it: the text that it looks for, and a formula that says the same of the range's first cell. */
 function rule({ range, containsText, style }: Flag, priority: number): ConditionalRule[] {
-  const area = readArea(range);
+  const area = readRectangle(range);
   if (area === null) return [];
   const wanted = containsText.replace(/[~*?]/g, "~$&").replaceAll('"', '""');
   return [
@@ -38,9 +39,9 @@ function rule({ range, containsText, style }: Flag, priority: number): Condition
       type: "containsText",
       operator: "containsText" as never, // the format asks for it here; hucre's type knows comparisons only
       text: toFileText(containsText),
-      formula: toFileText(`NOT(ISERROR(SEARCH("${wanted}",${addressOf(area.first)})))`),
+      formula: toFileText(`NOT(ISERROR(SEARCH("${wanted}",${cellAddress(area.left, area.top)})))`),
       priority,
-      range: areaText(area),
+      range: rectangleText(area),
       style: flagStyle(style),
     },
   ];

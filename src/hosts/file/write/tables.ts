@@ -1,7 +1,7 @@
 import type { TableDefinition } from "hucre/xlsx";
 import { cellAddress } from "../../../sheets/address";
-import type { Sheet, SheetTable } from "../../../sheets/workbook";
-import { plainRange, readArea } from "../places";
+import type { Sheet } from "../../../sheets/workbook";
+import { readRectangle, type Rectangle, rectangleText } from "../../../sheets/rectangle";
 import { toFileText } from "../xlsxText";
 
 /**
@@ -10,12 +10,13 @@ import { toFileText } from "../xlsxText";
  */
 export const fileTables = (sheet: Sheet): TableDefinition[] =>
   (sheet.tables ?? []).flatMap((table) => {
-    const headers = headersOf(sheet, table);
-    if (headers === null) return [];
+    const range = readRectangle(table.range);
+    const headers = range === null ? null : headersOf(sheet, range);
+    if (range === null || headers === null) return [];
     return [
       {
         name: table.name,
-        range: plainRange(table.range)!,
+        range: rectangleText(range),
         columns: headers.map((name) => ({ name: toFileText(name) })),
         style: "TableStyleLight1",
         showRowStripes: false,
@@ -23,13 +24,12 @@ export const fileTables = (sheet: Sheet): TableDefinition[] =>
     ];
   });
 
-function headersOf(sheet: Sheet, { range }: SheetTable): string[] | null {
-  const area = readArea(range);
-  if (area === null || area.first.row === area.last.row) return null;
+function headersOf(sheet: Sheet, { top, left, bottom, right }: Rectangle): string[] | null {
+  if (top === bottom) return null;
   const values = new Map(sheet.cells.map((cell) => [cell.at, "value" in cell ? cell.value : null]));
   const headers: string[] = [];
-  for (let column = area.first.column; column <= area.last.column; column++) {
-    const value = values.get(cellAddress(column, area.first.row));
+  for (let column = left; column <= right; column++) {
+    const value = values.get(cellAddress(column, top));
     if (typeof value !== "string" || value === "") return null;
     headers.push(value);
   }

@@ -1,9 +1,11 @@
 import { cellAddress, columnLetters } from "../../../sheets/address";
-import { cellOf, rowsOf, sheetPrefix } from "../../formula/ranges";
+import { cellOf } from "../../formula/ranges";
 import { quotedText } from "../../references";
-import type { RangeRef } from "../../formula/rangeRef";
+import type { RangeRef } from "../../../sheets/rangeRef";
 import type { Workings } from "../workings";
 import { both, isBlankOrZero, NO_ANSWER } from "./text";
+import { rowsOf } from "../../../sheets/rectangle";
+import { sheetPrefix } from "../../../sheets/sheetPrefix";
 
 /** A fan curve on the workings: its points sorted, with the slope at each. Columns as formulas on any sheet write them. */
 export interface CurvePlace {

@@ -1,16 +1,17 @@
 import { parseFittingList } from "../../../core/fittings/fittingList";
 import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
 import { plain } from "../../../core/naming/findNamed";
-import { type UnitSystem, unitOf } from "../../../reference/quantities";
+import { unitOf, type UnitSystem } from "../../../reference/quantities";
 import { cellAddress } from "../../../sheets/address";
-import { onAnySheet, sheetPrefix } from "../../formula/ranges";
+import { onAnySheet } from "../../formula/ranges";
 import { quotedText } from "../../references";
 import type { LookupTables } from "../lookupTables";
 import { lineHolds, readLine } from "../tableBlocks/lineBlock";
 import { diameterItemOf, unlessRefused } from "../tableBlocks/offeredEntries";
-import type { RangeRef } from "../../formula/rangeRef";
+import type { RangeRef } from "../../../sheets/rangeRef";
 import type { Workings } from "../workings";
 import { NO_ANSWER, num, plainName } from "./text";
+import { sheetPrefix } from "../../../sheets/sheetPrefix";
 
 /** Most entries of a list that the plain formulas read; a longer list gets #N/A. */
 const MOST_ENTRIES = 8;

@@ -1,10 +1,11 @@
-import { cellOf, columnsOf, onAnySheet, rowsOf } from "../../formula/ranges";
+import { cellOf, onAnySheet } from "../../formula/ranges";
 import { elementOf, scalar } from "../answer";
 import { curvePlace, readCurve } from "../expressions/fanCurve";
 import { isBlankOrZero, NO_ANSWER } from "../expressions/text";
 import { needed, optionalNumber } from "../readers";
 import { type Argument, fixed, oneCell, type Translator } from "../translation";
 import { unitsOf } from "../unitsOf";
+import { columnsOf, rowsOf } from "../../../sheets/rectangle";
 
 const WRONG_SHAPE = "its curve is not two columns of cells";
 

@@ -2,16 +2,15 @@ import { FASTEST_READING } from "../../../core/measuring/traverseVelocity";
 import { DENSITY_LIMITS, STANDARD_DENSITY } from "../../../core/air/constants";
 import { plain } from "../../../core/naming/findNamed";
 import { usualErrors } from "../../../reference/meterErrors";
-import { type UnitSystem, unitOf } from "../../../reference/quantities";
+import { unitOf, type UnitSystem } from "../../../reference/quantities";
 import {
   offeredTraverses,
   type SizeRange,
   type TraverseRow,
   type TraverseRule,
 } from "../../../reference/traverseFractions";
-import type { RangeRef } from "../../formula/rangeRef";
-import { cellOf, columnsOf, rowsOf } from "../../formula/ranges";
-import { rangeText } from "../../references";
+import { cellOf } from "../../formula/ranges";
+import { type RangeRef, rangeText } from "../../../sheets/rangeRef";
 import { elementOf, scalar } from "../answer";
 import { both, fromSIText, inSI, isBlankOrZero, NO_ANSWER, num, plainName, within } from "../expressions/text";
 import { roundArea } from "../expressions/flow";
@@ -19,6 +18,7 @@ import { needed, optional, optionalNumber } from "../readers";
 import { type Argument, type CallContext, fixed, oneCell, type Translation, type Translator } from "../translation";
 import { unitsOf } from "../unitsOf";
 import { DUCT_SIZE } from "./duct";
+import { columnsOf, rowsOf } from "../../../sheets/rectangle";
 
 const airflowError = scalar({
   parameters: [

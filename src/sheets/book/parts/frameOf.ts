@@ -1,4 +1,5 @@
 import type { UnitSystem } from "../../../reference/quantities";
+import { sheetPrefix } from "../../sheetPrefix";
 import { type Frame, type SheetKey, usualNames } from "../frame";
 import { namedCells } from "../start/startLayout";
 import type { Plan, Taken } from "./plan";
@@ -8,7 +9,7 @@ export function frameOf(units: UnitSystem, planned: Plan, taken: Taken): Frame {
   const ref = (key: SheetKey, range: string): string => {
     const name = planned.sheets[key];
     if (name === undefined) throw new Error(`a sheet refers to ${usualNames[key]}, which is neither added nor there`);
-    return `${quoted(name)}!${range}`;
+    return `${sheetPrefix(name)}${range}`;
   };
   return {
     units,
@@ -21,6 +22,3 @@ export function frameOf(units: UnitSystem, planned: Plan, taken: Taken): Frame {
     },
   };
 }
-
-/** A sheet's name as a formula writes it. */
-const quoted = (name: string): string => (/^[A-Za-z]+$/.test(name) ? name : `'${name.replaceAll("'", "''")}'`);
