@@ -169,7 +169,7 @@ describe("tight elbows", () => {
 describe("sparks on a duct that carries dust that burns", () => {
   const DUST = "Dust";
   const withDust = (dusts: Record<string, string>, rows = soundRuns) =>
-    rows.map((row, at) => [...row, at === 0 ? DUST : (dusts[String(row[0])] ?? "")]);
+    rows.map((row, at) => [...row, at === 0 ? DUST : (dusts[row[0] as string] ?? "")]);
   const named = (name: string) => soundRuns.map((row) => row.map((cell) => (cell === "saw" ? name : cell)));
 
   test("is found at the main where both meet, by the dusts that are typed", () => {
