@@ -30,9 +30,6 @@ export interface ReferenceRow extends Provenance {
 /** A row that nobody has seen in print is shown as weak wherever it is shown. */
 export const isWeak = ({ basis }: Pick<Provenance, "basis">): boolean => basis !== "read" && basis !== "second-hand";
 
-/** A source with its basis in one text, for a place that has room for one: "NIST Special Publication 811; second-hand". */
-export const withBasis = (source: string, basis: string): string => (basis === "" ? source : `${source}; ${basis}`);
-
 /** Wall roughness of a duct material. */
 export interface RoughnessRow extends ReferenceRow {
   readonly aliases: readonly string[]; // other spellings a person may type

@@ -3,12 +3,13 @@ import { velocityPressure } from "../../core/air/velocityPressure";
 import { judgePassage, judgeSystemAirflow, judgeVelocity } from "../../core/claims/judge";
 import { type Passage, passageLoss } from "../../core/claims/passage";
 import { findNamed } from "../../core/naming/findNamed";
+import { cite } from "../../reference/citation";
 import { claimBounds } from "../../reference/claimBounds";
 import { lossFamilies, PLAIN_END } from "../../reference/lossFamilies";
 import { HOSE_MATERIAL, materials } from "../../reference/materials";
 import type { UnitSystem } from "../../reference/quantities";
 import { inUnit } from "../runsTable/inUnit";
-import { type ClaimRow, cite, judgedRow } from "./claimRow";
+import { type ClaimRow, judgedRow } from "./claimRow";
 import type { Facts } from "./factNames";
 
 const plainEnd = findNamed(lossFamilies, PLAIN_END)!.points[0]!;

@@ -1,7 +1,5 @@
 import type { Judged, Verdict } from "../../core/claims/grade";
 import { fromSI, type Quantity, type UnitSystem, unitOf } from "../../reference/quantities";
-import type { Provenance } from "../../reference/schema";
-import { sources } from "../../reference/sources";
 
 /** One check of a claim, in the order of the answer's columns. */
 export type ClaimRow = readonly [
@@ -15,10 +13,6 @@ export type ClaimRow = readonly [
 ];
 
 export const CLAIM_HEADER = ["Check", "Their number", "What physics allows", "Unit", "Verdict", "Why", "Source"];
-
-/** Where a figure stands: the title, and the place in it. */
-export const cite = (...rows: readonly Provenance[]): string =>
-  [...new Set(rows.map((row) => `${sources[row.source].title}, ${row.locator}`))].join("; ");
 
 export function judgedRow(
   check: string,

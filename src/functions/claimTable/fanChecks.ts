@@ -1,11 +1,12 @@
 import { STANDARD_DENSITY } from "../../core/air/constants";
 import { tipSpeed } from "../../core/claims/fanBounds";
 import { judgePower, judgeTipPressure } from "../../core/claims/judge";
+import { cite } from "../../reference/citation";
 import { claimBounds } from "../../reference/claimBounds";
 import type { UnitSystem } from "../../reference/quantities";
 import type { Provenance } from "../../reference/schema";
 import { inUnit } from "../runsTable/inUnit";
-import { type ClaimRow, cite, judgedRow } from "./claimRow";
+import { type ClaimRow, judgedRow } from "./claimRow";
 import type { Facts } from "./factNames";
 
 const SECONDS = 60; // in a minute: speed comes in rpm

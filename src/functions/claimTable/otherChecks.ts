@@ -1,10 +1,11 @@
 import { judgeFaceVelocity } from "../../core/claims/judge";
 import { findNamed } from "../../core/naming/findNamed";
+import { cite } from "../../reference/citation";
 import { filters } from "../../reference/filters";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import type { FilterRow, Provenance } from "../../reference/schema";
 import { inUnit } from "../runsTable/inUnit";
-import { type ClaimRow, cite, judgedRow, untoldRow } from "./claimRow";
+import { type ClaimRow, judgedRow, untoldRow } from "./claimRow";
 import type { Facts } from "./factNames";
 
 const practice: Provenance = {

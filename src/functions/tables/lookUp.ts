@@ -1,12 +1,13 @@
 import { DomainError } from "../../core/errors";
 import { findNamed, plain, unknownName } from "../../core/naming/findNamed";
 import { type ReferenceTable, referenceTables } from "../../reference";
+import { titleWithBasis } from "../../reference/citation";
 import { singleCell } from "../arguments";
 import { refuseCell } from "../cellErrors";
 
 type Value = string | number;
 
-/** REFERENCE's answer: a table or the rows of a key under its headers, or values each beside its source. */
+/** REFERENCE's answer: a table or the rows of a key under its headers, or values each beside its source and basis. */
 export function lookUp(table: unknown, key: unknown, column: unknown): Value[][] {
   const name = readName("table", table);
   if (name === null) return refuseCell("table", null, `a name: ${referenceTables.map((one) => one.name).join(", ")}`);
@@ -20,9 +21,9 @@ export function lookUp(table: unknown, key: unknown, column: unknown): Value[][]
   }
   const rows = rowsOf(found.table, wanted);
   if (header === null) return [headers(found.table), ...rows.map((row) => row.map(shownValue))];
-  const source = found.table.columns.findIndex((one) => one.name === "source");
+  const [source, basis] = ["source", "basis"].map((name) => found.table.columns.findIndex((one) => one.name === name));
   const place = columnOf(found.table, header);
-  return rows.map((row) => [shownValue(row[place]!), shownValue(row[source]!)]);
+  return rows.map((row) => [shownValue(row[place]!), titleWithBasis(String(row[source!]), String(row[basis!]))]);
 }
 
 const named = referenceTables.map((table) => ({ key: table.name, table }));

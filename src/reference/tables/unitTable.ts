@@ -28,13 +28,17 @@ const exact: Provenance = {
 /** A column of water has no exact definition: it goes by the water's temperature. */
 const water: Provenance = { ...exact, locator: "water columns", basis: "from memory" };
 
+/** Where the definition of a unit with these names comes from. */
+export const unitProvenance = (names: readonly string[]): Provenance =>
+  (names[0] ?? "").includes("w.g.") ? water : exact;
+
 const rows: readonly UnitRow[] = Object.entries(convertibleUnits).flatMap(([kind, units]) =>
   units.map(({ names, factor }) => ({
     key: `${kind} ${names[0] ?? ""}`,
     names: names.join(", "),
     factor,
     si: SI_UNITS[kind] ?? "",
-    ...((names[0] ?? "").includes("w.g.") ? water : exact),
+    ...unitProvenance(names),
   })),
 );
 

@@ -1,11 +1,11 @@
-import { plain } from "../../core/naming/findNamed";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import { transport } from "../../reference/transport";
 import { fittingsK, typedListK } from "../translate/expressions/fittingList";
 import { hoodK } from "../translate/expressions/entryK";
 import { NO_ANSWER, plainName, times } from "../translate/expressions/text";
 import { namedRow, roughness } from "../translate/readers";
-import type { BlockCell, TableBlock } from "../translate/tableBlocks/block";
+import type { TableBlock } from "../translate/tableBlocks/block";
+import { namedRows } from "../translate/tableBlocks/keyedBlocks";
 import type { CallContext } from "../translate/translation";
 import type { BudgetLookups } from "./lookups";
 
@@ -41,22 +41,13 @@ export function tableLookups(system: UnitSystem, { tables, workings, sheet }: Ca
 function transportBlock(units: UnitSystem): TableBlock {
   const unit = unitOf("velocity", units);
   const figure = (value: number | null): number => (value === null ? 0 : Number(fromSI(value, unit).toPrecision(12)));
-  const rows: BlockCell[][] = [];
-  for (const { key, aliases, low, high } of transport) {
-    const first = rows.length;
-    rows.push([plain(key), figure(low), figure(high), key]);
-    for (const alias of aliases) {
-      const same =
-        (column: string): BlockCell =>
-        (place) =>
-          place.cell(column, first);
-      rows.push([plain(alias), same("settles under"), same("too fast over"), same("key")]);
-    }
-  }
   return {
     title: `Transport velocities of dusts, ${unit.label}; 0 where no upper end is printed`,
-    columns: ["name", "settles under", "too fast over", "key"],
-    rows,
     inputs: true,
+    ...namedRows(transport, [
+      { header: "settles under", of: ({ low }) => figure(low) },
+      { header: "too fast over", of: ({ high }) => figure(high) },
+      { header: "key", of: ({ key }) => key },
+    ]),
   };
 }

@@ -30,7 +30,11 @@ export function copyTables(
 ): { readonly sheet: Sheet; readonly tables: LookupTables } {
   const cells: SheetCell[] = [
     text("A1", "Look-up tables", "title"),
-    text("A2", "The formulas of the other sheets look here. Change a figure and they follow.", "note"),
+    text(
+      "A2",
+      "The formulas of the other sheets look here. Change a figure and they follow; its source and basis are then yours.",
+      "note",
+    ),
   ];
   const placed = new Map<string, BlockPlace>();
   let next = 4;
@@ -48,7 +52,7 @@ export function copyTables(
   const tables: LookupTables = { units, used, ownBlock, block: (key) => ownBlock(key, () => blocks[key](tables)) };
   const sheet: Sheet = {
     name,
-    columns: [34, 16, 16, 16, 16, 16],
+    columns: [34, 16, 16, 16, 16, 16, 16],
     tallRows: [],
     frozen: { rows: 0, columns: 0 },
     cells,

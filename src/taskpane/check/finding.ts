@@ -1,4 +1,4 @@
-import { type SourceId, sources } from "../../reference/sources";
+import { sources } from "../../reference/sources";
 import type { Calculated } from "../../sheets/calculated";
 
 /** Something that an experienced person would see in a budget, and where. */
@@ -13,8 +13,5 @@ export interface Finding {
 
 export type Rule = (book: Calculated) => Finding[];
 
-/** A source as a line under a finding says it. */
-export const sourceLine = (source: SourceId, locator = ""): string =>
-  locator === "" || source === "commonPractice" ? sources[source].title : `${sources[source].title}, ${locator}`;
-
-export const practice = sourceLine("commonPractice");
+/** What a finding says that rests on no row of a table. */
+export const practice = sources.commonPractice.title;

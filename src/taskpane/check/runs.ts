@@ -7,7 +7,7 @@ import { dustOfBook } from "./namedCells";
 import { type FoundTable, numberIn, systemOf, tablesWith, textIn } from "./tablesIn";
 
 /** A row of a runs table, in SI; what cannot be read is null or empty, since the functions refuse it in their own words. */
-interface BookRun {
+export interface BookRun {
   readonly name: string;
   readonly to: string;
   readonly diameter: number | null; // [m]
@@ -16,6 +16,8 @@ interface BookRun {
   readonly hood: string; // as typed
   readonly material: string; // as typed
   readonly fittings: string;
+  readonly hood: string;
+  readonly material: string;
   readonly leaks: readonly { readonly column: string; readonly condition: string }[];
   readonly shut: boolean;
   readonly discharge: boolean;
@@ -62,6 +64,8 @@ function runIn(table: FoundTable, row: number, system: UnitSystem, dust: Transpo
     hood: text("hood"),
     material: text("material"),
     fittings: text("fittings"),
+    hood: text("hood"),
+    material: text("material"),
     leaks: LEAKS.map((column) => ({ column, condition: text(column) })).filter(({ condition }) => condition !== ""),
     shut: plain(text("gate")) === "shut",
     discharge: plain(text("side")) === "discharge",

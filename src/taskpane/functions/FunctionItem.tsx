@@ -1,7 +1,7 @@
 import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { useId, useState, type ReactElement } from "react";
 import type { SheetHost } from "../../hosts/host";
-import { sourceLine } from "../check/finding";
+import { sources } from "../../reference/sources";
 import { functionFile } from "../help/files";
 import { HelpLink } from "../help/HelpLink";
 import { Chevron } from "../rows/Chevron";
@@ -40,7 +40,7 @@ export function FunctionItem({ guide, metadata, file, open, host, onToggle }: Fu
   const [form, setForm] = useState(false);
   const facts: readonly [string, string][] = [
     ["formula", guide.maths],
-    ["source", guide.source === "geometry" ? "Geometry" : sourceLine(guide.source)],
+    ["source", guide.source === "geometry" ? "Geometry" : sources[guide.source].title],
     ["limits", guide.limits],
   ];
   return (

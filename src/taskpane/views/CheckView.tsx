@@ -5,6 +5,7 @@ import type { Finding } from "../check/finding";
 import { byReason } from "../check/byReason";
 import { FindingGroupItem } from "../check/FindingGroupItem";
 import { type Picture, pictureOf } from "../check/picture/pictureOf";
+import { restsOn } from "../check/named/restsOn";
 import { PictureShown } from "../check/picture/PictureShown";
 import { calculate } from "../functions/pageCalculator";
 import { count, failureWords, NO_SHEET } from "../hostUse/words";
@@ -21,6 +22,7 @@ const useStyles = makeStyles({
 
 interface Checked {
   readonly findings: readonly Finding[];
+  readonly restsOn: string; // values that nobody has seen in print, as a sentence; "" where there are none
   readonly picture: Picture | string;
 }
 
@@ -40,7 +42,7 @@ export function CheckView({ host, go }: ViewProps): ReactElement {
       const book = await host.readBook();
       const findings = checkBook(book);
       const picture = await pictureOf(book, calculate);
-      setChecked({ findings, picture });
+      setChecked({ findings, restsOn: restsOn(book), picture });
       setStale(false);
       setGone("");
       setStatus(
@@ -86,6 +88,7 @@ export function CheckView({ host, go }: ViewProps): ReactElement {
               <FindingGroupItem key={i} group={group} goTo={(finding) => void goTo(finding)} />
             ))}
           </ul>
+          {checked.restsOn !== "" && <p className={styles.text}>{checked.restsOn}</p>}
           {typeof checked.picture === "string" ? (
             <p className={styles.text}>{checked.picture}</p>
           ) : (

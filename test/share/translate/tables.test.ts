@@ -28,8 +28,8 @@ test.each(TITLES)("%s has its title and its headers", (name, title, headers) => 
     return cell === undefined ? undefined : "value" in cell ? [cell.value, cell.style] : cell;
   };
   expect(shown("A4")).toEqual([title, "section"]);
-  expect(["A5", "B5", "C5", "D5", "E5", "F5"].map(shown).filter((one) => one !== undefined)).toEqual(
-    headers.map((header) => [header, "header"]),
+  expect(["A5", "B5", "C5", "D5", "E5", "F5", "G5", "H5"].map(shown).filter((one) => one !== undefined)).toEqual(
+    [...headers, "source", "basis"].map((header) => [header, "header"]),
   );
 });
 
@@ -65,9 +65,18 @@ test("the sheet says what it is; a figure that a reader may change looks as an i
   tables.block("units");
   expect(sheet.cells.slice(0, 2)).toEqual([
     { at: "A1", value: "Look-up tables", style: "title" },
-    { at: "A2", value: "The formulas of the other sheets look here. Change a figure and they follow.", style: "note" },
+    {
+      at: "A2",
+      value:
+        "The formulas of the other sheets look here. Change a figure and they follow; its source and basis are then yours.",
+      style: "note",
+    },
   ]);
-  expect(sheet).toMatchObject({ name: "Lookups", columns: [34, 16, 16, 16, 16, 16], frozen: { rows: 0, columns: 0 } });
+  expect(sheet).toMatchObject({
+    name: "Lookups",
+    columns: [34, 16, 16, 16, 16, 16, 16],
+    frozen: { rows: 0, columns: 0 },
+  });
   const styleOf = (at: string) => sheet.cells.find((cell) => cell.at === at)?.style;
   expect([styleOf("A6"), styleOf("B6")]).toEqual(["text", "input"]);
   const first = sheet.cells.find((cell) => "value" in cell && String(cell.value).startsWith("Units:"))!;
@@ -83,7 +92,7 @@ function rowsOf(kind: BlockName, units: "IP" | "SI", used: readonly string[]): u
   for (const cell of sheet.cells.slice(2)) {
     const [, column, row] = /^([A-Z])(\d+)$/.exec(cell.at)!;
     rows.set(row!, rows.get(row!) ?? []);
-    rows.get(row!)!["ABCDE".indexOf(column!)] = "value" in cell ? cell.value : undefined;
+    rows.get(row!)!["ABCDEFG".indexOf(column!)] = "value" in cell ? cell.value : undefined;
   }
   return [...rows.values()].slice(2);
 }
@@ -106,13 +115,43 @@ test("what goes by the duct's diameter has no K of its own but a line of points,
   expect(rowOf("elbow pleated 45")).toEqual(["elbow pleated 45", undefined, "elbow pleated 45"]);
   expect(rowOf("pleated elbow")).toEqual(["pleated elbow", undefined, "elbow pleated"]);
   expect(rowOf("elbow pleated 60")).toEqual(["elbow pleated 60", undefined, "elbow pleated 60"]);
-  expect(rowOf("tee")).toEqual(["tee", expect.any(Number)]);
+  expect(rowOf("tee")!.slice(0, 2)).toEqual(["tee", expect.any(Number)]);
   const lines = rowsOf("diameter items SI", "SI", ["elbow pleated 60"]);
   const at = (name: string): unknown[] => lines.filter(([line]) => line === name).map(([, diameter]) => diameter);
   expect(at("elbow pleated 60").length).toBeGreaterThan(2);
   for (const name of new Set(lines.map(([line]) => String(line))))
     expect(at(name)).toEqual([...at(name)].sort((a, b) => Number(a) - Number(b)));
   expect(at("elbow pleated")[0]).toBe(100);
+});
+
+test.each([
+  ["materials", "flex", /duct design chapter/, "from memory"],
+  ["materials", "pvc", /duct roughness factors/, "second-hand"],
+  ["gates", "open bare slot", /Common practice/, "common practice"],
+  ["leakage", "en a", /EN 12237/, "second-hand"],
+  ["units", "in.w.g.", /NIST/, "from memory"],
+  ["fittings IP", "branch 30", /ACGIH.*from memory/, "from memory"],
+  ["fittings IP", "branch 45", /Filled duct sheet/, "read"],
+  ["fittings IP", "elbow 3 piece 1.5", /ASHRAE Handbook Fundamentals 2009/, "from memory"],
+  ["hoods SI", "plain end", /exam/, "read"],
+] as const)("of %s, %s keeps its source and its basis", (kind, name, source, basis) => {
+  const row = rowsOf(kind, "IP", []).find(([first]) => first === name)!;
+  expect(row.at(-2)).toMatch(source);
+  expect(row.at(-1)).toBe(basis);
+});
+
+test("between a printed point and one from memory an entry names both", () => {
+  const row = rowsOf("fittings IP", "IP", ["elbow 3-piece 1.75"]).find(([first]) => first === "elbow 3-piece 1.75")!;
+  expect(row.at(-1)).toBe("from memory and read");
+});
+
+test("every figure of a table has a source and a basis beside it", () => {
+  for (const [kind] of TITLES) {
+    const rows = rowsOf(kind, "SI", []);
+    const figures = rows.filter((row) => row.some((cell) => typeof cell === "number"));
+    expect(figures.length).toBeGreaterThan(3);
+    expect(figures.filter((row) => [row.at(-2), row.at(-1)].some((cell) => typeof cell !== "string"))).toEqual([]);
+  }
 });
 
 test("a sheet of tables has no lists, no flags and no cells without anything in them", () => {

@@ -1,10 +1,9 @@
 import { fromSI, type UnitSystem, unitOf } from "../../../reference/quantities";
 import { elbowAngleMultiplier } from "../../../reference/fittings/elbowAngleMultiplier";
-import type { Point } from "../../../core/fittings/interpolate";
 import type { LossFamily, LossPoint } from "../../../reference/schema";
 import { quotedText } from "../../references";
 import type { LookupTables } from "../lookupTables";
-import { type Line, lineBlock, lineHolds, readLine } from "../tableBlocks/lineBlock";
+import { type Line, lineBlock, lineHolds, type PrintedPoint, readLine } from "../tableBlocks/lineBlock";
 import { NO_ANSWER, num } from "./text";
 
 /**
@@ -56,12 +55,12 @@ const rowName = (shape: number): string => `by angle at ${shape}`;
 
 function linesOf(family: LossFamily, system: UnitSystem): Line[] {
   const { points, rule } = family;
-  const byAngle = (rows: readonly LossPoint[]): Point[] =>
-    rising(rows.map(({ angle, coefficient }) => ({ at: angle!, value: coefficient })));
-  const byShape = (): Point[] =>
-    rising(points.map(({ shape, coefficient }) => ({ at: inUnit(family, shape!, system), value: coefficient })));
+  const byAngle = (rows: readonly LossPoint[]): PrintedPoint[] =>
+    rising(rows.map((row) => ({ at: row.angle!, value: row.coefficient, from: [row] })));
+  const byShape = (): PrintedPoint[] =>
+    rising(points.map((row) => ({ at: inUnit(family, row.shape!, system), value: row.coefficient, from: [row] })));
   if (rule === "elbow") {
-    const turns = elbowAngleMultiplier.map(({ angle, value }) => ({ at: angle, value }));
+    const turns = elbowAngleMultiplier.map((row) => ({ at: row.angle, value: row.value, from: [row] }));
     return [
       { name: SHAPE, points: byShape() },
       { name: TURN, points: rising(turns) },
@@ -75,10 +74,10 @@ function linesOf(family: LossFamily, system: UnitSystem): Line[] {
     }));
   if (family.shape !== null) return [{ name: SHAPE, points: byShape() }];
   if (family.angle !== null) return [{ name: TURN, points: byAngle(points) }];
-  return [{ name: ALONE, points: [{ at: 0, value: points[0]!.coefficient }] }];
+  return [{ name: ALONE, points: [{ at: 0, value: points[0]!.coefficient, from: [points[0]!] }] }];
 }
 
-const rising = (points: readonly Point[]): Point[] => [...points].sort((a, b) => a.at - b.at);
+const rising = (points: readonly PrintedPoint[]): PrintedPoint[] => [...points].sort((a, b) => a.at - b.at);
 
 const inUnit = (family: LossFamily, shape: number, system: UnitSystem): number =>
   family.shape?.quantity === "diameter" ? Number(fromSI(shape, unitOf("diameter", system)).toPrecision(12)) : shape;

@@ -31,7 +31,7 @@ const convertUnit = scalar({
   },
 });
 
-/** One value of a reference table and its source, looked up; the table and all its spellings come into the copy. */
+/** One value of a reference table and its source with its basis, looked up; the table and all its spellings come into the copy. */
 const reference: Translator = (args, context) => {
   const [table, key, column] = [args[0] ?? null, args[1] ?? null, args[2] ?? null];
   const name = table?.value[0]?.[0];
@@ -45,11 +45,14 @@ const reference: Translator = (args, context) => {
   const names = block.range(NAME);
   const wanted = nameText(row);
   const header = typeof place.literal === "string" ? quotedText(place.literal.trim()) : `TRIM(${place.text})`;
-  const at = (headerText: string): string => {
-    const found = `INDEX(${block.all},MATCH(${wanted},${names},0),MATCH(${headerText},${block.headers},0))`;
-    return `IF(${isListed(wanted, names)},IF(${found}="","",${found}),${NO_ANSWER})`; // what a book does not say is blank, never 0
-  };
-  return { kind: "cells", formulas: [[at(header), at('"source"')]] };
+  const cell = (headerText: string): string =>
+    `INDEX(${block.all},MATCH(${wanted},${names},0),MATCH(${headerText},${block.headers},0))`;
+  const ifListed = (answer: string): string => `IF(${isListed(wanted, names)},${answer},${NO_ANSWER})`;
+  const value = `IF(${cell(header)}="","",${cell(header)})`; // what a book does not say is blank, never 0
+  const [source, basis] = [cell('"source"'), cell('"basis"')];
+  // as titleWithBasis: a title that says its basis itself is not told twice
+  const told = `${source}&IF(OR(${basis}="",ISNUMBER(SEARCH(${basis},${source}))),""," ("&${basis}&")")`;
+  return { kind: "cells", formulas: [[ifListed(value), ifListed(told)]] };
 };
 
 const NAME = "name";

@@ -1,18 +1,25 @@
 import { parseFittingList } from "../../../core/fittings/fittingList";
 import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
+import { valuesBehind } from "../../../core/fittings/valuesBehind";
 import { fromSI, type UnitSystem, unitOf } from "../../../reference/quantities";
 import type { BlockNeeds, TableBlock } from "./block";
-import { lineBlock } from "./lineBlock";
-import { type DiameterItem, diameterItemOf, type Entry, offeredEntries, unlessRefused } from "./offeredEntries";
+import { lineBlock, type PrintedPoint } from "./lineBlock";
+import { byDiameter, byItself, type DiameterItem, type Entry, offeredEntries, unlessRefused } from "./offeredEntries";
+import { TRUST, trustCells } from "./trust";
 
 /** The entries that a list of fittings may hold, each with its K, or the item whose K goes by the duct's diameter. */
 export function entryBlock(kind: "hood" | "any", system: UnitSystem, tables: BlockNeeds): TableBlock {
   const entries = entriesOf(kind, system, tables);
   return {
     title: `${kind === "hood" ? "Hood entries" : "Fittings and hood entries"}: coefficient K (${unitOf("diameter", system).label} where a diameter is meant)`,
-    columns: ["entry", "K", "goes by diameter as"],
+    columns: ["entry", "K", "goes by diameter as", ...TRUST],
     inputs: true,
-    rows: entries.map(({ text, coefficient, item }) => [text, coefficient, item === null ? null : item.name]),
+    rows: entries.map(({ text, coefficient, item, from }) => [
+      text,
+      coefficient,
+      item === null ? null : item.name,
+      ...trustCells(from),
+    ]),
   };
 }
 
@@ -29,9 +36,8 @@ const usedEntry = (text: string, kind: "hood" | "any", system: UnitSystem): Entr
     const [item] = parseFittingList("entry", text, unitOf("diameter", system).factor, kind);
     if (item === undefined || item.family === null) return [];
     const { family, shape, angle } = item;
-    if (shape === null && family.shape?.quantity === "diameter")
-      return [{ text, family, coefficient: null, item: diameterItemOf(family, angle) }];
-    return [{ text, family, coefficient: lossCoefficient(family, shape, angle), item: null }];
+    if (shape === null && family.shape?.quantity === "diameter") return [byDiameter(text, family, angle)];
+    return [byItself(text, family, shape, angle)];
   });
 
 /** The points of every item whose K goes by the duct's diameter. */
@@ -43,13 +49,15 @@ export function diameterItemBlock(system: UnitSystem, tables: BlockNeeds): Table
     `Fittings that go by the duct's diameter, ${unit.label}`,
     [...items.values()].map((item) => ({
       name: item.name,
-      points: pointsOf(item).map(({ at, value }) => ({ at: Number(fromSI(at, unit).toPrecision(12)), value })),
+      points: pointsOf(item).map((point) => ({ ...point, at: Number(fromSI(point.at, unit).toPrecision(12)) })),
     })),
   );
 }
 
 /** K at each printed diameter [m] that has this angle, from small to large. */
-function pointsOf({ family, angle }: DiameterItem): { at: number; value: number }[] {
+function pointsOf({ family, angle }: DiameterItem): PrintedPoint[] {
   const shapes = [...new Set(family.points.map(({ shape }) => shape!))].sort((a, b) => a - b);
-  return shapes.flatMap((at) => unlessRefused(() => [{ at, value: lossCoefficient(family, at, angle) }]));
+  return shapes.flatMap((at) =>
+    unlessRefused(() => [{ at, value: lossCoefficient(family, at, angle), from: valuesBehind(family, at, angle) }]),
+  );
 }

@@ -4,26 +4,29 @@ import { gateConditions } from "../../../reference/gateConditions";
 import { leakageClasses } from "../../../reference/leakageClasses";
 import { materials } from "../../../reference/materials";
 import { convertibleUnits, fromSI, type UnitSystem, unitOf } from "../../../reference/quantities";
-import { stockDiameters } from "../../../reference/tradeSizes";
+import type { Provenance } from "../../../reference/schema";
+import { unitProvenance } from "../../../reference/tables/unitTable";
+import { stockDiameters, tradeSizes } from "../../../reference/tradeSizes";
 import type { BlockCell, TableBlock } from "./block";
+import { TRUST, trustCells } from "./trust";
 
 /** The figure as it was printed, without a tail of binary rounding. */
 const tidy = (value: number): number => Number(value.toPrecision(12));
 
-interface Keyed {
+interface Keyed extends Provenance {
   readonly key: string;
   readonly aliases: readonly string[];
 }
 
 /** One row per name; the other spellings of a row take its figures, so that a reader changes them in one place. */
-function namedRows<Row extends Keyed>(
+export function namedRows<Row extends Keyed>(
   rows: readonly Row[],
   columns: readonly { readonly header: string; readonly of: (row: Row) => BlockCell }[],
 ): Pick<TableBlock, "columns" | "rows"> {
   const lines: BlockCell[][] = [];
   for (const row of rows) {
     const first = lines.length;
-    lines.push([plain(row.key), ...columns.map(({ of }) => of(row))]);
+    lines.push([plain(row.key), ...columns.map(({ of }) => of(row)), ...trustCells([row])]);
     for (const alias of row.aliases)
       lines.push([
         plain(alias),
@@ -32,9 +35,10 @@ function namedRows<Row extends Keyed>(
             (place) =>
               place.cell(header, first),
         ),
+        ...trustCells([row]),
       ]);
   }
-  return { columns: ["name", ...columns.map(({ header }) => header)], rows: lines };
+  return { columns: ["name", ...columns.map(({ header }) => header), ...TRUST], rows: lines };
 }
 
 export const materialBlock = (units: UnitSystem): TableBlock => ({
@@ -69,15 +73,22 @@ export const leakageBlock = (): TableBlock => ({
 export const sizeBlock = (system: UnitSystem): TableBlock => ({
   title: `Stock diameters, ${unitOf("diameter", system).label}`,
   inputs: true,
-  columns: ["size"],
-  rows: stockDiameters(system).map((size) => [tidy(fromSI(size, unitOf("diameter", system)))]),
+  columns: ["size", ...TRUST],
+  rows: stockDiameters(system).map((size) => [
+    tidy(fromSI(size, unitOf("diameter", system))),
+    ...trustCells(
+      tradeSizes.filter(({ diameter, series }) => diameter === size && (series === "inch") === (system === "IP")),
+    ),
+  ]),
 });
 
 export const unitBlock = (): TableBlock => ({
   title: "Units: what one of it is in SI",
   inputs: false,
-  columns: ["unit", "quantity", "factor"],
+  columns: ["unit", "quantity", "factor", ...TRUST],
   rows: Object.entries(convertibleUnits).flatMap(([kind, units]) =>
-    units.flatMap(({ names, factor }) => names.map((name) => [plain(name), kind, factor])),
+    units.flatMap((unit) =>
+      unit.names.map((name) => [plain(name), kind, unit.factor, ...trustCells([unitProvenance(unit.names)])]),
+    ),
   ),
 });

@@ -1,10 +1,17 @@
 import type { Point } from "../../../core/fittings/interpolate";
+import type { Provenance } from "../../../reference/schema";
 import type { BlockCell, BlockPlace, TableBlock } from "./block";
+import { TRUST, trustCells } from "./trust";
 
 /** A line through points, which stand from left to right. */
 export interface Line {
   readonly name: string;
-  readonly points: readonly Point[];
+  readonly points: readonly PrintedPoint[];
+}
+
+/** A point with the rows that its value comes from. */
+export interface PrintedPoint extends Point {
+  readonly from: readonly Provenance[];
 }
 
 /**
@@ -14,7 +21,7 @@ export interface Line {
 export function lineBlock(title: string, lines: readonly Line[]): TableBlock {
   const rows: BlockCell[][] = [];
   for (const { name, points } of lines) {
-    points.forEach(({ at, value }, index) => {
+    points.forEach(({ at, value, from }, index) => {
       const here = rows.length;
       rows.push([
         name,
@@ -22,10 +29,11 @@ export function lineBlock(title: string, lines: readonly Line[]): TableBlock {
         value,
         index === 0 ? (place) => place.cell("K", here) : 0,
         (place) => `${slopeFrom(place, here, index < points.length - 1)}-${slopeFrom(place, here - 1, index > 0)}`,
+        ...trustCells(from),
       ]);
     });
   }
-  return { title, columns: ["line", "at", "K", "start", "change of slope"], inputs: true, rows };
+  return { title, columns: ["line", "at", "K", "start", "change of slope", ...TRUST], inputs: true, rows };
 }
 
 /** The slope of the line from one row to the next; 0 before the first point and after the last. */

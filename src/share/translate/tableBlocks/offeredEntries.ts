@@ -1,8 +1,9 @@
 import { DomainError } from "../../../core/errors";
 import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
+import { valuesBehind } from "../../../core/fittings/valuesBehind";
 import { plain } from "../../../core/naming/findNamed";
 import { lossFamilies } from "../../../reference/lossFamilies";
-import type { LossFamily } from "../../../reference/schema";
+import type { LossFamily, Provenance } from "../../../reference/schema";
 
 /** One entry of a list of fittings, without its count. */
 export interface Entry {
@@ -10,6 +11,7 @@ export interface Entry {
   readonly family: LossFamily;
   readonly coefficient: number | null;
   readonly item: DiameterItem | null; // set where the K goes by the duct's own diameter
+  readonly from: readonly Provenance[]; // the printed values that it rests on
 }
 
 /** A fitting at one angle whose K goes by the duct's diameter. */
@@ -23,6 +25,24 @@ export const diameterItemOf = (family: LossFamily, angle: number | null): Diamet
   name: angle === null ? family.key : `${family.key} ${angle}`,
   family,
   angle,
+});
+
+/** An entry whose K its text gives. */
+export const byItself = (text: string, family: LossFamily, shape: number | null, angle: number | null): Entry => ({
+  text,
+  family,
+  coefficient: lossCoefficient(family, shape, angle),
+  item: null,
+  from: valuesBehind(family, shape, angle),
+});
+
+/** An entry whose K goes by the duct's diameter; its points stand in a table of their own, each with its source. */
+export const byDiameter = (text: string, family: LossFamily, angle: number | null): Entry => ({
+  text,
+  family,
+  coefficient: null,
+  item: diameterItemOf(family, angle),
+  from: [],
 });
 
 const TURNS = [30, 45, 60, 90]; // degrees of the elbows that people bend
@@ -60,10 +80,9 @@ const distinct = (values: readonly (number | null)[]): number[] => [
 function entry(family: LossFamily, name: string, { shape, angle }: Form): Entry[] {
   const text = [name, shape, angle].filter((part) => part !== null).join(" ");
   return unlessRefused<Entry>(() => {
-    if (family.shape?.quantity !== "diameter")
-      return [{ text, family, coefficient: lossCoefficient(family, shape, angle), item: null }];
+    if (family.shape?.quantity !== "diameter") return [byItself(text, family, shape, angle)];
     lossCoefficient(family, family.points[0]!.shape, angle);
-    return [{ text, family, coefficient: null, item: diameterItemOf(family, angle) }];
+    return [byDiameter(text, family, angle)];
   });
 }
 

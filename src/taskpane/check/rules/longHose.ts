@@ -1,6 +1,7 @@
 import { findNamed } from "../../../core/naming/findNamed";
+import { cite } from "../../../reference/citation";
 import { materials } from "../../../reference/materials";
-import { type Rule, sourceLine } from "../finding";
+import type { Rule } from "../finding";
 import { inWords } from "../inWords";
 import { runsIn } from "../runs";
 
@@ -17,7 +18,7 @@ export const longHose: Rule = (book) => {
         rule: "Long hose",
         what: `${run.name} has ${inWords(run.hose, "length", system)} of hose.`,
         why: `The wall of a hose is rough (${inWords(hose.roughness, "diameter", system)}, where galvanised pipe has a fraction of that), and a bent or slack hose costs more still. Over ${inWords(LONG, "length", system)}, this program's own line, pipe is worth the work.`,
-        source: sourceLine(hose.source, hose.locator),
+        source: cite(hose),
         sheet,
         at: run.at("flex"),
       })),

@@ -1,6 +1,7 @@
 import { findNamed } from "../../../core/naming/findNamed";
+import { cite } from "../../../reference/citation";
 import { gateConditions } from "../../../reference/gateConditions";
-import { type Rule, sourceLine } from "../finding";
+import type { Rule } from "../finding";
 import { runsIn } from "../runs";
 
 const TURNED = "shut wrong side";
@@ -17,7 +18,7 @@ export const seatSide: Rule = (book) =>
             rule: "Gate turned round",
             what: `The gate of ${run.name} has its seat on the wrong side.`,
             why: "Suction pulls the blade off its seat, so that the shut gate leaks. Turn it round: the seal belongs on the suction side.",
-            source: sourceLine(row.source, row.locator),
+            source: cite(row),
             sheet,
             at: run.at(column),
           },

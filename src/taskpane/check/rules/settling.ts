@@ -1,6 +1,7 @@
 import { sectionArea } from "../../../core/section/section";
+import { cite } from "../../../reference/citation";
 import { answersIn } from "../answers";
-import { type Finding, type Rule, sourceLine } from "../finding";
+import type { Finding, Rule } from "../finding";
 import { inWords } from "../inWords";
 import { dustOfBook } from "../namedCells";
 import { type BookRuns, runsIn, sameName } from "../runs";
@@ -27,7 +28,7 @@ export const settling: Rule = (book) => {
           rule: "Dust settles",
           what: `${row.run}: air ${flows} ${inWords(row.velocity, "velocity", system)}; ${needs}.`,
           why: "Slower air drops its dust, which narrows the duct and feeds a fire. A smaller pipe or more air helps.",
-          source: sourceLine(dust.source, dust.locator),
+          source: cite(dust),
           sheet,
           at: row.at("velocity"),
         },
@@ -48,7 +49,7 @@ function byWishes({ sheet, system, runs }: BookRuns): Finding[] {
         rule: "Dust settles",
         what: `${name}: the airflow asked for makes ${inWords(velocity, "velocity", system)}; ${needs}.`,
         why: "Slower air drops its dust, which narrows the duct and feeds a fire. A smaller pipe or more air helps.",
-        source: sourceLine(dust.source, dust.locator),
+        source: cite(dust),
         sheet,
         at: at("diameter"),
       },

@@ -1,6 +1,8 @@
 import { type FittingItem, parseFittingList } from "../../../core/fittings/fittingList";
 import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
-import { type Rule, sourceLine } from "../finding";
+import { valuesBehind } from "../../../core/fittings/valuesBehind";
+import { cite } from "../../../reference/citation";
+import type { Rule } from "../finding";
 import { runsIn } from "../runs";
 
 const USUAL = 1.5; // r/D from which an elbow counts as long enough
@@ -24,8 +26,8 @@ export const tightElbow: Rule = (book) =>
           {
             rule: "Tight elbow",
             what: `${run.name} has ${many} ${sharp ? "with a sharp corner" : `of r/D ${radius!}`}${numbers}.`,
-            why: "A tight turn costs pressure, and chips strike its back. A longer radius is usually the cheapest gain.",
-            source: sourceLine(family!.points[0]!.source, family!.points[0]!.locator),
+            why: "A tight turn costs pressure, and chips strike its back. A longer radius loses less.",
+            source: cite(...(known(() => valuesBehind(family!, shape, angle)) ?? family!.points.slice(0, 1))),
             sheet,
             at: run.at("fittings"),
           },

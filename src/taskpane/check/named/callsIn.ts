@@ -1,0 +1,53 @@
+import { readRange } from "../../../share/formula/ranges";
+import { formulaTree, type OurCall, type Piece, UnreadableFormula } from "../../../share/formula/tree";
+import { cellAddress } from "../../../sheets/address";
+import type { Calculated } from "../../../sheets/calculated";
+import type { Shown } from "./namesInCall";
+
+const MOST_CELLS = 5000; // of one argument that are looked through for names
+
+/** Every call of one of our functions in a book, also inside other calls, with what its arguments show. */
+export function callsIn(book: Calculated): { readonly name: string; readonly args: Shown }[] {
+  return book.workbook.sheets.flatMap(({ name: sheet, cells }) =>
+    cells.flatMap((cell) =>
+      "formula" in cell
+        ? callsAmong(piecesOf(cell.formula)).map((call) => ({
+            name: call.name,
+            args: call.args.map((pieces) => shownBy(pieces, sheet, book)),
+          }))
+        : [],
+    ),
+  );
+}
+
+function piecesOf(formula: string): readonly Piece[] {
+  try {
+    return formulaTree(formula);
+  } catch (error) {
+    if (error instanceof UnreadableFormula) return [];
+    throw error;
+  }
+}
+
+const callsAmong = (pieces: readonly Piece[]): OurCall[] =>
+  pieces.flatMap((piece) =>
+    piece.type === "our call" ? [piece as OurCall, ...(piece as OurCall).args.flatMap(callsAmong)] : [],
+  );
+
+/** A typed value, or what the cells of a reference or of a name show; what is worked out inside the call shows nothing. */
+function shownBy(pieces: readonly Piece[], sheet: string, book: Calculated): (string | number)[] {
+  const [only, ...rest] = pieces.filter(({ type }) => type !== "whitespace");
+  if (only === undefined || rest.length > 0 || only.type === "our call") return [];
+  const { type, value } = only as Exclude<Piece, OurCall>;
+  if (type === "string") return [value.slice(1, -1).replaceAll('""', '"')];
+  if (type === "number") return [Number(value)];
+  const named = book.workbook.names.find(({ name }) => name.toLowerCase() === value.toLowerCase());
+  const range = named === undefined ? readRange(value, sheet) : readRange(named.at, named.sheet);
+  if (range === null) return [];
+  const width = range.right - range.left + 1;
+  const most = Math.min(MOST_CELLS, width * (range.bottom - range.top + 1)); // a whole column is not walked down
+  return Array.from({ length: most }, (_, index) => {
+    const address = cellAddress(range.left + (index % width), range.top + Math.floor(index / width));
+    return book.shown.get(range.sheet)?.get(address)?.value;
+  }).filter((value) => typeof value === "string" || typeof value === "number");
+}
