@@ -16,8 +16,6 @@ export interface BookRun {
   readonly hood: string; // as typed
   readonly material: string; // as typed
   readonly fittings: string;
-  readonly hood: string;
-  readonly material: string;
   readonly leaks: readonly { readonly column: string; readonly condition: string }[];
   readonly shut: boolean;
   readonly discharge: boolean;
@@ -64,8 +62,6 @@ function runIn(table: FoundTable, row: number, system: UnitSystem, dust: Transpo
     hood: text("hood"),
     material: text("material"),
     fittings: text("fittings"),
-    hood: text("hood"),
-    material: text("material"),
     leaks: LEAKS.map((column) => ({ column, condition: text(column) })).filter(({ condition }) => condition !== ""),
     shut: plain(text("gate")) === "shut",
     discharge: plain(text("side")) === "discharge",

@@ -1,4 +1,4 @@
-import { readRange } from "../../../share/formula/ranges";
+import { readRange } from "../../../sheets/rangeRef";
 import { formulaTree, type OurCall, type Piece, UnreadableFormula } from "../../../share/formula/tree";
 import { cellAddress } from "../../../sheets/address";
 import type { Calculated } from "../../../sheets/calculated";
