@@ -1,11 +1,11 @@
 import { freeName } from "../../sheets/freeName";
+import { LISTS_SHEET } from "../../sheets/longLists";
 import type { Workbook } from "../../sheets/workbook";
 import type { AddOutcome, Watch } from "../host";
 import { sentenceOf } from "./faults";
 import { whyUnready } from "./probe";
 import { type Stock, takeStock } from "./stock";
 import { type Begun, undo } from "./undo";
-import { LISTS_SHEET } from "./writeLists";
 import { writeWorkbook } from "./writeWorkbook";
 
 /** Makes a workbook whose names differ from those that are there. */

@@ -1,48 +1,52 @@
 import type { Calculated, ShownCell } from "../../sheets/calculated";
 import type { CellName, Sheet } from "../../sheets/workbook";
+import { isListsSheet, type Visibility } from "../../sheets/longLists";
 import { readReference } from "../../sheets/rangeRef";
 import { isOneCell, rectangleText } from "../../sheets/rectangle";
 import { readCells } from "./readCells";
 import { readFlags, readLayout, readPrint, readTables } from "./readLayout";
 import { readLists } from "./readLists";
-import { LISTS_SHEET } from "./writeLists";
 
 const MOST_STYLED = 200_000; // cells: a sheet styled beyond that has whole columns coloured, and is read by its values
 
 /** Everything that stands in the open workbook. Charts cannot be read back below ExcelApi 1.15, so they are left out. */
 export async function readBook(): Promise<Calculated> {
-  const { title, sheetNames, names } = await Excel.run(readOutline);
+  const { title, there, names } = await Excel.run(readOutline);
   const sheets: Sheet[] = [];
   const shown = new Map<string, ReadonlyMap<string, ShownCell>>();
-  for (const name of sheetNames) {
+  for (const { name } of there) {
     const read = await Excel.run((context) => readSheet(context, name));
     sheets.push(read.sheet);
     shown.set(name, read.shown);
   }
-  return { workbook: { name: title, sheets, names }, shown };
+  const all = { name: title, sheets, names };
+  const visibilities = new Map(there.map(({ name, visibility }) => [name, visibility]));
+  const kept = sheets.filter((sheet) => !isListsSheet(sheet, visibilities.get(sheet.name) ?? "visible", all));
+  for (const { name } of sheets) if (!kept.some((sheet) => sheet.name === name)) shown.delete(name);
+  return { workbook: { ...all, sheets: kept }, shown };
 }
 
 interface Outline {
   readonly title: string;
-  readonly sheetNames: readonly string[];
+  readonly there: readonly { readonly name: string; readonly visibility: Visibility }[];
   readonly names: readonly CellName[];
 }
 
-/** Hidden names stay out, and so does the sheet that only holds the choices of long lists. */
+/** Hidden names stay out. */
 async function readOutline(context: Excel.RequestContext): Promise<Outline> {
   const { workbook } = context;
   workbook.load("name");
   workbook.worksheets.load("items/name,items/visibility");
   workbook.names.load("items/name,items/formula,items/visible");
   await context.sync();
-  const isHelper = ({ name, visibility }: { name: string; visibility: string }): boolean =>
-    visibility === "VeryHidden" && name.startsWith(LISTS_SHEET);
   return {
     title: workbook.name.replace(/[.]xls[a-z]?$/i, ""),
-    sheetNames: workbook.worksheets.items.filter((sheet) => !isHelper(sheet)).map(({ name }) => name),
+    there: workbook.worksheets.items.map(({ name, visibility }) => ({ name, visibility: VISIBILITIES[visibility] })),
     names: workbook.names.items.filter(({ visible }) => visible).flatMap(cellName),
   };
 }
+
+const VISIBILITIES = { Visible: "visible", Hidden: "hidden", VeryHidden: "very hidden" } as const;
 
 function cellName({ name, formula }: Pick<Excel.NamedItem, "name" | "formula">): CellName[] {
   const target = readReference(String(formula));

@@ -1,28 +1,20 @@
-import { columnLetters } from "../../sheets/address";
+import { fitsRule } from "../../sheets/longLists";
+import { rectangleText } from "../../sheets/rectangle";
 import type { ChoiceList, Sheet, SheetCell } from "../../sheets/workbook";
 import { asLiteral } from "./literal";
 
-const LONGEST_LITERAL = 255; // characters of a list that is written out in its rule
-const LONGEST_PROMPT = 255; // characters; both from [MS-OI29500] 2.1.613
+const LONGEST_PROMPT = 255; // characters, from [MS-OI29500] 2.1.613
 const PROMPT_TITLE = "About this cell"; // at most 32
-
-export const LISTS_SHEET = "Lists";
 
 /** Choices that do not fit into a rule stand in the columns of a sheet of their own, which Excel does not show. */
 export const longLists = (sheets: readonly Sheet[]): readonly (readonly string[])[] => [
   ...new Map(
     sheets
       .flatMap(({ lists }) => lists)
-      .filter(({ choices }) => !fitsLiteral(choices))
+      .filter(({ choices }) => !fitsRule(choices))
       .map(({ choices }) => [JSON.stringify(choices), choices]),
   ).values(),
 ];
-
-/** Written out, choices are parted by commas and blanks around them are lost; a sign of a formula would begin one. */
-const fitsLiteral = (choices: readonly string[]): boolean =>
-  choices.join(",").length <= LONGEST_LITERAL &&
-  !choices[0]?.startsWith("=") &&
-  choices.every((choice) => choice.trim() === choice && choice !== "" && !choice.includes(","));
 
 /** Fills the sheet of long lists, a column each. */
 export function writeLongLists({ sheet, lists }: LongLists): void {
@@ -31,10 +23,8 @@ export function writeLongLists({ sheet, lists }: LongLists): void {
   });
 }
 
-const columnOf = (choices: readonly string[], index: number): string => {
-  const letters = columnLetters(index + 1);
-  return `${letters}1:${letters}${choices.length}`;
-};
+const columnOf = (choices: readonly string[], index: number): string =>
+  rectangleText({ top: 1, left: index + 1, bottom: choices.length, right: index + 1 });
 
 export interface LongLists {
   readonly sheet: Excel.Worksheet;

@@ -2,7 +2,7 @@ import type { Calculated, ShownCell } from "../../sheets/calculated";
 import type { CellName } from "../../sheets/workbook";
 import { FileRefusal } from "./fileRefusal";
 import { isBudget } from "./isBudget";
-import { isListsSheet } from "./listsSheet";
+import { isListsSheet, type Visibility } from "../../sheets/longLists";
 import { readReference } from "../../sheets/rangeRef";
 import { addressesIn, cellsIn, rectangleText } from "../../sheets/rectangle";
 import { counter } from "./read/cells";
@@ -54,17 +54,25 @@ function bookIn(file: Package): Calculated {
     return [{ entry, sheet, printed: printed.get(index) ?? new Map<string, string>() }];
   });
   const textsIn = textsOf(read.map(({ sheet }) => sheet));
-  const kept = read.filter(({ entry, sheet }) => !isListsSheet(sheet.name, entry.attributes.state));
+  const sheets = read.map(({ entry, sheet, printed }) => ({
+    visibility: VISIBILITIES[entry.attributes.state ?? ""] ?? ("visible" as const),
+    shown: sheet.shown,
+    sheet: sheet.sheet(textsIn, printed),
+  }));
+  const all = {
+    name: titleOf(file) ?? "Workbook",
+    sheets: sheets.map(({ sheet }) => sheet),
+    names: namesOf(root, new Set(sheets.map(({ sheet }) => sheet.name))),
+  };
+  const kept = sheets.filter(({ sheet, visibility }) => !isListsSheet(sheet, visibility, all));
   if (kept.length === 0) throw new FileRefusal("This file has no sheet of cells.");
   return {
-    workbook: {
-      name: titleOf(file) ?? "Workbook",
-      sheets: kept.map(({ sheet, printed }) => sheet.sheet(textsIn, printed)),
-      names: namesOf(root, new Set(kept.map(({ sheet }) => sheet.name))),
-    },
-    shown: new Map(kept.map(({ sheet }) => [sheet.name, sheet.shown])),
+    workbook: { ...all, sheets: kept.map(({ sheet }) => sheet) },
+    shown: new Map(kept.map(({ sheet, shown }) => [sheet.name, shown])),
   };
 }
+
+const VISIBILITIES: Readonly<Record<string, Visibility>> = { hidden: "hidden", veryHidden: "very hidden" };
 
 const MOST_CHOICES = 1e6; // cells looked at for all lists together
 

@@ -103,14 +103,14 @@ describe("addNewSheets", () => {
 
   test("a list that is too long for its rule, or has a comma in a word, stands on a sheet that nobody sees", async () => {
     const excel = await added();
-    const lists = sheetOf(excel, "Lists");
+    const lists = sheetOf(excel, "Duct lists");
     expect(lists.visibility).toBe("VeryHidden");
     expect(woods.map((_, index) => lists.cells.get(`A${index + 1}`)!.value)).toEqual(woods);
     expect(cellOf(excel, "Wood & air", "A5").validation).toMatchObject({
-      rule: { list: { source: "='Lists'!$A$1:$A$30" } },
+      rule: { list: { source: "='Duct lists'!$A$1:$A$30" } },
       errorAlert: { showAlert: false },
     });
-    expect(cellOf(excel, "Wood & air", "F1").validation.rule.list.source).toBe("='Lists'!$B$1:$B$2");
+    expect(cellOf(excel, "Wood & air", "F1").validation.rule.list.source).toBe("='Duct lists'!$B$1:$B$2");
     expect(cellOf(excel, "Wood & air", "B1").validation).toMatchObject({
       rule: { list: { source: "IP,SI" } },
       errorAlert: { showAlert: true, style: "Stop" },
@@ -251,7 +251,7 @@ describe("addNewSheets", () => {
       if (request === 5) throw new Refusal("GeneralException", "There was an internal error.");
     };
     expect(await addNewSheets(given(sample), watching().watch)).toMatchObject({ added: true });
-    expect(excel.book.sheets.map(({ name }) => name)).toEqual(["Sheet1", "Wood & air", "Answers", "Lists"]);
+    expect(excel.book.sheets.map(({ name }) => name)).toEqual(["Sheet1", "Wood & air", "Answers", "Duct lists"]);
   });
 
   test("a sheet for the check that cannot be taken away again is named", async () => {
@@ -272,7 +272,7 @@ describe("addNewSheets", () => {
     };
     expect(await addNewSheets(given(sample), watching().watch)).toEqual({
       added: false,
-      why: "Excel refused: Excel is gone. Please delete by hand: Wood & air, Answers, Lists.",
+      why: "Excel refused: Excel is gone. Please delete by hand: Wood & air, Answers, Duct lists.",
     });
   });
 });

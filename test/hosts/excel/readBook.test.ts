@@ -1,6 +1,7 @@
 import { addNewSheets } from "../../../src/hosts/excel/addNewSheets";
 import { readBook } from "../../../src/hosts/excel/readBook";
 import type { Calculated } from "../../../src/sheets/calculated";
+import { LISTS_SHEET } from "../../../src/sheets/longLists";
 import { lookOf } from "../../../src/sheets/styles";
 import type { Sheet, SheetCell } from "../../../src/sheets/workbook";
 import { answersOnes, record, type Recorder } from "../../support/excelRecorder/recorder";
@@ -90,6 +91,15 @@ describe("readBook", () => {
       B1: { value: { error: "#N/A", message: "#BUSY!" } },
       C1: { value: "#N/A" },
     });
+  });
+
+  test("leaves out the sheet of long lists under the name that it has through a file, and a user's hidden sheet stays", async () => {
+    const excel = await withSample("values");
+    excel.fill("Lists of mine", "A1", [["beech"]]).visibility = "VeryHidden"; // "Lists..." was taken for ours before
+    const { workbook, shown } = await readBook();
+    expect(excel.book.sheets.map(({ name }) => name)).toContain(LISTS_SHEET);
+    expect(workbook.sheets.map(({ name }) => name)).toEqual(["Sheet1", "Wood & air", "Answers", "Lists of mine"]);
+    expect([...shown.keys()]).toEqual(workbook.sheets.map(({ name }) => name));
   });
 
   test("leaves out hidden names and names of more than a cell", async () => {

@@ -134,6 +134,19 @@ test("a list kept in cells of the same sheet, and one for several ranges", async
   ]);
 });
 
+test("the sheet of long lists that version 1.0.0 hid in Excel is no sheet of the book, and its list keeps its words", async () => {
+  const list = '<dataValidation type="list" sqref="B1"><formula1>Lists!$A$1:$A$2</formula1></dataValidation>';
+  const book = await workbook({
+    more: '<sheet name="Lists" sheetId="2" state="veryHidden" r:id="rId1"/>', // both sheets have the same cells here
+    sheet:
+      data(
+        '<row r="1"><c r="A1" t="inlineStr"><is><t>beech</t></is></c></row><row r="2"><c r="A2" t="inlineStr"><is><t>oak</t></is></c></row>',
+      ) + `<dataValidations count="1">${list}</dataValidations>`,
+  });
+  expect(book.workbook.sheets.map(({ name }) => name)).toEqual(["One"]);
+  expect(only(book).lists).toEqual([{ range: "B1", choices: ["beech", "oak"], strict: false }]);
+});
+
 test("a sheet that is one chart is left out, names of formulas as well, and widths of the empty rest", async () => {
   const book = await workbook({
     more: '<sheet name="Chart" sheetId="2" r:id="rId5"/>',

@@ -1,13 +1,11 @@
 import type { DataValidation, WriteSheet } from "hucre/xlsx";
 import { freeName } from "../../../sheets/freeName";
+import { fitsRule, LISTS_SHEET } from "../../../sheets/longLists";
 import type { ChoiceList, Workbook } from "../../../sheets/workbook";
 import { FileRefusal } from "../fileRefusal";
-import { LISTS_SHEET } from "../listsSheet";
 import { rangeText } from "../../../sheets/rangeRef";
 import { readRectangle, rectangleText } from "../../../sheets/rectangle";
 import { toFileText } from "../xlsxText";
-
-const LONGEST_LITERAL = 255; // what the file format allows for a list written out
 
 /** Choices that do not fit into a rule are kept in the columns of a sheet that no program shows in its tabs. */
 export interface ListsSheet {
@@ -38,16 +36,9 @@ export function validation(list: ChoiceList, lists: ListsSheet): DataValidation 
           errorMessage: "Choose one of the words of the list.",
         }
       : {}),
-    ...(fitsLiteral(list.choices)
-      ? { values: list.choices.map((choice) => toFileText(choice).replaceAll('"', '""')) }
-      : { formula1: rangeIn(lists, list.choices) }),
+    ...(fitsRule(list.choices) ? { values: list.choices.map(toFileText) } : { formula1: rangeIn(lists, list.choices) }),
   };
 }
-
-/** Written out, choices are parted by commas and blanks around them are lost. */
-const fitsLiteral = (choices: readonly string[]): boolean =>
-  choices.join(",").length <= LONGEST_LITERAL &&
-  choices.every((choice) => choice.trim() === choice && choice !== "" && !/[,"\n]/.test(choice));
 
 function rangeIn(lists: ListsSheet, choices: readonly string[]): string {
   const known = lists.columns.findIndex((column) => JSON.stringify(column) === JSON.stringify(choices));
