@@ -1,25 +1,200 @@
-/** The columns that a table of runs may have, by the header that people type. A table may have them in any order. */
-export const runColumns = [
-  "Run",
-  "To",
-  "Diameter",
-  "Length",
-  "Material",
-  "Flex",
-  "Fittings",
-  "K",
-  "Hood",
-  "Airflow",
-  "Gate",
-  "Leak",
-  "Leak open",
-  "Leak shut",
-  "Device loss",
-  "Device airflow",
-  "Device exponent",
-  "Device clean loss",
-  "Side",
-  "Dust",
-] as const;
+import { gateConditions } from "./gateConditions";
+import { lossFamilies } from "./lossFamilies";
+import { materials } from "./materials";
+import type { Quantity } from "./quantities";
+import { transport } from "./transport";
 
-export type RunColumn = (typeof runColumns)[number];
+/** A column that a table of runs may have. */
+export interface RunColumnRow {
+  readonly name: string; // the header that people type; text in brackets after it is ignored
+  readonly kind: "number" | "words"; // what mostly stands there; where it is a number, the header tells its unit
+  readonly quantity: Quantity | null; // of the numbers that may stand there; null where only words may
+  readonly needed?: true; // no table is one without it
+  readonly leak?: true; // left blank where the same ducts are asked about without their leaks
+  readonly forGainsAlone?: true; // no other function reads it
+  readonly shown: Shown | null; // on the sheet Runs; null for what people add by hand
+}
+
+/** How a column looks on the sheet Runs. */
+interface Shown {
+  readonly width: number;
+  readonly hint: string; // told where the header is selected
+  readonly choices?: readonly string[];
+  readonly strict?: true; // nothing but the choices; else a number, too, may stand in place of a name
+}
+
+const keysOf = (rows: readonly { readonly key: string }[]): string[] => rows.map(({ key }) => key);
+const gatesThatAre = (state: "open" | "shut"): string[] =>
+  keysOf(gateConditions.filter((row) => row.state === state || row.state === "either"));
+
+/**
+ * The columns of a table of runs, in the order in which the sheet Runs has them. A table may have them in any order, and
+ * whoever reads one finds them by their names.
+ */
+export const runColumns = [
+  {
+    name: "Run",
+    kind: "words",
+    quantity: null,
+    needed: true,
+    shown: {
+      width: 18,
+      hint: "A name of its own for each piece of duct between two junctions. A change of size begins a new run.",
+    },
+  },
+  {
+    name: "To",
+    kind: "words",
+    quantity: null,
+    needed: true,
+    shown: {
+      width: 13,
+      hint: "The run that it joins, spelled as there; fan for the last one, outside for what stands after the fan.",
+    },
+  },
+  {
+    name: "Airflow",
+    kind: "number",
+    quantity: "airflow",
+    shown: {
+      width: 9,
+      hint: "What a hood should draw. Only hoods take an airflow; mains add up what joins them.",
+    },
+  },
+  {
+    name: "Diameter",
+    kind: "number",
+    quantity: "diameter",
+    needed: true,
+    shown: { width: 11, hint: "Inside diameter." },
+  },
+  {
+    name: "Length",
+    kind: "number",
+    quantity: "length",
+    shown: { width: 8.5, hint: "Length of pipe, without hose." },
+  },
+  { name: "Flex", kind: "number", quantity: "length", shown: { width: 7, hint: "Length of hose, drawn out." } },
+  {
+    name: "Hood",
+    kind: "words",
+    quantity: "ratio",
+    shown: {
+      width: 14,
+      hint: "How the air enters: a name from the table hoods, or its loss coefficient K. Only open ends have one.",
+      choices: keysOf(lossFamilies.filter((family) => family.kind === "hood")),
+    },
+  },
+  {
+    name: "Fittings",
+    kind: "words",
+    quantity: "ratio",
+    shown: {
+      width: 22,
+      hint: "Names from the table fittings, with r/D or angle and how many, between ; such as: elbow 1.5 x2; branch 30. Others: elbow 5-piece 1.5, elbow smooth 2, tee, mitre 90, gate, contraction, expansion, exit, weather cap. A bare number is a K.",
+    },
+  },
+  { name: "K", kind: "number", quantity: "ratio", shown: null },
+  {
+    name: "Gate",
+    kind: "words",
+    quantity: null,
+    shown: { width: 8.5, hint: "open or shut; blank where there is none.", choices: ["open", "shut"], strict: true },
+  },
+  {
+    name: "Material",
+    kind: "words",
+    quantity: "diameter",
+    shown: {
+      width: 19,
+      hint: "A name from the table materials, or a roughness (in inches, or in mm). Blank: galvanised steel.",
+      choices: keysOf(materials),
+    },
+  },
+  {
+    name: "Device loss",
+    kind: "number",
+    quantity: "pressure",
+    shown: { width: 11, hint: "Loss of a separator or filter at its rated airflow." },
+  },
+  {
+    name: "Device airflow",
+    kind: "number",
+    quantity: "airflow",
+    shown: { width: 9.5, hint: "The airflow at which that loss was rated." },
+  },
+  {
+    name: "Device exponent",
+    kind: "number",
+    quantity: "ratio",
+    shown: { width: 11, hint: "2 for a separator, 1 for a filter. Blank: 2." },
+  },
+  {
+    name: "Device clean loss",
+    kind: "number",
+    quantity: "pressure",
+    forGainsAlone: true,
+    shown: {
+      width: 11,
+      hint: "Loss when it is clean, where it is dirty now: what cleaning would give is then tried too.",
+    },
+  },
+  {
+    name: "Dust",
+    kind: "words",
+    quantity: null,
+    shown: {
+      width: 14,
+      hint: "What it carries. As on the first sheet, unless you type another name from the table transport.",
+      choices: keysOf(transport),
+    },
+  },
+  {
+    name: "Side",
+    kind: "words",
+    quantity: null,
+    shown: {
+      width: 12,
+      hint: "suction, or discharge for what stands after the fan. Blank: suction.",
+      choices: ["suction", "discharge"],
+      strict: true,
+    },
+  },
+  {
+    name: "Leak",
+    kind: "number",
+    quantity: "openArea",
+    leak: true,
+    shown: {
+      width: 8,
+      hint: "An open area at the run's upstream end, always there: a bin's lid, a loose joint. Or a name from the table gates, such as loose collar.",
+    },
+  },
+  {
+    name: "Leak open",
+    kind: "words",
+    quantity: "openArea",
+    leak: true,
+    shown: {
+      width: 18,
+      hint: "What leaks while the gate is open: a gate's condition from the table gates (an estimate), or an area in the unit of the column Leak.",
+      choices: gatesThatAre("open"),
+    },
+  },
+  {
+    name: "Leak shut",
+    kind: "words",
+    quantity: "openArea",
+    leak: true,
+    shown: {
+      width: 18,
+      hint: "What leaks while the gate is shut: a gate's condition from the table gates (an estimate), or an area in the unit of the column Leak.",
+      choices: gatesThatAre("shut"),
+    },
+  },
+] as const satisfies readonly RunColumnRow[];
+
+export type RunColumn = (typeof runColumns)[number]["name"];
+
+/** Those that the sheet Runs has. */
+export type ShownRunColumn = Extract<(typeof runColumns)[number], { shown: object }>["name"];

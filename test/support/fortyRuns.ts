@@ -1,7 +1,8 @@
 import { cellAddress } from "../../src/sheets/address";
 import { budgetBook } from "../../src/sheets/book/budgetBook";
 import { sheetKeys } from "../../src/sheets/book/frame";
-import { CURVE_HEADER, runCell, type RunColumn, RUNS_FIRST } from "../../src/sheets/book/layout";
+import type { ShownRunColumn } from "../../src/reference/runColumns";
+import { CURVE_HEADER, runCell, RUNS_FIRST } from "../../src/sheets/book/layout";
 import { SETS } from "../../src/sheets/book/flow/flowLayout";
 import type { CellValue, Workbook } from "../../src/sheets/workbook";
 
@@ -11,7 +12,7 @@ export const HOODS = 39;
 type Filled = ReadonlyMap<string, CellValue>; // by address
 
 const runs = (): Filled => {
-  const rows: Partial<Record<RunColumn, string | number>>[] = Array.from({ length: HOODS }, (_, index) => ({
+  const rows: Partial<Record<ShownRunColumn, string | number>>[] = Array.from({ length: HOODS }, (_, index) => ({
     Run: `machine ${index + 1}`,
     To: "main",
     Airflow: 250,
@@ -27,7 +28,9 @@ const runs = (): Filled => {
   const all = [...rows, { Run: "main", To: "fan", Diameter: 12, Length: 20 }];
   return new Map(
     all.flatMap((row, index) =>
-      Object.entries(row).map(([column, value]) => [runCell(column as RunColumn, RUNS_FIRST + index), value] as const),
+      Object.entries(row).map(
+        ([column, value]) => [runCell(column as ShownRunColumn, RUNS_FIRST + index), value] as const,
+      ),
     ),
   );
 };

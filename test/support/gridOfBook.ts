@@ -20,6 +20,7 @@ export interface Shows {
   readonly value: (sheet: string, at: string) => unknown; // "" for a blank
   readonly column: (sheet: string, range: string) => unknown[];
   readonly type: (sheet: string, at: string, text: string) => void; // as a person types it
+  readonly insertColumn: (sheet: string, before: string) => void; // by its letters, as it stands now
   readonly errors: () => string[]; // every cell that shows an error, as "Leaks!B7: #VALUE! ..."
 }
 
@@ -83,6 +84,17 @@ export function gridOfBook(workbook: Workbook): Shows {
       });
       const nothingNew = result.reasons.every((reason) => String(reason) === "NoChanges");
       if (!result.isSuccessful && !nothingNew) throw new Error(`could not type into ${sheet}!${at}`);
+    },
+    insertColumn: (sheet, before) => {
+      const { isSuccessful } = model.dispatch("ADD_COLUMNS_ROWS", {
+        sheetId: idOf(sheet),
+        sheetName: sheet,
+        dimension: "COL",
+        base: library.helpers.lettersToNumber(before),
+        position: "before",
+        quantity: 1,
+      });
+      if (!isSuccessful) throw new Error(`could not insert a column before ${sheet}!${before}`);
     },
     errors: () =>
       getters.getSheetIds().flatMap((sheetId: string) => {

@@ -1,6 +1,6 @@
 /** Arguments that nobody sane would pass, drawn by lot from a seed, the same on every machine. */
 
-import { runColumns } from "../../src/reference/runColumns";
+import { allColumns } from "../../src/reference/columnsOfRuns";
 
 export const NUMBERS = [
   ...[0, -0, 1, -1, 2, 4, 6, 0.5, 1.5, 30, 90, 100, 350, 1000, 4005, 1e4],
@@ -30,7 +30,7 @@ export const TEXTS = [
   "elbow 1.5;".repeat(1000),
 ];
 
-const RUNS_HEADERS = [...runColumns, "run", " RUN (x) ", "Run", "", null, 7];
+const RUNS_HEADERS = [...allColumns, "run", " RUN (x) ", "Run", "", null, 7];
 
 export type HostErrorClass = new (code: string, message?: string) => object;
 

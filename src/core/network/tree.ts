@@ -1,9 +1,7 @@
 import { DomainError } from "../errors";
 import { plain, unknownName } from "../naming/findNamed";
 import type { Network, Run } from "./network";
-
-const FAN = "fan";
-const OPEN_AIR = ["", "fan", "outside", "outdoors", "open air", "room"];
+import { FAN, OPEN_AIR } from "./openAir";
 
 /** More runs than this are a mistake, not a workshop. */
 export const MOST_RUNS = 20_000;

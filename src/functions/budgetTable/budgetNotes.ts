@@ -1,10 +1,8 @@
 import type { RunBudget } from "../../core/network/designPass";
+import { RESIZE_RATIO } from "../../reference/noteLimits";
 import type { UnitSystem } from "../../reference/quantities";
 import type { TableRun } from "../runsTable/readRuns";
 import { leakNotes, speedNotes } from "../runsTable/notes";
-
-/** Beyond this ratio of the paths' suctions a branch is resized rather than throttled. Source: acgihMemory. */
-const RESIZE_RATIO = 1.2;
 
 /** What an owner needs to know of a run, in a few words. */
 export function budgetNotes(entry: TableRun, budget: RunBudget, system: UnitSystem): string {

@@ -1,18 +1,12 @@
 import type { Judged, Verdict } from "../../core/claims/grade";
+import type { ClaimKey } from "../../reference/answerColumns";
 import { fromSI, type Quantity, type UnitSystem, unitOf } from "../../reference/quantities";
+import type { Value } from "../answerRows";
 
-/** One check of a claim, in the order of the answer's columns. */
-export type ClaimRow = readonly [
-  check: string,
-  claimed: string | number,
-  allowed: string | number,
-  unit: string,
-  verdict: Verdict,
-  why: string,
-  source: string,
-];
-
-export const CLAIM_HEADER = ["Check", "Their number", "What physics allows", "Unit", "Verdict", "Why", "Source"];
+/** One check of a claim, by the answer's columns. */
+export interface ClaimRow extends Readonly<Record<ClaimKey, Value>> {
+  readonly verdict: Verdict;
+}
 
 export function judgedRow(
   check: string,
@@ -23,16 +17,24 @@ export function judgedRow(
   source: string,
 ): ClaimRow {
   const unit = unitOf(quantity, system);
-  return [check, fromSI(judged.claimed, unit), fromSI(judged.allowed, unit), unit.label, judged.verdict, why, source];
+  return {
+    check,
+    claimed: fromSI(judged.claimed, unit),
+    allowed: fromSI(judged.allowed, unit),
+    unit: unit.label,
+    verdict: judged.verdict,
+    why,
+    source,
+  };
 }
 
 /** A claim that no number can be held against. */
-export const untoldRow = (check: string, claimed: string | number, why: string, source: string): ClaimRow => [
+export const untoldRow = (check: string, claimed: Value, why: string, source: string): ClaimRow => ({
   check,
   claimed,
-  "",
-  "",
-  "cannot tell",
+  allowed: "",
+  unit: "",
+  verdict: "cannot tell",
   why,
   source,
-];
+});

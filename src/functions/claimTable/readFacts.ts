@@ -1,5 +1,6 @@
 import { DomainError } from "../../core/errors";
-import { plain, requireNamed } from "../../core/naming/findNamed";
+import { requireNamed } from "../../core/naming/findNamed";
+import { headerName } from "../../core/naming/headerName";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import { readNumber } from "../arguments";
 import { refuseCell } from "../cellErrors";
@@ -41,12 +42,10 @@ export function readFacts(given: unknown, system: UnitSystem): Facts {
 
 const isBlank = (cell: Cell): boolean => cell === null || cell === 0;
 
-const withoutBrackets = (text: string): string => plain(text.replace(/[([].*?[)\]]/g, ""));
-
 /** The place of a first row of two known headings; anything else is read as a fact, so that a misspelt one is not lost. */
 function headingOf(matrix: Matrix): number | null {
   const first = matrix.findIndex((line) => !line.every(isBlank));
-  const [name, value] = (matrix[first] ?? []).map((cell) => (typeof cell === "string" ? withoutBrackets(cell) : ""));
+  const [name, value] = (matrix[first] ?? []).map((cell) => (typeof cell === "string" ? headerName(cell) : ""));
   return ["fact", "facts", "name", "what"].includes(name ?? "") && value !== "" ? first : null;
 }
 
@@ -54,7 +53,7 @@ function factOf(name: Cell, row: number): (typeof factNames)[number] & FactName 
   const said = `name in row ${row + 1} of the facts`;
   if (name === null || name instanceof CellErrorValue || typeof name !== "string")
     return refuseCell(said, name, "the name of a fact");
-  return requireNamed(said, factNames, withoutBrackets(name), "the name of a fact");
+  return requireNamed(said, factNames, headerName(name), "the name of a fact");
 }
 
 function textOf(said: string, value: Cell): string | number {

@@ -3,10 +3,12 @@ import { lossCoefficient } from "../../core/fittings/lossCoefficient";
 import { type FittingItem, parseFittingList } from "../../core/fittings/fittingList";
 import { lossFamilies, PLAIN_END } from "../../reference/lossFamilies";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
+import { leakColumns } from "../../reference/columnsOfRuns";
+import type { RunColumn } from "../../reference/runColumns";
 import { stockDiameters } from "../../reference/tradeSizes";
 import { readNumber } from "../arguments";
 import type { Cell, Matrix } from "../cells";
-import { cellOf, findColumns, type RunColumn } from "../runsTable/columns";
+import { cellOf, findColumns } from "../runsTable/columns";
 import type { Edit } from "../runsTable/editTable";
 import type { TableRun } from "../runsTable/readRuns";
 
@@ -33,7 +35,7 @@ export function changesAlong(table: Matrix, entry: TableRun, system: UnitSystem)
 export function sealedLeak(table: Matrix, entry: TableRun): Change[] {
   if (entry.run.leakArea === 0) return [];
   const cell = cellReader(table, entry.row);
-  const columns = (["Leak", "Leak open", "Leak shut"] as const).filter((column) => cell(column) !== null);
+  const columns = leakColumns.filter((column) => cell(column) !== null);
   return [
     change(
       entry,

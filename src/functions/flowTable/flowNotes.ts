@@ -1,10 +1,8 @@
+import { ENOUGH_AIR } from "../../reference/noteLimits";
 import type { UnitSystem } from "../../reference/quantities";
 import { inUnit } from "../runsTable/inUnit";
 import { leakNotes, speedNotes } from "../runsTable/notes";
 import type { TableRun } from "../runsTable/readRuns";
-
-/** Less than this share of the wanted airflow is worth a word. House judgement, near a meter's own error. */
-const ENOUGH = 0.95;
 
 /** What one run does, in SI. */
 export interface RunFlow {
@@ -24,7 +22,7 @@ export function flowNotes({ run, dust }: TableRun, flow: RunFlow, system: UnitSy
   if (!flow.fed) return flow.airflow > 0 ? "no open hood: only leaks flow" : "no open hood: nothing flows";
   const notes = speedNotes(dust, flow.velocity, system);
   const atHood = flow.airflow - flow.leak;
-  if (flow.end && atHood < ENOUGH * run.wantedAirflow) {
+  if (flow.end && atHood < ENOUGH_AIR * run.wantedAirflow) {
     const share = Math.round((atHood / run.wantedAirflow) * 100);
     notes.push(`the hood gets ${share} % of the ${inUnit(run.wantedAirflow, "airflow", system)} wanted`);
   }

@@ -1,6 +1,8 @@
 import { velocityPressure } from "../../core/air/velocityPressure";
 import { runLoss } from "../../core/network/runLoss";
-import { fromSI, type Quantity, type UnitSystem, unitOf } from "../../reference/quantities";
+import { solveColumns } from "../../reference/answerColumns";
+import type { UnitSystem } from "../../reference/quantities";
+import { answerRow, blankRow, headerRow, type Value } from "../answerRows";
 import type { Matrix } from "../cells";
 import { inUnit } from "../runsTable/inUnit";
 import { surroundings } from "../runsTable/surroundings";
@@ -8,35 +10,16 @@ import { flowNotes, type RunFlow } from "./flowNotes";
 import { runFlows } from "./runFlows";
 import { type Fan, type SolvedTable, solveRuns } from "./solveRuns";
 
-type Value = string | number;
-
-const HEADERS: readonly (readonly [string, Quantity | null])[] = [
-  ["Run", null],
-  ["Airflow", "airflow"],
-  ["Velocity", "velocity"],
-  ["Static suction", "pressure"],
-  ["Leak", "airflow"],
-  ["Run loss", "pressure"],
-  ["Gate", null],
-  ["Note", null],
-];
-
 /** The answer of SOLVE: a header row, a row per row of the table, and the fan. */
 export function flowTable(runs: Matrix, fan: Fan, system: UnitSystem): Value[][] {
   const solved = solveRuns(runs, fan, system);
-  const rows: Value[][] = Array.from({ length: solved.table.rows }, () => new Array<Value>(HEADERS.length).fill(""));
+  const rows = Array.from({ length: solved.table.rows }, () => blankRow(solveColumns));
   const flows = runFlows(solved);
   solved.table.runs.forEach((entry, index) => {
     rows[entry.row] = runRow(solved, flows[index]!, index, fan.density, system);
   });
-  const header = HEADERS.map(([name, quantity]) =>
-    quantity === null ? name : `${name} (${unitOf(quantity, system).label})`,
-  );
-  return [header, ...rows, fanRow(solved, system)];
+  return [headerRow(solveColumns, system), ...rows, fanRow(solved, system)];
 }
-
-const shown = (value: number, quantity: Quantity, system: UnitSystem): number =>
-  fromSI(value, unitOf(quantity, system));
 
 /** Static suction stands at the upstream end, where a tap behind the hood and the run's own leak feel it. */
 function runRow(solved: SolvedTable, flow: RunFlow, index: number, density: number, system: UnitSystem): Value[] {
@@ -47,23 +30,35 @@ function runRow(solved: SolvedTable, flow: RunFlow, index: number, density: numb
   const loss = losses.friction + losses.fittings + losses.device + entryLoss;
   const suction = solved.solution.suction[index]! + velocityPressure(Math.abs(flow.velocity), density);
   const discharge = run.side === "discharge";
-  return [
-    run.name,
-    shown(flow.airflow, "airflow", system),
-    shown(flow.velocity, "velocity", system),
-    discharge || flow.beyondShut ? "" : shown(suction, "pressure", system),
-    discharge ? "" : shown(flow.leak, "airflow", system),
-    shown(loss, "pressure", system),
-    run.gate === "none" ? "" : run.gate,
-    flowNotes(entry, flow, system),
-  ];
+  return answerRow(
+    solveColumns,
+    {
+      run: run.name,
+      airflow: flow.airflow,
+      velocity: flow.velocity,
+      staticSuction: discharge || flow.beyondShut ? null : suction,
+      leak: discharge ? null : flow.leak,
+      runLoss: loss,
+      gate: run.gate === "none" ? null : run.gate,
+      note: flowNotes(entry, flow, system),
+    },
+    system,
+  );
 }
 
 function fanRow({ solution }: SolvedTable, system: UnitSystem): Value[] {
   const leaks = totalLeak(solution.leak);
-  const airflow = shown(solution.fanAirflow, "airflow", system);
-  const pressure = shown(solution.fanPressure, "pressure", system);
-  return ["Fan", airflow, "", pressure, shown(leaks, "airflow", system), "", "", fanNote(solution, leaks, system)];
+  return answerRow(
+    solveColumns,
+    {
+      run: "Fan",
+      airflow: solution.fanAirflow,
+      staticSuction: solution.fanPressure,
+      leak: leaks,
+      note: fanNote(solution, leaks, system),
+    },
+    system,
+  );
 }
 
 export const totalLeak = (leak: Float64Array): number => leak.reduce((sum, one) => sum + one, 0);

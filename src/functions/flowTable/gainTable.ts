@@ -1,7 +1,9 @@
 import { DomainError, NoAnswerError } from "../../core/errors";
 import { plain, unknownName } from "../../core/naming/findNamed";
 import type { Network } from "../../core/network/network";
-import { fromSI, type Quantity, type UnitSystem, unitOf } from "../../reference/quantities";
+import { gainColumns, type GainKey } from "../../reference/answerColumns";
+import type { UnitSystem } from "../../reference/quantities";
+import { answerRow, headerRow, type Value } from "../answerRows";
 import { singleCell } from "../arguments";
 import { refuseCell } from "../cellErrors";
 import { type Cell, CellErrorValue, type Matrix } from "../cells";
@@ -12,16 +14,6 @@ import type { TableRun } from "../runsTable/readRuns";
 import type { RunFlow } from "./flowNotes";
 import { runFlows } from "./runFlows";
 import { type Fan, type SolvedTable, solveRuns } from "./solveRuns";
-
-type Value = string | number;
-
-const HEADERS: readonly (readonly [string, Quantity | null])[] = [
-  ["Run", null],
-  ["Change", null],
-  ["Airflow gained", "airflow"],
-  ["New velocity", "velocity"],
-  ["Note", null],
-];
 
 /** A gain smaller than this share of the hood's airflow is none. */
 const SMALLEST_GAIN = 1e-6;
@@ -38,16 +30,12 @@ export function gainTable(runs: Matrix, fan: Fan, hood: unknown, system: UnitSys
     return gain === null ? [] : [gain];
   });
   gains.sort((a, b) => b.gained - a.gained);
-  const unit = (quantity: Quantity) => unitOf(quantity, system);
-  const header = HEADERS.map(([name, quantity]) => (quantity === null ? name : `${name} (${unit(quantity).label})`));
-  const rows = gains.map(({ change, gained, velocity, note }): Value[] => [
-    change.entry.run.name,
-    change.words,
-    fromSI(gained, unit("airflow")),
-    velocity === null ? "" : fromSI(velocity, unit("velocity")),
-    note,
-  ]);
-  return [header, ...(rows.length > 0 ? rows : [["", "no single change gains anything here", "", "", ""]])];
+  const row = (of: Parameters<typeof answerRow<GainKey>>[1]): Value[] => answerRow(gainColumns, of, system);
+  const rows = gains.map(({ change, gained, velocity, note }) =>
+    row({ run: change.entry.run.name, change: change.words, gained, newVelocity: velocity, note }),
+  );
+  const nothing = row({ change: "no single change gains anything here" });
+  return [headerRow(gainColumns, system), ...(rows.length > 0 ? rows : [nothing])];
 }
 
 function findHood({ network }: SolvedTable, cell: Cell): number {

@@ -1,17 +1,19 @@
 import { DomainError } from "../../core/errors";
 import { plain } from "../../core/naming/findNamed";
-import { fromSI, type Quantity, type UnitSystem, unitOf } from "../../reference/quantities";
+import type { ScenarioKey } from "../../reference/answerColumns";
+import { scenarioColumnsFor } from "../../reference/columnsOfAnswers";
+import type { UnitSystem } from "../../reference/quantities";
+import { blankRow, headerRow, inUnitOf, type Value } from "../answerRows";
 import { failureOf } from "../cellErrors";
 import type { Matrix } from "../cells";
 import { inUnit } from "../runsTable/inUnit";
 import { joinedNames, readRuns } from "../runsTable/readRuns";
+import type { RunFlow } from "./flowNotes";
 import { totalLeak } from "./flowTable";
 import { withOpenGates } from "./openRuns";
 import { readScenarios, type Scenario } from "./readScenarios";
 import { runFlows } from "./runFlows";
 import { type Fan, type SolvedTable, solveRuns } from "./solveRuns";
-
-type Value = string | number;
 
 /** The answer of SCENARIOS: one row per set of open gates. A scenario without an answer says why; the others compute. */
 export function scenarioTable(runs: Matrix, fan: Fan, sets: Matrix, system: UnitSystem): Value[][] {
@@ -20,30 +22,27 @@ export function scenarioTable(runs: Matrix, fan: Fan, sets: Matrix, system: Unit
   const scenarios = readScenarios(sets, runs);
   if (scenarios.every((scenario) => scenario === null))
     throw new DomainError("scenarios", null, "at least one row with the names of open runs");
-  const unit = (quantity: Quantity): string => unitOf(quantity, system).label;
-  const header = [
-    "Scenario",
-    ...hoods.flatMap((place) => {
-      const { name } = table.runs[place]!.run;
-      return [`${name} airflow (${unit("airflow")})`, `${name} velocity (${unit("velocity")})`];
-    }),
-    `Fan airflow (${unit("airflow")})`,
-    `Fan pressure (${unit("pressure")})`,
-    "Lost to leaks (%)",
-    "Slowest run",
-    "Note",
-  ];
+  const columns = scenarioColumnsFor(hoods);
+  const header = columns.map(({ header: words, hood, ...column }) => ({
+    ...column,
+    header: hood === null ? words : `${table.runs[hood]!.run.name} ${words}`,
+  }));
   const rows = scenarios.map((scenario): Value[] => {
-    if (scenario === null) return new Array<Value>(header.length).fill("");
+    if (scenario === null) return blankRow(columns);
+    const row = (of: Of): Value[] =>
+      columns.map(({ key, quantity, hood }) => inUnitOf(quantity, of(key, hood) ?? "", system));
     try {
-      return scenarioRow(scenario, solveRuns(withOpenGates(runs, scenario.open), fan, system), hoods, system);
+      return row(scenarioOf(scenario, solveRuns(withOpenGates(runs, scenario.open), fan, system), system));
     } catch (error) {
       const { sentence } = failureOf(error, system, () => undefined);
-      return [scenario.name, ...new Array<Value>(header.length - 2).fill(""), sentence];
+      return row((key) => (key === "scenario" ? scenario.name : key === "note" ? sentence : null));
     }
   });
-  return [header, ...rows];
+  return [headerRow(header, system), ...rows];
 }
+
+/** What a scenario has in a column, in SI; of a hood by its place among the runs. */
+type Of = (key: ScenarioKey, hood: number | null) => Value | null;
 
 /** The runs that nothing joins: hoods and open pipe ends. */
 function hoodPlaces(runs: readonly { name: string; to: string; side: string }[]): number[] {
@@ -51,28 +50,28 @@ function hoodPlaces(runs: readonly { name: string; to: string; side: string }[])
   return runs.flatMap((run, place) => (run.side === "suction" && !joined.has(plain(run.name)) ? [place] : []));
 }
 
-function scenarioRow(scenario: Scenario, solved: SolvedTable, hoods: readonly number[], system: UnitSystem): Value[] {
+function scenarioOf(scenario: Scenario, solved: SolvedTable, system: UnitSystem): Of {
   const flows = runFlows(solved);
-  const shown = (value: number, quantity: Quantity): number => fromSI(value, unitOf(quantity, system));
   const { fanAirflow, fanPressure, leak, crossings } = solved.solution;
-  const atHoods = hoods.flatMap((place): Value[] => {
+  const atHood = (place: number, value: (flow: RunFlow) => number): number | null => {
     const flow = flows[place]!;
-    if (!flow.end || flow.beyondShut) return ["", ""];
-    return [shown(flow.airflow - flow.leak, "airflow"), shown(flow.velocity, "velocity")];
-  });
-  return [
-    scenario.name,
-    ...atHoods,
-    shown(fanAirflow, "airflow"),
-    shown(fanPressure, "pressure"),
-    fanAirflow === 0 ? 0 : (totalLeak(leak) / fanAirflow) * 100,
-    ...slowestRun(solved, flows, system),
-    crossings > 1 ? `the curve has a hump: ${crossings} points meet, this is the stable one` : "",
-  ].flat();
+    return !flow.end || flow.beyondShut ? null : value(flow);
+  };
+  const of: Readonly<Record<ScenarioKey, (hood: number) => Value | null>> = {
+    scenario: () => scenario.name,
+    hoodAirflow: (hood) => atHood(hood, (flow) => flow.airflow - flow.leak),
+    hoodVelocity: (hood) => atHood(hood, ({ velocity }) => velocity),
+    fanAirflow: () => fanAirflow,
+    fanPressure: () => fanPressure,
+    lost: () => (fanAirflow === 0 ? 0 : (totalLeak(leak) / fanAirflow) * 100),
+    slowest: () => slowestRun(solved, flows, system),
+    note: () => (crossings > 1 ? `the curve has a hump: ${crossings} points meet, this is the stable one` : ""),
+  };
+  return (key, hood) => of[key](hood ?? 0);
 }
 
 /** The run, of those that carry dust, whose velocity is the smallest share of what its dust needs. */
-function slowestRun({ table }: SolvedTable, flows: ReturnType<typeof runFlows>, system: UnitSystem): [string] {
+function slowestRun({ table }: SolvedTable, flows: readonly RunFlow[], system: UnitSystem): string {
   let [slowest, least] = ["", Infinity];
   table.runs.forEach(({ run, dust }, place) => {
     const flow = flows[place]!;
@@ -84,5 +83,5 @@ function slowestRun({ table }: SolvedTable, flows: ReturnType<typeof runFlows>, 
       share < 1 ? `dust settles: "${dust.key}" needs ${inUnit(dust.low, "velocity", system)}` : "fast enough";
     slowest = `${run.name}: ${inUnit(flow.velocity, "velocity", system)}, ${settles}`;
   });
-  return [slowest];
+  return slowest;
 }

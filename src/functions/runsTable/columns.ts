@@ -1,11 +1,9 @@
 import { DomainError } from "../../core/errors";
-import { nearestNames, plain } from "../../core/naming/findNamed";
-import { type RunColumn, runColumns } from "../../reference/runColumns";
+import { nearestNames } from "../../core/naming/findNamed";
+import { headerName } from "../../core/naming/headerName";
+import { allColumns, neededColumns } from "../../reference/columnsOfRuns";
+import type { RunColumn } from "../../reference/runColumns";
 import type { Cell, Matrix } from "../cells";
-
-export type { RunColumn };
-
-const NEEDED: readonly RunColumn[] = ["Run", "To", "Diameter"];
 
 /** Where each column stands in the table; a column that is not there is left out. */
 export type ColumnPlaces = Readonly<Partial<Record<RunColumn, number>>>;
@@ -17,16 +15,16 @@ export type ColumnPlaces = Readonly<Partial<Record<RunColumn, number>>>;
  * @throws DomainError if a needed header is missing (with the nearest one there is) or stands twice
  */
 export function findColumns(header: readonly Cell[]): ColumnPlaces {
-  const names = header.map(headerName);
+  const names = header.map((cell) => (typeof cell === "string" ? headerName(cell) : ""));
   const places: Partial<Record<RunColumn, number>> = {};
-  for (const column of runColumns) {
-    const place = names.indexOf(plain(column));
+  for (const column of allColumns) {
+    const place = names.indexOf(headerName(column));
     if (place < 0) continue;
-    if (names.lastIndexOf(plain(column)) !== place)
+    if (names.lastIndexOf(headerName(column)) !== place)
       throw new DomainError("runs", column, "headed by each column once, not twice");
     places[column] = place;
   }
-  const missing = NEEDED.find((column) => places[column] === undefined);
+  const missing = neededColumns.find((column) => places[column] === undefined);
   if (missing !== undefined) throw missingHeader(missing, header, places);
   return places;
 }
@@ -43,11 +41,11 @@ function missingHeader(missing: RunColumn, header: readonly Cell[], places: Colu
   return new DomainError(
     "runs",
     header[0] ?? null,
-    `a table whose first row has the headers Run, To and Diameter (${missing} is missing${hint})`,
+    `a table whose first row has the headers ${inWords(neededColumns)} (${missing} is missing${hint})`,
   );
 }
 
-const headerName = (cell: Cell): string => (typeof cell === "string" ? plain(cell.replace(/[([].*?[)\]]/g, "")) : "");
+const inWords = (names: readonly string[]): string => `${names.slice(0, -1).join(", ")} and ${names.at(-1)!}`;
 
 /** One cell of a row by its column; a 0 counts as blank, since some hosts send blanks as 0. */
 export function cellOf(rows: Matrix, row: number, places: ColumnPlaces, column: RunColumn): Cell {

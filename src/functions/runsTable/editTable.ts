@@ -1,5 +1,6 @@
 import type { Cell, Matrix } from "../cells";
-import { findColumns, type RunColumn } from "./columns";
+import type { RunColumn } from "../../reference/runColumns";
+import { findColumns } from "./columns";
 
 /** One cell of a runs table to be changed, by its row below the header and its column. */
 export interface Edit {

@@ -1,9 +1,7 @@
+import { LEAK_SHARE } from "../../reference/noteLimits";
 import type { UnitSystem } from "../../reference/quantities";
 import type { TransportRow } from "../../reference/schema";
 import { inUnit } from "./inUnit";
-
-/** A leak that carries more than this share of a run's air is worth a word. House judgement. */
-const LEAK_SHARE = 0.1;
 
 /** Whether the dust settles at this velocity [m/s], or the air is faster than it need be. */
 export function speedNotes(dust: TransportRow, velocity: number, system: UnitSystem): string[] {

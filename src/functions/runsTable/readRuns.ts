@@ -8,13 +8,15 @@ import { plain, requireNamed } from "../../core/naming/findNamed";
 import type { Device, Run } from "../../core/network/network";
 import { sectionArea } from "../../core/section/section";
 import { gateConditions } from "../../reference/gateConditions";
-import type { Quantity, UnitSystem } from "../../reference/quantities";
+import { neededColumns, quantityOfColumn } from "../../reference/columnsOfRuns";
+import type { UnitSystem } from "../../reference/quantities";
+import type { RunColumn } from "../../reference/runColumns";
 import type { TransportRow } from "../../reference/schema";
 import { DEFAULT_DUST, transport } from "../../reference/transport";
 import { readChoice, readFittings, readMaterial, readWithin } from "../arguments";
 import { refuseCell } from "../cellErrors";
 import { type Cell, CellErrorValue, toMatrix } from "../cells";
-import { cellOf, findColumns, type RunColumn } from "./columns";
+import { cellOf, findColumns } from "./columns";
 
 /** A run as the table states it: what the network needs, and what only the notes need. */
 export interface TableRun {
@@ -46,8 +48,7 @@ export function readRuns(given: unknown, system: UnitSystem): RunsTable {
   const runs: Omit<TableRun, "asksInVain">[] = [];
   body.forEach((_, row) => {
     const cell = (column: RunColumn): Cell => cellOf(body, row, places, column);
-    if ((["Run", "To", "Diameter"] as const).some((column) => cell(column) !== null))
-      runs.push(readRun(row, cell, system));
+    if (neededColumns.some((column) => cell(column) !== null)) runs.push(readRun(row, cell, system));
   });
   if (runs.length === 0) throw new DomainError("runs", null, "a table with at least one run below its headers");
   const joined = joinedNames(runs.map(({ run }) => run));
@@ -68,14 +69,9 @@ function readRun(row: number, cell: (column: RunColumn) => Cell, system: UnitSys
   const name = readText(`Run of row ${row + 2}`, cell("Run"), "a name");
   const label = `run ${shown(name)} (row ${row + 2})`;
   const said = (column: RunColumn): string => `${column} of ${label}`;
-  const number = <Fallback>(
-    column: RunColumn,
-    quantity: Quantity,
-    limits: Limits,
-    fallback: Fallback,
-  ): number | Fallback => {
+  const number = <Fallback>(column: RunColumn, limits: Limits, fallback: Fallback): number | Fallback => {
     const value = cell(column);
-    return value === null ? fallback : readWithin(said(column), value, quantity, limits, system);
+    return value === null ? fallback : readWithin(said(column), value, quantityOfColumn(column), limits, system);
   };
   const coefficientOf = (column: RunColumn, kind: "hood" | "any"): number | null => {
     const value = cell(column);
@@ -84,7 +80,7 @@ function readRun(row: number, cell: (column: RunColumn) => Cell, system: UnitSys
       : inRow(label, () => listCoefficient(readFittings(said(column), value, kind, system), diameter));
   };
 
-  const diameter = readWithin(said("Diameter"), cell("Diameter"), "diameter", ABOVE_ZERO, system);
+  const diameter = readWithin(said("Diameter"), cell("Diameter"), quantityOfColumn("Diameter"), ABOVE_ZERO, system);
   const gate = readGate(said("Gate"), cell("Gate"));
   const roughness = readMaterial(said("Material"), cell("Material"), system);
   if (roughness > ROUGHEST * diameter)
@@ -97,12 +93,12 @@ function readRun(row: number, cell: (column: RunColumn) => Cell, system: UnitSys
     to: cell("To") === null ? "" : readText(said("To"), cell("To"), "the name of a run"),
     side: readChoice(said("Side"), cell("Side"), ["suction", "discharge"]),
     diameter,
-    length: number("Length", "length", FROM_ZERO, 0),
+    length: number("Length", FROM_ZERO, 0),
     roughness,
-    hoseLength: number("Flex", "length", FROM_ZERO, 0),
-    coefficient: (coefficientOf("Fittings", "any") ?? 0) + number("K", "ratio", FROM_ZERO, 0),
+    hoseLength: number("Flex", FROM_ZERO, 0),
+    coefficient: (coefficientOf("Fittings", "any") ?? 0) + number("K", FROM_ZERO, 0),
     hood: coefficientOf("Hood", "hood"),
-    wantedAirflow: number("Airflow", "airflow", FROM_ZERO, 0),
+    wantedAirflow: number("Airflow", FROM_ZERO, 0),
     gate,
     leakArea,
     device: readDevice(said, number),
@@ -131,22 +127,17 @@ function readLeak(name: string, cell: Cell, diameter: number, system: UnitSystem
   return area;
 }
 
-type NumberReader = <Fallback>(
-  column: RunColumn,
-  quantity: Quantity,
-  limits: Limits,
-  fallback: Fallback,
-) => number | Fallback;
+type NumberReader = <Fallback>(column: RunColumn, limits: Limits, fallback: Fallback) => number | Fallback;
 
 function readDevice(said: (column: RunColumn) => string, number: NumberReader): Device | null {
-  const ratedLoss = number("Device loss", "pressure", FROM_ZERO, null);
+  const ratedLoss = number("Device loss", FROM_ZERO, null);
   if (ratedLoss === null) return null;
-  const ratedAirflow = number("Device airflow", "airflow", ABOVE_ZERO, null);
+  const ratedAirflow = number("Device airflow", ABOVE_ZERO, null);
   if (ratedAirflow === null) throw new DomainError(said("Device airflow"), null, "given beside a device loss");
   return {
     ratedLoss,
     ratedAirflow,
-    exponent: number("Device exponent", "ratio", { atLeast: 0.5, atMost: 2.5 }, SEPARATOR_EXPONENT),
+    exponent: number("Device exponent", { atLeast: 0.5, atMost: 2.5 }, SEPARATOR_EXPONENT),
   };
 }
 

@@ -1,5 +1,5 @@
+import { neededNames } from "../../reference/columnsOfRuns";
 import { placeOf } from "../../sheets/address";
-import { runColumns } from "../../sheets/book/layout";
 import type { Calculated } from "../../sheets/calculated";
 import type { Sheet } from "../../sheets/workbook";
 import { callsOurs } from "./storedFormula";
@@ -11,17 +11,10 @@ export const isBudget = ({ workbook }: Calculated): boolean =>
 const hasOurFormula = (sheet: Sheet): boolean =>
   sheet.cells.some((cell) => "formula" in cell && /duct/i.test(cell.formula) && callsOurs(cell.formula));
 
-/** "Run" with "To" in the cell to its right, as every runs table begins. */
-function hasRunsHeader(sheet: Sheet): boolean {
-  const [run, to] = runColumns;
-  const places = (word: string): Set<string> =>
-    new Set(
-      sheet.cells.flatMap((cell) => {
-        if (!("value" in cell) || cell.value !== word) return [];
-        const { row, column } = placeOf(cell.at);
-        return [`${row}/${word === to ? column - 1 : column}`];
-      }),
-    );
-  const right = places(to);
-  return [...places(run)].some((place) => right.has(place));
+/** A row in which the names of a run and of what it joins are headed, as in every runs table, in whatever order. */
+function hasRunsHeader({ cells }: Sheet): boolean {
+  const rowsOf = (header: string): Set<number> =>
+    new Set(cells.flatMap((cell) => ("value" in cell && cell.value === header ? [placeOf(cell.at).row] : [])));
+  const [first, ...others] = neededNames.map(rowsOf);
+  return [...first!].some((row) => others.every((rows) => rows.has(row)));
 }

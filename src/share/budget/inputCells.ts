@@ -1,12 +1,14 @@
 import { SEPARATOR_EXPONENT } from "../../core/devices/deviceLoss";
+import { neededColumns, quantityOfColumn } from "../../reference/columnsOfRuns";
 import { DEFAULT_DUST } from "../../reference/transport";
 import { DEFAULT_MATERIAL } from "../../reference/materials";
-import { type Quantity, type UnitSystem, unitOf } from "../../reference/quantities";
+import { type UnitSystem, unitOf } from "../../reference/quantities";
+import type { RunColumn } from "../../reference/runColumns";
 import { quotedText } from "../references";
 import type { BlockColumn, BlockPlace } from "./block";
 import type { BudgetColumn, BudgetScalar, inputColumns } from "./blockNames";
 import type { BudgetLookups } from "./lookups";
-import type { BudgetInput, RunsSource } from "./runsSource";
+import type { RunsSource } from "./runsSource";
 import { troubleOf } from "./troubleCells";
 import { isBlank, nameKey, numberOf, oneOfTwo, times, unlessNumber } from "./words";
 
@@ -17,7 +19,7 @@ type InputColumn = (typeof inputColumns)[number];
 /** A cell's text for a formula with what stands for a blank in front of it; a column that is not there is that too. */
 const optionalCell =
   (source: RunsSource, row: number) =>
-  (column: BudgetInput, blank: string, read: (cell: string) => string): string =>
+  (column: RunColumn, blank: string, read: (cell: string) => string): string =>
     source.has(column) ? `IF(${isBlank(source.cell(column, row))},${blank},${read(source.cell(column, row))})` : blank;
 
 /** What each row of the runs table says, in SI, in the table's own order. */
@@ -28,21 +30,21 @@ export function inputCells(
   system: UnitSystem,
   strides: number,
 ): BlockColumn<BudgetColumn>[] {
-  const factor = (quantity: Quantity): number => unitOf(quantity, system).factor;
+  const factorOf = (column: RunColumn): number => unitOf(quantityOfColumn(column), system).factor;
   const used = (row: number, formula: string, unused = "0"): string =>
     `IF(${place.cell("used", row)}>0,${formula},${unused})`;
   const number =
-    (column: BudgetInput, quantity: Quantity, blank = "0") =>
+    (column: RunColumn, blank = "0") =>
     (row: number) =>
       used(
         row,
-        optionalCell(source, row)(column, blank, (cell) => times(numberOf(cell), factor(quantity))),
+        optionalCell(source, row)(column, blank, (cell) => times(numberOf(cell), factorOf(column))),
       );
   const columns: Record<InputColumn, { heading: string; edge?: number; formula: (row: number) => string }> = {
     used: {
       heading: "Row, where used",
       formula: (row) =>
-        `IF(AND(${(["Run", "To", "Diameter"] as const).map((column) => isBlank(source.cell(column, row))).join(",")}),0,${row})`,
+        `IF(AND(${neededColumns.map((column) => isBlank(source.cell(column, row))).join(",")}),0,${row})`,
     },
     name: { heading: "Run", formula: (row) => used(row, nameOf(source.cell("Run", row)), '""') },
     key: { heading: "Run, to compare", formula: (row) => used(row, nameKey(source.cell("Run", row)), '""') },
@@ -62,17 +64,17 @@ export function inputCells(
     },
     diameter: {
       heading: "Diameter (m)",
-      formula: (row) => used(row, times(numberOf(source.cell("Diameter", row)), factor("diameter"))),
+      formula: (row) => used(row, times(numberOf(source.cell("Diameter", row)), factorOf("Diameter"))),
     },
-    length: { heading: "Length (m)", formula: number("Length", "length") },
-    hose: { heading: "Hose (m)", formula: number("Flex", "length") },
+    length: { heading: "Length (m)", formula: number("Length") },
+    hose: { heading: "Hose (m)", formula: number("Flex") },
     roughness: {
       heading: "Roughness (m)",
       formula: (row) =>
         used(
           row,
           optionalCell(source, row)("Material", lookups.usualRoughness(DEFAULT_MATERIAL), (cell) =>
-            unlessNumber(cell, lookups.roughness(cell), factor("diameter")),
+            unlessNumber(cell, lookups.roughness(cell), factorOf("Material")),
           ),
         ),
     },
@@ -98,21 +100,21 @@ export function inputCells(
       formula: (row) =>
         used(
           row,
-          optionalCell(source, row)("Hood", "-1", (cell) => unlessNumber(cell, lookups.hood(cell), 1)),
+          optionalCell(source, row)("Hood", "-1", (cell) => unlessNumber(cell, lookups.hood(cell), factorOf("Hood"))),
         ),
     },
-    wanted: { heading: "Airflow wanted (m³/s)", formula: number("Airflow", "airflow") },
+    wanted: { heading: "Airflow wanted (m³/s)", formula: number("Airflow") },
     gate: {
       heading: "Gate: 1 open, 2 shut",
       formula: (row) => used(row, source.has("Gate") ? oneOfTwo(source.cell("Gate", row), "open", "shut", 0) : "0"),
     },
     leakArea: {
       heading: "Leak area (m²)",
-      formula: (row) => used(row, leakArea(place, source, lookups, row, factor("openArea"))),
+      formula: (row) => used(row, leakArea(place, source, lookups, row, factorOf)),
     },
-    deviceLoss: { heading: "Device loss (Pa)", formula: number("Device loss", "pressure") },
-    deviceAirflow: { heading: "at airflow (m³/s)", formula: number("Device airflow", "airflow") },
-    deviceExponent: { heading: "Exponent", formula: number("Device exponent", "ratio", String(SEPARATOR_EXPONENT)) },
+    deviceLoss: { heading: "Device loss (Pa)", formula: number("Device loss") },
+    deviceAirflow: { heading: "at airflow (m³/s)", formula: number("Device airflow") },
+    deviceExponent: { heading: "Exponent", formula: number("Device exponent", String(SEPARATOR_EXPONENT)) },
     dustKey: dustColumn("Dust", "key", '""'),
     dustLow: dustColumn("settles under (m/s)", "low", "0"),
     dustHigh: dustColumn("too fast over (m/s)", "high", "0"),
@@ -155,10 +157,16 @@ const nameOf = (cell: string): string =>
   `IF(OR(${isBlank(cell)},ISLOGICAL(${cell})),NA(),IF(OR(LEFT(${cell},1)=" ",RIGHT(${cell},1)=" "),TRIM(${cell}),${cell}&""))`;
 
 /** Always there, and more while the gate is open or shut. */
-function leakArea(place: Place, source: RunsSource, lookups: BudgetLookups, row: number, unit: number): string {
-  const part = (column: BudgetInput): string =>
+function leakArea(
+  place: Place,
+  source: RunsSource,
+  lookups: BudgetLookups,
+  row: number,
+  factorOf: (column: RunColumn) => number,
+): string {
+  const part = (column: RunColumn): string =>
     optionalCell(source, row)(column, "0", (cell) =>
-      unlessNumber(cell, lookups.gateOpening(cell, place.cell("diameter", row)), unit),
+      unlessNumber(cell, lookups.gateOpening(cell, place.cell("diameter", row)), factorOf(column)),
     );
   const gate = place.cell("gate", row);
   return `${part("Leak")}+IF(${gate}=1,${part("Leak open")},IF(${gate}=2,${part("Leak shut")},0))`;

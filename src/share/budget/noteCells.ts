@@ -1,13 +1,10 @@
 import { STANDARD_DENSITY } from "../../core/air/constants";
+import { LEAK_SHARE, OTHER_AIR, RESIZE_RATIO } from "../../reference/noteLimits";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
 import { numberText } from "../references";
 import type { Place } from "./inputCells";
 import { inWords, over } from "./words";
 import type { BudgetColumn } from "./blockNames";
-
-// The same limits as BUDGET's own notes have.
-const RESIZE_RATIO = 1.2;
-const LEAK_SHARE = 0.1;
 
 /** BUDGET's note of a run, word for word. Each part brings a "; " before it, and the first is cut off. */
 export function noteOf(place: Place, system: UnitSystem, row: number): string {
@@ -42,6 +39,6 @@ export function fanNote(place: Place, system: UnitSystem): string {
   const said = (value: string): string => inWords(`(${over(value, pressure.factor)})`, pressure.label);
   const words = `"fan asked for: "&${inWords(`(${over(scalar("fanAirflow"), airflow.factor)})`, airflow.label)}&" at "&${said(asked)}&" fan static pressure"`;
   const standard = numberText(STANDARD_DENSITY);
-  const otherAir = `IF(ABS(${scalar("density")}/${standard}-1)<0.005,""," in this air; on a curve for standard air look for "&${said(`${asked}*${standard}/${scalar("density")}`)})`;
+  const otherAir = `IF(ABS(${scalar("density")}/${standard}-1)<${OTHER_AIR},""," in this air; on a curve for standard air look for "&${said(`${asked}*${standard}/${scalar("density")}`)})`;
   return `IF(${scalar("fanAirflow")}=0,"no open hood asks for air",${words}&${otherAir})`;
 }

@@ -1,19 +1,14 @@
-import { plain } from "../../core/naming/findNamed";
-import { type RunColumn, runColumns } from "../../reference/runColumns";
+import { headerName } from "../../core/naming/headerName";
+import { allColumns, columnsForGainsAlone, neededColumns } from "../../reference/columnsOfRuns";
+import type { RunColumn } from "../../reference/runColumns";
 import { cellText, type RangeRef } from "../../sheets/rangeRef";
 import type { ShownValue } from "../translate/translation";
-
-/** What a clean filter would lose concerns GAINS alone. */
-const NOT_READ = "Device clean loss";
-
-/** A column of a runs table that BUDGET reads. */
-export type BudgetInput = Exclude<RunColumn, typeof NOT_READ>;
 
 /** A runs table as the workings read it: its columns are found once, by the headers that stand there when the copy is made. */
 export interface RunsSource {
   readonly rows: number; // below the header
-  readonly has: (column: BudgetInput) => boolean;
-  readonly cell: (column: BudgetInput, row: number) => string; // rows from 1; the column must be there
+  readonly has: (column: RunColumn) => boolean;
+  readonly cell: (column: RunColumn, row: number) => string; // rows from 1; the column must be there
 }
 
 /** More rows than this are no workshop's, and workings that compare each run with each other would be slow. */
@@ -23,18 +18,16 @@ const SPARE = 40; // blank rows that are kept for more runs, where the range is 
 
 /** The source, or a sentence that says why the table cannot be read. */
 export function runsSource(range: RangeRef, shown: readonly (readonly ShownValue[])[]): RunsSource | string {
-  const header = (shown[0] ?? []).map((value) =>
-    typeof value === "string" ? plain(value.replace(/[([].*?[)\]]/g, "")) : "",
-  );
-  const places = new Map<BudgetInput, number>();
-  for (const column of runColumns) {
-    if (column === NOT_READ) continue;
-    const place = header.indexOf(plain(column));
+  const header = (shown[0] ?? []).map((value) => (typeof value === "string" ? headerName(value) : ""));
+  const places = new Map<RunColumn, number>();
+  for (const column of allColumns) {
+    if (columnsForGainsAlone.includes(column)) continue;
+    const place = header.indexOf(headerName(column));
     if (place < 0) continue;
-    if (header.lastIndexOf(plain(column)) !== place) return `its runs table has the column ${column} twice`;
+    if (header.lastIndexOf(headerName(column)) !== place) return `its runs table has the column ${column} twice`;
     places.set(column, place);
   }
-  const missing = (["Run", "To", "Diameter"] as const).find((column) => !places.has(column));
+  const missing = neededColumns.find((column) => !places.has(column));
   if (missing !== undefined) return `its runs table has no column ${missing}`;
   const isFilled = (row: readonly ShownValue[]): boolean => row.some((value) => value !== null && value !== "");
   const filled = shown.reduce((last, row, index) => (index > 0 && isFilled(row) ? index : last), 0);

@@ -1,11 +1,10 @@
 import { ROUGHEST } from "../../core/friction/frictionFactor";
 import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
+import { OPEN_AIR } from "../../core/network/openAir";
 import { quotedText } from "../references";
 import type { BlockPlace } from "./block";
 import type { BudgetColumn, BudgetScalar } from "./blockNames";
 import type { RunsSource } from "./runsSource";
-
-const OPEN_AIR = ["r:", "r:fan", "r:outside", "r:outdoors", "r:open air", "r:room"];
 
 /** Why a row cannot be computed, in words, or an empty text: what BUDGET refuses, as far as plain formulas can tell. */
 export function troubleOf(
@@ -24,7 +23,7 @@ export function troubleOf(
     key: cell("key"),
     diameter: cell("diameter"),
   };
-  const openAir = `OR(${OPEN_AIR.map((name) => `${toKey}="${name}"`).join(",")})`;
+  const openAir = `OR(${OPEN_AIR.map((name) => `${toKey}="r:${name}"`).join(",")})`;
   const loop = cell(`reach${strides}`);
   const device = `IF(${cell("deviceLoss")}>0,OR(${notWithin(cell("deviceAirflow"), `${cell("deviceAirflow")}>0`)},${notWithin(
     cell("deviceExponent"),

@@ -1,3 +1,5 @@
+import { leakWords, shownColumns } from "../../reference/columnsOfRuns";
+import type { ShownRunColumn } from "../../reference/runColumns";
 import { cellAddress, columnLetters } from "../address";
 import type { Frame } from "./frame";
 
@@ -9,48 +11,38 @@ export const RUNS_FIRST = RUNS_HEADER + 1;
 export const RUNS_LAST = RUNS_HEADER + 40;
 export const RUNS_COLUMN = 2; // B
 
-/** Headers of the runs table without their units, in order. The leaks stand last, so that a narrower range leaves them out. */
-export const runColumns = [
-  "Run",
-  "To",
-  "Airflow",
-  "Diameter",
-  "Length",
-  "Flex",
-  "Hood",
-  "Fittings",
-  "Gate",
-  "Material",
-  "Device loss",
-  "Device airflow",
-  "Device exponent",
-  "Device clean loss",
-  "Dust",
-  "Side",
-  "Leak",
-  "Leak open",
-  "Leak shut",
-] as const;
+/** Where a column of the runs table stands. */
+export const runsColumnPlace = (column: ShownRunColumn): number =>
+  RUNS_COLUMN + shownColumns.findIndex(({ name }) => name === column);
 
-export type RunColumn = (typeof runColumns)[number];
-
-const columnOf = (column: RunColumn): number => RUNS_COLUMN + runColumns.indexOf(column);
+const letters = (column: ShownRunColumn): string => columnLetters(runsColumnPlace(column));
 
 /** A column of the runs table without its header, on the sheet Runs itself. */
-export const runsColumnRange = (column: RunColumn): string =>
-  `$${columnLetters(columnOf(column))}$${RUNS_FIRST}:$${columnLetters(columnOf(column))}$${RUNS_LAST}`;
+export const runsColumnRange = (column: ShownRunColumn): string =>
+  `$${letters(column)}$${RUNS_FIRST}:$${letters(column)}$${RUNS_LAST}`;
 
 /** One column of the runs table as a formula on any sheet writes it. */
-export const runsColumn = (frame: Frame, column: RunColumn): string => frame.ref("runs", runsColumnRange(column));
+export const runsColumn = (frame: Frame, column: ShownRunColumn): string => frame.ref("runs", runsColumnRange(column));
 
-export const runCell = (column: RunColumn, row: number): string => cellAddress(columnOf(column), row);
+export const runCell = (column: ShownRunColumn, row: number): string => cellAddress(runsColumnPlace(column), row);
 
-const tableTo = (column: RunColumn): string =>
-  `$${columnLetters(RUNS_COLUMN)}$${RUNS_HEADER}:$${columnLetters(columnOf(column))}$${RUNS_LAST}`;
+const runsRows = (last: number): string =>
+  `$${columnLetters(RUNS_COLUMN)}$${RUNS_HEADER}:$${columnLetters(RUNS_COLUMN + shownColumns.length - 1)}$${last}`;
 
-/** The whole runs table as a formula on any sheet writes it, and the same without its leaks. */
-export const runsTable = (frame: Frame): string => frame.ref("runs", tableTo("Leak shut"));
-export const runsWithoutLeaks = (frame: Frame): string => frame.ref("runs", tableTo("Side"));
+/** The whole runs table as a formula on any sheet writes it. */
+export const runsTable = (frame: Frame): string => frame.ref("runs", runsRows(RUNS_LAST));
+
+/**
+ * The same with the leaks left blank, wherever their columns stand: also where somebody moved one, or put another between.
+ * What stands in brackets in a header is not looked at, as the functions do not.
+ */
+export function runsWithoutLeaks(frame: Frame): string {
+  const headers = `SUBSTITUTE(SUBSTITUTE(${frame.ref("runs", runsRows(RUNS_HEADER))},"[","("),"]",")")`;
+  const open = `FIND("(",${headers})`;
+  const names = `IFERROR(REPLACE(${headers},${open},FIND(")",${headers})-${open}+1,""),${headers})`;
+  const isLeak = leakWords.map((word) => `ISNUMBER(SEARCH("${word}",${names}))`).join("+");
+  return `IF(${isLeak},"",${runsTable(frame)})`;
+}
 
 /** The fan's curve on the sheet Fan: airflow and fan static pressure, header row included. */
 export const CURVE_HEADER = 8;

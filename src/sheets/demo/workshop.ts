@@ -1,5 +1,5 @@
 import type { UnitSystem } from "../../reference/quantities";
-import type { RunColumn } from "../book/layout";
+import type { ShownRunColumn } from "../../reference/runColumns";
 
 /** An invented workshop: what fills the budget's sheets where somebody wants to see them filled. */
 export interface Workshop {
@@ -16,7 +16,7 @@ export interface Workshop {
 }
 
 /** One run: only the columns that are filled. */
-export type WorkshopRun = Partial<Record<RunColumn, string | number>>;
+export type WorkshopRun = Partial<Record<ShownRunColumn, string | number>>;
 
 /** Which gates are open together, in the order of the runs that have one. */
 export interface Scenario {

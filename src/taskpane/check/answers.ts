@@ -1,6 +1,11 @@
+import { type AnswerColumn, budgetColumns, solveColumns } from "../../reference/answerColumns";
+import { headerOfColumn } from "../../reference/columnsOfAnswers";
 import { toSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import type { Calculated } from "../../sheets/calculated";
-import { numberIn, systemOf, tablesWith, textIn } from "./tablesIn";
+import { type FoundTable, numberIn, systemOf, tablesWith, textIn } from "./tablesIn";
+
+/** A column that answers of BUDGET and of SOLVE have alike, or one of them. */
+type Key = (typeof budgetColumns)[number]["key"] | (typeof solveColumns)[number]["key"];
 
 /** One row of an answer of BUDGET or SOLVE, in SI. */
 interface AnswerRow {
@@ -10,7 +15,7 @@ interface AnswerRow {
   readonly velocity: number | null; // [m/s]
   readonly gate: string;
   readonly note: string;
-  readonly at: (column: string) => string;
+  readonly at: (key: Key) => string;
 }
 
 export interface Answer {
@@ -20,34 +25,39 @@ export interface Answer {
   readonly rows: readonly AnswerRow[]; // without the fan's
 }
 
+/** The columns of each answer, and those by which it is known. */
+const answers = [
+  { of: "BUDGET", columns: budgetColumns, known: ["run", "airflow", "velocity", "note", "pathLoss"] },
+  { of: "SOLVE", columns: solveColumns, known: ["run", "airflow", "velocity", "note", "staticSuction"] },
+] as const satisfies readonly { of: Answer["of"]; columns: readonly AnswerColumn[]; known: readonly Key[] }[];
+
 /** Every answer of BUDGET and SOLVE in a book, found by its headers. */
-export function answersIn(book: Calculated): Answer[] {
-  return (["BUDGET", "SOLVE"] as const).flatMap((of) =>
-    tablesWith(book, [
-      "run",
-      "airflow",
-      "velocity",
-      "note",
-      of === "BUDGET" ? "path loss to fan" : "static suction",
-    ]).map((table) => {
-      const system = systemOf(table);
-      const fan = table.rows.find((row) => textIn(table.value(row, "run")).toLowerCase() === "fan") ?? Infinity;
-      const si = (row: number, header: string, quantity: "airflow" | "velocity"): number | null => {
-        const value = numberIn(table.value(row, header));
-        return value === null ? null : toSI(value, unitOf(quantity, system));
-      };
-      const rows = table.rows
-        .filter((row) => row < fan && textIn(table.value(row, "run")) !== "")
-        .map((row) => ({
-          run: textIn(table.value(row, "run")),
-          airflow: si(row, "airflow", "airflow"),
-          leak: si(row, "leak", "airflow") ?? 0,
-          velocity: si(row, "velocity", "velocity"),
-          gate: textIn(table.value(row, "gate")),
-          note: textIn(table.value(row, "note")),
-          at: (column: string) => table.address(row, column),
-        }));
-      return { of, sheet: table.sheet, system, rows };
-    }),
+export const answersIn = (book: Calculated): Answer[] =>
+  answers.flatMap(({ of, columns, known }) =>
+    tablesWith(
+      book,
+      known.map((key) => headerOfColumn<AnswerColumn>(columns, key)),
+    ).map((table) => ({ of, sheet: table.sheet, system: systemOf(table), rows: rowsOf(table, columns) })),
   );
+
+function rowsOf(table: FoundTable, columns: readonly AnswerColumn[]): AnswerRow[] {
+  const header = (key: Key): string => columns.find((column) => column.key === key)?.header ?? "";
+  const text = (row: number, key: Key): string => textIn(table.value(row, header(key)));
+  const si = (row: number, key: Key): number | null => {
+    const value = numberIn(table.value(row, header(key)));
+    const quantity = columns.find((column) => column.key === key)?.quantity;
+    return value === null || quantity == null ? null : toSI(value, unitOf(quantity, systemOf(table)));
+  };
+  const fan = table.rows.find((row) => text(row, "run").toLowerCase() === "fan") ?? Infinity;
+  return table.rows
+    .filter((row) => row < fan && text(row, "run") !== "")
+    .map((row) => ({
+      run: text(row, "run"),
+      airflow: si(row, "airflow"),
+      leak: si(row, "leak") ?? 0,
+      velocity: si(row, "velocity"),
+      gate: text(row, "gate"),
+      note: text(row, "note"),
+      at: (key) => table.address(row, header(key)),
+    }));
 }

@@ -1,5 +1,7 @@
 import { findNamed, plain } from "../../core/naming/findNamed";
+import { leakColumns, neededColumns, quantityOfColumn } from "../../reference/columnsOfRuns";
 import { toSI, type UnitSystem, unitOf } from "../../reference/quantities";
+import type { RunColumn } from "../../reference/runColumns";
 import type { TransportRow } from "../../reference/schema";
 import { transport } from "../../reference/transport";
 import type { Calculated } from "../../sheets/calculated";
@@ -16,12 +18,12 @@ export interface BookRun {
   readonly hood: string; // as typed
   readonly material: string; // as typed
   readonly fittings: string;
-  readonly leaks: readonly { readonly column: string; readonly condition: string }[];
+  readonly leaks: readonly { readonly column: RunColumn; readonly condition: string }[];
   readonly shut: boolean;
   readonly discharge: boolean;
   readonly dust: TransportRow; // of its own column, else of the book
   readonly ownDust: string | null; // as typed in its own column; null where nothing is, or no dust that we know
-  readonly at: (column: string) => string; // address of its cell
+  readonly at: (column: RunColumn) => string; // address of its cell
 }
 
 export interface BookRuns {
@@ -34,7 +36,7 @@ export interface BookRuns {
 /** Every runs table of a book. */
 export function runsIn(book: Calculated): BookRuns[] {
   const dust = dustOfBook(book);
-  return tablesWith(book, ["run", "to", "diameter"])
+  return tablesWith(book, neededColumns)
     .map((table) => {
       const system = systemOf(table);
       const runs = table.rows.flatMap((row) => runIn(table, row, system, dust) ?? []);
@@ -43,30 +45,30 @@ export function runsIn(book: Calculated): BookRuns[] {
     .filter(({ runs }) => runs.length > 0);
 }
 
-const LEAKS = ["leak", "leak open", "leak shut"];
-
 function runIn(table: FoundTable, row: number, system: UnitSystem, dust: TransportRow): BookRun | null {
-  const text = (header: string): string => textIn(table.value(row, header));
-  const [name, to] = [text("run"), text("to")];
+  const text = (column: RunColumn): string => textIn(table.value(row, column));
+  const [name, to] = [text("Run"), text("To")];
   if (name === "" || to === "") return null;
-  const inSI = (header: string, quantity: "diameter" | "length" | "airflow"): number | null => {
-    const value = numberIn(table.value(row, header));
-    return value === null || value <= 0 ? null : toSI(value, unitOf(quantity, system));
+  const inSI = (column: RunColumn): number | null => {
+    const value = numberIn(table.value(row, column));
+    return value === null || value <= 0 ? null : toSI(value, unitOf(quantityOfColumn(column), system));
   };
   return {
     name,
     to,
-    diameter: inSI("diameter", "diameter"),
-    hose: inSI("flex", "length") ?? 0,
-    airflow: inSI("airflow", "airflow") ?? 0,
-    hood: text("hood"),
-    material: text("material"),
-    fittings: text("fittings"),
-    leaks: LEAKS.map((column) => ({ column, condition: text(column) })).filter(({ condition }) => condition !== ""),
-    shut: plain(text("gate")) === "shut",
-    discharge: plain(text("side")) === "discharge",
-    dust: findNamed(transport, text("dust")) ?? dust,
-    ownDust: findNamed(transport, text("dust")) === undefined ? null : text("dust"),
+    diameter: inSI("Diameter"),
+    hose: inSI("Flex") ?? 0,
+    airflow: inSI("Airflow") ?? 0,
+    hood: text("Hood"),
+    material: text("Material"),
+    fittings: text("Fittings"),
+    leaks: leakColumns
+      .map((column) => ({ column, condition: text(column) }))
+      .filter(({ condition }) => condition !== ""),
+    shut: plain(text("Gate")) === "shut",
+    discharge: plain(text("Side")) === "discharge",
+    dust: findNamed(transport, text("Dust")) ?? dust,
+    ownDust: findNamed(transport, text("Dust")) === undefined ? null : text("Dust"),
     at: (column) => table.address(row, column),
   };
 }

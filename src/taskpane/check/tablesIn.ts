@@ -1,4 +1,4 @@
-import { plain } from "../../core/naming/findNamed";
+import { headerName } from "../../core/naming/headerName";
 import type { UnitSystem } from "../../reference/quantities";
 import { cellAddress, placeOf } from "../../sheets/address";
 import type { Calculated, ShownCell } from "../../sheets/calculated";
@@ -11,7 +11,7 @@ export interface FoundTable {
   readonly headerRow: number;
   readonly headers: readonly FoundHeader[];
   readonly rows: readonly number[]; // below the header, up to the next header of the same kind
-  readonly value: (row: number, header: string) => ShownValue; // null where the table has no such column
+  readonly value: (row: number, header: string) => ShownValue; // by a header as people type it; null where the table has no such column
   readonly address: (row: number, header: string) => string; // the header's own cell where there is none
 }
 
@@ -45,7 +45,7 @@ function cellsOf(shown: ReadonlyMap<string, ShownCell>): Cells {
 /** Splits "Airflow (cfm)" into its name and its unit. */
 function headerOf(text: string): { name: string; unit: string } {
   const unit = /[([](.*?)[)\]]/.exec(text)?.[1] ?? "";
-  return { name: plain(text.replace(/[([].*?[)\]]/g, "")), unit };
+  return { name: headerName(text), unit };
 }
 
 /** Texts of one row that stand side by side, so that two tables beside each other stay two. */
@@ -69,7 +69,7 @@ export function tablesWith(book: Calculated, needed: readonly string[], without:
     const heads = [...cells.texts].flatMap(([row, line]) =>
       segments(line)
         .filter((headers) => {
-          const has = (name: string): boolean => headers.some((header) => header.name === name);
+          const has = (name: string): boolean => headers.some((header) => header.name === headerName(name));
           return needed.every(has) && !without.some(has);
         })
         .map((headers) => ({ row, headers })),
@@ -88,7 +88,12 @@ function table(
   headers: readonly FoundHeader[],
   cells: Cells,
 ): FoundTable {
-  const columnOf = (name: string): number | undefined => headers.find((header) => header.name === name)?.column;
+  const columns = new Map([...headers].reverse().map(({ name, column }) => [name, column]));
+  const asked = new Map<string, number | undefined>(); // the same few headers, row by row
+  const columnOf = (header: string): number | undefined => {
+    if (!asked.has(header)) asked.set(header, columns.get(headerName(header)));
+    return asked.get(header);
+  };
   return {
     sheet,
     headerRow,

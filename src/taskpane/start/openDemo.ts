@@ -14,7 +14,7 @@ export async function openDemo(host: SheetHost | null, units: UnitSystem, watch:
   }
   const runs = runsIn(await host.readBook()).find(({ system }) => system === units);
   if (runs !== undefined) {
-    await host.goTo(runs.sheet, runs.runs[0]!.at("airflow"));
+    await host.goTo(runs.sheet, runs.runs[0]!.at("Airflow"));
     return [
       `The runs of a budget stand on the sheet ${runs.sheet}: change the airflow of a hood, and watch the budget and its notes follow.`,
     ];

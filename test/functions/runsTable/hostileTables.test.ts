@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { DomainError } from "../../../src/core/errors";
 import { buildNetwork } from "../../../src/core/network/tree";
 import { readRuns } from "../../../src/functions/runsTable/readRuns";
-import { runColumns } from "../../../src/reference/runColumns";
+import { allColumns } from "../../../src/reference/columnsOfRuns";
 import { expectRefusal } from "../../support/coreRefusal";
 import { NUMBERS, TEXTS } from "../../support/hostile";
 
@@ -48,7 +48,7 @@ const anything = fc.constantFrom<unknown>(
   Object.create(null),
 );
 const heading = fc.constantFrom<unknown>(
-  ...runColumns,
+  ...allColumns,
   ...PROTOTYPE,
   "run ",
   "RUN (x)",

@@ -1,9 +1,12 @@
-import { runColumns } from "../../../src/reference/runColumns";
+import { allColumns, columnsForGainsAlone } from "../../../src/reference/columnsOfRuns";
+import type { RunColumn } from "../../../src/reference/runColumns";
 import type { CellValue } from "../../../src/sheets/workbook";
 import { lots } from "../../support/lots";
 
-/** What BUDGET reads; only GAINS asks for a device's loss when clean. */
-const HEADER = runColumns.filter((column) => column !== "Device clean loss");
+/** What BUDGET reads. */
+const HEADER = allColumns.filter((column) => !columnsForGainsAlone.includes(column));
+
+type Row = Partial<Record<RunColumn, CellValue>>;
 
 /** A runs table drawn by lot from a seed, the same on every machine, its rows in no order: trees with leaks, shut gates and hoods that ask for nothing. */
 export function seededTable(seed: number, count: number, units: "IP" | "SI"): CellValue[][] {
@@ -14,52 +17,48 @@ export function seededTable(seed: number, count: number, units: "IP" | "SI"): Ce
     run === 0 ? -1 : lot() < 0.5 ? run - 1 : Math.floor(lot() * run),
   );
   const joined = new Set(joins);
-  const rows = joins.map((to, run): CellValue[] => {
+  const rows = joins.map((to, run): Row => {
     const end = !joined.has(run);
     const device = pick([null, null, 1]);
-    return [
-      `Run ${run}`,
-      to < 0 ? "Fan" : `run ${to}`,
-      (3 + lot() * 5) * inch,
-      pick([null, lot() * 20 * foot]),
-      pick([null, "galvanised steel", "Hose", 0.01 * inch]),
-      end ? pick([null, 3 * foot]) : 0,
-      pick([null, "elbow 1.5 x2; branch 30", "elbow 2; 0.3", 0.25]),
-      pick([null, 0.1]),
-      end ? pick([null, "flanged end", 0.5]) : null,
-      end ? pick([400 * cfm, 300 * cfm, 0, null]) : pick([null, null, 50 * cfm]),
-      pick(["open", "open", "open", null, "SHUT"]),
-      pick([null, null, 0.5 * squareInch]),
-      pick([null, "open bare slot", 0.2 * squareInch]),
-      pick([null, "shut packed"]),
-      device === null ? null : device * gauge,
-      device === null ? null : 800 * cfm,
-      device === null ? null : pick([null, 1, 1.7]),
-      null,
-      pick([null, "wood chips", "dry dust"]),
-    ];
+    return {
+      Run: `Run ${run}`,
+      To: to < 0 ? "Fan" : `run ${to}`,
+      Diameter: (3 + lot() * 5) * inch,
+      Length: pick([null, lot() * 20 * foot]),
+      Material: pick([null, "galvanised steel", "Hose", 0.01 * inch]),
+      Flex: end ? pick([null, 3 * foot]) : 0,
+      Fittings: pick([null, "elbow 1.5 x2; branch 30", "elbow 2; 0.3", 0.25]),
+      K: pick([null, 0.1]),
+      Hood: end ? pick([null, "flanged end", 0.5]) : null,
+      Airflow: end ? pick([400 * cfm, 300 * cfm, 0, null]) : pick([null, null, 50 * cfm]),
+      Gate: pick(["open", "open", "open", null, "SHUT"]),
+      Leak: pick([null, null, 0.5 * squareInch]),
+      "Leak open": pick([null, "open bare slot", 0.2 * squareInch]),
+      "Leak shut": pick([null, "shut packed"]),
+      "Device loss": device === null ? null : device * gauge,
+      "Device airflow": device === null ? null : 800 * cfm,
+      "Device exponent": device === null ? null : pick([null, 1, 1.7]),
+      Dust: pick([null, "wood chips", "dry dust"]),
+    };
   });
-  const chimney: CellValue[] = [
-    "chimney",
-    "outside",
-    9 * inch,
-    5 * foot,
-    null,
-    null,
-    "elbow 2",
-    null,
-    null,
-    null,
-    null,
-    squareInch,
-  ];
-  rows.push([...chimney, null, null, gauge, 1000 * cfm, 1, "discharge", null]);
+  rows.push({
+    Run: "chimney",
+    To: "outside",
+    Diameter: 9 * inch,
+    Length: 5 * foot,
+    Fittings: "elbow 2",
+    Leak: squareInch,
+    "Device loss": gauge,
+    "Device airflow": 1000 * cfm,
+    "Device exponent": 1,
+    Side: "discharge",
+  });
   for (let last = rows.length - 1; last > 0; last--) {
     const other = Math.floor(lot() * (last + 1));
     [rows[last], rows[other]] = [rows[other]!, rows[last]!];
   }
-  rows.splice(Math.floor(lot() * rows.length), 0, new Array<CellValue>(HEADER.length).fill(null));
-  return [[...HEADER], ...rows];
+  rows.splice(Math.floor(lot() * rows.length), 0, {}); // a blank row
+  return [[...HEADER], ...rows.map((row) => HEADER.map((column) => row[column] ?? null))];
 }
 
 /** A tree that holds each hard case once: nested mains, a shut main over open hoods, an idle leaking arm, equal paths, names with signs. */

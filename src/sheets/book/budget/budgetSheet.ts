@@ -1,20 +1,33 @@
+import { type BudgetKey, budgetColumns } from "../../../reference/answerColumns";
+import { columnLetters } from "../../address";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
 import { BUDGET_COLUMN, BUDGET_HEADER, BUDGET_LAST, runCell, runsColumn, runsTable, RUNS_HEADER } from "../layout";
-import { answerColumn, BUDGET_ANSWER, fromAnswer, ofFan, onceRuns } from "../parts/answers";
+import { answerCell, answerColumn, answerLetters, BUDGET_ANSWER, fromAnswer, ofFan, onceRuns } from "../parts/answers";
 import { printing } from "../parts/printing";
 import { spillOf } from "../parts/spill";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, headingIn, SHARE, unitOnly } from "../parts/units";
 
 const FIRST = BUDGET_HEADER + 1;
-const ASKED = `$O$${FIRST}:$O$${BUDGET_LAST}`; // what each open hood asks for
+const BESIDE = columnLetters(BUDGET_COLUMN + budgetColumns.length); // right of the answer: what each open hood asks for
+const ASKED = `$${BESIDE}$${FIRST}:$${BESIDE}$${BUDGET_LAST}`;
+
+const WIDTHS: Readonly<Partial<Record<BudgetKey, number>>> = {
+  run: 18,
+  airflow: 9,
+  suctionAtEnd: 10.5,
+  pathLoss: 10.5,
+  governs: 9,
+  balancedAirflow: 13.5,
+  note: 92,
+};
 
 /** What every run carries and costs when the hoods get what they ask for: one formula, its flags in words, its totals. */
 export const budgetSheet: SheetOf<null> = (frame) => ({
   name: frame.sheet("budget"),
-  columns: [15, 18, 9, 9.5, 9.5, 9.5, 9.5, 9.5, 9.5, 10.5, 10.5, 9, 13.5, 92, 10],
+  columns: [15, ...budgetColumns.map(({ key }) => WIDTHS[key] ?? 9.5), 10],
   tallRows: [{ row: BUDGET_HEADER, lines: 3 }],
   frozen: { rows: BUDGET_HEADER, columns: 2 },
   cells: [
@@ -23,10 +36,10 @@ export const budgetSheet: SheetOf<null> = (frame) => ({
     text("C2", `${code(frame)} fills the table; its row 2 is the first run.`, "note"),
     ...overview(frame),
     text(`A${BUDGET_HEADER}`, "Flags", "header", {
-      note: "The warnings of column N in a word each: settles, too fast, resize, leaks.",
+      note: `The warnings of column ${answerLetters(BUDGET_ANSWER, "note")} in a word each: settles, too fast, resize, leaks.`,
     }),
     ...spillOf(BUDGET_COLUMN, BUDGET_HEADER, BUDGET_LAST, columnFormats(frame), onceRuns(frame, code(frame).slice(1))),
-    formula(`O${BUDGET_HEADER}`, headingIn(frame, "Asked at the hood", "airflow"), "numberHeader"),
+    formula(`${BESIDE}${BUDGET_HEADER}`, headingIn(frame, "Asked at the hood", "airflow"), "numberHeader"),
     ...Array.from({ length: BUDGET_LAST - BUDGET_HEADER }, (_, index) => besideRow(frame, FIRST + index)).flat(),
   ],
   lists: [],
@@ -42,15 +55,11 @@ const code = (frame: Frame): string =>
   `=DUCT.BUDGET(${runsTable(frame)},${frame.name("density")},${frame.name("units")})`;
 
 function columnFormats(frame: Frame): (string | null)[] {
-  const [airflow, velocity, pressure] = (["airflow", "velocity", "pressure"] as const).map((one) =>
-    formatOf(frame, one),
-  );
-  const pressures = Array.from({ length: 7 }, () => pressure!);
-  return [null, airflow!, velocity!, ...pressures, null, airflow!, null];
+  return budgetColumns.map(({ quantity }) => (quantity === null ? null : formatOf(frame, quantity)));
 }
 
 function besideRow(frame: Frame, row: number): SheetCell[] {
-  const cells = [formula(`A${row}`, flags(`N${row}`))];
+  const cells = [formula(`A${row}`, flags(answerCell(BUDGET_ANSWER, "note", row)))];
   const onRuns = row - BUDGET_HEADER + RUNS_HEADER;
   const run = frame.ref("runs", runCell("Run", onRuns));
   const isEnd = `COUNTIF(${runsColumn(frame, "To")},${run})=0`;
@@ -60,8 +69,8 @@ function besideRow(frame: Frame, row: number): SheetCell[] {
     : [
         ...cells,
         formula(
-          `O${row}`,
-          `=IF(AND(L${row}<>"",${run}<>"",${isEnd}),${frame.ref("runs", runCell("Airflow", onRuns))},"")`,
+          `${BESIDE}${row}`,
+          `=IF(AND(${answerCell(BUDGET_ANSWER, "governs", row)}<>"",${run}<>"",${isEnd}),${frame.ref("runs", runCell("Airflow", onRuns))},"")`,
           "result",
           { format: formatOf(frame, "airflow") },
         ),
@@ -84,29 +93,29 @@ function overview(frame: Frame): SheetCell[] {
   const read = (part: string): string => fromAnswer(BUDGET_ANSWER, part);
   const [airflow, pressure] = [formatOf(frame, "airflow"), formatOf(frame, "pressure")];
   const flow = unitOnly(frame, "airflow");
-  const fanAir = ofFan(BUDGET_ANSWER, "C");
-  const column = (letter: string): string => answerColumn(BUDGET_ANSWER, letter);
+  const fanAir = ofFan(BUDGET_ANSWER, "airflow");
+  const notes = answerColumn(BUDGET_ANSWER, "note");
   const left: Total[] = [
     { label: "Air asked at open hoods", code: read(`SUM(${ASKED})`), format: airflow, unit: flow },
     { label: "Let in by leaks", code: read(`${fanAir}-SUM(${ASKED})`), format: airflow, unit: flow },
     { label: "Air at the fan", code: read(fanAir), format: airflow, unit: flow },
-    { label: "Runs whose dust settles", code: read(`COUNTIF(${column("N")},"*dust settles*")`), format: "0" },
+    { label: "Runs whose dust settles", code: read(`COUNTIF(${notes},"*dust settles*")`), format: "0" },
   ];
   const right: Total[] = [
     {
       label: "Fan static pressure",
-      code: read(ofFan(BUDGET_ANSWER, "K")),
+      code: read(ofFan(BUDGET_ANSWER, "pathLoss")),
       format: pressure,
       unit: unitOnly(frame, "pressure"),
     },
     {
       label: "Largest suction",
-      code: read(`MAX(${column("J")})`),
+      code: read(`MAX(${answerColumn(BUDGET_ANSWER, "suctionAtEnd")})`),
       format: pressure,
       unit: unitOnly(frame, "pressure"),
     },
     { label: "Leaks, share of the air", code: read(`(${fanAir}-SUM(${ASKED}))/${fanAir}`), format: SHARE },
-    { label: "Paths to resize", code: read(`COUNTIF(${column("N")},"*resize*")`), format: "0" },
+    { label: "Paths to resize", code: read(`COUNTIF(${notes},"*resize*")`), format: "0" },
   ];
   return [...totals("C4", 3, left), ...totals("H4", 3, right)];
 }

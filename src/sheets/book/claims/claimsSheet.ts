@@ -1,12 +1,14 @@
+import { claimColumns, type ClaimKey } from "../../../reference/answerColumns";
 import { text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
+import { answerColumn } from "../parts/answers";
 import { printing } from "../parts/printing";
 import { sheetHead } from "../parts/sheetHead";
 import { spillOf } from "../parts/spill";
 import type { ClaimsContents } from "./contents";
 import { anyProblem, dataSheet, noFacts } from "./dataSheet";
-import { CHECKS, CHECKS_LAST, FACTS, FACTS_FIRST, FACTS_LAST } from "./layout";
+import { CHECKS, CHECKS_LAST, CLAIM_ANSWER, FACTS, FACTS_FIRST, FACTS_LAST } from "./layout";
 
 export { type ClaimsContents, emptyClaims, exampleClaims } from "./contents";
 
@@ -39,14 +41,15 @@ export const claimsSheet: SheetOf<ClaimsContents> = (frame, contents) => ({
       containsText,
       style: "flag" as const,
     })),
-    { range: `E${CHECKS + 1}:E${CHECKS_LAST}`, containsText: "impossible", style: "flag" },
+    { range: answerColumn(CLAIM_ANSWER, "verdict").replaceAll("$", ""), containsText: "impossible", style: "flag" },
   ],
   print: { ...printing(frame, "landscape", 1), pagesHigh: 1, area: `A1:G${CHECKS_LAST}` },
 });
 
 function checks(frame: Frame): SheetCell[] {
   const code = `DUCT.CLAIM($A$${FACTS}:$B$${FACTS_LAST},${frame.name("units")})`;
-  const formats = [null, "#,##0.00", "#,##0.00", null, null, null, null];
+  const isNumber = (key: ClaimKey): boolean => key === "claimed" || key === "allowed";
+  const formats = claimColumns.map(({ key }) => (isNumber(key) ? "#,##0.00" : null));
   return [
     text(`A${CHECKS - 2}`, "Check by check", "section"),
     text(
@@ -54,8 +57,12 @@ function checks(frame: Frame): SheetCell[] {
       `One formula fills this table: =${code}. Where it is said to be a judgement, it is ours.`,
       "note",
     ),
-    ...spillOf(1, CHECKS, CHECKS_LAST, formats, `=IF(OR(${noFacts},${anyProblem}),"No checks yet",${code})`).map(
-      (cell): SheetCell => (cell.style === "result" ? { ...cell, style: "paragraph" } : cell),
-    ),
+    ...spillOf(
+      CLAIM_ANSWER.column,
+      CHECKS,
+      CHECKS_LAST,
+      formats,
+      `=IF(OR(${noFacts},${anyProblem}),"No checks yet",${code})`,
+    ).map((cell): SheetCell => (cell.style === "result" ? { ...cell, style: "paragraph" } : cell)),
   ];
 }

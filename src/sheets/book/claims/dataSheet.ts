@@ -1,11 +1,11 @@
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { unitOnly } from "../parts/units";
-import { bySystem, unitWord } from "../parts/units";
+import { answerCell } from "../parts/answers";
+import { bySystem, unitOnly, unitWord } from "../parts/units";
 import type { ClaimsContents } from "./contents";
 import { type Fact, facts, limitsOf } from "./facts";
-import { CHECKS, checkRow, FACTS, FACTS_FIRST, FACTS_LAST } from "./layout";
+import { CHECKS, checkRow, CLAIM_ANSWER, FACTS, FACTS_FIRST, FACTS_LAST } from "./layout";
 
 const PROBLEM_NOTE = "Says which number CLAIM would not take, so that the sheet can say it in place of the verdicts.";
 
@@ -24,13 +24,15 @@ export function dataSheet(frame: Frame, { says }: ClaimsContents): SheetCell[] {
   ];
   facts.forEach((fact, index) => {
     const at = FACTS_FIRST + index;
-    const from = checkRow(at);
+    const [verdict, check] = (["verdict", "check"] as const).map((key) =>
+      answerCell(CLAIM_ANSWER, key, checkRow(at)).replace("$", ""),
+    ) as [string, string];
     cells.push(
       text(`A${at}`, fact.key, "label"),
       input(`B${at}`, says[fact.key] ?? null),
       unitCell(frame, `C${at}`, fact),
-      formula(`E${at}`, `=IF(I${at}<>"","check it",IF(${anyProblem},"",E${from}&""))`),
-      formula(`F${at}`, `=IF(I${at}<>"",I${at},IF(OR(${anyProblem},E${from}=""),"",A${from}&""))`),
+      formula(`E${at}`, `=IF(I${at}<>"","check it",IF(${anyProblem},"",${verdict}&""))`),
+      formula(`F${at}`, `=IF(I${at}<>"",I${at},IF(OR(${anyProblem},${verdict}=""),"",${check}&""))`),
       formula(`I${at}`, `=${problem(frame, fact, `B${at}`)}`),
     );
   });

@@ -1,3 +1,4 @@
+import type { BudgetKey, SolveKey } from "../../../reference/answerColumns";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
@@ -62,8 +63,8 @@ export const fanSheet: SheetOf<FanContents> = (frame, { curve, source }) => ({
 });
 
 function whereItWorks(frame: Frame): SheetCell[] {
-  const flow = (letter: string): string => fromAnswer(FLOW_ANSWER, ofFan(FLOW_ANSWER, letter, frame), frame);
-  const asked = (letter: string): string => fromAnswer(BUDGET_ANSWER, ofFan(BUDGET_ANSWER, letter, frame), frame);
+  const flow = (key: SolveKey): string => fromAnswer(FLOW_ANSWER, ofFan(FLOW_ANSWER, key, frame), frame);
+  const asked = (key: BudgetKey): string => fromAnswer(BUDGET_ANSWER, ofFan(BUDGET_ANSWER, key, frame), frame);
   const airflow = { format: formatOf(frame, "airflow"), unit: unitOnly(frame, "airflow") };
   const pressure = { format: formatOf(frame, "pressure"), unit: unitOnly(frame, "pressure") };
   const askedAirflow = `$B$${POINT + 3}`;
@@ -72,10 +73,10 @@ function whereItWorks(frame: Frame): SheetCell[] {
   return [
     text(`A${POINT}`, "Where it works", "section"),
     ...totals(`A${POINT + 1}`, 1, [
-      { label: `Airflow, gates as on ${frame.sheet("flow")}`, code: flow("C"), ...airflow },
-      { label: "Fan static pressure there", code: flow("E"), ...pressure },
-      { label: "Airflow asked for", code: asked("C"), ...airflow },
-      { label: "Pressure asked for", code: asked("K"), ...pressure },
+      { label: `Airflow, gates as on ${frame.sheet("flow")}`, code: flow("airflow"), ...airflow },
+      { label: "Fan static pressure there", code: flow("staticSuction"), ...pressure },
+      { label: "Airflow asked for", code: asked("airflow"), ...airflow },
+      { label: "Pressure asked for", code: asked("pathLoss"), ...pressure },
     ]),
     formula(`A${POINT + 6}`, `=IF(AND(ISNUMBER(${POINT_AIRFLOW}),ISNUMBER(${askedAirflow})),${words},"")`, "total"),
   ];

@@ -1,8 +1,12 @@
+import { solveColumns, type SolveKey } from "../../../reference/answerColumns";
+import { placeOfColumn } from "../../../reference/columnsOfAnswers";
+import type { ShownRunColumn } from "../../../reference/runColumns";
+import { placeOf } from "../../address";
 import { formula, input, text } from "../../cells";
 import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { FLOW_COLUMN, FLOW_HEADER, FLOW_LAST, OPEN_CELL, runCell, type RunColumn, runsColumn } from "../layout";
-import { onceRunsAndCurve } from "../parts/answers";
+import { FLOW_COLUMN, FLOW_HEADER, FLOW_LAST, OPEN_CELL, runCell, runsColumn } from "../layout";
+import { answerCell, FLOW_ANSWER, onceRunsAndCurve } from "../parts/answers";
 import { spillOf } from "../parts/spill";
 import { formatOf, headingIn, SHARE } from "../parts/units";
 import { solveCall } from "./flowCalls";
@@ -17,10 +21,9 @@ const rows = Array.from({ length: RUN_LAST - FLOW_FIRST + 1 }, (_, index) => FLO
 
 /** The gates, and beside each what SOLVE says of its run. */
 export function flowAnswer(frame: Frame, gates: FlowContents["gates"]): SheetCell[] {
-  const [airflow, velocity, pressure, leak] = (["airflow", "velocity", "pressure", "leak"] as const).map((one) =>
-    formatOf(frame, one),
-  ) as [string, string, string, string];
-  const formats = [null, airflow, velocity, pressure, leak, pressure, null, null];
+  const formats = solveColumns.map(({ key, quantity }) =>
+    quantity === null ? null : formatOf(frame, key === "leak" ? "leak" : quantity),
+  );
   const gateNote = `open or shut, for this sheet only. Blank: as on the sheet ${frame.sheet("runs")}. It acts where the run has a gate there.`;
   const listed = rows.map((row) => besideCell("open", row)).join("&");
   return [
@@ -43,7 +46,7 @@ export function hoodColumns(frame: Frame): SheetCell[] {
   const { wants, gets, share, sealed, gains, hoodNumber, gateNumber, open, settles } = beside;
   const head = (letter: string, words: string): SheetCell =>
     formula(`${letter}${FLOW_HEADER}`, headingIn(frame, words, "airflow"), "numberHeader");
-  const sealedAnswer = `INDEX(${solveCall(frame, "sealed")},0,2)`;
+  const sealedAnswer = `INDEX(${solveCall(frame, "sealed")},0,${placeOfColumn(solveColumns, "airflow") + 1})`;
   return [
     text(`${wants}4`, "What each open hood gets, and what sealing every leak would give it", "section"),
     head(wants, "Hood wants"),
@@ -51,7 +54,7 @@ export function hoodColumns(frame: Frame): SheetCell[] {
     text(`${share}${FLOW_HEADER}`, "Share of wanted", "numberHeader"),
     text(`${sealed}${FLOW_HEADER - 1}`, "If sealed", "numberHeader"),
     ...spillOf(
-      20,
+      placeOf(`${sealed}1`).column,
       FLOW_HEADER,
       FLOW_LAST,
       [formatOf(frame, "airflow")],
@@ -68,18 +71,19 @@ export function hoodColumns(frame: Frame): SheetCell[] {
 }
 
 function hoodRow(frame: Frame, row: number): SheetCell[] {
-  const onRuns = (column: RunColumn): string => frame.ref("runs", runCell(column, runsRow(row)));
+  const onRuns = (column: ShownRunColumn): string => frame.ref("runs", runCell(column, runsRow(row)));
   const cell = (column: Beside): string => besideCell(column, row);
   const at = (column: Beside): string => `${beside[column]}${row}`;
+  const answer = (key: SolveKey): string => answerCell(FLOW_ANSWER, key, row);
   const whole = { format: formatOf(frame, "airflow") };
   // an end that is open and reached: SOLVE gives no suction for what lies beyond a shut gate or after the fan
-  const isOpenHood = `AND(${onRuns("Run")}<>"",COUNTIF(${runsColumn(frame, "To")},${onRuns("Run")})=0,$H${row}<>"shut",$E${row}<>"")`;
+  const isOpenHood = `AND(${onRuns("Run")}<>"",COUNTIF(${runsColumn(frame, "To")},${onRuns("Run")})=0,${answer("gate")}<>"shut",${answer("staticSuction")}<>"")`;
   const state = `IF($A${row}="",${onRuns("Gate")},$A${row})`;
   const nextNumber = (column: Beside): string =>
     `MAX(0,$${beside[column]}$${FLOW_HEADER}:$${beside[column]}${row - 1})+1`;
   return [
     formula(at("wants"), `=IF(${isOpenHood},${onRuns("Airflow")},"")`, "result", whole),
-    formula(at("gets"), `=IF(${isOpenHood},$C${row}-$F${row},"")`, "result", whole),
+    formula(at("gets"), `=IF(${isOpenHood},${answer("airflow")}-${answer("leak")},"")`, "result", whole),
     formula(at("share"), `=IF(SUM(${cell("wants")})>0,${cell("gets")}/${cell("wants")},"")`, "result", {
       format: SHARE,
     }),
@@ -93,6 +97,6 @@ function hoodRow(frame: Frame, row: number): SheetCell[] {
       "unit",
     ),
     formula(at("open"), `=IF(OR(${onRuns("Gate")}="",${state}="shut"),"",${onRuns("Run")}&"; ")`, "unit"),
-    formula(at("settles"), `=IF(ISNUMBER(SEARCH("dust settles",$I${row})),$B${row}&"; ","")`, "unit"),
+    formula(at("settles"), `=IF(ISNUMBER(SEARCH("dust settles",${answer("note")})),${answer("run")}&"; ","")`, "unit"),
   ];
 }

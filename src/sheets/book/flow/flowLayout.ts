@@ -1,4 +1,7 @@
+import { gainColumns, type SolveKey } from "../../../reference/answerColumns";
+import { scenarioColumnsFor } from "../../../reference/columnsOfAnswers";
 import { FLOW_HEADER, FLOW_LAST, RUNS_HEADER, RUNS_LAST } from "../layout";
+import { type Answer, answerLetters, FLOW_ANSWER } from "../parts/answers";
 
 /**
  * Where things stand on the sheet Flow. SOLVE's answer has a gate before each run; beside it, in the same rows, what each
@@ -6,6 +9,12 @@ import { FLOW_HEADER, FLOW_LAST, RUNS_HEADER, RUNS_LAST } from "../layout";
  */
 export const FLOW_FIRST = FLOW_HEADER + 1;
 export const RUN_LAST = FLOW_LAST - 1; // the last row that a run can fill: the fan follows the last run
+
+/** A column of SOLVE's answer where runs can stand, on the sheet itself. */
+export function runRows(key: SolveKey): string {
+  const letters = answerLetters(FLOW_ANSWER, key);
+  return `$${letters}$${FLOW_FIRST}:$${letters}$${RUN_LAST}`;
+}
 
 /** Columns beside the answer. Those between are left to its notes, which run over them. */
 export const beside = {
@@ -37,8 +46,9 @@ export const SETS = FLOW_LAST + 6; // row of their heading
 export const SETS_LAST = SETS + MOST_SETS;
 export const SCENARIOS = SETS_LAST + 3; // row of the header of their answer
 export const SCENARIOS_LAST = SCENARIOS + MOST_SETS;
-/** The answer's last column where every run is a hood: a name, two columns for each, the fan's two, leaks, words and a note. */
-export const SCENARIOS_WIDEST = SETS_COLUMN + 2 * (RUNS_LAST - RUNS_HEADER) + 5;
+/** The answer's last column where every run is a hood. */
+export const SCENARIOS_WIDEST =
+  SETS_COLUMN + scenarioColumnsFor(Array.from({ length: RUNS_LAST - RUNS_HEADER })).length - 1;
 export const SLOWEST = SCENARIOS_LAST + 3; // row of the header of the slowest runs
 
 export const GAINS_TITLE = SLOWEST + MOST_SETS + 3;
@@ -46,3 +56,10 @@ export const WISH_CELL = `$B$${GAINS_TITLE + 1}`;
 export const HELPED_CELL = `$B$${GAINS_TITLE + 2}`;
 export const GAINS = GAINS_TITLE + 4; // row of the header of GAINS' answer
 export const GAINS_LAST = GAINS + 30;
+export const GAINS_ANSWER = {
+  sheet: "flow",
+  column: 1,
+  header: GAINS,
+  last: GAINS_LAST,
+  columns: gainColumns,
+} as const satisfies Answer;

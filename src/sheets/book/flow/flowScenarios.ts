@@ -1,3 +1,5 @@
+import { scenarioColumns } from "../../../reference/answerColumns";
+import { headerOfColumn, scenarioColumnsFor } from "../../../reference/columnsOfAnswers";
 import { cellAddress, columnLetters } from "../../address";
 import { formula, input, text } from "../../cells";
 import type { ChoiceList, SheetCell } from "../../workbook";
@@ -20,6 +22,8 @@ import {
   SETS_LAST,
   SLOWEST,
 } from "./flowLayout";
+
+const PERCENT = "0.0";
 
 const gateCell = (gate: number, row: number): string => cellAddress(SETS_COLUMN + 1 + gate, row);
 const marks = `${gateCell(0, SETS + 1)}:${gateCell(MOST_GATES - 1, SETS_LAST)}`;
@@ -56,10 +60,14 @@ export function scenarios(frame: Frame, { hoods, scenarios: asked }: FlowContent
     ...spillOf(SETS_COLUMN, SCENARIOS, SCENARIOS_LAST, formats(frame, hoods), onceRunsAndCurve(frame, waits)),
     text(`C${SCENARIOS_LAST + 1}`, `One formula fills this table: =${call}`, "note"),
     text(`B${SLOWEST}`, "In short", "header"),
-    formula(`C${SLOWEST}`, headingIn(frame, "Fan airflow", "airflow"), "numberHeader"),
-    formula(`D${SLOWEST}`, headingIn(frame, "Fan pressure", "pressure"), "numberHeader"),
-    text(`E${SLOWEST}`, "Lost to leaks (%)", "numberHeader"),
-    text(`F${SLOWEST}`, "Slowest run", "header"),
+    formula(`C${SLOWEST}`, headingIn(frame, headerOfColumn(scenarioColumns, "fanAirflow"), "airflow"), "numberHeader"),
+    formula(
+      `D${SLOWEST}`,
+      headingIn(frame, headerOfColumn(scenarioColumns, "fanPressure"), "pressure"),
+      "numberHeader",
+    ),
+    text(`E${SLOWEST}`, headerOfColumn(scenarioColumns, "lost"), "numberHeader"),
+    text(`F${SLOWEST}`, headerOfColumn(scenarioColumns, "slowest"), "header"),
     ...gates.slice(4, 9).map((gate) => ({ at: gateCell(gate, SLOWEST), value: null, style: "header" as const })),
     ...Array.from({ length: MOST_SETS }, (_, index) => inShort(frame, index)).flat(),
   ];
@@ -72,32 +80,34 @@ function setRow(row: number, scenario: FlowContents["scenarios"][number] | undef
   ];
 }
 
-/** A name, two columns for each hood, the fan's airflow and pressure, the share of leaks, and words. */
+/** Of the answer's columns, as many as there are with these hoods. */
 function formats(frame: Frame, hoods: number | null): (string | null)[] {
-  const [airflow, velocity, pressure] = (["airflow", "velocity", "pressure"] as const).map((one) =>
-    formatOf(frame, one),
-  );
-  const atHoods = (count: number, second: string): string[] =>
-    Array.from({ length: count }, () => [airflow!, second]).flat();
-  // where the number of hoods is not known, a velocity may come to stand where the fan's pressure would
-  if (hoods === null) return [null, ...atHoods(MOST_GATES + 1, "#,##0.0"), "0.0", null, null];
-  return [null, ...atHoods(hoods, velocity!), airflow!, pressure!, "0.0", null, null];
+  return scenarioColumnsFor(Array.from({ length: hoods ?? MOST_GATES })).map(({ key, quantity }) => {
+    if (key === "lost") return PERCENT;
+    if (quantity === null) return null;
+    // where the number of hoods is not known, a velocity may come to stand where the fan's pressure would
+    return hoods === null ? "#,##0.0" : formatOf(frame, quantity);
+  });
 }
 
-/** The answer's columns move with the number of hoods, so what follows the hoods is found by the heading it has here too. */
+/** The answer's columns move with the number of hoods, so each is found by its heading. */
 function inShort(frame: Frame, index: number): SheetCell[] {
   const answer = SCENARIOS + 1 + index;
   const at = SLOWEST + 1 + index;
   const last = columnLetters(SCENARIOS_WIDEST);
-  const headedLike = (letter: string): string =>
-    `INDEX($B${answer}:$${last}${answer},1,MATCH($${letter}$${SLOWEST},$B$${SCENARIOS}:$${last}$${SCENARIOS},0))`;
-  const read = (letter: string): string => `=IFERROR(IF($B${answer}="","",${headedLike(letter)}),"")`;
+  const headed = (header: string): string =>
+    `INDEX($B${answer}:$${last}${answer},1,MATCH(${header},$B$${SCENARIOS}:$${last}$${SCENARIOS},0))`;
+  const headedLike = (letter: string): string => headed(`$${letter}$${SLOWEST}`);
+  const [name, slowest] = (["scenario", "slowest"] as const).map((key) =>
+    headed(`"${headerOfColumn(scenarioColumns, key)}"`),
+  ) as [string, string];
+  const read = (letter: string): string => `=IFERROR(IF(${name}="","",${headedLike(letter)}),"")`;
   return [
-    formula(`A${answer}`, `=IF(COUNTIF($C${answer}:$${last}${answer},"*dust settles*")>0,"settles","")`),
-    formula(`B${at}`, `=IFERROR(IF(${headedLike("F")}="","",$B${answer}&""),"")`),
+    formula(`A${answer}`, `=IF(ISNUMBER(SEARCH("dust settles",${slowest})),"settles","")`),
+    formula(`B${at}`, `=IFERROR(IF(${headedLike("F")}="","",${name}&""),"")`),
     formula(`C${at}`, read("C"), "result", { format: formatOf(frame, "airflow") }),
     formula(`D${at}`, read("D"), "result", { format: formatOf(frame, "pressure") }),
-    formula(`E${at}`, read("E"), "result", { format: "0.0" }),
+    formula(`E${at}`, read("E"), "result", { format: PERCENT }),
     formula(`F${at}`, read("F")),
   ];
 }

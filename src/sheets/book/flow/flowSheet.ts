@@ -1,3 +1,4 @@
+import type { SolveKey } from "../../../reference/answerColumns";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
@@ -35,8 +36,8 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => ({
   ],
   lists: [gateList, scenarioList],
   flags: [
-    { range: answerColumn(FLOW_ANSWER, "I").replaceAll("$", ""), containsText: "dust settles", style: "flag" },
-    { range: answerColumn(FLOW_ANSWER, "I").replaceAll("$", ""), containsText: "the hood gets", style: "flag" },
+    { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: "dust settles", style: "flag" },
+    { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: "the hood gets", style: "flag" },
     { range: `A${SCENARIOS + 1}:A${SCENARIOS_LAST}`, containsText: "settles", style: "flag" },
   ],
   print: printing(frame, "landscape", 1),
@@ -68,18 +69,22 @@ function introduction(frame: Frame, tryIt: string | null): SheetCell[] {
 
 function overview(frame: Frame): SheetCell[] {
   const read = (code: string): string => fromAnswer(FLOW_ANSWER, code);
-  const fan = (letter: string): string => ofFan(FLOW_ANSWER, letter);
-  const noted = (words: string): string => read(`COUNTIF(${answerColumn(FLOW_ANSWER, "I")},"*${words}*")`);
+  const fan = (key: SolveKey): string => ofFan(FLOW_ANSWER, key);
+  const noted = (words: string): string => read(`COUNTIF(${answerColumn(FLOW_ANSWER, "note")},"*${words}*")`);
   const airflow = { format: formatOf(frame, "airflow"), unit: unitOnly(frame, "airflow") };
   const left: Total[] = [
     { label: "Air into the open hoods", code: read(`SUM(${besideColumn("gets")})`), ...airflow },
     { label: "Wanted there", code: read(`SUM(${besideColumn("wants")})`), ...airflow },
-    { label: "Air at the fan", code: read(fan("C")), ...airflow },
+    { label: "Air at the fan", code: read(fan("airflow")), ...airflow },
     { label: "Hoods short of air", code: noted("the hood gets"), format: "0" },
   ];
   const right: Total[] = [
-    { label: "Leaks, added up", code: read(fan("F")), ...airflow },
-    { label: "Leaks, share of the air", code: read(`IF(${fan("C")}>0,${fan("F")}/${fan("C")},0)`), format: SHARE },
+    { label: "Leaks, added up", code: read(fan("leak")), ...airflow },
+    {
+      label: "Leaks, share of the air",
+      code: read(`IF(${fan("airflow")}>0,${fan("leak")}/${fan("airflow")},0)`),
+      format: SHARE,
+    },
     { label: "Sealing all gives the hoods", code: read(`SUM(${besideColumn("gains")})`), ...airflow },
     { label: "Runs whose dust settles", code: noted("dust settles"), format: "0" },
   ];
@@ -89,13 +94,13 @@ function overview(frame: Frame): SheetCell[] {
 /** What the hoods do not get of the leaks' air, the fan no longer moves: flow in is flow out. */
 function verdict(frame: Frame): SheetCell[] {
   const unit = unitWord(frame, "airflow");
-  const leaks = `ROUND(${ofFan(FLOW_ANSWER, "F")},0)`;
+  const leaks = `ROUND(${ofFan(FLOW_ANSWER, "leak")},0)`;
   const gained = `ROUND(SUM(${besideColumn("gains")}),0)`;
   const sentences = [
     `"The leaks add up to "&${leaks}&" "&${unit}&". Sealing them all gives the open hoods "&${gained}&" "&${unit}&" more."`,
     `"The other "&(${leaks}-${gained})&" "&${unit}&" the fan no longer moves: a tighter system resists it more."`,
   ];
   return sentences.map((words, index) =>
-    formula(`Q${5 + index}`, `=IFERROR(IF(${ofFan(FLOW_ANSWER, "C")}>=0,${words}),"")`, "total"),
+    formula(`Q${5 + index}`, `=IFERROR(IF(${ofFan(FLOW_ANSWER, "airflow")}>=0,${words}),"")`, "total"),
   );
 }

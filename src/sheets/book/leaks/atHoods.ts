@@ -1,3 +1,6 @@
+import { solveColumns } from "../../../reference/answerColumns";
+import { placeOfColumn } from "../../../reference/columnsOfAnswers";
+import { leakColumns } from "../../../reference/columnsOfRuns";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
@@ -11,7 +14,7 @@ const MENDED_COLUMN = 6; // F
 
 /** SOLVE's airflow for the same system without its leaks: the same gates open, the same fan. */
 const solved = (frame: Frame): string =>
-  `INDEX(DUCT.SOLVE(${runsWithoutLeaks(frame)},${fanCurve(frame)},${openRuns(frame)},${frame.name("density")},${frame.name("units")}),0,2)`;
+  `INDEX(DUCT.SOLVE(${runsWithoutLeaks(frame)},${fanCurve(frame)},${openRuns(frame)},${frame.name("density")},${frame.name("units")}),0,${placeOfColumn(solveColumns, "airflow") + 1})`;
 
 /** Each open hood's air now and with every leak of the runs table mended: a saved leak is not air gained at a hood. */
 export function atHoods(frame: Frame): SheetCell[] {
@@ -26,7 +29,7 @@ export function atHoods(frame: Frame): SheetCell[] {
     ),
     text(
       `A${HOODS - 2}`,
-      `Column F is the second column of SOLVE on the same table without its columns of leaks: =${solved(frame)}`,
+      `Column F is what SOLVE gives as the airflow of the same table, its columns ${leakColumns.join(", ")} left blank.`,
       "note",
     ),
     text(`F${HOODS - 1}`, "With all mended", "numberHeader"),
@@ -51,15 +54,15 @@ export function atHoods(frame: Frame): SheetCell[] {
 /** One run, or the fan, whose row follows the last filled one of the runs table. */
 function row(frame: Frame, at: number): SheetCell[] {
   const here = flowRow(at);
-  const [airflow, leak] = [flowCell(frame, "Airflow", here), flowCell(frame, "Leak", here)];
+  const [airflow, leak] = [flowCell(frame, "airflow", here), flowCell(frame, "leak", here)];
   const wants = frame.ref("runs", runCell("Airflow", runsRow(at)));
-  const isHood = `AND(${frame.ref("runs", runCell("Hood", runsRow(at)))}<>"",${flowCell(frame, "Gate", here)}<>"shut")`;
+  const isHood = `AND(${frame.ref("runs", runCell("Hood", runsRow(at)))}<>"",${flowCell(frame, "gate", here)}<>"shut")`;
   const forHood = (fan: string, hood: string): string =>
     `=IF(A${at}="","",IF(A${at}="Fan",${fan},IF(${isHood},${hood},"")))`;
   const whole = { format: formatOf(frame, "airflow") };
   const fine = { format: formatOf(frame, "leak") };
   return [
-    formula(`A${at}`, `=IFERROR(${flowCell(frame, "Run", here)}&"","")`),
+    formula(`A${at}`, `=IFERROR(${flowCell(frame, "run", here)}&"","")`),
     formula(`B${at}`, forHood('""', `IF(COUNT(${wants})=0,"",${wants})`), "result", whole),
     formula(`C${at}`, forHood(airflow, `${airflow}-${leak}`), "result", whole),
     formula(`D${at}`, `=IF(OR(COUNT(B${at})=0,COUNT(C${at})=0),"",C${at}/B${at})`, "result", { format: "0%" }),
@@ -72,7 +75,7 @@ function row(frame: Frame, at: number): SheetCell[] {
 export function gainedInWords(frame: Frame): string[] {
   const unit = unitWord(frame, "airflow");
   const [leaks, gained] = [
-    `ROUND(${ofFan(FLOW_ANSWER, "F", frame)},0)`,
+    `ROUND(${ofFan(FLOW_ANSWER, "leak", frame)},0)`,
     `ROUND(SUMIF(${inHoods("A")},"<>Fan",${inHoods("G")}),0)`,
   ];
   return [

@@ -1,6 +1,8 @@
-import { columnLetters } from "../../address";
+import type { SolveKey } from "../../../reference/answerColumns";
+import { cellAddress } from "../../address";
 import type { Frame } from "../frame";
 import { FLOW_COLUMN, FLOW_HEADER, FLOW_LAST, RUNS_FIRST } from "../layout";
+import { answerColumn, answerLetters, FLOW_ANSWER } from "../parts/answers";
 import { inRows } from "../parts/block";
 
 /**
@@ -36,21 +38,14 @@ export const inLog = (letters: string): string => inRows(letters, LOG_FIRST, LOG
 export const inWorked = (letters: string): string => inRows(letters, WORKED_FIRST, WORKED_LAST);
 export const inHoods = (letters: string): string => inRows(letters, HOODS_FIRST, HOODS_LAST);
 
-/** The columns of SOLVE's answer that are used here, in their order there. */
-const flowColumns = ["Run", "Airflow", "Velocity", "Static suction", "Leak", "Run loss", "Gate", "Note"] as const;
-type FlowColumn = (typeof flowColumns)[number];
-
-const flowLetters = (column: FlowColumn): string => columnLetters(FLOW_COLUMN + flowColumns.indexOf(column));
-
 /** A column of SOLVE's answer on the sheet Flow without its header. */
-export const flowColumn = (frame: Frame, column: FlowColumn): string =>
-  frame.ref("flow", inRows(flowLetters(column), FLOW_HEADER + 1, FLOW_LAST));
+export const flowColumn = (frame: Frame, key: SolveKey): string => answerColumn(FLOW_ANSWER, key, frame);
 
-export const flowCell = (frame: Frame, column: FlowColumn, row: number): string =>
-  frame.ref("flow", `${flowLetters(column)}${row}`);
+export const flowCell = (frame: Frame, key: SolveKey, row: number): string =>
+  frame.ref("flow", `${answerLetters(FLOW_ANSWER, key)}${row}`);
 
 /** SOLVE's answer has the order of the runs table. */
 export const flowRow = (hoodsRow: number): number => hoodsRow - HOODS + FLOW_HEADER;
 export const runsRow = (hoodsRow: number): number => hoodsRow - HOODS_FIRST + RUNS_FIRST;
 
-export const flowHeaderCell = (frame: Frame): string => flowCell(frame, "Run", FLOW_HEADER);
+export const flowHeaderCell = (frame: Frame): string => frame.ref("flow", cellAddress(FLOW_COLUMN, FLOW_HEADER));

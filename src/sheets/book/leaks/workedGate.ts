@@ -43,8 +43,8 @@ function sound(log: number, letter: "E" | "F"): string {
 
 /** The suction as typed, the one to compare at, and where that comes from. SOLVE's is taken where it has a run of that name. */
 function suctions(frame: Frame, log: number, at: number) {
-  const place = `MATCH(A${log}&"",${flowColumn(frame, "Run")},0)`;
-  const solved = `INDEX(${flowColumn(frame, "Static suction")},${place})`;
+  const place = `MATCH(A${log}&"",${flowColumn(frame, "run")},0)`;
+  const solved = `INDEX(${flowColumn(frame, "staticSuction")},${place})`;
   const typed = `IF(COUNT(D${log})=0,"",IF(D${log}>0,D${log},""))`;
   const flow = frame.sheet("flow");
   const missing = `IF(D${log}="","type the suction in D${log}","check it: the suction must be a number above 0")`;

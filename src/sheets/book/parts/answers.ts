@@ -1,37 +1,77 @@
+import { type AnswerColumn, budgetColumns, solveColumns } from "../../../reference/answerColumns";
+import { placeOfColumn } from "../../../reference/columnsOfAnswers";
+import { columnLetters } from "../../address";
 import type { Frame, SheetKey } from "../frame";
-import { BUDGET_HEADER, BUDGET_LAST, CURVE_HEADER, CURVE_LAST, FLOW_HEADER, FLOW_LAST, runsColumn } from "../layout";
+import {
+  BUDGET_COLUMN,
+  BUDGET_HEADER,
+  BUDGET_LAST,
+  CURVE_HEADER,
+  CURVE_LAST,
+  FLOW_COLUMN,
+  FLOW_HEADER,
+  FLOW_LAST,
+  runsColumn,
+} from "../layout";
 
-/** The answer of a whole-table formula: where it stands, as formulas on its own sheet and on others read it. */
+/** The answer of a whole-table formula, as the sheets have it: where it stands, as formulas on its own sheet and on others read it. */
 export interface Answer {
   readonly sheet: SheetKey;
-  readonly header: number; // its row; the formula stands in column B of it
+  readonly column: number; // its first one
+  readonly header: number; // its row; the formula stands in the first column of it
   readonly last: number; // the last row that it can fill
+  readonly columns: readonly AnswerColumn[];
 }
 
-export const BUDGET_ANSWER: Answer = { sheet: "budget", header: BUDGET_HEADER, last: BUDGET_LAST };
-export const FLOW_ANSWER: Answer = { sheet: "flow", header: FLOW_HEADER, last: FLOW_LAST };
+type KeyOf<Some extends Answer> = Some["columns"][number]["key"];
+
+export const BUDGET_ANSWER = {
+  sheet: "budget",
+  column: BUDGET_COLUMN,
+  header: BUDGET_HEADER,
+  last: BUDGET_LAST,
+  columns: budgetColumns,
+} as const satisfies Answer;
+
+export const FLOW_ANSWER = {
+  sheet: "flow",
+  column: FLOW_COLUMN,
+  header: FLOW_HEADER,
+  last: FLOW_LAST,
+  columns: solveColumns,
+} as const satisfies Answer;
+
+/** Each column's letters. */
+export const answerLetters = <Some extends Answer>({ column, columns }: Some, key: KeyOf<Some>): string =>
+  columnLetters(column + placeOfColumn(columns, key));
 
 /** A column of it without its header; with a frame, as another sheet writes it. */
-export function answerColumn({ sheet, header, last }: Answer, letter: string, frame?: Frame): string {
-  const range = `$${letter}$${header + 1}:$${letter}$${last}`;
-  return frame === undefined ? range : frame.ref(sheet, range);
+export function answerColumn<Some extends Answer>(answer: Some, key: KeyOf<Some>, frame?: Frame): string {
+  const letters = answerLetters(answer, key);
+  const range = `$${letters}$${answer.header + 1}:$${letters}$${answer.last}`;
+  return frame === undefined ? range : frame.ref(answer.sheet, range);
+}
+
+/** One cell of it by its row; with a frame, as another sheet writes it. */
+export function answerCell<Some extends Answer>(answer: Some, key: KeyOf<Some>, row: number, frame?: Frame): string {
+  const letters = answerLetters(answer, key);
+  return frame === undefined ? `$${letters}${row}` : frame.ref(answer.sheet, `$${letters}$${row}`);
 }
 
 /** What it says of the fan, whose row comes after the last filled row of the runs table. */
-export const ofFan = (answer: Answer, letter: string, frame?: Frame): string =>
-  `INDEX(${answerColumn(answer, letter, frame)},MATCH("Fan",${answerColumn(answer, "B", frame)},0))`;
-
-const firstCell = ({ sheet, header }: Answer, frame?: Frame): string =>
-  frame === undefined ? `$B$${header}` : frame.ref(sheet, `$B$${header}`);
+export const ofFan = <Some extends Answer>(answer: Some, key: KeyOf<Some>, frame?: Frame): string =>
+  `INDEX(${answerColumn(answer, key, frame)},MATCH("Fan",${answerColumn(answer, "run", frame)},0))`;
 
 /**
  * A formula that reads such an answer: blank while inputs are missing, and where the answer is an error it says where to
  * look. Without an answer there is no fan row to find, so a sum or a count of nothing never passes for a 0.
  */
 export function fromAnswer(answer: Answer, code: string, frame?: Frame): string {
-  const first = firstCell(answer, frame);
-  const where = frame === undefined ? `B${answer.header}` : `${frame.sheet(answer.sheet)} B${answer.header}`;
-  return `=IFERROR(IF(LEFT(${first},${FILL.length})="${FILL}","",IF(${ofFan(answer, "C", frame)}>=0,${code})),"see ${where}")`;
+  const at = `${columnLetters(answer.column)}${answer.header}`; // where the formula itself stands
+  const own = `$${columnLetters(answer.column)}$${answer.header}`;
+  const first = frame === undefined ? own : frame.ref(answer.sheet, own);
+  const where = frame === undefined ? at : `${frame.sheet(answer.sheet)} ${at}`;
+  return `=IFERROR(IF(LEFT(${first},${FILL.length})="${FILL}","",IF(${ofFan(answer, "airflow", frame)}>=0,${code})),"see ${where}")`;
 }
 
 const FILL = "Fill in";

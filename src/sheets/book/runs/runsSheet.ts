@@ -1,31 +1,23 @@
+import type { BudgetKey } from "../../../reference/answerColumns";
+import { shownColumns } from "../../../reference/columnsOfRuns";
 import { materials } from "../../../reference/materials";
-import { cellAddress } from "../../address";
+import { unitOf } from "../../../reference/quantities";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { WorkshopRun } from "../../demo/workshop";
 import type { Frame, SheetOf } from "../frame";
-import {
-  BUDGET_HEADER,
-  runCell,
-  runColumns,
-  RUNS_COLUMN,
-  RUNS_FIRST,
-  RUNS_HEADER,
-  RUNS_LAST,
-  runsColumnRange,
-} from "../layout";
-import { BUDGET_ANSWER, fromAnswer, ofFan } from "../parts/answers";
+import { BUDGET_HEADER, runCell, RUNS_FIRST, RUNS_HEADER, RUNS_LAST, runsColumnRange } from "../layout";
+import { answerCell, BUDGET_ANSWER, fromAnswer, ofFan } from "../parts/answers";
 import { printing } from "../parts/printing";
 import { totals } from "../parts/totals";
 import { formatOf, headingIn, rounded, unitOnly, unitWord } from "../parts/units";
-import { runsColumns } from "./runsColumns";
 import type { RunsContents } from "./runsContents";
 import { runsLists } from "./runsLists";
 
 /** The ducts: what the user types, and beside each run what that does. */
 export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
   name: frame.sheet("runs"),
-  columns: [20, ...runColumns.map((column) => runsColumns[column].width)],
+  columns: [20, ...shownColumns.map(({ shown }) => shown.width)],
   tallRows: [{ row: RUNS_HEADER, lines: 3 }],
   frozen: { rows: RUNS_HEADER, columns: 2 },
   cells: [
@@ -39,7 +31,7 @@ export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
     formula("C4", plasticPipe(frame), "total"),
     ...overview(frame),
     text(`A${RUNS_HEADER}`, "Check", "header"),
-    ...runColumns.map((column, index) => headerCell(frame, column, cellAddress(RUNS_COLUMN + index, RUNS_HEADER))),
+    ...shownColumns.map((column) => headerCell(frame, column)),
     ...Array.from({ length: RUNS_LAST - RUNS_HEADER }, (_, index) =>
       runRow(frame, RUNS_FIRST + index, runs[index] ?? {}),
     ).flat(),
@@ -64,13 +56,13 @@ function overview(frame: Frame): SheetCell[] {
     ...totals("C5", 3, [
       {
         label: "Air asked of the fan",
-        code: read(ofFan(BUDGET_ANSWER, "C", frame)),
+        code: read(ofFan(BUDGET_ANSWER, "airflow", frame)),
         format: formatOf(frame, "airflow"),
         unit: unitOnly(frame, "airflow"),
       },
       {
         label: "Fan static pressure asked",
-        code: read(ofFan(BUDGET_ANSWER, "K", frame)),
+        code: read(ofFan(BUDGET_ANSWER, "pathLoss", frame)),
         format: formatOf(frame, "pressure"),
         unit: unitOnly(frame, "pressure"),
       },
@@ -83,17 +75,18 @@ function overview(frame: Frame): SheetCell[] {
   ];
 }
 
-function headerCell(frame: Frame, column: (typeof runColumns)[number], at: string): SheetCell {
-  const { quantity, note } = runsColumns[column];
-  if (quantity === undefined)
-    return text(at, column, column === "Device exponent" ? "numberHeader" : "header", { note });
-  return formula(at, headingIn(frame, column, quantity), "numberHeader", { note });
+/** A column of words has no unit in its header; neither has a pure number. */
+function headerCell(frame: Frame, { name, kind, quantity, shown }: (typeof shownColumns)[number]): SheetCell {
+  const [at, note] = [runCell(name, RUNS_HEADER), { note: shown.hint }];
+  if (kind === "words" || quantity === null) return text(at, name, "header", note);
+  if (unitOf(quantity, frame.units).label === "") return text(at, name, "numberHeader", note);
+  return formula(at, headingIn(frame, name, quantity), "numberHeader", note);
 }
 
 function runRow(frame: Frame, row: number, run: WorkshopRun): SheetCell[] {
   return [
     formula(`A${row}`, check(frame, row)),
-    ...runColumns.map((column) => {
+    ...shownColumns.map(({ name: column }) => {
       const at = runCell(column, row);
       // a formula that the user may type over: the dust of the sheet Start
       if (column === "Dust" && run.Dust === undefined)
@@ -105,10 +98,11 @@ function runRow(frame: Frame, row: number, run: WorkshopRun): SheetCell[] {
 
 /** The velocity of a run in words: what a person at the machine needs to see beside the number just typed. */
 function check(frame: Frame, row: number): string {
-  const budget = (letter: string): string => frame.ref("budget", `$${letter}$${BUDGET_HEADER + row - RUNS_HEADER}`);
-  const note = budget("N");
+  const onBudget = BUDGET_HEADER + row - RUNS_HEADER;
+  const budget = (key: BudgetKey): string => answerCell(BUDGET_ANSWER, key, onBudget, frame);
+  const note = budget("note");
   const says = (words: string): string => `ISNUMBER(SEARCH("${words}",${note}))`;
-  const velocity = `${rounded(frame, budget("D"), { IP: 0, SI: 1 })}&" "&${unitWord(frame, "velocity")}`;
+  const velocity = `${rounded(frame, budget("velocity"), { IP: 0, SI: 1 })}&" "&${unitWord(frame, "velocity")}`;
   const speed = `IF(${says("dust settles")},"settles: ",IF(${says("too fast")},"too fast: ","ok: "))&${velocity}`;
   const state = [
     [`${runCell("Side", row)}="discharge"`, `"after the fan"`],

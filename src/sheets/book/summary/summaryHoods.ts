@@ -1,12 +1,11 @@
+import type { SolveKey } from "../../../reference/answerColumns";
+import { ENOUGH_AIR } from "../../../reference/noteLimits";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { besideColumn, FLOW_FIRST, RUN_LAST } from "../flow/flowLayout";
+import { besideColumn, runRows } from "../flow/flowLayout";
 import { formatOf, headingIn, SHARE } from "../parts/units";
 import { HOODS, MOST_HOODS } from "./summaryLayout";
-
-/** Less than this share of what a hood wants is called short, as the sheet Flow does. */
-const ENOUGH = 0.95;
 
 /** Each open hood: what it gets, what it wants, and whether that is met. */
 export function summaryHoods(frame: Frame): SheetCell[] {
@@ -29,13 +28,13 @@ export function summaryHoods(frame: Frame): SheetCell[] {
 function hoodRow(frame: Frame, k: number, row: number): SheetCell[] {
   const nth = (range: string): string =>
     `INDEX(${frame.ref("flow", range)},MATCH(${k},${frame.ref("flow", besideColumn("hoodNumber"))},0))`;
-  const flow = (letter: string): string => nth(`$${letter}$${FLOW_FIRST}:$${letter}$${RUN_LAST}`);
+  const flow = (key: SolveKey): string => nth(runRows(key));
   const filled = (code: string): string => `=IF($A${row}="","",${code})`;
   const airflow = { format: formatOf(frame, "airflow") };
-  const met = `IF($D${row}="","",IF($D${row}<${ENOUGH},"short of air","wanted is met"))`;
-  const settles = `IF(ISNUMBER(SEARCH("dust settles",${flow("I")})),"; dust settles","")`;
+  const met = `IF($D${row}="","",IF($D${row}<${ENOUGH_AIR},"short of air","wanted is met"))`;
+  const settles = `IF(ISNUMBER(SEARCH("dust settles",${flow("note")})),"; dust settles","")`;
   return [
-    formula(`A${row}`, `=IFERROR(${flow("B")}&"","")`, "label"),
+    formula(`A${row}`, `=IFERROR(${flow("run")}&"","")`, "label"),
     formula(`B${row}`, filled(nth(besideColumn("gets"))), "result", airflow),
     formula(
       `C${row}`,
@@ -44,7 +43,7 @@ function hoodRow(frame: Frame, k: number, row: number): SheetCell[] {
       airflow,
     ),
     formula(`D${row}`, filled(nth(besideColumn("share"))), "result", { format: SHARE }),
-    formula(`E${row}`, filled(flow("D")), "result", { format: formatOf(frame, "velocity") }),
+    formula(`E${row}`, filled(flow("velocity")), "result", { format: formatOf(frame, "velocity") }),
     formula(`F${row}`, filled(`${met}&${settles}`)),
   ];
 }

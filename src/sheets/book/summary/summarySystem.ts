@@ -1,10 +1,11 @@
+import type { BudgetKey, GainKey, SolveKey } from "../../../reference/answerColumns";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { SOURCE_CELL } from "../fan/fanLayout";
-import { besideCell, besideColumn, FLOW_FIRST, GAINS, HELPED_CELL, RUN_LAST } from "../flow/flowLayout";
+import { besideCell, besideColumn, FLOW_FIRST, GAINS, GAINS_ANSWER, HELPED_CELL, RUN_LAST } from "../flow/flowLayout";
 import { MEND_NEXT_CELL } from "../leaks/layout";
-import { BUDGET_ANSWER, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answers";
+import { answerCell, BUDGET_ANSWER, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answers";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
 import { FAN, LEAKS, WATCH } from "./summaryLayout";
@@ -12,21 +13,21 @@ import { FAN, LEAKS, WATCH } from "./summaryLayout";
 /** The fan's point, what leaks take, and what to look at next. */
 export function summarySystem(frame: Frame): SheetCell[] {
   const flow = (code: string): string => fromAnswer(FLOW_ANSWER, code, frame);
-  const asked = (letter: string): string => fromAnswer(BUDGET_ANSWER, ofFan(BUDGET_ANSWER, letter, frame), frame);
-  const ofFlow = (letter: string): string => ofFan(FLOW_ANSWER, letter, frame);
+  const asked = (key: BudgetKey): string => fromAnswer(BUDGET_ANSWER, ofFan(BUDGET_ANSWER, key, frame), frame);
+  const ofFlow = (key: SolveKey): string => ofFan(FLOW_ANSWER, key, frame);
   const airflow = { format: formatOf(frame, "airflow"), unit: unitOnly(frame, "airflow") };
   const pressure = { format: formatOf(frame, "pressure"), unit: unitOnly(frame, "pressure") };
   const fan: Total[] = [
-    { label: "It moves", code: flow(ofFlow("C")), ...airflow },
-    { label: "at a fan static pressure of", code: flow(ofFlow("E")), ...pressure },
-    { label: "The hoods ask for", code: asked("C"), ...airflow },
-    { label: "which needs", code: asked("K"), ...pressure },
+    { label: "It moves", code: flow(ofFlow("airflow")), ...airflow },
+    { label: "at a fan static pressure of", code: flow(ofFlow("staticSuction")), ...pressure },
+    { label: "The hoods ask for", code: asked("airflow"), ...airflow },
+    { label: "which needs", code: asked("pathLoss"), ...pressure },
   ];
   const leaks: Total[] = [
-    { label: "All leaks", code: flow(ofFlow("F")), ...airflow },
+    { label: "All leaks", code: flow(ofFlow("leak")), ...airflow },
     {
       label: "Share of the air lost",
-      code: flow(`IF(${ofFlow("C")}>0,${ofFlow("F")}/${ofFlow("C")},0)`),
+      code: flow(`IF(${ofFlow("airflow")}>0,${ofFlow("leak")}/${ofFlow("airflow")},0)`),
       format: SHARE,
     },
   ];
@@ -64,7 +65,7 @@ function settlingRuns(frame: Frame): string {
 
 /** The first row of GAINS, as a sentence. */
 function bestChange(frame: Frame): string {
-  const gained = (letter: string): string => frame.ref("flow", `$${letter}$${GAINS + 1}`);
-  const words = `${gained("A")}&": "&${gained("B")}&" (gives "&${frame.ref("flow", HELPED_CELL)}&" "&ROUND(${gained("C")},0)&" "&${unitWord(frame, "airflow")}&")"`;
-  return `=IFERROR(IF(ISNUMBER(${gained("C")}),${words},${gained("B")}&""),"")`;
+  const best = (key: GainKey): string => answerCell(GAINS_ANSWER, key, GAINS + 1, frame);
+  const words = `${best("run")}&": "&${best("change")}&" (gives "&${frame.ref("flow", HELPED_CELL)}&" "&ROUND(${best("gained")},0)&" "&${unitWord(frame, "airflow")}&")"`;
+  return `=IFERROR(IF(ISNUMBER(${best("gained")}),${words},${best("change")}&""),"")`;
 }

@@ -1,4 +1,6 @@
 import { STANDARD_DENSITY } from "../../../core/air/constants";
+import { budgetColumns, scenarioColumns, solveColumns, type SolveKey } from "../../../reference/answerColumns";
+import { headerOfColumn, placeOfColumn } from "../../../reference/columnsOfAnswers";
 import { fromSI, type UnitSystem, unitOf } from "../../../reference/quantities";
 import type { Calculated } from "../../../sheets/calculated";
 import type { Cell, Matrix } from "../../functions/answering";
@@ -46,7 +48,7 @@ export async function pictureOf(book: Calculated, calculate: Calculate): Promise
   if (curve === undefined) {
     const answer = await calculate({ id: "BUDGET", args: [args.runs, density, args.units] });
     if ("error" in answer) return `The budget has no answer: ${answer.message || answer.error}.`;
-    return { system, runs: runsOfPicture(runs, answer.rows), fan: null };
+    return { system, runs: runsOfPicture(runs, answer.rows, budgetColumns), fan: null };
   }
   const solved = await solve(args, curve, 1, calculate);
   if (typeof solved === "string") return `The fan and the ducts have no answer: ${solved}.`;
@@ -63,7 +65,7 @@ export async function pictureOf(book: Calculated, calculate: Calculate): Promise
     works: solved.works,
     scenarios: scenariosIn(book),
   };
-  return { system, runs: runsOfPicture(runs, solved.rows), fan };
+  return { system, runs: runsOfPicture(runs, solved.rows, solveColumns), fan };
 }
 
 interface Asked {
@@ -86,7 +88,8 @@ async function solve(
   if ("error" in answer) return answer.message === "" ? answer.error : answer.message;
   const { rows } = answer;
   const fan = rows.at(-1)!;
-  return { rows, works: { x: Number(fan[1]), y: Number(fan[3]) } };
+  const ofFan = (key: SolveKey): number => Number(fan[placeOfColumn(solveColumns, key)]);
+  return { rows, works: { x: ofFan("airflow"), y: ofFan("staticSuction") } };
 }
 
 /** The curve as FANPRESSURE reads it, in the air that the book names: thinner air, less pressure. */
@@ -138,10 +141,13 @@ function openIn(book: Calculated): Matrix | null {
 }
 
 function scenariosIn(book: Calculated): FanPicture["scenarios"] {
-  return tablesWith(book, ["scenario", "fan airflow", "fan pressure"]).flatMap((table) =>
+  const [name, airflow, pressure] = (["scenario", "fanAirflow", "fanPressure"] as const).map((key) =>
+    headerOfColumn(scenarioColumns, key),
+  ) as [string, string, string];
+  return tablesWith(book, [name, airflow, pressure]).flatMap((table) =>
     table.rows.flatMap((row) => {
-      const [x, y] = [numberIn(table.value(row, "fan airflow")), numberIn(table.value(row, "fan pressure"))];
-      return x === null || y === null ? [] : [{ name: textIn(table.value(row, "scenario")), point: { x, y } }];
+      const [x, y] = [numberIn(table.value(row, airflow)), numberIn(table.value(row, pressure))];
+      return x === null || y === null ? [] : [{ name: textIn(table.value(row, name)), point: { x, y } }];
     }),
   );
 }

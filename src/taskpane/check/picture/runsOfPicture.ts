@@ -1,3 +1,5 @@
+import type { budgetColumns, BudgetKey, solveColumns, SolveKey } from "../../../reference/answerColumns";
+import { placeOfColumn } from "../../../reference/columnsOfAnswers";
 import { fromSI, toSI, unitOf } from "../../../reference/quantities";
 import type { Cell } from "../../functions/answering";
 import { type BookRuns, sameName } from "../runs";
@@ -15,7 +17,14 @@ export interface PictureRun {
 }
 
 /** The suction side from the fan outwards, each branch after the run that it joins, with an answer's airflows. */
-export function runsOfPicture({ runs, system }: BookRuns, rows: readonly (readonly Cell[])[]): PictureRun[] {
+export function runsOfPicture(
+  { runs, system }: BookRuns,
+  rows: readonly (readonly Cell[])[],
+  columns: typeof budgetColumns | typeof solveColumns,
+): PictureRun[] {
+  type Row = (typeof rows)[number];
+  const of = (row: Row | undefined, key: "run" | "airflow" | "velocity" | "note"): Cell | undefined =>
+    row?.[placeOfColumn<BudgetKey | SolveKey>(columns, key)];
   const number = (cell: Cell | undefined): number | null => (typeof cell === "number" ? cell : null);
   const picture: PictureRun[] = [];
   const seen = new Set<string>();
@@ -23,18 +32,22 @@ export function runsOfPicture({ runs, system }: BookRuns, rows: readonly (readon
     for (const run of runs) {
       if (run.discharge || !sameName(run.to, to) || seen.has(run.name)) continue;
       seen.add(run.name);
-      const row = rows.find(([name]) => typeof name === "string" && sameName(name, run.name));
-      const velocity = number(row?.[2]);
+      const row = rows.find((one) => {
+        const name = of(one, "run");
+        return typeof name === "string" && sameName(name, run.name);
+      });
+      const velocity = number(of(row, "velocity"));
+      const idle = isIdle(of(row, "note"));
       const si = velocity === null ? null : toSI(velocity, unitOf("velocity", system));
       picture.push({
         name: run.name,
         joins: to,
         depth,
         diameter: run.diameter === null ? null : fromSI(run.diameter, unitOf("diameter", system)),
-        airflow: number(row?.[1]),
+        airflow: number(of(row, "airflow")),
         velocity,
-        settles: !isIdle(row) && si !== null && si > 0 && si < run.dust.low,
-        shut: isIdle(row),
+        settles: !idle && si !== null && si > 0 && si < run.dust.low,
+        shut: idle,
       });
       add(run.name, depth + 1);
     }
@@ -43,5 +56,4 @@ export function runsOfPicture({ runs, system }: BookRuns, rows: readonly (readon
   return picture;
 }
 
-const isIdle = (row: readonly Cell[] | undefined): boolean =>
-  /gate shut|shut gate|no open hood/.test(String(row?.at(-1) ?? ""));
+const isIdle = (note: Cell | undefined): boolean => /gate shut|shut gate|no open hood/.test(String(note ?? ""));

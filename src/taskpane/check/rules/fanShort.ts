@@ -1,9 +1,8 @@
+import { ENOUGH_AIR } from "../../../reference/noteLimits";
 import { answersIn } from "../answers";
 import { practice, type Rule } from "../finding";
 import { inWords } from "../inWords";
 import { runsIn, sameName } from "../runs";
-
-const ENOUGH = 0.95; // house judgement, near a meter's own error; SOLVE's notes take the same
 
 /** Hoods that get less than they ask for from the fan there is. */
 export const fanShort: Rule = (book) => {
@@ -16,7 +15,7 @@ export const fanShort: Rule = (book) => {
         const isJoined = runs.some((run) => sameName(run.to, row.run));
         if (wanted === 0 || isJoined || row.airflow === null || row.gate.toLowerCase() === "shut") return [];
         const gets = row.airflow - row.leak;
-        if (gets >= ENOUGH * wanted || /shut gate|gate shut/.test(row.note)) return [];
+        if (gets >= ENOUGH_AIR * wanted || /shut gate|gate shut/.test(row.note)) return [];
         return [
           {
             rule: "The fan can't give it",

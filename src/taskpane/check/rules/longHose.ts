@@ -20,7 +20,7 @@ export const longHose: Rule = (book) => {
         why: `The wall of a hose is rough (${inWords(hose.roughness, "diameter", system)}, where galvanised pipe has a fraction of that), and a bent or slack hose costs more still. Over ${inWords(LONG, "length", system)}, this program's own line, pipe is worth the work.`,
         source: cite(hose),
         sheet,
-        at: run.at("flex"),
+        at: run.at("Flex"),
       })),
   );
 };

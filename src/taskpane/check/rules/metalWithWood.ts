@@ -34,7 +34,7 @@ function inTable({ sheet, runs }: BookRuns): Finding[] {
             why: cautions.find(({ key }) => key === "metal with wood")!.text,
             source: practice,
             sheet,
-            at: suction[place]!.at("run"),
+            at: suction[place]!.at("Run"),
           },
         ],
   );

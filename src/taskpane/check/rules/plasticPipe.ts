@@ -17,6 +17,6 @@ export const plasticPipe: Rule = (book) =>
         why: cautions.find(({ key }) => key === "plastic static")!.text,
         source: practice,
         sheet,
-        at: run.at("material"),
+        at: run.at("Material"),
       })),
   );

@@ -51,7 +51,7 @@ function byWishes({ sheet, system, runs }: BookRuns): Finding[] {
         why: "Slower air drops its dust, which narrows the duct and feeds a fire. A smaller pipe or more air helps.",
         source: cite(dust),
         sheet,
-        at: at("diameter"),
+        at: at("Diameter"),
       },
     ];
   });

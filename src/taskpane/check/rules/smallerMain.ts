@@ -17,7 +17,7 @@ export const smallerMain: Rule = (book) =>
           why: "A duct narrows against the flow of chips only by mistake: it chokes the branch, and offcuts lodge at the step.",
           source: practice,
           sheet,
-          at: main.at("diameter"),
+          at: main.at("Diameter"),
         },
       ];
     }),

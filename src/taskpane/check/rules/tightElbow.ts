@@ -29,7 +29,7 @@ export const tightElbow: Rule = (book) =>
             why: "A tight turn costs pressure, and chips strike its back. A longer radius loses less.",
             source: cite(...(known(() => valuesBehind(family!, shape, angle)) ?? family!.points.slice(0, 1))),
             sheet,
-            at: run.at("fittings"),
+            at: run.at("Fittings"),
           },
         ];
       }),

@@ -1,0 +1,4 @@
+import { plain } from "./findNamed";
+
+/** A header as it is compared: without what stands in brackets, and spelled as names are. */
+export const headerName = (text: string): string => plain(text.replace(/[([].*?[)\]]/g, ""));

@@ -1,0 +1,75 @@
+import type { Quantity } from "./quantities";
+
+/** A column of the answer of a whole-table function: readers go by its key, wherever it stands. */
+export interface AnswerColumn {
+  readonly key: string;
+  readonly header: string;
+  readonly quantity: Quantity | null; // its unit stands in the header; null for words and for what says its unit itself
+}
+
+/** The answer of BUDGET, column by column. */
+export const budgetColumns = [
+  { key: "run", header: "Run", quantity: null },
+  { key: "airflow", header: "Airflow", quantity: "airflow" },
+  { key: "velocity", header: "Velocity", quantity: "velocity" },
+  { key: "velocityPressure", header: "Velocity pressure", quantity: "pressure" },
+  { key: "friction", header: "Friction", quantity: "pressure" },
+  { key: "fittings", header: "Fittings", quantity: "pressure" },
+  { key: "device", header: "Device", quantity: "pressure" },
+  { key: "runLoss", header: "Run loss", quantity: "pressure" },
+  { key: "suctionAtEnd", header: "Suction at its end", quantity: "pressure" },
+  { key: "pathLoss", header: "Path loss to fan", quantity: "pressure" },
+  { key: "governs", header: "Governs", quantity: null },
+  { key: "balancedAirflow", header: "Airflow when balanced", quantity: "airflow" },
+  { key: "note", header: "Note", quantity: null },
+] as const satisfies readonly AnswerColumn[];
+
+/** The answer of SOLVE. */
+export const solveColumns = [
+  { key: "run", header: "Run", quantity: null },
+  { key: "airflow", header: "Airflow", quantity: "airflow" },
+  { key: "velocity", header: "Velocity", quantity: "velocity" },
+  { key: "staticSuction", header: "Static suction", quantity: "pressure" },
+  { key: "leak", header: "Leak", quantity: "airflow" },
+  { key: "runLoss", header: "Run loss", quantity: "pressure" },
+  { key: "gate", header: "Gate", quantity: null },
+  { key: "note", header: "Note", quantity: null },
+] as const satisfies readonly AnswerColumn[];
+
+/** The answer of SCENARIOS. Those for each hood come once for every hood, with its run's name before the header. */
+export const scenarioColumns = [
+  { key: "scenario", header: "Scenario", quantity: null },
+  { key: "hoodAirflow", header: "airflow", quantity: "airflow", forEachHood: true },
+  { key: "hoodVelocity", header: "velocity", quantity: "velocity", forEachHood: true },
+  { key: "fanAirflow", header: "Fan airflow", quantity: "airflow" },
+  { key: "fanPressure", header: "Fan pressure", quantity: "pressure" },
+  { key: "lost", header: "Lost to leaks (%)", quantity: null },
+  { key: "slowest", header: "Slowest run", quantity: null },
+  { key: "note", header: "Note", quantity: null },
+] as const satisfies readonly (AnswerColumn & { readonly forEachHood?: true })[];
+
+/** The answer of GAINS. */
+export const gainColumns = [
+  { key: "run", header: "Run", quantity: null },
+  { key: "change", header: "Change", quantity: null },
+  { key: "gained", header: "Airflow gained", quantity: "airflow" },
+  { key: "newVelocity", header: "New velocity", quantity: "velocity" },
+  { key: "note", header: "Note", quantity: null },
+] as const satisfies readonly AnswerColumn[];
+
+/** The answer of CLAIM. */
+export const claimColumns = [
+  { key: "check", header: "Check", quantity: null },
+  { key: "claimed", header: "Their number", quantity: null },
+  { key: "allowed", header: "What physics allows", quantity: null },
+  { key: "unit", header: "Unit", quantity: null },
+  { key: "verdict", header: "Verdict", quantity: null },
+  { key: "why", header: "Why", quantity: null },
+  { key: "source", header: "Source", quantity: null },
+] as const satisfies readonly AnswerColumn[];
+
+export type BudgetKey = (typeof budgetColumns)[number]["key"];
+export type SolveKey = (typeof solveColumns)[number]["key"];
+export type ScenarioKey = (typeof scenarioColumns)[number]["key"];
+export type GainKey = (typeof gainColumns)[number]["key"];
+export type ClaimKey = (typeof claimColumns)[number]["key"];

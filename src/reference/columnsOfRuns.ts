@@ -1,0 +1,34 @@
+import type { Quantity } from "./quantities";
+import { type RunColumn, type RunColumnRow, runColumns, type ShownRunColumn } from "./runColumns";
+
+/** The list of columns as its readers ask it. */
+type Row = RunColumnRow & { readonly name: RunColumn };
+type ShownRow = Row & { readonly name: ShownRunColumn; readonly shown: NonNullable<Row["shown"]> };
+
+const rows: readonly Row[] = runColumns;
+const namesOf = (some: readonly Row[]): readonly RunColumn[] => some.map(({ name }) => name);
+
+export const allColumns = namesOf(rows);
+export const neededColumns = namesOf(rows.filter(({ needed }) => needed));
+/** Of those, the ones whose header is the same in all units. */
+export const neededNames = namesOf(rows.filter(({ needed, kind }) => needed && kind === "words"));
+export const leakColumns = namesOf(rows.filter(({ leak }) => leak));
+export const columnsForGainsAlone = namesOf(rows.filter(({ forGainsAlone }) => forGainsAlone));
+
+/** Those of the sheet Runs, in its order. */
+export const shownColumns = rows.filter((row): row is ShownRow => row.shown !== null);
+
+/** In what the numbers of a column are. */
+export function quantityOfColumn(column: RunColumn): Quantity {
+  const quantity = rows.find(({ name }) => name === column)?.quantity;
+  if (quantity == null) throw new Error(`no numbers stand in the column ${column}`);
+  return quantity;
+}
+
+/**
+ * The words by which a formula tells the headers of leaks from all others: those of their names that hold none of the
+ * others. A test holds that no other header has them.
+ */
+export const leakWords: readonly string[] = leakColumns.filter(
+  (name) => !leakColumns.some((other) => other !== name && name.includes(other)),
+);
