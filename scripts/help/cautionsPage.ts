@@ -1,5 +1,6 @@
 import { cautionsFile } from "../../src/taskpane/help/files";
 import { cautions } from "../../src/reference/cautions";
+import { titleWithBasis } from "../../src/reference/citation";
 import { sources } from "../../src/reference/sources";
 import { escaped, type HelpPage, section } from "./html";
 
@@ -15,7 +16,10 @@ export function cautionsPage(): HelpPage {
           topic.charAt(0).toUpperCase() + topic.slice(1),
           `<ul>${cautions
             .filter((row) => row.topic === topic)
-            .map((row) => `<li>${escaped(row.text)} <small>${escaped(sources[row.source].title)}</small></li>`)
+            .map(
+              (row) =>
+                `<li>${escaped(row.text)} <small>${escaped(titleWithBasis(sources[row.source].title, row.basis))}</small></li>`,
+            )
             .join("")}</ul>`,
         ),
       )

@@ -1,23 +1,30 @@
 import { checksFile } from "../../src/taskpane/help/files";
 import { publishedGroups } from "../../test/published/data";
 import { notComputed } from "../../test/published/notComputed";
-import { allowed, EXACTLY, HALF_LAST_DIGIT, type PublishedRow } from "../../test/published/row";
+import { allowed, EXACTLY, HALF_LAST_DIGIT, isCopied, type PublishedRow } from "../../test/published/row";
 import { referenceTables } from "../../src/reference";
 import { type HelpPage, list, paragraph, section, table } from "./html";
 
-/** Every published number that the tests compare with ours: the same list that the tests run, computed here once more. */
+/** The published numbers that the tests compare with ours: the same list that the tests run, computed here once more. */
 export function checksPage(): HelpPage {
-  const count = publishedGroups.reduce((sum, { rows }) => sum + rows.length, 0);
+  const rows = publishedGroups.flatMap((group) => group.rows);
+  const copied = rows.filter(isCopied).length;
   return {
     file: checksFile,
     title: "How the numbers are checked",
-    lead: `${count} numbers that others printed, beside ours. The tests refuse a release in which one of them falls outside its limit.`,
+    lead: `${rows.length - copied} numbers computed by us beside printed values, and ${copied} numbers copied as printed and read back. The tests refuse a release in which one of them falls outside its limit.`,
     body: [
       section(
         "What stands where",
         paragraph(
-          "The limit is half the last printed digit unless the row says why it is wider. Where a book and we disagree, the book's number stands and the reason is given.",
-        ),
+          "A computed number shows that our formulas do what the books do. A copied one shows only that it reached the cell as it was printed: its row says “copied exactly”.",
+        ) +
+          paragraph(
+            "The limit of a computed number is half the last printed digit unless the row says why it is wider. Where a book and we disagree, the book's number stands and the reason is given.",
+          ) +
+          paragraph(
+            "The printed values were taken down from the sources once; each table's rows were compared with that list one by one. Nobody opened the pages a second time, so a slip in the list would be a slip here.",
+          ),
       ),
       ...publishedGroups.map(({ title, rows }) =>
         section(
@@ -68,7 +75,7 @@ function weakSpots(): string {
   });
   return (
     paragraph(
-      "These rows are from memory or common practice without a source. They are marked weak wherever they are shown.",
+      "These rows are from memory, common practice without a source, or name a source whose figure was not read. They are marked weak wherever they are shown.",
     ) + table("Rows without a page behind them", ["Table", "Name", "Weak rows"], rows)
   );
 }

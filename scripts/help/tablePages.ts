@@ -10,17 +10,19 @@ function tablePage({ name, title, columns, rows }: ReferenceTable): HelpPage {
   return {
     file: tableFile(name),
     title,
-    lead: `The reference table “${name}”: ${rows.length} rows, each with its source.`,
+    lead: `The reference table “${name}”: ${rows.length} rows, each with its source and how it is known.`,
     body: [
       section(
         "In a cell",
         `<pre>${code(`=DUCT.REFERENCE("${name}")`).markup}</pre>` +
-          paragraph("fills the whole table; a row's key and a column's header narrow it to a row or a value."),
+          paragraph(
+            "fills the whole table; a row's key and a column's header narrow it to a row, or to a value with its source and basis in the next cell.",
+          ),
       ),
       section(
         "Rows",
         table(
-          `${title}. A row marked weak is from memory or common practice: check it before you rely on it.`,
+          `${title}. A row marked weak was not seen in print (from memory, common practice, not read): check it before you rely on it.`,
           headers,
           rows.map((row) => row.map((cell) => (cell === null ? "" : String(cell)))),
         ),

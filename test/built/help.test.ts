@@ -89,10 +89,14 @@ describe("the help pages", () => {
     expect(parsed(file).text).toMatch(expected);
   });
 
-  test("list every published number with what was printed", () => {
+  test("list every published number with what was printed, and count apart what was computed and what was copied", () => {
     const { text } = parsed("checks.html");
     const rows = publishedGroups.flatMap((group) => group.rows);
     expect(rows.length).toBeGreaterThan(500);
+    const [, computed, copied] = /(\d+) numbers computed by us .* and (\d+) numbers copied as printed/.exec(text)!;
+    expect(text.match(/copied exactly(?!”)/g)).toHaveLength(Number(copied));
+    expect(Number(computed) + Number(copied)).toBe(rows.length);
+    expect(text).not.toMatch(new RegExp(`\\b${rows.length} numbers`));
     expect(
       rows.filter(({ what, printed }) => !text.includes(what.replace(/\s+/g, " ")) || !text.includes(printed)),
     ).toEqual([]);

@@ -23,6 +23,9 @@ export type Margin =
 export const HALF_LAST_DIGIT = "half the last digit";
 export const EXACTLY = "exactly as printed";
 
+/** Whether a number was copied as printed and read back, which proves less than one that was computed. */
+export const isCopied = ({ tolerance }: PublishedRow): boolean => tolerance === EXACTLY;
+
 export interface PublishedGroup {
   readonly title: string;
   readonly rows: readonly PublishedRow[];

@@ -21,7 +21,7 @@ export function systemAirflow({ airflow }: Facts, system: UnitSystem): ClaimRow[
   if (airflow === undefined) return [];
   const { systemShareLow: low, systemShareHigh: high } = claimBounds;
   const [least, most] = [low, high].map(({ value }) => inUnit(value * airflow, "airflow", system));
-  const why = `A highest airflow is that of a fan with nothing on it; ducts, hoods and filter usually leave half to two thirds of it, ${least} to ${most}.`;
+  const why = `A highest airflow is that of a fan with nothing on it; by common practice ducts, hoods and filter leave half to two thirds of it, ${least} to ${most}.`;
   return [judgedRow("Airflow on a system", judgeSystemAirflow(airflow), "airflow", system, why, cite(low, high))];
 }
 

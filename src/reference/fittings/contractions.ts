@@ -37,7 +37,7 @@ export const contractions: readonly LossFamily[] = [
     kind: "fitting",
     label: "Contraction, tapered",
     // Usual 90: steeper than a bought reducer (30 to 60), so cautious, without counting it as an abrupt step (180).
-    note: "Ratio = entering area / leaving area (5 to 4 in is 1.56), on the smaller duct's velocity pressure. Without an angle 90 degrees is taken, steeper than most reducers. Ratio 1 is no loss by definition.",
+    note: "Ratio = entering area / leaving area (5 to 4 in is 1.56), on the smaller duct's velocity pressure. Without an angle 90 degrees is taken, which loses more than a slender one. Ratio 1 is no loss by definition.",
     shape: { name: "area ratio, entering / leaving", quantity: "ratio", usual: null },
     angle: { name: "included angle", usual: 90 },
     rule: "table",

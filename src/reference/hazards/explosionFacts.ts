@@ -63,7 +63,7 @@ export const explosionFacts: readonly HazardRow[] = [
     key: "least explosible concentration",
     label: "Least explosible concentration of wood dust",
     topic: "explosion",
-    fact: "Typically 30 to 60 g/m³.",
+    fact: "30 to 60 g/m³.",
     date: "undated",
     source: "eckhoffMemory",
     locator: "tables of dust properties",

@@ -10,7 +10,7 @@ import { announced, InsertOutcome } from "../hostUse/InsertOutcome";
 import { useInsert } from "../hostUse/useInsert";
 import { termWords } from "../rows/termWords";
 import { provenanceOf } from "./provenance";
-import { readyFormula } from "./readyFormula";
+import { readyFormula, sourcedFormula } from "./readyFormula";
 import type { Row } from "./search";
 import { useCopy } from "./useCopy";
 import { display } from "./values";
@@ -43,7 +43,10 @@ export function RowDetails({ id, table, row, host }: RowDetailsProps): ReactElem
   };
   const outcome = (of: string): ReactNode => line === of && <InsertOutcome inserting={inserting} />;
   const { basis, weakness, source, where } = provenanceOf(row);
-  const formula = readyFormula(table, row);
+  const formulas = [
+    ["as a formula", readyFormula(table, row)],
+    ["as a formula, with its source in the next cell", sourcedFormula(table, row)],
+  ] as const;
   const item = (name: string, cells: readonly ReactNode[]): ReactElement => (
     <div key={name}>
       <dt className={styles.name}>{termWords(name)}</dt>
@@ -76,13 +79,16 @@ export function RowDetails({ id, table, row, host }: RowDetailsProps): ReactElem
             ),
           ),
         )}
-        {formula !== null &&
-          item("as a formula", [
-            <>
-              <FormulaLine formula={formula} copying={copying} insert={() => insert(formula, { formula })} />
-              {outcome(formula)}
-            </>,
-          ])}
+        {formulas.map(
+          ([name, formula]) =>
+            formula !== null &&
+            item(name, [
+              <>
+                <FormulaLine formula={formula} copying={copying} insert={() => insert(formula, { formula })} />
+                {outcome(formula)}
+              </>,
+            ]),
+        )}
         {item("how it is known", [weakness === "" ? basis : `${basis}: weak, check it before you rely on it`])}
         {item("source", [source])}
         {item("where in it", [where])}

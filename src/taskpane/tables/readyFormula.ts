@@ -27,12 +27,22 @@ export function readyFormula(table: ReferenceTable, row: Row): string | null {
     const rest = turn === null ? (shape === null ? "" : `,${shape}`) : `,${shape ?? ""},${turn}`;
     return `=DUCT.LOSSCOEFFICIENT(${quoted(family.key)}${rest})`;
   }
-  const main = row.findIndex((cell, i) => i > 1 && typeof cell === "number");
-  const column = table.columns[main];
-  if (column === undefined) return null;
-  return referenceFormula(table, row, column.unit === "" ? column.name : `${column.name} (${column.unit})`);
+  const call = referenceCall(table, row);
+  return call === null ? null : `=INDEX(${call},1,1)`; // the value alone, so that nothing spills
 }
 
-/** REFERENCE gives a value with its source beside it; a cell takes the value alone, so that nothing spills. */
-const referenceFormula = (table: ReferenceTable, row: Row, header: string): string =>
-  `=INDEX(DUCT.REFERENCE(${[table.name, display(row[0] ?? null), header].map(quoted).join(",")}),1,1)`;
+/** A formula that gives the same number and fills the cell beside it with the source and how it is known. */
+export function sourcedFormula(table: ReferenceTable, row: Row): string | null {
+  const call = referenceCall(table, row);
+  return call === null ? null : `=${call}`;
+}
+
+/** REFERENCE of the row's main number: its coefficient, else the first that it has; null for a row of words. */
+function referenceCall(table: ReferenceTable, row: Row): string | null {
+  const coefficient = table.columns.findIndex(({ name }) => name === "coefficient");
+  const first = row.findIndex((cell, i) => i > 1 && typeof cell === "number");
+  const column = table.columns[typeof row[coefficient] === "number" ? coefficient : first];
+  if (column === undefined) return null;
+  const header = column.unit === "" ? column.name : `${column.name} (${column.unit})`;
+  return `DUCT.REFERENCE(${[table.name, display(row[0] ?? null), header].map(quoted).join(",")})`;
+}

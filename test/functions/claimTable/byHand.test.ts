@@ -136,7 +136,7 @@ describe("CLAIM against numbers worked by hand", () => {
   // By hand: 0.93 x 2.3268 = 2.16 in.w.g.; u = pi x 1 ft x 3450/min = 10838 fpm. 10 ft of the smoothest hose cost 0.93 + 0.0377 x 30 = 2.06
   // velocity pressures of 11.78 in.w.g. or a little more (see above), 24.3 and some hundredths.
   test.each<[string, string | RegExp]>([
-    ["Airflow on a system", "A highest airflow is that of a fan with nothing on it; ducts, hoods and filter usually leave half to two thirds of it, 600 cfm to 800 cfm."],
+    ["Airflow on a system", "A highest airflow is that of a fan with nothing on it; by common practice ducts, hoods and filter leave half to two thirds of it, 600 cfm to 800 cfm."],
     ["Velocity in the inlet", "V = Q/A at the claimed airflow, with 2.33 in.w.g. of velocity pressure in standard air; above 5512 fpm we doubt it, a judgement."],
     ["Airflow through the inlet", "A bare pipe end of that diameter alone loses 2.16 in.w.g. (K p_v, K 0.93) of the highest pressure of 11 in.w.g.; what is left must do for ducts, hoods and filter."],
     ["Air power against the motor", "Airflow x pressure / 4 is the best point of the straight line between the curve's two ends, and an ordinary fan's curve bulges above it; no motor gives out more than its 2 hp, and above 65 % of that we doubt it, a judgement."],

@@ -2,7 +2,7 @@ import { lookUp } from "../../../src/functions/tables/lookUp";
 import "../../support/customFunctions";
 import { losscoefficient } from "../../../src/functions/losses";
 import { referenceTables } from "../../../src/reference";
-import { familyOf, readyFormula } from "../../../src/taskpane/tables/readyFormula";
+import { familyOf, readyFormula, sourcedFormula } from "../../../src/taskpane/tables/readyFormula";
 import { sketchOf } from "../../../src/taskpane/tables/sketches/sketchOf";
 import { lossFamilies } from "../../../src/reference/lossFamilies";
 
@@ -21,6 +21,32 @@ test.each([
 
 test("a row of words alone has no formula", () => {
   expect(readyFormula(table("hazards"), table("hazards").rows[0]!)).toBeNull();
+  expect(sourcedFormula(table("hazards"), table("hazards").rows[0]!)).toBeNull();
+});
+
+test.each([
+  ["fittings", "branch 30", '=DUCT.REFERENCE("fittings","branch 30","coefficient")'],
+  ["fittings", "elbow angle multiplier 45", '=DUCT.REFERENCE("fittings","elbow angle multiplier 45","coefficient")'],
+  ["materials", "pvc pipe", '=DUCT.REFERENCE("materials","pvc pipe","roughness (mm)")'],
+])("the formula of %s, %s with its source is %s", (name, key, formula) =>
+  expect(sourcedFormula(table(name), row(name, key))).toBe(formula),
+);
+
+test("with its source every formula gives the number of its own row, its source, and how it is known", () => {
+  let weak = 0;
+  for (const each of referenceTables)
+    for (const one of each.rows) {
+      const formula = sourcedFormula(each, one);
+      if (formula === null) continue;
+      const [name, key, column] = argumentsOf(/^=DUCT\.REFERENCE\((.*)\)$/.exec(formula)![1]!);
+      const [value, told] = lookUp([[name]], [[key]], [[column]])[0]!;
+      expect(one).toContain(value);
+      const [basis, mark, source] = one.slice(-4).map(String);
+      expect(String(told)).toContain(source);
+      expect(String(told).toLowerCase()).toContain(basis);
+      if (mark !== "") weak++;
+    }
+  expect(weak).toBeGreaterThan(100);
 });
 
 /** The arguments of a call as our formulas have them: texts without commas in them are quoted, numbers are not. */

@@ -67,7 +67,7 @@ function counted(): string {
 
 function meanings(): SheetCell[] {
   const lines = [
-    "impossible: physics forbids it. doubtful: more than such machines usually do; where that is a judgement, the reason says so.",
+    "impossible: physics forbids it. doubtful: more than the figure that the reason names; where that is a judgement, it says so.",
     "holds: nothing here speaks against it, no more than that. cannot tell: the data sheet does not say enough to judge it.",
   ];
   return lines.map((line, index) => text(`A${FACTS_LAST + 1 + index}`, line, "note"));

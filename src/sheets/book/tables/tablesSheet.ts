@@ -50,7 +50,7 @@ function head(frame: Frame, placed: readonly Placed[]): SheetCell[] {
     text("B1", `Values with their sources, in both unit systems. As of ${TABLES_DATE}.`),
     text(
       "B2",
-      "A row that is marked weak is from memory or an estimate: measure, or look it up, before you rely on it.",
+      "A row that is marked weak is from memory, an estimate, or was not read: measure, or look it up, before you rely on it.",
     ),
     cautionLine(
       frame,
