@@ -1,12 +1,12 @@
 import { cellAddress, placeOf } from "../sheets/address";
 import type { Calculated, Extent } from "../sheets/calculated";
+import { callsOurs } from "../sheets/ourCalls";
 import { filledAddresses } from "../sheets/rectangle";
 import type { SheetCell } from "../sheets/workbook";
 import { budget } from "./budget/budget";
 import type { FixedCell } from "./copy";
 import type { FixedCall } from "./fixed/fixedCall";
 import { foreignFunction } from "./foreign";
-import { callsOurs } from "./formula/tree";
 import { reachesOutside } from "./outside";
 import type { LookupTables } from "./translate/lookupTables";
 import { shownReader } from "./translate/shownReader";
@@ -56,7 +56,7 @@ export function translateSheets(book: Calculated, tables: LookupTables, workings
         untranslated.push({ ...where, function: foreign, why: "a function of another add-in" });
         continue;
       }
-      if (!mayBeOurs(formula) || !callsOurs(formula)) continue;
+      if (!callsOurs(formula)) continue;
       const context: FormulaContext = { sheet, at, extent, tables, workings, shown, translators: allTranslators };
       const translation = translateFormula(formula, context);
       if (translation.kind === "cells") {
@@ -83,11 +83,8 @@ function takenCells(sheet: string, cells: readonly SheetCell[], { shown }: Calcu
   return taken;
 }
 
-const mayBeOurs = (formula: string): boolean => /duct/i.test(formula);
-
 /** Another add-in's function; ours, misspelt or not, are the translator's. */
-const foreignOf = (formula: string): string | null =>
-  foreignFunction(mayBeOurs(formula) ? formula.replace(/(_xldudf_)?duct[._]/gi, "") : formula);
+const foreignOf = (formula: string): string | null => foreignFunction(formula.replace(/(_xldudf_)?duct[._]/gi, ""));
 
 /** The rows of an answer that find blank cells: those that it fills now, and rows beyond them as far as nothing is in the way. */
 function freeRows(

@@ -3,7 +3,7 @@ import type { CellErrorValue, Extent, ShownCell } from "../../sheets/calculated"
 import { filledAddresses } from "../../sheets/rectangle";
 import type { Look, StyleName } from "../../sheets/styles";
 import type { CellValue, SheetCell } from "../../sheets/workbook";
-import { isFormula } from "./ours";
+import { isFormula } from "./isFormula";
 import { readInBands } from "./readInBands";
 import { LOOKS, styleOf } from "./readLook";
 import { readSpills } from "./readSpills";

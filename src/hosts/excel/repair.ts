@@ -1,10 +1,11 @@
 import { cellAddress } from "../../sheets/address";
 import type { RepairOutcome, Watch } from "../host";
+import { callsOurs, withTypedNames } from "../../sheets/ourCalls";
 import { placesIn, type Rectangle } from "../../sheets/rectangle";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
 import { rangeAt } from "./rangeAt";
 import { blocksOf, type Keyed } from "./blocks";
-import { inOurForm, isFormula } from "./ours";
+import { isFormula } from "./isFormula";
 import { readInBands } from "./readInBands";
 
 const UNKNOWN = "#NAME?";
@@ -66,8 +67,8 @@ async function brokenCells(context: Excel.RequestContext, sheet: Excel.Worksheet
     formulas.forEach((line, down) =>
       line.forEach((formula: unknown, right) => {
         if (values[down]![right] !== UNKNOWN || !isFormula(formula, UNKNOWN)) return;
-        const entered = inOurForm(formula);
-        if (entered !== null) broken.push({ row: row + down, column: column + right, formula: entered });
+        if (callsOurs(formula))
+          broken.push({ row: row + down, column: column + right, formula: withTypedNames(formula) });
       }),
     );
   });

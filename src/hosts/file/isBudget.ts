@@ -1,15 +1,15 @@
 import { neededNames } from "../../reference/columnsOfRuns";
 import { placeOf } from "../../sheets/address";
 import type { Calculated } from "../../sheets/calculated";
+import { callsOurs } from "../../sheets/ourCalls";
 import type { Sheet } from "../../sheets/workbook";
-import { callsOurs } from "./storedFormula";
 
 /** Whether a workbook has anything of ours: a formula that calls DUCT, or the header of a runs table. */
 export const isBudget = ({ workbook }: Calculated): boolean =>
   workbook.sheets.some((sheet) => hasOurFormula(sheet) || hasRunsHeader(sheet));
 
 const hasOurFormula = (sheet: Sheet): boolean =>
-  sheet.cells.some((cell) => "formula" in cell && /duct/i.test(cell.formula) && callsOurs(cell.formula));
+  sheet.cells.some((cell) => "formula" in cell && callsOurs(cell.formula));
 
 /** A row in which the names of a run and of what it joins are headed, as in every runs table, in whatever order. */
 function hasRunsHeader({ cells }: Sheet): boolean {

@@ -1,4 +1,5 @@
 import { type Token, tokenize } from "@borgar/fx";
+import { ourName, typedName } from "../../sheets/ourCalls";
 import { withoutPrefix, withPrefix } from "./futureFunctions";
 
 /**
@@ -6,7 +7,6 @@ import { withoutPrefix, withPrefix } from "./futureFunctions";
  * they do not know, and Excel's older add-ins put a workbook's number before it ([2]!_xldudf_...). A text in quotes is left
  * alone, whatever it says.
  */
-const OURS = /^(?:_xldudf_duct[._]|duct\.)([a-z0-9_.]+)$/i;
 
 /** "=DUCT.AREA(4)" becomes "_xldudf_DUCT_AREA(4)". */
 export function toStored(formula: string): string {
@@ -31,16 +31,10 @@ export function fromStored(stored: string): string {
     if (/^_xlfn\.ANCHORARRAY$/i.test(token.value) && open?.value === "(" && isRange(range) && close?.value === ")") {
       formula += `${range!.value}#`;
       index += 3;
-    } else formula += isCall(tokens, index) ? typedName(token.value) : token.value;
+    } else formula += isCall(tokens, index) ? nameTyped(token.value) : token.value;
   }
   return formula;
 }
-
-/** Whether a formula calls a function of ours, in whatever way it is written. */
-export const callsOurs = (formula: string): boolean => {
-  const tokens = tokensOf(formula);
-  return tokens.some((token, index) => isCall(tokens, index) && OURS.test(token.value));
-};
 
 const tokensOf = (formula: string): Token[] =>
   tokenize(formula, { mergeRefs: true }).filter(({ type }) => type !== "fx_prefix");
@@ -58,14 +52,14 @@ function isCall(tokens: readonly Token[], index: number): boolean {
 }
 
 function storedName(name: string): string {
-  const ours = OURS.exec(name);
-  return ours === null ? withPrefix(name) : `_xldudf_DUCT_${ours[1]!.toUpperCase().replaceAll(".", "_")}`;
+  const ours = ourName(name);
+  return ours === null ? withPrefix(name) : `_xldudf_DUCT_${ours.replaceAll(".", "_")}`;
 }
 
-function typedName(name: string): string {
+function nameTyped(name: string): string {
   const plain = withoutPrefix(name);
-  const ours = OURS.exec(plain);
-  return ours === null ? plain : `DUCT.${ours[1]!.toUpperCase()}`;
+  const ours = ourName(plain);
+  return ours === null ? plain : typedName(ours);
 }
 
 function withoutWorkbookNumbers(tokens: readonly Token[]): Token[] {

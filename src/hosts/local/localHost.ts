@@ -1,4 +1,5 @@
 import type { Calculated } from "../../sheets/calculated";
+import { callsOurs } from "../../sheets/ourCalls";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
 import type { SheetHost } from "../host";
 import { addSheets } from "./addSheets";
@@ -57,6 +58,6 @@ const standingWrong = ({ workbook, shown }: Calculated): string[] =>
     cells.flatMap((cell) => {
       const value = shown.get(name)?.get(cell.at)?.value;
       const unnamed = typeof value === "object" && value?.error === "#NAME?";
-      return unnamed && "formula" in cell && /\bDUCT\./i.test(cell.formula) ? [`${sheetPrefix(name)}${cell.at}`] : [];
+      return unnamed && "formula" in cell && callsOurs(cell.formula) ? [`${sheetPrefix(name)}${cell.at}`] : [];
     }),
   );

@@ -1,4 +1,5 @@
 import { type Token, tokenize } from "@borgar/fx";
+import { ourName } from "../../sheets/ourCalls";
 
 /** A formula as its tokens, with every call of one of our functions gathered into one piece. */
 export type Piece = Token | OurCall;
@@ -17,12 +18,6 @@ export class UnreadableFormula extends Error {
   }
 }
 
-const OURS = /^(?:DUCT\.|_xldudf_DUCT_)([A-Z]+)$/i;
-
-/** Whether a formula calls one of our functions; a text or a sheet's name that looks like a call is none. */
-export const callsOurs = (formula: string): boolean =>
-  tokenize(formula).some((_, at, tokens) => nameAt(tokens, at) !== null);
-
 /** The pieces of a formula that begins with "=". */
 export function formulaTree(formula: string): readonly Piece[] {
   const tokens = tokenize(formula);
@@ -35,8 +30,7 @@ export function formulaTree(formula: string): readonly Piece[] {
 function nameAt(tokens: readonly Token[], at: number): string | null {
   const token = tokens[at]!;
   if (token.type !== "func" && token.type !== "range_named") return null;
-  const name = OURS.exec(token.value)?.[1];
-  return name !== undefined && tokens[bracketAfter(tokens, at)]?.value === "(" ? name.toUpperCase() : null;
+  return tokens[bracketAfter(tokens, at)]?.value === "(" ? ourName(token.value) : null;
 }
 
 const bracketAfter = (tokens: readonly Token[], at: number): number =>

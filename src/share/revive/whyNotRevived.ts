@@ -1,6 +1,7 @@
 import { tokenize } from "@borgar/fx";
+import { callsOurs } from "../../sheets/ourCalls";
 import { foreignFunction } from "../foreign";
-import { callsOurs, formulaTree, UnreadableFormula } from "../formula/tree";
+import { formulaTree, UnreadableFormula } from "../formula/tree";
 import { namesIn, reachesOutside } from "../outside";
 import { sheetsIn } from "./sheetsIn";
 

@@ -3,7 +3,6 @@ import { base64 } from "../../../src/hosts/excel/base64";
 import { blocksOf } from "../../../src/hosts/excel/blocks";
 import { asLiteral } from "../../../src/hosts/excel/literal";
 import { linesOfPoints, pointsOfLines, pointsOfWidth, widthOfPoints } from "../../../src/hosts/excel/measures";
-import { callsOurs, inOurForm } from "../../../src/hosts/excel/ours";
 import { rectangleAt } from "../../../src/hosts/excel/rangeAt";
 import { placesIn } from "../../../src/sheets/rectangle";
 
@@ -80,30 +79,6 @@ describe("measures", () => {
   test("nothing is wider or higher than Excel allows", () => {
     expect(pointsOfWidth(1000)).toBe(pointsOfWidth(255));
     expect(pointsOfLines(1000)).toBe(409);
-  });
-});
-
-describe("inOurForm", () => {
-  test.each([
-    ["=DUCT.AREA(4)", "=DUCT.AREA(4)"],
-    ["=duct.area (4)", "=DUCT.AREA (4)"],
-    ["=_xldudf_DUCT_AREA(4)", "=DUCT.AREA(4)"],
-    ["=1+_XLDUDF_duct_area(A1)", "=1+DUCT.AREA(A1)"],
-    ["=[2]!_xldudf_DUCT_AREA(4)", "=DUCT.AREA(4)"],
-    ['=DUCT.AREA("DUCT.AREA(_xldudf_DUCT_X(")', '=DUCT.AREA("DUCT.AREA(_xldudf_DUCT_X(")'],
-  ])("%s is entered as %s", (formula, entered) => {
-    expect(inOurForm(formula)).toBe(entered);
-  });
-
-  test.each([
-    '="DUCT.AREA(4)"',
-    "='DUCT.AREA(4)'!A1",
-    "=AQUADUCT.AREA(4)",
-    "=X_DUCT.AREA(4)",
-    "=DUCT.AREA",
-    "=SUM(A1)",
-  ])("%s is none of ours", (formula) => {
-    expect(callsOurs(formula)).toBe(false);
   });
 });
 

@@ -1,4 +1,4 @@
-import { callsOurs, fromStored, toStored } from "../../../src/hosts/file/storedFormula";
+import { fromStored, toStored } from "../../../src/hosts/file/storedFormula";
 import { formulaAt, relativeFormula } from "../../../src/hosts/file/read/sharedFormula";
 
 describe("formulas as a file keeps them", () => {
@@ -31,13 +31,6 @@ describe("formulas as a file keeps them", () => {
     ['"never closed', '="never closed'],
   ])("%s is read as %s", (stored, typed) => {
     expect(fromStored(stored)).toBe(typed);
-  });
-
-  test("what calls a function of ours is told from what only speaks of it", () => {
-    expect(callsOurs("=1+DUCT.AREA(4)")).toBe(true);
-    expect(callsOurs("=_xldudf_duct_area(4)")).toBe(true);
-    expect(callsOurs('="DUCT.AREA(4)"')).toBe(false);
-    expect(callsOurs("=duct")).toBe(false);
   });
 
   test("a formula that the file says once for many cells moves its relative places only", () => {

@@ -284,8 +284,9 @@ describe("the fan can't give it", () => {
 describe("our formulas", () => {
   const nameError = { error: "#NAME?" } as const;
   test("at #NAME? are counted once per sheet; others' are not ours", () => {
-    const rows = [[nameError, nameError, nameError]];
-    const formulas = { A1: "=DUCT.AREA(4)", B1: "=2*_xldudf_DUCT_AREA(4)", C1: "=OTHER.AREA(4)" };
+    const rows = [[nameError, nameError, nameError, nameError]];
+    const spokenOf = '="see DUCT.AREA(4)"&NOBODYS(1)';
+    const formulas = { A1: "=DUCT.AREA(4)", B1: "=2*_xldudf_DUCT_AREA(4)", C1: "=OTHER.AREA(4)", D1: spokenOf };
     expect(found({ One: { rows, formulas } })).toEqual([
       { rule: "#NAME?", what: "2 formulas stand at #NAME? on the sheet One.", sheet: "One", at: "A1" },
     ]);

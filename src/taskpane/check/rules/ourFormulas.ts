@@ -1,4 +1,5 @@
 import type { Calculated, CellErrorValue } from "../../../sheets/calculated";
+import { callsOurs } from "../../../sheets/ourCalls";
 
 /** A formula of ours that shows an error. */
 export interface FailedFormula {
@@ -7,13 +8,11 @@ export interface FailedFormula {
   readonly error: CellErrorValue;
 }
 
-const OURS = /(^|[^\p{L}\p{N}_.])(DUCT\.|_xldudf_DUCT_)[A-Z]/iu;
-
 /** Formulas that call our functions and show an error, in the order of the sheets. */
 export const failedFormulas = ({ workbook, shown }: Calculated): FailedFormula[] =>
   workbook.sheets.flatMap(({ name: sheet, cells }) =>
     cells.flatMap((cell) => {
-      if (!("formula" in cell) || !OURS.test(cell.formula)) return [];
+      if (!("formula" in cell) || !callsOurs(cell.formula)) return [];
       const value = shown.get(sheet)?.get(cell.at)?.value ?? null;
       return typeof value === "object" && value !== null ? [{ sheet, at: cell.at, error: value }] : [];
     }),
