@@ -1,12 +1,17 @@
+const path = require("node:path");
+const { require: requireTypeScript } = require("tsx/cjs/api");
+
+const { functionFiles } = requireTypeScript("./scripts/functionFiles.ts", __filename);
+
 // The rooms of src/ and the only directions in which one may import another. A room always may import itself.
 const rooms = {
   reference: [],
   core: ["reference"],
   functions: ["core", "reference"],
   sheets: ["reference"],
-  share: ["sheets", "core", "reference"],
+  share: ["sheets", "functions", "core", "reference"],
   hosts: ["sheets", "share", "reference"],
-  taskpane: ["hosts", "sheets", "share", "reference", "core"],
+  taskpane: ["hosts", "sheets", "share", "functions", "reference", "core"],
 };
 
 // Packages a room may import. Physics needs no page, no Office and no spreadsheet: what is not named here is refused.
@@ -17,7 +22,8 @@ const packages = {
   taskpane: ["react", "react-dom", "@fluentui/react-components", "chart.js"],
 };
 
-const entries = "^src/(functions/[^/]+[.]ts|taskpane/main[.]tsx|hosts/[^/]+/main[.]ts)$";
+const functionEntries = functionFiles.map((file) => path.relative(__dirname, file).split(path.sep).join("/"));
+const entries = `^(${functionEntries.join("|").replaceAll(".", "[.]")}|src/(taskpane/main[.]tsx|hosts/[^/]+/main[.]ts))$`;
 
 const roomRules = Object.entries(rooms).map(([room, mayImport]) => ({
   name: `${room}-imports-only-${mayImport.join("-") || "itself"}`,
@@ -42,6 +48,23 @@ module.exports = {
   forbidden: [
     ...roomRules,
     ...packageRules,
+    {
+      name: "share-reads-signatures",
+      comment: "of the functions a copy needs what they take; how they compute is written again in plain formulas",
+      severity: "error",
+      from: { path: "^src/share/" },
+      to: {
+        path: "^src/functions/",
+        pathNot: [...functionEntries.map((file) => `^${file}$`), "^src/functions/signature[.]ts$"],
+      },
+    },
+    {
+      name: "pane-reads-guides",
+      comment: "the pane shows what is said of the functions; the host computes them",
+      severity: "error",
+      from: { path: "^src/taskpane/" },
+      to: { path: "^src/functions/", pathNot: "^src/functions/(tasks|guide)[.]ts$" },
+    },
     {
       name: "src-stands-alone",
       comment: "what ships must not lean on tests or tools",

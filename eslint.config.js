@@ -55,11 +55,6 @@ module.exports = tseslint.config(
     rules: officeRules,
   },
   {
-    // The metadata generator knows no other word for "any cell, whatever it holds" than any[][].
-    files: ["src/functions/*.ts"],
-    rules: { "@typescript-eslint/no-explicit-any": "off", "@typescript-eslint/no-unsafe-argument": "off" },
-  },
-  {
     // The host's error is its own class, not the language's.
     files: ["src/functions/cellErrors.ts"],
     rules: { "@typescript-eslint/only-throw-error": "off" },

@@ -7,10 +7,8 @@ const TerserPlugin = require("terser-webpack-plugin");
 const { require: requireTypeScript } = require("tsx/cjs/api");
 
 const { finishMetadata } = requireTypeScript("./scripts/finishMetadata.ts", __filename);
+const { functionFiles } = requireTypeScript("./scripts/functionFiles.ts", __filename);
 const { BUILT_FOR } = requireTypeScript("./scripts/site/builtFor.ts", __filename);
-const functionFiles = ["duct", "air", "losses", "leaks", "budget", "fan", "flow", "measuring", "claims", "tables"].map(
-  (name) => path.resolve(`src/functions/${name}.ts`),
-);
 const vendorFiles = require("./src/hosts/local/vendorFiles.json");
 
 /** The generator cannot express all that functions.json needs; what is missing is added when it has written. */
@@ -48,6 +46,7 @@ const shared = {
   },
   module: {
     rules: [
+      { include: ["src/core", "src/reference"].map((room) => path.resolve(room)), sideEffects: false }, // what a page does not use stays away
       { test: /\.tsx?$/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
     ],
   },
@@ -57,7 +56,7 @@ const shared = {
 const functions = {
   ...shared,
   name: "functions",
-  entry: { functions: functionFiles },
+  entry: { functions: oneEntry(functionFiles) },
   plugins: [
     new CustomFunctionsMetadataPlugin({ output: "functions.json", input: functionFiles }),
     new FinishMetadataPlugin(),
@@ -86,6 +85,12 @@ const pages = {
     }),
   ],
 };
+
+/** One entry that imports all files: of several ones each would be a module of its own, which the bundle pays for. */
+function oneEntry(files) {
+  const imports = files.map((file) => `import "./${path.relative(__dirname, file).split(path.sep).join("/")}";`);
+  return `data:text/javascript,${imports.join("")}`;
+}
 
 /** The same pane twice: inside Excel with office.js and the cell functions, beside the local sheet without either. */
 function pane(filename, office) {

@@ -6,7 +6,8 @@ import { calculatedOf } from "../src/hosts/local/calculated";
 import { createCustomFunctions } from "../src/hosts/local/customFunctions";
 import { gridData } from "../src/hosts/local/model";
 import { addPlugins } from "../src/hosts/local/plugins";
-import { type FunctionsFile, registerAll } from "../src/hosts/local/register";
+import type { FunctionsFile } from "../src/hosts/functionsFile";
+import { registerAll } from "../src/hosts/local/register";
 import type { Calculated } from "../src/sheets/calculated";
 import type { Workbook } from "../src/sheets/workbook";
 

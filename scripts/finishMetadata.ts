@@ -1,17 +1,9 @@
 import { gateConditions } from "../src/reference/gateConditions";
+import type { ChoiceMetadata, FunctionsFile, ParameterMetadata } from "../src/hosts/functionsFile";
 import { functionFile } from "../src/taskpane/help/files";
 
-interface Parameter {
-  name: string;
-  type?: string;
-  customEnumId?: string;
-}
-
-interface Metadata {
-  functions: { id: string; name: string; helpUrl?: string; parameters: Parameter[] }[];
-  enums?: unknown[];
-  [flag: string]: unknown;
-}
+/** As the generator writes it, with flags of its own. */
+export type Metadata = FunctionsFile & Readonly<Record<string, unknown>>;
 
 interface Choice {
   readonly id: string;
@@ -74,7 +66,7 @@ export function finishMetadata(metadata: Metadata, address: string): Metadata {
     helpUrl: `${address}/help/${functionFile(entry.name)}`,
     parameters: entry.parameters.map(finishParameter),
   }));
-  const enums = choices.map(({ id, values }) => ({
+  const enums: ChoiceMetadata[] = choices.map(({ id, values }) => ({
     id,
     type: "string",
     values: values.map(({ name, tooltip }) => ({ name, stringValue: name, tooltip })),
@@ -82,7 +74,7 @@ export function finishMetadata(metadata: Metadata, address: string): Metadata {
   return { ...metadata, allowErrorForDataTypeAny: true, functions, enums };
 }
 
-function finishParameter(parameter: Parameter): Parameter {
+function finishParameter(parameter: ParameterMetadata): ParameterMetadata {
   const choice = choices.find((one) => one.parameters.includes(parameter.name));
   if (choice !== undefined) return { ...parameter, type: "string", customEnumId: choice.id };
   return parameter.name === "classOfDuct" ? { ...parameter, name: "class" } : parameter;

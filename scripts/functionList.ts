@@ -1,18 +1,21 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
-
-interface Entry {
-  readonly name: string;
-  readonly description: string;
-  readonly parameters: readonly { readonly name: string; readonly optional?: boolean }[];
-}
+import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
+import { tasks } from "../src/functions/tasks";
+import type { FunctionMetadata } from "../src/hosts/functionsFile";
+import { finishMetadata, type Metadata } from "./finishMetadata";
+import { functionFiles } from "./functionFiles";
 
 const START = "<!-- functions:start -->";
 const END = "<!-- functions:end -->";
 
-/** The functions as a table, as they are typed in a cell. */
-export function functionTable(functions: readonly Entry[]): string {
-  const rows = functions.map(({ name, description, parameters }) => {
+/** The functions as a table, as they are typed in a cell, in the order of the pane. */
+export function functionTable(
+  functions: readonly Pick<FunctionMetadata, "name" | "description" | "parameters">[],
+): string {
+  const order = tasks.flatMap((task) => task.functions.map(({ name }) => name));
+  const sorted = [...functions].sort((a, b) => order.indexOf(a.name) - order.indexOf(b.name));
+  const rows = sorted.map(({ name, description, parameters }) => {
     const given = parameters.map((parameter) => (parameter.optional === true ? `[${parameter.name}]` : parameter.name));
     return `| \`DUCT.${name}(${given.join(", ")})\` | ${description.replaceAll("|", "\\|")} |`;
   });
@@ -30,17 +33,26 @@ export function withFunctionTable(text: string, table: string): string {
 /** The text without the blanks and dashes with which the formatter lines up a table's columns. */
 export const unaligned = (text: string): string => text.replace(/ +/g, " ").replace(/-{3,}/g, "---");
 
-if (require.main === module) {
-  const root = path.join(__dirname, "..");
-  const readme = path.join(root, "README.md");
-  const metadata = JSON.parse(readFileSync(path.join(root, "dist/functions.json"), "utf8")) as { functions: Entry[] };
+/** What the functions' own files say, asked of the generator: no build is needed. */
+async function declared(): Promise<readonly FunctionMetadata[]> {
+  const { errors, metadataJson } = await generateCustomFunctionsMetadata([...functionFiles]);
+  if (errors.length > 0) throw new Error(errors.join("\n"));
+  return finishMetadata(JSON.parse(metadataJson) as Metadata, "").functions;
+}
+
+async function renew(): Promise<void> {
+  const readme = path.join(__dirname, "../README.md");
   const text = readFileSync(readme, "utf8");
-  const renewed = withFunctionTable(text, functionTable(metadata.functions));
+  const renewed = withFunctionTable(text, functionTable(await declared()));
   if (!process.argv.includes("--check")) writeFileSync(readme, renewed);
-  else if (unaligned(renewed) !== unaligned(text)) {
-    console.error(
+  else if (unaligned(renewed) !== unaligned(text))
+    throw new Error(
       "README.md: the function list is out of step; run npx tsx scripts/functionList.ts and npm run format",
     );
-    process.exitCode = 1;
-  }
 }
+
+if (require.main === module)
+  renew().catch((error: unknown) => {
+    console.error(error instanceof Error ? error.message : String(error));
+    process.exitCode = 1;
+  });

@@ -1,11 +1,11 @@
 import { sources } from "../../src/reference/sources";
 import type { Answer, Matrix, Question } from "../../src/taskpane/functions/answering";
-import type { FunctionGuide, Task } from "../../src/taskpane/functions/guide";
-import type { FunctionMetadata, FunctionsFile, ParameterMetadata } from "../../src/taskpane/functions/metadata";
-import { argumentOf, formulaText, readTyped, type Typed } from "../../src/taskpane/functions/typed";
+import type { FunctionGuide, Task } from "../../src/functions/guide";
+import type { FunctionMetadata, FunctionsFile, ParameterMetadata } from "../../src/hosts/functionsFile";
+import { exampleCall, filledUp } from "../../src/taskpane/functions/exampleCall";
 import { functionFile } from "../../src/taskpane/help/files";
+import { formulaOf } from "../functionFiles";
 import { code, escaped, type HelpPage, list, paragraph, section, table } from "./html";
-import { mathematics } from "./mathematics";
 import { displayed, inLine } from "./tex";
 
 /** One page for each function of functions.json, in the pane's order. */
@@ -44,18 +44,18 @@ function functionPage(
   };
 }
 
-function formulas(name: string, guide: FunctionGuide): string {
-  const maths = mathematics[name];
-  if (maths === undefined) return section("What it does", paragraph(guide.maths));
+function formulas(name: string, { maths }: FunctionGuide): string {
+  const formula = formulaOf(name);
+  if (formula === undefined) return section("What it does", paragraph(maths));
   return section(
     "Formula",
     [
-      paragraph(`${guide.maths}. Inside, everything is computed in SI units; the cells convert once.`),
-      ...maths.formulas.map(displayed),
+      paragraph(`${maths}. Inside, everything is computed in SI units; the cells convert once.`),
+      ...formula.tex.map(displayed),
       table(
         "What the letters stand for",
         ["Letter", "Quantity"],
-        Object.entries(maths.letters).map(([tex, words]) => [inLine(tex), words]),
+        Object.entries(formula.letters).map(([letter, words]) => [inLine(letter), words]),
       ),
     ].join("\n"),
   );
@@ -75,46 +75,18 @@ function args(parameters: readonly ParameterMetadata[]): string {
 
 /** The example as one types it, with what the very functions of this build answer. */
 function example(metadata: FunctionMetadata, guide: FunctionGuide, answer: (question: Question) => Answer): string {
-  const typed = typedExample(guide);
-  const result = answer({ id: metadata.id, args: padded(metadata, typed.values) });
-  const tables = typed.tables.map(({ reference, cells }) => cellTable(`Cells ${reference}`, cells)).join("\n");
+  const { formula, tables, args: values } = exampleCall(metadata.name, guide.example);
+  const result = answer({ id: metadata.id, args: filledUp(values, metadata.parameters.length) });
   return section(
     "Example",
     [
       paragraph(`${guide.example.asks}:`),
-      `<pre>${code(formulaText(metadata.name, typed.args)).markup}</pre>`,
-      tables,
+      `<pre>${code(formula).markup}</pre>`,
+      tables.map(({ range, rows }) => cellTable(`Cells ${range}`, rows)).join("\n"),
       answerMarkup(result),
     ].join("\n"),
   );
 }
-
-interface TypedExample {
-  readonly args: readonly Typed[];
-  readonly values: readonly (Matrix | null)[];
-  readonly tables: readonly { readonly reference: string; readonly cells: Matrix }[];
-}
-
-/** A table of an example stands in columns of its own, from row 1 on. */
-function typedExample({ example: { args: given } }: FunctionGuide): TypedExample {
-  const tables: { reference: string; cells: Matrix }[] = [];
-  let column = 0;
-  const typedArgs = given.map((arg): Typed => {
-    if (typeof arg === "string") return readTyped(arg, []);
-    const letter = (offset: number): string => String.fromCharCode(65 + column + offset);
-    const reference = `${letter(0)}1:${letter((arg[0]?.length ?? 1) - 1)}${arg.length}`;
-    column += (arg[0]?.length ?? 1) + 1;
-    tables.push({ reference, cells: arg });
-    return { kind: "cells", reference };
-  });
-  const values = typedArgs.map((typed) =>
-    argumentOf(typed, (reference) => tables.find((one) => one.reference === reference)?.cells ?? null),
-  );
-  return { args: typedArgs, values, tables };
-}
-
-const padded = ({ parameters }: FunctionMetadata, values: readonly (Matrix | null)[]): (Matrix | null)[] =>
-  parameters.map((_, index) => values[index] ?? null);
 
 function answerMarkup(result: Answer): string {
   if ("error" in result) return paragraph(`shows ${result.error}: ${result.message}`);
@@ -145,10 +117,11 @@ const shown = (cell: string | number | boolean | null): string =>
 
 /** What the cell says when an argument is wrong: asked of the functions, one argument at a time. */
 function errors(metadata: FunctionMetadata, guide: FunctionGuide, answer: (question: Question) => Answer): string {
-  const { values } = typedExample(guide);
+  const { args: values } = exampleCall(metadata.name, guide.example);
+  const whole = filledUp(values, metadata.parameters.length);
   const rows = metadata.parameters.flatMap((parameter, at) =>
     wrongValues(values[at]).flatMap((wrong) => {
-      const spoilt = padded(metadata, values).map((value, index) => (index === at ? [[wrong]] : value));
+      const spoilt = whole.map((value, index) => (index === at ? [[wrong]] : value));
       const result = answer({ id: metadata.id, args: spoilt });
       return "error" in result && result.message !== ""
         ? [[`${parameter.name} is ${typeof wrong === "string" ? `“${wrong}”` : wrong}`, result.error, result.message]]

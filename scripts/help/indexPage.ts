@@ -1,6 +1,6 @@
 import { referenceTables } from "../../src/reference";
-import type { Task } from "../../src/taskpane/functions/guide";
-import type { FunctionsFile } from "../../src/taskpane/functions/metadata";
+import type { Task } from "../../src/functions/guide";
+import type { FunctionsFile } from "../../src/hosts/functionsFile";
 import { functionFile, tableFile } from "../../src/taskpane/help/files";
 import { code, type HelpPage, link, section, table } from "./html";
 

@@ -1,12 +1,10 @@
 import { DomainError } from "../core/errors";
-import { fromSI, type Quantity, type UnitSystem, unitOf } from "../reference/quantities";
-import { type Argument, readUnits } from "./arguments";
+import { fromSI, type UnitSystem, unitOf } from "../reference/quantities";
+import { readUnits } from "./arguments";
 import { type Failure, failureOf, NOT_FINITE, raise } from "./cellErrors";
 import { type Cell, type Matrix, MOST_CELLS, toMatrix } from "./cells";
-
-type Values<Arguments extends readonly Argument<unknown>[]> = {
-  [Index in keyof Arguments]: Arguments[Index] extends Argument<infer Value> ? Value : never;
-};
+import { readerOf } from "./readRule";
+import type { Rule, Signature, Takes, Values } from "./signature";
 
 /**
  * A function of single values over cells and ranges, by the spreadsheet's own array rule: equal shapes go item by item,
@@ -15,35 +13,40 @@ type Values<Arguments extends readonly Argument<unknown>[]> = {
  * One cell: a failure is raised as the host's error. Several: a wrong item shows its sentence, a blank one an empty text,
  * and the others compute.
  *
- * @param result quantity of the answer; its SI value is converted into the call's units
+ * @param given the arguments as the host handed them over, in the signature's order, and after them the units
+ * @param compute the answer in SI from the values of one item, which it must not keep: the next item takes their place
  */
-export function answer<const Arguments extends readonly Argument<unknown>[]>(
-  units: unknown,
-  result: Quantity,
-  args: Arguments,
-  compute: (...values: Values<Arguments>) => number,
+export function answerOf<const T extends Takes>(
+  { takes, gives, units }: Signature<T>,
+  given: readonly unknown[],
+  compute: (values: Values<T>, system: UnitSystem) => number,
 ): (number | string)[][] {
-  let system: UnitSystem;
+  const names = Object.keys(takes);
+  const rules = Object.values(takes);
+  let system: UnitSystem = "IP";
   let grid: Grid;
   try {
-    system = readUnits(units);
-    grid = gridOf(args);
+    if (units) system = readUnits(given[names.length]);
+    grid = gridOf(names, given);
   } catch (error) {
     return raise(failureOf(error, "IP", () => undefined));
   }
-  const unit = unitOf(result, system);
+  const unit = unitOf(gives, system);
+  const readers = names.map((name, index) => readerOf(name, rules[index]!, system));
+  const values: Record<string, unknown> = {};
   const one = (row: number, column: number): number | Failure => {
-    const cells = grid.columns.map((matrix) => cellAt(matrix, row, column));
     try {
-      const values = args.map((argument, index) => argument.read(cells[index]!, system));
-      const value = fromSI(compute(...(values as Values<Arguments>)), unit);
+      names.forEach((name, index) => {
+        values[name] = readers[index]!(cellAt(grid.columns[index]!, row, column));
+      });
+      const value = fromSI(compute(values as Values<T>, system), unit);
       return Number.isFinite(value) ? value : NOT_FINITE;
     } catch (error) {
-      const given = (name: string) => {
-        const index = args.findIndex((argument) => argument.name === name);
-        return index < 0 ? undefined : { quantity: args[index]!.quantity, cell: cells[index]! };
-      };
-      return failureOf(error, system, given);
+      return failureOf(error, system, (name) => {
+        const index = names.indexOf(name);
+        if (index < 0) return undefined;
+        return { quantity: rules[index]!.quantity, cell: cellAt(grid.columns[index]!, row, column) };
+      });
     }
   };
   if (grid.rows === 1 && grid.width === 1) {
@@ -52,7 +55,7 @@ export function answer<const Arguments extends readonly Argument<unknown>[]>(
   }
   return Array.from({ length: grid.rows }, (_, row) =>
     Array.from({ length: grid.width }, (__, column) => {
-      if (isBlankItem(args, grid, row, column)) return "";
+      if (isBlankItem(rules, grid, row, column)) return "";
       const value = one(row, column);
       return typeof value === "number" ? value : value.sentence;
     }),
@@ -65,8 +68,8 @@ interface Grid {
   readonly width: number;
 }
 
-function gridOf(args: readonly Argument<unknown>[]): Grid {
-  const columns = args.map((argument) => toMatrix(argument.given));
+function gridOf(names: readonly string[], given: readonly unknown[]): Grid {
+  const columns = names.map((_, index) => toMatrix(given[index]));
   const rows = Math.max(...columns.map((matrix) => matrix.length));
   const width = Math.max(...columns.map((matrix) => matrix[0]!.length));
   columns.forEach((matrix, index) => {
@@ -74,7 +77,7 @@ function gridOf(args: readonly Argument<unknown>[]): Grid {
     if (!fits(matrix.length, rows) || !fits(matrix[0]!.length, width)) {
       const shape = `${matrix.length} by ${matrix[0]!.length} cells`;
       throw new DomainError(
-        args[index]!.name,
+        names[index]!,
         shape,
         `one cell, one row, one column or ${rows} by ${width} cells like the other ranges`,
       );
@@ -94,12 +97,12 @@ const cellAt = (matrix: Matrix, row: number, column: number): Cell => {
  * An item is blank when, among the ranges that run the same way, all needed cells are blank; 0 counts as blank here,
  * since some hosts send blanks as 0.
  */
-function isBlankItem(args: readonly Argument<unknown>[], grid: Grid, row: number, column: number): boolean {
+function isBlankItem(rules: readonly Rule[], grid: Grid, row: number, column: number): boolean {
   const filled = new Map<string, boolean>();
-  args.forEach((argument, index) => {
+  rules.forEach((rule, index) => {
     const matrix = grid.columns[index]!;
     const direction = `${matrix.length > 1} ${matrix[0]!.length > 1}`;
-    if (!argument.needed || direction === "false false") return;
+    if (!rule.needed || direction === "false false") return;
     const cell = cellAt(matrix, row, column);
     filled.set(direction, (filled.get(direction) ?? false) || (cell !== null && cell !== 0));
   });

@@ -7,54 +7,7 @@ import { fromSI, type Quantity, toSI, type UnitSystem, unitOf } from "../referen
 import { limitsIn, refuseCell } from "./cellErrors";
 import { type Cell, CellErrorValue, isSingle, toMatrix } from "./cells";
 
-/** One argument of a function: where it came from and how one of its cells is read into SI. */
-export interface Argument<Value> {
-  readonly name: string;
-  readonly given: unknown; // as the host handed it over
-  readonly needed: boolean;
-  readonly quantity: Quantity | null; // the unit that sentences use
-  readonly read: (cell: Cell, system: UnitSystem) => Value;
-}
-
-/** A number that must be there. */
-export const needed = (name: string, given: unknown, quantity: Quantity): Argument<number> => ({
-  name,
-  given,
-  needed: true,
-  quantity,
-  read: (cell, system) => (cell === null ? refuseCell(name, cell, "given") : readNumber(name, cell, quantity, system)),
-});
-
-/**
- * A number that may be left out. A blank arrives as 0 from some hosts, so wherever 0 cannot be meant it counts as blank.
- * @param fallback in SI
- */
-export const optional = <Fallback extends number | null>(
-  name: string,
-  given: unknown,
-  quantity: Quantity,
-  fallback: Fallback,
-  zero: "is blank" | "is 0" = "is blank",
-): Argument<number | Fallback> => ({
-  name,
-  given,
-  needed: false,
-  quantity,
-  read: (cell, system) => (isBlank(cell, zero) ? fallback : readNumber(name, cell, quantity, system)),
-});
-
-/** Air density; standard air where none is given. */
-export const density = (given: unknown): Argument<number> => optional("density", given, "density", STANDARD_DENSITY);
-
-/** Wall roughness [m] from a material's name or a number; a blank (or 0) takes the default material. */
-export const material = (given: unknown): Argument<number> => ({
-  name: "material",
-  given,
-  needed: false,
-  quantity: "diameter",
-  read: (cell, system) => readMaterial("material", cell, system),
-});
-
+/** Wall roughness [m] from a material's name or a number; a blank (or 0) takes the usual material. */
 export function readMaterial(name: string, cell: Cell, system: UnitSystem): number {
   const named = isBlank(cell, "is blank") ? DEFAULT_MATERIAL : cell;
   if (typeof named !== "string" || numberIn(named) !== null) return readNumber(name, named, "diameter", system);
@@ -62,14 +15,6 @@ export function readMaterial(name: string, cell: Cell, system: UnitSystem): numb
 }
 
 /** A fitting, a hood entry, a list of them, or a bare coefficient. */
-export const fittings = (name: string, given: unknown, kind: "hood" | "any"): Argument<FittingItem[]> => ({
-  name,
-  given,
-  needed: true,
-  quantity: null,
-  read: (cell, system) => readFittings(name, cell, kind, system),
-});
-
 export function readFittings(name: string, cell: Cell, kind: "hood" | "any", system: UnitSystem): FittingItem[] {
   if (cell === null || cell instanceof CellErrorValue || typeof cell === "boolean") {
     return refuseCell(
@@ -84,24 +29,7 @@ export function readFittings(name: string, cell: Cell, kind: "hood" | "any", sys
   return items;
 }
 
-/** A text that must be there. */
-export const text = (name: string, given: unknown): Argument<string> => ({
-  name,
-  given,
-  needed: true,
-  quantity: null,
-  read: (cell) => (typeof cell === "string" ? cell : refuseCell(name, cell, "a name")),
-});
-
 /** One of a few words; a blank takes the first. */
-export const choice = <Word extends string>(name: string, given: unknown, words: readonly Word[]): Argument<Word> => ({
-  name,
-  given,
-  needed: false,
-  quantity: null,
-  read: (cell) => readChoice(name, cell, words),
-});
-
 export function readChoice<Word extends string>(name: string, cell: Cell, words: readonly Word[]): Word {
   if (isBlank(cell, "is blank")) return words[0]!;
   const list = words.map((word) => `"${word}"`).join(" or ");
@@ -141,7 +69,8 @@ export function readWithin(name: string, cell: Cell, quantity: Quantity, limits:
   return value;
 }
 
-const isBlank = (cell: Cell, zero: "is blank" | "is 0"): boolean =>
+/** A blank arrives as 0 from some hosts, so wherever 0 cannot be meant it counts as blank. */
+export const isBlank = (cell: Cell, zero: "is blank" | "is 0"): boolean =>
   cell === null || (zero === "is blank" && cell === 0);
 
 /** A number or a numeric text, from the user's unit into SI. */

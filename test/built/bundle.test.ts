@@ -1,36 +1,63 @@
-import { HostError, loadBundle, readMetadata } from "./loadBundle";
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { unitOf } from "../../src/reference/quantities";
+import { cellFunctions, type Declared } from "../support/cellFunctions";
+import { dist, HostError, loadBundle, readMetadata } from "./loadBundle";
 
-// Result units that each description must name, inch-pound and SI. Ids never change once released.
-const units: Record<string, readonly string[]> = {
-  AREA: ["ft²", "m²"],
-  VELOCITY: ["fpm", "m/s"],
-  AIRFLOW: ["cfm", "m³/h"],
-  DIAMETER: ["inches", "mm"],
-  TRADESIZE: ["inches", "mm"],
-  EQUIVDIAMETER: ["inches", "mm"],
-  DENSITY: ["lb/ft³", "kg/m³"],
-  VELOCITYPRESSURE: ["in.w.g.", "Pa"],
-  PITOTVELOCITY: ["fpm", "m/s"],
-  FRICTION: ["in.w.g. per 100 ft", "Pa per m"],
-  RUNLOSS: ["in.w.g.", "Pa"],
-  FITTINGLOSS: ["in.w.g.", "Pa"],
-  EQUIVLENGTH: ["ft", "m"],
-  HOODSUCTION: ["in.w.g.", "Pa"],
-  HOODAIRFLOW: ["cfm", "m³/h"],
+// Arguments of the released functions, those in brackets optional. People's sheets hold them, so a line never changes; a
+// function that is new gets its line with the release that brings it.
+const released = `
+  AREA diameter [height] [units]
+  VELOCITY airflow diameter [height] [units]
+  AIRFLOW velocity diameter [height] [units]
+  DIAMETER airflow velocity [units]
+  TRADESIZE diameter [rounding] [units]
+  EQUIVDIAMETER width height [units]
+  DENSITY [temperature] [altitude] [humidity] [units]
+  VELOCITYPRESSURE velocity [density] [units]
+  PITOTVELOCITY pressure [density] [units]
+  FRICTION airflow diameter [material] [density] [units]
+  RUNLOSS airflow diameter length [material] [density] [units]
+  LOSSCOEFFICIENT fitting [shape] [angle] [units]
+  FITTINGLOSS airflow diameter fitting [count] [density] [units]
+  EQUIVLENGTH fitting airflow diameter [material] [density] [units]
+  HOODSUCTION airflow diameter entry [density] [units]
+  HOODAIRFLOW suction diameter entry [density] [units]
+  DEVICELOSS airflow ratedloss ratedairflow [exponent]
+  LEAK area suction [coefficient] [density] [units]
+  LEAKAREA airflow suction [coefficient] [density] [units]
+  LEAKAT airflow suction newsuction [exponent]
+  GATELEAK condition diameter suction [density] [units]
+  SEAMLEAK class surface pressure [units]
+  CORRECTEDREADING reading areaentered areatrue
+  TRAVERSEPOINTS diameter [points] [rule] [units]
+  TRAVERSE readings [kind] [density] [units]
+  AIRFLOWERROR velocity diameter [percent] [floor] [diametererror] [units]
+  FANPRESSURE curve airflow [units]
+  OPERATINGPOINT curve airflow pressure [fixed] [units]
+  FANLAW curve speedratio [densityratio] [sizeratio]
+  AIRPOWER airflow pressure [efficiency] [units]
+  BUDGET runs [density] [units]
+  SOLVE runs curve [open] [density] [units]
+  SCENARIOS runs curve scenarios [density] [units]
+  GAINS runs curve hood [open] [density] [units]
+  CLAIM facts [units]
+  REFERENCE table [key] [column]
+  CONVERTUNIT value from to
+  CAUTIONS [topic]
+  ABOUT`
+  .trim()
+  .split(/\n\s*/);
+
+// Result units that a description must name, where the answer is no single value or takes the unit of an argument.
+const unitsOfTables: Readonly<Record<string, readonly string[]>> = {
   DEVICELOSS: ["in.w.g.", "Pa"],
-  LEAK: ["cfm", "m³/h"],
-  LEAKAREA: ["in²", "mm²"],
   LEAKAT: ["cfm", "m³/h"],
-  GATELEAK: ["cfm", "m³/h"],
-  SEAMLEAK: ["cfm", "m³/h"],
   CORRECTEDREADING: ["cfm", "m³/h"],
   TRAVERSEPOINTS: ["inches", "mm"],
   TRAVERSE: ["fpm", "m/s"],
-  AIRFLOWERROR: ["cfm", "m³/h"],
-  FANPRESSURE: ["in.w.g.", "Pa"],
   OPERATINGPOINT: ["cfm", "in.w.g.", "m³/h", "Pa"],
   FANLAW: ["cfm", "m³/h"],
-  AIRPOWER: ["hp", "kW"],
   BUDGET: ["cfm", "in.w.g.", "m³/h", "Pa"],
   SOLVE: ["cfm", "in.w.g.", "m³/h", "Pa"],
   SCENARIOS: ["cfm", "fpm", "m³/h", "m/s"],
@@ -38,23 +65,44 @@ const units: Record<string, readonly string[]> = {
   CLAIM: ["cfm", "in.w.g.", "m³/h", "Pa"],
 };
 
-// Pure numbers, texts and tables whose own cells carry the unit.
-const unitless = ["LOSSCOEFFICIENT", "REFERENCE", "CONVERTUNIT", "CAUTIONS", "ABOUT"];
+/** "in" is a word of its own in every description. */
+const inWords = (unit: string): string => (unit === "in" ? "inches" : unit);
+
+const unitsOf = ({ name, takes }: Declared): readonly string[] =>
+  unitsOfTables[name] ??
+  (["IP", "SI"] as const)
+    .map((system) => inWords(takes === undefined ? "" : unitOf(takes.gives, system).label))
+    .filter((unit) => unit !== "");
 
 const LONGEST_DESCRIPTION = 128; // characters that the host shows of a description
 const LONGEST_PARAMETER_NAME = 64;
 const sorted = (names: readonly string[]): string[] => [...names].sort();
 const metadata = readMetadata();
 const bundle = loadBundle();
-const released = [...Object.keys(units), ...unitless];
 
 describe("dist/functions.js and dist/functions.json", () => {
   test("need nothing but a CustomFunctions object and agree on the functions", () => {
     expect(sorted(bundle.ids)).toEqual(sorted(metadata.functions.map(({ id }) => id)));
   });
 
-  test("hold exactly the released functions", () => {
-    expect(sorted(bundle.ids)).toEqual(sorted(released));
+  test("hold the functions that the source declares", () => {
+    expect(sorted(bundle.ids)).toEqual(sorted(cellFunctions.map(({ name }) => name)));
+  });
+
+  test("hold every released function with its arguments as they were", () => {
+    const lines = metadata.functions.map(({ name, parameters }) =>
+      [name, ...parameters.map((one) => (one.optional === true ? `[${one.name}]` : one.name))].join(" "),
+    );
+    expect(lines).toEqual(expect.arrayContaining(released));
+  });
+
+  test("carry no guide in functions.js: that is for the pane and the help", () => {
+    const code = readFileSync(path.join(dist, "functions.js"), "utf8");
+    for (const { name, guide, formula } of cellFunctions)
+      expect([
+        name,
+        [guide.limits, ...(formula?.tex ?? [])].filter((words) => code.includes(JSON.stringify(words).slice(1, -1))),
+      ]).toEqual([name, []]);
   });
 
   test("let error cells and formatted values through to the functions", () => {
@@ -79,11 +127,23 @@ describe.each(metadata.functions.map((entry) => [entry.id, entry] as const))(
       for (const parameter of parameters) expect(parameter.name.length).toBeLessThanOrEqual(LONGEST_PARAMETER_NAME);
     });
 
+    const declared = cellFunctions.find((one) => one.name === id)!;
+
     test("names its result's unit in both systems, or has none", () => {
-      for (const unit of unitless.includes(id) ? [] : units[id]!) {
+      for (const unit of unitsOf(declared)) {
         const words = description.split(/[\s,;()]+/);
         expect(unit.includes(" ") ? description : words.map((word) => word.replace(/:$/, ""))).toContain(unit);
       }
+    });
+
+    test("takes its arguments by the names and in the order of its signature", () => {
+      const { takes } = declared;
+      if (takes === undefined) return;
+      const said = Object.entries(takes.takes).map(([argument, { needed }]) => ({ name: argument, optional: !needed }));
+      if (takes.units) said.push({ name: "units", optional: true });
+      const given = parameters.map((one) => ({ name: one.name, optional: one.optional === true }));
+      expect(given.slice(-said.length)).toEqual(said);
+      expect(given.length - said.length).toBe(given[0]!.name === "curve" ? 1 : 0);
     });
 
     test("asks for what it needs before what may be left out, and for units last", () => {

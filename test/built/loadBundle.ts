@@ -1,22 +1,12 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { runInNewContext } from "node:vm";
+import type { FunctionsFile } from "../../src/hosts/functionsFile";
 
 export const dist = path.join(__dirname, "../../dist");
 
-interface Parameter {
-  readonly name: string;
-  readonly description: string;
-  readonly optional?: boolean;
-  readonly dimensionality?: string;
-  readonly customEnumId?: string;
-}
-
-export interface Metadata {
-  readonly allowErrorForDataTypeAny?: boolean;
+export interface Metadata extends FunctionsFile {
   readonly allowCustomDataForDataTypeAny?: boolean;
-  readonly functions: readonly { id: string; name: string; description: string; parameters: readonly Parameter[] }[];
-  readonly enums?: readonly { id: string; values: readonly { name: string }[] }[];
 }
 
 export const readMetadata = (): Metadata =>

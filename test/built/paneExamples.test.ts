@@ -1,6 +1,6 @@
 import { exampleCall, filledUp } from "../../src/taskpane/functions/exampleCall";
 import { choicesOf, unitIn } from "../../src/taskpane/functions/metadata";
-import { tasks } from "../../src/taskpane/functions/tasks";
+import { tasks } from "../../src/functions/tasks";
 import { loadBundle, readMetadata } from "./loadBundle";
 
 // The examples of the pane's view Functions: what the built functions give, against values worked by hand or printed.
@@ -136,6 +136,5 @@ test("a result's unit is found in its description, in both systems", () => {
 test("every choice of an argument has its words", () => {
   for (const { parameters } of metadata.functions)
     for (const parameter of parameters)
-      if (parameter.customEnumId !== undefined)
-        expect(choicesOf(metadata as never, parameter)!.length).toBeGreaterThan(1);
+      if (parameter.customEnumId !== undefined) expect(choicesOf(metadata, parameter)!.length).toBeGreaterThan(1);
 });

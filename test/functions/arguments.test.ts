@@ -1,15 +1,28 @@
 /** Cells as hosts hand them over, and arguments as people type them, where no single function is the better place to ask. */
 import "../support/customFunctions";
 import { CellErrorValue, MOST_CELLS, toMatrix } from "../../src/functions/cells";
-import { density, pitotvelocity, velocitypressure } from "../../src/functions/air";
-import { area, airflow, tradesize, velocity } from "../../src/functions/duct";
-import { gains, scenarios, solve } from "../../src/functions/flow";
+import { density } from "../../src/functions/duct/density";
+import { pitotvelocity } from "../../src/functions/measuring/pitotvelocity";
+import { velocitypressure } from "../../src/functions/losses/velocitypressure";
+import { area } from "../../src/functions/duct/area";
+import { airflow } from "../../src/functions/duct/airflow";
+import { tradesize } from "../../src/functions/duct/tradesize";
+import { velocity } from "../../src/functions/duct/velocity";
+import { gains } from "../../src/functions/systems/gains";
+import { scenarios } from "../../src/functions/systems/scenarios";
+import { solve } from "../../src/functions/systems/solve";
 import { inHost } from "../../src/functions/inHost";
-import { operatingpoint } from "../../src/functions/fan";
-import { seamleak } from "../../src/functions/leaks";
-import { fittingloss, friction, hoodsuction, losscoefficient, runloss } from "../../src/functions/losses";
-import { airflowerror, traverse, traversepoints } from "../../src/functions/measuring";
-import { convertunit } from "../../src/functions/tables";
+import { operatingpoint } from "../../src/functions/fan/operatingpoint";
+import { seamleak } from "../../src/functions/leaks/seamleak";
+import { fittingloss } from "../../src/functions/losses/fittingloss";
+import { friction } from "../../src/functions/losses/friction";
+import { hoodsuction } from "../../src/functions/hoods/hoodsuction";
+import { losscoefficient } from "../../src/functions/losses/losscoefficient";
+import { runloss } from "../../src/functions/losses/runloss";
+import { airflowerror } from "../../src/functions/measuring/airflowerror";
+import { traverse } from "../../src/functions/measuring/traverse";
+import { traversepoints } from "../../src/functions/measuring/traversepoints";
+import { convertunit } from "../../src/functions/duct/convertunit";
 import { refusal } from "../support/refusal";
 
 type CellFunction = (...args: any[]) => any[][];

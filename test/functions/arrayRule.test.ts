@@ -1,7 +1,10 @@
 import "../support/customFunctions";
 import fc from "fast-check";
-import { area, velocity } from "../../src/functions/duct";
-import { friction, losscoefficient, runloss } from "../../src/functions/losses";
+import { area } from "../../src/functions/duct/area";
+import { velocity } from "../../src/functions/duct/velocity";
+import { friction } from "../../src/functions/losses/friction";
+import { losscoefficient } from "../../src/functions/losses/losscoefficient";
+import { runloss } from "../../src/functions/losses/runloss";
 import { refusal } from "../support/refusal";
 
 const column = (...values: unknown[]): unknown[][] => values.map((value) => [value]);

@@ -1,6 +1,11 @@
 import "../support/customFunctions";
 import fc from "fast-check";
-import { airflow, area, diameter, equivdiameter, tradesize, velocity } from "../../src/functions/duct";
+import { airflow } from "../../src/functions/duct/airflow";
+import { area } from "../../src/functions/duct/area";
+import { diameter } from "../../src/functions/duct/diameter";
+import { equivdiameter } from "../../src/functions/duct/equivdiameter";
+import { tradesize } from "../../src/functions/duct/tradesize";
+import { velocity } from "../../src/functions/duct/velocity";
 import { refusal } from "../support/refusal";
 
 const one = (answer: any[][]): number => answer[0]![0] as number;

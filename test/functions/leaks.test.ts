@@ -1,5 +1,9 @@
 import "../support/customFunctions";
-import { gateleak, leak, leakarea, leakat, seamleak } from "../../src/functions/leaks";
+import { gateleak } from "../../src/functions/leaks/gateleak";
+import { leak } from "../../src/functions/leaks/leak";
+import { leakarea } from "../../src/functions/leaks/leakarea";
+import { leakat } from "../../src/functions/leaks/leakat";
+import { seamleak } from "../../src/functions/leaks/seamleak";
 import { refusal } from "../support/refusal";
 
 const one = (answer: any[][]): number => answer[0]![0] as number;

@@ -1,16 +1,14 @@
 import "../support/customFunctions";
-import {
-  deviceloss,
-  equivlength,
-  fittingloss,
-  friction,
-  hoodairflow,
-  hoodsuction,
-  losscoefficient,
-  runloss,
-} from "../../src/functions/losses";
-import { velocitypressure } from "../../src/functions/air";
-import { velocity } from "../../src/functions/duct";
+import { deviceloss } from "../../src/functions/losses/deviceloss";
+import { equivlength } from "../../src/functions/losses/equivlength";
+import { fittingloss } from "../../src/functions/losses/fittingloss";
+import { friction } from "../../src/functions/losses/friction";
+import { hoodairflow } from "../../src/functions/hoods/hoodairflow";
+import { hoodsuction } from "../../src/functions/hoods/hoodsuction";
+import { losscoefficient } from "../../src/functions/losses/losscoefficient";
+import { runloss } from "../../src/functions/losses/runloss";
+import { velocitypressure } from "../../src/functions/losses/velocitypressure";
+import { velocity } from "../../src/functions/duct/velocity";
 import { refusal } from "../support/refusal";
 
 const one = (answer: any[][]): number => answer[0]![0] as number;

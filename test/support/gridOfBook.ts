@@ -1,20 +1,11 @@
 /** The grid's own library in Node with our own functions: what a described workbook shows, without a page and without a build. */
 import * as library from "@odoo/o-spreadsheet";
-import * as air from "../../src/functions/air";
-import * as budget from "../../src/functions/budget";
-import * as claims from "../../src/functions/claims";
-import * as duct from "../../src/functions/duct";
-import * as fan from "../../src/functions/fan";
-import * as flow from "../../src/functions/flow";
-import * as leaks from "../../src/functions/leaks";
-import * as losses from "../../src/functions/losses";
-import * as measuring from "../../src/functions/measuring";
-import * as tables from "../../src/functions/tables";
-import { type CellFunction, createCustomFunctions } from "../../src/hosts/local/customFunctions";
+import { createCustomFunctions } from "../../src/hosts/local/customFunctions";
 import { gridData } from "../../src/hosts/local/model";
 import { registerAll } from "../../src/hosts/local/register";
 import { cellAddress, placeOf } from "../../src/sheets/address";
 import type { Workbook } from "../../src/sheets/workbook";
+import { cellFunctions } from "./cellFunctions";
 
 export interface Shows {
   readonly value: (sheet: string, at: string) => unknown; // "" for a blank
@@ -35,15 +26,14 @@ function prepare(): void {
     throw new Error(message);
   });
   Object.assign(globalThis, { CustomFunctions: customFunctions });
-  const rooms = [air, budget, claims, duct, fan, flow, leaks, losses, measuring, tables];
-  const all = rooms.flatMap((room) => Object.entries(room) as [string, CellFunction][]);
-  all.forEach(([name, code]) => customFunctions.associate(name.toUpperCase(), code));
-  const metadata = all.map(([name, code]) => ({
-    id: name.toUpperCase(),
-    name: name.toUpperCase(),
+  cellFunctions.forEach(({ name, call }) => customFunctions.associate(name, call));
+  const metadata = cellFunctions.map(({ name, call }) => ({
+    id: name,
+    name,
     description: name,
-    parameters: Array.from({ length: code.length }, (_, index) => ({
+    parameters: Array.from({ length: call.length }, (_, index) => ({
       name: `given${index}`,
+      description: "",
       dimensionality: "matrix" as const,
       optional: true,
     })),

@@ -10,3 +10,11 @@ export const AIR_VISCOSITY = 1.819e-5;
 
 /** Air denser or thinner than this is not workshop air. [kg/m3] */
 export const DENSITY_LIMITS = { atLeast: 0.2, atMost: 5 };
+
+/** 70 °F, the temperature of standard air [K]. */
+export const USUAL_TEMPERATURE = ((70 + 459.67) * 5) / 9;
+
+// Where the formulas of moist air hold.
+export const TEMPERATURE_LIMITS = { atLeast: 223.15, atMost: 373.15 }; // K
+export const ALTITUDE_LIMITS = { atLeast: -500, atMost: 11_000 }; // m
+export const HUMIDITY_LIMITS = { atLeast: 0, atMost: 1 }; // relative

@@ -1,8 +1,6 @@
 import psychrolib from "psychrolib";
 import { DomainError, requireWithin } from "../errors";
-
-/** 70 °F, the temperature of standard air [K]. */
-export const USUAL_TEMPERATURE = ((70 + 459.67) * 5) / 9;
+import { ALTITUDE_LIMITS, HUMIDITY_LIMITS, TEMPERATURE_LIMITS } from "./constants";
 
 const ZERO_CELSIUS = 273.15; // K
 
@@ -22,9 +20,9 @@ const ZERO_CELSIUS = 273.15; // K
  * @source psychrolib ASHRAE Fundamentals 2017 chapter 1, by the library psychrolib
  */
 export function moistAirDensity(temperature: number, altitude: number, humidity: number): number {
-  requireWithin("temperature", temperature, { atLeast: 223.15, atMost: 373.15 }, "K");
-  requireWithin("altitude", altitude, { atLeast: -500, atMost: 11_000 }, "m");
-  requireWithin("humidity", humidity, { atLeast: 0, atMost: 1 }, "");
+  requireWithin("temperature", temperature, TEMPERATURE_LIMITS, "K");
+  requireWithin("altitude", altitude, ALTITUDE_LIMITS, "m");
+  requireWithin("humidity", humidity, HUMIDITY_LIMITS, "");
   psychrolib.SetUnitSystem(psychrolib.SI);
   const celsius = temperature - ZERO_CELSIUS;
   const pressure = psychrolib.GetStandardAtmPressure(altitude);

@@ -1,7 +1,9 @@
-import { requireWithin } from "../errors";
+import { type Limits, requireWithin } from "../errors";
 
 /** A separator's loss goes with the square of the airflow. */
 export const SEPARATOR_EXPONENT = 2;
+
+export const DEVICE_EXPONENT_LIMITS: Limits = { atLeast: 0.5, atMost: 2.5 };
 
 /**
  * Loss of a separator or filter at another airflow than the rated one.
@@ -20,6 +22,6 @@ export function deviceLoss(airflow: number, ratedloss: number, ratedairflow: num
   requireWithin("airflow", airflow, { atLeast: 0 }, "");
   requireWithin("ratedloss", ratedloss, { atLeast: 0 }, "");
   requireWithin("ratedairflow", ratedairflow, { above: 0 }, "");
-  requireWithin("exponent", exponent, { atLeast: 0.5, atMost: 2.5 }, "");
+  requireWithin("exponent", exponent, DEVICE_EXPONENT_LIMITS, "");
   return ratedloss * (airflow / ratedairflow) ** exponent;
 }

@@ -1,5 +1,9 @@
-import { requireWithin } from "../errors";
+import { type Limits, requireWithin } from "../errors";
 import type { CurvePoint } from "./fanCurve";
+
+/** A ratio of new to rated speed, density or size. */
+export const RATIO_LIMITS: Limits = { above: 0, atMost: 10 };
+export const EFFICIENCY_LIMITS: Limits = { above: 0, atMost: 1 };
 
 /**
  * A point of a fan curve at another speed, air or size.
@@ -20,10 +24,9 @@ export function scaledPoint(
   densityratio: number,
   sizeratio: number,
 ): CurvePoint {
-  const limits = { above: 0, atMost: 10 };
-  requireWithin("speedratio", speedratio, limits, "");
-  requireWithin("densityratio", densityratio, limits, "");
-  requireWithin("sizeratio", sizeratio, limits, "");
+  requireWithin("speedratio", speedratio, RATIO_LIMITS, "");
+  requireWithin("densityratio", densityratio, RATIO_LIMITS, "");
+  requireWithin("sizeratio", sizeratio, RATIO_LIMITS, "");
   return {
     airflow: point.airflow * speedratio * sizeratio ** 3,
     pressure: point.pressure * speedratio ** 2 * sizeratio ** 2 * densityratio,
@@ -45,6 +48,6 @@ export function scaledPoint(
 export function airPower(airflow: number, pressure: number, efficiency: number): number {
   requireWithin("airflow", airflow, { atLeast: 0 }, "m³/s");
   requireWithin("pressure", pressure, { atLeast: 0 }, "Pa");
-  requireWithin("efficiency", efficiency, { above: 0, atMost: 1 }, "");
+  requireWithin("efficiency", efficiency, EFFICIENCY_LIMITS, "");
   return (airflow * pressure) / efficiency;
 }

@@ -1,5 +1,5 @@
 import { velocityFromPressure } from "../air/velocityPressure";
-import { requireWithin } from "../errors";
+import { type Limits, requireWithin } from "../errors";
 
 /**
  * Discharge coefficient of an opening. A sharp-edged orifice plate in a pipe has 0.60 (iso5167, one worked case); that a crack
@@ -7,7 +7,8 @@ import { requireWithin } from "../errors";
  */
 export const DISCHARGE_COEFFICIENT = 0.6;
 
-const COEFFICIENT_LIMITS = { above: 0, atMost: 1 };
+export const COEFFICIENT_LIMITS: Limits = { above: 0, atMost: 1 };
+export const LEAK_EXPONENT_LIMITS: Limits = { atLeast: 0.5, atMost: 1 };
 
 /**
  * Airflow through an opening under a suction.
@@ -66,6 +67,6 @@ export function leakAtSuction(airflow: number, suction: number, newsuction: numb
   requireWithin("airflow", airflow, { atLeast: 0 }, "");
   requireWithin("suction", suction, { above: 0 }, "");
   requireWithin("newsuction", newsuction, { atLeast: 0 }, "");
-  requireWithin("exponent", exponent, { atLeast: 0.5, atMost: 1 }, "");
+  requireWithin("exponent", exponent, LEAK_EXPONENT_LIMITS, "");
   return airflow * (newsuction / suction) ** exponent;
 }

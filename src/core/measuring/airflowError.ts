@@ -1,6 +1,9 @@
-import { requireWithin } from "../errors";
+import { type Limits, requireWithin } from "../errors";
 import { sectionArea } from "../section/section";
 import { FASTEST_READING } from "./traverseVelocity";
+
+export const READING_LIMITS: Limits = { atLeast: 0, atMost: FASTEST_READING }; // m/s
+export const PERCENT_LIMITS: Limits = { atLeast: 0, atMost: 100 };
 
 /**
  * Plus or minus of an airflow that was computed from a velocity reading and a measured diameter.
@@ -27,8 +30,8 @@ export function airflowError(
   diametererror: number,
 ): number {
   const area = sectionArea(diameter, null);
-  requireWithin("velocity", velocity, { atLeast: 0, atMost: FASTEST_READING }, "m/s");
-  requireWithin("percent", percent, { atLeast: 0, atMost: 100 }, "%");
+  requireWithin("velocity", velocity, READING_LIMITS, "m/s");
+  requireWithin("percent", percent, PERCENT_LIMITS, "%");
   requireWithin("floor", floor, { atLeast: 0 }, "m/s");
   requireWithin("diametererror", diametererror, { atLeast: 0, below: diameter }, "m");
   return area * Math.hypot((percent / 100) * velocity, floor, (2 * velocity * diametererror) / diameter);

@@ -1,10 +1,9 @@
-import { requireWithin } from "../errors";
+import { type Limits, requireWithin } from "../errors";
 
-/** Ducts beyond this are not ducts [m]. */
-const WIDEST = 20;
+/** Diameter or side of a duct; beyond this it is none. [m] */
+export const DUCT_SIZE: Limits = { above: 0, atMost: 20 };
 
-const requireDiameter = (argument: string, value: number): void =>
-  requireWithin(argument, value, { above: 0, atMost: WIDEST }, "m");
+const requireDiameter = (argument: string, value: number): void => requireWithin(argument, value, DUCT_SIZE, "m");
 
 /**
  * Cross-section of a round or, with a height, a rectangular duct.

@@ -1,4 +1,4 @@
-import type { FunctionsFile } from "./register";
+import type { FunctionsFile } from "../functionsFile";
 
 /**
  * What is being typed, in words: the description of the argument in which the cursor stands, else of the function. The

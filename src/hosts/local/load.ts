@@ -1,4 +1,4 @@
-import type { FunctionsFile } from "./register";
+import type { FunctionsFile } from "../functionsFile";
 
 /** Runs a script file of our own origin, as a script tag would. */
 export function loadScript(address: string): Promise<void> {

@@ -1,26 +1,7 @@
+import type { FunctionMetadata, FunctionsFile, ParameterMetadata } from "../functionsFile";
 import type { CellFunction } from "./customFunctions";
 import { CellError } from "./customFunctions";
 import { errorToGrid, fromGrid, type GridMatrix, type GridValue, isGridMatrix, toGrid, transpose } from "./values";
-
-/** What functions.json says of one cell function; the rest of it concerns Excel only. */
-interface FunctionMetadata {
-  readonly id: string;
-  readonly name: string;
-  readonly description: string;
-  readonly parameters: readonly ParameterMetadata[];
-}
-
-interface ParameterMetadata {
-  readonly name: string;
-  readonly description?: string;
-  readonly dimensionality?: "scalar" | "matrix";
-  readonly optional?: boolean;
-}
-
-export interface FunctionsFile {
-  readonly functions: readonly FunctionMetadata[];
-  readonly allowErrorForDataTypeAny?: boolean; // whether the functions want to see error cells
-}
 
 /** The part of the grid's library that registering needs. */
 export interface FunctionEngine {
@@ -62,7 +43,7 @@ export function registerAll(
 /** A range argument must accept matrices and errors, or the grid calls the function once for each cell of the range. */
 const argumentOf = (parameter: ParameterMetadata): object => ({
   name: parameter.name,
-  description: parameter.description ?? "",
+  description: parameter.description,
   type: ["ANY"],
   optional: parameter.optional ?? false,
   acceptMatrix: parameter.dimensionality === "matrix",

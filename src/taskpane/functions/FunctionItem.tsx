@@ -9,8 +9,8 @@ import { useRowStyles } from "../rows/rowStyles";
 import { termWords } from "../rows/termWords";
 import { ExampleShown } from "./ExampleShown";
 import { FunctionForm } from "./FunctionForm";
-import type { FunctionGuide } from "./guide";
-import type { FunctionMetadata, FunctionsFile } from "./metadata";
+import type { FunctionGuide } from "../../functions/guide";
+import type { FunctionMetadata, FunctionsFile } from "../../hosts/functionsFile";
 
 const useStyles = makeStyles({
   name: { fontWeight: tokens.fontWeightSemibold },

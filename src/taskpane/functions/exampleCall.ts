@@ -1,6 +1,6 @@
 import { cellAddress } from "../../sheets/address";
 import type { Matrix } from "./answering";
-import type { Example } from "./guide";
+import type { Example } from "../../functions/guide";
 import { argumentOf, formulaText, readTyped } from "./typed";
 
 /** An example ready to show and to compute: its formula, the tables that its ranges stand for, and what to call. */

@@ -1,6 +1,6 @@
 import { fold, wordsOf } from "../tables/words";
-import type { FunctionGuide, Task } from "./guide";
-import type { FunctionMetadata } from "./metadata";
+import type { FunctionGuide, Task } from "../../functions/guide";
+import type { FunctionMetadata } from "../../hosts/functionsFile";
 
 export interface FoundTask {
   readonly title: string;

@@ -1,27 +1,5 @@
+import type { FunctionsFile, ParameterMetadata } from "../../hosts/functionsFile";
 import type { UnitSystem } from "../../reference/quantities";
-
-/** What functions.json says of a function; nothing of it is written a second time in the pane. */
-export interface FunctionMetadata {
-  readonly id: string;
-  readonly name: string;
-  readonly description: string;
-  readonly parameters: readonly ParameterMetadata[];
-}
-
-export interface ParameterMetadata {
-  readonly name: string;
-  readonly description: string;
-  readonly optional?: boolean;
-  readonly customEnumId?: string;
-}
-
-export interface FunctionsFile {
-  readonly functions: readonly FunctionMetadata[];
-  readonly enums?: readonly {
-    readonly id: string;
-    readonly values: readonly { readonly stringValue: string; readonly tooltip: string }[];
-  }[];
-}
 
 let loading: Promise<FunctionsFile> | undefined;
 

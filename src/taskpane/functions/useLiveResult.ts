@@ -3,7 +3,7 @@ import type { SheetHost } from "../../hosts/host";
 import type { Calculated } from "../../sheets/calculated";
 import type { Answer, Matrix } from "./answering";
 import { cellsOfBook } from "./cellsOfBook";
-import type { FunctionMetadata } from "./metadata";
+import type { FunctionMetadata } from "../../hosts/functionsFile";
 import { calculate } from "./pageCalculator";
 import { argumentOf, readTyped, type Typed } from "./typed";
 

@@ -2,8 +2,9 @@ import { Button, Label, SearchBox, Subtitle2, makeStyles, tokens } from "@fluent
 import { useEffect, useId, useState, type ReactElement } from "react";
 import { FunctionItem } from "../functions/FunctionItem";
 import { findFunctions } from "../functions/findFunctions";
-import { loadMetadata, type FunctionsFile } from "../functions/metadata";
-import { tasks } from "../functions/tasks";
+import type { FunctionsFile } from "../../hosts/functionsFile";
+import { loadMetadata } from "../functions/metadata";
+import { tasks } from "../../functions/tasks";
 import { stepFocus } from "../stepFocus";
 import { Heading } from "./Heading";
 import { ShortCautions } from "./ShortCautions";

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import psychrolib from "psychrolib";
-import { moistAirDensity, USUAL_TEMPERATURE } from "../../../src/core/air/moistAirDensity";
+import { USUAL_TEMPERATURE } from "../../../src/core/air/constants";
+import { moistAirDensity } from "../../../src/core/air/moistAirDensity";
 import { DomainError } from "../../../src/core/errors";
 import { expectRefusal } from "../../support/coreRefusal";
 import { relative } from "../../support/printed";

@@ -1,6 +1,6 @@
 import "../../support/customFunctions";
 import fc from "fast-check";
-import { budget } from "../../../src/functions/budget";
+import { budget } from "../../../src/functions/systems/budget";
 import { byName, type Row, table } from "../../support/tables";
 
 /** The answer by run name and header (without its unit). */

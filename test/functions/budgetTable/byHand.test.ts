@@ -1,6 +1,6 @@
 /** BUDGET's table, every column of it, worked by hand. */
 import "../../support/customFunctions";
-import { budget } from "../../../src/functions/budget";
+import { budget } from "../../../src/functions/systems/budget";
 import { byName, type Row, table } from "../../support/tables";
 
 const DENSITY = 1.2; // [kg/m3]

@@ -1,5 +1,5 @@
 import "../../support/customFunctions";
-import { claim } from "../../../src/functions/claims";
+import { claim } from "../../../src/functions/claims/claim";
 
 export type Facts = Record<string, unknown>;
 export interface Row {
@@ -11,7 +11,7 @@ export interface Row {
   readonly source: string;
 }
 
-export const call = (facts: unknown[][], units: string | null = null): any[][] => claim(facts as any, [[units]]);
+export const call = (facts: unknown[][], units: string | null = null): any[][] => claim(facts, [[units]]);
 export const rowsOf = (facts: Facts, units: string | null = null): Record<string, Row> =>
   Object.fromEntries(
     call(Object.entries(facts), units)

@@ -1,6 +1,9 @@
 import "../../support/customFunctions";
 import fc from "fast-check";
-import { airpower, fanlaw, fanpressure, operatingpoint } from "../../../src/functions/fan";
+import { airpower } from "../../../src/functions/fan/airpower";
+import { fanlaw } from "../../../src/functions/fan/fanlaw";
+import { fanpressure } from "../../../src/functions/fan/fanpressure";
+import { operatingpoint } from "../../../src/functions/fan/operatingpoint";
 import { refusal } from "../../support/refusal";
 
 // The textbook fan W1 (cfm, in.w.g.), published in data/fans.ts; here it is only a curve that has a hump.
@@ -47,7 +50,7 @@ describe("a curve range", () => {
     expect(fanpressure(texts as any[][], [[640]])).toEqual(fanpressure(curve, [[640]]));
   });
 
-  const refused = (...rows: unknown[][]): string => refusal(() => fanpressure(rows as any[][], [[100]])).message;
+  const refused = (...rows: unknown[][]): string => refusal(() => fanpressure(rows, [[100]])).message;
 
   test.each<[string, unknown[][], string]>([
     ["one point", [[0, 1]], "curve must be at least two points of airflow and pressure; got 1"],
@@ -122,6 +125,21 @@ describe("OPERATINGPOINT", () => {
     expect(operatingpoint(hump, [[200]], [[3]])[0]).toHaveLength(2);
   });
 
+  test("with a hump says of each of several design points which have several answers", () => {
+    const hump = [[0, 10], [100, 1.5], [200, 9], [400, 0]]; // prettier-ignore
+    const row = operatingpoint(hump, [[200, 200, 200]], [[3, 7.2, 7.2]])[0]!;
+    expect(row).toHaveLength(7); // three airflows, three pressures, the note
+    expect(row[6]).toBe(
+      "the curve has a hump: 3 points meet at design point 2, 3 points meet at design point 3; the answers are the stable ones",
+    );
+    const column = operatingpoint(hump, [[200], [200], [200]], [[3], [7.2], [-1]]);
+    expect(column.map((line) => line[2])).toEqual([
+      "",
+      "the curve has a hump: 3 points meet, this is the stable one",
+      "",
+    ]);
+  });
+
   test("finds no answer beyond the curve, and says which way it lies", () => {
     const short = [[100, 9], [600, 4]]; // prettier-ignore
     const said = (...args: number[]) =>
@@ -164,7 +182,7 @@ describe("FANLAW", () => {
     const line = [[0, 10], [1000, 0]]; // prettier-ignore
     fc.assert(
       fc.property(fc.double({ min: 0.5, max: 2, noNaN: true }), (speed) => {
-        const [airflow, pressure] = operatingpoint(fanlaw(line, [[speed]]), [[500]], [[5]])[0]!;
+        const [airflow, pressure] = operatingpoint(fanlaw(line, [[speed]]), [[500]], [[5]])[0] as [number, number];
         expect(Math.abs(airflow / (500 * speed) - 1)).toBeLessThan(1e-11);
         expect(Math.abs(pressure / (5 * speed ** 2) - 1)).toBeLessThan(1e-11);
       }),

@@ -1,5 +1,6 @@
 import "../../support/customFunctions";
-import { gains, solve } from "../../../src/functions/flow";
+import { gains } from "../../../src/functions/systems/gains";
+import { solve } from "../../../src/functions/systems/solve";
 import { refusal } from "../../support/refusal";
 import { byName, type Row, table } from "../../support/tables";
 import { FAN } from "./shop";

@@ -1,5 +1,6 @@
 import "../../support/customFunctions";
-import { scenarios, solve } from "../../../src/functions/flow";
+import { scenarios } from "../../../src/functions/systems/scenarios";
+import { solve } from "../../../src/functions/systems/solve";
 import { refusal } from "../../support/refusal";
 import { byName, type Row, table, without } from "../../support/tables";
 import { FAN, tightSaw } from "./shop";
@@ -11,7 +12,7 @@ const limb: Row = { Run: "limb", To: "main", Diameter: 5, Length: 6 };
 const main: Row = { Run: "main", To: "fan", Diameter: 7, Length: 10 };
 const shop = table([saw, sander, lathe, limb, main]);
 
-const answer = (sets: unknown[][], ...rest: any[][][]) => scenarios(shop, FAN, sets as any[][], ...rest);
+const answer = (sets: unknown[][], ...rest: any[][][]) => scenarios(shop, FAN, sets, ...rest);
 const names = (sets: unknown[][]) => answer(sets).map(([name]) => name);
 
 describe("SCENARIOS' table", () => {
@@ -149,8 +150,7 @@ describe("scenarios may be written", () => {
 });
 
 describe("SCENARIOS refuses", () => {
-  const message = (sets: unknown[][], runs = shop): string =>
-    refusal(() => scenarios(runs, FAN, sets as any[][])).message;
+  const message = (sets: unknown[][], runs = shop): string => refusal(() => scenarios(runs, FAN, sets)).message;
 
   test("a run that the table does not have, with the nearest names", () => {
     expect(message([["saw; sandr"]])).toBe(

@@ -1,5 +1,5 @@
 import "../../support/customFunctions";
-import { solve } from "../../../src/functions/flow";
+import { solve } from "../../../src/functions/systems/solve";
 import { remembering } from "../../../src/functions/flowTable/remember";
 import { refusal } from "../../support/refusal";
 import { relative } from "../../support/printed";

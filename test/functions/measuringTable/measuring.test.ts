@@ -1,8 +1,11 @@
 import "../../support/customFunctions";
 import fc from "fast-check";
-import { velocitypressure } from "../../../src/functions/air";
-import { airflow } from "../../../src/functions/duct";
-import { airflowerror, correctedreading, traverse, traversepoints } from "../../../src/functions/measuring";
+import { velocitypressure } from "../../../src/functions/losses/velocitypressure";
+import { airflow } from "../../../src/functions/duct/airflow";
+import { airflowerror } from "../../../src/functions/measuring/airflowerror";
+import { correctedreading } from "../../../src/functions/measuring/correctedreading";
+import { traverse } from "../../../src/functions/measuring/traverse";
+import { traversepoints } from "../../../src/functions/measuring/traversepoints";
 import { relative } from "../../support/printed";
 import { refusal } from "../../support/refusal";
 

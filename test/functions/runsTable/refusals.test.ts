@@ -1,6 +1,6 @@
 /** What a runs table is refused for, as BUDGET, SOLVE, SCENARIOS and GAINS all say it: the row and the column by name. */
 import "../../support/customFunctions";
-import { budget } from "../../../src/functions/budget";
+import { budget } from "../../../src/functions/systems/budget";
 import { refusal } from "../../support/refusal";
 import { type Row, table } from "../../support/tables";
 
@@ -9,7 +9,7 @@ const sander: Row = { ...saw, Run: "sander", Length: 20 };
 const main: Row = { Run: "main", To: "fan", Diameter: 5, Length: 10 };
 
 describe("refused, naming the row", () => {
-  const message = (rows: readonly Row[]): string => refusal(() => budget(table(rows) as any[][])).message;
+  const message = (rows: readonly Row[]): string => refusal(() => budget(table(rows))).message;
 
   test.each<[string, Row[], string]>([
     ["an unknown To", [{ ...saw, To: "man" }, main], 'To of run "saw" (row 2) must be the name of another run, or "fan" for the last one (nearest: "main", "fan"); got "man"'],

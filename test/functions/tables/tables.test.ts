@@ -1,5 +1,8 @@
 import "../../support/customFunctions";
-import { about, cautions, convertunit, reference } from "../../../src/functions/tables";
+import { about } from "../../../src/functions/lookingUp/about";
+import { cautions } from "../../../src/functions/lookingUp/cautions";
+import { convertunit } from "../../../src/functions/duct/convertunit";
+import { reference } from "../../../src/functions/lookingUp/reference";
 import { version } from "../../../package.json";
 import { referenceTables } from "../../../src/reference";
 import { refusal } from "../../support/refusal";

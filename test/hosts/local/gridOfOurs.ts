@@ -32,7 +32,7 @@ export function setUpGrid(): void {
     id: "TWICE",
     name: "TWICE",
     description: "Twice.",
-    parameters: [{ name: "range", dimensionality: "matrix" as const }],
+    parameters: [{ name: "range", description: "", dimensionality: "matrix" as const }],
   };
   registerAll(
     { addFunction: library.addFunction as never, errorTypes: library.registries.errorTypes },

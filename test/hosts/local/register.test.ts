@@ -1,5 +1,6 @@
 import { CellError, type CellFunction } from "../../../src/hosts/local/customFunctions";
-import { type FunctionsFile, type GridFunction, registerAll } from "../../../src/hosts/local/register";
+import type { FunctionsFile } from "../../../src/hosts/functionsFile";
+import { type GridFunction, registerAll } from "../../../src/hosts/local/register";
 
 const parameter = (name: string, dimensionality: "scalar" | "matrix", optional = false) => ({
   name,

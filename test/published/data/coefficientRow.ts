@@ -1,4 +1,4 @@
-import { losscoefficient } from "../../../src/functions/losses";
+import { losscoefficient } from "../../../src/functions/losses/losscoefficient";
 import { cell } from "../cell";
 import { EXACTLY, type PublishedRow } from "../row";
 

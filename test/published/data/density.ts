@@ -1,5 +1,5 @@
-import { density } from "../../../src/functions/air";
-import { convertunit } from "../../../src/functions/tables";
+import { density } from "../../../src/functions/duct/density";
+import { convertunit } from "../../../src/functions/duct/convertunit";
 import { cell } from "../cell";
 import { HALF_LAST_DIGIT, type Margin, type PublishedGroup, type PublishedRow } from "../row";
 import { titles } from "./titles";

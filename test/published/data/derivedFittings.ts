@@ -1,5 +1,6 @@
-import { fittingloss, losscoefficient } from "../../../src/functions/losses";
-import { airflow } from "../../../src/functions/duct";
+import { fittingloss } from "../../../src/functions/losses/fittingloss";
+import { losscoefficient } from "../../../src/functions/losses/losscoefficient";
+import { airflow } from "../../../src/functions/duct/airflow";
 import { cell } from "../cell";
 import { EXACTLY, HALF_LAST_DIGIT, type PublishedGroup, type PublishedRow } from "../row";
 import { titles } from "./titles";

@@ -12,7 +12,7 @@ import { STANDARD_DENSITY } from "../../../src/core/air/constants";
 import { cfm, feet, inches } from "../../../src/reference/asPrinted";
 import { fromSI, type Quantity, unitOf } from "../../../src/reference/quantities";
 import { sectionArea } from "../../../src/core/section/section";
-import { fittingloss } from "../../../src/functions/losses";
+import { fittingloss } from "../../../src/functions/losses/fittingloss";
 import { budgetOf, makeRun } from "../../support/runs";
 import { cell } from "../cell";
 import { HALF_LAST_DIGIT, type Margin, type PublishedGroup, type PublishedRow, type Tolerance } from "../row";

@@ -1,5 +1,8 @@
-import { airpower, fanlaw, fanpressure, operatingpoint } from "../../../src/functions/fan";
-import { solve } from "../../../src/functions/flow";
+import { airpower } from "../../../src/functions/fan/airpower";
+import { fanlaw } from "../../../src/functions/fan/fanlaw";
+import { fanpressure } from "../../../src/functions/fan/fanpressure";
+import { operatingpoint } from "../../../src/functions/fan/operatingpoint";
+import { solve } from "../../../src/functions/systems/solve";
 import { cfm, inches, inchesOfWater } from "../../../src/reference/asPrinted";
 import { fromSI, unitOf } from "../../../src/reference/quantities";
 import { budgetOf, makeRun } from "../../support/runs";

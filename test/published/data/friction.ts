@@ -1,8 +1,9 @@
 import { frictionPerLength } from "../../../src/core/friction/frictionLoss";
 import { sectionArea } from "../../../src/core/section/section";
-import { equivdiameter } from "../../../src/functions/duct";
-import { friction, runloss } from "../../../src/functions/losses";
-import { convertunit } from "../../../src/functions/tables";
+import { equivdiameter } from "../../../src/functions/duct/equivdiameter";
+import { friction } from "../../../src/functions/losses/friction";
+import { runloss } from "../../../src/functions/losses/runloss";
+import { convertunit } from "../../../src/functions/duct/convertunit";
 import { cell } from "../cell";
 import { HALF_LAST_DIGIT, type PublishedGroup, type PublishedRow } from "../row";
 import { loeffler, slideRule } from "./margins";

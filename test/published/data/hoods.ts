@@ -1,6 +1,13 @@
-import { pitotvelocity, velocitypressure } from "../../../src/functions/air";
-import { airflow, area, diameter, tradesize, velocity } from "../../../src/functions/duct";
-import { fittingloss, hoodairflow, hoodsuction } from "../../../src/functions/losses";
+import { pitotvelocity } from "../../../src/functions/measuring/pitotvelocity";
+import { velocitypressure } from "../../../src/functions/losses/velocitypressure";
+import { airflow } from "../../../src/functions/duct/airflow";
+import { area } from "../../../src/functions/duct/area";
+import { diameter } from "../../../src/functions/duct/diameter";
+import { tradesize } from "../../../src/functions/duct/tradesize";
+import { velocity } from "../../../src/functions/duct/velocity";
+import { fittingloss } from "../../../src/functions/losses/fittingloss";
+import { hoodairflow } from "../../../src/functions/hoods/hoodairflow";
+import { hoodsuction } from "../../../src/functions/hoods/hoodsuction";
 import { cell } from "../cell";
 import { HALF_LAST_DIGIT, type Margin, type PublishedGroup, type PublishedRow } from "../row";
 import { titles } from "./titles";

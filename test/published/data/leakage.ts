@@ -1,7 +1,8 @@
-import { velocitypressure } from "../../../src/functions/air";
-import { velocity } from "../../../src/functions/duct";
-import { leakat, seamleak } from "../../../src/functions/leaks";
-import { convertunit } from "../../../src/functions/tables";
+import { velocitypressure } from "../../../src/functions/losses/velocitypressure";
+import { velocity } from "../../../src/functions/duct/velocity";
+import { leakat } from "../../../src/functions/leaks/leakat";
+import { seamleak } from "../../../src/functions/leaks/seamleak";
+import { convertunit } from "../../../src/functions/duct/convertunit";
 import { cell } from "../cell";
 import { EXACTLY, HALF_LAST_DIGIT, type PublishedGroup, type PublishedRow } from "../row";
 import { titles } from "./titles";

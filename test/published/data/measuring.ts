@@ -1,6 +1,8 @@
-import { pitotvelocity, velocitypressure } from "../../../src/functions/air";
-import { airflow } from "../../../src/functions/duct";
-import { airflowerror, traversepoints } from "../../../src/functions/measuring";
+import { pitotvelocity } from "../../../src/functions/measuring/pitotvelocity";
+import { velocitypressure } from "../../../src/functions/losses/velocitypressure";
+import { airflow } from "../../../src/functions/duct/airflow";
+import { airflowerror } from "../../../src/functions/measuring/airflowerror";
+import { traversepoints } from "../../../src/functions/measuring/traversepoints";
 import { cell } from "../cell";
 import { EXACTLY, HALF_LAST_DIGIT, type PublishedGroup, type PublishedRow, type Tolerance } from "../row";
 import { titles } from "./titles";

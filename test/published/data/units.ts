@@ -1,4 +1,4 @@
-import { convertunit } from "../../../src/functions/tables";
+import { convertunit } from "../../../src/functions/duct/convertunit";
 import { cell } from "../cell";
 import { EXACTLY, HALF_LAST_DIGIT, type PublishedGroup, type PublishedRow, type Tolerance } from "../row";
 import { titles } from "./titles";

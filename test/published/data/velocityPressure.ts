@@ -1,7 +1,9 @@
-import { pitotvelocity, velocitypressure } from "../../../src/functions/air";
-import { airflow, velocity } from "../../../src/functions/duct";
-import { hoodairflow } from "../../../src/functions/losses";
-import { convertunit } from "../../../src/functions/tables";
+import { pitotvelocity } from "../../../src/functions/measuring/pitotvelocity";
+import { velocitypressure } from "../../../src/functions/losses/velocitypressure";
+import { airflow } from "../../../src/functions/duct/airflow";
+import { velocity } from "../../../src/functions/duct/velocity";
+import { hoodairflow } from "../../../src/functions/hoods/hoodairflow";
+import { convertunit } from "../../../src/functions/duct/convertunit";
 import { cell } from "../cell";
 import { HALF_LAST_DIGIT, type PublishedGroup } from "../row";
 import { inchOfWater } from "./margins";

@@ -1,8 +1,13 @@
 import { AIR_VISCOSITY } from "../../../src/core/air/constants";
 import { frictionFactor } from "../../../src/core/friction/frictionFactor";
-import { area, diameter, equivdiameter, velocity } from "../../../src/functions/duct";
-import { budget } from "../../../src/functions/budget";
-import { fittingloss, friction, runloss } from "../../../src/functions/losses";
+import { area } from "../../../src/functions/duct/area";
+import { diameter } from "../../../src/functions/duct/diameter";
+import { equivdiameter } from "../../../src/functions/duct/equivdiameter";
+import { velocity } from "../../../src/functions/duct/velocity";
+import { budget } from "../../../src/functions/systems/budget";
+import { fittingloss } from "../../../src/functions/losses/fittingloss";
+import { friction } from "../../../src/functions/losses/friction";
+import { runloss } from "../../../src/functions/losses/runloss";
 import { budgetOf, makeRun } from "../../support/runs";
 import { cell } from "../cell";
 import { HALF_LAST_DIGIT, type Margin, type PublishedGroup, type PublishedRow } from "../row";

@@ -3,7 +3,7 @@
  * elsewhere; here the copy must say what it says, notes included.
  */
 import "../../support/customFunctions";
-import { budget } from "../../../src/functions/budget";
+import { budget } from "../../../src/functions/systems/budget";
 import { budgetColumns } from "../../../src/reference/answerColumns";
 import { placeOfColumn } from "../../../src/reference/columnsOfAnswers";
 import type { RunColumn } from "../../../src/reference/runColumns";

@@ -1,6 +1,6 @@
 /** BUDGET as plain formulas, computed in the grid of the local sheet, held against BUDGET itself. */
 import "../../support/customFunctions";
-import { budget } from "../../../src/functions/budget";
+import { budget } from "../../../src/functions/systems/budget";
 import { clubCopy } from "../../../src/share/clubCopy";
 import { cellAddress } from "../../../src/sheets/address";
 import type { CellValue, Workbook } from "../../../src/sheets/workbook";

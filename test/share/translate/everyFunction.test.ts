@@ -1,18 +1,11 @@
-import { readFileSync } from "node:fs";
-import path from "node:path";
 import { translators } from "../../../src/share/translate/translators";
 import { copyTables } from "../../../src/share/translate/lookupTables";
 import { newWorkings } from "../../../src/share/translate/workings";
+import { cellFunctions } from "../../support/cellFunctions";
 import { samples } from "./corpus";
 import { wholeCalls } from "./wholeCalls";
 
-/** Names of the functions as their own comments declare them. */
-const declared = ["air", "budget", "claims", "duct", "fan", "flow", "leaks", "losses", "measuring", "tables"].flatMap(
-  (file) => {
-    const text = readFileSync(path.join(__dirname, `../../../src/functions/${file}.ts`), "utf8");
-    return [...text.matchAll(/@customfunction ([A-Z]+)/g)].map(([, name]) => name!);
-  },
-);
+const declared = cellFunctions.map(({ name }) => name);
 
 const ELSEWHERE = ["BUDGET"]; // it has workings of its own kind, in src/share/budget
 

@@ -3,12 +3,12 @@ import { fanRows, treeRows } from "../../../src/taskpane/check/picture/pictureTa
 import { type Picture, pictureOf } from "../../../src/taskpane/check/picture/pictureOf";
 import { runWords } from "../../../src/taskpane/check/picture/DuctTree";
 import "../../support/customFunctions";
-import { budget } from "../../../src/functions/budget";
-import { fanpressure } from "../../../src/functions/fan";
-import { solve } from "../../../src/functions/flow";
+import { budget } from "../../../src/functions/systems/budget";
+import { fanpressure } from "../../../src/functions/fan/fanpressure";
+import { solve } from "../../../src/functions/systems/solve";
 import type { Calculate } from "../../../src/taskpane/functions/calculate";
 import { bookOf, solveHeader, type SheetOfTest } from "../../support/books";
-import { exampleCurve, exampleRuns } from "../../../src/taskpane/functions/tasks/exampleTables";
+import { exampleCurve, exampleRuns } from "../../../src/functions/exampleTables";
 
 const functions: Record<string, (...args: never[]) => unknown> = {
   BUDGET: budget,

@@ -1,5 +1,5 @@
 import { findFunctions } from "../../../src/taskpane/functions/findFunctions";
-import { tasks } from "../../../src/taskpane/functions/tasks";
+import { tasks } from "../../../src/functions/tasks";
 
 const known = tasks.flatMap(({ functions }) =>
   functions.map(({ name }) => ({ id: name, name, description: `What ${name} gives, in cfm.`, parameters: [] })),

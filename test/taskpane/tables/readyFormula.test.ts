@@ -1,6 +1,6 @@
 import { lookUp } from "../../../src/functions/tables/lookUp";
 import "../../support/customFunctions";
-import { losscoefficient } from "../../../src/functions/losses";
+import { losscoefficient } from "../../../src/functions/losses/losscoefficient";
 import { referenceTables } from "../../../src/reference";
 import { familyOf, readyFormula, sourcedFormula } from "../../../src/taskpane/tables/readyFormula";
 import { sketchOf } from "../../../src/taskpane/tables/sketches/sketchOf";

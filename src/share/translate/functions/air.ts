@@ -1,4 +1,4 @@
-import { USUAL_TEMPERATURE } from "../../../core/air/moistAirDensity";
+import { USUAL_TEMPERATURE } from "../../../core/air/constants";
 import { scalar } from "../answer";
 import { num } from "../expressions/text";
 import { density as densityParameter, needed, optional } from "../readers";

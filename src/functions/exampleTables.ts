@@ -1,0 +1,31 @@
+import type { ExampleTable } from "./guide";
+
+/** Small invented tables for the examples, plain enough to work out with a pocket calculator. */
+
+/** A fan whose curve is one straight line. */
+export const exampleCurve: ExampleTable = [
+  ["Airflow (cfm)", "Pressure (in.w.g.)"],
+  [0, 8],
+  [2000, 0],
+];
+
+/** Two hoods and a main, without lengths, so that every loss is a K times a velocity pressure. */
+export const exampleRuns: ExampleTable = [
+  ["Run", "To", "Airflow (cfm)", "Diameter (in)", "Hood", "K", "Gate"],
+  ["saw", "main", 400, 4, 0.5, "", "open"],
+  ["sander", "main", 400, 4, 0.5, "", "open"],
+  ["main", "fan", "", 6, "", 0.3, ""],
+];
+
+/** Which gates are open, a row each: the name and the open runs. */
+export const exampleScenarios: ExampleTable = [
+  ["saw alone", "saw"],
+  ["both", "saw; sander"],
+];
+
+/** A made-up vendor's numbers. */
+export const exampleFacts: ExampleTable = [
+  ["airflow", 4000],
+  ["pressure", 12],
+  ["motor power", 1.5],
+];

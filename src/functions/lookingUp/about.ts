@@ -1,0 +1,19 @@
+import type { Guide } from "../guide";
+import { inHost } from "../inHost";
+import { about as aboutRows } from "../tables/about";
+
+/**
+ * Version, definitions and the date of the tables, as rows (no unit).
+ * @customfunction ABOUT
+ * @returns table
+ */
+export function about(): unknown[][] {
+  return inHost(null, aboutRows);
+}
+
+export const guide: Guide = {
+  maths: "Version, definitions and dates as rows",
+  source: "commonPractice",
+  limits: "Says which version computed a sheet.",
+  example: { asks: "This version", args: [] },
+};

@@ -1,0 +1,51 @@
+import { requireNamed } from "../core/naming/findNamed";
+import { constantOfClass, constantOfEuropeanClass } from "../core/leaks/seamLeak";
+import { gateConditions } from "../reference/gateConditions";
+import { leakageClasses } from "../reference/leakageClasses";
+import type { UnitSystem } from "../reference/quantities";
+import { isBlank, readChoice, readFittings, readMaterial, readNumber } from "./arguments";
+import { refuseCell } from "./cellErrors";
+import type { Cell } from "./cells";
+import type { Rule } from "./signature";
+
+/** How the cells of one argument are read into SI: made once a call, used once a cell. */
+export function readerOf(name: string, rule: Rule, system: UnitSystem): (cell: Cell) => unknown {
+  switch (rule.kind) {
+    case "number": {
+      const { quantity } = rule;
+      if (rule.needed)
+        return (cell) => (cell === null ? refuseCell(name, cell, "given") : readNumber(name, cell, quantity, system));
+      const { usual, zero } = rule;
+      return (cell) => (isBlank(cell, zero) ? usual : readNumber(name, cell, quantity, system));
+    }
+    case "word":
+      return (cell) => readChoice(name, cell, rule.words);
+    case "material":
+      return (cell) => readMaterial(name, cell, system);
+    case "fittings":
+      return (cell) => readFittings(name, cell, "any", system);
+    case "hood entry":
+      return (cell) => readFittings(name, cell, "hood", system);
+    case "gate condition":
+      return (cell) => readGateCondition(name, cell);
+    case "leakage class":
+      return (cell) => readLeakageClass(name, cell, system);
+    case "text":
+      return (cell) => (typeof cell === "string" ? cell : refuseCell(name, cell, "a name"));
+  }
+}
+
+function readGateCondition(name: string, cell: Cell) {
+  const what = `a name in the table "gates"`;
+  return typeof cell === "string" ? requireNamed(name, gateConditions, cell, what) : refuseCell(name, cell, what);
+}
+
+/** A number is a class C_L, a text a name in the table. */
+function readLeakageClass(name: string, cell: Cell, system: UnitSystem): number {
+  const what = "a class number or an EN letter A to D";
+  if (cell === null) return refuseCell(name, cell, what);
+  if (typeof cell !== "string" || (cell.trim() !== "" && Number.isFinite(Number(cell))))
+    return constantOfClass(readNumber(name, cell, "ratio", system));
+  const row = requireNamed(name, leakageClasses, cell, what);
+  return row.system === "EN" ? constantOfEuropeanClass(row.value) : constantOfClass(row.value);
+}

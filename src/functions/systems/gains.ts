@@ -1,0 +1,52 @@
+import { readDensity } from "../arguments";
+import { toMatrix } from "../cells";
+import { exampleCurve, exampleRuns } from "../exampleTables";
+import { readCurve } from "../fanTable/readCurve";
+import { gainTable } from "../flowTable/gainTable";
+import { readOpen, runNames, withOpenGates } from "../flowTable/openRuns";
+import { remembering } from "../flowTable/remember";
+import type { Formula, Guide } from "../guide";
+import { inHost } from "../inHost";
+
+const remember = remembering();
+
+/**
+ * What one change would give at a hood, best first: run, change, airflow gained, new velocity (cfm, fpm; SI: m³/h, m/s).
+ * @customfunction GAINS
+ * @param runs Table with headers Run, To, Diameter ... as for BUDGET
+ * @param curve Fan curve, two columns: airflow cfm (SI: m³/h) and fan static pressure in.w.g. (SI: Pa), for standard air
+ * @param hood Name of the run whose hood should get more air
+ * @param [open] Names of the runs whose gates are open, between ; or , (all other gates shut); the table's gates when left out
+ * @param [density] Air density, lb/ft³ (SI: kg/m³), one cell; standard air when left out
+ * @param [units] "IP" (default) or "SI"
+ * @returns table
+ */
+export function gains(
+  runs: unknown[][],
+  curve: unknown[][],
+  hood: unknown[][],
+  open?: unknown[][],
+  density?: unknown[][],
+  units?: unknown[][],
+): unknown[][] {
+  return inHost(units, (system) => {
+    const table = toMatrix(runs);
+    const air = readDensity(density, system);
+    const opened = readOpen("open", open, runNames(table));
+    return remember([table, toMatrix(curve), toMatrix(hood), opened && [...opened], air, system], () =>
+      gainTable(withOpenGates(table, opened), { curve: readCurve(curve, system), density: air }, hood, system),
+    );
+  });
+}
+
+export const guide: Guide = {
+  maths: "SOLVE again with one change at a time",
+  source: "todiniPilati1988",
+  limits: "One change at a time: two together do not give the sum.",
+  example: { asks: "What would help the saw", args: [exampleRuns, exampleCurve, "saw"] },
+};
+
+export const formula: Formula = {
+  tex: ["\\Delta Q_\\text{hood} = Q_\\text{hood}(\\text{one change}) - Q_\\text{hood}(\\text{as it is})"],
+  letters: { "Q_\\text{hood}": "airflow at the hood, each time solved as its own network (see SOLVE)" },
+};

@@ -1,0 +1,50 @@
+import { readDensity } from "../arguments";
+import { toMatrix } from "../cells";
+import { exampleCurve, exampleRuns, exampleScenarios } from "../exampleTables";
+import { readCurve } from "../fanTable/readCurve";
+import { remembering } from "../flowTable/remember";
+import { scenarioTable } from "../flowTable/scenarioTable";
+import { ALONG_A_RUN, AT_A_HOOD, AT_A_LEAK } from "../formulas";
+import type { Formula, Guide } from "../guide";
+import { inHost } from "../inHost";
+import { NETWORK_LETTERS } from "../letters";
+
+const remember = remembering();
+
+/**
+ * What each open hood gets, scenario by scenario: airflow and velocity, fan point, slowest run (cfm, fpm; m³/h, m/s).
+ * @customfunction SCENARIOS
+ * @param runs Table with headers Run, To, Diameter ... as for BUDGET
+ * @param curve Fan curve, two columns: airflow cfm (SI: m³/h) and fan static pressure in.w.g. (SI: Pa), for standard air
+ * @param scenarios A row each: the open runs in one cell between ; or , (a name before it), or a column per run with marks
+ * @param [density] Air density, lb/ft³ (SI: kg/m³), one cell; standard air when left out
+ * @param [units] "IP" (default) or "SI"
+ * @returns table
+ */
+export function scenarios(
+  runs: unknown[][],
+  curve: unknown[][],
+  scenarios: unknown[][],
+  density?: unknown[][],
+  units?: unknown[][],
+): unknown[][] {
+  return inHost(units, (system) => {
+    const [table, sets] = [toMatrix(runs), toMatrix(scenarios)];
+    const air = readDensity(density, system);
+    return remember([table, toMatrix(curve), sets, air, system], () =>
+      scenarioTable(table, { curve: readCurve(curve, system), density: air }, sets, system),
+    );
+  });
+}
+
+export const guide: Guide = {
+  maths: "SOLVE for each set of open gates",
+  source: "todiniPilati1988",
+  limits: "Shut gates leak by what the table says of them.",
+  example: { asks: "One gate open, then both", args: [exampleRuns, exampleCurve, exampleScenarios] },
+};
+
+export const formula: Formula = {
+  tex: [ALONG_A_RUN, AT_A_HOOD, AT_A_LEAK],
+  letters: NETWORK_LETTERS,
+};

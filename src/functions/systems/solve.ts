@@ -1,0 +1,52 @@
+import { readDensity } from "../arguments";
+import { toMatrix } from "../cells";
+import { exampleCurve, exampleRuns } from "../exampleTables";
+import { readCurve } from "../fanTable/readCurve";
+import { flowTable } from "../flowTable/flowTable";
+import { readOpen, runNames, withOpenGates } from "../flowTable/openRuns";
+import { remembering } from "../flowTable/remember";
+import { ALONG_A_RUN, AT_A_HOOD, AT_A_LEAK } from "../formulas";
+import type { Formula, Guide } from "../guide";
+import { inHost } from "../inHost";
+import { NETWORK_LETTERS } from "../letters";
+
+const remember = remembering();
+
+/**
+ * What really flows with a fan: a row per run, last row the fan's airflow, pressure and leaks (cfm, in.w.g.; m³/h, Pa).
+ * @customfunction SOLVE
+ * @param runs Table with headers Run, To, Diameter ... as for BUDGET
+ * @param curve Fan curve, two columns: airflow cfm (SI: m³/h) and fan static pressure in.w.g. (SI: Pa), for standard air
+ * @param [open] Names of the runs whose gates are open, between ; or , (all other gates shut); the table's gates when left out
+ * @param [density] Air density, lb/ft³ (SI: kg/m³), one cell; standard air when left out
+ * @param [units] "IP" (default) or "SI": of the table, the curve and the answer
+ * @returns table
+ */
+export function solve(
+  runs: unknown[][],
+  curve: unknown[][],
+  open?: unknown[][],
+  density?: unknown[][],
+  units?: unknown[][],
+): unknown[][] {
+  return inHost(units, (system) => {
+    const table = toMatrix(runs);
+    const air = readDensity(density, system);
+    const opened = readOpen("open", open, runNames(table));
+    return remember([table, toMatrix(curve), opened && [...opened], air, system], () =>
+      flowTable(withOpenGates(table, opened), { curve: readCurve(curve, system), density: air }, system),
+    );
+  });
+}
+
+export const guide: Guide = {
+  maths: "Flows and suctions at which every junction and the fan agree, leaks included",
+  source: "todiniPilati1988",
+  limits: "One fan, no loops. As good as its coefficients and the fan's curve.",
+  example: { asks: "The same ducts on the invented fan", args: [exampleRuns, exampleCurve] },
+};
+
+export const formula: Formula = {
+  tex: [ALONG_A_RUN, AT_A_HOOD, AT_A_LEAK, "p(Q_\\text{fan}) = P_\\text{down,last} + \\Delta p_\\text{discharge}"],
+  letters: NETWORK_LETTERS,
+};
