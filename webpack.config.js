@@ -40,7 +40,7 @@ const shared = {
       new TerserPlugin({
         exclude: /^vendor\//, // the grid's own files stay byte for byte as they came, as its licence asks
         minify: TerserPlugin.swcMinify,
-        terserOptions: { compress: true, mangle: true },
+        terserOptions: { compress: { passes: 3 }, mangle: true },
       }),
     ],
   },
