@@ -7,7 +7,7 @@
 const PREFIX = String.raw`(?:_xldudf_DUCT[._]|DUCT\.)`;
 const NAME = String.raw`([A-Z][A-Z0-9_.]*)`;
 const WORD = new RegExp(`^${PREFIX}${NAME}$`, "i");
-const CALL = new RegExp(String.raw`(?:\[\d+\]!)?(?<![\p{L}\p{N}_.])${PREFIX}${NAME}(?=\s*\()`, "giu");
+const CALL = new RegExp(String.raw`(^|[^\p{L}\p{N}_.])(?:\[\d+\]!)?${PREFIX}${NAME}(?=\s*\()`, "giu");
 
 /** Texts, quoted names of sheets and names of a table's columns, in which nothing is a call. */
 const QUOTED = /("(?:[^"]|"")*"|'(?:[^']|'')*'|\[(?!\d+\]!)[^[\]]*\])/;
@@ -23,7 +23,9 @@ export const callsOurs = (formula: string): boolean =>
 export const withTypedNames = (formula: string): string =>
   formula
     .split(QUOTED)
-    .map((part, index) => (index % 2 === 1 ? part : part.replace(CALL, (_, name: string) => typedName(name))))
+    .map((part, index) =>
+      index % 2 === 1 ? part : part.replace(CALL, (_, before: string, name: string) => before + typedName(name)),
+    )
     .join("");
 
 export const typedName = (name: string): string => `DUCT.${name.toUpperCase()}`;

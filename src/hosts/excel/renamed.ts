@@ -27,14 +27,21 @@ export function renamed(workbook: Workbook, stock: Pick<Stock, "sheets" | "names
   };
 }
 
-/** A text, a sheet before its exclamation mark, or a word that is no function and no part of a longer one. */
-const PARTS = /"(?:[^"]|"")*"|'((?:[^']|'')+)'!|([A-Za-z_][\w.]*)!|(?<![\w.$!])([A-Za-z_\\][\w.\\]*)(?![\w.]*[!(])/g;
+/** A text, a sheet before its exclamation mark, or a word that is no function. */
+const PARTS = /"(?:[^"]|"")*"|'((?:[^']|'')+)'!|([A-Za-z_][\w.]*)!|([A-Za-z_\\][\w.\\]*)(?![\w.]*[!(])/g;
+
+/** What a name of a cell does not follow: a word after it is the rest of a number or of an address. */
+const BEFORE_NO_NAME = /[\w.$!]/;
 
 function renamedIn(formula: string, sheets: ReadonlyMap<string, string>, names: ReadonlyMap<string, string>): string {
-  return formula.replace(PARTS, (all, inQuotes?: string, plain?: string, word?: string) => {
-    const sheet = plain ?? inQuotes?.replaceAll("''", "'");
-    const newSheet = sheet === undefined ? undefined : sheets.get(sheet);
-    if (newSheet !== undefined) return sheetPrefix(newSheet);
-    return (word === undefined ? undefined : names.get(word)) ?? all;
-  });
+  const mayBeName = (at: number): boolean => !BEFORE_NO_NAME.test(formula.charAt(at - 1));
+  return formula.replace(
+    PARTS,
+    (all, inQuotes: string | undefined, plain: string | undefined, word: string | undefined, at: number) => {
+      const sheet = plain ?? inQuotes?.replaceAll("''", "'");
+      const newSheet = sheet === undefined ? undefined : sheets.get(sheet);
+      if (newSheet !== undefined) return sheetPrefix(newSheet);
+      return (word === undefined || !mayBeName(at) ? undefined : names.get(word)) ?? all;
+    },
+  );
 }

@@ -2,8 +2,7 @@
  * Characters that XML has no way to say, and halves of a pair, which no encoding has: the file format writes them as
  * _x000B_, and the underscore of a text that already looks so as _x005F_ (ECMA-376 part 1, ST_Xstring).
  */
-const UNSAYABLE =
-  /[\u0000-\u0008\u000b-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+const UNSAYABLE = /[\u0000-\u0008\u000b-\u001f\ufffe\uffff\ud800-\udfff]/gu; // by "u" a whole pair is one character, so that only halves are found
 
 const escaped = (character: string): string =>
   `_x${character.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}_`;

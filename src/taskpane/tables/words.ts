@@ -24,6 +24,6 @@ export function numbersMeant(word: string): number[] {
 /** Tells of a folded text whether it has the word: a number only whole (no "5" in "1.5" or "15"), other words anywhere. */
 export function finder(word: string): (text: string) => boolean {
   if (!NUMBER.test(word)) return (text) => text.includes(word);
-  const whole = new RegExp(String.raw`(?<!\d)(?<!\d[.,])${word.replace(".", "\\.")}(?!\d)(?![.,]\d)`);
+  const whole = new RegExp(String.raw`(?:^|[^\d.,]|(?:^|\D)[.,])${word.replace(".", "\\.")}(?!\d)(?![.,]\d)`);
   return (text) => whole.test(text);
 }
