@@ -3,10 +3,10 @@ import { existsSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { writeBook } from "../src/hosts/file/writeBook";
 import { budgetBook } from "../src/sheets/book/budgetBook";
-import { sheetKeys } from "../src/sheets/book/frame";
 import { buildIfNeeded } from "./buildIfNeeded";
 import { calculate } from "./calculate";
 import { command, readOptions } from "./command";
+import { sheetKeys } from "../src/sheets/sheetKeys";
 
 const root = path.resolve(__dirname, "..");
 const USAGE = "npm run sheet -- --units SI --out my-budget.xlsx [--contents example] [--overwrite]";

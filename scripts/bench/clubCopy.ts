@@ -1,10 +1,10 @@
 import { clubCopy } from "../../src/share/clubCopy";
 import { budgetBook } from "../../src/sheets/book/budgetBook";
-import { sheetKeys } from "../../src/sheets/book/frame";
 import { hardRecalculation } from "../../test/support/hardRecalculation";
 import { hasLibreOffice } from "../../test/support/libreOffice";
 import { calculate } from "../calculate";
 import { type Row, seconds } from "./row";
+import { sheetKeys } from "../../src/sheets/sheetKeys";
 
 const WHAT = "club copy of the demo, opened and recalculated by LibreOffice, its own start not counted";
 

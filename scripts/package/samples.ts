@@ -3,10 +3,10 @@ import type { UnitSystem } from "../../src/reference/quantities";
 import { TABLES_DATE } from "../../src/reference";
 import { clubCopy } from "../../src/share/clubCopy";
 import { budgetBook } from "../../src/sheets/book/budgetBook";
-import { sheetKeys } from "../../src/sheets/book/frame";
 import type { Calculated } from "../../src/sheets/calculated";
 import { calculate } from "../calculate";
 import { version } from "../../package.json";
+import { sheetKeys } from "../../src/sheets/sheetKeys";
 
 export interface Sample {
   readonly name: string;

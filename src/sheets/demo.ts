@@ -1,7 +1,7 @@
 import { budgetBook } from "./book/budgetBook";
-import { sheetKeys } from "./book/frame";
 import { singleCellsSheet } from "./demo/singleCellsSheet";
 import type { Workbook } from "./workbook";
+import { sheetKeys } from "./sheetKeys";
 
 const budget = budgetBook({ units: "IP", sheets: sheetKeys, contents: "example" }, { sheets: [], names: [] });
 

@@ -10,6 +10,12 @@ export function freeName(wanted: string, taken: readonly string[], between = " "
   }
 }
 
+/** Whether a name is the wanted one, or that with a number behind it. */
+export const isFreeName = (name: string, wanted: string, between = " "): boolean =>
+  name.toLowerCase() === wanted.toLowerCase() ||
+  (name.toLowerCase().startsWith(`${wanted}${between}`.toLowerCase()) &&
+    /^[0-9]+$/.test(name.slice(wanted.length + between.length)));
+
 /** A free name for each of several that are wanted, none of them given twice. */
 export function freeNames(wanted: readonly string[], taken: readonly string[], between = " "): Map<string, string> {
   const names = new Map<string, string>();

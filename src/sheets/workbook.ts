@@ -1,3 +1,4 @@
+import type { SheetKey } from "./sheetKeys";
 import type { Look, StyleName } from "./styles";
 
 /** A workbook as plain data: what stands in it, not how a host writes it. */
@@ -8,6 +9,7 @@ export interface Workbook {
 }
 
 export interface Sheet {
+  readonly key?: SheetKey; // which sheet of a budget it is, whatever it is called; none for a user's own
   readonly name: string;
   readonly columns: readonly number[]; // widths from column A on, in characters of the default font
   readonly tallRows: readonly TallRow[];

@@ -1,7 +1,7 @@
 import { placeOf } from "../../src/sheets/address";
-import { sheetKeys, usualNames } from "../../src/sheets/book/frame";
 import { demo } from "../../src/sheets/demo";
 import { singleCellsSheet } from "../../src/sheets/demo/singleCellsSheet";
+import { sheetKeys, usualNames } from "../../src/sheets/sheetKeys";
 
 const valueAt = (at: string): unknown => {
   const cell = singleCellsSheet.cells.find((one) => one.at === at);

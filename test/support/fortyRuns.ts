@@ -1,10 +1,10 @@
 import { cellAddress } from "../../src/sheets/address";
 import { budgetBook } from "../../src/sheets/book/budgetBook";
-import { sheetKeys } from "../../src/sheets/book/frame";
 import type { ShownRunColumn } from "../../src/reference/runColumns";
 import { CURVE_HEADER, runCell, RUNS_FIRST } from "../../src/sheets/book/layout";
 import { SETS } from "../../src/sheets/book/flow/flowLayout";
 import type { CellValue, Workbook } from "../../src/sheets/workbook";
+import { sheetKeys } from "../../src/sheets/sheetKeys";
 
 /** Every row of the runs table taken: this many hoods, each with hose, a gate and a leak, on one main. */
 export const HOODS = 39;

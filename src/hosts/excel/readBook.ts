@@ -1,8 +1,8 @@
 import type { Calculated, ShownCell } from "../../sheets/calculated";
 import type { CellName, Sheet } from "../../sheets/workbook";
 import { isListsSheet, type Visibility } from "../../sheets/longLists";
-import { readReference } from "../../sheets/rangeRef";
-import { isOneCell, rectangleText } from "../../sheets/rectangle";
+import type { SheetKey } from "../../sheets/sheetKeys";
+import { cellName, readKeys } from "./marks";
 import { readCells } from "./readCells";
 import { readFlags, readLayout, readPrint, readTables } from "./readLayout";
 import { readLists } from "./readLists";
@@ -14,9 +14,9 @@ export async function readBook(): Promise<Calculated> {
   const { title, there, names } = await Excel.run(readOutline);
   const sheets: Sheet[] = [];
   const shown = new Map<string, ReadonlyMap<string, ShownCell>>();
-  for (const { name } of there) {
+  for (const { name, key } of there) {
     const read = await Excel.run((context) => readSheet(context, name));
-    sheets.push(read.sheet);
+    sheets.push(key === undefined ? read.sheet : { key, ...read.sheet });
     shown.set(name, read.shown);
   }
   const all = { name: title, sheets, names };
@@ -26,9 +26,15 @@ export async function readBook(): Promise<Calculated> {
   return { workbook: { ...all, sheets: kept }, shown };
 }
 
+interface SheetThere {
+  readonly name: string;
+  readonly visibility: Visibility;
+  readonly key: SheetKey | undefined;
+}
+
 interface Outline {
   readonly title: string;
-  readonly there: readonly { readonly name: string; readonly visibility: Visibility }[];
+  readonly there: readonly SheetThere[];
   readonly names: readonly CellName[];
 }
 
@@ -39,19 +45,19 @@ async function readOutline(context: Excel.RequestContext): Promise<Outline> {
   workbook.worksheets.load("items/name,items/visibility");
   workbook.names.load("items/name,items/formula,items/visible");
   await context.sync();
+  const keys = await readKeys(context, workbook.worksheets.items, workbook.names.items);
   return {
     title: workbook.name.replace(/[.]xls[a-z]?$/i, ""),
-    there: workbook.worksheets.items.map(({ name, visibility }) => ({ name, visibility: VISIBILITIES[visibility] })),
+    there: workbook.worksheets.items.map(({ name, visibility }) => ({
+      name,
+      visibility: VISIBILITIES[visibility],
+      key: keys.get(name),
+    })),
     names: workbook.names.items.filter(({ visible }) => visible).flatMap(cellName),
   };
 }
 
 const VISIBILITIES = { Visible: "visible", Hidden: "hidden", VeryHidden: "very hidden" } as const;
-
-function cellName({ name, formula }: Pick<Excel.NamedItem, "name" | "formula">): CellName[] {
-  const target = readReference(String(formula));
-  return target !== null && isOneCell(target) ? [{ name, sheet: target.sheet, at: rectangleText(target) }] : [];
-}
 
 async function readSheet(
   context: Excel.RequestContext,

@@ -1,5 +1,5 @@
-import type { Taken } from "../../sheets/book/parts/plan";
 import { type Marks, readMarks } from "./marks";
+import type { Taken } from "../../sheets/book/parts/taken";
 
 /** What stands in the open workbook before anything is added. */
 export interface Stock extends Required<Taken> {

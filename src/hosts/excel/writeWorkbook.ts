@@ -65,8 +65,11 @@ async function makeSheets(
   ids: string[],
 ): Promise<void> {
   const { worksheets, names } = context.workbook;
-  const made = workbook.sheets.map(({ name }) => worksheets.add(name));
-  made.forEach((sheet, index) => mark(sheet, workbook.sheets[index]!.name));
+  const made = workbook.sheets.map(({ name, key }) => {
+    const sheet = worksheets.add(name);
+    mark(sheet, key);
+    return sheet;
+  });
   if (hidden !== null) {
     const lists = worksheets.add(hidden);
     lists.visibility = "VeryHidden";

@@ -1,7 +1,8 @@
 import type { Calculated, ShownCell } from "../../sheets/calculated";
-import type { CellName } from "../../sheets/workbook";
+import type { CellName, Sheet } from "../../sheets/workbook";
 import { FileRefusal } from "./fileRefusal";
 import { isBudget } from "./isBudget";
+import { keyOfName, type SheetKey } from "../../sheets/sheetKeys";
 import { isListsSheet, type Visibility } from "../../sheets/longLists";
 import { readReference } from "../../sheets/rangeRef";
 import { addressesIn, cellsIn, rectangleText } from "../../sheets/rectangle";
@@ -54,10 +55,11 @@ function bookIn(file: Package): Calculated {
     return [{ entry, sheet, printed: printed.get(index) ?? new Map<string, string>() }];
   });
   const textsIn = textsOf(read.map(({ sheet }) => sheet));
+  const keys = keysOf(root);
   const sheets = read.map(({ entry, sheet, printed }) => ({
     visibility: VISIBILITIES[entry.attributes.state ?? ""] ?? ("visible" as const),
     shown: sheet.shown,
-    sheet: sheet.sheet(textsIn, printed),
+    sheet: { ...keyOf(sheet.name, keys), ...sheet.sheet(textsIn, printed) },
   }));
   const all = {
     name: titleOf(file) ?? "Workbook",
@@ -104,11 +106,25 @@ function printNames(root: XmlNode): ReadonlyMap<number, ReadonlyMap<string, stri
   return bySheet;
 }
 
+/** Which sheets are a budget's own, by hidden names. */
+const keysOf = (root: XmlNode): ReadonlyMap<string, SheetKey> =>
+  new Map(
+    definedNames(root).flatMap(({ attributes: { name = "" }, text }): [string, SheetKey][] => {
+      const [key, reference] = [keyOfName(name), readReference(text)];
+      return key === null || reference === null ? [] : [[reference.sheet, key]];
+    }),
+  );
+
+function keyOf(sheet: string, keys: ReadonlyMap<string, SheetKey>): Pick<Sheet, "key"> {
+  const key = keys.get(sheet);
+  return key === undefined ? {} : { key };
+}
+
 /** Names of cells for the whole workbook; a name of several cells keeps them all, written as a range. */
 const namesOf = (root: XmlNode, sheets: ReadonlySet<string>): CellName[] =>
   definedNames(root).flatMap(({ attributes: { name, localSheetId }, text }) => {
     const reference = readReference(text);
-    if (name === undefined || localSheetId !== undefined || reference === null) return [];
+    if (name === undefined || localSheetId !== undefined || reference === null || keyOfName(name) !== null) return [];
     const { sheet } = reference;
     return sheets.has(sheet) ? [{ name: fromFileText(name), sheet, at: rectangleText(reference) }] : [];
   });

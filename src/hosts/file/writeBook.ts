@@ -1,6 +1,7 @@
 import { writeXlsx } from "hucre/xlsx";
 import type { Calculated } from "../../sheets/calculated";
-import type { CellName } from "../../sheets/workbook";
+import { keyName } from "../../sheets/sheetKeys";
+import type { CellName, Sheet } from "../../sheets/workbook";
 import { rangeText } from "../../sheets/rangeRef";
 import { readRectangle } from "../../sheets/rectangle";
 import { checkBook } from "./write/check";
@@ -23,6 +24,12 @@ function fileName({ name, sheet, at }: CellName) {
   return area === null ? [] : [{ name, range: rangeText({ sheet, ...area }) }];
 }
 
+/** Which sheet of a budget it is; over many cells, so that the name outlives a deleted row. */
+const keyNames = ({ key, name }: Sheet) =>
+  key === undefined
+    ? []
+    : [{ name: keyName(key), range: rangeText({ sheet: name, top: 1, left: 1, bottom: 200, right: 26 }) }];
+
 /**
  * A workbook as an .xlsx file. Formulas of ours stand in Excel's stored form with the values that they show, so that a
  * program without our functions shows the numbers. It names no author, no place and no time.
@@ -35,7 +42,11 @@ export async function writeBook(book: Calculated, { title, recalculate = false }
   const bytes = await writeXlsx({
     sheets: [...sheets, ...writtenLists(lists)],
     properties: { title: toFileText(title) },
-    namedRanges: [...workbook.sheets.flatMap(printNames), ...workbook.names.flatMap(fileName)],
+    namedRanges: [
+      ...workbook.sheets.flatMap(printNames),
+      ...workbook.names.flatMap(fileName),
+      ...workbook.sheets.flatMap(keyNames),
+    ],
     defaultFont: { name: FONT, size: SIZE },
   });
   return finished(bytes, recalculate);

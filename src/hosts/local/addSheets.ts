@@ -1,16 +1,17 @@
 import { budgetBook } from "../../sheets/book/budgetBook";
+import { takenIn } from "../../sheets/book/parts/taken";
 import type { SheetOrder } from "../../sheets/book/order";
 import type { Workbook } from "../../sheets/workbook";
 import type { AddOutcome, Watch } from "../host";
 import { appendSheets } from "./appendPlugin";
+import { calculatedOf } from "./calculated";
 import type { GridModel } from "./grid";
 import { gridData } from "./model";
 import { nextTurn } from "./nextTurn";
-import { takenIn } from "./taken";
 
 /** Adds the ordered sheets behind those that are there, in one step that one undo takes back. */
 export const addSheets = (model: GridModel, order: SheetOrder, watch: Watch): Promise<AddOutcome> =>
-  append(model, watch, () => budgetBook(order, takenIn(model)));
+  append(model, watch, () => budgetBook(order, takenIn(calculatedOf(model).workbook)));
 
 /** Appends a whole workbook; its sheets must not be called like those that are there. */
 export async function append(model: GridModel, watch: Watch, make: () => Workbook): Promise<AddOutcome> {

@@ -49,8 +49,8 @@ export function addAppendPlugin(): void {
       for (const [name, range] of Object.entries(data.namedRanges))
         dispatch("CREATE_NAMED_RANGE", { name, ranges: [rangeData(data.sheets[0]!.id, range)] });
       for (const sheet of data.sheets) fillSheet(sheet, data, dispatch, rangeData);
-      const { facts, papers } = data.kept;
-      dispatch(KEEP, { facts, papers });
+      const { facts, papers, keys } = data.kept;
+      dispatch(KEEP, { facts, papers, keys });
       dispatch("ACTIVATE_SHEET", {
         sheetIdFrom: this.getters.getActiveSheetId(),
         sheetIdTo: data.sheets[0]!.id,

@@ -23,7 +23,9 @@ export function calculatedSheet(model: GridModel, sheetId: string): Sheet {
   const print = printSetup(model, sheetId);
   const charts = sheetCharts(getters, sheetId);
   const tables = sheetTables(model, sheetId);
+  const key = keptGetters(model).getSheetKey(sheetId);
   return {
+    ...(key === undefined ? {} : { key }),
     name: getters.getSheetName(sheetId),
     columns: columnWidths(getters, sheetId),
     tallRows: tallRows(getters, sheetId),

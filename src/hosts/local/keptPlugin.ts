@@ -1,3 +1,4 @@
+import type { SheetKey } from "../../sheets/sheetKeys";
 import type { PrintSetup } from "../../sheets/workbook";
 import type { CellPosition, GridModel } from "./grid";
 
@@ -10,11 +11,12 @@ export interface Fact {
 
 export type Paper = Pick<PrintSetup, "paper" | "landscape" | "pagesHigh">;
 
-/** What a workbook has beside what the grid holds. Papers go by the sheet's id. */
+/** What a workbook has beside what the grid holds. Papers and keys go by the sheet's id. */
 export interface Kept {
   readonly title: string;
   readonly facts: readonly Fact[];
   readonly papers: Readonly<Record<string, Paper>>;
+  readonly keys: Readonly<Record<string, SheetKey>>;
 }
 
 interface PlacedFact extends Omit<Fact, "range"> {
@@ -36,12 +38,14 @@ export const KEEP = "KEEP_FACTS";
 interface KeepCommand {
   readonly facts: readonly Fact[];
   readonly papers: Readonly<Record<string, Paper>>;
+  readonly keys: Readonly<Record<string, SheetKey>>;
 }
 
 interface KeptGetters {
   getCellNote(position: CellPosition): string | undefined;
   getKeptFacts(): readonly PlacedFact[];
   getPaper(sheetId: string): Paper | undefined;
+  getSheetKey(sheetId: string): SheetKey | undefined;
   getBookTitle(): string;
 }
 
@@ -50,9 +54,10 @@ export const keptGetters = (model: GridModel): KeptGetters => model.getters as u
 /** Keeps beside the grid what it cannot hold itself: notes, names of tables, how sheets are printed, the book's title. */
 export function addKeptPlugin(): void {
   class KeptPlugin extends o_spreadsheet.CorePlugin {
-    static override getters = ["getCellNote", "getKeptFacts", "getPaper", "getBookTitle"];
+    static override getters = ["getCellNote", "getKeptFacts", "getPaper", "getSheetKey", "getBookTitle"];
     facts: readonly PlacedFact[] = [];
     papers: Readonly<Record<string, Paper>> = {};
+    keys: Readonly<Record<string, SheetKey>> = {};
     title = "";
 
     override adaptRanges({ applyChange }: RangeChanges): void {
@@ -66,8 +71,12 @@ export function addKeptPlugin(): void {
 
     override handle(command: { readonly type: string }): void {
       if (command.type === KEEP) {
-        const { facts, papers } = command as unknown as KeepCommand;
-        this.change({ facts: [...this.facts, ...facts.map(this.placed)], papers: { ...this.papers, ...papers } });
+        const { facts, papers, keys } = command as unknown as KeepCommand;
+        this.change({
+          facts: [...this.facts, ...facts.map(this.placed)],
+          papers: { ...this.papers, ...papers },
+          keys: { ...this.keys, ...keys },
+        });
       } else if (command.type === "DUPLICATE_SHEET") {
         const { sheetId, sheetIdTo } = command as unknown as { sheetId: string; sheetIdTo: string };
         const copied = this.facts.filter(({ range, kind }) => range.sheetId === sheetId && kind !== "table name");
@@ -94,11 +103,13 @@ export function addKeptPlugin(): void {
 
     getKeptFacts = (): readonly PlacedFact[] => this.facts;
     getPaper = (sheetId: string): Paper | undefined => this.papers[sheetId];
+    getSheetKey = (sheetId: string): SheetKey | undefined => this.keys[sheetId];
     getBookTitle = (): string => this.title;
 
     override import(data: GridData): void {
       this.title = data.kept?.title ?? "";
       this.papers = data.kept?.papers ?? {};
+      this.keys = data.kept?.keys ?? {};
       this.facts = (data.kept?.facts ?? []).map(this.placed);
     }
 
@@ -106,6 +117,7 @@ export function addKeptPlugin(): void {
       data.kept = {
         title: this.title,
         papers: this.papers,
+        keys: this.keys,
         facts: this.facts.map((fact) => ({ ...fact, range: this.getters.getRangeString(fact.range, "") })),
       };
     }
@@ -115,7 +127,7 @@ export function addKeptPlugin(): void {
       range: this.getters.getRangeFromSheetXC(this.getters.getSheetIds()[0], fact.range),
     });
 
-    private change(changes: Partial<Pick<KeptPlugin, "facts" | "papers">>): void {
+    private change(changes: Partial<Pick<KeptPlugin, "facts" | "papers" | "keys">>): void {
       const history = this.history as unknown as { update: (key: string, value: unknown) => void };
       for (const [key, value] of Object.entries(changes)) history.update(key, value);
     }

@@ -98,6 +98,9 @@ export function gridData(described: Workbook, idOf = (index: number): string => 
       papers: Object.fromEntries(
         workbook.sheets.flatMap(({ print }, index) => (print === undefined ? [] : [[idOf(index), paperOf(print)]])),
       ),
+      keys: Object.fromEntries(
+        workbook.sheets.flatMap(({ key }, index) => (key === undefined ? [] : [[idOf(index), key]])),
+      ),
     },
   };
 }

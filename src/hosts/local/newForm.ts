@@ -1,8 +1,8 @@
 import type { UnitSystem } from "../../reference/quantities";
 import { budgetBook } from "../../sheets/book/budgetBook";
-import { sheetKeys } from "../../sheets/book/frame";
 import type { SheetOrder } from "../../sheets/book/order";
 import type { Workbook } from "../../sheets/workbook";
+import { sheetKeys } from "../../sheets/sheetKeys";
 
 /** The form under the top line in which a new budget is asked for. Escape and Cancel close it. */
 export function newForm(form: HTMLFormElement, opener: HTMLButtonElement, make: (workbook: Workbook) => void): void {

@@ -8,11 +8,11 @@ import { emptyFan, exampleFan } from "./fan/fanContents";
 import { fanSheet } from "./fan/fanSheet";
 import { emptyFlow, exampleFlow } from "./flow/flowContents";
 import { flowSheet } from "./flow/flowSheet";
-import { cellNames, type Frame, type SheetKey } from "./frame";
+import { cellNames, type Frame } from "./frame";
 import { emptyLeaks, exampleLeaks, leaksSheet } from "./leaks/leaksSheet";
 import type { SheetOrder } from "./order";
 import { frameOf } from "./parts/frameOf";
-import { plan, type Taken } from "./parts/plan";
+import { plan } from "./parts/plan";
 import { emptyReadings, exampleReadings, readingsSheet } from "./readings/readingsSheet";
 import { emptyRuns, exampleRuns } from "./runs/runsContents";
 import { runsSheet } from "./runs/runsSheet";
@@ -22,6 +22,8 @@ import { startSheet } from "./start/startSheet";
 import { emptySummary, exampleSummary } from "./summary/summaryContents";
 import { summarySheet } from "./summary/summarySheet";
 import { tablesSheet } from "./tables/tablesSheet";
+import type { SheetKey } from "../sheetKeys";
+import type { Taken } from "./parts/taken";
 
 /**
  * The sheets of a budget as an order asks for them, with those that they lean on, under names that nothing else has.
@@ -33,7 +35,7 @@ export function budgetBook(order: SheetOrder, taken: Taken): Workbook {
   const frame = frameOf(order.units, planned, taken);
   // an example goes with the example's ducts: beside ducts that are there already it would speak of others
   const example = order.contents === "example" && (planned.added.includes("runs") || !frame.has("runs"));
-  const sheets = planned.added.map((key) => sheetOf(key, frame, example ? "example" : "empty"));
+  const sheets = planned.added.map((key): Sheet => ({ key, ...sheetOf(key, frame, example ? "example" : "empty") }));
   const names = planned.added.includes("start")
     ? cellNames.map((key) => ({
         name: planned.names[key],

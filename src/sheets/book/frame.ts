@@ -1,39 +1,6 @@
 import type { UnitSystem } from "../../reference/quantities";
+import type { SheetKey } from "../sheetKeys";
 import type { Sheet } from "../workbook";
-
-/** The sheets of a budget, in their order. */
-export const sheetKeys = [
-  "start",
-  "runs",
-  "fan",
-  "budget",
-  "flow",
-  "leaks",
-  "readings",
-  "claims",
-  "summary",
-  "tables",
-  "cautions",
-  "about",
-] as const;
-
-export type SheetKey = (typeof sheetKeys)[number];
-
-/** What each sheet is called where no other sheet has taken the name. */
-export const usualNames: Readonly<Record<SheetKey, string>> = {
-  start: "Start",
-  runs: "Runs",
-  fan: "Fan",
-  budget: "Budget",
-  flow: "Flow",
-  leaks: "Leaks",
-  readings: "Readings",
-  claims: "Claims",
-  summary: "Summary",
-  tables: "Tables",
-  cautions: "Cautions",
-  about: "About",
-};
 
 /** Names of single cells on the sheet Start, which formulas everywhere use. */
 export const cellNames = ["units", "density", "dust", "transport"] as const;

@@ -1,5 +1,5 @@
 import type { UnitSystem } from "../../reference/quantities";
-import type { SheetKey } from "./frame";
+import type { SheetKey } from "../sheetKeys";
 
 /** What a user asks for: which sheets, in which units, empty or filled with the invented example. */
 export interface SheetOrder {

@@ -1,4 +1,4 @@
-import type { SheetKey } from "../../sheets/book/frame";
+import type { SheetKey } from "../../sheets/sheetKeys";
 
 /** What each sheet is for, in a line. */
 export const sheetWords: Readonly<Record<SheetKey, string>> = {

@@ -1,8 +1,8 @@
 import type { SheetHost, Watch } from "../../hosts/host";
 import type { UnitSystem } from "../../reference/quantities";
-import { sheetKeys } from "../../sheets/book/frame";
 import { addedWords } from "../build/outcomeWords";
 import { runsIn } from "../check/runs";
+import { sheetKeys } from "../../sheets/sheetKeys";
 
 /** Leads to the budget that is open in these units, or adds the example where there is none; says what was done. */
 export async function openDemo(host: SheetHost | null, units: UnitSystem, watch: Watch): Promise<readonly string[]> {

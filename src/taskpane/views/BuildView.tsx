@@ -1,6 +1,5 @@
 import { Button, Checkbox, Radio, RadioGroup, makeStyles, tokens } from "@fluentui/react-components";
 import { useState, type ReactElement } from "react";
-import { sheetKeys, usualNames, type SheetKey } from "../../sheets/book/frame";
 import { Choice } from "../build/Choice";
 import { addedWords } from "../build/outcomeWords";
 import { sheetWords, usualChoice } from "../build/sheetWords";
@@ -11,6 +10,7 @@ import { NO_SHEET } from "../hostUse/words";
 import { Heading } from "./Heading";
 import { ShortCautions } from "./ShortCautions";
 import type { UnitsProps, ViewProps } from "./viewProps";
+import { type SheetKey, sheetKeys, usualNames } from "../../sheets/sheetKeys";
 
 const useStyles = makeStyles({
   name: { fontWeight: tokens.fontWeightSemibold },

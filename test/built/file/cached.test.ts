@@ -10,9 +10,9 @@ import { placesIn } from "../../../src/sheets/rectangle";
 import { writeBook } from "../../../src/hosts/file/writeBook";
 import { cellAddress, placeOf } from "../../../src/sheets/address";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
-import { sheetKeys } from "../../../src/sheets/book/frame";
 import { singleCellsSheet } from "../../../src/sheets/demo/singleCellsSheet";
 import { HostError, loadBundle, readMetadata } from "../loadBundle";
+import { sheetKeys } from "../../../src/sheets/sheetKeys";
 
 interface Call {
   readonly sheet: string;

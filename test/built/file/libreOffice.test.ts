@@ -3,11 +3,11 @@ import { calculate } from "../../../scripts/calculate";
 import { readBook } from "../../../src/hosts/file/readBook";
 import { writeBook } from "../../../src/hosts/file/writeBook";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
-import { sheetKeys } from "../../../src/sheets/book/frame";
 import type { Calculated } from "../../../src/sheets/calculated";
 import { singleCellsSheet } from "../../../src/sheets/demo/singleCellsSheet";
 import type { Sheet, SheetCell } from "../../../src/sheets/workbook";
 import { hasLibreOffice, type Office, openOffice } from "../../support/libreOffice";
+import { sheetKeys } from "../../../src/sheets/sheetKeys";
 
 const CSV_OF_ALL_SHEETS = "Text - txt - csv (StarCalc):44,34,76,1,,0,false,true,false,false,false,-1";
 

@@ -4,7 +4,7 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "no
 import os from "node:os";
 import path from "node:path";
 import { openBudget } from "../../../src/hosts/file/readBook";
-import { sheetKeys, usualNames } from "../../../src/sheets/book/frame";
+import { sheetKeys, usualNames } from "../../../src/sheets/sheetKeys";
 
 const root = path.resolve(__dirname, "../../..");
 const folder = mkdtempSync(path.join(os.tmpdir(), "sheet-"));

@@ -6,14 +6,14 @@ import { referencesOf } from "../../../src/share/fixed/reach";
 import { revive } from "../../../src/share/revive/revive";
 import { cellAddress } from "../../../src/sheets/address";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
-import { sheetKeys } from "../../../src/sheets/book/frame";
-import { RUNS_FIRST, runCell } from "../../../src/sheets/book/layout";
+import { runCell, RUNS_FIRST } from "../../../src/sheets/book/layout";
 import type { Calculated } from "../../../src/sheets/calculated";
 import type { CellValue, SheetCell, Workbook } from "../../../src/sheets/workbook";
 import { sameShown } from "../../share/sampleBooks";
 import type { EngineValues } from "../../support/engine";
 import { hardRecalculation } from "../../support/hardRecalculation";
 import { hasLibreOffice } from "../../support/libreOffice";
+import { sheetKeys } from "../../../src/sheets/sheetKeys";
 
 const ORDER = { kind: "formulas", date: "2026-11-25", version: "0.2.0" } as const;
 jest.setTimeout(600_000);

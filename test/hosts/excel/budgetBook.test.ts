@@ -1,11 +1,11 @@
 import { excelHost } from "../../../src/hosts/excel/excelHost";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
-import { type SheetKey, sheetKeys } from "../../../src/sheets/book/frame";
 import { demo } from "../../../src/sheets/demo";
 import { addNewSheets } from "../../../src/hosts/excel/addNewSheets";
 import type { Workbook } from "../../../src/sheets/workbook";
 import { record, type Recorder } from "../../support/excelRecorder/recorder";
 import { watching } from "./watch";
+import { type SheetKey, sheetKeys } from "../../../src/sheets/sheetKeys";
 
 jest.setTimeout(30_000); // whole budgets are written; on a busy machine that takes its time
 
@@ -69,6 +69,26 @@ describe("addSheets", () => {
     const outcome = await excelHost().addSheets(order(["readings"]), watching().watch);
     expect(outcome).toEqual({ added: true, sheets: ["Readings"] });
     expect(excel.book.sheets).toHaveLength(before.length + 1);
+  });
+
+  test("a workbook that came from a file of ours says by hidden names which sheets are a budget's own", async () => {
+    const excel = record();
+    for (const [key, name] of [
+      ["start", "Begin here"],
+      ["runs", "My ducts"],
+    ] as const) {
+      excel.fill(name, "A1", [["words"]]);
+      excel.book.names.push({ name: `ductledger.sheet.${key}`, formula: `='${name}'!$A$1:$Z$200`, visible: false });
+    }
+    const outcome = await excelHost().addSheets(order(["readings"]), watching().watch);
+    expect(outcome).toEqual({ added: true, sheets: ["Readings"] });
+    const keys = (await excelHost().readBook()).workbook.sheets.map(({ name, key }) => [name, key]);
+    expect(keys).toEqual([
+      ["Sheet1", undefined],
+      ["Begin here", "start"],
+      ["My ducts", "runs"],
+      ["Readings", "readings"],
+    ]);
   });
 
   test("takes every sheet of the demo", async () => {

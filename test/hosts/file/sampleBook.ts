@@ -41,6 +41,7 @@ const sheets: readonly Sheet[] = [
       { at: "B7", value: "SI", style: "input" },
     ],
     {
+      key: "runs",
       columns: [12, 18.5, 9, 9],
       tallRows: [{ row: 3, lines: 2 }],
       frozen: { rows: 3, columns: 1 },

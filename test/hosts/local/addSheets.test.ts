@@ -5,6 +5,7 @@ import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import type { SheetCell, Workbook } from "../../../src/sheets/workbook";
 import { bookOf, gridOf, place, setUpGrid, sheetOf, step } from "./gridOfOurs";
 
+jest.setTimeout(30_000); // whole budgets are computed; on a busy machine that takes its time
 beforeAll(setUpGrid);
 
 const watch = (): Watch & { readonly heard: string[]; readonly cancel: AbortController } => {
@@ -146,5 +147,24 @@ describe("adding sheets", () => {
     const formulas = added.cells.flatMap((cell) => ("formula" in cell ? [cell.formula] : []));
     expect(formulas.some((formula) => formula.includes("Flow!"))).toBe(true);
     expect(formulas.filter((formula) => formula.includes("Fan 2"))).toEqual([]);
+  });
+
+  test("a sheet that the user gave another name is used all the same; one that was copied by hand is not", async () => {
+    const order = { units: "SI", sheets: ["start", "cautions"], contents: "empty" } as const;
+    const model = gridOf(budgetBook(order, { sheets: [], names: [] }));
+    const sheetId = model.getters.getSheetIdByName("Start")!;
+    model.dispatch("RENAME_SHEET", { sheetId, oldName: "Start", newName: "Begin here" });
+    model.dispatch("DUPLICATE_SHEET", { sheetId, sheetIdTo: "copy", sheetNameTo: "Start" });
+    const outcome = await addSheets(model, { units: "SI", sheets: ["readings"], contents: "empty" }, watch());
+    expect(outcome).toEqual({ added: true, sheets: ["Readings"] });
+    const { sheets } = calculatedOf(model).workbook;
+    expect(sheets.map(({ name, key }) => [name, key])).toEqual([
+      ["Begin here", "start"],
+      ["Start", undefined],
+      ["Cautions", "cautions"],
+      ["Readings", "readings"],
+    ]);
+    const formulas = sheets.at(-1)!.cells.flatMap((cell) => ("formula" in cell ? [cell.formula] : []));
+    expect(formulas.filter((formula) => /\bStart!/.test(formula))).toEqual([]);
   });
 });

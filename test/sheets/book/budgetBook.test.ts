@@ -1,8 +1,8 @@
 import { placeOf } from "../../../src/sheets/address";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
-import { type SheetKey, sheetKeys, usualNames } from "../../../src/sheets/book/frame";
-import type { Taken } from "../../../src/sheets/book/parts/plan";
 import type { Sheet, Workbook } from "../../../src/sheets/workbook";
+import { type SheetKey, sheetKeys, usualNames } from "../../../src/sheets/sheetKeys";
+import type { Taken } from "../../../src/sheets/book/parts/taken";
 
 const NOTHING: Taken = { sheets: [], names: [] };
 const orders = (["IP", "SI"] as const).flatMap((units) =>

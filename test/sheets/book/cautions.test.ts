@@ -1,7 +1,7 @@
 import { machines } from "../../../src/reference/machines";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
-import { type SheetKey, sheetKeys, usualNames } from "../../../src/sheets/book/frame";
 import { gridOfBook } from "../../support/gridOfBook";
+import { type SheetKey, sheetKeys, usualNames } from "../../../src/sheets/sheetKeys";
 
 const book = budgetBook({ units: "IP", sheets: sheetKeys, contents: "example" }, { sheets: [], names: [] });
 

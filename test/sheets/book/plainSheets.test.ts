@@ -5,9 +5,10 @@ import { sources } from "../../../src/reference/sources";
 import { columnLetters, placeOf } from "../../../src/sheets/address";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import { aboutSheet } from "../../../src/sheets/book/about/aboutSheet";
-import { usualNames, type Frame } from "../../../src/sheets/book/frame";
+import type { Frame } from "../../../src/sheets/book/frame";
 import { arrangedTables } from "../../../src/sheets/book/tables/arranged";
 import type { Sheet, SheetCell } from "../../../src/sheets/workbook";
+import { usualNames } from "../../../src/sheets/sheetKeys";
 
 const book = budgetBook(
   { units: "IP", sheets: ["tables", "cautions", "about"], contents: "empty" },

@@ -1,8 +1,8 @@
 /** What the sheets of a budget show, computed by the grid's library with our own functions. */
 import type { UnitSystem } from "../../../src/reference/quantities";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
-import { type SheetKey, sheetKeys } from "../../../src/sheets/book/frame";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
+import { type SheetKey, sheetKeys } from "../../../src/sheets/sheetKeys";
 
 jest.setTimeout(120_000); // twelve sheets in a grid; other tests may hold the machine
 

@@ -1,4 +1,5 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { KEY_NAMES } from "../../../sheets/sheetKeys";
 import { MARK } from "../xlsxText";
 import { looksTyped, mapTextCells, quotedStyles } from "./quotedTexts";
 import { roomyNotes } from "./noteShapes";
@@ -16,7 +17,7 @@ export function finished(bytes: Uint8Array, recalculate: boolean): Uint8Array {
     const part = parts.get(name);
     if (part !== undefined) parts.set(name, edit(part));
   };
-  change("xl/workbook.xml", (xml) => calculation(xml, recalculate));
+  change("xl/workbook.xml", (xml) => hiddenNames(calculation(xml, recalculate)));
   change("docProps/core.xml", (xml) => xml.replace(/<dcterms:modified[^>]*>[^<]*<\/dcterms:modified>/, ""));
   change("docProps/app.xml", (xml) => xml.replace(/<Application>[^<]*</, "<Application>Duct Ledger<"));
   const named = (pattern: RegExp): string[] => [...parts.keys()].filter((name) => pattern.test(name));
@@ -38,6 +39,10 @@ export function finished(bytes: Uint8Array, recalculate: boolean): Uint8Array {
  */
 const calculation = (xml: string, recalculate: boolean): string =>
   xml.replace(/<calcPr[^>]*\/>/, `<calcPr calcId="191029"${recalculate ? ' fullCalcOnLoad="1"' : ""}/>`);
+
+/** The names that say which sheet is which are nothing to choose from. */
+const hiddenNames = (xml: string): string =>
+  xml.replaceAll(`<definedName name="${KEY_NAMES}`, `<definedName hidden="1" name="${KEY_NAMES}`);
 
 /** A formula's error is written as text, and marked by us. */
 const errors = (xml: string): string =>

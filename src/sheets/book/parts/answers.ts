@@ -1,7 +1,7 @@
 import { type AnswerColumn, budgetColumns, solveColumns } from "../../../reference/answerColumns";
 import { placeOfColumn } from "../../../reference/columnsOfAnswers";
 import { columnLetters } from "../../address";
-import type { Frame, SheetKey } from "../frame";
+import type { Frame } from "../frame";
 import {
   BUDGET_COLUMN,
   BUDGET_HEADER,
@@ -13,6 +13,7 @@ import {
   FLOW_LAST,
   runsColumn,
 } from "../layout";
+import type { SheetKey } from "../../sheetKeys";
 
 /** The answer of a whole-table formula, as the sheets have it: where it stands, as formulas on its own sheet and on others read it. */
 export interface Answer {

@@ -1,8 +1,10 @@
 import type { UnitSystem } from "../../../reference/quantities";
 import { sheetPrefix } from "../../sheetPrefix";
-import { type Frame, type SheetKey, usualNames } from "../frame";
+import type { Frame } from "../frame";
 import { namedCells } from "../start/startLayout";
-import type { Plan, Taken } from "./plan";
+import type { Plan } from "./plan";
+import { type SheetKey, usualNames } from "../../sheetKeys";
+import type { Taken } from "./taken";
 
 /** What the sheets of a plan call one another. */
 export function frameOf(units: UnitSystem, planned: Plan, taken: Taken): Frame {

@@ -1,13 +1,7 @@
 import { freeNames } from "../../freeName";
-import { cellNames, type CellNameKey, type SheetKey, sheetKeys, usualNames } from "../frame";
-
-/** What a workbook has already. */
-export interface Taken {
-  readonly sheets: readonly string[];
-  readonly names: readonly string[];
-  readonly ours?: Partial<Record<SheetKey, string>>; // those of the sheets that are a budget's own
-  readonly ourNames?: Partial<Record<CellNameKey, string>>; // what its Start calls our cells
-}
+import { type CellNameKey, cellNames } from "../frame";
+import { type SheetKey, sheetKeys, usualNames } from "../../sheetKeys";
+import type { Taken } from "./taken";
 
 export interface Plan {
   readonly added: readonly SheetKey[]; // in the usual order

@@ -1,4 +1,4 @@
-import type { SheetKey } from "../frame";
+import type { SheetKey } from "../../sheetKeys";
 
 /** What to do, sheet by sheet, in the order in which one does it. */
 export const steps: readonly (readonly [SheetKey, string])[] = [
