@@ -107,6 +107,19 @@ describe("an order of some sheets", () => {
     expect(namesOf(order(["readings"], NOTHING))).toEqual(["Start", "Readings"]);
   });
 
+  test("says on Budget who tells which values are from memory, and names the sheet Tables only where there is one", () => {
+    const said = (keys: Parameters<typeof order>[0]): string =>
+      order(keys, NOTHING)
+        .sheets.find(({ name }) => name === "Budget")!
+        .cells.flatMap((cell) =>
+          "value" in cell && String(cell.value).includes("from memory") ? [String(cell.value)] : [],
+        )
+        .join();
+    expect(said(["budget"])).toMatch(/Check in the pane names those that it takes\.$/);
+    expect(said(["budget"])).not.toContain("Tables");
+    expect(said(["budget", "tables"])).toContain("the sheet Tables marks them");
+  });
+
   test("takes free names for sheets and cells, whatever their case, and every formula uses them", () => {
     const book = order(["budget"], { sheets: ["RUNS", "Runs 2", "Start"], names: ["Units", "units_2", "density"] });
     expect(namesOf(book)).toEqual(["Start 2", "Runs 3", "Budget"]);

@@ -33,7 +33,7 @@ export const budgetSheet: SheetOf<null> = (frame) => ({
   cells: [
     text("A1", "Budget: as asked for", "title"),
     text("C1", `What the runs carry and cost when every open hood gets what it asks for. Nothing to type here.`),
-    text("C2", `${code(frame)} fills the table; its row 2 is the first run.`, "note"),
+    text("C2", `${code(frame)} fills the table; its row 2 is the first run. ${howKnown(frame)}`, "note"),
     ...overview(frame),
     text(`A${BUDGET_HEADER}`, "Flags", "header", {
       note: `The warnings of column ${answerLetters(BUDGET_ANSWER, "note")} in a word each: settles, too fast, resize, leaks.`,
@@ -53,6 +53,12 @@ export const budgetSheet: SheetOf<null> = (frame) => ({
 
 const code = (frame: Frame): string =>
   `=DUCT.BUDGET(${runsTable(frame)},${frame.name("density")},${frame.name("units")})`;
+
+/** A number does not show that it rests on a memory, so the sheet says who does. */
+const howKnown = (frame: Frame): string => {
+  const marked = frame.has("tables") ? `the sheet ${frame.sheet("tables")} marks them, and ` : "";
+  return `Named values from memory and estimates count like any other: ${marked}Check in the pane names those that it takes.`;
+};
 
 function columnFormats(frame: Frame): (string | null)[] {
   return budgetColumns.map(({ quantity }) => (quantity === null ? null : formatOf(frame, quantity)));
