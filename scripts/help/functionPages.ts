@@ -1,8 +1,8 @@
-import { sources } from "../../src/reference/sources";
 import type { Answer, Matrix, Question } from "../../src/taskpane/functions/answering";
 import type { FunctionGuide, Task } from "../../src/functions/guide";
 import type { FunctionMetadata, FunctionsFile, ParameterMetadata } from "../../src/hosts/functionsFile";
 import { exampleCall, filledUp } from "../../src/taskpane/functions/exampleCall";
+import { sourceOfGuide } from "../../src/taskpane/functions/sourceOfGuide";
 import { functionFile } from "../../src/taskpane/help/files";
 import { formulaOf } from "../functionFiles";
 import { code, escaped, type HelpPage, list, paragraph, section, table } from "./html";
@@ -39,7 +39,7 @@ function functionPage(
       example(metadata, guide, answer),
       section("Limits", paragraph(guide.limits)),
       errors(metadata, guide, answer),
-      section("Source", paragraph(sourceText(guide))),
+      section("Source", paragraph(`${sourceOfGuide(guide)}.`)),
     ].join("\n"),
   };
 }
@@ -140,9 +140,3 @@ function errors(metadata: FunctionMetadata, guide: FunctionGuide, answer: (quest
 /** Values that most arguments refuse, of the kind that slips into a sheet. */
 const wrongValues = (right: Matrix | null | undefined): (string | number)[] =>
   typeof right?.[0]?.[0] === "number" || right === null || right === undefined ? [-1, "wide"] : ["nonsense"];
-
-function sourceText({ source }: FunctionGuide): string {
-  if (source === "geometry") return "Geometry.";
-  const { title, year } = sources[source];
-  return `${title}, ${year}.`;
-}

@@ -1,3 +1,4 @@
+import type { Basis } from "../reference/schema";
 import type { SourceId } from "../reference/sources";
 
 /**
@@ -6,7 +7,9 @@ import type { SourceId } from "../reference/sources";
  */
 export interface Guide {
   readonly maths: string; // as one types it
-  readonly source: SourceId | "geometry";
+  /** Where the formula comes from; "tables" for what only hands out rows, each of which names its own source. */
+  readonly source: SourceId | "geometry" | "tables";
+  readonly basis: Basis | ""; // how the formula's source is known, as a row of a table says it; "" where it has none
   readonly limits: string;
   readonly example: Example;
 }

@@ -31,6 +31,7 @@ export function airflow(
 export const guide: Guide = {
   maths: "Q = v A",
   source: "geometry",
+  basis: "",
   limits: "Takes a mean velocity. One reading in the middle is too high: use TRAVERSE.",
   example: { asks: "Airflow of 4000 fpm in a 4 in duct", args: ["4000", "4"] },
 };

@@ -21,6 +21,7 @@ export function area(diameter: unknown[][], height?: unknown[][], units?: unknow
 export const guide: Guide = {
   maths: "A = π d² / 4; a rectangle: A = w h",
   source: "geometry",
+  basis: "",
   limits: "Inside sizes. A meter must be given the area at its probe, not that of another duct.",
   example: { asks: "Cross-section of a 4 in duct", args: ["4"] },
 };

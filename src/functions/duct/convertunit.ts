@@ -18,8 +18,9 @@ export function convertunit(value: unknown[][], from: unknown[][], to: unknown[]
 }
 
 export const guide: Guide = {
-  maths: "value × unit / unit, by exact definitions",
+  maths: "value × unit / unit, by their definitions",
   source: "nistSp811",
+  basis: "second-hand",
   limits: "Units of one kind only. in.w.g. is the inch of water at 60 °F.",
   example: { asks: "1000 cfm in m³/h", args: ["1000", "cfm", "m³/h"] },
 };

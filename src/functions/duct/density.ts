@@ -36,6 +36,7 @@ export function density(
 export const guide: Guide = {
   maths: "Moist air as an ideal mixture, pressure by the standard atmosphere",
   source: "psychrolib",
+  basis: "read",
   limits: "Changes with the weather by a few per cent. Standard air, 0.075 lb/ft³, is taken where none is given.",
   example: { asks: "Air at 70 °F, 5000 ft above the sea", args: ["70", "5000"] },
 };

@@ -24,6 +24,7 @@ export function diameter(airflow: unknown[][], velocity: unknown[][], units?: un
 export const guide: Guide = {
   maths: "d = √(4 Q / (π v))",
   source: "geometry",
+  basis: "",
   limits: "An exact size that no shop sells: TRADESIZE takes it to a stock size.",
   example: { asks: "Duct in which 400 cfm flows at 4000 fpm", args: ["400", "4000"] },
 };

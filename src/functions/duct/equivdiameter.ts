@@ -20,6 +20,7 @@ export function equivdiameter(width: unknown[][], height: unknown[][], units?: u
 export const guide: Guide = {
   maths: "de = 1.30 (w h)^0.625 / (w + h)^0.25, the sides and de in one unit",
   source: "ashrae2009si",
+  basis: "from memory",
   limits: "Equal friction at equal airflow. For the velocity take the true area.",
   example: { asks: "Round duct with the friction of 12 by 8 in", args: ["12", "8"] },
 };

@@ -27,6 +27,7 @@ export function tradesize(diameter: unknown[][], rounding?: unknown[][], units?:
 export const guide: Guide = {
   maths: "The next size of the series: down, up or the nearest",
   source: "commonPractice",
+  basis: "common practice",
   limits: "Down is the default, since a duct that is too wide lets its dust settle. Not every stock has every size.",
   example: { asks: "Stock size below 4.28 in", args: ["4.28"] },
 };

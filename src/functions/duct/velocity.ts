@@ -29,6 +29,7 @@ export function velocity(
 export const guide: Guide = {
   maths: "v = Q / A",
   source: "geometry",
+  basis: "",
   limits: "The mean over the whole cross-section: in the middle of the duct the air is faster.",
   example: { asks: "Velocity of 350 cfm in a 4 in duct", args: ["350", "4"] },
 };

@@ -32,6 +32,7 @@ export function airpower(
 export const guide: Guide = {
   maths: "P = Q p / η",
   source: "solbergHeatPower",
+  basis: "second-hand",
   limits: "What the air takes; the wall socket gives more.",
   example: { asks: "Shaft power for 800 cfm at 5 in.w.g., half of it lost", args: ["800", "5", "0.5"] },
 };

@@ -24,6 +24,7 @@ export function fanlaw(
 export const guide: Guide = {
   maths: "Q ~ n D³, p ~ ρ n² D²",
   source: "cengel2006",
+  basis: "second-hand",
   limits: "The same fan only. The motor's power grows with the cube of the speed: mind its plate.",
   example: { asks: "The invented fan at 1.1 times its speed", args: [exampleCurve, "1.1"] },
 };

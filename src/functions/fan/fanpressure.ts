@@ -28,6 +28,7 @@ export function fanpressure(curve: unknown[][], airflow: unknown[][], units?: un
 export const guide: Guide = {
   maths: "A smooth line through the points of the curve that never overshoots them",
   source: "fritschCarlson1980",
+  basis: "from memory",
   limits: "Only within the curve. A maker's curve is for standard air and a straight inlet.",
   example: { asks: "An invented straight curve, at 500 cfm", args: [exampleCurve, "500"] },
 };

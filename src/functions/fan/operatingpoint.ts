@@ -64,6 +64,7 @@ function humpNote(crossings: readonly (number | string)[]): string {
 export const guide: Guide = {
   maths: "Where the curve meets p = p fixed + (p − p fixed) (Q / Q design)²",
   source: "abulencia2009",
+  basis: "second-hand",
   limits: "For a system without leaks or gates. SOLVE takes the whole table of runs.",
   example: { asks: "A system that asks for 2 in.w.g. at 1000 cfm", args: [exampleCurve, "1000", "2"] },
 };

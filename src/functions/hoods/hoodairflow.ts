@@ -35,7 +35,9 @@ export function hoodairflow(
 export const guide: Guide = {
   maths: "Q = A √(2 ps / (ρ (1 + K)))",
   source: "certificationExam",
-  limits: "Tap the static pressure about three diameters behind the hood, in a straight piece without leaks before it.",
+  basis: "read",
+  limits:
+    "Tap the static pressure about three diameters behind the hood, in a straight piece without leaks before it; the three are from memory.",
   example: { asks: "Airflow where such a hood reads 1.6 in.w.g.", args: ["1.6", "4", "0.6"] },
 };
 

@@ -35,6 +35,7 @@ export function hoodsuction(
 export const guide: Guide = {
   maths: "ps = (1 + K) ρ v² / 2",
   source: "certificationExam",
+  basis: "read",
   limits: "Says what the duct behind the hood feels, not whether the hood catches the dust.",
   example: { asks: "Suction behind a hood with K 0.6 at 4005 fpm (349.5 cfm) in 4 in", args: ["349.5", "4", "0.6"] },
 };

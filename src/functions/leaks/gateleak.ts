@@ -35,6 +35,7 @@ export function gateleak(
 export const guide: Guide = {
   maths: "LEAK through the gap of that condition, gap × length",
   source: "commonPractice",
+  basis: "common practice",
   limits: "An estimate: no measurement of slide gates was found published. Measure yours.",
   example: { asks: "An open 4 in gate whose blade slot is bare", args: ["open bare slot", "4", "3"] },
 };

@@ -37,9 +37,11 @@ export function leak(
 }
 
 export const guide: Guide = {
-  maths: "Q = C A √(2 p / ρ), C = 0.6 for a crack",
-  source: "iso5167",
-  limits: "The area of a crack is hard to know; a leak that was measured says more: LEAKAREA.",
+  maths: "Q = C A √(2 p / ρ), C = 0.6 unless given",
+  source: "commonPractice",
+  basis: "common practice",
+  limits:
+    "0.6 is a sharp-edged orifice plate's (ISO 5167-2: 0.60); that a crack has it too is common practice, no source. Its area is hard to know: LEAKAREA takes a measured leak.",
   example: { asks: "A hole of 1 in² at 3 in.w.g.", args: ["1", "3"] },
 };
 

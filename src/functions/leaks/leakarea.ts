@@ -40,7 +40,8 @@ export function leakarea(
 
 export const guide: Guide = {
   maths: "A = Q / (C √(2 p / ρ))",
-  source: "iso5167",
+  source: "commonPractice",
+  basis: "common practice",
   limits: "Read the suction while you measure, at the leak.",
   example: { asks: "The opening that passes 28.9 cfm at 3 in.w.g.", args: ["28.9", "3"] },
 };

@@ -33,6 +33,7 @@ export function leakat(
 export const guide: Guide = {
   maths: "Q₂ = Q₁ (p₂ / p₁)ⁿ, n = 0.5 for an opening, 0.65 for seams",
   source: "smacna1985",
+  basis: "second-hand",
   limits: "Holds while the opening stays the same: suction can open a flap or close a blade.",
   example: { asks: "30 cfm at 2 in.w.g., now at 4 in.w.g.", args: ["30", "2", "4"] },
 };

@@ -31,6 +31,7 @@ export function seamleak(
 export const guide: Guide = {
   maths: "Q = class × surface × p^0.65",
   source: "smacna1985",
+  basis: "second-hand",
   limits: "For whole ducts built to a class; a home-made joint has none.",
   example: { asks: "100 ft² of class 6 duct at 2 in.w.g.", args: ["6", "100", "2"] },
 };

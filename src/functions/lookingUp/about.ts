@@ -13,7 +13,8 @@ export function about(): unknown[][] {
 
 export const guide: Guide = {
   maths: "Version, definitions and dates as rows",
-  source: "commonPractice",
+  source: "tables",
+  basis: "",
   limits: "Says which version computed a sheet.",
   example: { asks: "This version", args: [] },
 };

@@ -15,7 +15,8 @@ export function cautions(topic?: unknown[][]): unknown[][] {
 
 export const guide: Guide = {
   maths: "The cautions as rows",
-  source: "commonPractice",
+  source: "tables",
+  basis: "",
   limits: "All of them stand in the view Cautions.",
   example: { asks: "What a number can't do", args: ["numbers"] },
 };

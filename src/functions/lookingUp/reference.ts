@@ -16,7 +16,8 @@ export function reference(table: unknown[][], key?: unknown[][], column?: unknow
 
 export const guide: Guide = {
   maths: "A table, a row or a value with its source beside it",
-  source: "commonPractice",
+  source: "tables",
+  basis: "",
   limits: "The view Tables shows the same rows with words around them.",
   example: { asks: "Roughness of galvanised steel", args: ["materials", "galvanised steel", "roughness (mm)"] },
 };

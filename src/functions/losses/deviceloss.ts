@@ -35,6 +35,7 @@ export function deviceloss(
 export const guide: Guide = {
   maths: "Δp = Δp rated (Q / Q rated)ⁿ, n = 2 for a separator, 1 for a filter",
   source: "commonPractice",
+  basis: "common practice",
   limits: "A filter's loss grows as it loads: clean and dirty are two ratings.",
   example: { asks: "A separator of 2 in.w.g. at 800 cfm, now at 600 cfm", args: ["600", "2", "800"] },
 };

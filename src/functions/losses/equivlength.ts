@@ -46,6 +46,7 @@ export function equivlength(
 export const guide: Guide = {
   maths: "L = K d / f",
   source: "ashrae2009si",
+  basis: "from memory",
   limits: "Holds for this airflow, size and wall only, so it is no constant of the fitting.",
   example: { asks: "Straight duct as costly as one such elbow", args: ["elbow 1.5", "400", "4"] },
 };

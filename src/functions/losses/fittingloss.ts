@@ -47,7 +47,8 @@ export function fittingloss(
 export const guide: Guide = {
   maths: "Δp = K ρ v² / 2, summed over the list",
   source: "ashrae2009si",
-  limits: "Two fittings close together lose more or less than their sum; no table says how much.",
+  basis: "read",
+  limits: "Two fittings close together lose more or less than their sum; none of our tables says how much.",
   example: { asks: "Two elbows with 400 cfm in 4 in", args: ["400", "4", "elbow 1.5 x2"] },
 };
 

@@ -35,7 +35,8 @@ export function friction(
 export const guide: Guide = {
   maths: "Δp / L = f ρ v² / (2 d), with f by Colebrook and White",
   source: "colebrook1939",
-  limits: "Straight round duct, clean. A wall that dust has coated is rougher than any table says.",
+  basis: "second-hand",
+  limits: "Straight round duct, clean: a wall that dust has coated is rougher than its row.",
   example: { asks: "Friction of 400 cfm in 4 in galvanised duct", args: ["400", "4"] },
 };
 

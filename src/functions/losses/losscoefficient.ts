@@ -33,7 +33,9 @@ export function losscoefficient(
 export const guide: Guide = {
   maths: "K from a printed table, straight lines between its points",
   source: "smacna4th",
-  limits: "Refuses what lies outside its table. Books differ: the view Tables shows each with its source.",
+  basis: "read",
+  limits:
+    "Refuses what lies outside its table. Books differ, and a K does not show how it is known: the view Tables and REFERENCE say it, Check names those from memory.",
   example: { asks: "K of an elbow bent to 1.5 diameters", args: ["elbow", "1.5"] },
 };
 

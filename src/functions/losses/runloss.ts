@@ -45,6 +45,7 @@ export function runloss(
 export const guide: Guide = {
   maths: "FRICTION × length",
   source: "ashrae2009si",
+  basis: "from memory",
   limits: "Without fittings; those are FITTINGLOSS.",
   example: { asks: "The same over 25 ft", args: ["400", "4", "25"] },
 };

@@ -21,6 +21,7 @@ export function velocitypressure(velocity: unknown[][], density?: unknown[][], u
 export const guide: Guide = {
   maths: "pv = ρ v² / 2",
   source: "ductLectureSlides",
+  basis: "read",
   limits: "Follows the density: at 5000 ft it is a sixth less.",
   example: { asks: "Velocity pressure at 4005 fpm", args: ["4005"] },
 };

@@ -46,6 +46,7 @@ export function airflowerror(
 export const guide: Guide = {
   maths: "δQ = Q √((δv / v)² + (2 δd / d)²), δv² = (percent × v)² + floor²",
   source: "doebelinMeasurement",
+  basis: "second-hand",
   limits: "Independent errors of the instrument and the tape. A badly chosen place is no part of it.",
   example: { asks: "4000 fpm in 4 in, meter 3 % and no floor, tape exact", args: ["4000", "4", "3", "0", "0"] },
 };

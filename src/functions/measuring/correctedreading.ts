@@ -26,6 +26,7 @@ export function correctedreading(reading: unknown[][], areaentered: unknown[][],
 export const guide: Guide = {
   maths: "Q = reading × true area / entered area",
   source: "commonPractice",
+  basis: "common practice",
   limits: "For meters that multiply by an area. A vane over a slot reads its own face.",
   example: { asks: "3500 cfm shown with 0.87 ft² entered for 0.087 ft²", args: ["3500", "0.87", "0.087"] },
 };

@@ -23,7 +23,8 @@ export function pitotvelocity(pressure: unknown[][], density?: unknown[][], unit
 export const guide: Guide = {
   maths: "v = √(2 pv / ρ)",
   source: "ductLectureSlides",
-  limits: "Below about 600 fpm the pressure is too small to read.",
+  basis: "read",
+  limits: "Below about 600 fpm the pressure is too small to read, a figure from memory.",
   example: { asks: "Velocity where the tube reads 1 in.w.g.", args: ["1"] },
 };
 

@@ -34,6 +34,7 @@ export function traverse(
 export const guide: Guide = {
   maths: "v = mean of the readings; of pressures: v = mean of √(2 pv / ρ)",
   source: "certificationExam",
+  basis: "read",
   limits: "Blanks and zeros are left out. A reading of a dead corner counts, so do not leave it out yourself.",
   example: { asks: "Mean of three velocities", args: [[[3900], [4100], [4000]]] },
 };

@@ -36,6 +36,7 @@ export function traversepoints(
 export const guide: Guide = {
   maths: "Printed fractions of the diameter",
   source: "instrumentManuals",
+  basis: "second-hand",
   limits: "In a straight piece, many diameters from bends. Two lines at right angles in a round duct.",
   example: { asks: "Six depths across an 8 in duct", args: ["8", "6"] },
 };

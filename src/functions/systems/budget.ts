@@ -20,7 +20,9 @@ export function budget(runs: unknown[][], density?: unknown[][], units?: unknown
 export const guide: Guide = {
   maths: "Airflows add up towards the fan; each run's losses at its airflow; the costliest path sets the pressure",
   source: "acgihMemory",
-  limits: "What hoods ask for, not what flows: a fan knows nothing of wishes. See SOLVE.",
+  basis: "from memory",
+  limits:
+    "What hoods ask for, not what flows: a fan knows nothing of wishes. See SOLVE. Values from memory count like any other: Check names them.",
   example: { asks: "What two hoods and a main ask of a fan", args: [exampleRuns] },
 };
 

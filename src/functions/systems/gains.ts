@@ -42,6 +42,7 @@ export function gains(
 export const guide: Guide = {
   maths: "SOLVE again with one change at a time",
   source: "todiniPilati1988",
+  basis: "from memory",
   limits: "One change at a time: two together do not give the sum.",
   example: { asks: "What would help the saw", args: [exampleRuns, exampleCurve, "saw"] },
 };

@@ -40,6 +40,7 @@ export function scenarios(
 export const guide: Guide = {
   maths: "SOLVE for each set of open gates",
   source: "todiniPilati1988",
+  basis: "from memory",
   limits: "Shut gates leak by what the table says of them.",
   example: { asks: "One gate open, then both", args: [exampleRuns, exampleCurve, exampleScenarios] },
 };

@@ -42,6 +42,7 @@ export function solve(
 export const guide: Guide = {
   maths: "Flows and suctions at which every junction and the fan agree, leaks included",
   source: "todiniPilati1988",
+  basis: "from memory",
   limits: "One fan, no loops. As good as its coefficients and the fan's curve.",
   example: { asks: "The same ducts on the invented fan", args: [exampleRuns, exampleCurve] },
 };

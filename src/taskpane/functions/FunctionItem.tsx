@@ -1,7 +1,6 @@
 import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { useId, useState, type ReactElement } from "react";
 import type { SheetHost } from "../../hosts/host";
-import { sources } from "../../reference/sources";
 import { functionFile } from "../help/files";
 import { HelpLink } from "../help/HelpLink";
 import { Chevron } from "../rows/Chevron";
@@ -9,6 +8,7 @@ import { useRowStyles } from "../rows/rowStyles";
 import { termWords } from "../rows/termWords";
 import { ExampleShown } from "./ExampleShown";
 import { FunctionForm } from "./FunctionForm";
+import { sourceOfGuide } from "./sourceOfGuide";
 import type { FunctionGuide } from "../../functions/guide";
 import type { FunctionMetadata, FunctionsFile } from "../../hosts/functionsFile";
 
@@ -40,7 +40,7 @@ export function FunctionItem({ guide, metadata, file, open, host, onToggle }: Fu
   const [form, setForm] = useState(false);
   const facts: readonly [string, string][] = [
     ["formula", guide.maths],
-    ["source", guide.source === "geometry" ? "Geometry" : sources[guide.source].title],
+    ["source", sourceOfGuide(guide)],
     ["limits", guide.limits],
   ];
   return (
