@@ -10,6 +10,7 @@ const { require: requireTypeScript } = require("tsx/cjs/api");
 const { finishMetadata } = requireTypeScript("./scripts/finishMetadata.ts", __filename);
 const { functionFiles } = requireTypeScript("./scripts/functionFiles.ts", __filename);
 const { BUILT_FOR } = requireTypeScript("./scripts/site/builtFor.ts", __filename);
+const { syntaxFault } = requireTypeScript("./scripts/syntax.ts", __filename);
 const vendorFiles = require("./src/hosts/local/vendorFiles.json");
 
 /** The generator cannot express all that functions.json needs; what is missing is added when it has written. */
@@ -31,11 +32,12 @@ class FinishMetadataPlugin {
 }
 
 /**
- * Makes a file small, then writes what is newer than ES2020 in words of ES2020, wherever it came from: scripts/syntax.ts says
- * why. In this order, since a class that was rewritten is no longer seen to be unused.
+ * Makes a file small, then, where it holds what is newer than ES2020, writes it in words of ES2020: scripts/syntax.ts says why.
+ * In this order, since a class that was rewritten is no longer seen to be unused.
  */
 async function minify(input, sourceMap) {
   const small = await TerserPlugin.swcMinify(input, sourceMap, { compress: { passes: 3 }, mangle: true }, false);
+  if (syntaxFault(small.code) === null) return small;
   const [filename] = Object.keys(input);
   const { code, map } = await swc.transform(small.code, {
     filename,
