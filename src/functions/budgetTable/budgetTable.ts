@@ -3,6 +3,7 @@ import { designPass, type RunBudget, type SystemBudget } from "../../core/networ
 import { buildNetwork } from "../../core/network/tree";
 import { budgetColumns } from "../../reference/answerColumns";
 import { OTHER_AIR } from "../../reference/noteLimits";
+import { sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import { answerRow, blankRow, headerRow, type Value } from "../answerRows";
 import { inUnit } from "../runsTable/inUnit";
@@ -64,10 +65,10 @@ const fanRow = (budget: SystemBudget, density: number, system: UnitSystem): Valu
   );
 
 function fanNote(budget: SystemBudget, density: number, system: UnitSystem): string {
-  if (budget.airflow === 0) return "no open hood asks for air";
-  const asked = `fan asked for: ${inUnit(budget.airflow, "airflow", system)} at ${inUnit(budget.staticPressure, "pressure", system)} fan static pressure`;
-  const standard = Math.abs(density / STANDARD_DENSITY - 1) < OTHER_AIR;
-  return standard
-    ? asked
-    : `${asked} in this air; on a curve for standard air look for ${inUnit((budget.staticPressure * STANDARD_DENSITY) / density, "pressure", system)}`;
+  if (budget.airflow === 0) return sayNote("noneAsks");
+  const pressure = (value: number): string => inUnit(value, "pressure", system);
+  const airflow = inUnit(budget.airflow, "airflow", system);
+  const asked = sayNote("fanAsked", { airflow, pressure: pressure(budget.staticPressure) });
+  if (Math.abs(density / STANDARD_DENSITY - 1) < OTHER_AIR) return asked;
+  return asked + sayNote("otherAir", { pressure: pressure((budget.staticPressure * STANDARD_DENSITY) / density) });
 }

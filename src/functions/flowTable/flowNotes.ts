@@ -1,4 +1,5 @@
 import { ENOUGH_AIR } from "../../reference/noteLimits";
+import { joinNotes, sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import { inUnit } from "../runsTable/inUnit";
 import { leakNotes, speedNotes } from "../runsTable/notes";
@@ -17,14 +18,14 @@ export interface RunFlow {
 /** What an owner needs to know of a run, in a few words. */
 export function flowNotes({ run, dust }: TableRun, flow: RunFlow, system: UnitSystem): string {
   if (run.side === "discharge") return "";
-  if (run.gate === "shut") return "gate shut: only its leak flows";
-  if (flow.beyondShut) return "a shut gate cuts it off";
-  if (!flow.fed) return flow.airflow > 0 ? "no open hood: only leaks flow" : "no open hood: nothing flows";
+  if (run.gate === "shut") return sayNote("gateShut");
+  if (flow.beyondShut) return sayNote("cutOff");
+  if (!flow.fed) return sayNote(flow.airflow > 0 ? "onlyLeaksFlow" : "nothingFlows");
   const notes = speedNotes(dust, flow.velocity, system);
   const atHood = flow.airflow - flow.leak;
   if (flow.end && atHood < ENOUGH_AIR * run.wantedAirflow) {
-    const share = Math.round((atHood / run.wantedAirflow) * 100);
-    notes.push(`the hood gets ${share} % of the ${inUnit(run.wantedAirflow, "airflow", system)} wanted`);
+    const percent = Math.round((atHood / run.wantedAirflow) * 100);
+    notes.push(sayNote("short", { percent, airflow: inUnit(run.wantedAirflow, "airflow", system) }));
   }
-  return [...notes, ...leakNotes(flow.leak, flow.airflow)].join("; ");
+  return joinNotes([...notes, ...leakNotes(flow.leak, flow.airflow)]);
 }

@@ -1,6 +1,7 @@
 import { velocityPressure } from "../../core/air/velocityPressure";
 import { runLoss } from "../../core/network/runLoss";
 import { solveColumns } from "../../reference/answerColumns";
+import { joinNotes, sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import { answerRow, blankRow, headerRow, type Value } from "../answerRows";
 import type { Matrix } from "../cells";
@@ -64,10 +65,9 @@ function fanRow({ solution }: SolvedTable, system: UnitSystem): Value[] {
 export const totalLeak = (leak: Float64Array): number => leak.reduce((sum, one) => sum + one, 0);
 
 function fanNote(solution: SolvedTable["solution"], leaks: number, system: UnitSystem): string {
-  if (solution.fanAirflow === 0) return "everything is shut: no air moves";
-  const share = Number(((leaks / solution.fanAirflow) * 100).toPrecision(3));
-  const lost = `${share} % of the air is lost to leaks`;
+  if (solution.fanAirflow === 0) return sayNote("allShut");
+  const lost = sayNote("lost", { percent: Number(((leaks / solution.fanAirflow) * 100).toPrecision(3)) });
   if (solution.crossings === 1) return lost;
-  const at = inUnit(solution.fanAirflow, "airflow", system);
-  return `${lost}; the curve has a hump: fan and system meet at ${solution.crossings} points, ${at} is the stable one`;
+  const airflow = inUnit(solution.fanAirflow, "airflow", system);
+  return joinNotes([lost, sayNote("hump", { count: solution.crossings, airflow })]);
 }

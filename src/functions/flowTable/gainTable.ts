@@ -2,6 +2,7 @@ import { DomainError, NoAnswerError } from "../../core/errors";
 import { plain, unknownName } from "../../core/naming/findNamed";
 import type { Network } from "../../core/network/network";
 import { gainColumns, type GainKey } from "../../reference/answerColumns";
+import { joinNotes, sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import { answerRow, headerRow, type Value } from "../answerRows";
 import { singleCell } from "../arguments";
@@ -34,7 +35,7 @@ export function gainTable(runs: Matrix, fan: Fan, hood: unknown, system: UnitSys
   const rows = gains.map(({ change, gained, velocity, note }) =>
     row({ run: change.entry.run.name, change: change.words, gained, newVelocity: velocity, note }),
   );
-  const nothing = row({ change: "no single change gains anything here" });
+  const nothing = row({ change: sayNote("nothingGains") });
   return [headerRow(gainColumns, system), ...(rows.length > 0 ? rows : [nothing])];
 }
 
@@ -125,5 +126,5 @@ function settlingNote(
     (entry, index) => index !== own && settles(entry, after[index]!) && !settles(entry, before[index]!),
   );
   const names = elsewhere.map(({ run }) => run.name).join(", ");
-  return [...here, ...(names === "" ? [] : [`dust would settle in: ${names}`])].join("; ");
+  return joinNotes([...here, ...(names === "" ? [] : [sayNote("settlesElsewhere", { runs: names })])]);
 }

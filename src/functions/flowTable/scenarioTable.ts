@@ -2,6 +2,7 @@ import { DomainError } from "../../core/errors";
 import { plain } from "../../core/naming/findNamed";
 import type { ScenarioKey } from "../../reference/answerColumns";
 import { scenarioColumnsFor } from "../../reference/columnsOfAnswers";
+import { sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import { blankRow, headerRow, inUnitOf, type Value } from "../answerRows";
 import { failureOf } from "../cellErrors";
@@ -65,7 +66,7 @@ function scenarioOf(scenario: Scenario, solved: SolvedTable, system: UnitSystem)
     fanPressure: () => fanPressure,
     lost: () => (fanAirflow === 0 ? 0 : (totalLeak(leak) / fanAirflow) * 100),
     slowest: () => slowestRun(solved, flows, system),
-    note: () => (crossings > 1 ? `the curve has a hump: ${crossings} points meet, this is the stable one` : ""),
+    note: () => (crossings > 1 ? sayNote("humpInShort", { count: crossings }) : ""),
   };
   return (key, hood) => of[key](hood ?? 0);
 }
@@ -79,9 +80,10 @@ function slowestRun({ table }: SolvedTable, flows: readonly RunFlow[], system: U
     const share = flow.velocity / dust.low;
     if (share >= least) return;
     least = share;
-    const settles =
-      share < 1 ? `dust settles: "${dust.key}" needs ${inUnit(dust.low, "velocity", system)}` : "fast enough";
-    slowest = `${run.name}: ${inUnit(flow.velocity, "velocity", system)}, ${settles}`;
+    const said = (velocity: number): string => inUnit(velocity, "velocity", system);
+    const settles = sayNote("settles", { dust: dust.key, velocity: said(dust.low) });
+    const meaning = share < 1 ? settles : sayNote("fastEnough");
+    slowest = sayNote("slowest", { run: run.name, velocity: said(flow.velocity), meaning });
   });
   return slowest;
 }

@@ -1,17 +1,19 @@
 import { LEAK_SHARE } from "../../reference/noteLimits";
+import { sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import type { TransportRow } from "../../reference/schema";
 import { inUnit } from "./inUnit";
 
 /** Whether the dust settles at this velocity [m/s], or the air is faster than it need be. */
 export function speedNotes(dust: TransportRow, velocity: number, system: UnitSystem): string[] {
-  if (velocity < dust.low) return [`dust settles: "${dust.key}" needs ${inUnit(dust.low, "velocity", system)}`];
+  if (velocity < dust.low)
+    return [sayNote("settles", { dust: dust.key, velocity: inUnit(dust.low, "velocity", system) })];
   if (dust.high !== null && velocity > dust.high) {
-    return [`too fast: over ${inUnit(dust.high, "velocity", system)} only costs pressure and wears the duct`];
+    return [sayNote("tooFast", { velocity: inUnit(dust.high, "velocity", system) })];
   }
   return [];
 }
 
 /** What share of a run's air its own leak carries, where that is much. */
 export const leakNotes = (leak: number, airflow: number): string[] =>
-  leak > LEAK_SHARE * airflow ? [`its leak carries ${Math.round((leak / airflow) * 100)} % of its air`] : [];
+  leak > LEAK_SHARE * airflow ? [sayNote("leaky", { percent: Math.round((leak / airflow) * 100) })] : [];

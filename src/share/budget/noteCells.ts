@@ -1,21 +1,23 @@
 import { STANDARD_DENSITY } from "../../core/air/constants";
 import { LEAK_SHARE, OTHER_AIR, RESIZE_RATIO } from "../../reference/noteLimits";
+import { BETWEEN_NOTES } from "../../reference/noteWords";
+import { type NoteKey, piecesOfNote } from "../../reference/notes";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
-import { numberText } from "../references";
+import { numberText, quotedText } from "../references";
 import type { Place } from "./inputCells";
 import { inWords, over } from "./words";
 import type { BudgetColumn } from "./blockNames";
 
-/** BUDGET's note of a run, word for word. Each part brings a "; " before it, and the first is cut off. */
+/** BUDGET's note of a run, word for word. Each part brings what stands between notes before it, and the first of these is cut off. */
 export function noteOf(place: Place, system: UnitSystem, row: number): string {
   const at = (column: BudgetColumn): string => place.cell(column, row);
   const input = (column: BudgetColumn): string => `INDEX(${place.all(column)},${place.cell("source", row)})`;
   const isWanted = `COUNTIF(${place.all("toKey")},${input("key")})>0`;
-  const inVain = `IF(${input("wanted")}>0,IF(${isWanted},"; the airflow typed here is not used: what joins it adds up",""),"")`;
-  const idle = `IF(OR(${input("hood")}>=0,${input("gate")}=1),"; no airflow is asked for here","; no open hood asks for air through it")`;
-  const still = `IF(${at("shut")}=1,"; gate shut: only its leak flows",IF(${at("cut")}=1,"; a shut gate cuts it off",IF(${at("asked")}=0,${idle},${carrying(place, system, row)})))`;
-  const discharge = `IF(${at("leakThere")}>0,"; a leak on the discharge side blows dust out and is not counted","")`;
-  return `IF(${at("sideThere")}=0,"",MID(${inVain}&IF(${at("sideThere")}=1,${still},${discharge}),3,999))`;
+  const inVain = `IF(${input("wanted")}>0,IF(${isWanted},${one("askedInVain")},""),"")`;
+  const idle = `IF(OR(${input("hood")}>=0,${input("gate")}=1),${one("asksForNone")},${one("noneAsksThroughIt")})`;
+  const still = `IF(${at("shut")}=1,${one("gateShut")},IF(${at("cut")}=1,${one("cutOff")},IF(${at("asked")}=0,${idle},${carrying(place, system, row)})))`;
+  const discharge = `IF(${at("leakThere")}>0,${one("blowsDustOut")},"")`;
+  return `IF(${at("sideThere")}=0,"",MID(${inVain}&IF(${at("sideThere")}=1,${still},${discharge}),${BETWEEN_NOTES.length + 1},999))`;
 }
 
 function carrying(place: Place, system: UnitSystem, row: number): string {
@@ -23,11 +25,14 @@ function carrying(place: Place, system: UnitSystem, row: number): string {
   const input = (column: BudgetColumn): string => `INDEX(${place.all(column)},${place.cell("source", row)})`;
   const unit = unitOf("velocity", system);
   const said = (column: BudgetColumn): string => inWords(`(${over(input(column), unit.factor)})`, unit.label);
-  const settles = `"; dust settles: "&CHAR(34)&${input("dustKey")}&CHAR(34)&" needs "&${said("dustLow")}`;
-  const fast = `"; too fast: over "&${said("dustHigh")}&" only costs pressure and wears the duct"`;
+  const percent = (share: string): string => `ROUND(${share}*100,0)`;
+  const settles = one("settles", { dust: input("dustKey"), velocity: said("dustLow") });
+  const fast = one("tooFast", { velocity: said("dustHigh") });
   const speed = `IF(${at("velocity")}<${input("dustLow")},${settles},IF(${input("dustHigh")}>0,IF(${at("velocity")}>${input("dustHigh")},${fast},""),""))`;
-  const resize = `IF(${at("ratio")}>${RESIZE_RATIO},"; resize: its path needs "&ROUND((1-1/${at("ratio")})*100,0)&" % less suction than the junction has","")`;
-  const leak = `IF(${at("leak")}>${LEAK_SHARE}*${at("flow")},"; its leak carries "&ROUND(${at("leak")}/${at("flow")}*100,0)&" % of its air","")`;
+  const narrow = one("resize", { percent: percent(`(1-1/${at("ratio")})`) });
+  const resize = `IF(${at("ratio")}>${RESIZE_RATIO},${narrow},"")`;
+  const leaky = one("leaky", { percent: percent(`${at("leak")}/${at("flow")}`) });
+  const leak = `IF(${at("leak")}>${LEAK_SHARE}*${at("flow")},${leaky},"")`;
   return `${speed}&${resize}&${leak}`;
 }
 
@@ -37,8 +42,30 @@ export function fanNote(place: Place, system: UnitSystem): string {
   const [airflow, pressure] = [unitOf("airflow", system), unitOf("pressure", system)];
   const asked = `(${scalar("fanSuction")}+${scalar("dischargeLoss")})`;
   const said = (value: string): string => inWords(`(${over(value, pressure.factor)})`, pressure.label);
-  const words = `"fan asked for: "&${inWords(`(${over(scalar("fanAirflow"), airflow.factor)})`, airflow.label)}&" at "&${said(asked)}&" fan static pressure"`;
+  const air = inWords(`(${over(scalar("fanAirflow"), airflow.factor)})`, airflow.label);
+  const words = noteFormula("fanAsked", { airflow: air, pressure: said(asked) });
   const standard = numberText(STANDARD_DENSITY);
-  const otherAir = `IF(ABS(${scalar("density")}/${standard}-1)<${OTHER_AIR},""," in this air; on a curve for standard air look for "&${said(`${asked}*${standard}/${scalar("density")}`)})`;
-  return `IF(${scalar("fanAirflow")}=0,"no open hood asks for air",${words}&${otherAir})`;
+  const thinner = noteFormula("otherAir", { pressure: said(`${asked}*${standard}/${scalar("density")}`) });
+  const otherAir = `IF(ABS(${scalar("density")}/${standard}-1)<${OTHER_AIR},"",${thinner})`;
+  return `IF(${scalar("fanAirflow")}=0,${noteFormula("noneAsks")},${words}&${otherAir})`;
 }
+
+/** A note as the text of a formula, its values as formulas; with what stands before it. */
+function noteFormula(key: NoteKey, values: Readonly<Record<string, string>> = {}, before = ""): string {
+  const pieces: string[] = [];
+  let words = before;
+  for (const piece of piecesOfNote(key)) {
+    if ("words" in piece) {
+      words += piece.words;
+      continue;
+    }
+    if (words !== "") pieces.push(quotedText(words));
+    pieces.push(values[piece.value]!);
+    words = "";
+  }
+  return [...pieces, ...(words === "" ? [] : [quotedText(words)])].join("&");
+}
+
+/** One note of a run behind those before it. */
+const one = (key: NoteKey, values: Readonly<Record<string, string>> = {}): string =>
+  noteFormula(key, values, BETWEEN_NOTES);

@@ -1,10 +1,12 @@
 import { type BudgetKey, budgetColumns } from "../../../reference/answerColumns";
+import type { MarkedNote } from "../../../reference/notes";
 import { columnLetters } from "../../address";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
 import { BUDGET_COLUMN, BUDGET_HEADER, BUDGET_LAST, runCell, runsColumn, runsTable, RUNS_HEADER } from "../layout";
 import { answerCell, answerColumn, answerLetters, BUDGET_ANSWER, fromAnswer, ofFan, onceRuns } from "../parts/answers";
+import { countOfNote, saysNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
 import { spillOf } from "../parts/spill";
 import { type Total, totals } from "../parts/totals";
@@ -13,6 +15,14 @@ import { formatOf, headingIn, SHARE, unitOnly } from "../parts/units";
 const FIRST = BUDGET_HEADER + 1;
 const BESIDE = columnLetters(BUDGET_COLUMN + budgetColumns.length); // right of the answer: what each open hood asks for
 const ASKED = `$${BESIDE}$${FIRST}:$${BESIDE}$${BUDGET_LAST}`;
+
+/** Notes that are warnings, in a word each. */
+const FLAGS: readonly (readonly [MarkedNote, string])[] = [
+  ["settles", SETTLES],
+  ["tooFast", "too fast"],
+  ["resize", "resize"],
+  ["leaky", "leaks"],
+];
 
 const WIDTHS: Readonly<Partial<Record<BudgetKey, number>>> = {
   run: 18,
@@ -36,14 +46,14 @@ export const budgetSheet: SheetOf<null> = (frame) => ({
     text("C2", `${code(frame)} fills the table; its row 2 is the first run. ${howKnown(frame)}`, "note"),
     ...overview(frame),
     text(`A${BUDGET_HEADER}`, "Flags", "header", {
-      note: `The warnings of column ${answerLetters(BUDGET_ANSWER, "note")} in a word each: settles, too fast, resize, leaks.`,
+      note: `The warnings of column ${answerLetters(BUDGET_ANSWER, "note")} in a word each: ${FLAGS.map(([, said]) => said).join(", ")}.`,
     }),
     ...spillOf(BUDGET_COLUMN, BUDGET_HEADER, BUDGET_LAST, columnFormats(frame), onceRuns(frame, code(frame).slice(1))),
     formula(`${BESIDE}${BUDGET_HEADER}`, headingIn(frame, "Asked at the hood", "airflow"), "numberHeader"),
     ...Array.from({ length: BUDGET_LAST - BUDGET_HEADER }, (_, index) => besideRow(frame, FIRST + index)).flat(),
   ],
   lists: [],
-  flags: ["settles", "too fast", "resize", "leaks"].map((containsText) => ({
+  flags: FLAGS.map(([, containsText]) => ({
     range: `A${FIRST}:A${BUDGET_LAST}`,
     containsText,
     style: "flag",
@@ -85,13 +95,7 @@ function besideRow(frame: Frame, row: number): SheetCell[] {
 
 /** The warnings of a long note in a word each, where they are seen without scrolling. */
 function flags(note: string): string {
-  const word = (search: string, said: string): string => `IF(ISNUMBER(SEARCH("${search}",${note})),"${said}","")`;
-  const words = [
-    word("dust settles", ", settles"),
-    word("too fast", ", too fast"),
-    word("resize", ", resize"),
-    word("leak carries", ", leaks"),
-  ];
+  const words = FLAGS.map(([key, said]) => `IF(${saysNote(key, note)},", ${said}","")`);
   return `=MID(${words.join("&")},3,40)`;
 }
 
@@ -105,7 +109,7 @@ function overview(frame: Frame): SheetCell[] {
     { label: "Air asked at open hoods", code: read(`SUM(${ASKED})`), format: airflow, unit: flow },
     { label: "Let in by leaks", code: read(`${fanAir}-SUM(${ASKED})`), format: airflow, unit: flow },
     { label: "Air at the fan", code: read(fanAir), format: airflow, unit: flow },
-    { label: "Runs whose dust settles", code: read(`COUNTIF(${notes},"*dust settles*")`), format: "0" },
+    { label: "Runs whose dust settles", code: read(countOfNote("settles", notes)), format: "0" },
   ];
   const right: Total[] = [
     {
@@ -121,7 +125,7 @@ function overview(frame: Frame): SheetCell[] {
       unit: unitOnly(frame, "pressure"),
     },
     { label: "Leaks, share of the air", code: read(`(${fanAir}-SUM(${ASKED}))/${fanAir}`), format: SHARE },
-    { label: "Paths to resize", code: read(`COUNTIF(${notes},"*resize*")`), format: "0" },
+    { label: "Paths to resize", code: read(countOfNote("resize", notes)), format: "0" },
   ];
   return [...totals("C4", 3, left), ...totals("H4", 3, right)];
 }

@@ -7,6 +7,7 @@ import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { FLOW_COLUMN, FLOW_HEADER, FLOW_LAST, OPEN_CELL, runCell, runsColumn } from "../layout";
 import { answerCell, FLOW_ANSWER, onceRunsAndCurve } from "../parts/answers";
+import { saysNote } from "../parts/notes";
 import { spillOf } from "../parts/spill";
 import { formatOf, headingIn, SHARE } from "../parts/units";
 import { solveCall } from "./flowCalls";
@@ -97,6 +98,6 @@ function hoodRow(frame: Frame, row: number): SheetCell[] {
       "unit",
     ),
     formula(at("open"), `=IF(OR(${onRuns("Gate")}="",${state}="shut"),"",${onRuns("Run")}&"; ")`, "unit"),
-    formula(at("settles"), `=IF(ISNUMBER(SEARCH("dust settles",${answer("note")})),${answer("run")}&"; ","")`, "unit"),
+    formula(at("settles"), `=IF(${saysNote("settles", answer("note"))},${answer("run")}&"; ","")`, "unit"),
   ];
 }

@@ -6,6 +6,7 @@ import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { runsColumn } from "../layout";
 import { onceRunsAndCurve } from "../parts/answers";
+import { saysNote, SETTLES } from "../parts/notes";
 import { spillOf } from "../parts/spill";
 import { formatOf, headingIn } from "../parts/units";
 import { scenariosCall } from "./flowCalls";
@@ -103,7 +104,7 @@ function inShort(frame: Frame, index: number): SheetCell[] {
   ) as [string, string];
   const read = (letter: string): string => `=IFERROR(IF(${name}="","",${headedLike(letter)}),"")`;
   return [
-    formula(`A${answer}`, `=IF(ISNUMBER(SEARCH("dust settles",${slowest})),"settles","")`),
+    formula(`A${answer}`, `=IF(${saysNote("settles", slowest)},"${SETTLES}","")`),
     formula(`B${at}`, `=IFERROR(IF(${headedLike("F")}="","",${name}&""),"")`),
     formula(`C${at}`, read("C"), "result", { format: formatOf(frame, "airflow") }),
     formula(`D${at}`, read("D"), "result", { format: formatOf(frame, "pressure") }),

@@ -1,10 +1,12 @@
 import type { SolveKey } from "../../../reference/answerColumns";
+import { type MarkedNote, markOf } from "../../../reference/notes";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
 import { FLOW_HEADER } from "../layout";
 import { answerColumn, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answers";
 import { cautionLine } from "../parts/cautionLine";
+import { countOfNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
@@ -36,9 +38,9 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => ({
   ],
   lists: [gateList, scenarioList],
   flags: [
-    { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: "dust settles", style: "flag" },
-    { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: "the hood gets", style: "flag" },
-    { range: `A${SCENARIOS + 1}:A${SCENARIOS_LAST}`, containsText: "settles", style: "flag" },
+    { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: markOf("settles"), style: "flag" },
+    { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: markOf("short"), style: "flag" },
+    { range: `A${SCENARIOS + 1}:A${SCENARIOS_LAST}`, containsText: SETTLES, style: "flag" },
   ],
   print: printing(frame, "landscape", 1),
 });
@@ -70,13 +72,13 @@ function introduction(frame: Frame, tryIt: string | null): SheetCell[] {
 function overview(frame: Frame): SheetCell[] {
   const read = (code: string): string => fromAnswer(FLOW_ANSWER, code);
   const fan = (key: SolveKey): string => ofFan(FLOW_ANSWER, key);
-  const noted = (words: string): string => read(`COUNTIF(${answerColumn(FLOW_ANSWER, "note")},"*${words}*")`);
+  const noted = (key: MarkedNote): string => read(countOfNote(key, answerColumn(FLOW_ANSWER, "note")));
   const airflow = { format: formatOf(frame, "airflow"), unit: unitOnly(frame, "airflow") };
   const left: Total[] = [
     { label: "Air into the open hoods", code: read(`SUM(${besideColumn("gets")})`), ...airflow },
     { label: "Wanted there", code: read(`SUM(${besideColumn("wants")})`), ...airflow },
     { label: "Air at the fan", code: read(fan("airflow")), ...airflow },
-    { label: "Hoods short of air", code: noted("the hood gets"), format: "0" },
+    { label: "Hoods short of air", code: noted("short"), format: "0" },
   ];
   const right: Total[] = [
     { label: "Leaks, added up", code: read(fan("leak")), ...airflow },
@@ -86,7 +88,7 @@ function overview(frame: Frame): SheetCell[] {
       format: SHARE,
     },
     { label: "Sealing all gives the hoods", code: read(`SUM(${besideColumn("gains")})`), ...airflow },
-    { label: "Runs whose dust settles", code: noted("dust settles"), format: "0" },
+    { label: "Runs whose dust settles", code: noted("settles"), format: "0" },
   ];
   return [...totals("B5", 1, left), ...totals("F5", 3, right), ...verdict(frame)];
 }

@@ -1,6 +1,5 @@
 import { solveColumns } from "../../../reference/answerColumns";
 import { placeOfColumn } from "../../../reference/columnsOfAnswers";
-import { leakColumns } from "../../../reference/columnsOfRuns";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
@@ -29,7 +28,7 @@ export function atHoods(frame: Frame): SheetCell[] {
     ),
     text(
       `A${HOODS - 2}`,
-      `Column F is what SOLVE gives as the airflow of the same table, its columns ${leakColumns.join(", ")} left blank.`,
+      "Column F is what SOLVE gives as the airflow of the same table with its columns of leaks left blank.",
       "note",
     ),
     text(`F${HOODS - 1}`, "With all mended", "numberHeader"),

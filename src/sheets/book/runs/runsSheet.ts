@@ -1,6 +1,7 @@
 import type { BudgetKey } from "../../../reference/answerColumns";
 import { shownColumns } from "../../../reference/columnsOfRuns";
 import { materials } from "../../../reference/materials";
+import type { MarkedNote } from "../../../reference/notes";
 import { unitOf } from "../../../reference/quantities";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
@@ -8,6 +9,7 @@ import type { WorkshopRun } from "../../demo/workshop";
 import type { Frame, SheetOf } from "../frame";
 import { BUDGET_HEADER, runCell, RUNS_FIRST, RUNS_HEADER, RUNS_LAST, runsColumnRange } from "../layout";
 import { answerCell, BUDGET_ANSWER, fromAnswer, ofFan } from "../parts/answers";
+import { saysNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
 import { totals } from "../parts/totals";
 import { formatOf, headingIn, rounded, unitOnly, unitWord } from "../parts/units";
@@ -27,7 +29,7 @@ export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
       "C2",
       tryIt ?? "Begin with the hoods, then the mains that they join, and end with the run that joins the fan.",
     ),
-    text("C3", "Column A says what each run does: settles means that dust will lie in that duct.", "note"),
+    text("C3", `Column A says what each run does: ${SETTLES} means that dust will lie in that duct.`, "note"),
     formula("C4", plasticPipe(frame), "total"),
     ...overview(frame),
     text(`A${RUNS_HEADER}`, "Check", "header"),
@@ -37,7 +39,7 @@ export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
     ).flat(),
   ],
   lists: runsLists(),
-  flags: [{ range: `A${RUNS_FIRST}:A${RUNS_LAST}`, containsText: "settles", style: "flag" }],
+  flags: [{ range: `A${RUNS_FIRST}:A${RUNS_LAST}`, containsText: SETTLES, style: "flag" }],
   print: printing(frame, "landscape", RUNS_HEADER),
 });
 
@@ -68,7 +70,7 @@ function overview(frame: Frame): SheetCell[] {
       },
       {
         label: "Runs whose dust settles",
-        code: read(`COUNTIF($A$${RUNS_FIRST}:$A$${RUNS_LAST},"settles*")`),
+        code: read(`COUNTIF($A$${RUNS_FIRST}:$A$${RUNS_LAST},"${SETTLES}*")`),
         format: "0",
       },
     ]),
@@ -101,14 +103,14 @@ function check(frame: Frame, row: number): string {
   const onBudget = BUDGET_HEADER + row - RUNS_HEADER;
   const budget = (key: BudgetKey): string => answerCell(BUDGET_ANSWER, key, onBudget, frame);
   const note = budget("note");
-  const says = (words: string): string => `ISNUMBER(SEARCH("${words}",${note}))`;
+  const says = (key: MarkedNote): string => saysNote(key, note);
   const velocity = `${rounded(frame, budget("velocity"), { IP: 0, SI: 1 })}&" "&${unitWord(frame, "velocity")}`;
-  const speed = `IF(${says("dust settles")},"settles: ",IF(${says("too fast")},"too fast: ","ok: "))&${velocity}`;
+  const speed = `IF(${says("settles")},"${SETTLES}: ",IF(${says("tooFast")},"too fast: ","ok: "))&${velocity}`;
   const state = [
     [`${runCell("Side", row)}="discharge"`, `"after the fan"`],
     [`${runCell("Gate", row)}="shut"`, `"gate shut"`],
-    [says("cuts it off"), `"beyond a shut gate"`],
-    [`LEFT(${note},3)="no "`, `"no air asked"`],
+    [says("cutOff"), `"beyond a shut gate"`],
+    [`OR(${says("asksForNone")},${says("noneAsksThroughIt")})`, `"no air asked"`],
   ].reduceRight((rest, [when, words]) => `IF(${when},${words},${rest})`, speed);
   const first = frame.ref("budget", `$B$${BUDGET_HEADER}`);
   return `=IF(${runCell("Run", row)}="","",IF(ISERROR(${first}),"see ${frame.sheet("budget")} B${BUDGET_HEADER}",IFERROR(${state},"")))`;

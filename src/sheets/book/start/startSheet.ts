@@ -2,6 +2,7 @@ import { transport } from "../../../reference/transport";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
+import { SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
 import { formatOf, unitOnly } from "../parts/units";
 import type { StartContents } from "./startContents";
@@ -109,7 +110,7 @@ function legendAndCautions(frame: Frame, at: number): SheetCell[] {
       `B${at + 2}`,
       "computed, or an explanation; a heading with a mark in its corner explains itself when selected",
     ),
-    text(`A${at + 3}`, "settles", "flag"),
+    text(`A${at + 3}`, SETTLES, "flag"),
     text(`B${at + 3}`, "look here: the words in the cell, or in the note beside it, say why"),
     text(`A${at + 5}`, "Before you trust it", "section"),
     text(`A${at + 6}`, `Computed figures are estimates; a reading in the duct decides.${more}`),

@@ -4,8 +4,9 @@ import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { besideColumn, runRows } from "../flow/flowLayout";
+import { saysNote } from "../parts/notes";
 import { formatOf, headingIn, SHARE } from "../parts/units";
-import { HOODS, MOST_HOODS } from "./summaryLayout";
+import { HOOD_FLAGS, HOODS, MOST_HOODS } from "./summaryLayout";
 
 /** Each open hood: what it gets, what it wants, and whether that is met. */
 export function summaryHoods(frame: Frame): SheetCell[] {
@@ -31,8 +32,8 @@ function hoodRow(frame: Frame, k: number, row: number): SheetCell[] {
   const flow = (key: SolveKey): string => nth(runRows(key));
   const filled = (code: string): string => `=IF($A${row}="","",${code})`;
   const airflow = { format: formatOf(frame, "airflow") };
-  const met = `IF($D${row}="","",IF($D${row}<${ENOUGH_AIR},"short of air","wanted is met"))`;
-  const settles = `IF(ISNUMBER(SEARCH("dust settles",${flow("note")})),"; dust settles","")`;
+  const met = `IF($D${row}="","",IF($D${row}<${ENOUGH_AIR},"${HOOD_FLAGS.short}","wanted is met"))`;
+  const settles = `IF(${saysNote("settles", flow("note"))},"; ${HOOD_FLAGS.settles}","")`;
   return [
     formula(`A${row}`, `=IFERROR(${flow("run")}&"","")`, "label"),
     formula(`B${row}`, filled(nth(besideColumn("gets"))), "result", airflow),

@@ -6,7 +6,7 @@ import { formatOf, rounded, unitOnly, unitWord } from "../parts/units";
 import { ALTITUDE_CELL, TEMPERATURE_CELL } from "../start/startLayout";
 import type { SummaryContents } from "./summaryContents";
 import { summaryHoods } from "./summaryHoods";
-import { ASSUMED, CAUTIONS, HOODS, MOST_HOODS } from "./summaryLayout";
+import { ASSUMED, CAUTIONS, HOOD_FLAGS, HOODS, MOST_HOODS } from "./summaryLayout";
 import { summarySystem } from "./summarySystem";
 
 const LAST = CAUTIONS + 5;
@@ -26,7 +26,7 @@ export const summarySheet: SheetOf<SummaryContents> = (frame, contents) => ({
     ...cautions(frame),
   ],
   lists: [],
-  flags: ["short of air", "dust settles"].map((containsText) => ({
+  flags: Object.values(HOOD_FLAGS).map((containsText) => ({
     range: `F${HOODS + 1}:F${HOODS + MOST_HOODS}`,
     containsText,
     style: "flag",

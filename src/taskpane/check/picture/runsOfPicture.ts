@@ -3,6 +3,7 @@ import { placeOfColumn } from "../../../reference/columnsOfAnswers";
 import { fromSI, toSI, unitOf } from "../../../reference/quantities";
 import type { Cell } from "../../functions/answering";
 import { type BookRuns, sameName } from "../runs";
+import { saysAny, STILL } from "../stillAir";
 
 /** A run as the tree draws it, fan first. Numbers are in the budget's units. */
 export interface PictureRun {
@@ -56,4 +57,4 @@ export function runsOfPicture(
   return picture;
 }
 
-const isIdle = (note: Cell | undefined): boolean => /gate shut|shut gate|no open hood/.test(String(note ?? ""));
+const isIdle = (note: Cell | undefined): boolean => saysAny(String(note ?? ""), STILL);

@@ -3,6 +3,7 @@ import { answersIn } from "../answers";
 import { practice, type Rule } from "../finding";
 import { inWords } from "../inWords";
 import { runsIn, sameName } from "../runs";
+import { saysAny } from "../stillAir";
 
 /** Hoods that get less than they ask for from the fan there is. */
 export const fanShort: Rule = (book) => {
@@ -15,7 +16,7 @@ export const fanShort: Rule = (book) => {
         const isJoined = runs.some((run) => sameName(run.to, row.run));
         if (wanted === 0 || isJoined || row.airflow === null || row.gate.toLowerCase() === "shut") return [];
         const gets = row.airflow - row.leak;
-        if (gets >= ENOUGH_AIR * wanted || /shut gate|gate shut/.test(row.note)) return [];
+        if (gets >= ENOUGH_AIR * wanted || saysAny(row.note, ["gateShut", "cutOff"])) return [];
         return [
           {
             rule: "The fan can't give it",

@@ -1,19 +1,20 @@
+import { type MarkedNote, notesIn } from "../../../reference/notes";
 import { answersIn } from "../answers";
 import type { Rule } from "../finding";
+import { STILL } from "../stillAir";
 
-// Said by rules of their own, or no fault at all.
-const ELSEWHERE = /^(dust settles|the hood gets|gate shut|a shut gate|no open hood)/;
+/** Said by rules of their own, or no fault at all. */
+const ELSEWHERE: readonly MarkedNote[] = ["settles", "short", ...STILL];
 
 /** What BUDGET and SOLVE note themselves, beyond what other rules say. */
 export const notes: Rule = (book) =>
   answersIn(book).flatMap(({ of, sheet, rows }) =>
     rows.flatMap((row) =>
-      row.note
-        .split("; ")
-        .filter((note) => note !== "" && !ELSEWHERE.test(note))
-        .map((note) => ({
+      notesIn(row.note)
+        .filter(({ key }) => key === null || !ELSEWHERE.includes(key))
+        .map(({ words }) => ({
           rule: "A note",
-          what: `${row.run}: ${note}.`,
+          what: `${row.run}: ${words}.`,
           why:
             of === "BUDGET"
               ? "Said of the budget, in which every hood gets what it asks for."

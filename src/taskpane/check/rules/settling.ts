@@ -4,6 +4,7 @@ import { answersIn } from "../answers";
 import type { Finding, Rule } from "../finding";
 import { inWords } from "../inWords";
 import { dustOfBook } from "../namedCells";
+import { saysAny, STILL } from "../stillAir";
 import { type BookRuns, runsIn, sameName } from "../runs";
 
 /** Air too slow to carry the dust on: in each answer; in a budget without one, by the airflow that its hoods ask for. */
@@ -20,7 +21,7 @@ export const settling: Rule = (book) => {
       const { dust, discharge } = dustOf(row.run);
       // A shut branch carries no dust, so slow air in it is no fault.
       if (discharge || row.velocity === null || row.velocity <= 0 || row.velocity >= dust.low) return [];
-      if (/gate shut|shut gate|no open hood/.test(row.note)) return [];
+      if (saysAny(row.note, STILL)) return [];
       const needs = `"${dust.key}" needs ${inWords(dust.low, "velocity", system)}`;
       const flows = of === "BUDGET" ? "would flow at" : "flows at";
       return [

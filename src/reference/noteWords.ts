@@ -1,0 +1,46 @@
+/**
+ * What the notes of whole-table functions say, by what they mean. {such} stands for a value, and {mark} for the words by
+ * which a reader in a sheet, in a copy or in Check knows the note again: nobody reads the rest. A mark stands in no other
+ * note of a run.
+ */
+export const noteWords = {
+  // of a run, by BUDGET and SOLVE
+  settles: { mark: "dust settles", words: '{mark}: "{dust}" needs {velocity}' },
+  tooFast: { mark: "too fast", words: "{mark}: over {velocity} only costs pressure and wears the duct" },
+  leaky: { mark: "leak carries", words: "its {mark} {percent} % of its air" },
+  gateShut: { mark: "gate shut", words: "{mark}: only its leak flows" },
+  cutOff: { mark: "a shut gate cuts it off", words: "{mark}" },
+  // of a run, by BUDGET
+  askedInVain: { mark: "the airflow typed here is not used", words: "{mark}: what joins it adds up" },
+  asksForNone: { mark: "no airflow is asked for here", words: "{mark}" },
+  noneAsksThroughIt: { mark: "no open hood asks for air through it", words: "{mark}" },
+  blowsDustOut: { mark: "a leak on the discharge side", words: "{mark} blows dust out and is not counted" },
+  resize: { mark: "resize", words: "{mark}: its path needs {percent} % less suction than the junction has" },
+  // of a run, by SOLVE
+  onlyLeaksFlow: { mark: "no open hood: only leaks flow", words: "{mark}" },
+  nothingFlows: { mark: "no open hood: nothing flows", words: "{mark}" },
+  short: { mark: "the hood gets", words: "{mark} {percent} % of the {airflow} wanted" },
+  // of the fan, by BUDGET
+  noneAsks: { words: "no open hood asks for air" },
+  fanAsked: { words: "fan asked for: {airflow} at {pressure} fan static pressure" },
+  otherAir: { words: " in this air; on a curve for standard air look for {pressure}" }, // behind what the fan is asked for
+  // of the fan, by SOLVE and SCENARIOS
+  allShut: { words: "everything is shut: no air moves" },
+  lost: { words: "{percent} % of the air is lost to leaks" },
+  hump: { words: "the curve has a hump: fan and system meet at {count} points, {airflow} is the stable one" },
+  humpInShort: { words: "the curve has a hump: {count} points meet, this is the stable one" },
+  // of the slowest run, by SCENARIOS: how fast its air is, and what that means
+  slowest: { words: "{run}: {velocity}, {meaning}" },
+  fastEnough: { words: "fast enough" },
+  // of a change, by GAINS
+  settlesElsewhere: { words: "dust would settle in: {runs}" },
+  nothingGains: { words: "no single change gains anything here" },
+} as const satisfies Readonly<Record<string, NoteWords>>;
+
+interface NoteWords {
+  readonly mark?: string;
+  readonly words: string;
+}
+
+/** What stands between two notes of a run. */
+export const BETWEEN_NOTES = "; ";
