@@ -1,6 +1,7 @@
 import { cellAddress, placeOf } from "../sheets/address";
 import type { Calculated, CellErrorValue } from "../sheets/calculated";
 import { filledAddresses } from "../sheets/rectangle";
+import { lookOfCell } from "../sheets/lookOfCell";
 import type { Sheet, SheetCell } from "../sheets/workbook";
 import { markFixed, withFixedNote } from "./marks";
 import type { TranslatedSheets } from "./translateSheets";
@@ -50,13 +51,7 @@ export function replacementsOf(translated: TranslatedSheets, book: Calculated, f
 const plainContent =
   (formula: string): Replacement =>
   (cell) => {
-    const { at, style, format, note } = cell;
-    const look = {
-      at,
-      ...(style && { style }),
-      ...(format !== undefined && { format }),
-      ...(note !== undefined && { note }),
-    };
+    const look = lookOfCell(cell);
     if (/^="(?:[^"]|"")+"$/.test(formula)) return { ...look, value: formula.slice(2, -1).replaceAll('""', '"') };
     if (/^=-?\d+(\.\d+)?$/.test(formula)) return { ...look, value: Number(formula.slice(1)) };
     return { ...look, formula };
@@ -64,13 +59,7 @@ const plainContent =
 
 /** What a cell showed, as a value. An error or an empty text needs a formula: typed, a file would not keep it. */
 function lastValue(cell: SheetCell, value: SheetCellValue): SheetCell {
-  const { at, style, format, note } = cell;
-  const look = {
-    at,
-    ...(style && { style }),
-    ...(format !== undefined && { format }),
-    ...(note !== undefined && { note }),
-  };
+  const look = lookOfCell(cell);
   if (value === "") return { ...look, formula: '=""' };
   return value !== null && typeof value === "object" ? { ...look, formula: "=NA()" } : { ...look, value };
 }

@@ -1,5 +1,6 @@
 import type { UnitSystem } from "../reference/quantities";
 import type { Calculated, Shown, ShownCell } from "../sheets/calculated";
+import { lookOfCell } from "../sheets/lookOfCell";
 import type { Sheet, SheetCell } from "../sheets/workbook";
 import { aboutCopy } from "./aboutCopy";
 import { filledAddresses } from "../sheets/rectangle";
@@ -42,14 +43,7 @@ function valuesOf(sheet: Sheet, shown: Shown): Sheet {
   const listed = new Set(sheet.cells.map(({ at }) => at));
   const cells = sheet.cells.map((cell): SheetCell => {
     if ("value" in cell && cell.value !== null) return cell;
-    const { at, style, format, note } = cell;
-    return {
-      at,
-      ...(style && { style }),
-      ...(format !== undefined && { format }),
-      ...(note !== undefined && { note }),
-      value: valueOf(there?.get(at)),
-    };
+    return { ...lookOfCell(cell), value: valueOf(there?.get(cell.at)) };
   });
   const spilled = sheet.cells.flatMap((cell) => {
     const fills = there?.get(cell.at)?.fills;

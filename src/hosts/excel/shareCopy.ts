@@ -1,6 +1,6 @@
+import { COPY_CANCELLED, copyOutcome, dayOf } from "../copyOutcome";
 import type { CopyKind, CopyOutcome, Watch } from "../host";
 import packageJson from "../../../package.json";
-import { sheetPrefix } from "../../sheets/sheetPrefix";
 import { base64 } from "./base64";
 import { sentenceOf } from "./faults";
 import { readBook } from "./readBook";
@@ -22,26 +22,16 @@ export async function shareCopy(kind: CopyKind, { progress, signal }: Watch): Pr
     const book = await readBook();
     step(1, "Translating the formulas");
     const { clubCopy } = await import("../../share/clubCopy");
-    const copy = clubCopy(book, { kind, date: today(new Date()), version: packageJson.version });
+    const copy = clubCopy(book, { kind, date: dayOf(new Date()), version: packageJson.version });
     step(2, "Writing the copy");
     const { writeBook } = await import("../file/writeBook");
     const bytes = await writeBook(copy.book, { title: copy.book.workbook.name, recalculate: kind === "formulas" });
     step(3, "Opening the copy");
     await Excel.createWorkbook(base64(bytes));
     progress(4, 4, "Done");
-    return {
-      made: true,
-      name: copy.book.workbook.name,
-      live: copy.live,
-      fixed: copy.fixed.length,
-      untranslated: copy.untranslated.map(({ sheet, at, why }) => `${sheetPrefix(sheet)}${at}: ${why}`),
-    };
+    return copyOutcome(copy.book.workbook.name, copy);
   } catch (fault) {
-    if (signal.aborted) return { made: false, why: "Cancelled: no copy was made." };
+    if (signal.aborted) return COPY_CANCELLED;
     return { made: false, why: `${sentenceOf(fault)} No copy was made.` };
   }
 }
-
-/** 2026-11-25, by the calendar of the place where this runs. */
-const today = (now: Date): string =>
-  [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");

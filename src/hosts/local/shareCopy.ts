@@ -1,7 +1,7 @@
 import packageJson from "../../../package.json";
 import { FileRefusal } from "../file/fileRefusal";
+import { COPY_CANCELLED, copyOutcome, dayOf } from "../copyOutcome";
 import type { AddOutcome, CopyKind, CopyOutcome, Watch } from "../host";
-import { sheetPrefix } from "../../sheets/sheetPrefix";
 import { calculatedOf } from "./calculated";
 import type { Desk } from "./desk";
 import { nextTurn } from "./nextTurn";
@@ -14,36 +14,24 @@ export async function shareCopy(desk: Desk, kind: CopyKind, watch: Watch): Promi
     await nextTurn();
     return watch.signal.aborted;
   };
-  if (await step(0, "Translating the formulas")) return CANCELLED;
+  if (await step(0, "Translating the formulas")) return COPY_CANCELLED;
   const { clubCopy } = await import("../../share/clubCopy");
-  const copy = clubCopy(calculatedOf(desk.model()), { kind, date: today(new Date()), version: packageJson.version });
-  if (await step(1, "Writing the file")) return CANCELLED;
+  const copy = clubCopy(calculatedOf(desk.model()), { kind, date: dayOf(new Date()), version: packageJson.version });
+  if (await step(1, "Writing the file")) return COPY_CANCELLED;
   const { writeBook } = await import("../file/writeBook");
   const { name: title } = copy.book.workbook;
   try {
     const bytes = await writeBook(copy.book, { title, recalculate: kind === "formulas" });
-    if (await step(2, "Handing it to the browser")) return CANCELLED;
+    if (await step(2, "Handing it to the browser")) return COPY_CANCELLED;
     const name = kind === "formulas" ? "club-copy.xlsx" : "values-copy.xlsx";
     desk.download(bytes, name);
     watch.progress(3, 3, "Done");
-    return {
-      made: true,
-      name,
-      live: copy.live,
-      fixed: copy.fixed.length,
-      untranslated: copy.untranslated.map(({ sheet, at, why }) => `${sheetPrefix(sheet)}${at}: ${why}`),
-    };
+    return copyOutcome(name, copy);
   } catch (error) {
     if (error instanceof FileRefusal) return { made: false, why: error.message };
     throw error;
   }
 }
-
-const CANCELLED: CopyOutcome = { made: false, why: "Cancelled: no copy was made." };
-
-/** 2026-11-25, by the calendar of the place where this runs. */
-const today = (now: Date): string =>
-  [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
 
 /** Opens the live budget that a club copy was made from, in place of the copy. */
 export async function reviveCopy(desk: Desk, watch: Watch): Promise<AddOutcome> {

@@ -1,5 +1,6 @@
 import type { ShownCell } from "../../sheets/calculated";
-import type { CellLook, ChoiceList, Sheet, SheetCell } from "../../sheets/workbook";
+import { lookOfCell } from "../../sheets/lookOfCell";
+import type { ChoiceList, Sheet, SheetCell } from "../../sheets/workbook";
 import { OLD_FLAG } from "../fixed/fixedCall";
 import { noteBefore, unmarked } from "../marks";
 import { sheetsIn } from "./sheetsIn";
@@ -19,7 +20,7 @@ export function revivedSheet(sheet: Sheet, recalled: readonly Recalled[], { gone
   const cells = sheet.cells.map((cell): SheetCell => {
     if (!filled.has(cell.at)) return left.has(cell.at) ? asItIs(cell, gone, shown) : withoutFixedNote(cell);
     const style = unmarked(cell.style);
-    const look = lookOf({ at: cell.at, format: cell.format, note: noteBefore(cell.note), style });
+    const look = lookOfCell({ at: cell.at, format: cell.format, note: noteBefore(cell.note), style });
     const formula = formulas.get(cell.at);
     return formula === undefined ? { ...look, value: null } : { ...look, formula };
   });
@@ -33,7 +34,7 @@ export function revivedSheet(sheet: Sheet, recalled: readonly Recalled[], { gone
 function asItIs(cell: SheetCell, gone: ReadonlySet<string>, shown: ReadonlyMap<string, ShownCell>): SheetCell {
   if (!("formula" in cell) || !sheetsIn(cell.formula).some((sheet) => gone.has(sheet.toLowerCase()))) return cell;
   const value = shown.get(cell.at)?.value ?? null;
-  const look = lookOf(cell);
+  const look = lookOfCell(cell);
   return value !== null && typeof value === "object" ? { ...look, formula: "=NA()" } : { ...look, value };
 }
 
@@ -47,15 +48,6 @@ const bothUnits = (list: ChoiceList): ChoiceList =>
 function withoutFixedNote(cell: SheetCell): SheetCell {
   const note = noteBefore(cell.note);
   if (note === cell.note) return cell;
-  const look = lookOf({ ...cell, note });
+  const look = lookOfCell({ ...cell, note });
   return "formula" in cell ? { ...look, formula: cell.formula } : { ...look, value: cell.value };
 }
-
-type MaybeLook = { readonly [Part in keyof CellLook]: CellLook[Part] | undefined } & { readonly at: string };
-
-const lookOf = ({ at, style, format, note }: MaybeLook): CellLook => ({
-  at,
-  ...(style && { style }),
-  ...(format !== undefined && { format }),
-  ...(note !== undefined && { note }),
-});
