@@ -1,19 +1,5 @@
 import { ochre } from "../../src/taskpane/ochre";
-
-// Relative luminance and contrast ratio as WCAG 2.2 (W3C, 2023) defines them; 4.5 for text is its criterion 1.4.3, 3 for
-// signs that are no text its 1.4.11.
-function luminance(colour: string): number {
-  const [r, g, b] = [1, 3, 5].map((at) => {
-    const channel = parseInt(colour.slice(at, at + 2), 16) / 255;
-    return channel <= 0.04045 ? channel / 12.92 : ((channel + 0.055) / 1.055) ** 2.4;
-  }) as [number, number, number];
-  return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-}
-
-function contrast(one: string, other: string): number {
-  const [dark, light] = [luminance(one), luminance(other)].sort((a, b) => a - b) as [number, number];
-  return (light + 0.05) / (dark + 0.05);
-}
+import { contrast, luminance } from "../support/contrast";
 
 // The grounds of the component library's light and dark themes.
 const LIGHT = "#ffffff";
