@@ -3,6 +3,7 @@ import fs from "node:fs";
 import type { FrameLocator, Page } from "playwright-core";
 import {
   type BuiltSite,
+  KEPT,
   keptSays,
   type LocalPage,
   numberOf,
@@ -85,7 +86,7 @@ test("a budget typed by keyboard says what was worked by hand, and survives a re
   await page.keyboard.press("Enter");
   await page.keyboard.press("ArrowRight"); // SI
   await page.keyboard.press("Enter");
-  await keptSays(page, /^Kept in this browser\.$/);
+  await keptSays(page, KEPT);
   await sheet(page, "Runs");
   for (const [from, cells] of RUNS) await column(page, from, cells);
   await sheet(page, "Fan");
@@ -101,7 +102,7 @@ test("a budget typed by keyboard says what was worked by hand, and survives a re
   expect(Math.abs(lathe! + jigsaw! - main!)).toBeLessThanOrEqual(1); // whole numbers are shown, and nothing leaks
   expect(fan).toBe(main);
 
-  await keptSays(page, /^Kept in this browser\.$/);
+  await keptSays(page, KEPT);
   await reload(page);
   expectByHand(await budget(page));
   expect(local.complaints).toEqual([]);

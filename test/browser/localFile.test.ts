@@ -1,10 +1,12 @@
 import fs from "node:fs";
 import type { Page } from "playwright-core";
 import { writeBook } from "../../src/hosts/file/writeBook";
+import { sheetOf } from "../support/sheetOf";
 import { fortyRuns, HOODS } from "../support/fortyRuns";
 import {
   type BuiltSite,
   goTo,
+  KEPT,
   keptSays,
   type LocalPage,
   openSheet,
@@ -54,7 +56,7 @@ describe("New", () => {
   test("makes an empty budget in SI with the keyboard alone, which is kept and is there after a reload", async () => {
     const { page } = local;
     await newBudget(page, "SI");
-    await keptSays(page, /^Kept in this browser\.$/);
+    await keptSays(page, KEPT);
     expect(await sheetNames(page)).toEqual(
       expect.arrayContaining(["Start", "Runs", "Fan", "Budget", "Flow", "Summary"]),
     );
@@ -63,10 +65,10 @@ describe("New", () => {
     expect(start).not.toContain("IP");
     await goTo(page, "A40");
     await typeInto(page, "A40", "my own line");
-    await keptSays(page, /^Kept in this browser\.$/);
+    await keptSays(page, KEPT);
     await reload(page);
     expect(await readOne(page, "A40")).toBe("my own line");
-    expect(await page.locator("#kept").innerText()).toBe("Kept in this browser.");
+    expect(await page.locator("#kept").innerText()).toMatch(KEPT);
     expect(local.complaints).toEqual([]);
     expect(local.outside).toEqual([]);
   });
@@ -86,7 +88,7 @@ describe("New", () => {
     expect(await readOne(page, "A40")).toBe("not in a file yet");
     await newBudget(page, "IP");
     await notice(page).getByRole("button", { name: "Replace it" }).click();
-    await keptSays(page, /^Kept in this browser\.$/);
+    await keptSays(page, KEPT);
     expect(await readOne(page, "A40")).toBe("");
   });
 });
@@ -106,11 +108,11 @@ describe("Save and Open", () => {
     const before = await shown();
     const { name, bytes } = await save(page);
     expect(name).toBe("example.xlsx");
-    await keptSays(page, /^Saved as example\.xlsx\. Kept in this browser\.$/);
+    await keptSays(page, /^Saved as example\.xlsx\. Kept in this browser, for /);
     await page.click("#forget"); // a file has it, so nothing is asked
     await keptSays(page, /^Forgotten\./);
     await choose(page, "mine.xlsx", bytes);
-    await keptSays(page, /^Kept in this browser\.$/);
+    await keptSays(page, KEPT);
     expect(await shown()).toEqual(before);
     await openSheet(page, "Start");
     expect(await readOne(page, "A40")).toBe("3");
@@ -146,7 +148,7 @@ describe("Save and Open", () => {
     const { page } = local;
     const bytes = await writeBook({ workbook: fortyRuns(), shown: new Map() }, { title: "forty runs" });
     await choose(page, "forty.xlsx", Buffer.from(bytes));
-    await keptSays(page, /^Kept in this browser\.$/);
+    await keptSays(page, KEPT);
     const headings = async (): Promise<string[]> => {
       await openSheet(page, "Flow");
       return (await read(page, "B66:CI66"))[0]!;
@@ -171,7 +173,7 @@ describe("Save and Open", () => {
     const { bytes } = await save(page);
     const name = (await sheetNames(page)).find((one) => one.startsWith("Sheet"))!;
     await choose(page, "texts.xlsx", bytes);
-    await page.waitForFunction(() => document.querySelector("#kept")?.textContent === "Kept in this browser.");
+    await keptSays(page, KEPT);
     await openSheet(page, name);
     expect((await read(page, `A1:A${texts.length}`)).flat()).toEqual(texts);
     expect(await page.title()).toBe("Duct Ledger");
@@ -183,7 +185,7 @@ describe("what the browser keeps", () => {
     const { page } = local;
     expect(await page.locator("#forget").isVisible()).toBe(false); // nothing is kept yet
     await typeInto(page, "A40", "forget me");
-    await keptSays(page, /^Kept in this browser\.$/);
+    await keptSays(page, KEPT);
     await page.click("#forget");
     expect(await focused(page)).toBe("Keep it");
     await page.keyboard.press("Shift+Tab");
@@ -199,7 +201,7 @@ describe("what the browser keeps", () => {
     const { page } = local;
     const other = await local.sameBrowser();
     await typeInto(page, "A40", "first tab");
-    await keptSays(page, /^Kept in this browser\.$/);
+    await keptSays(page, KEPT);
     await typeInto(other, "A41", "second tab");
     await notice(other).waitFor();
     expect(await notice(other).innerText()).toMatch(/^Another tab has changed or cleared the budget/);
@@ -209,7 +211,7 @@ describe("what the browser keeps", () => {
     await other.waitForFunction(() => document.querySelector<HTMLElement>("#kept")!.dataset.state === "kept");
     expect((await read(other, "A40:A41")).flat()).toEqual(["first tab", ""]);
     await typeInto(other, "A41", "second tab");
-    await keptSays(other, /^Kept in this browser\.$/);
+    await keptSays(other, KEPT);
     await typeInto(page, "A42", "first tab again");
     await notice(page).getByRole("button", { name: "Keep mine instead" }).click();
     await page.waitForFunction(() => document.querySelector<HTMLElement>("#kept")!.dataset.state === "kept");
@@ -228,11 +230,125 @@ describe("what the browser keeps", () => {
     await blocked.close();
   });
 
+  test("an entry survives a reload right after Enter, or the page asks before it goes", async () => {
+    const { page } = local;
+    await typeInto(page, "A40", "the last entry");
+    const asked = page.waitForEvent("dialog").then((dialog) => dialog.type());
+    const gone = page.waitForEvent("domcontentloaded").then(() => "gone");
+    await page.evaluate(() => location.reload()).catch(() => undefined); // it goes while it answers
+    const came = await Promise.race([asked, gone]);
+    if (came !== "gone") {
+      expect(came).toBe("beforeunload"); // and the page's helper has answered: stay
+      await keptSays(page, KEPT);
+      await reload(page);
+    } else await page.waitForSelector(".o-grid");
+    asked.catch(() => undefined);
+    gone.catch(() => undefined);
+    expect(await readOne(page, "A40")).toBe("the last entry");
+  });
+
+  test("leaving with an entry that could not be kept asks; with all kept, or all in a file, it does not", async () => {
+    const asksBeforeClosing = async ({ page, complaints }: LocalPage): Promise<boolean> => {
+      const closed = page.waitForEvent("close").then(() => false);
+      const asked = page.waitForEvent("dialog").then(() => true);
+      [closed, asked].forEach((one) => void one.catch(() => undefined));
+      await page.close({ runBeforeUnload: true });
+      const did = await Promise.race([closed, asked]);
+      expect(complaints).toEqual(did ? ["dialog: "] : []);
+      return did;
+    };
+    const block = (): void => {
+      Object.defineProperty(window, "indexedDB", { get: () => undefined });
+    };
+    const [blocked, saved] = [await site.open(undefined, block), await site.open(undefined, block)];
+    await typeInto(blocked.page, "A40", "in no store");
+    await keptSays(blocked.page, /^Not kept/);
+    expect(await asksBeforeClosing(blocked)).toBe(true);
+    await typeInto(saved.page, "A40", "in a file");
+    await save(saved.page);
+    expect(await asksBeforeClosing(saved)).toBe(false);
+    await typeInto(local.page, "A40", "in the store");
+    await keptSays(local.page, KEPT);
+    expect(await asksBeforeClosing(local)).toBe(false);
+    await Promise.all([blocked.close(), saved.close()]);
+  });
+
+  test("a reload opens the sheet that was open, and another budget begins at its first", async () => {
+    const { page } = local;
+    const active = (): Promise<string> => page.locator(".o-sheet.active .o-sheet-name").innerText();
+    await openSheet(page, "Flow");
+    await typeInto(page, "B61", "mine");
+    await keptSays(page, KEPT);
+    await reload(page);
+    expect(await active()).toBe("Flow");
+    await page.click("#new");
+    await page.getByRole("button", { name: "Make it" }).click();
+    await notice(page).getByRole("button", { name: "Replace it" }).click();
+    await keptSays(page, KEPT);
+    expect(await active()).toBe("Start");
+  });
+
+  test("a budget that version 1.0.0 kept comes along, and stays for other folders until it is forgotten there too", async () => {
+    const { page } = local;
+    const shared = (): Promise<unknown> =>
+      page.evaluate(
+        () =>
+          new Promise((found, failed) => {
+            const request = indexedDB.open("keyval-store");
+            request.onerror = () => failed(request.error!);
+            request.onsuccess = () => {
+              const got = request.result.transaction("keyval").objectStore("keyval").get("open-budget");
+              got.onsuccess = () => (request.result.close(), found(got.result?.file));
+            };
+          }),
+      );
+    // as that version wrote it
+    await page.evaluate(
+      (record) =>
+        new Promise<void>((written, failed) => {
+          const request = indexedDB.open("keyval-store");
+          request.onupgradeneeded = () => request.result.createObjectStore("keyval");
+          request.onsuccess = () => {
+            const put = request.result.transaction("keyval", "readwrite").objectStore("keyval");
+            put.put(record, "open-budget").onerror = () => failed(put.transaction.error!);
+            put.transaction.oncomplete = () => (request.result.close(), written());
+          };
+        }),
+      {
+        form: 1,
+        stamp: "of then",
+        file: "old.xlsx",
+        unsaved: true,
+        workbook: { name: "Old", names: [], sheets: [sheetOf("Before", [{ at: "A1", value: "of then" }])] },
+      },
+    );
+    await reload(page);
+    expect(await sheetNames(page)).toEqual(["Before"]);
+    await keptSays(page, KEPT);
+    await typeInto(page, "A2", "of now");
+    await keptSays(page, KEPT);
+    await reload(page);
+    expect((await read(page, "A1:A2")).flat()).toEqual(["of then", "of now"]);
+    await page.click("#forget");
+    await notice(page).getByRole("button", { name: "Forget it" }).click();
+    await notice(page).filter({ hasText: "another folder may still want it" }).waitFor();
+    await page.keyboard.press("Escape");
+    expect(await shared()).toBe("old.xlsx");
+    await reload(page);
+    expect(await sheetNames(page)).toContain("Runs"); // it did not come along again
+    await typeInto(page, "A40", "another");
+    await page.click("#forget");
+    await notice(page).getByRole("button", { name: "Forget it", exact: true }).click();
+    await notice(page).getByRole("button", { name: "Forget it there too" }).click();
+    await notice(page).waitFor({ state: "hidden" });
+    await expect(shared()).resolves.toBeUndefined();
+  });
+
   test("the first look at the example keeps nothing", async () => {
     const { page } = local;
     await goTo(page, "B6");
     await openSheet(page, "Flow");
-    await page.waitForTimeout(1000); // longer than the pause before keeping
+    expect(await page.locator("#kept").getAttribute("data-state")).toBe("none"); // an edit says at once that it is being kept
     expect(await page.evaluate(async () => (await indexedDB.databases()).length)).toBeLessThanOrEqual(1);
     expect(await page.locator("#kept").innerText()).toBe("What you change will be kept in this browser.");
     await reload(page);
@@ -243,7 +359,7 @@ describe("what the browser keeps", () => {
 test("axe finds nothing in the parts around the grid: the top line, the form for a new budget, the question, the foot", async () => {
   const { page } = local;
   await typeInto(page, "A40", "unsaved");
-  await keptSays(page, /^Kept in this browser\.$/);
+  await keptSays(page, KEPT);
   await page.click("#forget");
   await page.click("#new");
   await page.evaluate(fs.readFileSync(require.resolve("axe-core/axe.min.js"), "utf8"));

@@ -3,7 +3,7 @@ import type { Page } from "playwright-core";
 import { writeBook } from "../../src/hosts/file/writeBook";
 import type { SheetCell } from "../../src/sheets/workbook";
 import { sheetOf } from "../support/sheetOf";
-import { type BuiltSite, goTo, keptSays, type LocalPage, read, reload, sheetNames, startSite } from "./localPage";
+import { type BuiltSite, goTo, KEPT, keptSays, type LocalPage, read, reload, sheetNames, startSite } from "./localPage";
 
 jest.setTimeout(120_000);
 
@@ -49,7 +49,7 @@ const opened = async (): Promise<LocalPage> => {
   await local.page
     .locator("#chooser")
     .setInputFiles({ name: "links.xlsx", mimeType: "application/octet-stream", buffer: Buffer.from(bytes) });
-  await keptSays(local.page, /^Kept in this browser\.$/);
+  await keptSays(local.page, KEPT);
   expect(await sheetNames(local.page)).toEqual(["Links"]);
   return local;
 };

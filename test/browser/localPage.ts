@@ -81,6 +81,8 @@ export async function reload(page: Page): Promise<void> {
   await isReady(page);
 }
 
+export const KEPT = /^Kept in this browser, for 127\.0\.0\.1:\d+ only\.$/;
+
 /** Waits until the line that says where the budget is kept is settled and says this. */
 export async function keptSays(page: Page, words: RegExp): Promise<void> {
   await page.locator("#kept:not([data-state=waiting])", { hasText: words }).waitFor({ timeout: 20_000 });

@@ -3,6 +3,7 @@ import type { FrameLocator, Page } from "playwright-core";
 import {
   type BuiltSite,
   goTo,
+  KEPT,
   keptSays,
   type LocalPage,
   numberOf,
@@ -223,7 +224,7 @@ test("Share makes a club copy, which Open reads again and Revive turns back: the
   await page
     .locator("#chooser")
     .setInputFiles({ name: copy.name, mimeType: "application/octet-stream", buffer: copy.bytes });
-  await keptSays(page, /^Kept in this browser\.$/);
+  await keptSays(page, KEPT);
   expect(await calls()).toBe(0);
   expect(await numbers()).toEqual(before);
 

@@ -1,11 +1,31 @@
-import { del, get, update } from "idb-keyval";
-import type { BookStore } from "./keeper";
+import { createStore, entries, promisifyRequest } from "idb-keyval";
+import { type BookStore, HEAD, type StoreChange } from "./keeper";
 
-const KEY = "open-budget";
+/**
+ * The store in this browser for the pages of one folder.
+ *
+ * @param folder path of the folder that the page stands in; another address or port has stores of its own anyway
+ */
+export function browserStore(folder: string): BookStore {
+  const store = createStore(`duct-ledger ${folder}`, "open-budget");
+  return {
+    entries: async () => new Map(await entries<string, unknown>(store)),
+    change: (decide) =>
+      store("readwrite", (kept) => {
+        const asked = kept.get(HEAD);
+        asked.onsuccess = () => {
+          const change = decide(asked.result);
+          if (change !== null) write(kept, change); // what it throws aborts the whole step
+        };
+        return promisifyRequest(kept.transaction);
+      }),
+  };
+}
 
-/** Where this browser keeps the open budget, for pages of this address only. */
-export const browserStore: BookStore = {
-  get: () => get(KEY),
-  update: (change) => update(KEY, change),
-  del: () => del(KEY),
-};
+function write(kept: IDBObjectStore, { head, sheets, gone }: StoreChange): void {
+  if (gone === "all") kept.clear();
+  else gone.forEach((key) => kept.delete(key));
+  sheets.forEach((sheet, key) => kept.put(sheet, key));
+  kept.put(head, HEAD);
+  kept.transaction.commit(); // at once, without a turn in which the page could go
+}

@@ -20,7 +20,7 @@ export function calculatedOf(model: GridModel): Calculated {
 }
 
 /** A name of several cells keeps them all, written as a range. */
-const cellNames = (getters: GridModel["getters"]): CellName[] =>
+export const cellNames = (getters: GridModel["getters"]): CellName[] =>
   getters.getNamedRanges().flatMap(({ name, range }) => {
     const sheet = getters.tryGetSheetName(range.sheetId);
     return sheet === undefined || range.invalidXc !== undefined ? [] : [{ name, sheet, at: rangeOf(range.zone) }];

@@ -1,4 +1,5 @@
 import type { Workbook } from "../../sheets/workbook";
+import { changesBook, describer, type GridCommand } from "./describer";
 import type { GridModel } from "./grid";
 import { gridModel } from "./gridModel";
 import type { Notifications } from "./notifications";
@@ -6,6 +7,8 @@ import type { Notifications } from "./notifications";
 /** The grid on the page. Another workbook takes the place of the one that is there; whoever follows follows that one. */
 export interface GridDesk {
   readonly model: () => GridModel;
+  /** What stands in it. A sheet that nobody touched since the last time is the very object of then. */
+  readonly workbook: () => Workbook;
   readonly show: (workbook: Workbook) => Promise<void>;
   readonly focus: () => void;
   /** Calls back whenever a cell or the selection changed. Returns what ends that. */
@@ -14,6 +17,7 @@ export interface GridDesk {
 
 /**
  * @param touched called whenever something was done to what stands in the grid
+ * @param prepareFirst called with the first model before it is shown
  */
 export async function openDesk(
   first: Workbook,
@@ -21,34 +25,34 @@ export async function openDesk(
   templates: string,
   notifications: Notifications,
   touched: () => void,
+  prepareFirst: (model: GridModel) => void,
 ): Promise<GridDesk> {
   const followers = new Set<() => void>();
   const tell = (): void => followers.forEach((changed) => changed());
-  let shown = await mounted(gridModel(first));
+  let shown = await mounted(first, prepareFirst);
 
-  async function mounted(model: GridModel) {
+  async function mounted(workbook: Workbook, made: (model: GridModel) => void) {
+    const model = gridModel(workbook); // if it can't be made, the old one stays
+    const described = describer(model, workbook);
+    made(model);
     const app = new owl.App(o_spreadsheet.Spreadsheet, { props: { model, ...notifications }, templates });
     const view = await app.mount(place);
     model.joinSession();
     model.on("update", followers, tell);
     model.on("command-dispatched", followers, (happened: object) => {
-      const command = happened as { readonly type: string };
-      if (
-        o_spreadsheet.isCoreCommand(command as never) ||
-        command.type === "REQUEST_UNDO" ||
-        command.type === "REQUEST_REDO"
-      )
-        touched();
+      const command = happened as GridCommand;
+      if (!changesBook(command)) return;
+      described.done(command);
+      touched();
     });
-    return { model, app, view };
+    return { model, described, app, view };
   }
 
   return {
     model: () => shown.model,
+    workbook: () => shown.described.workbook(),
     show: async (workbook) => {
-      const model = gridModel(workbook); // if it can't be made, the old one stays
-      shown.app.destroy();
-      shown = await mounted(model);
+      shown = await mounted(workbook, () => shown.app.destroy());
       tell();
     },
     focus: () => shown.view.focusGrid(),

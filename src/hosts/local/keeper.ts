@@ -1,4 +1,5 @@
-import type { Workbook } from "../../sheets/workbook";
+import type { Sheet, Workbook } from "../../sheets/workbook";
+import type { SharedStore } from "./sharedStore";
 
 /** The open budget and what the page knows of it: what a reload must bring back. */
 export interface OpenBook {
@@ -7,77 +8,122 @@ export interface OpenBook {
   readonly unsaved: boolean; // whether it has changes that no file has
 }
 
-/** One place in the browser's store. */
-export interface BookStore {
-  readonly get: () => Promise<unknown>;
-  readonly update: (change: (old: unknown) => unknown) => Promise<void>; // nothing else changes it meanwhile
-  readonly del: () => Promise<void>;
+/** What is written in one step. */
+export interface StoreChange {
+  readonly head: unknown;
+  readonly sheets: ReadonlyMap<string, Sheet>; // new ones, under keys that were never used
+  readonly gone: readonly string[] | "all"; // keys of those that nothing needs any more
 }
+
+/** The browser's store of this page's folder: a head, and each sheet under a key of its own. */
+export interface BookStore {
+  readonly entries: () => Promise<ReadonlyMap<string, unknown>>;
+  /** Writes what is decided in view of the head that stands there; nothing else changes the store meanwhile. */
+  readonly change: (decide: (head: unknown) => StoreChange | null) => Promise<void>;
+}
+
+export const HEAD = "head";
 
 /** "parted": another tab has changed or cleared what is kept since this one looked. "failed": full or blocked. */
 type KeepOutcome = "kept" | "parted" | "failed";
 
 export interface Keeper {
   readonly load: () => Promise<OpenBook | "nothing" | "unreadable" | "failed">;
-  /** Keeps the book, but never over what another tab kept, unless told to. */
+  /** Keeps the book, but never over what another tab kept, unless told to. A sheet that is the very object of last time is there already. */
   readonly keep: (book: OpenBook, overOthers?: boolean) => Promise<KeepOutcome>;
   readonly forget: () => Promise<boolean>;
 }
 
-/** Form of what is kept, counted up when it changes; what has another form is not guessed at. */
-const FORM = 1;
+/** Form of what is kept, counted up when it changes; what has another form is not guessed at. Form 1 is of `sharedStore.ts`. */
+const FORM = 2;
 
-interface Record extends OpenBook {
+interface Head {
   readonly form: typeof FORM;
   readonly stamp: string; // another with each change, so that a tab sees that it was not its own
+  readonly book: (Pick<OpenBook, "file" | "unsaved"> & Omit<Workbook, "sheets"> & { keys: readonly string[] }) | null;
 }
 
 /** @param stamp a text that it has never given before, in no tab */
-export function keeperOf(store: BookStore, stamp: () => string): Keeper {
-  let seen: string | null = null;
+export function keeperOf(store: BookStore, shared: Pick<SharedStore, "read">, stamp: () => string): Keeper {
+  let seen: unknown = null; // the stamp that this tab knows
+  let stored: ReadonlyMap<Sheet, string> = new Map();
+
+  async function keep({ workbook, file, unsaved }: OpenBook, overOthers = false): Promise<KeepOutcome> {
+    const { sheets, ...rest } = workbook;
+    const next = stamp();
+    const known = overOthers ? new Map<Sheet, string>() : stored;
+    const keyed = new Map(sheets.map((sheet, index) => [sheet, known.get(sheet) ?? `${next} ${index}`]));
+    const keys = [...keyed.values()];
+    let parted = false;
+    try {
+      await store.change((head) => {
+        parted = !overOthers && stampOf(head) !== seen;
+        if (parted) return null;
+        return {
+          head: { form: FORM, stamp: next, book: { ...rest, file, unsaved, keys } } satisfies Head,
+          sheets: new Map([...keyed].flatMap(([sheet, key]) => (known.has(sheet) ? [] : [[key, sheet]]))),
+          gone: overOthers ? "all" : [...known.values()].filter((key) => !keys.includes(key)),
+        };
+      });
+    } catch {
+      return "failed";
+    }
+    if (parted) return "parted";
+    [seen, stored] = [next, keyed];
+    return "kept";
+  }
+
+  async function load(): Promise<OpenBook | "nothing" | "unreadable"> {
+    const entries = await store.entries();
+    const head = entries.get(HEAD);
+    seen = stampOf(head);
+    stored = new Map();
+    if (head === undefined) return takeOver();
+    if (!isHead(head)) return "unreadable";
+    if (head.book === null) return "nothing";
+    const { file, unsaved, keys, ...rest } = head.book;
+    const sheets = keys.map((key) => entries.get(key));
+    if (!sheets.every(isSheet)) return "unreadable";
+    stored = new Map(sheets.map((sheet, index) => [sheet, keys[index]!]));
+    return { workbook: { ...rest, sheets }, file, unsaved };
+  }
+
+  /** A budget of before folders had stores of their own comes along, and stays where it was for the other folders. */
+  async function takeOver(): Promise<OpenBook | "nothing" | "unreadable"> {
+    const found = await shared.read();
+    if (typeof found === "object") await keep(found);
+    return found;
+  }
+
   return {
-    load: async () => {
-      try {
-        const record = await store.get();
-        seen = stampOf(record);
-        if (record === undefined) return "nothing";
-        return isRecord(record) ? record : "unreadable";
-      } catch {
-        return "failed";
-      }
-    },
-    keep: async ({ workbook, file, unsaved }, overOthers = false) => {
-      const next: Record = { form: FORM, stamp: stamp(), workbook, file, unsaved };
-      let parted = false;
-      try {
-        await store.update((old) => {
-          parted = !overOthers && stampOf(old) !== seen;
-          return parted ? old : next;
-        });
-      } catch {
-        return "failed";
-      }
-      if (parted) return "parted";
-      seen = next.stamp;
-      return "kept";
-    },
+    load: () => load().catch(() => "failed"),
+    keep,
     forget: async () => {
+      const next = stamp();
       try {
-        await store.del();
+        await store.change(() => ({
+          head: { form: FORM, stamp: next, book: null } satisfies Head, // so that the shared one does not come along again
+          sheets: new Map(),
+          gone: "all",
+        }));
       } catch {
         return false;
       }
-      seen = null;
+      [seen, stored] = [next, new Map()];
       return true;
     },
   };
 }
 
-const fieldsOf = (record: unknown): Partial<Record> => (typeof record === "object" && record !== null ? record : {});
+const fieldsOf = (value: unknown): Partial<Record<string, unknown>> =>
+  typeof value === "object" && value !== null ? value : {};
 
-const stampOf = (record: unknown): string | null => fieldsOf(record).stamp ?? null;
+const stampOf = (head: unknown): unknown => fieldsOf(head).stamp ?? null;
 
-function isRecord(record: unknown): record is Record {
-  const { form, workbook, file } = fieldsOf(record);
-  return form === FORM && typeof file === "string" && Array.isArray(workbook?.sheets) && Array.isArray(workbook.names);
+const isSheet = (value: unknown): value is Sheet => Array.isArray(fieldsOf(value).cells);
+
+function isHead(head: unknown): head is Head {
+  const { form, book } = fieldsOf(head);
+  const { file, names, keys } = fieldsOf(book);
+  return form === FORM && (book === null || (typeof file === "string" && Array.isArray(names) && Array.isArray(keys)));
 }

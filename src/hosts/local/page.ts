@@ -4,10 +4,13 @@ import { listDifferences } from "./differences";
 import { download } from "./files";
 import { type GridDesk, openDesk } from "./gridDesk";
 import { keeperOf, type OpenBook } from "./keeper";
+import { lastSheet, tabStorage } from "./lastSheet";
+import { askOnLeaving } from "./leaving";
 import { localHost } from "./localHost";
 import { notificationsIn } from "./notifications";
 import { paneFocus } from "./paneFocus";
 import { moveByF6, type Region } from "./regions";
+import { sharedStore } from "./sharedStore";
 import { followSheet } from "./status";
 import { fileButtons, keptLine, type TopBar } from "./topBar";
 import { type Workspace, workspaceOf } from "./workspace";
@@ -39,8 +42,11 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
     else desk?.focus();
   });
   const touched = (): void => workspace?.touched();
-  const deskFor = ({ workbook }: OpenBook): Promise<GridDesk> => openDesk(workbook, sheet, templates, bar, touched);
-  const keeper = keeperOf(browserStore, () => crypto.randomUUID());
+  const folder = new URL(".", location.href).pathname;
+  const last = lastSheet(tabStorage(), folder);
+  const deskFor = ({ workbook }: OpenBook): Promise<GridDesk> =>
+    openDesk(workbook, sheet, templates, bar, touched, last.reopen);
+  const keeper = keeperOf(browserStore(folder), sharedStore, () => crypto.randomUUID());
   let found = await keeper.load();
   part("loading").remove();
   let first = example;
@@ -57,12 +63,14 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
     open,
     keeper,
     bar,
-    keptLine(part("kept"), top.forget),
+    keptLine(part("kept"), top.forget, `${location.host}${folder.replace(/\/$/, "")}`),
+    askOnLeaving(window),
+    sharedStore,
     first,
     typeof found === "object" ? "kept" : found,
   );
   workspace = work;
-  window.addEventListener("visibilitychange", () => void work.keepNow());
+  open.follow(() => last.note(open.model()));
   window.ductLedgerHost = localHost({
     model: open.model,
     follow: open.follow,

@@ -15,14 +15,24 @@ export interface TopBar {
   readonly forget: HTMLButtonElement;
 }
 
-/** The line that says where the budget is kept. While it waits to be kept the words stay, so that nothing is read out. */
-export const keptLine = (line: HTMLElement, forget: HTMLButtonElement): KeptLine => ({
-  say: (words, state) => {
-    line.dataset.state = state;
-    if (state !== "waiting" && line.textContent !== words) line.textContent = words;
-    forget.hidden = state === "none";
-  },
-});
+/**
+ * The line that says where the budget is kept. While it is being kept nothing is read out, nor when it comes out as before.
+ *
+ * @param where the address whose store it is: another port or folder has its own
+ */
+export function keptLine(line: HTMLElement, forget: HTMLButtonElement, where: string): KeptLine {
+  let settled = "";
+  return {
+    say: (words, state) => {
+      const said = state === "kept" ? words.replace(/\.$/, `, for ${where} only.`) : words;
+      line.dataset.state = state;
+      line.setAttribute("aria-live", state === "waiting" || said === settled ? "off" : "polite");
+      if (state !== "waiting") settled = said;
+      if (line.textContent !== said) line.textContent = said;
+      forget.hidden = state === "none";
+    },
+  };
+}
 
 /** New, Open, Save and Forget it. */
 export function fileButtons(

@@ -1,29 +1,41 @@
-import { type BookStore, keeperOf, type OpenBook } from "../../../src/hosts/local/keeper";
+import { type BookStore, HEAD, keeperOf, type OpenBook } from "../../../src/hosts/local/keeper";
+import { readShared } from "../../../src/hosts/local/sharedStore";
+import type { Sheet } from "../../../src/sheets/workbook";
 import { bookOf, sheetOf } from "./gridOfOurs";
 
-const book = (word: string): OpenBook => ({
-  workbook: bookOf(sheetOf([{ at: "A1", value: word }])),
+const sheet = (word: string): Sheet => sheetOf([{ at: "A1", value: word }]);
+const book = (word: string, ...more: readonly Sheet[]): OpenBook => ({
+  workbook: bookOf(sheet(word), ...more),
   file: `${word}.xlsx`,
   unsaved: true,
 });
 
-/** A store as two tabs share it, which copies what it takes as a browser's does. */
-function shared(held: { value: unknown } = { value: undefined }): BookStore {
+type Held = Map<string, unknown>;
+
+/** A store as two tabs share it, which copies what it takes as a browser's does, and tells what was written. */
+function shared(held: Held = new Map(), written: string[][] = []): BookStore {
   return {
-    get: async () => structuredClone(held.value),
-    update: async (change) => void (held.value = structuredClone(change(structuredClone(held.value)))),
-    del: async () => void (held.value = undefined),
+    entries: async () => structuredClone(held),
+    change: async (decide) => {
+      const change = decide(structuredClone(held.get(HEAD)));
+      if (change === null) return;
+      const gone = change.gone === "all" ? [...held.keys()] : change.gone;
+      gone.forEach((key) => held.delete(key));
+      change.sheets.forEach((one, key) => held.set(key, structuredClone(one)));
+      held.set(HEAD, structuredClone(change.head));
+      written.push([...change.sheets.values()].map(({ cells }) => String((cells[0] as { value: unknown }).value)));
+    },
   };
 }
 
 const refusing: BookStore = {
-  get: () => Promise.reject(new Error("blocked")),
-  update: () => Promise.reject(new Error("QuotaExceededError")),
-  del: () => Promise.reject(new Error("blocked")),
+  entries: () => Promise.reject(new Error("blocked")),
+  change: () => Promise.reject(new Error("QuotaExceededError")),
 };
 
 let stamps = 0;
-const tab = (store: BookStore) => keeperOf(store, () => `stamp ${stamps++}`);
+const tab = (store: BookStore, old: unknown = undefined) =>
+  keeperOf(store, { read: async () => readShared(structuredClone(old)) }, () => `stamp ${stamps++}`);
 
 describe("keeping the open budget", () => {
   test("what was kept is there after a reload, and gone when it is forgotten", async () => {
@@ -33,22 +45,46 @@ describe("keeping the open budget", () => {
     expect(await before.keep(book("mine"))).toBe("kept");
     expect(await before.keep(book("later"))).toBe("kept");
     const after = tab(store);
-    expect(await after.load()).toMatchObject(book("later"));
+    expect(await after.load()).toEqual(book("later"));
     expect(await after.forget()).toBe(true);
     expect(await tab(store).load()).toBe("nothing");
   });
 
+  test("only the sheets that changed are written, and those that are gone leave the store", async () => {
+    const held: Held = new Map();
+    const written: string[][] = [];
+    const keeper = tab(shared(held, written));
+    const [first, second] = [sheet("first"), sheet("second")];
+    const keep = (...sheets: readonly Sheet[]) => keeper.keep({ ...book("x"), workbook: bookOf(...sheets) });
+    await keep(first, second);
+    await keep(first, sheet("second, changed"));
+    await keep(first);
+    await keep(sheet("new before it"), first);
+    expect(written).toEqual([["first", "second"], ["second, changed"], [], ["new before it"]]);
+    expect(held.size).toBe(3); // the head and two sheets
+    const again = tab(shared(held, written));
+    const found = (await again.load()) as OpenBook;
+    expect(found.workbook.sheets).toEqual([sheet("new before it"), first]);
+    await again.keep({ ...found, workbook: bookOf(...found.workbook.sheets, sheet("third")) });
+    expect(written.at(-1)).toEqual(["third"]); // what was read is there already
+  });
+
   test("a tab never keeps over what another tab has kept since it looked, unless told to", async () => {
-    const store = shared();
+    const held: Held = new Map();
+    const store = shared(held);
     const [one, other] = [tab(store), tab(store)];
     await one.load();
     await other.load();
-    expect(await one.keep(book("one"))).toBe("kept");
+    const mine = book("one", sheet("of one"));
+    expect(await one.keep(mine)).toBe("kept");
     expect(await other.keep(book("other"))).toBe("parted");
-    expect(await tab(store).load()).toMatchObject(book("one"));
+    expect(await tab(store).load()).toEqual(mine);
     expect(await other.keep(book("other"), true)).toBe("kept");
-    expect(await one.keep(book("one again"))).toBe("parted");
-    expect(await tab(store).load()).toMatchObject(book("other"));
+    expect(held.size).toBe(2);
+    expect(await one.keep(mine)).toBe("parted");
+    expect(await tab(store).load()).toEqual(book("other"));
+    expect(await one.keep(mine, true)).toBe("kept"); // though its sheets had been written before, and taken away
+    expect(await tab(store).load()).toEqual(mine);
   });
 
   test("what another tab has cleared is not brought back unasked", async () => {
@@ -68,10 +104,60 @@ describe("keeping the open budget", () => {
     expect(await keeper.forget()).toBe(false);
   });
 
-  test.each([[{ form: 2, stamp: "s", workbook: { sheets: [], names: [] }, file: "x" }], ["text"], [{ form: 1 }]])(
-    "%p is not taken for a budget",
-    async (value) => {
-      expect(await tab(shared({ value })).load()).toBe("unreadable");
-    },
-  );
+  test("what could not be written is written by the next that can", async () => {
+    const held: Held = new Map();
+    const store = shared(held);
+    let full = true;
+    const keeper = tab({ ...store, change: (decide) => (full ? refusing.change(decide) : store.change(decide)) });
+    const mine = book("mine");
+    expect(await keeper.keep(mine)).toBe("failed");
+    full = false;
+    expect(await keeper.keep(mine)).toBe("kept");
+    expect(await tab(store).load()).toEqual(mine);
+  });
+
+  test.each([
+    [{ form: 3, stamp: "s", book: null }],
+    ["text"],
+    [{ form: 2 }],
+    [
+      {
+        form: 2,
+        stamp: "s",
+        book: { file: "x", unsaved: true, name: "x", names: [], keys: ["a sheet that is not there"] },
+      },
+    ],
+  ])("%j is not taken for a budget", async (head) => {
+    expect(await tab(shared(new Map([[HEAD, head]]))).load()).toBe("unreadable");
+  });
+});
+
+describe("a budget of before folders had stores of their own", () => {
+  const old = { form: 1, stamp: "s", ...book("old") };
+
+  test("comes along into each folder that has none, and stays where it was", async () => {
+    const [one, other] = [shared(), shared()];
+    expect(await tab(one, old).load()).toEqual(book("old"));
+    expect(await tab(one).load()).toEqual(book("old")); // now it is there
+    expect(await tab(other, old).load()).toEqual(book("old"));
+  });
+
+  test("does not push away what the folder has, nor come back when that is forgotten", async () => {
+    const store = shared();
+    const keeper = tab(store, old);
+    await keeper.load();
+    await keeper.keep(book("newer"));
+    expect(await tab(store, old).load()).toEqual(book("newer"));
+    await keeper.forget();
+    expect(await tab(store, old).load()).toBe("nothing");
+  });
+
+  test("opens also where there is no room for a copy of it", async () => {
+    const store = { ...shared(), change: refusing.change };
+    expect(await tab(store, old).load()).toEqual(book("old"));
+  });
+
+  test("in a form that nobody knows is told, not guessed at", async () => {
+    expect(await tab(shared(), { form: 0 }).load()).toBe("unreadable");
+  });
 });

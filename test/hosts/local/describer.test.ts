@@ -1,0 +1,99 @@
+import fc from "fast-check";
+import { calculatedOf } from "../../../src/hosts/local/calculated";
+import { changesBook, type Describer, describer, type GridCommand } from "../../../src/hosts/local/describer";
+import type { GridModel } from "../../../src/hosts/local/grid";
+import { bookOf, gridOf, place, setUpGrid, sheetOf, step } from "./gridOfOurs";
+
+jest.setTimeout(120_000);
+
+beforeAll(setUpGrid);
+
+const book = bookOf(
+  sheetOf([
+    { at: "A1", value: 1 },
+    { at: "A2", formula: "=Two!B2+A1" },
+  ]),
+  {
+    ...sheetOf([{ at: "B2", value: 2, style: "input" }]),
+    name: "Two",
+  },
+);
+
+/** A grid that tells the describer what is done to it, as the page does. */
+function followed(): { model: GridModel; described: Describer } {
+  const model = gridOf(book);
+  const described = describer(model, book);
+  model.on("command-dispatched", {}, (happened: object) => {
+    const command = happened as GridCommand;
+    if (changesBook(command)) described.done(command);
+  });
+  return { model, described };
+}
+
+/** What a person can do to either sheet, by number. */
+const deeds: readonly ((model: GridModel, sheetId: string) => unknown)[] = [
+  (model, sheetId) => model.dispatch("UPDATE_CELL", { sheetId, col: 0, row: 0, content: "5" }),
+  (model, sheetId) => model.dispatch("UPDATE_CELL", { sheetId, col: 2, row: 3, content: "=A1*2" }),
+  (model, sheetId) => model.dispatch("CLEAR_CELL", { sheetId, col: 1, row: 1 }),
+  (model, sheetId) => model.dispatch("DELETE_CONTENT", { sheetId, target: [{ left: 0, right: 1, top: 0, bottom: 1 }] }),
+  (model, sheetId) =>
+    model.dispatch("SET_FORMATTING", { sheetId, target: [{ left: 0, right: 0, top: 0, bottom: 2 }], format: "0.00" }),
+  (model, sheetId) => model.dispatch("RESIZE_COLUMNS_ROWS", { sheetId, dimension: "COL", elements: [1], size: 150 }),
+  (model, sheetId) =>
+    model.dispatch("ADD_COLUMNS_ROWS", {
+      sheetId,
+      sheetName: model.getters.getSheetName(sheetId),
+      dimension: "ROW",
+      base: 0,
+      quantity: 1,
+      position: "before",
+    }),
+  (model, sheetId) => model.dispatch("RENAME_SHEET", { sheetId, oldName: "", newName: `New ${sheetId}` }),
+  (model, sheetId) =>
+    model.dispatch("CREATE_NAMED_RANGE", {
+      name: `name_${sheetId}`,
+      ranges: [model.getters.getRangeDataFromXc(sheetId, "A1")],
+    } as never),
+  (model) => step(model, "REQUEST_UNDO"),
+  (model) => step(model, "REQUEST_REDO"),
+];
+
+describe("what is described anew", () => {
+  test("is as if all were, whatever was done", async () => {
+    const done = fc.array(fc.tuple(fc.nat(deeds.length - 1), fc.boolean()), { maxLength: 8 });
+    await fc.assert(
+      fc.asyncProperty(done, async (list) => {
+        const { model, described } = followed();
+        for (const [deed, second] of list) {
+          await deeds[deed]!(model, model.getters.getSheetIds()[second ? 1 : 0]!);
+          described.workbook();
+        }
+        expect(described.workbook()).toEqual(calculatedOf(model).workbook);
+      }),
+    );
+  });
+
+  test("is the sheet that was typed in, and no other", () => {
+    const { model, described } = followed();
+    const [, before] = described.workbook().sheets;
+    model.dispatch("UPDATE_CELL", { ...place(model, "A1"), content: "9" });
+    const [one, two] = described.workbook().sheets;
+    expect(one!.cells[0]).toMatchObject({ at: "A1", value: 9 });
+    expect(two).toBe(before);
+    expect(described.workbook().sheets[0]).toBe(one);
+  });
+
+  test("is every sheet after a row has come, since formulas of others may point behind it", () => {
+    const { model, described } = followed();
+    const [sheetId] = [model.getters.getSheetIds()[1]!];
+    model.dispatch("ADD_COLUMNS_ROWS", {
+      sheetId,
+      sheetName: "Two",
+      dimension: "ROW",
+      base: 0,
+      quantity: 1,
+      position: "before",
+    });
+    expect(described.workbook().sheets[0]!.cells[1]).toMatchObject({ formula: "=Two!B3+A1" });
+  });
+});
