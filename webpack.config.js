@@ -91,6 +91,8 @@ const pages = {
   ...shared,
   name: "pages",
   entry: { taskpane: "./src/taskpane/main.tsx", local: "./src/hosts/local/main.ts" },
+  // a part that a page loads later is of the page's own version or none
+  output: { ...shared.output, chunkFilename: "[id].[contenthash].js" },
   plugins: [
     pane("taskpane.html", true),
     pane("pane.html", false),

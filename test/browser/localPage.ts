@@ -71,7 +71,7 @@ async function openPage(
   return { page, complaints, outside, sameBrowser, close: () => context.close() };
 }
 
-async function isReady(page: Page): Promise<void> {
+export async function isReady(page: Page): Promise<void> {
   await page.waitForSelector(".o-grid");
   await page.waitForFunction(() => document.activeElement?.closest("#sheet") !== null);
 }
