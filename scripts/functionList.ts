@@ -41,13 +41,13 @@ async function declared(): Promise<readonly FunctionMetadata[]> {
 }
 
 async function renew(): Promise<void> {
-  const readme = path.join(__dirname, "../README.md");
-  const text = readFileSync(readme, "utf8");
+  const list = path.join(__dirname, "../docs/functions.md");
+  const text = readFileSync(list, "utf8");
   const renewed = withFunctionTable(text, functionTable(await declared()));
-  if (!process.argv.includes("--check")) writeFileSync(readme, renewed);
+  if (!process.argv.includes("--check")) writeFileSync(list, renewed);
   else if (unaligned(renewed) !== unaligned(text))
     throw new Error(
-      "README.md: the function list is out of step; run npx tsx scripts/functionList.ts and npm run format",
+      "docs/functions.md: the function list is out of step; run npx tsx scripts/functionList.ts and npm run format",
     );
 }
 

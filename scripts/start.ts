@@ -11,7 +11,7 @@ const dist = path.join(root, "dist");
 const USAGE = "npm start -- [--no-build] [--https]";
 const USUAL_PORT = 3000;
 const PORTS_TRIED = 20;
-const FOR_EXCEL = `Excel can now sideload dist/manifest.xml; the README says how, for each platform.
+const FOR_EXCEL = `Excel can now sideload dist/manifest.xml; docs/in-excel.md says how, for each platform.
 Excel on the web: Chrome and Edge ask whether its page may reach apps on this device. Choose Allow, or it finds no functions.
 The certificate lasts 30 days, and \`npx office-addin-dev-certs uninstall\` takes it away again.`;
 

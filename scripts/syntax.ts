@@ -6,7 +6,7 @@ import { parse, type Token } from "acorn";
 type Read = Token & { readonly value?: unknown };
 
 /**
- * On a Mac, Excel shows the pane and computes the functions in the Safari of the system, which on an older Mac is an older one. README
+ * On a Mac, Excel shows the pane and computes the functions in the Safari of the system, which on an older Mac is an older one. docs/in-excel.md
  * promises Safari 15.4: the first with the methods that our sources may call (the "lib" of tsconfig.json). Class static blocks and
  * lookbehind in a regular expression came with 16.4; one such place and the whole file does not run. The build writes them as ES2020,
  * except the lookbehind, for which no compiler has other words.
