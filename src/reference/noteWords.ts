@@ -16,6 +16,11 @@ export const noteWords = {
   noneAsksThroughIt: { mark: "no open hood asks for air through it", words: "{mark}" },
   blowsDustOut: { mark: "a leak on the discharge side", words: "{mark} blows dust out and is not counted" },
   resize: { mark: "resize", words: "{mark}: its path needs {percent} % less suction than the junction has" },
+  metalWithWood: { mark: "metal with wood: sparks", words: "{mark} or metal and dust that burns share this duct" },
+  likelyMetal: {
+    mark: "metal with wood: by",
+    words: "{mark} their names, sparks and dust that burns may share this duct",
+  },
   // of a run, by SOLVE
   onlyLeaksFlow: { mark: "no open hood: only leaks flow", words: "{mark}" },
   nothingFlows: { mark: "no open hood: nothing flows", words: "{mark}" },

@@ -15,6 +15,8 @@ const runs: Readonly<Record<number, Row>> = {
   13: { Run: "old end", To: "old arm", Diameter: 4, Gate: "shut", "Leak shut": 0.2 },
   14: { Run: "tight arm", To: "trunk", Diameter: 5 },
   15: { Run: "tight end", To: "tight arm", Diameter: 4, Gate: "shut" },
+  16: { Run: "bench grinder", To: "south main", Diameter: 4, Gate: "shut" }, // by its name
+  17: { Run: "metal corner", To: "trunk", Diameter: 4, Gate: "shut", Dust: "grinding branch" },
 };
 
 /**

@@ -1,11 +1,11 @@
 import {
+  BURNS,
   type DustHazard,
-  dustHazards,
+  otherHazards,
   sparkWords,
   woodGrinderWords,
   woodMachineWords,
 } from "../../reference/dustHazards";
-import { DEFAULT_DUST } from "../../reference/transport";
 import { plain } from "../naming/findNamed";
 
 interface NamedRun {
@@ -14,6 +14,9 @@ interface NamedRun {
   readonly dust: string | null; // as typed; null where none is
   readonly isEnd: boolean; // whether no other run joins it, so that its dust comes in there
 }
+
+/** What a dust does by its name in the table of dusts. */
+export const hazardOf = (dust: string): DustHazard => otherHazards[plain(dust)] ?? BURNS;
 
 const HARMLESS: DustHazard = { burns: "no", sparks: "no" };
 
@@ -27,7 +30,7 @@ const HARMLESS: DustHazard = { burns: "no", sparks: "no" };
  * @source commonPractice
  */
 export function dustOfRun({ name, hood, dust, isEnd }: NamedRun): DustHazard {
-  const typed = dustHazards[plain(dust ?? (isEnd ? DEFAULT_DUST : ""))] ?? HARMLESS;
+  const typed = dust !== null ? hazardOf(dust) : isEnd ? BURNS : HARMLESS;
   return isEnd && typed.sparks !== "yes" && tellsOfSparks(name, hood) ? { burns: "no", sparks: "perhaps" } : typed;
 }
 

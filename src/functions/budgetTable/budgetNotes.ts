@@ -6,7 +6,7 @@ import type { TableRun } from "../runsTable/readRuns";
 import { leakNotes, speedNotes } from "../runsTable/notes";
 
 /** What an owner needs to know of a run, in a few words. */
-export function budgetNotes(entry: TableRun, budget: RunBudget, system: UnitSystem): string {
+export function budgetNotes(entry: TableRun, budget: RunBudget, metal: readonly string[], system: UnitSystem): string {
   const notes: string[] = [];
   if (entry.asksInVain) notes.push(sayNote("askedInVain"));
   if (budget.state === "shut") notes.push(sayNote("gateShut"));
@@ -14,7 +14,7 @@ export function budgetNotes(entry: TableRun, budget: RunBudget, system: UnitSyst
   if (budget.state === "idle") notes.push(idleNote(entry));
   if (budget.state === "discharge" && entry.run.leakArea > 0) notes.push(sayNote("blowsDustOut"));
   if (budget.state === "asked") notes.push(...speedNotes(entry.dust, budget.velocity, system), ...shareNotes(budget));
-  return joinNotes(notes);
+  return joinNotes([...notes, ...metal]);
 }
 
 const idleNote = (entry: TableRun): string =>

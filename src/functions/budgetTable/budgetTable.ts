@@ -10,6 +10,7 @@ import { inUnit } from "../runsTable/inUnit";
 import { readRuns, type TableRun } from "../runsTable/readRuns";
 import { surroundings } from "../runsTable/surroundings";
 import { budgetNotes } from "./budgetNotes";
+import { metalNotes } from "./metalNotes";
 
 /** The answer of BUDGET: a header row, a row per row of the table, and the fan. */
 export function budgetTable(runs: unknown, density: number, system: UnitSystem): Value[][] {
@@ -17,13 +18,15 @@ export function budgetTable(runs: unknown, density: number, system: UnitSystem):
   const network = buildNetwork(table.runs.map(({ run }) => run));
   const budget = designPass(network, surroundings(density));
   const rows = Array.from({ length: table.rows }, () => blankRow(budgetColumns));
+  const metal = metalNotes(table.runs, network);
   table.runs.forEach((entry, index) => {
-    rows[entry.row] = runRow(entry, budget.runs[index]!, system);
+    const result = budget.runs[index]!;
+    rows[entry.row] = runRow(entry, result, budgetNotes(entry, result, metal[index]!, system), system);
   });
   return [headerRow(budgetColumns, system), ...rows, fanRow(budget, density, system)];
 }
 
-function runRow(entry: TableRun, budget: RunBudget, system: UnitSystem): Value[] {
+function runRow(entry: TableRun, budget: RunBudget, note: string, system: UnitSystem): Value[] {
   const { cost, state } = budget;
   return answerRow(
     budgetColumns,
@@ -40,7 +43,7 @@ function runRow(entry: TableRun, budget: RunBudget, system: UnitSystem): Value[]
       pathLoss: state === "discharge" ? null : cost && cost.toFan,
       governs: state === "asked" ? (budget.governs ? "yes" : "no") : null,
       balancedAirflow: balancedAirflow(budget),
-      note: budgetNotes(entry, budget, system),
+      note,
     },
     system,
   );

@@ -23,6 +23,7 @@ export interface TableRun {
   readonly row: number; // place in the table below the header, from 0
   readonly run: Run;
   readonly dust: TransportRow;
+  readonly typed: { readonly hood: string; readonly dust: string | null }; // the names themselves, where the cells hold one
   readonly asksInVain: boolean; // an airflow typed where no hood is
 }
 
@@ -103,7 +104,13 @@ function readRun(row: number, cell: (column: RunColumn) => Cell, system: UnitSys
     leakArea,
     device: readDevice(said, number),
   };
-  return { row, run, dust: readDust(said("Dust"), cell("Dust")) };
+  const [hood, dust] = [cell("Hood"), cell("Dust")];
+  return {
+    row,
+    run,
+    dust: readDust(said("Dust"), dust),
+    typed: { hood: typeof hood === "string" ? hood : "", dust: typeof dust === "string" ? dust : null },
+  };
 }
 
 function readText(name: string, cell: Cell, what: string): string {

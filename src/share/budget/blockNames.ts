@@ -22,6 +22,8 @@ export const inputColumns = [
   "dustKey",
   "dustLow",
   "dustHigh",
+  "brings",
+  "sparkName",
   "far",
   "rank",
   "trouble",
@@ -76,6 +78,8 @@ export const flowColumns = [
   "endShown",
   "governs",
   "ratio",
+  "dusts",
+  "met",
   "note",
 ] as const;
 

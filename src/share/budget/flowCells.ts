@@ -5,6 +5,7 @@ import type { BlockColumn } from "./block";
 import type { BudgetColumn, flowColumns } from "./blockNames";
 import type { Place } from "./inputCells";
 import { frictionCells } from "./frictionCells";
+import { metIn, ownDust } from "./metalCells";
 import { noteOf } from "./noteCells";
 
 type FlowColumn = (typeof flowColumns)[number];
@@ -22,6 +23,7 @@ export function flowCells(place: Place, system: UnitSystem): BlockColumn<BudgetC
     ...frictionCells(place),
     ...losses(place),
     ...shown(place),
+    ...metal(place),
     note: { heading: "Note", formula: (row) => noteOf(place, system, row) },
   };
   return Object.entries(columns).map(([name, column]) => ({ name: name as FlowColumn, ...column }));
@@ -156,6 +158,17 @@ function losses(place: Place): Cells {
       heading: "Path loss to fan (Pa)",
       formula: (row) => `IF(${at("asked", row)}=1,${at("total", row)}+${onward(place, "toFan", row)},0)`,
     },
+  };
+}
+
+function metal(place: Place): Cells {
+  const side = (row: number): string => place.cell("sideThere", row);
+  return {
+    dusts: {
+      heading: "Runs that bring what burns, sparks, or may",
+      formula: (row) => `IF(${side(row)}=1,${ownDust(place, row)}+${joinedSum(place, "dusts", row)},0)`,
+    },
+    met: { heading: "Sparks meet what burns: 2 surely, 1 likely", formula: (row) => metIn(place, row) },
   };
 }
 

@@ -8,6 +8,7 @@ import { quotedText } from "../references";
 import type { BlockColumn, BlockPlace } from "./block";
 import type { BudgetColumn, BudgetScalar, inputColumns } from "./blockNames";
 import type { BudgetLookups } from "./lookups";
+import { numberOfWord, sparkName } from "./metalCells";
 import type { RunsSource } from "./runsSource";
 import { troubleOf } from "./troubleCells";
 import { isBlank, nameKey, numberOf, oneOfTwo, times, unlessNumber } from "./words";
@@ -118,6 +119,20 @@ export function inputCells(
     dustKey: dustColumn("Dust", "key", '""'),
     dustLow: dustColumn("settles under (m/s)", "low", "0"),
     dustHigh: dustColumn("too fast over (m/s)", "high", "0"),
+    brings: {
+      heading: "Burns or sparks, by its dust; -1 none typed",
+      formula: (row) =>
+        used(
+          row,
+          optionalCell(source, row)("Dust", "-1", (cell) => numberOfWord(lookups.dust(cell).hazard)),
+          "-1",
+        ),
+    },
+    sparkName: {
+      heading: "Sparks, by its name",
+      formula: (row) =>
+        used(row, sparkName(place.cell("key", row), source.has("Hood") ? nameKey(source.cell("Hood", row)) : null)),
+    },
     far: {
       heading: "Runs to the fan",
       edge: -9,

@@ -10,6 +10,11 @@ export interface BudgetLookups {
   readonly usualHood: (name: string) => string;
   /** Open area [m2] of a gate in a named condition; its diameter in [m]. */
   readonly gateOpening: (cell: string, diameter: string) => string;
-  /** The key in the table of transport velocities, the velocity under which it settles and above which nothing is gained [m/s], 0 for none. */
-  readonly dust: (cell: string) => { readonly key: string; readonly low: string; readonly high: string };
+  /** The key in the table of transport velocities, the velocity under which it settles and above which nothing is gained [m/s], 0 for none; whether it burns or sparks, in a word. */
+  readonly dust: (cell: string) => {
+    readonly key: string;
+    readonly low: string;
+    readonly high: string;
+    readonly hazard: string;
+  };
 }

@@ -5,6 +5,7 @@ import { type NoteKey, piecesOfNote } from "../../reference/notes";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
 import { numberText, quotedText } from "../references";
 import type { Place } from "./inputCells";
+import { metBefore } from "./metalCells";
 import { inWords, over } from "./words";
 import type { BudgetColumn } from "./blockNames";
 
@@ -17,7 +18,8 @@ export function noteOf(place: Place, system: UnitSystem, row: number): string {
   const idle = `IF(OR(${input("hood")}>=0,${input("gate")}=1),${one("asksForNone")},${one("noneAsksThroughIt")})`;
   const still = `IF(${at("shut")}=1,${one("gateShut")},IF(${at("cut")}=1,${one("cutOff")},IF(${at("asked")}=0,${idle},${carrying(place, system, row)})))`;
   const discharge = `IF(${at("leakThere")}>0,${one("blowsDustOut")},"")`;
-  return `IF(${at("sideThere")}=0,"",MID(${inVain}&IF(${at("sideThere")}=1,${still},${discharge}),${BETWEEN_NOTES.length + 1},999))`;
+  const metal = `IF(${at("met")}>${metBefore(place, row)},IF(${at("met")}=2,${one("metalWithWood")},${one("likelyMetal")}),"")`;
+  return `IF(${at("sideThere")}=0,"",MID(${inVain}&IF(${at("sideThere")}=1,${still}&${metal},${discharge}),${BETWEEN_NOTES.length + 1},999))`;
 }
 
 function carrying(place: Place, system: UnitSystem, row: number): string {

@@ -8,6 +8,7 @@ import type { TableBlock } from "../translate/tableBlocks/block";
 import { namedRows } from "../translate/tableBlocks/keyedBlocks";
 import type { CallContext } from "../translate/translation";
 import type { BudgetLookups } from "./lookups";
+import { wordOf } from "./metalCells";
 
 /** Look-ups in the tables that the copy carries, for a budget in these units. */
 export function tableLookups(system: UnitSystem, { tables, workings, sheet }: CallContext): BudgetLookups {
@@ -32,6 +33,7 @@ export function tableLookups(system: UnitSystem, { tables, workings, sheet }: Ca
         key: `INDEX(${block.range("key")},${row})`,
         low: velocity("settles under"),
         high: velocity("too fast over"),
+        hazard: `INDEX(${block.range("fire")},${row})`,
       };
     },
   };
@@ -48,6 +50,7 @@ function transportBlock(units: UnitSystem): TableBlock {
       { header: "settles under", of: ({ low }) => figure(low) },
       { header: "too fast over", of: ({ high }) => figure(high) },
       { header: "key", of: ({ key }) => key },
+      { header: "fire", ofEach: wordOf },
     ]),
   };
 }

@@ -1,13 +1,22 @@
-import { dustOfRun } from "../../../src/core/dust/dustOfRun";
-import { dustHazards } from "../../../src/reference/dustHazards";
+import { dustOfRun, hazardOf } from "../../../src/core/dust/dustOfRun";
+import { otherHazards } from "../../../src/reference/dustHazards";
 import { transport } from "../../../src/reference/transport";
 import { typed } from "../../reference/allRows";
 
 const hood = { name: "some machine", hood: "flanged end", dust: null, isEnd: true };
 
+// Whoever adds a dust to the table says here what it does: one that sparks must not pass for one that burns.
+const BURNING = [
+  ...["dry dust", "dry powder", "light shavings", "fine light dust", "wood flour", "fine dust", "wood blocks"],
+  ...["wet sawdust", "heavy moist waste", "hog waste", "wood waste", "light dust hsg258", "sawdust hsg258"],
+  ...["wood shavings hsg258", "wood chips", "chips", "planer chips", "moist chips", "wood dust", "sawdust", "wood"],
+  ...["wood dust acgih", "wood dust us", "wood dust en 12779", "wood dust osha"],
+];
+
 test("every name of the table of dusts is judged, and none besides", () => {
   const names = transport.flatMap(({ key, aliases }) => [key, ...aliases]).map(typed);
-  expect(Object.keys(dustHazards).sort()).toEqual([...new Set(names)].sort());
+  expect([...Object.keys(otherHazards), ...BURNING].sort()).toEqual([...new Set(names)].sort());
+  for (const name of BURNING) expect(hazardOf(name)).toEqual({ burns: "yes", sparks: "no" });
 });
 
 describe("what a run brings into the duct", () => {

@@ -111,6 +111,40 @@ test("leaks by area or by a gate's condition, always there, while open and while
   expect(answers.flatMap((answer, index) => differences(`Answer${index}`, "A1", answer, values))).toEqual([]);
 });
 
+test("sparks and what burns on one main: by dusts, by names of machines and hoods, surely, likely and not", () => {
+  const pairs: readonly (readonly [Readonly<Record<string, CellValue>>, string])[] = [
+    [{ Dust: "Grinding-branch" }, "metal with wood: sparks or metal and"],
+    [{ Dust: "metal turnings" }, "metal with wood: sparks or metal and"],
+    [{ Dust: "heavy dust" }, "metal with wood: by their names"],
+    [{ Dust: "damp dust hsg258" }, "metal with wood: by their names"],
+    [{ Run: "Bench-Grinder" }, "metal with wood: by their names"],
+    [{ Run: "bench grinder", Dust: "wood dust" }, "metal with wood: by their names"],
+    [{ Run: "bench grinder", Dust: "grinding main" }, "metal with wood: sparks or metal and"],
+    [{ Hood: "Buffer hood", Gate: "shut" }, "metal with wood: by their names"],
+    [{ Run: "disc sander", Hood: "grinder hood" }, ""],
+    [{ Run: "stump grinder" }, ""],
+    [{ Dust: "wood blocks" }, ""],
+    [{ Dust: "vapour" }, ""],
+  ];
+  const tables = pairs.map(([other]) =>
+    tableOf(FULL, [
+      { ...saw, To: "main" },
+      { ...saw, Run: "other", To: "main", ...other },
+      { Run: "main", To: "trunk", Diameter: 150 },
+      { Run: "trunk", To: "fan", Diameter: 150 },
+    ]),
+  );
+  const answers = tables.map((table) => answerOf(table, "SI"));
+  pairs.forEach(([, words], index) => {
+    const [, , , main, trunk] = answers[index]!.map((row) => String(row.at(-1)));
+    expect(main!.includes("metal with wood")).toBe(words !== "");
+    expect(main).toContain(words);
+    expect(trunk).not.toContain("metal");
+  });
+  const values = copied(tables, "SI", answers);
+  expect(answers.flatMap((answer, index) => differences(`Answer${index}`, "A1", answer, values))).toEqual([]);
+});
+
 test("numbers that are typed as texts, blanks of every kind and words in other spellings", () => {
   const typed = {
     Diameter: "100",

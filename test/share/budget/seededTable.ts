@@ -29,7 +29,7 @@ export function seededTable(seed: number, count: number, units: "IP" | "SI"): Ce
       Flex: end ? pick([null, 3 * foot]) : 0,
       Fittings: pick([null, "elbow 1.5 x2; branch 30", "elbow 2; 0.3", 0.25]),
       K: pick([null, 0.1]),
-      Hood: end ? pick([null, "flanged end", 0.5]) : null,
+      Hood: end ? pick([null, "flanged end", 0.5, "Grinder hood"]) : null,
       Airflow: end ? pick([400 * cfm, 300 * cfm, 0, null]) : pick([null, null, 50 * cfm]),
       Gate: pick(["open", "open", "open", null, "SHUT"]),
       Leak: pick([null, null, 0.5 * squareInch]),
@@ -38,7 +38,7 @@ export function seededTable(seed: number, count: number, units: "IP" | "SI"): Ce
       "Device loss": device === null ? null : device * gauge,
       "Device airflow": device === null ? null : 800 * cfm,
       "Device exponent": device === null ? null : pick([null, 1, 1.7]),
-      Dust: pick([null, "wood chips", "dry dust"]),
+      Dust: pick([null, null, "wood chips", "dry dust", "grinding main", "heavy dust", "vapour", "metal turnings"]),
     };
   });
   rows.push({

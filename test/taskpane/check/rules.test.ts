@@ -309,7 +309,7 @@ test("notes of BUDGET and SOLVE are listed once, at their cell, without what oth
       400,
       4584,
       2,
-      "resize: its path needs 40 % less suction than the junction has; its leak carries 12 % of its air",
+      "resize: its path needs 40 % less suction than the junction has; its leak carries 12 % of its air; metal with wood: sparks or metal and dust that burns share this duct",
     ],
     ["planer", 0, 0, 0, "gate shut: only its leak flows"],
     ["Fan", 400, "", 2, "fan asked for: 400 cfm at 2 in.w.g. fan static pressure"],

@@ -18,22 +18,29 @@ interface Keyed extends Provenance {
   readonly aliases: readonly string[];
 }
 
+/** A column of the row's own figure, or one that goes by each spelling. */
+type NamedColumn<Row> =
+  | { readonly header: string; readonly of: (row: Row) => BlockCell }
+  | { readonly header: string; readonly ofEach: (name: string) => BlockCell };
+
 /** One row per name; the other spellings of a row take its figures, so that a reader changes them in one place. */
 export function namedRows<Row extends Keyed>(
   rows: readonly Row[],
-  columns: readonly { readonly header: string; readonly of: (row: Row) => BlockCell }[],
+  columns: readonly NamedColumn<Row>[],
 ): Pick<TableBlock, "columns" | "rows"> {
   const lines: BlockCell[][] = [];
   for (const row of rows) {
     const first = lines.length;
-    lines.push([plain(row.key), ...columns.map(({ of }) => of(row)), ...trustCells([row])]);
+    lines.push([
+      plain(row.key),
+      ...columns.map((column) => ("of" in column ? column.of(row) : column.ofEach(plain(row.key)))),
+      ...trustCells([row]),
+    ]);
     for (const alias of row.aliases)
       lines.push([
         plain(alias),
-        ...columns.map(
-          ({ header }): BlockCell =>
-            (place) =>
-              place.cell(header, first),
+        ...columns.map((column): BlockCell =>
+          "of" in column ? (place) => place.cell(column.header, first) : column.ofEach(plain(alias)),
         ),
         ...trustCells([row]),
       ]);

@@ -18,6 +18,8 @@ const ASKED = `$${BESIDE}$${FIRST}:$${BESIDE}$${BUDGET_LAST}`;
 
 /** Notes that are warnings, in a word each. */
 const FLAGS: readonly (readonly [MarkedNote, string])[] = [
+  ["metalWithWood", "metal"],
+  ["likelyMetal", "metal by name"],
   ["settles", SETTLES],
   ["tooFast", "too fast"],
   ["resize", "resize"],

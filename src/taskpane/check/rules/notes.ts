@@ -4,7 +4,7 @@ import type { Rule } from "../finding";
 import { STILL } from "../stillAir";
 
 /** Said by rules of their own, or no fault at all. */
-const ELSEWHERE: readonly MarkedNote[] = ["settles", "short", ...STILL];
+const ELSEWHERE: readonly MarkedNote[] = ["settles", "metalWithWood", "likelyMetal", "short", ...STILL];
 
 /** What BUDGET and SOLVE note themselves, beyond what other rules say. */
 export const notes: Rule = (book) =>
