@@ -1,7 +1,7 @@
 import { FileRefusal } from "../file/fileRefusal";
 import { calculatedOf } from "./calculated";
 import type { GridModel } from "./grid";
-import type { OpenBook } from "./keeper";
+import type { OpenBook } from "./openBook";
 
 /** A chosen file as a book to open, or the sentence that says why it is none. */
 export async function bookInFile(file: Pick<File, "name" | "arrayBuffer">): Promise<OpenBook | string> {

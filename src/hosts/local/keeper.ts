@@ -1,12 +1,6 @@
 import type { Sheet, Workbook } from "../../sheets/workbook";
+import type { OpenBook } from "./openBook";
 import type { SharedStore } from "./sharedStore";
-
-/** The open budget and what the page knows of it: what a reload must bring back. */
-export interface OpenBook {
-  readonly workbook: Workbook;
-  readonly file: string; // the name under which it is saved
-  readonly unsaved: boolean; // whether it has changes that no file has
-}
 
 /** What is written in one step. */
 export interface StoreChange {

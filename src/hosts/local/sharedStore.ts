@@ -1,5 +1,5 @@
 import { createStore, del, get } from "idb-keyval";
-import type { OpenBook } from "./keeper";
+import type { OpenBook } from "./openBook";
 
 /**
  * Where version 1.0.0 kept the open budget: one for all folders of an address. It is never written any more. Each folder

@@ -1,6 +1,6 @@
 import { bookInFile, download, fileOf } from "./files";
 import type { GridDesk } from "./gridDesk";
-import type { OpenBook } from "./keeper";
+import type { OpenBook } from "./openBook";
 import { newForm } from "./newForm";
 import type { NoticeBar } from "./notifications";
 import type { KeptLine, Workspace } from "./workspace";

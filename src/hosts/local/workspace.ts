@@ -1,5 +1,6 @@
 import type { GridDesk } from "./gridDesk";
-import type { Keeper, OpenBook } from "./keeper";
+import type { Keeper } from "./keeper";
+import type { OpenBook } from "./openBook";
 import type { NoticeBar } from "./notifications";
 import type { SharedStore } from "./sharedStore";
 

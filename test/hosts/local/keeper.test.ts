@@ -1,4 +1,5 @@
-import { type BookStore, HEAD, keeperOf, type OpenBook } from "../../../src/hosts/local/keeper";
+import { type BookStore, HEAD, keeperOf } from "../../../src/hosts/local/keeper";
+import type { OpenBook } from "../../../src/hosts/local/openBook";
 import { readShared } from "../../../src/hosts/local/sharedStore";
 import type { Sheet } from "../../../src/sheets/workbook";
 import { bookOf, sheetOf } from "./gridOfOurs";

@@ -1,4 +1,4 @@
-import type { OpenBook } from "../../../src/hosts/local/keeper";
+import type { OpenBook } from "../../../src/hosts/local/openBook";
 import { type KeptState, workspaceOf } from "../../../src/hosts/local/workspace";
 import { bookOf, sheetOf } from "./gridOfOurs";
 
