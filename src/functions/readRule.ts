@@ -30,7 +30,7 @@ export function readerOf(name: string, rule: Rule, system: UnitSystem): (cell: C
       return (cell) => readGateCondition(name, cell);
     case "leakage class":
       return (cell) => readLeakageClass(name, cell, system);
-    case "text":
+    case "unit name":
       return (cell) => (typeof cell === "string" ? cell : refuseCell(name, cell, "a name"));
   }
 }

@@ -63,7 +63,7 @@ interface NamedValues {
   readonly "hood entry": FittingItem[]; // the same, hood entries only
   readonly "gate condition": GateConditionRow;
   readonly "leakage class": number; // constant of the seam leak, m³/(s m² Pa^0.65); a number is a class C_L
-  readonly text: string;
+  readonly "unit name": string;
 }
 
 export type ValueOf<One> =
@@ -134,4 +134,4 @@ export const FITTINGS = named("fittings");
 export const HOOD_ENTRY = named("hood entry");
 export const GATE_CONDITION = named("gate condition");
 export const LEAKAGE_CLASS = named("leakage class");
-export const TEXT = named("text");
+export const UNIT_NAME = named("unit name");

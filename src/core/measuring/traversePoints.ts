@@ -33,7 +33,8 @@ export function traversePoints(diameter: number, points: number | null, rule: Tr
 const usualRow = (rows: readonly TraverseRow[], size: number): TraverseRow | undefined =>
   rows.find(({ usual }) => usual !== null && holds(usual, size));
 
-const holds = ({ above, atLeast, below, atMost }: SizeRange, size: number): boolean =>
+/** Whether a size lies in a range; a bound that is not told is none. */
+export const holds = ({ above, atLeast, below, atMost }: SizeRange, size: number): boolean =>
   size > (above ?? 0) && size >= (atLeast ?? 0) && size < (below ?? Infinity) && size <= (atMost ?? Infinity);
 
 function counts(rows: readonly TraverseRow[]): string {

@@ -1,9 +1,9 @@
 import { convertUnit } from "../../core/convertUnit";
 import { answerOf } from "../answer";
 import type { Formula, Guide } from "../guide";
-import { ANY_NUMBER, needed, TEXT, withoutUnits } from "../signature";
+import { ANY_NUMBER, needed, UNIT_NAME, withoutUnits } from "../signature";
 
-export const takes = withoutUnits({ value: needed("ratio", ANY_NUMBER), from: TEXT, to: TEXT });
+export const takes = withoutUnits({ value: needed("ratio", ANY_NUMBER), from: UNIT_NAME, to: UNIT_NAME });
 
 /**
  * A value in another unit of airflow, velocity, pressure, length, area, density or power, such as "cfm" to "m³/h".

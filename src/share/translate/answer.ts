@@ -1,78 +1,52 @@
-import type { Quantity, UnitSystem } from "../../reference/quantities";
-import { cellOf } from "../formula/ranges";
-import { both, fromSIText, isBlankOrZero, NO_ANSWER } from "./expressions/text";
-import {
-  type Argument,
-  type CallContext,
-  fixed,
-  type ShownValue,
-  type Translation,
-  type Translator,
-} from "./translation";
-import { unitsOf } from "./unitsOf";
+import type { Signature, Takes } from "../../functions/signature";
+import type { UnitSystem } from "../../reference/quantities";
 import { columnsOf, isOneCell, rowsOf } from "../../sheets/rectangle";
+import { type Element, elementOf, LONG_ARGUMENT, type Reader, type Reading } from "./element";
+import { both, fromSIText, isBlankOrZero, NO_ANSWER } from "./expressions/text";
+import { readerOf } from "./readerOf";
+import { type Argument, type CallContext, fixed, type Translation, type Translator } from "./translation";
+import { unitsOf } from "./unitsOf";
 
-/** One cell of an argument as a formula writes it. */
-export interface Element {
-  readonly text: string; // a cell, a name, a literal or an expression in brackets
-  readonly literal?: string | number | boolean;
-  readonly shown?: ShownValue; // what the cell shows now, where it is one
-}
+type ByName<T extends Takes, Value> = Readonly<Record<keyof T, Value>>;
 
-/** What an argument gives to a formula: its value, in SI where it has a unit, and what must hold for it. */
-export interface Reading {
-  readonly value: string;
-  readonly checks: readonly string[];
-}
+/** A value in SI; with what must hold for several arguments together, and whether it is in the user's unit already. */
+type Built = string | { readonly value: string; readonly checks?: readonly string[]; readonly isInUsersUnit?: true };
 
-type Reader = (element: Element | null, system: UnitSystem, context: CallContext) => Reading;
+type Build<T extends Takes> = (values: ByName<T, string>, call: BuildCall<T>) => Built;
 
-export interface Parameter {
-  readonly needed: boolean;
-  readonly read: Reader;
-}
-
-interface Built {
-  readonly value: string; // in SI, or already in the user's unit where `result` is a ratio
-  readonly checks?: readonly string[]; // on several arguments together
-}
-
-export interface ScalarFunction {
-  readonly parameters: readonly Parameter[];
-  readonly result: Quantity;
-  readonly units: boolean; // whether the argument after the parameters is the unit system
-  readonly build: (values: readonly string[], call: BuildCall) => Built;
-}
-
-export interface BuildCall {
-  readonly elements: readonly (Element | null)[];
+export interface BuildCall<T extends Takes = Takes> {
+  readonly elements: ByName<T, Element | null>;
   readonly system: UnitSystem;
   readonly context: CallContext;
 }
 
 /** A formula longer than this is hard to read: its arguments get cells of the workings. A cell takes 8,192 characters. */
 const LONG = 3000;
-const LONG_ARGUMENT = 24;
 
 /**
- * A function of single values over cells and ranges, by the array rule of the functions. A wrong cell gives #N/A; in a range
- * of several cells an item whose needed cells are blank gives an empty text.
+ * A function of single values over cells and ranges, by the array rule of the functions and their own signature. A wrong cell
+ * gives #N/A; in a range of several cells an item whose needed cells are blank gives an empty text.
+ *
+ * @param own readers of arguments that the formula takes in its own way
  */
 export const scalar =
-  (definition: ScalarFunction): Translator =>
+  <const T extends Takes>(signature: Signature<T>, build: Build<T>, own: Partial<ByName<T, Reader>> = {}): Translator =>
   (args, context) => {
-    const { parameters } = definition;
-    const units = definition.units ? unitsOf(args[parameters.length] ?? null) : "IP";
-    if (units === null) return fixed("its units are worked out by a formula or are none");
-    const given = parameters.map((_, index) => args[index] ?? null);
+    const names: readonly (keyof T)[] = Object.keys(signature.takes);
+    const system = signature.units ? unitsOf(args[names.length] ?? null) : "IP";
+    if (system === null) return fixed("its units are worked out by a formula or are none");
+    const given = names.map((_, index) => args[index] ?? null);
     const rows = Math.max(...given.map((arg) => (arg?.range === undefined ? 1 : rowsOf(arg.range))));
     const columns = Math.max(...given.map((arg) => (arg?.range === undefined ? 1 : columnsOf(arg.range))));
     if (!given.every((arg) => fits(arg, rows, columns))) return fixed("its ranges are of different sizes");
+    const readers = names.map((name) => own[name] ?? readerOf(signature.takes[name]!));
     const one = (row: number, column: number): string => {
       const elements = given.map((arg) => (arg === null ? null : elementOf(arg, row, column, context)));
-      const formula = itemFormula(definition, { elements, system: units, context });
+      const readings = readers.map((read, index) => read(elements[index]!, system, context));
+      const call = { elements: byName(names, elements), system, context };
+      const formula = itemFormula(signature, readings, (values) => build(byName(names, values), call), call);
       if (rows === 1 && columns === 1) return formula;
-      const blank = blankItem(parameters, given, elements);
+      const blank = blankItem(signature, given, elements);
       return blank === null ? formula : `IF(${blank},"",${formula})`;
     };
     const formulas = Array.from({ length: rows }, (_, row) =>
@@ -81,37 +55,26 @@ export const scalar =
     return { kind: "cells", formulas } satisfies Translation;
   };
 
+const byName = <T extends Takes, Value>(names: readonly (keyof T)[], values: readonly Value[]): ByName<T, Value> =>
+  Object.fromEntries(names.map((name, index) => [name, values[index]!])) as ByName<T, Value>;
+
 function fits(arg: Argument | null, rows: number, columns: number): boolean {
   if (arg?.range === undefined) return true;
   const [high, wide] = [rowsOf(arg.range), columnsOf(arg.range)];
   return (high === 1 || high === rows) && (wide === 1 || wide === columns);
 }
 
-/** An argument's cell at a place of the answer. A long expression gets a cell of the workings, since it is used more than once. */
-export function elementOf(arg: Argument, row: number, column: number, context: CallContext): Element {
-  if (arg.range !== undefined && !isOneCell(arg.range))
-    return { text: cellOf(arg.range, row, column, context.sheet), shown: shownAt(arg, row, column) };
-  const literal = arg.computed === true || arg.range !== undefined ? null : arg.value[0]![0]!;
-  if (typeof literal === "object" || literal === null) {
-    if (arg.range !== undefined) return { text: arg.text, shown: shownAt(arg, 0, 0) };
-    return { text: arg.text.length > LONG_ARGUMENT ? context.workings.cell(arg.text, context.sheet) : `(${arg.text})` };
-  }
-  return { text: typeof literal === "number" && literal < 0 ? `(${arg.text})` : arg.text, literal };
-}
-
-function shownAt({ value }: Argument, row: number, column: number): ShownValue {
-  const line = value[value.length === 1 ? 0 : row]!;
-  return line[line.length === 1 ? 0 : column]!;
-}
-
-function itemFormula(definition: ScalarFunction, call: BuildCall): string {
-  const { parameters, result, build } = definition;
-  const { elements, system, context } = call;
-  const readings = parameters.map(({ read }, index) => read(elements[index] ?? null, system, context));
+function itemFormula(
+  { gives }: Signature<Takes>,
+  readings: readonly Reading[],
+  build: (values: readonly string[]) => Built,
+  { system, context }: Pick<BuildCall, "system" | "context">,
+): string {
   const whole = (values: readonly string[]): string => {
-    const { value, checks = [] } = build(values, call);
+    const built = build(values);
+    const { value, checks = [], isInUsersUnit = false } = typeof built === "string" ? { value: built } : built;
     const all = [...new Set([...readings.flatMap((reading) => reading.checks), ...checks])];
-    const answer = fromSIText(value, result, system);
+    const answer = isInUsersUnit ? value : fromSIText(value, gives, system);
     return all.length === 0 ? answer : `IF(${both(all)},${answer},${NO_ANSWER})`;
   };
   const values = readings.map(({ value }) => value);
@@ -127,12 +90,12 @@ const isShort = (value: string): boolean => value.length <= LONG_ARGUMENT && !va
  * is a range.
  */
 function blankItem(
-  parameters: readonly Parameter[],
+  { takes }: Signature<Takes>,
   given: readonly (Argument | null)[],
   elements: readonly (Element | null)[],
 ): string | null {
   const groups = new Map<string, string[]>();
-  parameters.forEach(({ needed }, index) => {
+  Object.values(takes).forEach(({ needed }, index) => {
     const range = given[index]?.range;
     if (!needed || range === undefined || isOneCell(range)) return;
     const direction = `${rowsOf(range) > 1} ${columnsOf(range) > 1}`;

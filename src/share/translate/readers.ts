@@ -1,11 +1,11 @@
-import { DENSITY_LIMITS, STANDARD_DENSITY } from "../../core/air/constants";
 import type { Limits } from "../../core/errors";
 import { plain } from "../../core/naming/findNamed";
+import type { NeededNumber, OptionalNumber } from "../../functions/signature";
 import { DEFAULT_MATERIAL } from "../../reference/materials";
 import { type Quantity, toSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import { quotedText } from "../references";
-import type { Element, Parameter, Reading } from "./answer";
-import { NO_ANSWER, inSI, isBlankOrZero, isEmpty, isListed, num, plainName, times, within } from "./expressions/text";
+import type { Element, Reading } from "./element";
+import { NO_ANSWER, inSI, isBlankOrZero, isEmpty, isListed, plainName, times, within } from "./expressions/text";
 import type { BlockName } from "./tableBlocks/blocks";
 import type { LookupTables } from "./lookupTables";
 
@@ -13,56 +13,51 @@ import type { LookupTables } from "./lookupTables";
 export const nothing: Reading = { value: NO_ANSWER, checks: ["FALSE"] };
 
 /** A number that must be there. */
-export const needed = (quantity: Quantity, limits: Limits): Parameter => ({
-  needed: true,
-  read: (element, system) => {
-    if (element === null) return nothing;
-    const { text, literal } = element;
-    if (typeof literal === "number") return literalNumber(text, literal, quantity, limits, system);
-    return {
-      value: inSI(text, quantity, system),
-      checks: [`ISNUMBER(${text})`, ...within(text, limits, quantity, system)],
-    };
-  },
-});
+export function neededNumber(element: Element | null, { quantity, limits }: NeededNumber, system: UnitSystem): Reading {
+  if (element === null) return nothing;
+  const { text, literal } = element;
+  if (typeof literal === "number") return literalNumber(text, literal, quantity, limits, system);
+  return {
+    value: inSI(text, quantity, system),
+    checks: [`ISNUMBER(${text})`, ...within(text, limits, quantity, system)],
+  };
+}
 
 /**
- * A number that may be left out; 0 counts as blank unless it can be meant.
- * @param fallback in SI
+ * A number that may be left out.
+ * @param usual what stands for it then, as the formula writes it
  */
-export const optional = (
-  quantity: Quantity,
-  limits: Limits,
-  fallback: number,
-  zero: "is blank" | "is 0" = "is blank",
-): Parameter => ({
-  needed: false,
-  read: (element, system) => optionalNumber(element, quantity, limits, num(fallback), zero, system),
-});
-
-export const density: Parameter = optional("density", DENSITY_LIMITS, STANDARD_DENSITY);
-
 export function optionalNumber(
   element: Element | null,
-  quantity: Quantity,
-  limits: Limits,
-  fallback: string,
-  zero: "is blank" | "is 0",
+  { quantity, limits, zero }: Pick<OptionalNumber<number | null>, "quantity" | "limits" | "zero">,
+  usual: string,
   system: UnitSystem,
 ): Reading {
-  if (element === null) return { value: fallback, checks: [] };
+  if (element === null) return { value: usual, checks: [] };
   const { text, literal } = element;
   if (typeof literal === "number") {
-    if (literal === 0 && zero === "is blank") return { value: fallback, checks: [] };
+    if (literal === 0 && zero === "is blank") return { value: usual, checks: [] };
     return literalNumber(text, literal, quantity, limits, system);
   }
   const bounds = within(text, limits, quantity, system);
   const blank = zero === "is blank" ? isBlankOrZero(text) : isEmpty(text);
   const right = `AND(${[`ISNUMBER(${text})`, ...bounds].join(",")})`;
   return {
-    value: `IF(${blank},${fallback},${inSI(text, quantity, system)})`,
+    value: `IF(${blank},${usual},${inSI(text, quantity, system)})`,
     checks: [`IF(${blank},TRUE,${right})`],
   };
+}
+
+/** A number without which the formula is another one: its cell as it stands, an empty text where it is left out. */
+export function bareNumber(
+  element: Element | null,
+  { quantity, limits }: OptionalNumber<null>,
+  system: UnitSystem,
+): Reading {
+  if (element === null || element.literal === 0) return { value: "", checks: [] };
+  const { text } = element;
+  const right = [`ISNUMBER(${text})`, ...within(text, limits, quantity, system)].join(",");
+  return { value: text, checks: [`IF(${isBlankOrZero(text)},TRUE,AND(${right}))`] };
 }
 
 /** A number typed into the call needs no conditions: it is right now or never. */
@@ -78,11 +73,6 @@ function literalNumber(text: string, value: number, quantity: Quantity, limits: 
 }
 
 /** Wall roughness [m] from a material's name or a number; a blank or 0 takes the usual material. */
-export const material: Parameter = {
-  needed: false,
-  read: (element, system, { tables }) => roughness(element, system, tables),
-};
-
 export function roughness(element: Element | null, system: UnitSystem, tables: LookupTables): Reading {
   const block = tables.block("materials");
   const factor = unitOf("diameter", tables.units).factor;

@@ -1,25 +1,23 @@
-import { air } from "./functions/air";
-import { devices } from "./functions/devices";
 import { duct } from "./functions/duct";
-import { fans } from "./functions/fans";
-import { fittings } from "./functions/fittings";
+import { fan } from "./functions/fan";
 import { fixedFunctions } from "./functions/fixedFunctions";
+import { hoods } from "./functions/hoods";
 import { leaks } from "./functions/leaks";
+import { lookingUp } from "./functions/lookingUp";
+import { losses } from "./functions/losses";
 import { measuring } from "./functions/measuring";
-import { tables } from "./functions/tables";
 import type { Translator } from "./translation";
 
 /** What becomes of a call, by function; BUDGET is in src/share/budget. */
 export const translators: ReadonlyMap<string, Translator> = new Map(
   Object.entries({
     ...duct,
-    ...air,
-    ...devices,
-    ...fittings,
+    ...losses,
+    ...hoods,
     ...leaks,
+    ...fan,
     ...measuring,
-    ...fans,
-    ...tables,
+    ...lookingUp,
     ...fixedFunctions,
   }),
 );

@@ -1,10 +1,17 @@
 import { AIR_VISCOSITY } from "../../../core/air/constants";
-import { num } from "./text";
+import type { UnitSystem } from "../../../reference/quantities";
+import { inSI, isBlankOrZero, num } from "./text";
 
 /** Everything here is in SI: texts in, text out. A text that comes in is a number, a cell or stands in brackets. */
 
 /** Cross-section of a round duct [m2]. */
 export const roundArea = (diameter: string): string => `(PI()/4*${diameter}^2)`;
+
+/** Cross-section [m2] of a round duct, or of a rectangle where a height stands: a cell as it is, in the user's unit. */
+export function sectionArea(diameter: string, height: string, system: UnitSystem): string {
+  if (height === "") return roundArea(diameter);
+  return `IF(${isBlankOrZero(height)},${roundArea(diameter)},${diameter}*${inSI(height, "diameter", system)})`;
+}
 
 /** Velocity pressure of an airflow in a round duct [Pa]: 8 rho Q^2 / (pi^2 D^4). */
 export const velocityPressure = (airflow: string, diameter: string, density: string): string =>

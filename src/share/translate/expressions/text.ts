@@ -15,6 +15,9 @@ export function num(value: number): string {
 
 export const times = (text: string, factor: number): string => (factor === 1 ? text : `(${text}*${num(factor)})`);
 
+/** 0 to a power is 0; some programs refuse it. */
+export const power = (base: string, exponent: string): string => `IF(${base}=0,0,(${base})^${exponent})`;
+
 /** A number of the user's unit in SI. */
 export function inSI(text: string, quantity: Quantity, system: UnitSystem): string {
   const unit = unitOf(quantity, system);

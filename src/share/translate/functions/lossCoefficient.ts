@@ -1,32 +1,33 @@
 import { type FittingItem, parseFittingList } from "../../../core/fittings/fittingList";
 import { plain } from "../../../core/naming/findNamed";
+import { takes } from "../../../functions/losses/losscoefficient";
 import { unitOf } from "../../../reference/quantities";
 import type { LossFamily } from "../../../reference/schema";
 import { quotedText } from "../../references";
-import { type BuildCall, type Element, type Parameter, scalar } from "../answer";
+import { type BuildCall, scalar } from "../answer";
+import type { Element, Reader } from "../element";
 import { entryK } from "../expressions/entryK";
 import { familyK } from "../expressions/familyK";
 import { isBlankOrZero, NO_ANSWER, num, plainName } from "../expressions/text";
 import { unlessRefused } from "../tableBlocks/offeredEntries";
-import { listCell, listK } from "./listArgument";
+import { listK } from "./listK";
+
+type Call = Pick<BuildCall, "system" | "context">;
 
 /** A number beside the fitting's name, as it stands. */
-const beside: Parameter = {
-  needed: false,
-  read: (element) => ({ value: element?.text ?? "", checks: [] }),
-};
+const beside: Reader = (element) => ({ value: element?.text ?? "", checks: [] });
 
 /**
  * K of a fitting. A name alone is looked up in the list of entries. Beside a shape or an angle the formula holds the printed
  * points of the fitting that is named now; under another name it gives #N/A unless shape and angle are blank.
  */
-export const lossCoefficientOf = scalar({
-  parameters: [listCell, beside, beside],
-  result: "ratio",
-  units: true,
-  build: (_, call) => {
-    const [fitting = null, ...numbers] = call.elements;
-    const [shape = null, angle = null] = numbers.map((element) => (isLeftOut(element) ? null : element));
+export const lossCoefficientOf = scalar(
+  takes,
+  (_, call) => {
+    const { fitting } = call.elements;
+    const [shape, angle] = [call.elements.shape, call.elements.angle].map((element) =>
+      isLeftOut(element) ? null : element,
+    ) as [Element | null, Element | null];
     const alone = aloneK(fitting, call);
     if (fitting === null || (shape === null && angle === null)) return { value: alone };
     const item = itemNow(fitting, call);
@@ -40,10 +41,11 @@ export const lossCoefficientOf = scalar({
       value: `IF(${plainName(fitting.text)}=${quotedText(plain(nameNow(fitting) ?? ""))},${value},${unlessBeside})`,
     };
   },
-});
+  { shape: beside, angle: beside },
+);
 
 /** K of a fitting with nothing beside it: one that is a single name now is looked up, a list or a bare K is read. */
-function aloneK(fitting: Element | null, call: BuildCall): string {
+function aloneK(fitting: Element | null, call: Call): string {
   const item = fitting === null || fitting.literal !== undefined ? null : itemNow(fitting, call);
   if (fitting === null || item?.family == null || item.count !== 1) return listK(fitting, null, call);
   return entryK(fitting.text, "fittings", call.system, call.context.tables).value;
@@ -58,7 +60,7 @@ function nameNow({ literal, shown }: Element): string | null {
 }
 
 /** The fitting that is named now, if it is one. */
-function itemNow(element: Element, { system }: BuildCall): FittingItem | null {
+function itemNow(element: Element, { system }: Call): FittingItem | null {
   const text = nameNow(element);
   if (text === null) return null;
   const items = unlessRefused(() => parseFittingList("fitting", text, unitOf("diameter", system).factor, "any"));
@@ -71,7 +73,7 @@ function besideK(
   family: LossFamily,
   shape: Element | null,
   angle: Element | null,
-  call: BuildCall,
+  call: Call,
 ): string {
   const { system, context } = call;
   const factor = family.shape?.quantity === "diameter" ? unitOf("diameter", system).factor : 1;

@@ -1,40 +1,23 @@
 import { FASTEST_READING } from "../../../core/measuring/traverseVelocity";
-import { DENSITY_LIMITS, STANDARD_DENSITY } from "../../../core/air/constants";
+import { holds } from "../../../core/measuring/traversePoints";
 import { plain } from "../../../core/naming/findNamed";
-import { usualErrors } from "../../../reference/meterErrors";
+import { DUCT_SIZE } from "../../../core/section/section";
+import { takes as airflowError } from "../../../functions/measuring/airflowerror";
+import { takes as correctedReading } from "../../../functions/measuring/correctedreading";
+import { takes as pitotVelocity } from "../../../functions/measuring/pitotvelocity";
+import { DENSITY } from "../../../functions/signature";
 import { unitOf, type UnitSystem } from "../../../reference/quantities";
-import {
-  offeredTraverses,
-  type SizeRange,
-  type TraverseRow,
-  type TraverseRule,
-} from "../../../reference/traverseFractions";
+import { offeredTraverses, type TraverseRow, type TraverseRule } from "../../../reference/traverseFractions";
 import { cellOf } from "../../formula/ranges";
 import { type RangeRef, rangeText } from "../../../sheets/rangeRef";
-import { elementOf, scalar } from "../answer";
+import { scalar } from "../answer";
+import { elementOf } from "../element";
 import { both, fromSIText, inSI, isBlankOrZero, NO_ANSWER, num, plainName, within } from "../expressions/text";
 import { roundArea } from "../expressions/flow";
-import { needed, optional, optionalNumber } from "../readers";
+import { optionalNumber } from "../readers";
 import { type Argument, type CallContext, fixed, oneCell, type Translation, type Translator } from "../translation";
 import { unitsOf } from "../unitsOf";
-import { DUCT_SIZE } from "./duct";
 import { columnsOf, rowsOf } from "../../../sheets/rectangle";
-
-const airflowError = scalar({
-  parameters: [
-    needed("velocity", { atLeast: 0, atMost: FASTEST_READING }),
-    needed("diameter", DUCT_SIZE),
-    optional("ratio", { atLeast: 0, atMost: 100 }, 100 * usualErrors.percent, "is 0"),
-    optional("velocity", { atLeast: 0 }, usualErrors.floor, "is 0"),
-    optional("diameter", { atLeast: 0 }, usualErrors.diameter, "is 0"),
-  ],
-  result: "airflow",
-  units: true,
-  build: ([speed, width, percent, floor, error]) => ({
-    value: `${roundArea(width!)}*SQRT((${percent!}/100*${speed!})^2+${floor!}^2+(2*${speed!}*${error!}/${width!})^2)`,
-    checks: [`${error!}<${width!}`],
-  }),
-});
 
 /** What one cell shows now as a word; null where it is blank, undefined where it cannot be told. */
 function wordNow(arg: Argument | null): string | null | undefined {
@@ -56,7 +39,7 @@ const traverse: Translator = (args, context) => {
   const byVelocity = word === null || word === "velocity";
   if (!byVelocity && word !== "velocity pressure" && word !== "pressure") return oneCell(NO_ANSWER);
   const element = density === null ? null : elementOf(density, 0, 0, context);
-  const air = optionalNumber(element, "density", DENSITY_LIMITS, num(STANDARD_DENSITY), "is blank", units);
+  const air = optionalNumber(element, DENSITY, num(DENSITY.usual), units);
   const rho = context.workings.cell(air.value, context.sheet);
   const velocities = velocityCells(readings.range, byVelocity ? null : rho, units, context);
   const checks = [
@@ -132,11 +115,16 @@ function depths(row: TraverseRow, width: string, checks: readonly string[]): Tra
   return { kind: "cells", formulas };
 }
 
-const holds = ({ above, atLeast, below, atMost }: SizeRange, size: number): boolean =>
-  size > (above ?? 0) && size >= (atLeast ?? 0) && size < (below ?? Infinity) && size <= (atMost ?? Infinity);
-
 export const measuring: Readonly<Record<string, Translator>> = {
-  AIRFLOWERROR: airflowError,
+  PITOTVELOCITY: scalar(pitotVelocity, ({ pressure, density }) => `SQRT(2*${pressure}/${density})`),
+  AIRFLOWERROR: scalar(airflowError, ({ velocity, diameter, percent, floor, diametererror }) => ({
+    value: `${roundArea(diameter)}*SQRT((${percent}/100*${velocity})^2+${floor}^2+(2*${velocity}*${diametererror}/${diameter})^2)`,
+    checks: [`${diametererror}<${diameter}`],
+  })),
+  CORRECTEDREADING: scalar(
+    correctedReading,
+    ({ reading, areaentered, areatrue }) => `${reading}*${areatrue}/${areaentered}`,
+  ),
   TRAVERSE: traverse,
   TRAVERSEPOINTS: traversePoints,
 };

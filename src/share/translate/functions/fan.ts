@@ -1,8 +1,13 @@
+import { RATIO_LIMITS } from "../../../core/fan/fanLaws";
+import { takes as airPower } from "../../../functions/fan/airpower";
+import { takes as fanPressureTakes } from "../../../functions/fan/fanpressure";
+import { needed, withoutUnits } from "../../../functions/signature";
 import { cellOf, onAnySheet } from "../../formula/ranges";
-import { elementOf, scalar } from "../answer";
+import { scalar } from "../answer";
+import { elementOf } from "../element";
 import { curvePlace, readCurve } from "../expressions/fanCurve";
 import { isBlankOrZero, NO_ANSWER } from "../expressions/text";
-import { needed, optionalNumber } from "../readers";
+import { optionalNumber } from "../readers";
 import { type Argument, fixed, oneCell, type Translator } from "../translation";
 import { unitsOf } from "../unitsOf";
 import { columnsOf, rowsOf } from "../../../sheets/rectangle";
@@ -18,15 +23,13 @@ const fanPressure: Translator = (args, context) => {
   if (unitsOf(args[2] ?? null) === null) return fixed("its units are worked out by a formula or are none");
   if (!isCurve(curve)) return fixed(WRONG_SHAPE);
   const place = curvePlace(curve.range, context.workings);
-  return scalar({
-    parameters: [needed("ratio", { atLeast: 0 })],
-    result: "ratio",
-    units: false,
-    build: ([airflow]) => ({ value: readCurve(place, onAnySheet(airflow!, context.sheet), context.workings) }),
-  })([args[1] ?? null], context);
+  const { limits } = fanPressureTakes.takes.airflow;
+  return scalar(withoutUnits({ airflow: needed("ratio", limits) }), ({ airflow }) =>
+    readCurve(place, onAnySheet(airflow, context.sheet), context.workings),
+  )([args[1] ?? null], context);
 };
 
-const RATIO = { above: 0, atMost: 10 };
+const RATIO = { quantity: "ratio", limits: RATIO_LIMITS, zero: "is blank" } as const;
 
 const fanLaw: Translator = (args, context) => {
   const curve = args[0] ?? null;
@@ -35,7 +38,7 @@ const fanLaw: Translator = (args, context) => {
   const ratio = (index: number, usual: string) => {
     const given = args[index] ?? null;
     const element = given === null ? null : elementOf(given, 0, 0, context);
-    return optionalNumber(element, "ratio", RATIO, usual, "is blank", "IP");
+    return optionalNumber(element, RATIO, usual, "IP");
   };
   const [speed, air, size] = [ratio(1, NO_ANSWER), ratio(2, "1"), ratio(3, "1")];
   if (args[1] == null) return oneCell(NO_ANSWER);
@@ -54,4 +57,8 @@ const fanLaw: Translator = (args, context) => {
   return { kind: "cells", formulas };
 };
 
-export const fans: Readonly<Record<string, Translator>> = { FANPRESSURE: fanPressure, FANLAW: fanLaw };
+export const fan: Readonly<Record<string, Translator>> = {
+  FANPRESSURE: fanPressure,
+  FANLAW: fanLaw,
+  AIRPOWER: scalar(airPower, ({ airflow, pressure, efficiency }) => `${airflow}*${pressure}/${efficiency}`),
+};

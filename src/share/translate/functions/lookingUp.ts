@@ -1,35 +1,10 @@
 import { plain } from "../../../core/naming/findNamed";
 import { type ReferenceTable, referenceTables } from "../../../reference";
-import { type Element, elementOf, type Parameter, scalar } from "../answer";
+import { type Element, elementOf } from "../element";
 import { isListed, NO_ANSWER, plainName } from "../expressions/text";
-import { namedRow, needed, nothing } from "../readers";
 import type { TableBlock } from "../tableBlocks/block";
 import { type Argument, fixed, type Translator } from "../translation";
 import { quotedText } from "../../references";
-
-/** A unit by name, as its row in the table of units. */
-const unit: Parameter = {
-  needed: true,
-  read: (element, _, { tables }) => {
-    if (element === null) return nothing;
-    const { row, checks } = namedRow(element, "units", tables);
-    return { value: row, checks };
-  },
-};
-
-const convertUnit = scalar({
-  parameters: [needed("ratio", {}), unit, unit],
-  result: "ratio",
-  units: false,
-  build: ([value, from, to], { context }) => {
-    const block = context.tables.block("units");
-    const of = (column: string, row: string): string => `INDEX(${block.range(column)},${row})`;
-    return {
-      value: `${value!}*${of("factor", from!)}/${of("factor", to!)}`,
-      checks: [`${of("quantity", from!)}=${of("quantity", to!)}`],
-    };
-  },
-});
 
 /** One value of a reference table and its source with its basis, looked up; the table and all its spellings come into the copy. */
 const reference: Translator = (args, context) => {
@@ -81,4 +56,4 @@ function referenceBlock({ title, columns, rows }: ReferenceTable): TableBlock {
   };
 }
 
-export const tables: Readonly<Record<string, Translator>> = { CONVERTUNIT: convertUnit, REFERENCE: reference };
+export const lookingUp: Readonly<Record<string, Translator>> = { REFERENCE: reference };

@@ -1,0 +1,45 @@
+import { takes as deviceLoss } from "../../../functions/losses/deviceloss";
+import { takes as equivalentLength } from "../../../functions/losses/equivlength";
+import { takes as fittingLoss } from "../../../functions/losses/fittingloss";
+import { takes as friction } from "../../../functions/losses/friction";
+import { takes as runLoss } from "../../../functions/losses/runloss";
+import { takes as velocityPressureOf } from "../../../functions/losses/velocitypressure";
+import { ROUGHEST } from "../../../core/friction/frictionFactor";
+import { scalar } from "../answer";
+import { frictionFactor, lossPerLength, reynoldsNumber, velocityPressure } from "../expressions/flow";
+import { power } from "../expressions/text";
+import type { Translator } from "../translation";
+import { listK } from "./listK";
+import { lossCoefficientOf } from "./lossCoefficient";
+
+/** A wall rougher than a fifth of its diameter is an obstacle. */
+const smoothEnough = (material: string, diameter: string): string[] => [
+  `${material}>=0`,
+  `${material}<=${ROUGHEST}*${diameter}`,
+];
+
+export const losses: Readonly<Record<string, Translator>> = {
+  VELOCITYPRESSURE: scalar(velocityPressureOf, ({ velocity, density }) => `0.5*${density}*${velocity}^2`),
+  FRICTION: scalar(friction, ({ airflow, diameter, material, density }) => ({
+    value: lossPerLength(airflow, diameter, material, density),
+    checks: smoothEnough(material, diameter),
+  })),
+  RUNLOSS: scalar(runLoss, ({ airflow, diameter, length, material, density }) => ({
+    value: `${length}*${lossPerLength(airflow, diameter, material, density)}`,
+    checks: smoothEnough(material, diameter),
+  })),
+  LOSSCOEFFICIENT: lossCoefficientOf,
+  FITTINGLOSS: scalar(fittingLoss, ({ airflow, diameter, count, density }, call) => {
+    const k = listK(call.elements.fitting, call.elements.diameter, call);
+    return `${count}*${k}*${velocityPressure(airflow, diameter, density)}`;
+  }),
+  EQUIVLENGTH: scalar(equivalentLength, ({ airflow, diameter, material, density }, call) => {
+    const k = listK(call.elements.fitting, call.elements.diameter, call);
+    const factor = frictionFactor(reynoldsNumber(airflow, diameter, density), `${material}/${diameter}`);
+    return { value: `${k}*${diameter}/${factor}`, checks: smoothEnough(material, diameter) };
+  }),
+  DEVICELOSS: scalar(
+    deviceLoss,
+    ({ airflow, ratedloss, ratedairflow, exponent }) => `${ratedloss}*${power(`${airflow}/${ratedairflow}`, exponent)}`,
+  ),
+};
