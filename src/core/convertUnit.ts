@@ -22,6 +22,7 @@ const units: readonly ConvertibleUnit[] = Object.entries(convertibleUnits).flatM
  * @returns number in the second unit
  * @throws DomainError for an unknown unit (with the nearest ones) or units of two kinds
  * @source nistSp811 exact definitions; in.w.g. is the inch of water at 60 °F unless the name says 4 °C or 68 °F
+ * @example convertUnit(1, "in", "mm") // => 25.4
  */
 export function convertUnit(value: number, from: string, to: string): number {
   const first = requireUnit("from", from);

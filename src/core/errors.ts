@@ -30,6 +30,7 @@ export class NoAnswerError extends Error {
   }
 }
 
+/** What an argument must be, and what came. */
 export const sentence = (argument: string, requirement: string, got: unknown): string =>
   `${argument} must be ${requirement}; got ${shown(got)}`;
 

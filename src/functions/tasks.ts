@@ -27,6 +27,7 @@ import { guide as equivlength } from "./losses/equivlength";
 import { guide as fittingloss } from "./losses/fittingloss";
 import { guide as friction } from "./losses/friction";
 import { guide as losscoefficient } from "./losses/losscoefficient";
+import { guide as reynolds } from "./losses/reynolds";
 import { guide as runloss } from "./losses/runloss";
 import { guide as velocitypressure } from "./losses/velocitypressure";
 import { guide as airflowerror } from "./measuring/airflowerror";
@@ -59,6 +60,7 @@ export const tasks: readonly Task[] = [
     FITTINGLOSS: fittingloss,
     EQUIVLENGTH: equivlength,
     DEVICELOSS: deviceloss,
+    REYNOLDS: reynolds,
   }),
   task("Hoods", { HOODSUCTION: hoodsuction, HOODAIRFLOW: hoodairflow }),
   task("Leaks", { LEAK: leak, LEAKAREA: leakarea, LEAKAT: leakat, GATELEAK: gateleak, SEAMLEAK: seamleak }),

@@ -1,4 +1,5 @@
 import { STANDARD_DENSITY, AIR_VISCOSITY } from "../core/air/constants";
+import { modelWords } from "../core/modelWords";
 import { cautions } from "../reference/cautions";
 import { INCH_OF_WATER, type UnitSystem } from "../reference/quantities";
 import { type SourceId, sources } from "../reference/sources";
@@ -28,11 +29,11 @@ export interface AboutFacts {
 type Line = readonly [label: string, words: string];
 
 const DEFINITIONS: readonly Line[] = [
-  ["Friction", "Darcy-Weisbach; Colebrook-White from Re 4000, 64/Re to Re 2000, linear between"],
-  ["Fittings, hoods", "K x velocity pressure of the fitting's own duct"],
-  ["Suction", "deficit of total pressure below the room; static suction is that plus the velocity pressure"],
-  ["Leaks", "sharp-edged opening, discharge coefficient 0.6; seams go with pressure to the power 0.65"],
-  ["Budget", "each open hood gets the airflow it asks for; the strongest path at a junction governs"],
+  ["Friction", modelWords.friction],
+  ["Fittings, hoods", modelWords.fittings],
+  ["Suction", modelWords.suction],
+  ["Leaks", modelWords.leaks],
+  ["Budget", modelWords.budget],
   ["Standard air", `${Number(STANDARD_DENSITY.toPrecision(6))} kg/m³ (0.075 lb/ft³)`],
   ["Viscosity of air", `${AIR_VISCOSITY} Pa s, held constant`],
   ["Inch of water gauge", `${INCH_OF_WATER} Pa (60 °F)`],

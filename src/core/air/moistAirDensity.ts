@@ -18,6 +18,7 @@ const ZERO_CELSIUS = 273.15; // K
  * @returns [kg/m3]
  * @throws DomainError if an argument is outside its range
  * @source psychrolib ASHRAE Fundamentals 2017 chapter 1, by the library psychrolib
+ * @example moistAirDensity(288.15, 0, 0) // => 1.225
  */
 export function moistAirDensity(temperature: number, altitude: number, humidity: number): number {
   requireWithin("temperature", temperature, TEMPERATURE_LIMITS, "K");

@@ -11,6 +11,7 @@ import { DENSITY_LIMITS } from "./constants";
  * @returns [Pa]
  * @throws DomainError if an argument is outside its range
  * @source ductLectureSlides p_v = 0.602 V^2 at 1.204 kg/m3
+ * @example velocityPressure(20, 1.2) // => 240
  */
 export function velocityPressure(velocity: number, density: number): number {
   requireWithin("velocity", velocity, { atLeast: 0 }, "m/s");
@@ -28,6 +29,7 @@ export function velocityPressure(velocity: number, density: number): number {
  * @returns [m/s]
  * @throws DomainError if an argument is outside its range
  * @source abulencia2009 example 19.2
+ * @example velocityFromPressure(240, 1.2) // => 20
  */
 export function velocityFromPressure(pressure: number, density: number): number {
   requireWithin("pressure", pressure, { atLeast: 0 }, "Pa");

@@ -17,6 +17,7 @@ export const DEVICE_EXPONENT_LIMITS: Limits = { atLeast: 0.5, atMost: 2.5 };
  * @returns in the rated loss's unit
  * @throws DomainError if an argument is outside its range
  * @source commonPractice turbulent losses go with Q^2, a filter medium is laminar
+ * @example deviceLoss(600, 2, 800, 2) // => 1.125
  */
 export function deviceLoss(airflow: number, ratedloss: number, ratedairflow: number, exponent: number): number {
   requireWithin("airflow", airflow, { atLeast: 0 }, "");

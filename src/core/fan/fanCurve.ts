@@ -86,7 +86,9 @@ export function readCurve(curve: FanCurve, airflow: number): CurveReading {
   };
 }
 
+/** Where a curve begins [m3/s]. */
 export const leastAirflow = (curve: FanCurve): number => curve.points[0]!.airflow;
+/** Where it ends [m3/s]. */
 export const mostAirflow = (curve: FanCurve): number => curve.points.at(-1)!.airflow;
 
 /** Whether the curve rises somewhere: then more than one operating point may exist. */

@@ -44,6 +44,7 @@ export function scaledPoint(
  * @returns [W]
  * @throws DomainError if an argument is outside its range
  * @source solbergHeatPower example 10.3
+ * @example airPower(0.5, 2000, 0.5) // => 2000
  */
 export function airPower(airflow: number, pressure: number, efficiency: number): number {
   requireWithin("airflow", airflow, { atLeast: 0 }, "m³/s");

@@ -1,7 +1,6 @@
 import { requireWithin } from "../errors";
+import { LAMINAR_END, LAMINAR_END_FACTOR, TURBULENT_START } from "./flowRegime";
 
-const LAMINAR_END = 2000; // Reynolds number
-const TURBULENT_START = 4000; // Reynolds number
 const TO_DECIMAL = 2 / Math.LN10; // 2 log10(y) = TO_DECIMAL ln(y)
 
 /** Rougher than this share of the diameter a wall is no longer a rough wall but an obstacle. */
@@ -19,6 +18,7 @@ export const ROUGHEST = 0.2;
  * @returns [-] Darcy friction factor (four times Fanning's)
  * @throws DomainError if an argument is outside its range
  * @source colebrook1939 Colebrook-White with 3.7 and 2.51; hagenPoiseuille below Re 2000
+ * @example frictionFactor(1000, 0) // => 0.064
  */
 export function frictionFactor(reynolds: number, relativeRoughness: number): number {
   requireWithin("reynolds", reynolds, { above: 0 }, "");
@@ -26,8 +26,7 @@ export function frictionFactor(reynolds: number, relativeRoughness: number): num
   if (reynolds <= LAMINAR_END) return 64 / reynolds;
   if (reynolds >= TURBULENT_START) return colebrook(reynolds, relativeRoughness);
   const share = (reynolds - LAMINAR_END) / (TURBULENT_START - LAMINAR_END);
-  const laminar = 64 / LAMINAR_END;
-  return laminar + share * (colebrook(TURBULENT_START, relativeRoughness) - laminar);
+  return LAMINAR_END_FACTOR + share * (colebrook(TURBULENT_START, relativeRoughness) - LAMINAR_END_FACTOR);
 }
 
 /**

@@ -1,7 +1,8 @@
-import { AIR_VISCOSITY, DENSITY_LIMITS } from "../air/constants";
+import { DENSITY_LIMITS } from "../air/constants";
 import { DomainError, requireWithin } from "../errors";
 import { sectionArea } from "../section/section";
 import { frictionFactor, ROUGHEST } from "./frictionFactor";
+import { reynoldsOf } from "./reynoldsNumber";
 
 /**
  * Friction of a straight round duct, per length.
@@ -55,7 +56,7 @@ function frictionState(airflow: number, diameter: number, roughness: number, den
   if (roughness > ROUGHEST * diameter) {
     throw new DomainError("material", roughness, `rough by at most ${ROUGHEST} of the diameter`);
   }
-  const reynolds = (density * velocity * diameter) / AIR_VISCOSITY;
+  const reynolds = reynoldsOf(velocity, diameter, density);
   const factor = reynolds === 0 ? 0 : frictionFactor(reynolds, roughness / diameter);
   return { velocity, factor };
 }

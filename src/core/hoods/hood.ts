@@ -14,6 +14,7 @@ import { sectionArea } from "../section/section";
  * @returns [Pa]
  * @throws DomainError if an argument is outside its range
  * @source certificationExam "hood" rows: entry 0.6 at 2 in.w.g. gives 3.2 in.w.g.
+ * @example hoodSuction(0.157080, 0.1, 0.6, 1.2) // => 384
  */
 export function hoodSuction(airflow: number, diameter: number, entry: number, density: number): number {
   requireWithin("airflow", airflow, { atLeast: 0 }, "m³/s");
@@ -33,6 +34,7 @@ export function hoodSuction(airflow: number, diameter: number, entry: number, de
  * @returns [m3/s]
  * @throws DomainError if an argument is outside its range
  * @source certificationExam "hood" rows: Ce 0.98, 4 in.w.g., 0.196 ft2 gives 1539 cfm
+ * @example hoodAirflow(384, 0.1, 0.6, 1.2) // => 0.157
  */
 export function hoodAirflow(suction: number, diameter: number, entry: number, density: number): number {
   requireWithin("suction", suction, { atLeast: 0 }, "Pa");

@@ -22,6 +22,7 @@ export const LEAK_EXPONENT_LIMITS: Limits = { atLeast: 0.5, atMost: 1 };
  * @returns [m3/s]
  * @throws DomainError if an argument is outside its range
  * @source commonPractice 0.6 for any opening; iso5167 for a sharp-edged orifice plate
+ * @example openingLeak(0.01, 240, 0.6, 1.2) // => 0.12
  */
 export function openingLeak(area: number, suction: number, coefficient: number, density: number): number {
   requireWithin("area", area, { atLeast: 0 }, "m²");
@@ -42,6 +43,7 @@ export function openingLeak(area: number, suction: number, coefficient: number, 
  * @returns [m2]
  * @throws DomainError if an argument is outside its range
  * @source commonPractice the same equation solved for the area
+ * @example leakArea(0.12, 240, 0.6, 1.2) // => 0.01
  */
 export function leakArea(airflow: number, suction: number, coefficient: number, density: number): number {
   requireWithin("airflow", airflow, { atLeast: 0 }, "m³/s");
@@ -62,6 +64,7 @@ export function leakArea(airflow: number, suction: number, coefficient: number, 
  * @returns in the airflow's unit
  * @throws DomainError if an argument is outside its range
  * @source smacna1985 exponent 0.65 of the leakage classes
+ * @example leakAtSuction(30, 2, 8, 0.5) // => 60
  */
 export function leakAtSuction(airflow: number, suction: number, newsuction: number, exponent: number): number {
   requireWithin("airflow", airflow, { atLeast: 0 }, "");

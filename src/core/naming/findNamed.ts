@@ -67,6 +67,7 @@ export function requireNamed<Row extends Named>(
   return row;
 }
 
+/** The refusal of a name that no row has, with those nearest to it. */
 export function unknownName(argument: string, rows: readonly Named[], name: string, what: string): DomainError {
   const near = nearestNames(rows, name).map(shown);
   return new DomainError(argument, name, `${what} (nearest: ${near.join(", ")})`);

@@ -6,6 +6,8 @@ const SAME = 2 * Number.EPSILON; // relative: a bracket as narrow as this holds 
  * root bracketed and cannot run away.
  *
  * @param f positive or 0 at `low`, negative or 0 at `high`
+ * @param low end of the bracket
+ * @param high its other end
  * @returns the argument of the root
  * @source ridders1979
  */

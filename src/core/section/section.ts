@@ -15,6 +15,8 @@ const requireDiameter = (argument: string, value: number): void => requireWithin
  * @returns [m2]
  * @throws DomainError if an argument is outside its range
  * @source geometry
+ * @example sectionArea(0.1, null) // => 0.00785
+ * @example sectionArea(0.3, 0.2) // => 0.06
  */
 export function sectionArea(diameter: number, height: number | null): number {
   requireDiameter("diameter", diameter);
@@ -33,6 +35,7 @@ export function sectionArea(diameter: number, height: number | null): number {
  * @returns [m/s]
  * @throws DomainError if the airflow is negative
  * @source geometry
+ * @example meanVelocity(0.5, 0.02) // => 25
  */
 export function meanVelocity(airflow: number, area: number): number {
   requireWithin("airflow", airflow, { atLeast: 0 }, "m³/s");
@@ -49,6 +52,7 @@ export function meanVelocity(airflow: number, area: number): number {
  * @returns [m]
  * @throws DomainError if an argument is not above 0
  * @source geometry
+ * @example diameterForVelocity(0.15708, 20) // => 0.1
  */
 export function diameterForVelocity(airflow: number, velocity: number): number {
   requireWithin("airflow", airflow, { above: 0 }, "m³/s");

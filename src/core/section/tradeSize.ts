@@ -14,6 +14,8 @@ export type Rounding = "down" | "up" | "nearest";
  * @throws DomainError if the diameter is not above 0
  * @throws NoAnswerError if the series has no size on that side
  * @source commonPractice inch sizes; EN 1506 for the metric series
+ * @example tradeSize(0.11, "down", [0.1, 0.125]) // => 0.1
+ * @example tradeSize(0.11, "up", [0.1, 0.125]) // => 0.125
  */
 export function tradeSize(diameter: number, rounding: Rounding, sizes: readonly number[]): number {
   requireWithin("diameter", diameter, { above: 0 }, "m");

@@ -1,9 +1,13 @@
+import { LAMINAR_END, LAMINAR_END_FACTOR, TURBULENT_START } from "../../core/friction/flowRegime";
+import { num } from "../translate/expressions/text";
 import type { BlockColumn } from "./block";
 import type { flowColumns } from "./blockNames";
 import type { Place } from "./inputCells";
 
 type FlowColumn = (typeof flowColumns)[number];
 
+const BAND = TURBULENT_START - LAMINAR_END;
+const laminar = num(LAMINAR_END_FACTOR);
 const TO_DECIMAL = "2/LN(10)"; // 2 log10(y) = 2/ln(10) ln(y)
 
 /**
@@ -29,7 +33,7 @@ export function frictionCells(place: Place): Partial<Record<FlowColumn, Omit<Blo
 }
 
 /** Colebrook-White is used from Re 4000 on; below, its value there is one end of a line. */
-const turbulent = (place: Place, row: number): string => `MAX(${place.cell("reynolds", row)},4000)`;
+const turbulent = (place: Place, row: number): string => `MAX(${place.cell("reynolds", row)},${TURBULENT_START})`;
 
 const haaland = (place: Place, roughness: string, row: number): string =>
   `(0-1.8)/LN(10)*LN((${roughness}/3.7)^1.11+6.9/${turbulent(place, row)})`;
@@ -43,5 +47,6 @@ function newton(place: Place, roughness: string, before: FlowColumn, row: number
 
 function factor(place: Place, solved: FlowColumn, row: number): string {
   const [re, x] = [place.cell("reynolds", row), place.cell(solved, row)];
-  return `IF(${re}<=0,0,IF(${re}<=2000,64/${re},IF(${re}>=4000,1/${x}^2,0.032+(${re}-2000)/2000*(1/${x}^2-0.032))))`;
+  const between = `${laminar}+(${re}-${LAMINAR_END})/${BAND}*(1/${x}^2-${laminar})`;
+  return `IF(${re}<=0,0,IF(${re}<=${LAMINAR_END},64/${re},IF(${re}>=${TURBULENT_START},1/${x}^2,${between})))`;
 }

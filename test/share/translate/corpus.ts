@@ -1,4 +1,6 @@
 /** Seeded inputs for every function whose calls stay live in a copy. */
+import type { Limits } from "../../../src/core/errors";
+import type { Rule } from "../../../src/functions/signature";
 import { materials } from "../../../src/reference/materials";
 import { lossFamilies } from "../../../src/reference/lossFamilies";
 import { gateConditions } from "../../../src/reference/gateConditions";
@@ -6,6 +8,7 @@ import { leakageClasses } from "../../../src/reference/leakageClasses";
 import { convertibleUnits, fromSI, type Quantity, type UnitSystem, unitOf } from "../../../src/reference/quantities";
 import { offeredEntries } from "../../../src/share/translate/tableBlocks/offeredEntries";
 import type { CellValue } from "../../../src/sheets/workbook";
+import { signed } from "../../support/cellFunctions";
 import type { Random } from "./random";
 
 export interface Sample {
@@ -16,14 +19,6 @@ export interface Sample {
 }
 
 const inUnit = (si: number, quantity: Quantity, units: UnitSystem): number => fromSI(si, unitOf(quantity, units));
-
-// What a small system has, and well beyond it, in SI.
-const airflow = (random: Random, units: UnitSystem) => inUnit(random.scale(1e-4, 3), "airflow", units);
-const diameter = (random: Random, units: UnitSystem) => inUnit(random.scale(0.03, 1), "diameter", units);
-const velocity = (random: Random, units: UnitSystem) => inUnit(random.scale(0.5, 50), "velocity", units);
-const pressure = (random: Random, units: UnitSystem) => inUnit(random.scale(1, 8000), "pressure", units);
-const density = (random: Random, units: UnitSystem) =>
-  random.maybe(inUnit(random.between(0.6, 1.5), "density", units), 0.6);
 
 const names = (rows: readonly { readonly key: string; readonly aliases: readonly string[] }[]): string[] =>
   rows.flatMap(({ key, aliases }) => [key, ...aliases]);
@@ -90,113 +85,86 @@ const coefficient = (random: Random, units: UnitSystem): CellValue[] => {
 /** Diameters at which every fitting that goes by diameter has a K. */
 const fittingDiameter = (random: Random, units: UnitSystem) => inUnit(random.between(0.1, 0.254), "diameter", units);
 
-export const samples: readonly Sample[] = [
-  { name: "AREA", units: true, inputs: (r, u) => [diameter(r, u), r.maybe(diameter(r, u), 0.5)] },
-  { name: "VELOCITY", units: true, inputs: (r, u) => [airflow(r, u), diameter(r, u), r.maybe(diameter(r, u), 0.5)] },
-  { name: "AIRFLOW", units: true, inputs: (r, u) => [velocity(r, u), diameter(r, u), r.maybe(diameter(r, u), 0.5)] },
-  { name: "DIAMETER", units: true, inputs: (r, u) => [airflow(r, u), velocity(r, u)] },
-  {
-    name: "TRADESIZE",
-    units: true,
-    inputs: (r, u) => [
-      inUnit(r.between(0.066, 1.2), "diameter", u),
-      r.pick([null, "down", " Up", "nearest", "NEAREST"]),
-    ],
-  },
-  { name: "EQUIVDIAMETER", units: true, inputs: (r, u) => [diameter(r, u), diameter(r, u)] },
-  {
-    name: "DENSITY",
-    units: true,
-    inputs: (r, u) => [
-      r.maybe(inUnit(r.between(235, 330), "temperature", u)),
-      r.maybe(inUnit(r.between(-400, 4000), "length", u)),
-      r.maybe(r.between(0, 1)),
-    ],
-  },
-  { name: "VELOCITYPRESSURE", units: true, inputs: (r, u) => [velocity(r, u), density(r, u)] },
-  { name: "PITOTVELOCITY", units: true, inputs: (r, u) => [pressure(r, u), density(r, u)] },
-  { name: "FRICTION", units: true, inputs: (r, u) => [airflow(r, u), diameter(r, u), material(r, u), density(r, u)] },
-  {
-    name: "RUNLOSS",
-    units: true,
-    inputs: (r, u) => [
-      airflow(r, u),
-      diameter(r, u),
-      inUnit(r.between(0, 60), "length", u),
-      material(r, u),
-      density(r, u),
-    ],
-  },
-  { name: "LOSSCOEFFICIENT", units: true, inputs: coefficient },
-  {
-    name: "FITTINGLOSS",
-    units: true,
-    shared: [1, 2],
-    inputs: (r, u) => [airflow(r, u), fittingDiameter(r, u), list(r), r.maybe(r.between(0, 4), 0.5), density(r, u)],
-  },
-  {
-    name: "EQUIVLENGTH",
-    units: true,
-    shared: [0, 2],
-    inputs: (r, u) => [list(r), airflow(r, u), fittingDiameter(r, u), material(r, u), density(r, u)],
-  },
-  { name: "HOODSUCTION", units: true, inputs: (r, u) => [airflow(r, u), diameter(r, u), hood(r), density(r, u)] },
-  { name: "HOODAIRFLOW", units: true, inputs: (r, u) => [pressure(r, u), diameter(r, u), hood(r), density(r, u)] },
-  {
-    name: "DEVICELOSS",
-    units: false,
-    inputs: (r) => [r.between(0, 2000), r.between(0, 9), r.between(100, 2000), r.maybe(r.between(0.5, 2.5))],
-  },
-  {
-    name: "LEAK",
-    units: true,
-    inputs: (r, u) => [
-      inUnit(r.scale(1e-6, 0.02), "openArea", u),
-      pressure(r, u),
-      r.maybe(r.between(0.2, 1), 0.4),
-      density(r, u),
-    ],
-  },
-  {
-    name: "LEAKAREA",
-    units: true,
-    inputs: (r, u) => [airflow(r, u), pressure(r, u), r.maybe(r.between(0.2, 1), 0.4), density(r, u)],
-  },
-  {
-    name: "LEAKAT",
-    units: false,
-    inputs: (r) => [r.between(0, 500), r.between(0.1, 12), r.between(0, 12), r.maybe(r.between(0.5, 1), 0.5)],
-  },
-  {
-    name: "GATELEAK",
-    units: true,
-    inputs: (r, u) => [typed(r, r.pick(names(gateConditions))), diameter(r, u), pressure(r, u), density(r, u)],
-  },
-  {
-    name: "SEAMLEAK",
-    units: true,
-    inputs: (r, u) => [
-      r.pick([r.between(1, 60), typed(r, r.pick(names(leakageClasses)))]),
-      inUnit(r.between(0.1, 50), "area", u),
-      pressure(r, u),
-    ],
-  },
-  {
-    name: "CORRECTEDREADING",
-    units: false,
-    inputs: (r) => [r.between(0, 2000), r.between(0.01, 2), r.between(0.01, 2)],
-  },
-  {
-    name: "AIRFLOWERROR",
-    units: true,
-    inputs: (r, u) => [
-      velocity(r, u),
-      inUnit(r.between(0.05, 0.6), "diameter", u),
-      r.maybe(r.between(0, 9)),
-      r.maybe(inUnit(r.between(0, 0.5), "velocity", u)),
-      r.maybe(inUnit(r.between(0, 0.004), "diameter", u)),
-    ],
-  },
-  { name: "AIRPOWER", units: true, inputs: (r, u) => [airflow(r, u), pressure(r, u), r.maybe(r.between(0.2, 1))] },
-  { name: "CONVERTUNIT", units: false, inputs: conversion },
-];
+/** What a cell of a small system holds, and well beyond it, in SI; a pure number by its limits. */
+const SPANS: Partial<Record<Quantity, (random: Random) => number>> = {
+  airflow: (random) => random.scale(1e-4, 3),
+  diameter: (random) => random.scale(0.03, 1),
+  velocity: (random) => random.scale(0.5, 50),
+  pressure: (random) => random.scale(1, 8000),
+  density: (random) => random.between(0.6, 1.5),
+  length: (random) => random.between(0, 60),
+  area: (random) => random.between(0.1, 50),
+  openArea: (random) => random.scale(1e-6, 0.02),
+};
+
+function pureNumber(random: Random, { above, atLeast, atMost }: Limits): number {
+  const [low, high] = [atLeast ?? (above ?? 0) + 0.1, atMost ?? 2000];
+  return random.between(low, high);
+}
+
+/** A cell for one argument, drawn by the rule by which the function reads it. */
+function cellFor(rule: Rule, random: Random, units: UnitSystem): CellValue {
+  switch (rule.kind) {
+    case "number": {
+      const si = SPANS[rule.quantity]?.(random) ?? pureNumber(random, rule.limits);
+      const value = inUnit(si, rule.quantity, units);
+      return rule.needed ? value : random.maybe(value, 0.6);
+    }
+    case "word":
+      return random.pick([null, typed(random, random.pick(rule.words))]);
+    case "material":
+      return material(random, units);
+    case "fittings":
+      return list(random);
+    case "hood entry":
+      return hood(random);
+    case "gate condition":
+      return typed(random, random.pick(names(gateConditions)));
+    case "leakage class":
+      return random.pick([random.between(1, 60), typed(random, random.pick(names(leakageClasses)))]);
+    case "unit name":
+      return random.pick(Object.values(convertibleUnits).flatMap((kind) => kind.flatMap((unit) => unit.names)));
+  }
+}
+
+/** Arguments that hang together, or whose numbers must lie elsewhere than those of their kind. */
+const OWN: Readonly<Record<string, Sample["inputs"]>> = {
+  CONVERTUNIT: conversion,
+  LOSSCOEFFICIENT: coefficient,
+  DENSITY: (r, u) => [
+    r.maybe(inUnit(r.between(235, 330), "temperature", u)),
+    r.maybe(inUnit(r.between(-400, 4000), "length", u)),
+    r.maybe(r.between(0, 1)),
+  ],
+  AIRFLOWERROR: (r, u) => [
+    inUnit(r.scale(0.5, 50), "velocity", u),
+    inUnit(r.between(0.05, 0.6), "diameter", u),
+    r.maybe(r.between(0, 9)),
+    r.maybe(inUnit(r.between(0, 0.5), "velocity", u)),
+    r.maybe(inUnit(r.between(0, 0.004), "diameter", u)),
+  ],
+};
+
+/** One argument that lies elsewhere than others of its kind. */
+const ELSEWHERE: Readonly<Record<string, (random: Random, units: UnitSystem) => CellValue>> = {
+  "TRADESIZE diameter": (random, units) => inUnit(random.between(0.066, 1.2), "diameter", units),
+  "FITTINGLOSS diameter": fittingDiameter,
+  "EQUIVLENGTH diameter": fittingDiameter,
+};
+
+const SHARED: Readonly<Record<string, readonly number[]>> = { FITTINGLOSS: [1, 2], EQUIVLENGTH: [0, 2] };
+
+/** Every function over single values; those that begin with a fan's curve are compared as whole calls. */
+export const samples: readonly Sample[] = signed
+  .filter(({ first }) => first === 0)
+  .map(({ name, names: args, rules, units }) => ({
+    name,
+    units,
+    ...(SHARED[name] === undefined ? {} : { shared: SHARED[name] }),
+    inputs:
+      OWN[name] ??
+      ((random, system) =>
+        rules.map((rule, index) =>
+          (ELSEWHERE[`${name} ${args[index]!}`] ?? ((r, u) => cellFor(rule, r, u)))(random, system),
+        )),
+  }));

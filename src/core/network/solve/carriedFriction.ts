@@ -1,9 +1,8 @@
 import { AIR_VISCOSITY } from "../../air/constants";
+import { LAMINAR_END, LAMINAR_END_FACTOR, TURBULENT_START } from "../../friction/flowRegime";
 import { frictionFactor, ROUGHEST } from "../../friction/frictionFactor";
 import { sectionArea } from "../../section/section";
 
-const LAMINAR_END = 2000; // Reynolds number, as frictionFactor has it
-const TURBULENT_START = 4000;
 const TO_DECIMAL = 2 / Math.LN10;
 const FIRST_ROOT = 7; // 1/sqrt(f) of a workshop's duct, near enough: f = 0.02
 
@@ -21,6 +20,7 @@ export interface Lengths {
   readonly shift: Float64Array; // one number: the largest relative change of a root since it was last set to 0
 }
 
+/** Columns for so many lengths, not set yet. */
 export function newLengths(count: number): Lengths {
   const column = (): Float64Array => new Float64Array(count);
   return {
@@ -55,6 +55,8 @@ export function setLength(
  *
  *     turbulent: d ln f / d ln Re = -2 s / (1 + s),  s = 2 b / (ln 10 (a + b x)),  x = 1/sqrt(f), a = (e/D)/3.7, b = 2.51/Re
  *
+ * @param lengths of the network
+ * @param index of the length
  * @param airflow [m3/s] at least 0
  * @returns [Pa]
  * @source colebrook1939 the same factor as frictionFactor, and its derivative by the implicit function theorem
@@ -70,13 +72,12 @@ export function carriedFriction(lengths: Lengths, index: number, airflow: number
     return perAirflow * airflow;
   }
   if (reynolds < TURBULENT_START) {
-    const laminar = 64 / LAMINAR_END;
     if (lengths.bandEnd[index] === 0) {
       const relativeRoughness = Math.min(3.7 * lengths.wall[index]!, ROUGHEST); // not above it by a last digit
       lengths.bandEnd[index] = frictionFactor(TURBULENT_START, relativeRoughness);
     }
-    const rise = (lengths.bandEnd[index]! - laminar) / (TURBULENT_START - LAMINAR_END);
-    const factor = laminar + rise * (reynolds - LAMINAR_END);
+    const rise = (lengths.bandEnd[index]! - LAMINAR_END_FACTOR) / (TURBULENT_START - LAMINAR_END);
+    const factor = LAMINAR_END_FACTOR + rise * (reynolds - LAMINAR_END);
     lengths.slope[index] = resistance * airflow * (2 * factor + rise * reynolds);
     return resistance * factor * airflow * airflow;
   }

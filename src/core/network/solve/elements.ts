@@ -28,6 +28,7 @@ export interface Elements {
 
 const SMALLEST_ENTRY = 1e-12; // [-] an entry without any loss would leave its airflow undetermined
 
+/** The runs of a network as columns of numbers. */
 export function elementsOf(network: Network, surroundings: Surroundings): Elements {
   const { runs, joining, order } = network;
   const { density } = surroundings;

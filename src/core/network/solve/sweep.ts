@@ -19,6 +19,7 @@ interface Line {
   readonly rate: Float64Array; // [m3/(s Pa)]
 }
 
+/** Columns for so many runs, not set yet. */
 export function newFlow(count: number): Flow {
   const column = (): Float64Array => new Float64Array(count);
   const line = (): Line => ({ offset: column(), rate: column() });

@@ -1,4 +1,5 @@
 import { AIR_VISCOSITY } from "../../../core/air/constants";
+import { LAMINAR_END, LAMINAR_END_FACTOR, TURBULENT_START } from "../../../core/friction/flowRegime";
 import type { UnitSystem } from "../../../reference/quantities";
 import { inSI, isBlankOrZero, num } from "./text";
 
@@ -21,6 +22,8 @@ export const velocityPressure = (airflow: string, diameter: string, density: str
 export const reynoldsNumber = (airflow: string, diameter: string, density: string): string =>
   `(${num(4 / (Math.PI * AIR_VISCOSITY))}*${density}*${airflow}/${diameter})`;
 
+const BAND = TURBULENT_START - LAMINAR_END;
+const laminar = num(LAMINAR_END_FACTOR);
 const LEVELS = 9; // of the nested fixed point: then it is right to about 2e-9
 const TO_DECIMAL = 2 / Math.LN10;
 
@@ -32,11 +35,11 @@ const TO_DECIMAL = 2 / Math.LN10;
  */
 export function frictionFactor(reynolds: string, relativeRoughness: string): string {
   const a = `${relativeRoughness}/3.7`;
-  const rough = `MAX(4000,${reynolds})`;
+  const rough = `MAX(${TURBULENT_START},${reynolds})`;
   let x = `${num(-1.8 / Math.LN10)}*LN((${a})^1.11+6.9/${rough})`;
   for (let level = 0; level < LEVELS; level++) x = `${num(-TO_DECIMAL)}*LN(${a}+2.51/${rough}*(${x}))`;
   const turbulent = `(${x})^(-2)`;
-  return `IF(${reynolds}<=2000,64/${reynolds},0.032+MIN(1,(${reynolds}-2000)/2000)*(${turbulent}-0.032))`;
+  return `IF(${reynolds}<=${LAMINAR_END},64/${reynolds},${laminar}+MIN(1,(${reynolds}-${LAMINAR_END})/${BAND})*(${turbulent}-${laminar}))`;
 }
 
 /** Friction of a straight round duct [Pa/m]; 0 in still air. Roughness [m]. */

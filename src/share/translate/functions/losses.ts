@@ -2,6 +2,7 @@ import { takes as deviceLoss } from "../../../functions/losses/deviceloss";
 import { takes as equivalentLength } from "../../../functions/losses/equivlength";
 import { takes as fittingLoss } from "../../../functions/losses/fittingloss";
 import { takes as friction } from "../../../functions/losses/friction";
+import { takes as reynolds } from "../../../functions/losses/reynolds";
 import { takes as runLoss } from "../../../functions/losses/runloss";
 import { takes as velocityPressureOf } from "../../../functions/losses/velocitypressure";
 import { ROUGHEST } from "../../../core/friction/frictionFactor";
@@ -28,6 +29,7 @@ export const losses: Readonly<Record<string, Translator>> = {
     value: `${length}*${lossPerLength(airflow, diameter, material, density)}`,
     checks: smoothEnough(material, diameter),
   })),
+  REYNOLDS: scalar(reynolds, ({ airflow, diameter, density }) => reynoldsNumber(airflow, diameter, density)),
   LOSSCOEFFICIENT: lossCoefficientOf,
   FITTINGLOSS: scalar(fittingLoss, ({ airflow, diameter, count, density }, call) => {
     const k = listK(call.elements.fitting, call.elements.diameter, call);
