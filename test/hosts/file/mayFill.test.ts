@@ -1,3 +1,5 @@
+import "../../support/customFunctions";
+import { cellFunctions, exampleArguments } from "../../support/cellFunctions";
 import { mayFill } from "../../../src/hosts/file/write/mayFill";
 
 describe("formulas that may fill more cells than their own", () => {
@@ -30,4 +32,11 @@ describe("formulas that may fill more cells than their own", () => {
   ])("%s does not", (formula) => {
     expect(mayFill(formula)).toBe(false);
   });
+});
+
+// Whoever adds a function that answers with a table must name it there, or a file keeps its first value alone for ever.
+test.each(cellFunctions)("knows whether $name answers single cells with a table", ({ name, call, guide }) => {
+  const args = exampleArguments({ name, call, guide });
+  const cells = args.map((_, index) => `${String.fromCharCode(65 + index)}1`);
+  expect(mayFill(`=DUCT.${name}(${cells.join(",")})`)).toBe(call(...args).flat().length > 1);
 });
