@@ -29,6 +29,7 @@ export function reynolds(
 export const guide: Guide = {
   maths: "Re = ρ v d / µ, µ = 1.819e-5 Pa s",
   source: "ashrae2009si",
+  basis: "from memory",
   limits:
     "The viscosity is that of air at 70 °F, held constant as everywhere here. Between 2000 and 4000 the flow may be of either kind.",
   example: { asks: "Reynolds number of 400 cfm in a 4 in duct", args: ["400", "4"] },
