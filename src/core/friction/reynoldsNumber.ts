@@ -23,6 +23,14 @@ export function reynoldsNumber(airflow: number, diameter: number, density: numbe
   return reynoldsOf(meanVelocity(airflow, sectionArea(diameter, null)), diameter, density);
 }
 
-/** The same from a velocity [m/s], for callers that have checked what they give. */
+/**
+ * The same from a velocity, for callers that have checked what they give.
+ *
+ * @param velocity [m/s]
+ * @param diameter [m]
+ * @param density [kg/m3]
+ * @returns [-]
+ * @source ashrae2009si duct design chapter
+ */
 export const reynoldsOf = (velocity: number, diameter: number, density: number): number =>
   (density * velocity * diameter) / AIR_VISCOSITY;
