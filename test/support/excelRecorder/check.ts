@@ -2,7 +2,7 @@ import { kindNamed, type Member } from "./members";
 import { misuse } from "./refuse";
 
 /** The level that the host may use. */
-const LEVEL = 14;
+const LEVEL = 12;
 
 /** A member as the typings have it; refuses what they do not know, and what only a later Excel has. */
 export function memberOf(kind: string, name: string): Member {
