@@ -4,7 +4,6 @@ import { PNG } from "pngjs";
 import { valueOf, resourcesOf } from "./resources";
 import { child, every, type XmlElement } from "./xml";
 
-const LONGEST_URL = 2048; // characters
 const RIBBON_SIZES = [16, 32, 80]; // px: the host refuses a button without them
 
 /** The address of the folder that holds the pane, with its closing slash. */
@@ -13,7 +12,7 @@ const homeOf = (manifest: XmlElement): string => paneUrl(manifest).replace(/[^/]
 export const paneUrl = (manifest: XmlElement): string =>
   child(child(manifest, "DefaultSettings"), "SourceLocation")?.attributes.DefaultValue ?? "";
 
-/** Addresses that are not https, too long, elsewhere than the pane, or name a file that is not in the folder. */
+/** Addresses that are not https, elsewhere than the pane, or name a file that is not in the folder. */
 export function addressFaults(manifest: XmlElement, site: string): string[] {
   const home = homeOf(manifest);
   const direct = ["IconUrl", "HighResolutionIconUrl"].map(
@@ -23,8 +22,6 @@ export function addressFaults(manifest: XmlElement, site: string): string[] {
   const addresses = new Set([paneUrl(manifest), ...direct, ...resources.map(({ value }) => value)]);
   return [...addresses].flatMap((address) => {
     if (!address.startsWith("https://")) return [`${address} must begin with https://`];
-    if (address.length > LONGEST_URL)
-      return [`the address ${address.slice(0, 40)}… is longer than ${LONGEST_URL} characters`];
     if (!address.startsWith(home)) return [`${address} must lie under ${home}`];
     return existsSync(fileOf(address, home, site)) ? [] : [`${address} names a file that is not there`];
   });

@@ -1,9 +1,7 @@
 import { child, every, type XmlElement } from "./xml";
 
-const LONGEST = { Images: 2048, Urls: 2048, ShortStrings: 125, LongStrings: 250 } as const; // characters
-const LONGEST_ID = 32; // characters
-type Kind = keyof typeof LONGEST;
-const kinds = Object.keys(LONGEST) as Kind[];
+const kinds = ["Images", "Urls", "ShortStrings", "LongStrings"] as const;
+type Kind = (typeof kinds)[number];
 
 /** Which kind of resource an element may point to. */
 const kindFor: Readonly<Record<string, Kind>> = {
@@ -38,7 +36,7 @@ export function resourcesOf(manifest: XmlElement): Resource[] {
 export const valueOf = (manifest: XmlElement, resid: string | undefined): string | undefined =>
   resourcesOf(manifest).find(({ id }) => id === resid)?.value;
 
-/** Dangling, mistaken, unused, double and too long resources. */
+/** Dangling, mistaken, unused and double resources. */
 export function resourceFaults(manifest: XmlElement): string[] {
   const resources = resourcesOf(manifest);
   const pointers = Object.keys(kindFor).flatMap((name) =>
@@ -52,10 +50,7 @@ export function resourceFaults(manifest: XmlElement): string[] {
       ? []
       : [`${name} (line ${line}) points to "${target.id}", which is not one of ${kindFor[name]}`];
   };
-  const faultsOfResource = ({ kind, id, value }: Resource, at: number): string[] => [
-    ...(id.length <= LONGEST_ID ? [] : [`the id "${id}" is longer than ${LONGEST_ID} characters`]),
-    ...(value.length <= LONGEST[kind] ? [] : [`"${id}" in ${kind} is longer than ${LONGEST[kind]} characters`]),
-    ...(value === "" ? [`"${id}" in ${kind} is empty`] : []),
+  const faultsOfResource = ({ kind, id }: Resource, at: number): string[] => [
     ...(resources.findIndex((other) => other.id === id) === at ? [] : [`the id "${id}" stands twice`]),
     ...(pointers.some(({ attributes }) => attributes.resid === id) ? [] : [`"${id}" in ${kind} is never used`]),
   ];

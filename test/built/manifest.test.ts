@@ -42,44 +42,17 @@ describe("the manifest", () => {
   });
 });
 
-const long = (length: number): string => "x".repeat(length);
-
 /** What is changed, into what, and the sentence that must come; § is the line on which the change ends. */
 const breakages: readonly [string, string, string | RegExp][] = [
   ["</Resources>", "", /^the manifest is not well-formed XML: .*unexpected close tag/],
-  [`  ${VERSION}\n`, "", "OfficeApp (line 2) needs Version"],
   [VERSION, "<Version>1</Version>", 'Version must be four numbers; got "1"'],
   ["61a3d3ca-", "61A3D3CA-", 'Id must be a GUID in small letters; got "61A3D3CA-a16c-48db-8f49-fcede8c5a216"'],
-  [
-    `${VERSION}\n  <ProviderName>`,
-    `<ProviderName>x</ProviderName>${VERSION}<ProviderName>`,
-    "Version (line §) must come before ProviderName",
-  ],
-  ["<DefaultLocale>", "<Rule/><DefaultLocale>", "Rule (line §) has no place in OfficeApp"],
-  [
-    "<Permissions>",
-    "<Permissions>Restricted</Permissions><Permissions>",
-    "Permissions (line §) may stand only once in OfficeApp",
-  ],
   [
     "<Permissions>ReadWriteDocument",
     "<Permissions>Restricted",
     "Permissions must be ReadWriteDocument: the pane writes formulas",
   ],
-  ['xsi:type="TaskPaneApp"', 'xsi:type="ContentApp"', "OfficeApp must be of type TaskPaneApp"],
-  ['"VersionOverridesV1_0"', '"VersionOverridesV1_1"', "VersionOverrides must be of type VersionOverridesV1_0"],
   ['Name="SharedRuntime"', 'Name="ExcelApi"', "Requirements must name the set SharedRuntime"],
-  [
-    '<DisplayName DefaultValue="',
-    `<DisplayName DefaultValue="${long(126)}`,
-    "DisplayName is longer than 125 characters",
-  ],
-  [
-    '<Description DefaultValue="',
-    `<Description DefaultValue="${long(251)}`,
-    "Description is longer than 250 characters",
-  ],
-  ['<Group id="', `<Group id="${long(126)}`, "the id of Group (line §) is longer than 125 characters"],
   [
     '<Label resid="Group.Label"/>',
     '<Label resid="Nowhere"/>',
@@ -93,30 +66,9 @@ const breakages: readonly [string, string, string | RegExp][] = [
   ['<Label resid="Group.Label"/>', '<Label resid="OpenPane.Label"/>', '"Group.Label" in ShortStrings is never used'],
   ['<bt:String id="Group.Label"', '<bt:String id="OpenPane.Label"', 'the id "OpenPane.Label" stands twice'],
   [
-    'id="Group.Label" DefaultValue="Duct Ledger"',
-    'id="Group.Label" DefaultValue=""',
-    '"Group.Label" in ShortStrings is empty',
-  ],
-  ['<bt:String id="Group.Label"', `<bt:String id="${long(33)}"`, `the id "${long(33)}" is longer than 32 characters`],
-  [
-    'id="Group.Label" DefaultValue="',
-    `id="Group.Label" DefaultValue="${long(126)}`,
-    '"Group.Label" in ShortStrings is longer than 125 characters',
-  ],
-  [
-    'id="OpenPane.Description" DefaultValue="',
-    `id="OpenPane.Description" DefaultValue="${long(251)}`,
-    '"OpenPane.Description" in LongStrings is longer than 250 characters',
-  ],
-  [
     `${HOME}/functions.json`,
     `http://localhost:3000/functions.json`,
     "http://localhost:3000/functions.json must begin with https://",
-  ],
-  [
-    `${HOME}/functions.json`,
-    `${HOME}/${long(2048)}`,
-    `the address https://localhost:3000/xxxxxxxxxxxxxxxxx… is longer than 2048 characters`,
   ],
   [
     `${HOME}/functions.json`,
