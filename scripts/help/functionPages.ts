@@ -1,3 +1,4 @@
+import { cautions } from "../../src/reference/cautions";
 import type { Answer, Matrix, Question } from "../../src/taskpane/functions/answering";
 import type { FunctionGuide, Task } from "../../src/functions/guide";
 import type { FunctionMetadata, FunctionsFile, ParameterMetadata } from "../../src/hosts/functionsFile";
@@ -38,10 +39,17 @@ function functionPage(
       args(metadata.parameters),
       example(metadata, guide, answer),
       section("Limits", paragraph(guide.limits)),
+      cautionsOf(guide),
       errors(metadata, guide, answer),
       section("Source", paragraph(`${sourceOfGuide(guide)}.`)),
     ].join("\n"),
   };
+}
+
+/** What can hurt someone at the task that the function leads to. */
+function cautionsOf({ cautions: keys = [] }: FunctionGuide): string {
+  const rows = cautions.filter(({ key }) => keys.includes(key));
+  return rows.length === 0 ? "" : section("Cautions", list(rows.map(({ label, text }) => `${label}. ${text}`)));
 }
 
 function formulas(name: string, { maths }: FunctionGuide): string {

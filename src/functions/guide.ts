@@ -11,6 +11,7 @@ export interface Guide {
   readonly source: SourceId | "geometry" | "tables";
   readonly basis: Basis | ""; // how the formula's source is known, as a row of a table says it; "" where it has none
   readonly limits: string;
+  readonly cautions?: readonly string[]; // keys of those that its task calls for
   readonly example: Example;
 }
 

@@ -47,13 +47,13 @@ const worked: readonly [string, number, number, string][] = [
   ["LEAK", 28.9, 0.03, "0.6 / 144 × 4005 √3"],
   ["LEAKAREA", 1, 1e-3, "the leak above, backwards"],
   ["LEAKAT", 42.426, 5e-4, "30 √2"],
-  ["GATELEAK", 21.7, 0.03, "3/16 in × 4 in × 28.9"],
+  ["GATELEAK", 26.55, 0.04, "0.6 × 3/16 in × 6 in / 144 × 4005 √2"],
   ["SEAMLEAK", 9.415, 5e-4, "6 × 2^0.65"],
   ["FANPRESSURE", 6, 1e-9, "8 × (1 - 500 / 2000)"],
   ["AIRPOWER", 1.2587, 2e-3, "800 × 5 / 6356 / 0.5"],
   ["TRAVERSE", 4000, 1e-9, "(3900 + 4100 + 4000) / 3"],
   ["AIRFLOWERROR", 10.472, 5e-4, "3 % of 349.07"],
-  ["CORRECTEDREADING", 350, 1e-9, "3500 × 0.087 / 0.87"],
+  ["CORRECTEDREADING", 680, 1e-9, "980 / 0.196 × 0.136 = 5000 × 0.136"],
   ["REFERENCE", 0.15, 0.0075, "0.0005 ft is 0.15 mm"],
 ];
 

@@ -21,6 +21,7 @@ export const guide: Guide = {
   source: "eulerMemory",
   basis: "from memory",
   limits: "Finds what cannot be. A number that holds may still be untrue: ask for the curve and the test standard.",
+  cautions: ["wheel over-speed", "capture"],
   example: { asks: "An invented leaflet: 4000 cfm, 12 in.w.g., 1.5 hp", args: [exampleFacts] },
 };
 

@@ -34,6 +34,7 @@ export const guide: Guide = {
   source: "solbergHeatPower",
   basis: "second-hand",
   limits: "What the air takes; the wall socket gives more.",
+  cautions: ["wheel over-speed", "live parts"],
   example: { asks: "Shaft power for 800 cfm at 5 in.w.g., half of it lost", args: ["800", "5", "0.5"] },
 };
 

@@ -26,6 +26,7 @@ export const guide: Guide = {
   source: "cengel2006",
   basis: "second-hand",
   limits: "The same fan only. The motor's power grows with the cube of the speed: mind its plate.",
+  cautions: ["wheel over-speed"],
   example: { asks: "The invented fan at 1.1 times its speed", args: [exampleCurve, "1.1"] },
 };
 

@@ -30,6 +30,7 @@ export const guide: Guide = {
   source: "fritschCarlson1980",
   basis: "from memory",
   limits: "Only within the curve. A maker's curve is for standard air and a straight inlet.",
+  cautions: ["wheel over-speed", "flue draught"],
   example: { asks: "An invented straight curve, at 500 cfm", args: [exampleCurve, "500"] },
 };
 

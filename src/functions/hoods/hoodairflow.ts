@@ -38,6 +38,7 @@ export const guide: Guide = {
   basis: "read",
   limits:
     "Tap the static pressure about three diameters behind the hood, in a straight piece without leaks before it; the three are from memory.",
+  cautions: ["power off", "fan inlet guard", "ladders"],
   example: { asks: "Airflow where such a hood reads 1.6 in.w.g.", args: ["1.6", "4", "0.6"] },
 };
 

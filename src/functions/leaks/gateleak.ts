@@ -37,7 +37,8 @@ export const guide: Guide = {
   source: "commonPractice",
   basis: "common practice",
   limits: "An estimate: no measurement of slide gates was found published. Measure yours.",
-  example: { asks: "An open 4 in gate whose blade slot is bare", args: ["open bare slot", "4", "3"] },
+  cautions: ["power off", "tape and card"],
+  example: { asks: "An open 6 in gate whose blade slot is bare, at 2 in.w.g.", args: ["open bare slot", "6", "2"] },
 };
 
 export const formula: Formula = {

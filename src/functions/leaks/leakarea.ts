@@ -43,6 +43,7 @@ export const guide: Guide = {
   source: "commonPractice",
   basis: "common practice",
   limits: "Read the suction while you measure, at the leak.",
+  cautions: ["power off", "vane over a slot", "tape and card"],
   example: { asks: "The opening that passes 28.9 cfm at 3 in.w.g.", args: ["28.9", "3"] },
 };
 

@@ -6,7 +6,7 @@ import { cautionTable } from "../tables/cautionTable";
 /**
  * Cautions for work on dust collection, with their sources, as rows (no unit).
  * @customfunction CAUTIONS
- * @param [topic] One topic only: machines, health, explosion, electrical, air, work, numbers or law
+ * @param [topic] Topic, or a word for one such as fire: machines, health, explosion, electrical, air, work, numbers, law
  * @returns table
  */
 export function cautions(topic?: unknown[][]): unknown[][] {

@@ -19,5 +19,6 @@ export const guide: Guide = {
   source: "tables",
   basis: "",
   limits: "The view Tables shows the same rows with words around them.",
+  cautions: ["metal with wood", "codes decide"],
   example: { asks: "Roughness of galvanised steel", args: ["materials", "galvanised steel", "roughness (mm)"] },
 };

@@ -37,6 +37,7 @@ export const guide: Guide = {
   source: "colebrook1939",
   basis: "second-hand",
   limits: "Straight round duct, clean: a wall that dust has coated is rougher than its row.",
+  cautions: ["plastic static"],
   example: { asks: "Friction of 400 cfm in 4 in galvanised duct", args: ["400", "4"] },
 };
 

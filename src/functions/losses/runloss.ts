@@ -47,6 +47,7 @@ export const guide: Guide = {
   source: "ashrae2009si",
   basis: "from memory",
   limits: "Without fittings; those are FITTINGLOSS.",
+  cautions: ["plastic static"],
   example: { asks: "The same over 25 ft", args: ["400", "4", "25"] },
 };
 

@@ -28,7 +28,11 @@ export const guide: Guide = {
   source: "commonPractice",
   basis: "common practice",
   limits: "For meters that multiply by an area. A vane over a slot reads its own face.",
-  example: { asks: "3500 cfm shown with 0.87 ft² entered for 0.087 ft²", args: ["3500", "0.87", "0.087"] },
+  cautions: ["area in the meter", "vane over a slot"],
+  example: {
+    asks: "980 cfm shown with the 0.196 ft² of a 6 in duct for the 0.136 ft² of a 5 in one",
+    args: ["980", "0.196", "0.136"],
+  },
 };
 
 export const formula: Formula = {

@@ -36,6 +36,7 @@ export const guide: Guide = {
   source: "certificationExam",
   basis: "read",
   limits: "Blanks and zeros are left out. A reading of a dead corner counts, so do not leave it out yourself.",
+  cautions: ["power off", "fan inlet guard", "ladders"],
   example: { asks: "Mean of three velocities", args: [[[3900], [4100], [4000]]] },
 };
 

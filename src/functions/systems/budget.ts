@@ -23,6 +23,7 @@ export const guide: Guide = {
   basis: "from memory",
   limits:
     "What hoods ask for, not what flows: a fan knows nothing of wishes. See SOLVE. Values from memory count like any other: Check names them.",
+  cautions: ["metal with wood", "plastic static", "capture"],
   example: { asks: "What two hoods and a main ask of a fan", args: [exampleRuns] },
 };
 

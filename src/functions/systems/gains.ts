@@ -44,6 +44,7 @@ export const guide: Guide = {
   source: "todiniPilati1988",
   basis: "from memory",
   limits: "One change at a time: two together do not give the sum.",
+  cautions: ["power off", "tape and card"],
   example: { asks: "What would help the saw", args: [exampleRuns, exampleCurve, "saw"] },
 };
 

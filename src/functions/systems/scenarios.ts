@@ -42,6 +42,7 @@ export const guide: Guide = {
   source: "todiniPilati1988",
   basis: "from memory",
   limits: "Shut gates leak by what the table says of them.",
+  cautions: ["metal with wood", "capture"],
   example: { asks: "One gate open, then both", args: [exampleRuns, exampleCurve, exampleScenarios] },
 };
 

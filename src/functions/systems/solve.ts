@@ -44,6 +44,7 @@ export const guide: Guide = {
   source: "todiniPilati1988",
   basis: "from memory",
   limits: "One fan, no loops. As good as its coefficients and the fan's curve.",
+  cautions: ["metal with wood", "flue draught", "capture"],
   example: { asks: "The same ducts on the invented fan", args: [exampleRuns, exampleCurve] },
 };
 

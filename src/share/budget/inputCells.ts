@@ -8,7 +8,7 @@ import { quotedText } from "../references";
 import type { BlockColumn, BlockPlace } from "./block";
 import type { BudgetColumn, BudgetScalar, inputColumns } from "./blockNames";
 import type { BudgetLookups } from "./lookups";
-import { numberOfWord, sparkName } from "./metalCells";
+import { numberOfWord, sparkName } from "./metalWords";
 import type { RunsSource } from "./runsSource";
 import { troubleOf } from "./troubleCells";
 import { isBlank, nameKey, numberOf, oneOfTwo, times, unlessNumber } from "./words";

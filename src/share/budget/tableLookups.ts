@@ -8,7 +8,7 @@ import type { TableBlock } from "../translate/tableBlocks/block";
 import { namedRows } from "../translate/tableBlocks/keyedBlocks";
 import type { CallContext } from "../translate/translation";
 import type { BudgetLookups } from "./lookups";
-import { wordOf } from "./metalCells";
+import { wordOf } from "./metalWords";
 
 /** Look-ups in the tables that the copy carries, for a budget in these units. */
 export function tableLookups(system: UnitSystem, { tables, workings, sheet }: CallContext): BudgetLookups {

@@ -6,6 +6,7 @@ import { HelpLink } from "../help/HelpLink";
 import { Chevron } from "../rows/Chevron";
 import { useRowStyles } from "../rows/rowStyles";
 import { termWords } from "../rows/termWords";
+import { ShortCautions } from "../views/ShortCautions";
 import { ExampleShown } from "./ExampleShown";
 import { FunctionForm } from "./FunctionForm";
 import { sourceOfGuide } from "./sourceOfGuide";
@@ -30,10 +31,19 @@ interface FunctionItemProps {
   readonly open: boolean;
   readonly host: SheetHost | null;
   readonly onToggle: () => void;
+  readonly goToCautions: () => void;
 }
 
 /** One function: what it gives; pressed, its maths, source, limits and example, and the form that writes it. */
-export function FunctionItem({ guide, metadata, file, open, host, onToggle }: FunctionItemProps): ReactElement {
+export function FunctionItem({
+  guide,
+  metadata,
+  file,
+  open,
+  host,
+  onToggle,
+  goToCautions,
+}: FunctionItemProps): ReactElement {
   const rows = useRowStyles();
   const styles = useStyles();
   const id = useId();
@@ -76,6 +86,7 @@ export function FunctionItem({ guide, metadata, file, open, host, onToggle }: Fu
             </Button>
             {form && (
               <div className={styles.form}>
+                {guide.cautions !== undefined && <ShortCautions keys={guide.cautions} goToCautions={goToCautions} />}
                 <FunctionForm metadata={metadata} file={file} host={host} />
               </div>
             )}

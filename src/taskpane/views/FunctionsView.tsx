@@ -72,6 +72,7 @@ export function FunctionsView({ host, go, shown }: ViewProps & { readonly shown:
                   metadata={metadata}
                   file={file}
                   host={host}
+                  goToCautions={() => go("Cautions")}
                   open={open === guide.name}
                   onToggle={() => setOpen(open === guide.name ? "" : guide.name)}
                 />
