@@ -3,6 +3,7 @@ import { existsSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import packageJson from "../package.json";
 import { openBudget } from "../src/hosts/file/readBook";
+import { leftOutWords } from "../src/hosts/fit/fitted";
 import { writeBook } from "../src/hosts/file/writeBook";
 import { clubCopy } from "../src/share/clubCopy";
 import type { ClubCopy, FixedCell } from "../src/share/copy";
@@ -65,7 +66,9 @@ const isUnknown = ({ value }: ShownCell): boolean =>
 
 async function share({ from, to, kind, overwrite }: Wanted): Promise<void> {
   await buildIfNeeded(root, true);
-  const book = recalculated(await openBudget(readFileSync(from)));
+  const { leftOut, ...opened } = await openBudget(readFileSync(from));
+  if (leftOut.length > 0) console.log(leftOutWords(leftOut));
+  const book = recalculated(opened);
   const copy = clubCopy(book, { kind, date: today(), version: packageJson.version });
   const bytes = await writeBook(copy.book, { title: book.workbook.name, recalculate: kind === "formulas" });
   writeFileSync(to, bytes, { flag: overwrite ? "w" : "wx" });

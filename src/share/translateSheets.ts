@@ -2,6 +2,7 @@ import { cellAddress, placeOf } from "../sheets/address";
 import type { Calculated, Extent } from "../sheets/calculated";
 import { callsOurs } from "../sheets/ourCalls";
 import { filledAddresses } from "../sheets/rectangle";
+import { isTooMuchWork } from "../sheets/tooMuchWork";
 import type { SheetCell } from "../sheets/workbook";
 import { budget } from "./budget/budget";
 import type { FixedCell } from "./copy";
@@ -29,6 +30,8 @@ export interface TranslatedSheets {
   readonly untranslated: readonly (FixedCell & { readonly formula: string; readonly extent: Extent })[];
 }
 
+const TOO_MUCH = "it, or a formula that it reads, asks for more work than the sheet in the browser gives it";
+
 const ONE_CELL: Extent = { rows: 1, columns: 1 };
 
 const allTranslators = new Map([...translators, ["BUDGET", budget] as const]);
@@ -49,6 +52,10 @@ export function translateSheets(book: Calculated, tables: LookupTables, workings
       const outside = reachesOutside(formula);
       if (outside !== null) {
         untranslated.push({ ...where, function: "", why: outside });
+        continue;
+      }
+      if (isTooMuchWork(book.shown.get(sheet)?.get(at)?.value)) {
+        untranslated.push({ ...where, extent: ONE_CELL, function: "", why: TOO_MUCH });
         continue;
       }
       const foreign = foreignOf(formula);

@@ -1,8 +1,10 @@
 import type { Calculated, ShownCell } from "../../sheets/calculated";
+import { cellAddress } from "../../sheets/address";
 import type { CellName, Sheet } from "../../sheets/workbook";
 import { isListsSheet, type Visibility } from "../../sheets/longLists";
 import type { SheetKey } from "../../sheets/sheetKeys";
 import { cellName, readKeys } from "./marks";
+import { MOST_AREA } from "../../sheets/extent";
 import { readCells } from "./readCells";
 import { readFlags, readLayout, readPrint, readTables } from "./readLayout";
 import { readLists } from "./readLists";
@@ -64,7 +66,7 @@ async function readSheet(
   name: string,
 ): Promise<{ sheet: Sheet; shown: ReadonlyMap<string, ShownCell> }> {
   const there = context.workbook.worksheets.getItem(name);
-  const used = await usedRange(context, there);
+  const used = await usedRange(context, name);
   if (used === null) return { sheet: { name, ...BLANK }, shown: new Map() };
   const { cells, shown } = await readCells(context, there, used);
   const layout = await readLayout(context, there, used);
@@ -92,17 +94,26 @@ const BLANK: Omit<Sheet, "name"> = {
 };
 
 /** What is filled or styled, or only what is filled where that is far more. */
-async function usedRange(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<Excel.Range | null> {
+async function usedRange(context: Excel.RequestContext, name: string): Promise<Excel.Range | null> {
+  const sheet = context.workbook.worksheets.getItem(name);
   const styled = sheet.getUsedRangeOrNullObject(false);
   const filled = sheet.getUsedRangeOrNullObject(true);
   styled.load("cellCount");
-  filled.load("cellCount");
+  filled.load("cellCount,rowIndex,columnIndex,rowCount,columnCount");
   await context.sync();
   if (styled.isNullObject) return null;
-  const isTooMuch = styled.cellCount < 0 || styled.cellCount > MOST_STYLED; // Excel says -1 beyond two thousand million
-  if (!isTooMuch) return styled;
-  return filled.isNullObject ? null : filled;
+  if (isWithin(styled.cellCount, MOST_STYLED)) return styled;
+  if (filled.isNullObject) return null;
+  const { rowIndex, columnIndex, rowCount, columnCount } = filled;
+  if (!isWithin(filled.cellCount, MOST_AREA))
+    throw new Error(
+      `The sheet "${name}" is filled as far as ${cellAddress(columnIndex + columnCount, rowIndex + rowCount)}, farther than can be read here: delete what stands far from the rest`,
+    );
+  return filled;
 }
+
+/** Excel counts -1 cells beyond two thousand million. */
+const isWithin = (count: number, most: number): boolean => count >= 0 && count <= most;
 
 /** A note belongs to a cell, which may be blank and without a style of its own. */
 function withNotes(cells: Sheet["cells"], notes: ReadonlyMap<string, string>): Sheet["cells"] {

@@ -1,5 +1,6 @@
 import type { Calculated, ShownCell } from "../../sheets/calculated";
 import type { CellName, Sheet } from "../../sheets/workbook";
+import { fitted } from "../fit/fitted";
 import { FileRefusal } from "./fileRefusal";
 import { isBudget } from "./isBudget";
 import { keyOfName, type SheetKey } from "../../sheets/sheetKeys";
@@ -32,10 +33,15 @@ export async function readBook(bytes: Uint8Array): Promise<Calculated> {
   }
 }
 
-/** Reads a file that is to be opened as a budget, and refuses one that has nothing of ours. */
-export async function openBudget(bytes: Uint8Array): Promise<Calculated> {
+/** A book to open, and the cells that were left out of it. */
+export interface OpenedBudget extends Calculated {
+  readonly leftOut: readonly string[];
+}
+
+/** Reads a file that is to be opened as a budget, as far as a sheet can hold it, and refuses one that has nothing of ours. */
+export async function openBudget(bytes: Uint8Array): Promise<OpenedBudget> {
   const book = await readBook(bytes);
-  if (isBudget(book)) return book;
+  if (isBudget(book)) return { ...fitted(book.workbook), shown: book.shown };
   throw new FileRefusal(
     "This file holds no Duct Ledger sheet: no formula calls DUCT, and no table of runs stands in it.",
   );

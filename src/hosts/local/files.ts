@@ -3,12 +3,19 @@ import { calculatedOf } from "./calculated";
 import type { GridModel } from "./grid";
 import type { OpenBook } from "./openBook";
 
+/** A book to open, and what must be said of it; "" where nothing must. */
+export interface BookInFile {
+  readonly book: OpenBook;
+  readonly words: string;
+}
+
 /** A chosen file as a book to open, or the sentence that says why it is none. */
-export async function bookInFile(file: Pick<File, "name" | "arrayBuffer">): Promise<OpenBook | string> {
+export async function bookInFile(file: Pick<File, "name" | "arrayBuffer">): Promise<BookInFile | string> {
   try {
     const { openBudget } = await import("../file/readBook"); // only who opens a file waits for this
-    const { workbook } = await openBudget(new Uint8Array(await file.arrayBuffer()));
-    return { workbook, file: xlsxName(file.name), unsaved: false };
+    const { leftOutWords } = await import("../fit/fitted");
+    const { workbook, leftOut } = await openBudget(new Uint8Array(await file.arrayBuffer()));
+    return { book: { workbook, file: xlsxName(file.name), unsaved: false }, words: leftOutWords(leftOut) };
   } catch (error) {
     if (error instanceof FileRefusal) return error.message;
     console.error(error);

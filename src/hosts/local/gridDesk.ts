@@ -1,5 +1,6 @@
 import type { Workbook } from "../../sheets/workbook";
 import { changesBook, describer, type GridCommand } from "./describer";
+import { isTooFar, TOO_FAR_WORDS } from "./extentPlugin";
 import type { GridModel } from "./grid";
 import { gridModel } from "./gridModel";
 import type { Notifications } from "./notifications";
@@ -39,6 +40,9 @@ export async function openDesk(
     const view = await app.mount(place);
     model.joinSession();
     model.on("update", followers, tell);
+    model.on("command-rejected", followers, (rejected: object) => {
+      if (isTooFar(rejected)) notifications.notifyUser({ text: TOO_FAR_WORDS });
+    });
     model.on("command-dispatched", followers, (happened: object) => {
       const command = happened as GridCommand;
       if (!changesBook(command)) return;

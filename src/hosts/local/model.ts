@@ -1,4 +1,5 @@
-import { placeOf } from "../../sheets/address";
+import { cellAddress, placeOf } from "../../sheets/address";
+import { MOST_COLUMNS, MOST_ROWS } from "../../sheets/extent";
 import type { StyleName } from "../../sheets/styles";
 import type { Sheet, SheetCell, Workbook } from "../../sheets/workbook";
 import { chartFigure } from "./charts";
@@ -133,12 +134,20 @@ function factsOf({ name, cells, tables, print }: Sheet): Fact[] {
 
 function sheetData(sheet: Sheet, id: string) {
   const places = sheet.cells.map(({ at }) => placeOf(at));
+  const far = places.find(({ row, column }) => row > MOST_ROWS || column > MOST_COLUMNS);
+  if (far !== undefined)
+    throw new Error(
+      `the sheet ${sheet.name} reaches to ${cellAddress(far.column, far.row)}, farther than a grid may here`,
+    );
   const sizes = cellSizes(sheet);
   return {
     id,
     name: sheet.name,
-    colNumber: Math.max(LEAST_COLUMNS, sheet.columns.length, ...places.map(({ column }) => column)),
-    rowNumber: Math.max(0, ...places.map(({ row }) => row)) + SPARE_ROWS,
+    colNumber: Math.max(
+      sheet.columns.length,
+      places.reduce((last, { column }) => Math.max(last, column), LEAST_COLUMNS),
+    ),
+    rowNumber: places.reduce((last, { row }) => Math.max(last, row), 0) + SPARE_ROWS,
     cells: Object.fromEntries(
       sheet.cells.flatMap((cell) => (contentOf(cell) === "" ? [] : [[cell.at, contentOf(cell)]])),
     ),

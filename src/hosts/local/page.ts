@@ -1,8 +1,9 @@
 import { demo } from "../../sheets/demo";
 import { browserStore } from "./browserStore";
 import { listDifferences } from "./differences";
-import { download } from "./files";
+import { type BookInFile, download } from "./files";
 import { type GridDesk, openDesk } from "./gridDesk";
+import { keptHere } from "./keptHere";
 import { keeperOf } from "./keeper";
 import type { OpenBook } from "./openBook";
 import { lastSheet, tabStorage } from "./lastSheet";
@@ -51,12 +52,16 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   let found = await keeper.load();
   part("loading").remove();
   let first = example;
+  let kept: BookInFile | null = null;
   if (typeof found === "object") {
-    first = found;
-    desk = await deskFor(found).catch((error: unknown) => {
-      console.error(error);
-      return null;
-    });
+    kept = await keptHere(found, bar);
+    if (kept !== null) {
+      first = kept.book;
+      desk = await deskFor(first).catch((error: unknown) => {
+        console.error(error);
+        return null;
+      });
+    }
     if (desk === null) [found, first] = ["unreadable", example];
   }
   const open = (desk ??= await deskFor(example));
@@ -72,6 +77,7 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   );
   workspace = work;
   open.follow(() => last.note(open.model()));
+  if (kept !== null && kept.words !== "") bar.say(kept.words);
   window.ductLedgerHost = localHost({
     model: open.model,
     follow: open.follow,

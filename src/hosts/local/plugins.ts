@@ -1,10 +1,14 @@
 import { addAppendPlugin } from "./appendPlugin";
+import { addExtentPlugin } from "./extentPlugin";
 import { addKeptPlugin } from "./keptPlugin";
 import { removeLinks } from "./noLinks";
+import { limitWork } from "./work/limitWork";
 
-/** What we change of the grid's library, once, before the first model is made. */
+/** What we change of the grid's library, once, when our functions are registered and before the first model is made. */
 export function addPlugins(): void {
   addKeptPlugin();
+  addExtentPlugin();
   addAppendPlugin();
   removeLinks();
+  limitWork();
 }

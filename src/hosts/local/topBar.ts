@@ -56,10 +56,10 @@ export function fileButtons(
     const file = bar.chooser.files?.[0];
     if (file === undefined) return;
     orSay(
-      bookInFile(file).then((book) => {
+      bookInFile(file).then(async (found) => {
         bar.chooser.value = ""; // so that the same file can be chosen again
-        if (typeof book === "string") notices.say(`${file.name} was not opened. ${book}`);
-        else return workspace.open(book, "This file");
+        if (typeof found === "string") return notices.say(`${file.name} was not opened. ${found}`);
+        if ((await workspace.open(found.book, "This file")) && found.words !== "") notices.say(found.words);
       }),
     );
   });

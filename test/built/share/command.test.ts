@@ -9,6 +9,7 @@ import { readBook } from "../../../src/hosts/file/readBook";
 import { writeBook } from "../../../src/hosts/file/writeBook";
 import { revive } from "../../../src/share/revive/revive";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
+import { farValue } from "../../support/attackFiles";
 
 const root = path.resolve(__dirname, "../../..");
 const folder = mkdtempSync(path.join(os.tmpdir(), "share-"));
@@ -90,4 +91,20 @@ test.each([
   expect(stderr.trim()).toMatch(sentence);
   expect(stderr.trim().split("\n")).toHaveLength(1);
   expect(existsSync("club2.xlsx")).toBe(false);
+});
+
+test("a file that reaches to the end of its sheet and asks for a thousand million numbers is copied without either, and says so", async () => {
+  const [hostile, copied] = [path.join(folder, "hostile.xlsx"), path.join(folder, "copied.xlsx")];
+  writeFileSync(hostile, farValue("XFD1048576", "SUM(SEQUENCE(100000,10000))"));
+  const { status, stdout, stderr } = share(hostile, copied);
+  expect([status, stderr]).toEqual([0, ""]);
+  expect(stdout).toContain("Left out, since it stands too far from the rest of its sheet: One!XFD1048576.");
+  expect(stdout).toContain(
+    "One!A2 it, or a formula that it reads, asks for more work than the sheet in the browser gives it",
+  );
+  const { workbook } = await readBook(readFileSync(copied));
+  const formulas = workbook.sheets.flatMap(({ cells }) =>
+    cells.flatMap((cell) => ("formula" in cell ? [cell.formula] : [])),
+  );
+  expect(formulas.filter((formula) => formula.includes("SEQUENCE"))).toEqual([]);
 });

@@ -1,0 +1,23 @@
+import { TOO_MUCH_WORK } from "../../../sheets/tooMuchWork";
+import type { Value } from "./sizes";
+
+/** Visits of cells between one change of the sheet and the next: some seconds of work. */
+export const MOST_WORK = 5e7;
+
+let left = MOST_WORK;
+
+/** A change of the sheet begins a new measure. */
+export function begin(): void {
+  left = MOST_WORK;
+}
+
+/** Counts work before it is done; false where it is more than is left, and from then on until the next change. */
+export function spend(work: number): boolean {
+  left = work <= left ? left - work : -1; // what is left out once is left out everywhere, or a part of it would be hidden
+  return left >= 0;
+}
+
+/** An error of its own, so that no IFERROR puts a number in its place. */
+export const refusal = (): Value => ({ value: "#ERROR", message: TOO_MUCH_WORK });
+
+export const isRefusal = (value: Value | undefined): boolean => value?.message === TOO_MUCH_WORK;
