@@ -51,6 +51,7 @@ const filled: Readonly<Record<string, Filled>> = {
     ]),
   ),
   Flow: new Map([
+    [`C${SETS}`, "machine 1"],
     [`B${SETS + 1}`, "one"],
     [`C${SETS + 1}`, "open"],
   ]),

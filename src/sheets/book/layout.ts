@@ -1,3 +1,4 @@
+import { budgetColumns } from "../../reference/answerColumns";
 import { leakWords, shownColumns } from "../../reference/columnsOfRuns";
 import type { ShownRunColumn } from "../../reference/runColumns";
 import { cellAddress, columnLetters } from "../address";
@@ -17,11 +18,14 @@ export const runsColumnPlace = (column: ShownRunColumn): number =>
 
 const letters = (column: ShownRunColumn): string => columnLetters(runsColumnPlace(column));
 
-/** A column of the runs table without its header, on the sheet Runs itself. */
+/**
+ * A column of the runs table on the sheet Runs itself. It begins with its header, as the whole table does: a row inserted
+ * right under the headings then belongs to it.
+ */
 export const runsColumnRange = (column: ShownRunColumn): string =>
-  `$${letters(column)}$${RUNS_FIRST}:$${letters(column)}$${RUNS_LAST}`;
+  `$${letters(column)}$${RUNS_HEADER}:$${letters(column)}$${RUNS_LAST}`;
 
-/** One column of the runs table as a formula on any sheet writes it. */
+/** The same as a formula on any sheet writes it. */
 export const runsColumn = (frame: Frame, column: ShownRunColumn): string => frame.ref("runs", runsColumnRange(column));
 
 export const runCell = (column: ShownRunColumn, row: number): string => cellAddress(runsColumnPlace(column), row);
@@ -62,3 +66,7 @@ export const FLOW_LAST = FLOW_HEADER + 41;
 export const BUDGET_HEADER = 8;
 export const BUDGET_COLUMN = 2; // B; column A holds the flags
 export const BUDGET_LAST = BUDGET_HEADER + 41;
+
+/** Right of it: what each open hood asks for, and for the sheet Runs the run's place in its table and the check in words. */
+const besideBudget = (index: number): string => columnLetters(BUDGET_COLUMN + budgetColumns.length + index);
+export const BUDGET_BESIDE = { asked: besideBudget(0), place: besideBudget(1), check: besideBudget(2) } as const;

@@ -107,6 +107,6 @@ export const luthiers: Workshop = {
   ],
   tries: {
     runs: "Try it: the thickness sander has 4 m of hose; type 1 in G10, press Enter: the fan is asked for less.",
-    flow: "Try it: change the sanding table's gate in A13 to shut. The others get more air; dust settles in the trunk.",
+    flow: "Try it: type shut sanding table in A13. The others get more air; dust settles in the trunk.",
   },
 };

@@ -122,6 +122,6 @@ export const shed: Workshop = {
   ],
   tries: {
     runs: "Try it: the drum sander asks for 400 cfm; type 600 in D11, press Enter, and watch its check change.",
-    flow: "Try it: change the planer's gate in A12 to shut. The others get more air; dust settles in the mains.",
+    flow: "Try it: type shut planer in A12. The others get more air; dust settles in the mains.",
   },
 };

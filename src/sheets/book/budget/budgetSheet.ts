@@ -1,19 +1,20 @@
 import { type BudgetKey, budgetColumns } from "../../../reference/answerColumns";
 import type { MarkedNote } from "../../../reference/notes";
-import { columnLetters } from "../../address";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
-import { BUDGET_COLUMN, BUDGET_HEADER, BUDGET_LAST, runCell, runsColumn, runsTable, RUNS_HEADER } from "../layout";
+import { BUDGET_BESIDE, BUDGET_COLUMN, BUDGET_HEADER, BUDGET_LAST, runsTable } from "../layout";
 import { answerCell, answerColumn, answerLetters, BUDGET_ANSWER, fromAnswer, ofFan, onceRuns } from "../parts/answers";
 import { countOfNote, saysNote, SETTLES } from "../parts/notes";
+import { isJoined, ofRun, placeOfRun } from "../parts/byName";
 import { printing } from "../parts/printing";
 import { spillOf } from "../parts/spill";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, headingIn, SHARE, unitOnly } from "../parts/units";
+import { checkInWords } from "./checkInWords";
 
 const FIRST = BUDGET_HEADER + 1;
-const BESIDE = columnLetters(BUDGET_COLUMN + budgetColumns.length); // right of the answer: what each open hood asks for
+const BESIDE = BUDGET_BESIDE.asked;
 const ASKED = `$${BESIDE}$${FIRST}:$${BESIDE}$${BUDGET_LAST}`;
 
 /** Notes that are warnings, in a word each. */
@@ -39,7 +40,7 @@ const WIDTHS: Readonly<Partial<Record<BudgetKey, number>>> = {
 /** What every run carries and costs when the hoods get what they ask for: one formula, its flags in words, its totals. */
 export const budgetSheet: SheetOf<null> = (frame) => ({
   name: frame.sheet("budget"),
-  columns: [15, ...budgetColumns.map(({ key }) => WIDTHS[key] ?? 9.5), 10],
+  columns: [15, ...budgetColumns.map(({ key }) => WIDTHS[key] ?? 9.5), 10, 8, 22],
   tallRows: [{ row: BUDGET_HEADER, lines: 3 }],
   frozen: { rows: BUDGET_HEADER, columns: 2 },
   cells: [
@@ -52,6 +53,11 @@ export const budgetSheet: SheetOf<null> = (frame) => ({
     }),
     ...spillOf(BUDGET_COLUMN, BUDGET_HEADER, BUDGET_LAST, columnFormats(frame), onceRuns(frame, code(frame).slice(1))),
     formula(`${BESIDE}${BUDGET_HEADER}`, headingIn(frame, "Asked at the hood", "airflow"), "numberHeader"),
+    text(`${BUDGET_BESIDE.place}${BUDGET_HEADER - 1}`, `For the sheet ${frame.sheet("runs")}`, "note"),
+    text(`${BUDGET_BESIDE.place}${BUDGET_HEADER}`, "Row of the table", "numberHeader", {
+      note: "Where the runs table has the run of this name, its header being row 1.",
+    }),
+    text(`${BUDGET_BESIDE.check}${BUDGET_HEADER}`, "Check", "header"),
     ...Array.from({ length: BUDGET_LAST - BUDGET_HEADER }, (_, index) => besideRow(frame, FIRST + index)).flat(),
   ],
   lists: [],
@@ -60,7 +66,7 @@ export const budgetSheet: SheetOf<null> = (frame) => ({
     containsText,
     style: "flag",
   })),
-  print: printing(frame, "landscape", BUDGET_HEADER),
+  print: { ...printing(frame, "landscape", BUDGET_HEADER), area: `A1:${BESIDE}${BUDGET_LAST}` },
 });
 
 const code = (frame: Frame): string =>
@@ -78,21 +84,18 @@ function columnFormats(frame: Frame): (string | null)[] {
 
 function besideRow(frame: Frame, row: number): SheetCell[] {
   const cells = [formula(`A${row}`, flags(answerCell(BUDGET_ANSWER, "note", row)))];
-  const onRuns = row - BUDGET_HEADER + RUNS_HEADER;
-  const run = frame.ref("runs", runCell("Run", onRuns));
-  const isEnd = `COUNTIF(${runsColumn(frame, "To")},${run})=0`;
+  if (row === BUDGET_LAST) return cells; // only the fan can stand there
+  const run = answerCell(BUDGET_ANSWER, "run", row);
+  const place = `$${BUDGET_BESIDE.place}${row}`;
+  const ofARun = (code: string): string => `=IF(OR(${run}="",${run}="Fan"),"",${code})`;
   // Governs says yes or no only of runs whose air is asked for
-  return row === BUDGET_LAST
-    ? cells // only the fan can stand there
-    : [
-        ...cells,
-        formula(
-          `${BESIDE}${row}`,
-          `=IF(AND(${answerCell(BUDGET_ANSWER, "governs", row)}<>"",${run}<>"",${isEnd}),${frame.ref("runs", runCell("Airflow", onRuns))},"")`,
-          "result",
-          { format: formatOf(frame, "airflow") },
-        ),
-      ];
+  const asks = `IF(AND(${answerCell(BUDGET_ANSWER, "governs", row)}<>"",NOT(${isJoined(frame, run)})),${ofRun(frame, "Airflow", place)},"")`;
+  return [
+    ...cells,
+    formula(`${BESIDE}${row}`, ofARun(asks), "result", { format: formatOf(frame, "airflow") }),
+    formula(`${BUDGET_BESIDE.place}${row}`, ofARun(placeOfRun(frame, run)), "unit"),
+    formula(`${BUDGET_BESIDE.check}${row}`, ofARun(checkInWords(frame, row, place)), "unit"),
+  ];
 }
 
 /** The warnings of a long note in a word each, where they are seen without scrolling. */

@@ -1,5 +1,6 @@
 import { gainColumns, type SolveKey } from "../../../reference/answerColumns";
 import { scenarioColumnsFor } from "../../../reference/columnsOfAnswers";
+import { columnLetters } from "../../address";
 import { FLOW_HEADER, FLOW_LAST, RUNS_HEADER, RUNS_LAST } from "../layout";
 import { type Answer, answerLetters, FLOW_ANSWER } from "../parts/answers";
 
@@ -9,6 +10,9 @@ import { type Answer, answerLetters, FLOW_ANSWER } from "../parts/answers";
  */
 export const FLOW_FIRST = FLOW_HEADER + 1;
 export const RUN_LAST = FLOW_LAST - 1; // the last row that a run can fill: the fan follows the last run
+
+/** The rows that runs can fill. */
+export const FLOW_ROWS = Array.from({ length: RUN_LAST - FLOW_FIRST + 1 }, (_, index) => FLOW_FIRST + index);
 
 /** A column of SOLVE's answer where runs can stand, on the sheet itself. */
 export function runRows(key: SolveKey): string {
@@ -24,9 +28,11 @@ export const beside = {
   sealed: "T",
   gains: "U",
   hoodNumber: "W", // 1, 2, 3 ... down the open hoods
-  gateNumber: "X", // the same for the runs that have a gate
-  open: "Y", // name of the run if its gate is open
+  unheaded: "X", // row by row of the runs table: name of the run if it has a gate that heads no scenario
+  open: "Y", // likewise: name of the run if its gate is open
   settles: "Z", // name of the run if dust settles in it
+  place: "AA", // where the runs table has the run of this name
+  gateTrouble: "AB", // what is wrong with the words in column A of this row
 } as const;
 
 export type Beside = keyof typeof beside;
@@ -36,14 +42,13 @@ export const besideCell = (column: Beside, row: number): string => `$${beside[co
 export const besideColumn = (column: Beside): string =>
   `$${beside[column]}$${FLOW_FIRST}:$${beside[column]}$${RUN_LAST}`;
 
-/** The row of the runs table that belongs to a row of the answer. */
-export const runsRow = (row: number): number => row - FLOW_HEADER + RUNS_HEADER;
-
 export const SETS_COLUMN = 2; // B: the scenario's name; the gates follow
 export const MOST_GATES = 10;
 export const MOST_SETS = 6;
 export const SETS = FLOW_LAST + 6; // row of their heading
 export const SETS_LAST = SETS + MOST_SETS;
+/** The cells over the marks: a run's name each. */
+export const headings = `$${columnLetters(SETS_COLUMN + 1)}$${SETS}:$${columnLetters(SETS_COLUMN + MOST_GATES)}$${SETS}`;
 export const SCENARIOS = SETS_LAST + 3; // row of the header of their answer
 export const SCENARIOS_LAST = SCENARIOS + MOST_SETS;
 /** The answer's last column where every run is a hood. */

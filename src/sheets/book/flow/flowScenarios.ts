@@ -12,7 +12,8 @@ import { formatOf, headingIn } from "../parts/units";
 import { scenariosCall } from "./flowCalls";
 import type { FlowContents } from "./flowContents";
 import {
-  besideColumn,
+  besideCell,
+  FLOW_ROWS,
   MOST_GATES,
   MOST_SETS,
   SCENARIOS,
@@ -35,27 +36,21 @@ const gates = Array.from({ length: MOST_GATES }, (_, gate) => gate);
 export const scenarioList: ChoiceList = { range: marks, choices: ["open", "shut"], strict: true };
 
 /** Sets of open gates to type in, under them what each would give, and in words where its dust is slowest. */
-export function scenarios(frame: Frame, { hoods, scenarios: asked }: FlowContents): SheetCell[] {
-  const count = `MAX(0,${besideColumn("gateNumber")})`;
+export function scenarios(frame: Frame, { hoods, gated, scenarios: asked }: FlowContents): SheetCell[] {
+  const unheaded = FLOW_ROWS.map((row) => besideCell("unheaded", row)).join("&");
   const call = scenariosCall(frame, sets);
-  const waits = `IF(${count}=0,"No run of the sheet ${frame.sheet("runs")} has a gate",IF(COUNTA(${names})+COUNTA(${marks})=0,"Fill in a scenario above first",${call}))`;
+  const waits = `IF(COUNTA(${runsColumn(frame, "Gate")})<2,"No run of the sheet ${frame.sheet("runs")} has a gate",IF(COUNTA(${names})+COUNTA(${marks})=0,"Fill in a scenario above first",${call}))`;
   return [
     text(`A${SETS - 2}`, "Scenarios", "section"),
     text(
       `C${SETS - 2}`,
-      "Which gates are open together? Name a scenario and mark its gates; a blank is shut. Answers stand below.",
+      "Which gates are open together? Each column is headed by a run's name. Name a scenario and mark its gates; a blank is shut.",
       "note",
     ),
-    formula(
-      `C${SETS - 1}`,
-      `=IF(${count}>${MOST_GATES},"There are "&${count}&" gates: those after the first ${MOST_GATES} stay shut here.","")`,
-      "note",
-    ),
+    formula(`C${SETS - 1}`, `=IF(${unheaded}="","","Gates that head no column stay shut here: "&${unheaded})`, "note"),
     text(`B${SETS}`, "Scenario", "header"),
-    ...gates.map((gate) => {
-      const nth = `INDEX(${runsColumn(frame, "Run")},MATCH(${gate + 1},${besideColumn("gateNumber")},0))`;
-      return formula(gateCell(gate, SETS), `=IFERROR(${nth},"")`, "header");
-    }),
+    // typed, as the marks are: a heading that followed the rows of Runs would come to stand over another's marks
+    ...gates.map((gate) => input(gateCell(gate, SETS), gated[gate] ?? null)),
     ...Array.from({ length: MOST_SETS }, (_, index) => setRow(SETS + 1 + index, asked[index])).flat(),
     text(`A${SCENARIOS}`, "Flags", "header"),
     ...spillOf(SETS_COLUMN, SCENARIOS, SCENARIOS_LAST, formats(frame, hoods), onceRunsAndCurve(frame, waits)),

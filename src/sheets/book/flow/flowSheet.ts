@@ -10,16 +10,17 @@ import { countOfNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
-import { flowAnswer, gateList, hoodColumns } from "./flowAnswer";
+import { flowAnswer, hoodColumns } from "./flowAnswer";
 import type { FlowContents } from "./flowContents";
 import { gains } from "./flowGains";
+import { flowGates, gateFlag } from "./flowGates";
 import { besideColumn, GAINS, GAINS_TITLE, SCENARIOS, SCENARIOS_LAST, SETS, SLOWEST } from "./flowLayout";
 import { scenarioList, scenarios } from "./flowScenarios";
 
 /** What the system really gives: the gates and their effect on the first screen, the questions behind it below. */
 export const flowSheet: SheetOf<FlowContents> = (frame, contents) => ({
   name: frame.sheet("flow"),
-  columns: [17, 26.5, ...Array.from({ length: 19 }, () => 10.5), 4, 8, 8, 16],
+  columns: [23, 26.5, ...Array.from({ length: 19 }, () => 10.5), 4, 8, 8, 16, 16, 8, 16],
   tallRows: [
     { row: FLOW_HEADER, lines: 3 },
     { row: SETS, lines: 2 },
@@ -31,13 +32,15 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => ({
   cells: [
     ...introduction(frame, contents.tryIt),
     ...overview(frame),
-    ...flowAnswer(frame, contents.gates),
+    ...flowGates(frame, contents.gates),
+    ...flowAnswer(frame),
     ...hoodColumns(frame),
     ...scenarios(frame, contents),
     ...gains(frame),
   ],
-  lists: [gateList, scenarioList],
+  lists: [scenarioList],
   flags: [
+    gateFlag,
     { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: markOf("settles"), style: "flag" },
     { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: markOf("short"), style: "flag" },
     { range: `A${SCENARIOS + 1}:A${SCENARIOS_LAST}`, containsText: SETTLES, style: "flag" },
@@ -54,7 +57,8 @@ function introduction(frame: Frame, tryIt: string | null): SheetCell[] {
     ),
     text(
       "C2",
-      tryIt ?? "Column A opens and shuts gates for this sheet alone; a blank leaves a gate as its run has it.",
+      tryIt ??
+        `Column A shuts and opens gates for this sheet alone: type shut or open, then the run's name. The others are as on the sheet ${frame.sheet("runs")}.`,
     ),
     text(
       "C3",

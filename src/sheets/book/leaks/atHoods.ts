@@ -3,11 +3,12 @@ import { placeOfColumn } from "../../../reference/columnsOfAnswers";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { fanCurve, openRuns, runCell, runsWithoutLeaks } from "../layout";
+import { fanCurve, openRuns, runsWithoutLeaks } from "../layout";
 import { FLOW_ANSWER, fromAnswer, ofFan, onceRunsAndCurve } from "../parts/answers";
+import { ofRun, placeOfRun } from "../parts/byName";
 import { spillOf } from "../parts/spill";
 import { formatOf, headingIn, unitWord } from "../parts/units";
-import { flowCell, flowHeaderCell, flowRow, HOODS, HOODS_FIRST, HOODS_LAST, inHoods, runsRow } from "./layout";
+import { flowCell, flowHeaderCell, flowRow, HOODS, HOODS_FIRST, HOODS_LAST, inHoods } from "./layout";
 
 const MENDED_COLUMN = 6; // F
 
@@ -54,8 +55,9 @@ export function atHoods(frame: Frame): SheetCell[] {
 function row(frame: Frame, at: number): SheetCell[] {
   const here = flowRow(at);
   const [airflow, leak] = [flowCell(frame, "airflow", here), flowCell(frame, "leak", here)];
-  const wants = frame.ref("runs", runCell("Airflow", runsRow(at)));
-  const isHood = `AND(${frame.ref("runs", runCell("Hood", runsRow(at)))}<>"",${flowCell(frame, "gate", here)}<>"shut")`;
+  const place = placeOfRun(frame, `$A${at}`);
+  const wants = ofRun(frame, "Airflow", place);
+  const isHood = `AND(${ofRun(frame, "Hood", place)}<>"",${flowCell(frame, "gate", here)}<>"shut")`;
   const forHood = (fan: string, hood: string): string =>
     `=IF(A${at}="","",IF(A${at}="Fan",${fan},IF(${isHood},${hood},"")))`;
   const whole = { format: formatOf(frame, "airflow") };

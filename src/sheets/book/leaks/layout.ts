@@ -1,7 +1,7 @@
 import type { SolveKey } from "../../../reference/answerColumns";
 import { cellAddress } from "../../address";
 import type { Frame } from "../frame";
-import { FLOW_COLUMN, FLOW_HEADER, FLOW_LAST, RUNS_FIRST } from "../layout";
+import { FLOW_COLUMN, FLOW_HEADER, FLOW_LAST } from "../layout";
 import { answerColumn, answerLetters, FLOW_ANSWER } from "../parts/answers";
 import { inRows } from "../parts/block";
 
@@ -46,6 +46,5 @@ export const flowCell = (frame: Frame, key: SolveKey, row: number): string =>
 
 /** SOLVE's answer has the order of the runs table. */
 export const flowRow = (hoodsRow: number): number => hoodsRow - HOODS + FLOW_HEADER;
-export const runsRow = (hoodsRow: number): number => hoodsRow - HOODS_FIRST + RUNS_FIRST;
 
 export const flowHeaderCell = (frame: Frame): string => frame.ref("flow", cellAddress(FLOW_COLUMN, FLOW_HEADER));

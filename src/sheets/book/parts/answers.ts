@@ -77,7 +77,8 @@ export function fromAnswer(answer: Answer, code: string, frame?: Frame): string 
 
 const FILL = "Fill in";
 
-const noRuns = (frame: Frame): string => `COUNTA(${runsColumn(frame, "Run")})=0`;
+/** The header counts. */
+const noRuns = (frame: Frame): string => `COUNTA(${runsColumn(frame, "Run")})<2`;
 const noCurve = (frame: Frame): string => `COUNT(${frame.ref("fan", `$A$${CURVE_HEADER + 1}:$A$${CURVE_LAST}`)})<2`;
 
 /** A formula that waits, with a plain text, until there are runs. */

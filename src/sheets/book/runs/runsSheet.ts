@@ -1,18 +1,17 @@
-import type { BudgetKey } from "../../../reference/answerColumns";
 import { shownColumns } from "../../../reference/columnsOfRuns";
 import { materials } from "../../../reference/materials";
-import type { MarkedNote } from "../../../reference/notes";
 import { unitOf } from "../../../reference/quantities";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { WorkshopRun } from "../../demo/workshop";
 import type { Frame, SheetOf } from "../frame";
-import { BUDGET_HEADER, runCell, RUNS_FIRST, RUNS_HEADER, RUNS_LAST, runsColumnRange } from "../layout";
-import { answerCell, BUDGET_ANSWER, fromAnswer, ofFan } from "../parts/answers";
-import { saysNote, SETTLES } from "../parts/notes";
+import { runCell, RUNS_FIRST, RUNS_HEADER, RUNS_LAST, runsColumnRange } from "../layout";
+import { answerColumn, BUDGET_ANSWER, fromAnswer, ofFan } from "../parts/answers";
+import { countOfNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
 import { totals } from "../parts/totals";
-import { formatOf, headingIn, rounded, unitOnly, unitWord } from "../parts/units";
+import { formatOf, headingIn, unitOnly } from "../parts/units";
+import { check, LEFT_OUT, leftOut, ofThisRow } from "./checks";
 import type { RunsContents } from "./runsContents";
 import { runsLists } from "./runsLists";
 
@@ -29,7 +28,11 @@ export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
       "C2",
       tryIt ?? "Begin with the hoods, then the mains that they join, and end with the run that joins the fan.",
     ),
-    text("C3", `Column A says what each run does: ${SETTLES} means that dust will lie in that duct.`, "note"),
+    formula(
+      "C3",
+      leftOut(frame, `Column A says what each run does: ${SETTLES} means that dust will lie in that duct.`),
+      "note",
+    ),
     formula("C4", plasticPipe(frame), "total"),
     ...overview(frame),
     text(`A${RUNS_HEADER}`, "Check", "header"),
@@ -39,7 +42,10 @@ export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
     ).flat(),
   ],
   lists: runsLists(),
-  flags: [{ range: `A${RUNS_FIRST}:A${RUNS_LAST}`, containsText: SETTLES, style: "flag" }],
+  flags: [
+    { range: `A${RUNS_FIRST}:A${RUNS_LAST}`, containsText: SETTLES, style: "flag" },
+    { range: "C3", containsText: LEFT_OUT, style: "flag" },
+  ],
   print: printing(frame, "landscape", RUNS_HEADER),
 });
 
@@ -70,7 +76,7 @@ function overview(frame: Frame): SheetCell[] {
       },
       {
         label: "Runs whose dust settles",
-        code: read(`COUNTIF($A$${RUNS_FIRST}:$A$${RUNS_LAST},"${SETTLES}*")`),
+        code: read(countOfNote("settles", answerColumn(BUDGET_ANSWER, "note", frame))),
         format: "0",
       },
     ]),
@@ -87,31 +93,13 @@ function headerCell(frame: Frame, { name, kind, quantity, shown }: (typeof shown
 
 function runRow(frame: Frame, row: number, run: WorkshopRun): SheetCell[] {
   return [
-    formula(`A${row}`, check(frame, row)),
+    formula(`A${row}`, check(frame)),
     ...shownColumns.map(({ name: column }) => {
       const at = runCell(column, row);
       // a formula that the user may type over: the dust of the sheet Start
       if (column === "Dust" && run.Dust === undefined)
-        return formula(at, `=IF(${runCell("Run", row)}="","",${frame.name("dust")})`, "input");
+        return formula(at, `=IF(${ofThisRow("Run")}="","",${frame.name("dust")})`, "input");
       return input(at, run[column] ?? null);
     }),
   ];
-}
-
-/** The velocity of a run in words: what a person at the machine needs to see beside the number just typed. */
-function check(frame: Frame, row: number): string {
-  const onBudget = BUDGET_HEADER + row - RUNS_HEADER;
-  const budget = (key: BudgetKey): string => answerCell(BUDGET_ANSWER, key, onBudget, frame);
-  const note = budget("note");
-  const says = (key: MarkedNote): string => saysNote(key, note);
-  const velocity = `${rounded(frame, budget("velocity"), { IP: 0, SI: 1 })}&" "&${unitWord(frame, "velocity")}`;
-  const speed = `IF(${says("settles")},"${SETTLES}: ",IF(${says("tooFast")},"too fast: ","ok: "))&${velocity}`;
-  const state = [
-    [`${runCell("Side", row)}="discharge"`, `"after the fan"`],
-    [`${runCell("Gate", row)}="shut"`, `"gate shut"`],
-    [says("cutOff"), `"beyond a shut gate"`],
-    [`OR(${says("asksForNone")},${says("noneAsksThroughIt")})`, `"no air asked"`],
-  ].reduceRight((rest, [when, words]) => `IF(${when},${words},${rest})`, speed);
-  const first = frame.ref("budget", `$B$${BUDGET_HEADER}`);
-  return `=IF(${runCell("Run", row)}="","",IF(ISERROR(${first}),"see ${frame.sheet("budget")} B${BUDGET_HEADER}",IFERROR(${state},"")))`;
 }

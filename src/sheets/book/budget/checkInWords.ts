@@ -1,0 +1,24 @@
+import type { MarkedNote } from "../../../reference/notes";
+import type { Frame } from "../frame";
+import { answerCell, BUDGET_ANSWER } from "../parts/answers";
+import { ofRun, plainName } from "../parts/byName";
+import { saysNote, SETTLES } from "../parts/notes";
+import { rounded, unitWord } from "../parts/units";
+
+/**
+ * The velocity of a run in words: what a person at the machine needs to see beside the number just typed on the sheet Runs.
+ *
+ * @param row of the answer
+ * @param place of the run in the runs table
+ */
+export function checkInWords(frame: Frame, row: number, place: string): string {
+  const says = (key: MarkedNote): string => saysNote(key, answerCell(BUDGET_ANSWER, "note", row));
+  const velocity = `${rounded(frame, answerCell(BUDGET_ANSWER, "velocity", row), { IP: 0, SI: 1 })}&" "&${unitWord(frame, "velocity")}`;
+  const speed = `IF(${says("settles")},"${SETTLES}: ",IF(${says("tooFast")},"too fast: ","ok: "))&${velocity}`;
+  return [
+    [`${plainName(ofRun(frame, "Side", place))}="discharge"`, `"after the fan"`],
+    [`${plainName(ofRun(frame, "Gate", place))}="shut"`, `"gate shut"`],
+    [says("cutOff"), `"beyond a shut gate"`],
+    [`OR(${says("asksForNone")},${says("noneAsksThroughIt")})`, `"no air asked"`],
+  ].reduceRight((rest, [when, words]) => `IF(${when!},${words!},${rest})`, speed);
+}

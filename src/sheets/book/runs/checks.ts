@@ -1,0 +1,60 @@
+import { DEFAULT_DUST } from "../../../reference/transport";
+import { columnLetters } from "../../address";
+import type { ShownRunColumn } from "../../../reference/runColumns";
+import type { Frame } from "../frame";
+import {
+  BUDGET_BESIDE,
+  BUDGET_HEADER,
+  BUDGET_LAST,
+  RUNS_COLUMN,
+  RUNS_HEADER,
+  RUNS_LAST,
+  runsColumnRange,
+} from "../layout";
+import { answerLetters, BUDGET_ANSWER } from "../parts/answers";
+import { placeOfName, plainName } from "../parts/byName";
+
+/** The checks of column A, and a sentence where the sheets leave something out of sight. */
+
+/** A cell of the row in which the formula stands. A formula that names no cell of its own row stays right when rows are cut, sorted or copied. */
+export const ofThisRow = (column: ShownRunColumn): string =>
+  `INDEX(${runsColumnRange(column)},ROW()-ROW($${columnLetters(RUNS_COLUMN)}$${RUNS_HEADER})+1)`;
+
+/** What the sheet Budget says of the run of this row, found by its name. The same formula in every row. */
+export function check(frame: Frame): string {
+  const onBudget = (letters: string): string =>
+    frame.ref("budget", `$${letters}$${BUDGET_HEADER}:$${letters}$${BUDGET_LAST}`);
+  const run = ofThisRow("Run");
+  const place = placeOfName(onBudget(answerLetters(BUDGET_ANSWER, "run")), run);
+  const first = frame.ref("budget", `$${answerLetters(BUDGET_ANSWER, "run")}$${BUDGET_HEADER}`);
+  const words = `IFERROR(INDEX(${onBudget(BUDGET_BESIDE.check)},${place})&"","not on ${frame.sheet("budget")}")`;
+  const see = `"see ${frame.sheet("budget")} B${BUDGET_HEADER}"`;
+  return `=IFERROR(IF(TRIM(${run})="","",IF(ISERROR(${first}),${see},${words})),"not in the table")`;
+}
+
+/** The words by which the sentence is flagged. */
+export const LEFT_OUT = "Look:";
+
+const BELOW = 200; // rows in which somebody may go on typing below the table
+
+/** A sentence where rows were inserted without the formulas beside them, or runs stand where no sheet reads; else the usual words. */
+export function leftOut(frame: Frame, usual: string): string {
+  const [run, dust] = [runsColumnRange("Run"), runsColumnRange("Dust")];
+  const named = `(TRIM(${run})<>"")`;
+  const checks = `$A$${RUNS_HEADER}:$A$${RUNS_LAST}`;
+  const dustLetters = dust.slice(1, dust.indexOf("$", 1));
+  const wide = run.replace(String(RUNS_LAST), String(RUNS_LAST + BELOW));
+  const lowest = `SUMPRODUCT(MAX(${named}*(ROW(${run})-ROW(${run.replace(/:.*/, "")}))))`;
+  const most = RUNS_LAST - RUNS_HEADER;
+  const told = (count: string, words: string): string => `IF(${count}>0,"${LEFT_OUT} "&${count}&" ${words} ","")`;
+  const words = [
+    told(
+      `SUMPRODUCT(${named}*(${checks}=""))`,
+      "named runs have no check beside them. Copy column A down from another row.",
+    ),
+    `IF(${plainName(frame.name("dust"))}="${DEFAULT_DUST}","",${told(`SUMPRODUCT(${named}*(TRIM(${dust})=""))`, `named runs say no dust and count as ${DEFAULT_DUST}. Copy column ${dustLetters} down from another row.`)})`,
+    told(`(COUNTA(${wide})-COUNTA(${run}))`, "runs stand below the table, where no sheet reads them. Move them up."),
+    `IF(${lowest}>${most},"${LEFT_OUT} the table reaches lower than its first ${most} rows, and the other sheets read no further. Delete blank rows. ","")`,
+  ].join("&");
+  return `=IFERROR(IF(${words}="","${usual}",${words}),"${usual}")`;
+}
