@@ -76,7 +76,7 @@ describe("the flow sheet", () => {
     for (const main of ["north main", "trunk", "separator"]) expect(before[main]!.note).toBe("");
 
     await walkTo(page, "A12");
-    await typeHere(page, "shut");
+    await typeHere(page, "shut planer");
 
     const after = await solved();
     expect(after.planer).toMatchObject({ gate: "shut", note: "gate shut: only its leak flows" });
@@ -162,7 +162,7 @@ describe("the flow sheet", () => {
 
   test("with every gate shut only leaks flow", async () => {
     const { page } = local;
-    for (const at of ["A11", "A12", "A13", "A14"]) await typeInto(page, at, "shut");
+    for (const [index, hood] of HOODS.entries()) await typeInto(page, `A${11 + index}`, `shut ${hood}`);
     expect(await readOne(page, "C9")).toBe("none");
     const rows = await solved();
     for (const hood of HOODS) expect(rows[hood]!.gate).toBe("shut");

@@ -12,7 +12,19 @@ export interface Shows {
   readonly column: (sheet: string, range: string) => unknown[];
   readonly type: (sheet: string, at: string, text: string) => void; // as a person types it
   readonly insertColumn: (sheet: string, before: string) => void; // by its letters, as it stands now
+  readonly insertRow: (sheet: string, before: number) => void; // rows from 1
+  readonly deleteRow: (sheet: string, row: number) => void;
+  readonly clear: (sheet: string, range: string) => void;
+  readonly cut: (sheet: string, range: string, to: string) => void;
+  readonly copy: (sheet: string, range: string, to: string) => void;
+  readonly sort: (sheet: string, range: string, by: string, direction: "asc" | "desc") => void; // by its letters
   readonly errors: () => string[]; // every cell that shows an error, as "Leaks!B7: #VALUE! ..."
+}
+
+function groupBy<One>(list: Iterable<One>, keyOf: (one: One) => string): Record<string, One[]> {
+  const groups: Record<string, One[]> = {};
+  for (const one of list) (groups[keyOf(one)] ??= []).push(one);
+  return groups;
 }
 
 let ready = false;
@@ -21,6 +33,7 @@ function prepare(): void {
   if (ready) return;
   ready = true;
   Object.assign(globalThis, { o_spreadsheet: library });
+  Object.assign(Object, { groupBy }); // the library asks for it when a range is cut; Node has it from 21 on
   jest.spyOn(console, "debug").mockImplementation(() => undefined);
   const { customFunctions, functions } = createCustomFunctions((message) => {
     throw new Error(message);
@@ -58,6 +71,24 @@ export function gridOfBook(workbook: Workbook): Shows {
   const cell = (sheet: string, at: string) =>
     getters.getEvaluatedCell({ sheetId: idOf(sheet), ...library.helpers.toCartesian(at) });
   const value = (sheet: string, at: string): unknown => cell(sheet, at).value ?? "";
+  const { toCartesian, toZone } = library.helpers;
+  const order = ((...command: Parameters<typeof model.dispatch>) => {
+    const result = model.dispatch(...command);
+    if (!result.isSuccessful) throw new Error(`${command[0]}: ${result.reasons.join(", ")}`);
+    return result;
+  }) as typeof model.dispatch;
+  const show = (sheet: string): void => {
+    const [from, to] = [getters.getActiveSheetId(), idOf(sheet)];
+    if (from !== to) order("ACTIVATE_SHEET", { sheetIdFrom: from, sheetIdTo: to });
+  };
+  const paste = (kind: "CUT" | "COPY", sheet: string, range: string, to: string): void => {
+    show(sheet);
+    const zone = toZone(range);
+    model.selection.selectZone({ cell: { col: zone.left, row: zone.top }, zone });
+    if (kind === "CUT") order("CUT");
+    else order("COPY");
+    order("PASTE", { target: [toZone(to)] });
+  };
   return {
     value,
     column: (sheet, range) => {
@@ -85,6 +116,32 @@ export function gridOfBook(workbook: Workbook): Shows {
         quantity: 1,
       });
       if (!isSuccessful) throw new Error(`could not insert a column before ${sheet}!${before}`);
+    },
+    insertRow: (sheet, before) =>
+      order("ADD_COLUMNS_ROWS", {
+        sheetId: idOf(sheet),
+        sheetName: sheet,
+        dimension: "ROW",
+        base: before - 1,
+        position: "before",
+        quantity: 1,
+      }),
+    deleteRow: (sheet, row) =>
+      order("REMOVE_COLUMNS_ROWS", { sheetId: idOf(sheet), sheetName: sheet, dimension: "ROW", elements: [row - 1] }),
+    clear: (sheet, range) => order("DELETE_CONTENT", { sheetId: idOf(sheet), target: [toZone(range)] }),
+    cut: (sheet, range, to) => paste("CUT", sheet, range, to),
+    copy: (sheet, range, to) => paste("COPY", sheet, range, to),
+    sort: (sheet, range, by, direction) => {
+      const zone = toZone(range);
+      const { col } = toCartesian(`${by}1`);
+      order("SORT_CELLS", {
+        sheetId: idOf(sheet),
+        col,
+        row: zone.top,
+        zone,
+        sortDirection: direction,
+        sortOptions: { sortHeaders: true },
+      });
     },
     errors: () =>
       getters.getSheetIds().flatMap((sheetId: string) => {
