@@ -11,6 +11,7 @@ export interface Shows {
   readonly value: (sheet: string, at: string) => unknown; // "" for a blank
   readonly column: (sheet: string, range: string) => unknown[];
   readonly type: (sheet: string, at: string, text: string) => void; // as a person types it
+  readonly typeRow: (sheet: string, at: string, texts: readonly string[]) => void; // from there to the right, all at once
   readonly insertColumn: (sheet: string, before: string) => void; // by its letters, as it stands now
   readonly insertRow: (sheet: string, before: number) => void; // rows from 1
   readonly deleteRow: (sheet: string, row: number) => void;
@@ -116,6 +117,10 @@ export function gridOfBook(workbook: Workbook): Shows {
         quantity: 1,
       });
       if (!isSuccessful) throw new Error(`could not insert a column before ${sheet}!${before}`);
+    },
+    typeRow: (sheet, at, texts) => {
+      show(sheet);
+      order("PASTE_FROM_OS_CLIPBOARD", { target: [toZone(at)], clipboardContent: { text: texts.join("\t") } });
     },
     insertRow: (sheet, before) =>
       order("ADD_COLUMNS_ROWS", {

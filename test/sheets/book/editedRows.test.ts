@@ -134,11 +134,12 @@ const rowsWhere = (grid: Shows, is: (name: string) => boolean, last = 40): numbe
 /** Edits as people make them; each leaves a table that the functions take. */
 function edits(grid: Shows, random: () => number): Readonly<Record<string, () => void>> {
   const pick = <One>(list: readonly One[]): One => list[Math.floor(random() * list.length)]!;
-  const type = (row: number, cells: Readonly<Record<string, string>>): void =>
-    Object.entries(cells).forEach(([column, value]) => grid.type("Runs", runCell(column as never, row), value));
   const fresh = (): string => pick(["Bench*", "lathe-", "~jig ", "Planer?", "12", "Over_arm"]) + String(Math.floor(random() * 1e6)); // prettier-ignore
-  const fill = (row: number): void =>
-    type(row, { Run: fresh(), To: pick(["north main", "South-Main", "trunk"]), Airflow: pick(["300", "420"]), Diameter: pick(["4", "6"]), Length: "9", Gate: pick(["open", "shut", ""]) }); // prettier-ignore
+  const fill = (row: number): void => {
+    const run: Readonly<Record<string, string>> = { Run: fresh(), To: pick(["north main", "South-Main", "trunk"]), Airflow: pick(["300", "420"]), Diameter: pick(["4", "6"]), Length: "9", Gate: pick(["open", "shut", ""]) }; // prettier-ignore
+    const last = shownColumns.findIndex(({ name }) => name === "Gate");
+    grid.typeRow("Runs", `B${row}`, shownColumns.slice(0, last + 1).map(({ name }) => run[name] ?? "")); // prettier-ignore
+  };
   const kept = new Set(["planer", "router table", "north main", "south main", "trunk", "separator", "filter"]);
   const blank = (): number => pick(rowsWhere(grid, (name) => name === ""));
   const taken = (): number => pick(rowsWhere(grid, (name) => name !== ""));
@@ -163,7 +164,7 @@ function edits(grid: Shows, random: () => number): Readonly<Record<string, () =>
     "doubles a hood's row under another name": () => {
       const [from, to] = [pick(rowsWhere(grid, (name) => ["planer", "router table"].includes(name))), blank()];
       grid.copy("Runs", line(from), line(to));
-      type(to, { Run: fresh() });
+      grid.type("Runs", `B${to}`, fresh());
     },
     "clears a hood's row": () => {
       if (free().length > 0) grid.clear("Runs", line(pick(free())));
@@ -171,7 +172,7 @@ function edits(grid: Shows, random: () => number): Readonly<Record<string, () =>
     "fills a blank row": () => fill(blank()),
     "copies the checks down": () => {
       const whole = rowsWhere(grid, () => true).find((row) => grid.value("Runs", `A${row}`) !== "")!;
-      for (const row of rowsWhere(grid, (name) => name !== "")) grid.copy("Runs", `A${whole}`, `A${row}`);
+      grid.copy("Runs", `A${whole}`, `A${RUNS_FIRST}:A40`);
     },
   };
 }
