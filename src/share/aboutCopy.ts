@@ -18,6 +18,7 @@ export interface AboutFacts {
   readonly liveBySheet: readonly (readonly [sheet: string, formulas: number])[];
   readonly fixed: readonly FixedCell[];
   readonly untranslated: readonly FixedCell[];
+  readonly sources: readonly SourceId[]; // that its numbers rest on
   readonly sheets: {
     readonly workings: string;
     readonly lookups: string;
@@ -39,16 +40,6 @@ const DEFINITIONS: readonly Line[] = [
   ["Inch of water gauge", `${INCH_OF_WATER} Pa (60 °F)`],
 ];
 
-const SOURCES: readonly SourceId[] = [
-  "ashrae2009si",
-  "colebrook1939",
-  "haaland1983",
-  "iso5167",
-  "smacna1985",
-  "acgihMemory",
-  "commonPractice",
-];
-
 /** Those that a reader of numbers needs first; the add-in has them all, with sources. */
 const CAUTIONS = [
   "power off",
@@ -59,6 +50,10 @@ const CAUTIONS = [
   "no measurement",
   "codes decide",
 ];
+
+/** What the tests compute copies with; a copy of values has nothing to compute. */
+const TRIED =
+  "Copies of Duct Ledger's two examples were recalculated in LibreOffice 7.4 and agreed in every cell; the formulas of each function were also computed by the engine IronCalc and by the grid of Duct Ledger's own page. Nobody has opened a copy in Excel or Google Sheets yet, so check a number there before you rely on it.";
 
 const MOST_LISTED = 1000; // cells of a kind
 
@@ -86,6 +81,7 @@ export function aboutCopy(facts: AboutFacts): Sheet {
     ["Copy of", title],
     ["Made", `${order.date}, by Duct Ledger ${order.version}; its tables are of ${TABLES_DATE}`],
     ["Kind", kindOf(facts)],
+    ...(order.kind === "formulas" ? [["Tried", TRIED] as const] : []),
     ["Units", units === "SI" ? "SI: mm, m, m³/h, m/s, Pa" : "I-P: in, ft, cfm, fpm, in.w.g."],
     ...(order.kind === "formulas"
       ? [
@@ -105,8 +101,10 @@ export function aboutCopy(facts: AboutFacts): Sheet {
   if (facts.sheets !== null) section("Sheets that the copy added", addedSheets(facts.sheets));
   section("Definitions", DEFINITIONS);
   section(
-    "Sources",
-    SOURCES.map((id): Line => ["", `${sources[id].title} (${sources[id].year})`]),
+    "Sources of its methods, tables and values",
+    facts.sources.length === 0
+      ? [["", "None but geometry and the definitions above."]]
+      : facts.sources.map((id): Line => ["", `${sources[id].title} (${sources[id].year})`]),
   );
   section(
     "Cautions, in short",
@@ -115,7 +113,7 @@ export function aboutCopy(facts: AboutFacts): Sheet {
   section("How to get the add-in", [
     [
       "",
-      "Whoever made this copy has Duct Ledger and can pass on its address. It is free, and runs beside Excel on Windows, the Mac and the web, or as a page of its own in a browser.",
+      "Whoever made this copy has Duct Ledger and can pass on its address. It is free: an add-in for Excel, or a page of its own in a browser. The page was tried in Chromium; in Excel nobody has tried the add-in yet.",
     ],
     ["", "It computes what is fixed here, and turns a copy with formulas back into a live budget."],
   ]);
@@ -136,8 +134,8 @@ function kindOf({ order, fixed, untranslated }: AboutFacts): string {
     return "Values only: nothing in it recalculates. Every number is as it stood on that day.";
   const all = fixed.length + untranslated.length === 0;
   return all
-    ? "Plain formulas: every number recalculates in any spreadsheet program, without the add-in."
-    : "Plain formulas, which recalculate in any spreadsheet program without the add-in. Slanted numbers are fixed, and what is computed from them is as old as they are.";
+    ? "Plain formulas: every number recalculates without the add-in."
+    : "Plain formulas, which recalculate without the add-in. Slanted numbers are fixed, and what is computed from them is as old as they are.";
 }
 
 function listed(cells: readonly FixedCell[]): Line[] {

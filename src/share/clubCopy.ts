@@ -11,6 +11,7 @@ import { cellIndex } from "./fixed/cellIndex";
 import { fixedSheet } from "./fixed/fixedSheet";
 import { withFixedNote } from "./marks";
 import { type Original, originalsSheet } from "./originals";
+import { sourcesOfCopy } from "./sourcesOfCopy";
 import { copyTables } from "./translate/lookupTables";
 import { usedEntries } from "./translate/usedEntries";
 import { newWorkings } from "./translate/workings";
@@ -63,6 +64,7 @@ export function clubCopy(book: Calculated, order: CopyOrder): ClubCopy {
     liveBySheet,
     fixed,
     untranslated,
+    sources: sourcesOfCopy(book, [lookups]),
     sheets: names,
   });
   const ours = [about, names.lookups, names.workings, names.fixed, names.originals];

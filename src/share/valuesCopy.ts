@@ -4,6 +4,7 @@ import { lookOfCell } from "../sheets/lookOfCell";
 import type { Sheet, SheetCell } from "../sheets/workbook";
 import { aboutCopy } from "./aboutCopy";
 import { filledAddresses } from "../sheets/rectangle";
+import { sourcesOfCopy } from "./sourcesOfCopy";
 import type { ClubCopy, CopyOrder, FixedCell } from "./copy";
 import { reachesOutside } from "./outside";
 
@@ -28,6 +29,7 @@ export function valuesCopy(book: Calculated, order: CopyOrder, about: string, un
     liveBySheet: [],
     fixed: [],
     untranslated,
+    sources: sourcesOfCopy(book, []),
     sheets: null,
   });
   return {

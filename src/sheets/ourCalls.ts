@@ -19,6 +19,16 @@ export const ourName = (word: string): string | null => WORD.exec(word)?.[1]?.to
 export const callsOurs = (formula: string): boolean =>
   /duct/i.test(formula) && formula.split(QUOTED).some((part, index) => index % 2 === 0 && part.search(CALL) >= 0);
 
+/** The names of our functions that a formula calls, in capitals. */
+export const ourCallsIn = (formula: string): string[] =>
+  /duct/i.test(formula)
+    ? formula
+        .split(QUOTED)
+        .flatMap((part, index) =>
+          index % 2 === 1 ? [] : [...part.matchAll(CALL)].map(([, , name]) => name!.toUpperCase()),
+        )
+    : [];
+
 /** The formula with its calls of ours by the names that people type, which is what Excel understands when it is entered. */
 export const withTypedNames = (formula: string): string =>
   formula

@@ -27,7 +27,7 @@ interface Action {
 const actions: readonly Action[] = [
   {
     title: "A copy for the club",
-    text: "A new workbook of plain formulas, which recalculates in any spreadsheet without these functions. Its first sheet lists what had to stay a number, and why.",
+    text: "A new workbook of plain formulas, which recalculates without these functions. Its first sheet says in which programs that was tried, what had to stay a number, and why.",
     button: "Make a club copy",
     name: "Making the club copy",
     work: async (host, watch) => copiedWords(await host.shareCopy("formulas", watch), host.kind),
