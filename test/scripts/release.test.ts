@@ -15,9 +15,9 @@ describe("a release", () => {
   });
 
   test.each([
-    ["no open part", "# What changed\n\n## 1.0.0\n\n- A line.\n"],
-    ["an open part without a line", "# What changed\n\n## Unreleased\n\n## 1.0.0\n\n- A line.\n"],
-  ])("is refused with %s", (_, text) => {
+    { with: "no open part", text: "# What changed\n\n## 1.0.0\n\n- A line.\n" },
+    { with: "an open part without a line", text: "# What changed\n\n## Unreleased\n\n## 1.0.0\n\n- A line.\n" },
+  ])("is refused with $with", ({ text }) => {
     expect(() => headedChangelog(text, "1.1.0", "2030-01-31")).toThrow(
       new Error('CHANGELOG.md has no line under "## Unreleased", so there is nothing to release'),
     );
