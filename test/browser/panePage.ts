@@ -2,6 +2,7 @@ import path from "node:path";
 import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
 import { launchBrowser } from "../../scripts/browser";
 import { serve, type Serving } from "../../scripts/serve";
+import { readMetadata } from "../built/loadBundle";
 
 interface OpenedPane {
   readonly page: Page;
@@ -66,3 +67,6 @@ export const hasFocus = (element: Locator): Promise<boolean> =>
 /** Waits until no colour is on its way to another. */
 export const settle = (page: Page): Promise<unknown> =>
   page.waitForFunction(() => document.getAnimations().every(({ playState }) => playState !== "running"));
+
+/** The heading over all functions, with their number as the build tells it. */
+export const allFunctions = (): string => `${readMetadata().functions.length} functions`;
