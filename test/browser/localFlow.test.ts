@@ -202,7 +202,7 @@ describe("the flow sheet", () => {
       .forEach(({ gained }, index) => expect(numberOf(gained)).toBeLessThanOrEqual(numberOf(gains[index]!.gained)));
     expect(gains[0]).toMatchObject({ run: "band saw", change: "gate there shut" }); // the one beside it on the same main
 
-    await typeInto(page, "A11", "shut");
+    await typeInto(page, "A11", `shut ${gains[0]!.run}`);
     const after = await hoods();
     expectNear(
       numberOf(after[least]!.gets) - numberOf(rows[least]!.gets),

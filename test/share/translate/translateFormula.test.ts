@@ -177,6 +177,8 @@ test("an answer has the shape of its ranges together", () => {
   expect(shapeOf("=B1:C1*B1:B2*DUCT.AREA(B1)")).toEqual([2, 2]);
   expect(shapeOf("=DUCT.AREA(B1:C1)")).toEqual([1, 2]);
   expect(shapeOf("=SUM(B1:B2)*DUCT.AREA(B1)")).toEqual([1, 1]);
+  for (const lifted of ['SEARCH("a",B1:C1)', 'FIND("a",B1:C1)', 'REPLACE(B1:C1,1,1,"")', 'SUBSTITUTE(B1:C1,"a","b")'])
+    expect([lifted, shapeOf(`=IF(ISNUMBER(${lifted}),1,DUCT.AREA(B1))`)]).toEqual([lifted, [1, 2]]);
 });
 
 test("a row of answers inside a larger formula goes to the workings, too", () =>

@@ -1,8 +1,8 @@
 import { TOO_MUCH_WORK } from "../../../sheets/tooMuchWork";
 import type { Value } from "./sizes";
 
-/** Visits of cells between one change of the sheet and the next: some seconds of work. */
-export const MOST_WORK = 5e7;
+/** Visits of cells between one change of the sheet and the next: some seconds of work, six times that of opening a club copy. */
+export const MOST_WORK = 3e8;
 
 let left = MOST_WORK;
 
