@@ -78,9 +78,9 @@ describeIf("the example in LibreOffice", () => {
 /** A cell that says something; one that only has a look, or a text of no letters, may go. */
 const says = (cell: SheetCell): boolean => "formula" in cell || (cell.value !== null && cell.value !== "");
 
-/** The same cell as LibreOffice writes it: it puts parentheses after the word FALSE. */
+/** The same cell as LibreOffice writes it: it puts parentheses after the words TRUE and FALSE. */
 const asSaved = (cell: SheetCell): SheetCell =>
-  "formula" in cell ? { ...cell, formula: cell.formula.replace(/\bFALSE\b(?!\()/g, "FALSE()") } : cell;
+  "formula" in cell ? { ...cell, formula: cell.formula.replace(/\b(TRUE|FALSE)\b(?!\()/g, "$1()") } : cell;
 
 /** What a sheet has beside its cells and its frozen headers, which LibreOffice keeps only with a window; tables may come in any order. */
 const besideCells = ({ lists, flags, charts, tables = [], print, columns, tallRows }: Sheet): object => ({
