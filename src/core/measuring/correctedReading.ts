@@ -14,7 +14,7 @@ import { requireWithin } from "../errors";
  * @returns in the reading's unit
  * @throws DomainError if an argument is outside its range
  * @source geometry
- * @example correctedReading(3500, 0.87, 0.087) // => 350
+ * @example correctedReading(600, 20, 14) // => 420
  */
 export function correctedReading(reading: number, areaentered: number, areatrue: number): number {
   requireWithin("reading", reading, { atLeast: 0 }, "");
