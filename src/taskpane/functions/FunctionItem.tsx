@@ -86,7 +86,9 @@ export function FunctionItem({
             </Button>
             {form && (
               <div className={styles.form}>
-                {guide.cautions !== undefined && <ShortCautions keys={guide.cautions} goToCautions={goToCautions} />}
+                {guide.cautions !== undefined && (
+                  <ShortCautions keys={guide.cautions} goToCautions={goToCautions} of={guide.name} />
+                )}
                 <FunctionForm metadata={metadata} file={file} host={host} />
               </div>
             )}

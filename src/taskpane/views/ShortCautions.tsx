@@ -16,13 +16,14 @@ const useStyles = makeStyles({
 interface ShortCautionsProps {
   readonly keys: readonly string[];
   readonly goToCautions: () => void;
+  readonly of?: string; // what they are for, where a view shows more than one such box
 }
 
 /** The cautions that matter for the task at hand, and the way to all of them. */
-export function ShortCautions({ keys, goToCautions }: ShortCautionsProps): ReactElement {
+export function ShortCautions({ keys, goToCautions, of = "this" }: ShortCautionsProps): ReactElement {
   const styles = useStyles();
   return (
-    <section className={styles.box} aria-label="Cautions for this">
+    <section className={styles.box} aria-label={`Cautions for ${of}`}>
       {cautions
         .filter(({ key }) => keys.includes(key))
         .map(({ key, label, text }) => (
