@@ -2,8 +2,10 @@ import { sheetPrefix } from "../sheets/sheetPrefix";
 import type { ClubCopy } from "../share/copy";
 import type { CopyOutcome } from "./host";
 
+type MadeCopy = Extract<CopyOutcome, { made: true }>;
+
 /** What the pane is told of a copy that was made. */
-export const copyOutcome = (name: string, { live, fixed, untranslated }: ClubCopy): CopyOutcome => ({
+export const copyOutcome = (name: string, { live, fixed, untranslated }: ClubCopy): MadeCopy => ({
   made: true,
   name,
   live,

@@ -52,7 +52,7 @@ export type CopyKind = "formulas" | "values";
 export type Insertion = { readonly value: string | number } | { readonly formula: string };
 
 export type InsertOutcome =
-  | { readonly written: true; readonly at: string }
+  | { readonly written: true; readonly at: string; readonly isBlocked: boolean } // its answer finds filled cells in its way
   | { readonly written: false; readonly at: string; readonly why: "filled" | "refused" };
 
 /** Where nothing was added, one sentence says why; a cancelled addition leaves nothing behind. */
@@ -61,6 +61,7 @@ export type AddOutcome =
       readonly added: true;
       readonly sheets: readonly string[];
       readonly left?: readonly string[]; // of a copy: cells that are not made live, each with its reason
+      readonly refused?: readonly string[]; // what the host refused and the sheets can do without: sentences
     }
   | { readonly added: false; readonly why: string };
 
@@ -71,8 +72,15 @@ export type CopyOutcome =
       readonly live: number; // cells that recalculate
       readonly fixed: number; // cells that stay as they are
       readonly untranslated: readonly string[]; // cells that could not be translated, each with its reason
+      readonly opening?: CopyOpening; // where the host was asked to open the copy; a browser's download needs no asking
     }
   | { readonly made: false; readonly why: string };
+
+/** A copy that the host was asked to open. Whether it did cannot be seen from here, so the copy comes along as a file. */
+export interface CopyOpening {
+  readonly refused: string | null; // the host's reason, a sentence
+  readonly file: { readonly name: string; readonly bytes: Uint8Array };
+}
 
 export interface RepairOutcome {
   readonly repaired: number; // formulas entered again

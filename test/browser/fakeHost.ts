@@ -4,6 +4,7 @@ import type { Calculated } from "../../src/sheets/calculated";
 export interface FakeAnswers {
   readonly filled?: boolean; // the selected cell is
   readonly adds?: "refused" | "slowly" | "fails";
+  readonly opens?: "asked" | "refused"; // whether the sheet is one that is asked to open a copy
 }
 
 /**
@@ -54,6 +55,12 @@ function inPage(first: HeldBook, answers: FakeAnswers): void {
       live: 412,
       fixed: 1,
       untranslated: ["Flow!B12: SOLVE finds its answer by trying"],
+      ...(answers.opens !== undefined && {
+        opening: {
+          refused: answers.opens === "asked" ? null : "Excel refused: there was an internal error.",
+          file: { name: "club-copy.xlsx", bytes: new Uint8Array([80, 75, 3, 4]) },
+        },
+      }),
     };
   };
   Object.assign(window, {
@@ -66,7 +73,7 @@ function inPage(first: HeldBook, answers: FakeAnswers): void {
       insert: async (content: unknown, overwrite: boolean) => {
         tell("insert", content, overwrite);
         if (answers.filled === true && !overwrite) return { written: false, at: "B4", why: "filled" };
-        return { written: true, at: "B4" };
+        return { written: true, at: "B4", isBlocked: false };
       },
       addSheets: add,
       readBook: async () => ({

@@ -138,6 +138,7 @@ describe("what the pane may ask of the sheet", () => {
     await goTo(page, "B2");
     expect(await page.evaluate(() => window.ductLedgerHost!.insert({ formula: "=DUCT.AREA(A1:A3)" }, false))).toEqual({
       written: true,
+      isBlocked: false,
       at: "B2",
     });
     await typeInto(page, "A2", "4");
@@ -153,6 +154,7 @@ describe("what the pane may ask of the sheet", () => {
     await goTo(page, "A2");
     expect(await page.evaluate(() => window.ductLedgerHost!.insert({ value: 5 }, true))).toEqual({
       written: true,
+      isBlocked: false,
       at: "A2",
     });
     expect(await readOne(page, "A2")).toBe("5");

@@ -122,6 +122,25 @@ describe("Share", () => {
   });
 });
 
+describe("a copy that the sheet was asked to open", () => {
+  test.each([
+    ["asked", "If none appeared"],
+    ["refused", "It did not open as a new workbook. Excel refused: there was an internal error."],
+  ] as const)("is offered as a file, too (%s)", async (opens, words) => {
+    const { page } = await beside(faultyBook, { opens });
+    await tab(page, "Share").click();
+    expect(await page.getByText("Save club-copy.xlsx").count()).toBe(0);
+    await button(page, "Make a club copy").click();
+    await says(page, words);
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("link", { name: "Save club-copy.xlsx" }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe("club-copy.xlsx");
+    expect([...readFileSync(await download.path())]).toEqual([80, 75, 3, 4]); // what the fake sheet handed over
+  });
+});
+
 describe("Start", () => {
   test("one button leads to the open budget, or adds the example, or says how to open it", async () => {
     const open = await beside(faultyBook);

@@ -34,8 +34,8 @@ export async function addNewSheets(build: Build, watch: Watch): Promise<AddOutco
       names: workbook.names.map(({ name }) => name),
       made: [],
     };
-    await writeWorkbook(workbook, lists, begun.made, watch);
-    return { added: true, sheets: workbook.sheets.map(({ name }) => name) };
+    const refused = await writeWorkbook(workbook, lists, begun.made, watch);
+    return { added: true, sheets: workbook.sheets.map(({ name }) => name), refused };
   } catch (fault) {
     const left = begun === null ? [] : await undo(begun);
     const why = watch.signal.aborted ? CANCELLED : `${sentenceOf(fault)} Nothing was added.`;

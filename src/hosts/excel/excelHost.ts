@@ -1,5 +1,6 @@
 import type { SheetHost } from "../host";
 import { addNewSheets } from "./addNewSheets";
+import { sentenceOf } from "./faults";
 import { follow } from "./follow";
 import { readBook } from "./readBook";
 import { repair } from "./repair";
@@ -10,13 +11,13 @@ import { shareCopy } from "./shareCopy";
 /** Excel as the pane sees it. What is big is fetched only when it is asked for, so that the pane shows itself soon. */
 export const excelHost = (): SheetHost => ({
   kind: "excel",
-  selectionAddress,
-  isSelectionEmpty,
-  insert,
-  goTo,
+  selectionAddress: said(selectionAddress),
+  isSelectionEmpty: said(isSelectionEmpty),
+  insert: said(insert),
+  goTo: said(goTo),
   follow,
-  readBook,
-  repair,
+  readBook: said(readBook),
+  repair: said(repair),
   shareCopy,
   revive,
   addSheets: (order, watch) =>
@@ -25,3 +26,11 @@ export const excelHost = (): SheetHost => ({
       return budgetBook(order, stock);
     }, watch),
 });
+
+/** The same action, whose failure is a sentence for the user in place of Excel's own words. */
+const said =
+  <Given extends unknown[], Answer>(act: (...given: Given) => Promise<Answer>) =>
+  (...given: Given): Promise<Answer> =>
+    act(...given).catch((fault: unknown) => {
+      throw new Error(sentenceOf(fault), { cause: fault });
+    });

@@ -1,10 +1,10 @@
 import { freeName } from "../../sheets/freeName";
+import { isBusy } from "./busy";
 import type { Stock } from "./stock";
 import { type Begun, undo } from "./undo";
 
 const FORMULA = "=DUCT.AREA(1)"; // answers a number in whatever workbook
 const UNKNOWN = "#NAME?";
-const BUSY = ["#BUSY!", "#GETTING_DATA"]; // the second is what older builds show
 
 const PAUSE = 500; // ms
 const BUSY_TURNS = 20;
@@ -46,12 +46,12 @@ async function whyNot(context: Excel.RequestContext, cell: Excel.Range, signal: 
     await pause(signal);
     shown = await shownBy(context, cell, true);
   }
-  for (let turn = 1; BUSY.includes(String(shown)) && turn < BUSY_TURNS; turn++) {
+  for (let turn = 1; isBusy(shown) && turn < BUSY_TURNS; turn++) {
     await pause(signal);
     shown = await shownBy(context, cell, false);
   }
   if (typeof shown === "number") return null;
-  return BUSY.includes(String(shown)) ? LATER : CLICK;
+  return isBusy(shown) ? LATER : CLICK;
 }
 
 async function shownBy(context: Excel.RequestContext, cell: Excel.Range, enter: boolean): Promise<unknown> {

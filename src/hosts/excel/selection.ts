@@ -1,6 +1,11 @@
 import type { InsertOutcome, Insertion } from "../host";
 import { withoutSheet } from "./rangeAt";
+import { isBusy } from "./busy";
+import { isEditing } from "./faults";
 import { asLiteral } from "./literal";
+
+const PAUSE = 200; // ms
+const MOST_TURNS = 10;
 
 /** Several areas may be selected at once; the first stands for them. */
 const firstArea = (context: Excel.RequestContext): Excel.Range =>
@@ -41,10 +46,30 @@ export const insert = (content: Insertion, overwrite: boolean): Promise<InsertOu
     else cell.values = [[typeof content.value === "string" ? asLiteral(content.value) : content.value]];
     const isRefused = await context.sync().then(
       () => false,
-      () => true, // the sheet is protected, or the formula is none
+      (fault: unknown) => {
+        if (isEditing(fault)) throw fault;
+        return true; // the sheet is protected, or the formula is none
+      },
     );
-    return isRefused ? { written: false, at, why: "refused" } : { written: true, at };
+    if (isRefused) return { written: false, at, why: "refused" };
+    return { written: true, at, isBlocked: (await shownWhenReady(context, cell)) === "#SPILL!" };
   });
+
+/** A function of ours answers some time after its formula was entered; an answer that never comes is not waited for. */
+async function shownWhenReady(context: Excel.RequestContext, cell: Excel.Range): Promise<unknown> {
+  let shown = await shownBy(context, cell);
+  for (let turn = 0; isBusy(shown) && turn < MOST_TURNS; turn++) {
+    await new Promise((resolve) => setTimeout(resolve, PAUSE));
+    shown = await shownBy(context, cell);
+  }
+  return shown;
+}
+
+async function shownBy(context: Excel.RequestContext, cell: Excel.Range): Promise<unknown> {
+  cell.load("values");
+  await context.sync();
+  return cell.values[0]?.[0];
+}
 
 export const goTo = (sheet: string, at: string): Promise<void> =>
   Excel.run(async (context) => {

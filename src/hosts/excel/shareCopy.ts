@@ -6,7 +6,8 @@ import { sentenceOf } from "./faults";
 import { readBook } from "./readBook";
 
 /**
- * Makes a copy as a new workbook, which Excel opens beside the one at hand; that one is only read.
+ * Makes a copy as a new workbook, which Excel is asked to open beside the one at hand; that one is only read. Excel may
+ * refuse, and a browser may stop the new tab without a word, so the copy is handed back as a file as well.
  *
  * Excel's setting that stops its prompt to install an add-in (Office.DisableTrustUX) is not needed: it belongs to a
  * document, the copy holds no formula of ours and no trace of the add-in, so nobody is prompted there. Setting it
@@ -27,9 +28,10 @@ export async function shareCopy(kind: CopyKind, { progress, signal }: Watch): Pr
     const { writeBook } = await import("../file/writeBook");
     const bytes = await writeBook(copy.book, { title: copy.book.workbook.name, recalculate: kind === "formulas" });
     step(3, "Opening the copy");
-    await Excel.createWorkbook(base64(bytes));
+    const refused = await Excel.createWorkbook(base64(bytes)).then(() => null, sentenceOf);
     progress(4, 4, "Done");
-    return copyOutcome(copy.book.workbook.name, copy);
+    const file = { name: kind === "formulas" ? "club-copy.xlsx" : "values-copy.xlsx", bytes };
+    return { ...copyOutcome(copy.book.workbook.name, copy), opening: { refused, file } };
   } catch (fault) {
     if (signal.aborted) return COPY_CANCELLED;
     return { made: false, why: `${sentenceOf(fault)} No copy was made.` };

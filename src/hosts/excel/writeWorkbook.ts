@@ -1,8 +1,9 @@
 import type { Sheet, Workbook } from "../../sheets/workbook";
 import type { Watch } from "../host";
+import { sentenceOf } from "./faults";
 import { mark } from "./marks";
 import { writeFormulas, writeValues } from "./writeCells";
-import { writeChart } from "./writeChart";
+import { removeChart, writeChart } from "./writeChart";
 import { writeLayout } from "./writeLayout";
 import { longLists, type LongLists, writeLists, writeLongLists, writePrompts } from "./writeLists";
 import { writeFlags, writeLooks } from "./writeLooks";
@@ -14,17 +15,27 @@ interface Step {
   readonly work: (context: Excel.RequestContext) => Promise<void>;
 }
 
+/** What a budget can do without: where Excel refuses it, the sheets stay, and a sentence says what is missing. */
+interface Extra {
+  readonly missing: string;
+  readonly work: Step["work"];
+  readonly tidy?: Step["work"]; // where the work was refused halfway
+}
+
 /**
  * All sheets and names come first, since formulas of one sheet speak of others; then the contents, a sheet at a time;
  * then all formulas at once, so that no function of ours runs over a table that is half filled.
+ *
+ * @returns a sentence for each thing that Excel refused and the budget can do without
  */
 export async function writeWorkbook(
   workbook: Workbook,
   listsSheet: string, // what a sheet for long lists is called
   made: string[], // takes the ids of the new sheets
   { progress, signal }: Watch,
-): Promise<void> {
+): Promise<string[]> {
   const { sheets } = workbook;
+  const refused: string[] = [];
   const lists = longLists(sheets);
   const longIn = (context: Excel.RequestContext): LongLists | null =>
     lists.length === 0 ? null : { sheet: context.workbook.worksheets.getItem(listsSheet), lists };
@@ -39,7 +50,7 @@ export async function writeWorkbook(
       work: inOneGo((context) => writeContents(context, sheet, longIn(context))),
     })),
     { what: "Formulas", work: inOneGo((context) => sheets.forEach((sheet) => writeAnswers(context, sheet))) },
-    { what: "Page set-up", work: (context) => setPages(context, sheets) },
+    { what: "Charts and page set-up", work: () => writeExtras(sheets, refused) },
   ];
   for (const [done, { what, work }] of steps.entries()) {
     signal.throwIfAborted();
@@ -49,6 +60,7 @@ export async function writeWorkbook(
   signal.throwIfAborted();
   await Excel.run(inOneGo((context) => showFirst(context, sheets)));
   progress(steps.length, steps.length, "Done");
+  return refused;
 }
 
 const inOneGo =
@@ -96,16 +108,37 @@ function writeAnswers(context: Excel.RequestContext, sheet: Sheet): void {
   const there = context.workbook.worksheets.getItem(sheet.name);
   writeFormulas(there, sheet);
   writeTables(there, sheet.tables ?? []);
-  for (const chart of sheet.charts ?? []) writeChart(there, chart);
 }
 
-/** Excel may refuse paper where no printer is set up. The budget is none the worse for that, so it stays. */
-async function setPages(context: Excel.RequestContext, sheets: readonly Sheet[]): Promise<void> {
-  for (const { name, print } of sheets) {
-    if (print !== undefined) writePrint(context.workbook.worksheets.getItem(name), print);
+async function writeExtras(sheets: readonly Sheet[], refused: string[]): Promise<void> {
+  for (const { missing, work, tidy } of [...chartsOf(sheets), pagesOf(sheets)]) {
+    try {
+      await Excel.run(work);
+    } catch (fault) {
+      refused.push(`${missing} ${sentenceOf(fault)}`);
+      if (tidy !== undefined) await Excel.run(tidy);
+    }
   }
-  await context.sync().catch((fault: unknown) => console.warn("Excel refused the page set-up.", fault));
 }
+
+const chartsOf = (sheets: readonly Sheet[]): Extra[] =>
+  sheets.flatMap(({ name, charts = [] }) =>
+    charts.map((chart) => ({
+      missing: `The chart "${chart.title}" on ${name} is missing.`,
+      work: (context) => writeChart(context, context.workbook.worksheets.getItem(name), chart),
+      tidy: (context) => removeChart(context, context.workbook.worksheets.getItem(name), chart),
+    })),
+  );
+
+/** Excel may refuse paper where no printer is set up. */
+const pagesOf = (sheets: readonly Sheet[]): Extra => ({
+  missing: "The page set-up for printing is missing.",
+  work: inOneGo((context) => {
+    for (const { name, print } of sheets) {
+      if (print !== undefined) writePrint(context.workbook.worksheets.getItem(name), print);
+    }
+  }),
+});
 
 function showFirst(context: Excel.RequestContext, [first]: readonly Sheet[]): void {
   if (first !== undefined) context.workbook.worksheets.getItem(first.name).activate();

@@ -29,7 +29,8 @@ export function localHost(desk: Desk): SheetHost {
       if (!overwrite && getters().getEvaluatedCell(position).type !== "empty")
         return { written: false, at, why: "filled" };
       const result = desk.model().dispatch("UPDATE_CELL", { ...position, content: contentOf(content) });
-      return result.isSuccessful ? { written: true, at } : { written: false, at, why: "refused" };
+      if (!result.isSuccessful) return { written: false, at, why: "refused" };
+      return { written: true, at, isBlocked: getters().getEvaluatedCell(position).value === "#SPILL!" };
     },
     addSheets: (order, watch) => addSheets(desk.model(), order, watch),
     readBook: async () => calculatedOf(desk.model()),

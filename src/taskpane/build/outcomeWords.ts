@@ -1,4 +1,4 @@
-import type { AddOutcome, CopyOutcome, RepairOutcome, SheetHost } from "../../hosts/host";
+import type { AddOutcome, CopyOutcome, RepairOutcome } from "../../hosts/host";
 import { count } from "../hostUse/words";
 
 /** A list as one says it: "Runs, Fan and Budget". */
@@ -10,6 +10,7 @@ export const addedWords = (outcome: AddOutcome): string[] =>
     ? [
         `Added ${count(outcome.sheets.length, "sheet", "sheets")}: ${listWords(outcome.sheets)}.`,
         "Nothing that was there has changed.",
+        ...(outcome.refused ?? []),
       ]
     : [sentence(outcome.why)];
 
@@ -21,6 +22,7 @@ export function revivedWords(outcome: AddOutcome): string[] {
   const more = left.length - MOST_NAMED;
   return [
     `Live again: ${listWords(outcome.sheets)}.`,
+    ...(outcome.refused ?? []),
     ...(left.length === 0
       ? []
       : [
@@ -31,17 +33,20 @@ export function revivedWords(outcome: AddOutcome): string[] {
   ];
 }
 
-const WHERE: Readonly<Record<SheetHost["kind"], string>> = {
-  excel: "It opens as a new workbook.",
-  local: "It lies among your browser's downloads.",
+/** Only what is known: that a workbook appeared is for the user to see. */
+const whereItIs = ({ opening }: Extract<CopyOutcome, { made: true }>): string => {
+  if (opening === undefined) return "It lies among your browser's downloads.";
+  return opening.refused === null
+    ? "Excel was asked to open it as a new workbook. If none appeared (a browser may stop the new tab), save the copy as a file here."
+    : `It did not open as a new workbook. ${opening.refused} Save the copy as a file here, then open that.`;
 };
 
-export function copiedWords(outcome: CopyOutcome, kind: SheetHost["kind"]): string[] {
+export function copiedWords(outcome: CopyOutcome): string[] {
   if (!outcome.made) return [sentence(outcome.why)];
   const { name, live, fixed, untranslated } = outcome;
   const more = untranslated.length - MOST_NAMED;
   return [
-    `Made ${name}. ${WHERE[kind]}`,
+    `Made ${name}. ${whereItIs(outcome)}`,
     `${count(live, "cell recalculates", "cells recalculate")} there; ${count(fixed, "keeps its present number", "keep their present numbers")}.`,
     ...(untranslated.length === 0
       ? []

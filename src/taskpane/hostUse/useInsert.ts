@@ -1,6 +1,6 @@
 import { useState } from "react";
 import type { Insertion, SheetHost } from "../../hosts/host";
-import { failureWords, NO_SHEET } from "./words";
+import { failureWords, NO_SHEET, writtenWords } from "./words";
 
 /** What became of the last wish to write into the selected cell. */
 type InsertState =
@@ -26,7 +26,7 @@ export function useInsert(host: SheetHost | null): Inserting {
     setState({ step: "writing" });
     try {
       const outcome = await host.insert(content, overwrite);
-      if (outcome.written) tell(`Written into ${outcome.at}.`);
+      if (outcome.written) tell(writtenWords(outcome));
       else if (outcome.why === "filled") setState({ step: "asking", at: outcome.at, content });
       else tell(`The sheet refused to take it in ${outcome.at}.`);
     } catch (error) {

@@ -10,5 +10,11 @@ export function failureWords(error: unknown): string {
   return `It did not work: ${why || "the sheet did not answer"}.`;
 }
 
+/** What became of a value or formula that was written. */
+export const writtenWords = ({ at, isBlocked }: { readonly at: string; readonly isBlocked: boolean }): string =>
+  isBlocked
+    ? `Written into ${at}, but its answer needs more cells than are free there (#SPILL!). Clear what stands below or beside it, or move the formula.`
+    : `Written into ${at}.`;
+
 export const count = (number: number, one: string, many: string): string =>
   `${number.toLocaleString("en-GB")} ${number === 1 ? one : many}`;

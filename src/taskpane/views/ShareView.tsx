@@ -1,11 +1,12 @@
 import { Button, Subtitle2, makeStyles } from "@fluentui/react-components";
-import type { ReactElement, ReactNode } from "react";
-import type { SheetHost, Watch } from "../../hosts/host";
+import { type ReactElement, type ReactNode, useState } from "react";
+import type { CopyKind, CopyOpening, SheetHost, Watch } from "../../hosts/host";
 import { copiedWords, repairedWords, revivedWords } from "../build/outcomeWords";
 import { TaskOutcome } from "../hostUse/TaskOutcome";
 import { useTask } from "../hostUse/useTask";
 import { NO_SHEET } from "../hostUse/words";
 import { Heading } from "./Heading";
+import { SaveFile } from "./SaveFile";
 import { ShortCautions } from "./ShortCautions";
 import type { ViewProps } from "./viewProps";
 
@@ -14,7 +15,19 @@ const useStyles = makeStyles({
   text: { margin: "0 0 8px" },
 });
 
-type Work = (host: SheetHost, watch: Watch) => Promise<readonly string[]>;
+interface Done {
+  readonly words: readonly string[];
+  readonly file?: CopyOpening["file"] | undefined; // to be saved where the host did not open it
+}
+
+type Work = (host: SheetHost, watch: Watch) => Promise<Done>;
+
+const copied =
+  (kind: CopyKind): Work =>
+  async (host, watch) => {
+    const outcome = await host.shareCopy(kind, watch);
+    return { words: copiedWords(outcome), file: outcome.made ? outcome.opening?.file : undefined };
+  };
 
 interface Action {
   readonly title: string;
@@ -30,28 +43,28 @@ const actions: readonly Action[] = [
     text: "A new workbook of plain formulas, which recalculates without these functions. Its first sheet says in which programs that was tried, what had to stay a number, and why.",
     button: "Make a club copy",
     name: "Making the club copy",
-    work: async (host, watch) => copiedWords(await host.shareCopy("formulas", watch), host.kind),
+    work: copied("formulas"),
   },
   {
     title: "A copy of values",
     text: "A new workbook of numbers and words alone: for printing, or for somebody who should change nothing.",
     button: "Make a copy of values",
     name: "Making the copy of values",
-    work: async (host, watch) => copiedWords(await host.shareCopy("values", watch), host.kind),
+    work: copied("values"),
   },
   {
     title: "Repair",
     text: "A formula shows #NAME? if it was calculated while these functions were missing. This enters such formulas again and leaves values and formats alone.",
     button: "Repair #NAME?",
     name: "Repairing",
-    work: async (host, watch) => repairedWords(await host.repair(watch)),
+    work: async (host, watch) => ({ words: repairedWords(await host.repair(watch)) }),
   },
   {
     title: "Revive a club copy",
     text: "Turns a club copy that is open back into a live budget, with the inputs as they stand in it.",
     button: "Revive this copy",
     name: "Reviving the copy",
-    work: async (host, watch) => revivedWords(await host.revive(watch)),
+    work: async (host, watch) => ({ words: revivedWords(await host.revive(watch)) }),
   },
 ];
 
@@ -71,18 +84,25 @@ export function ShareView({ host, go }: ViewProps): ReactElement {
 function ShareAction({ action, host }: { readonly action: Action; readonly host: SheetHost | null }): ReactNode {
   const styles = useStyles();
   const tasking = useTask();
-  const start = (): void =>
-    tasking.run(action.name, async (watch) => (host === null ? [NO_SHEET] : action.work(host, watch)));
+  const [file, setFile] = useState<Done["file"]>();
+  const work = async (watch: Watch): Promise<readonly string[]> => {
+    setFile(undefined); // an earlier copy must not be saved as this one
+    if (host === null) return [NO_SHEET];
+    const done = await action.work(host, watch);
+    setFile(done.file);
+    return done.words;
+  };
   return (
     <section aria-label={action.title}>
       <Subtitle2 as="h2" className={styles.heading}>
         {action.title}
       </Subtitle2>
       <p className={styles.text}>{action.text}</p>
-      <Button disabledFocusable={tasking.state.running !== null} onClick={start}>
+      <Button disabledFocusable={tasking.state.running !== null} onClick={() => tasking.run(action.name, work)}>
         {action.button}
       </Button>
       <TaskOutcome tasking={tasking} />
+      {file !== undefined && <SaveFile {...file} />}
     </section>
   );
 }

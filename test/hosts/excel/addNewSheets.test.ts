@@ -27,6 +27,7 @@ async function added(): Promise<Recorder> {
   expect(await addNewSheets(given(sample), watching().watch)).toEqual({
     added: true,
     sheets: ["Wood & air", "Answers"],
+    refused: [],
   });
   return excel;
 }
@@ -127,6 +128,7 @@ describe("addNewSheets", () => {
     const excel = await added();
     expect(sheetOf(excel, "Answers").charts).toEqual([
       {
+        name: "Width",
         type: "XYScatterLinesNoMarkers",
         from: "F2",
         to: "K20",
@@ -162,7 +164,7 @@ describe("addNewSheets", () => {
       "2/6 Wood & air",
       "3/6 Answers",
       "4/6 Formulas",
-      "5/6 Page set-up",
+      "5/6 Charts and page set-up",
       "6/6 Done",
     ]);
   });
@@ -178,7 +180,7 @@ describe("addNewSheets leaves the workbook exactly as it was", () => {
     expect(snapshot(excel)).toEqual(before);
   });
 
-  test.each([1, 2, 3, 4, 7, 8, 9, 10, 11, 13])("when Excel refuses request %d halfway", async (last) => {
+  test.each([1, 2, 3, 4, 7, 8, 9, 10, 11, 15])("when Excel refuses request %d halfway", async (last) => {
     const excel = usersBook();
     const before = snapshot(excel);
     excel.behaviour.beforeSync = (request) => {
@@ -229,20 +231,58 @@ describe("addNewSheets", () => {
     expect(excel.book.names).toHaveLength(1);
   });
 
-  test("a page set-up that is refused does not lose the budget", async () => {
-    const warn = jest.spyOn(console, "warn").mockImplementation(() => undefined);
+  /** An Excel that refuses the one request which follows when a step of this name begins, and so many before it. */
+  function refusing(after: number, why: string): { excel: Recorder; told: ReturnType<typeof watching> } {
     const excel = usersBook();
     const told = watching(({ steps }) => {
-      if (steps.at(-1)?.endsWith("Page set-up")) {
-        excel.behaviour.beforeSync = () => {
-          excel.behaviour.beforeSync = () => undefined;
-          throw new Refusal("GeneralException", "No printer.");
-        };
-      }
+      if (steps.at(-1)?.endsWith("Charts and page set-up") !== true) return;
+      const first = excel.requests() + 1;
+      excel.behaviour.beforeSync = (request) => {
+        if (request === first + after) throw new Refusal("GeneralException", why);
+      };
     });
-    expect(await addNewSheets(given(sample), told.watch)).toMatchObject({ added: true });
+    return { excel, told };
+  }
+
+  test("a page set-up that is refused does not lose the budget, and is told", async () => {
+    const { excel, told } = refusing(2, "No printer.");
+    expect(await addNewSheets(given(sample), told.watch)).toMatchObject({
+      added: true,
+      refused: ["The page set-up for printing is missing. Excel refused: No printer."],
+    });
     expect(cellOf(excel, "Wood & air", "C4").formula).toBe("=DUCT.AREA(B4,,system)");
-    expect(warn).toHaveBeenCalledWith("Excel refused the page set-up.", expect.any(Refusal));
+    expect(sheetOf(excel, "Answers").charts).toHaveLength(1);
+  });
+
+  test.each([
+    ["is begun", 0],
+    ["gets its lines", 1],
+  ])(
+    "a chart that is refused when it %s does not lose the budget; no half of it stays, and it is told",
+    async (_, after) => {
+      const { excel, told } = refusing(after, "No such series.");
+      expect(await addNewSheets(given(sample), told.watch)).toMatchObject({
+        added: true,
+        refused: ['The chart "Width" on Answers is missing. Excel refused: No such series.'],
+      });
+      expect(cellOf(excel, "Wood & air", "C4").formula).toBe("=DUCT.AREA(B4,,system)");
+      expect(sheetOf(excel, "Answers").charts).toEqual([]);
+      expect(sheetOf(excel, "Wood & air").print).toMatchObject({ paperSize: "Letter" });
+    },
+  );
+
+  test.each([
+    ["filled cells, of which Excel makes a line itself,", 7],
+    ["blank cells, of which Excel makes none,", ""],
+  ])("a chart over %s gets its own lines and no other", async (_, shown) => {
+    const excel = usersBook();
+    excel.behaviour.calculate = (formula) => (formula.includes("BUDGET") ? [["Run"], [shown]] : 1);
+    await addNewSheets(given(sample), watching().watch);
+    expect(cellOf(excel, "Answers", "A3").value).toBe(shown);
+    expect(sheetOf(excel, "Answers").charts[0]!.series).toMatchObject([
+      { name: "one", x: "A3:A6", y: "B3:B6" },
+      { name: "two", x: "A3:A6", y: "C3:C6" },
+    ]);
   });
 
   test("what is to be taken away is tried a second time", async () => {

@@ -34,7 +34,7 @@ describe.each(["IP", "SI"] as const)("addSheets in %s", (units) => {
       const order = { units, sheets: sheetKeys, contents };
       const wanted = budgetBook(order, { sheets: ["Sheet1"], names: [] });
       const names = wanted.sheets.map(({ name }) => name);
-      expect(await excelHost().addSheets(order, watching().watch)).toEqual({ added: true, sheets: names });
+      expect(await excelHost().addSheets(order, watching().watch)).toEqual({ added: true, refused: [], sheets: names });
       expect(Object.keys(described(wanted)).length).toBeGreaterThan(50);
       expect(entered(excel, names)).toEqual(described(wanted));
       for (const { name, cells } of wanted.sheets) {
@@ -67,7 +67,7 @@ describe("addSheets", () => {
     const before = excel.book.sheets.map(({ name }) => name);
     excel.book.sheets.find(({ name }) => name === "Runs")!.name = "My ducts";
     const outcome = await excelHost().addSheets(order(["readings"]), watching().watch);
-    expect(outcome).toEqual({ added: true, sheets: ["Readings"] });
+    expect(outcome).toEqual({ added: true, refused: [], sheets: ["Readings"] });
     expect(excel.book.sheets).toHaveLength(before.length + 1);
   });
 
@@ -81,7 +81,7 @@ describe("addSheets", () => {
       excel.book.names.push({ name: `ductledger.sheet.${key}`, formula: `='${name}'!$A$1:$Z$200`, visible: false });
     }
     const outcome = await excelHost().addSheets(order(["readings"]), watching().watch);
-    expect(outcome).toEqual({ added: true, sheets: ["Readings"] });
+    expect(outcome).toEqual({ added: true, refused: [], sheets: ["Readings"] });
     const keys = (await excelHost().readBook()).workbook.sheets.map(({ name, key }) => [name, key]);
     expect(keys).toEqual([
       ["Sheet1", undefined],

@@ -1,6 +1,9 @@
+import { excelHost } from "../../../src/hosts/excel/excelHost";
 import { goTo, insert, isSelectionEmpty, selectionAddress } from "../../../src/hosts/excel/selection";
 import { record, type Recorder } from "../../support/excelRecorder/recorder";
+import { Refusal } from "../../support/excelRecorder/refuse";
 import { traps } from "./sample";
+import { watching } from "./watch";
 
 function selecting(...areas: string[]): Recorder {
   const excel = record();
@@ -57,7 +60,7 @@ describe("isSelectionEmpty", () => {
 describe("insert", () => {
   test("enters a formula into the first cell selected", async () => {
     const excel = selecting("B4:C9");
-    expect(await insert({ formula: "=DUCT.AREA(4)" }, false)).toEqual({ written: true, at: "B4" });
+    expect(await insert({ formula: "=DUCT.AREA(4)" }, false)).toEqual({ written: true, at: "B4", isBlocked: false });
     expect(cell(excel, "B4")).toMatchObject({ formula: "=DUCT.AREA(4)", value: 1 });
     expect(excel.book.sheets[0]!.cells.size).toBe(1);
   });
@@ -79,7 +82,7 @@ describe("insert", () => {
     excel.fill("Sheet1", "B4", [["mine"]]);
     expect(await insert({ value: 1 }, false)).toEqual({ written: false, at: "B4", why: "filled" });
     expect(cell(excel, "B4")!.value).toBe("mine");
-    expect(await insert({ value: 1 }, true)).toEqual({ written: true, at: "B4" });
+    expect(await insert({ value: 1 }, true)).toEqual({ written: true, at: "B4", isBlocked: false });
     expect(cell(excel, "B4")!.value).toBe(1);
   });
 
@@ -88,6 +91,42 @@ describe("insert", () => {
     excel.behaviour.calculate = () => [["head"], [""]];
     excel.fill("Sheet1", "A1", [["=DUCT.ABOUT()"]]);
     expect(await insert({ value: 1 }, false)).toEqual({ written: false, at: "A2", why: "filled" });
+  });
+
+  test("says so where the answer finds filled cells in its way, also when the function answers late", async () => {
+    const excel = selecting("B4");
+    let looks = 0;
+    excel.behaviour.calculate = () => "#BUSY!";
+    excel.behaviour.beforeSync = () => {
+      const entered = cell(excel, "B4");
+      if (entered?.formula != null && ++looks === 3) entered.value = "#SPILL!";
+    };
+    expect(await insert({ formula: "=DUCT.ABOUT()" }, false)).toEqual({ written: true, at: "B4", isBlocked: true });
+  });
+
+  test("a cell that is being edited is said as such, by whatever action meets it", async () => {
+    const excel = selecting("B4");
+    excel.behaviour.beforeSync = () => {
+      throw new Refusal("InvalidOperationInCellEditMode", "Excel is in cell-editing mode.");
+    };
+    const host = excelHost();
+    for (const act of [
+      () => host.insert({ value: 1 }, false),
+      () => host.readBook(),
+      () => host.repair(watching().watch),
+      () => host.goTo("Sheet1", "A1"),
+      () => host.selectionAddress(),
+      () => host.isSelectionEmpty(),
+    ])
+      await expect(act()).rejects.toThrow(/^A cell is being edited: press Enter or Esc, then try again\.$/);
+  });
+
+  test("a cell that is edited just when the value is written is not called a refusal of the sheet", async () => {
+    const excel = selecting("B4");
+    excel.behaviour.beforeSync = (request) => {
+      if (request === 2) throw new Refusal("InvalidOperationInCellEditMode", "Excel is in cell-editing mode.");
+    };
+    await expect(excelHost().insert({ value: 1 }, false)).rejects.toThrow(/^A cell is being edited/);
   });
 
   test("says so where Excel refuses", async () => {

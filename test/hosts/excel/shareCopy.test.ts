@@ -64,6 +64,29 @@ describe("shareCopy", () => {
     expect(snapshot(excel)).toEqual(before);
   });
 
+  test("hands the copy back as a file, which is what Excel was asked to open", async () => {
+    const excel = usersBook();
+    const outcome = await excelHost().shareCopy("formulas", watching().watch);
+    expect(outcome).toMatchObject({ made: true, opening: { refused: null, file: { name: "club-copy.xlsx" } } });
+    const bytes = outcome.made ? outcome.opening!.file.bytes : [];
+    expect(Buffer.from(bytes).toString("base64")).toBe(excel.opened[0]);
+  });
+
+  test("a copy that Excel does not open is not lost: it comes as a file, with Excel's reason", async () => {
+    usersBook();
+    Object.assign(Excel, {
+      createWorkbook: () => Promise.reject(new Refusal("GeneralException", "There was an internal error.")),
+    });
+    const outcome = await excelHost().shareCopy("values", watching().watch);
+    expect(outcome).toMatchObject({
+      made: true,
+      opening: { refused: "Excel refused: There was an internal error.", file: { name: "values-copy.xlsx" } },
+    });
+    const file = outcome.made ? outcome.opening!.file : null;
+    const copy = await readBook(Buffer.from(file!.bytes));
+    expect(copy.workbook.sheets.map(({ name }) => name)).toContain("Sheet1");
+  });
+
   test("says what Excel says when it refuses", async () => {
     const excel = usersBook();
     excel.behaviour.beforeSync = () => {

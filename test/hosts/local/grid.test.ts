@@ -65,9 +65,9 @@ describe("the grid with our functions", () => {
     expect(await host.insert({ value: 2 }, false)).toEqual({ written: false, at: "A1", why: "filled" });
     expect(valueAt(model, "A1")).toBe(1);
     model.selection.selectCell(2, 4);
-    expect(await host.insert({ value: "=1+1" }, false)).toEqual({ written: true, at: "C5" });
+    expect(await host.insert({ value: "=1+1" }, false)).toEqual({ written: true, at: "C5", isBlocked: false });
     expect(valueAt(model, "C5")).toBe("=1+1");
-    expect(await host.insert({ formula: "=1+1" }, true)).toEqual({ written: true, at: "C5" });
+    expect(await host.insert({ formula: "=1+1" }, true)).toEqual({ written: true, at: "C5", isBlocked: false });
     expect(valueAt(model, "C5")).toBe(2);
   });
 });

@@ -1,17 +1,26 @@
 import type { Played } from "./object";
-import { addressIn } from "./places";
+import { addressesIn, addressIn, cellAt } from "./places";
 import { misuse } from "./refuse";
 import type { Area, ChartState, SheetState } from "./state";
+
+const isFilled = (area: Area): boolean =>
+  addressesIn(area)
+    .flat()
+    .some((at) => cellAt(area.sheet, at).value !== "");
 
 export const playCharts: Record<string, Played> = {
   ChartCollection: {
     calls: {
       add: (sheet: SheetState, type: string, area: Area): ChartState => {
         if (area.sheet.isDeleted) throw misuse("a chart's cells are gone");
-        const series = Array.from({ length: area.columns }, () => ({}));
-        const chart: ChartState = { type, from: "", to: "", texts: {}, series };
+        const series = isFilled(area) ? Array.from({ length: area.columns }, () => ({})) : []; // blank cells make no line
+        const chart: ChartState = { name: "", type, from: "", to: "", texts: {}, series };
         sheet.charts.push(chart);
         return chart;
+      },
+      getItemOrNullObject: (sheet: SheetState, name: string) => {
+        const chart = sheet.charts.find((each) => each.name === name);
+        return chart === undefined ? null : { chart, sheet };
       },
     },
   },
@@ -22,8 +31,14 @@ export const playCharts: Record<string, Played> = {
       legend: (chart) => chart,
       series: (chart) => chart,
     },
-    writes: { displayBlanksAs: ({ texts }: ChartState, value) => (texts.blanks = value) },
+    reads: { name: ({ chart }) => chart.name },
+    writes: {
+      name: (chart, value) => (chart.name = value),
+      displayBlanksAs: ({ texts }: ChartState, value) => (texts.blanks = value),
+    },
     calls: {
+      delete: ({ chart, sheet }: { chart: ChartState; sheet: SheetState }) =>
+        sheet.charts.splice(sheet.charts.indexOf(chart), 1),
       setPosition: (chart: ChartState, from: string, to: string) => Object.assign(chart, { from, to }),
     },
   },
@@ -33,6 +48,7 @@ export const playCharts: Record<string, Played> = {
   ChartAxisTitle: { writes: { text: ([{ texts }, name], value) => (texts[name] = value) } },
   ChartLegend: { writes: { position: ({ texts }: ChartState, value) => (texts.legend = value) } },
   ChartSeriesCollection: {
+    reads: { count: ({ series }: ChartState) => series.length },
     calls: {
       getItemAt: ({ series }: ChartState, index: number) => series[index] ?? null,
       add: ({ series }: ChartState, name: string) => {

@@ -49,6 +49,7 @@ interface FlagState {
 }
 
 export interface ChartState {
+  name: string;
   type: string;
   from: string;
   to: string;
