@@ -7,6 +7,7 @@ import type { FunctionsFile } from "../src/hosts/functionsFile";
 import { tasks } from "../src/functions/tasks";
 import { cautionsPage } from "./help/cautionsPage";
 import { checksPage } from "./help/checksPage";
+import { firstInExcelPage } from "./help/firstInExcelPage";
 import { functionPages } from "./help/functionPages";
 import { type HelpPage, wholePage } from "./help/html";
 import { indexPage } from "./help/indexPage";
@@ -28,6 +29,7 @@ export function helpPages(): HelpPage[] {
     checksPage(),
     cautionsPage(),
     installPage(),
+    firstInExcelPage(),
   ];
 }
 

@@ -1,5 +1,5 @@
 import { BUILT_FOR } from "../site/builtFor";
-import { code, type HelpPage, list, paragraph, section, table } from "./html";
+import { code, type HelpPage, link, list, paragraph, section, table } from "./html";
 
 /** How a club without an IT department comes to the add-in, and what nobody promises. */
 export const installPage = (): HelpPage => ({
@@ -87,9 +87,12 @@ export const installPage = (): HelpPage => ({
     ),
     section(
       "Sources and state",
-      paragraph(
-        "Steps and limits are from the platform's documentation on sideloading, requirement sets and custom functions as of 2026-08. None of it was tried in real Excel here.",
-      ),
+      [
+        paragraph(
+          "Steps and limits are from the platform's documentation on sideloading, requirement sets and custom functions as of 2026-08. None of it was tried in real Excel here.",
+        ),
+        `<p>${link("first-in-excel.html", "What the first person with Excel should try").markup}</p>`,
+      ].join("\n"),
     ),
   ].join("\n"),
 });

@@ -7,4 +7,5 @@ export const tableFile = (name: string): string => `table-${name}.html`;
 
 export const indexFile = "index.html";
 export const cautionsFile = "cautions.html";
+export const firstInExcelFile = "first-in-excel.html";
 export const checksFile = "checks.html";

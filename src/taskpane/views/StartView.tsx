@@ -2,7 +2,7 @@ import { Button, Subtitle2, makeStyles, tokens } from "@fluentui/react-component
 import type { ReactElement } from "react";
 import { TABLES_DATE, referenceTables } from "../../reference";
 import { UnitsChoice } from "../build/UnitsChoice";
-import { checksFile, indexFile } from "../help/files";
+import { checksFile, firstInExcelFile, indexFile } from "../help/files";
 import { HelpLink } from "../help/HelpLink";
 import { TaskOutcome } from "../hostUse/TaskOutcome";
 import { useTask } from "../hostUse/useTask";
@@ -104,6 +104,12 @@ export function StartView({ where, host, go, units, chooseUnits }: StartViewProp
       <p role="status" className={styles.status}>
         {connection[where]}
       </p>
+      {where === "excel" && (
+        <p className={styles.text}>
+          Nobody has tried this in Excel yet.{" "}
+          <HelpLink file={firstInExcelFile}>Ten minutes of yours would tell.</HelpLink>
+        </p>
+      )}
     </>
   );
 }
