@@ -29,7 +29,7 @@ export interface SheetHost {
   /** Makes a copy for people without the functions: a new file or workbook. The open one is never changed. */
   shareCopy(kind: CopyKind, watch: Watch): Promise<CopyOutcome>;
 
-  /** Re-enters every formula of ours that stands at #NAME?; values and formats stay. */
+  /** Re-enters every formula of ours that stands at #NAME? or stays at #BUSY!; values and formats stay. */
   repair(watch: Watch): Promise<RepairOutcome>;
 
   /** Turns a club copy that is open back into a live budget where the copy recorded how, in new sheets or a new workbook. */
@@ -84,7 +84,7 @@ export interface CopyOpening {
 
 export interface RepairOutcome {
   readonly repaired: number; // formulas entered again
-  readonly stillWrong: readonly string[]; // addresses that stand at #NAME? all the same
+  readonly stillWrong: readonly string[]; // addresses that stand there all the same
   readonly protectedSheets: readonly string[]; // left alone
 }
 

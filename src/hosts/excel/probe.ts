@@ -1,13 +1,10 @@
 import { freeName } from "../../sheets/freeName";
-import { isBusy } from "./busy";
+import { BUSY_TURNS, isBusy, PAUSE } from "./busy";
 import type { Stock } from "./stock";
 import { type Begun, undo } from "./undo";
 
 const FORMULA = "=DUCT.AREA(1)"; // answers a number in whatever workbook
 const UNKNOWN = "#NAME?";
-
-const PAUSE = 500; // ms
-const BUSY_TURNS = 20;
 const UNKNOWN_TURNS = 3; // the names may be on their way when the pane has only just opened
 
 const CLICK = "Excel does not know the DUCT functions yet. Click Home › Add-ins › Duct Ledger, then try again.";

@@ -3,6 +3,7 @@ import type { RepairOutcome, Watch } from "../host";
 import { callsOurs, withTypedNames } from "../../sheets/ourCalls";
 import { placesIn, type Rectangle } from "../../sheets/rectangle";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
+import { BUSY_TURNS, isBusy, PAUSE } from "./busy";
 import { rangeAt } from "./rangeAt";
 import { blocksOf, type Keyed } from "./blocks";
 import { isFormula } from "./isFormula";
@@ -10,14 +11,17 @@ import { readInBands } from "./readInBands";
 
 const UNKNOWN = "#NAME?";
 
-/** Re-enters every formula of ours that stands at #NAME?, since Excel never computes it again by itself. */
+/**
+ * Re-enters every formula of ours that stands at #NAME?, since Excel never computes it again by itself, or at #BUSY!, since it
+ * may stay there for good.
+ */
 export async function repair({ progress, signal }: Watch): Promise<RepairOutcome> {
   const names = await Excel.run(sheetNames);
   const outcome = { repaired: 0, stillWrong: [] as string[], protectedSheets: [] as string[] };
   for (const [done, name] of names.entries()) {
     if (signal.aborted) return outcome;
     progress(done, names.length, name);
-    const one = await Excel.run((context) => repairSheet(context, name));
+    const one = await Excel.run((context) => repairSheet(context, name, signal));
     outcome.repaired += one.repaired;
     outcome.stillWrong.push(...one.stillWrong.map((at) => `${sheetPrefix(name)}${at}`));
     if (one.isProtected) outcome.protectedSheets.push(name);
@@ -39,7 +43,7 @@ interface SheetOutcome {
   readonly isProtected: boolean;
 }
 
-async function repairSheet(context: Excel.RequestContext, name: string): Promise<SheetOutcome> {
+async function repairSheet(context: Excel.RequestContext, name: string, signal: AbortSignal): Promise<SheetOutcome> {
   const sheet = context.workbook.worksheets.getItem(name);
   const { protection } = sheet;
   protection.load("protected");
@@ -51,12 +55,17 @@ async function repairSheet(context: Excel.RequestContext, name: string): Promise
     rangeAt(sheet, block).formulas = formulasIn(block, broken);
   }
   await context.sync();
-  const left = await brokenCells(context, sheet);
+  let left = await brokenCells(context, sheet);
+  for (let turn = 1; turn < BUSY_TURNS && !signal.aborted && left.some(({ waits }) => waits); turn++) {
+    await new Promise((resolve) => setTimeout(resolve, PAUSE));
+    left = await brokenCells(context, sheet);
+  }
   return { repaired: broken.length, stillWrong: left.map(addressOfCell), isProtected: false };
 }
 
 interface Broken extends Omit<Keyed, "key"> {
   readonly formula: string; // in the form that Excel understands
+  readonly waits: boolean; // for its answer
 }
 
 const addressOfCell = ({ column, row }: Broken): string => cellAddress(column, row);
@@ -66,9 +75,10 @@ async function brokenCells(context: Excel.RequestContext, sheet: Excel.Worksheet
   await readInBands(context, sheet.getUsedRangeOrNullObject(true), async ({ row, column, formulas, values }) => {
     formulas.forEach((line, down) =>
       line.forEach((formula: unknown, right) => {
-        if (values[down]![right] !== UNKNOWN || !isFormula(formula, UNKNOWN)) return;
-        if (callsOurs(formula))
-          broken.push({ row: row + down, column: column + right, formula: withTypedNames(formula) });
+        const value = values[down]![right];
+        const waits = isBusy(value);
+        if ((value !== UNKNOWN && !waits) || !isFormula(formula, value) || !callsOurs(formula)) return;
+        broken.push({ row: row + down, column: column + right, formula: withTypedNames(formula), waits });
       }),
     );
   });

@@ -61,14 +61,14 @@ export function copiedWords(outcome: CopyOutcome): string[] {
 export function repairedWords({ repaired, stillWrong, protectedSheets }: RepairOutcome): string[] {
   const done =
     repaired === 0 && stillWrong.length === 0
-      ? "No formula of ours stands at #NAME?, so nothing was changed."
+      ? "No formula of ours stands at #NAME? or #BUSY!, so nothing was changed."
       : `Entered ${count(repaired, "formula", "formulas")} again.`;
   return [
     done,
     ...(stillWrong.length === 0
       ? []
       : [
-          `Still at #NAME?: ${listWords(stillWrong.slice(0, MOST_NAMED))}${stillWrong.length > MOST_NAMED ? " …" : ""}. Close the workbook, open this pane first, then try again.`,
+          `Still at #NAME? or #BUSY!: ${listWords(stillWrong.slice(0, MOST_NAMED))}${stillWrong.length > MOST_NAMED ? " …" : ""}. Close the workbook, open this pane first, then try again.`,
         ]),
     ...(protectedSheets.length === 0 ? [] : [`Left alone because protected: ${listWords(protectedSheets)}.`]),
   ];

@@ -54,7 +54,7 @@ const actions: readonly Action[] = [
   },
   {
     title: "Repair",
-    text: "A formula shows #NAME? if it was calculated while these functions were missing. This enters such formulas again and leaves values and formats alone.",
+    text: "A formula shows #NAME? if it was calculated while these functions were missing, and now and then stays at #BUSY!. This enters such formulas again and leaves values and formats alone.",
     button: "Repair #NAME?",
     name: "Repairing",
     work: async (host, watch) => ({ words: repairedWords(await host.repair(watch)) }),

@@ -69,6 +69,32 @@ describe("repair", () => {
     expect(await repair(watching().watch)).toMatchObject({ repaired: 1, stillWrong: ["'My sheet'!A1"] });
   });
 
+  test("re-enters formulas of ours that stay at #BUSY!, and waits for their answers", async () => {
+    const excel = record();
+    excel.behaviour.calculate = () => "#BUSY!";
+    excel.fill("Sheet1", "A1:C1", [["=DUCT.AREA(4)", "=OTHER.AREA(4)", "=DUCT.AREA(5)"]]);
+    let entered = 0;
+    excel.behaviour.calculate = () => (++entered, "#BUSY!");
+    excel.behaviour.beforeSync = () => {
+      if (entered === 0) return;
+      excel.behaviour.beforeSync = () => {
+        for (const at of ["A1", "C1"])
+          Object.assign(excel.book.sheets[0]!.cells.get(at)!, { value: 1, isError: false });
+      };
+    };
+    expect(await repair(watching().watch)).toEqual({ repaired: 2, stillWrong: [], protectedSheets: [] });
+    expect(entered).toBe(2);
+    expect(excel.book.sheets[0]!.cells.get("B1")!.value).toBe("#BUSY!");
+  });
+
+  test("says what stays busy all the same, and waits no longer when it is cancelled", async () => {
+    const excel = record();
+    excel.behaviour.calculate = () => "#BUSY!";
+    excel.fill("Sheet1", "A1", [["=DUCT.AREA(4)"]]);
+    const told = watching(({ cancel }) => setTimeout(cancel, 100));
+    expect(await repair(told.watch)).toEqual({ repaired: 1, stillWrong: ["Sheet1!A1"], protectedSheets: [] });
+  });
+
   test("reads a large sheet in requests that are not too large", async () => {
     const excel = record();
     excel.behaviour.calculate = knowsNone;

@@ -81,10 +81,10 @@ test("a copy that lives again names its sheets; one that can't says why", () => 
 
 test("a repair says what it did, what it could not and what it left alone", () => {
   expect(repairedWords({ repaired: 0, stillWrong: [], protectedSheets: [] })).toEqual([
-    "No formula of ours stands at #NAME?, so nothing was changed.",
+    "No formula of ours stands at #NAME? or #BUSY!, so nothing was changed.",
   ]);
   const words = repairedWords({ repaired: 2, stillWrong: ["Flow!B3"], protectedSheets: ["Locked"] });
   expect(words[0]).toBe("Entered 2 formulas again.");
-  expect(words[1]).toContain("Still at #NAME?: Flow!B3.");
+  expect(words[1]).toContain("Still at #NAME? or #BUSY!: Flow!B3.");
   expect(words[2]).toBe("Left alone because protected: Locked.");
 });
