@@ -6,6 +6,10 @@ import { isBesideLocalSheet, watchOffice, type Surroundings } from "./office";
 const place = document.getElementById("pane");
 if (place === null) throw new Error("the page has no element #pane");
 const officeScript = document.querySelector("script[data-office]");
+// office.js, which comes after this script, would tell Excel that the functions are ready before they are: a call in between
+// would be #VALUE!. With this it waits until functions.js, which comes last, hands the first of them over.
+if (officeScript !== null) Object.assign(window, { CustomFunctionMappings: { __delay__: true } });
+
 const officeOfPage = { get: () => (typeof Office === "undefined" ? undefined : Office), script: officeScript };
 const root = createRoot(place);
 const show = (where: Surroundings, host: SheetHost | null): void => root.render(<Pane where={where} host={host} />);

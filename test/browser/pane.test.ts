@@ -293,6 +293,19 @@ describe("taskpane.html, the pane in Excel", () => {
     expect(complaints).toEqual([]);
   });
 
+  test("office.js is told to wait for the functions, before it starts", async () => {
+    const { page } = await open({}, "taskpane.html", (fresh) =>
+      fresh.route(OFFICE_JS, (route) =>
+        route.fulfill({
+          contentType: "text/javascript",
+          body: `window.asOfficeStarts = JSON.stringify(window.CustomFunctionMappings);${officeInExcel}`,
+        }),
+      ),
+    );
+    await page.getByText("Connected to Excel.").waitFor();
+    expect(await page.evaluate("window.asOfficeStarts")).toBe('{"__delay__":true}');
+  });
+
   test("with office.js blocked it works alone", async () => {
     const { page } = await open({}, "taskpane.html", (fresh) => fresh.route(OFFICE_JS, (route) => route.abort()));
     await page.getByText("Running without a sheet").waitFor();
