@@ -49,10 +49,18 @@ export function refuseCell(argument: string, cell: Cell, requirement: string): n
   throw new DomainError(argument, cell, requirement);
 }
 
-/** Raises a failure as the host's error; only #VALUE! and #N/A keep their sentence. */
-export function raise(failure: Failure): never {
+/** A cell of an answer: an item that is refused is the host's error, so that no sum passes over it. */
+export type Answered = number | string | CustomFunctions.Error;
+
+/** A failure as the host's error; only #VALUE! and #N/A keep their sentence. */
+export function asError(failure: Failure): CustomFunctions.Error {
   const { Error: HostError, ErrorCode } = CustomFunctions;
-  throw new HostError(ErrorCode[failure.kind], failure.sentence);
+  return new HostError(ErrorCode[failure.kind], failure.sentence);
+}
+
+/** Ends a call with a failure. */
+export function raise(failure: Failure): never {
+  throw asError(failure);
 }
 
 /** How far a fan curve reaches, and which way the answer lies. */

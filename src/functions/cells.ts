@@ -11,18 +11,34 @@ export type Cell = number | string | boolean | null | CellErrorValue;
 
 export type Matrix = readonly (readonly Cell[])[];
 
-/** Most cells one call may span; a whole column by mistake is answered with a sentence instead of a frozen sheet. */
-export const MOST_CELLS = 1_100_000;
+const TALL = 20_000; // rows: nobody types so many, so what is taller is mostly a whole column
 
-/** An argument as the host handed it over (a cell, a range, nothing) as a rectangle of plain cells. */
+/** How many rows a host handed over. */
+export const rowsGiven = (argument: unknown): number => (Array.isArray(argument) ? Math.max(1, argument.length) : 1);
+
+/**
+ * An argument as the host handed it over (a cell, a range, nothing) as a rectangle of plain cells. Of a whole column the rows
+ * below the last filled one are left out.
+ */
 export function toMatrix(argument: unknown): Matrix {
-  const rows: readonly unknown[] = Array.isArray(argument) ? argument : [[argument]];
+  const given: readonly unknown[] = Array.isArray(argument) ? argument : [[argument]];
+  const rows = given.length > TALL ? given.slice(0, Math.max(1, filledRows(given))) : given;
   const lines = rows.map((row) => (Array.isArray(row) ? row : [row]).map(toCell));
   const width = lines.reduce((most, line) => Math.max(most, line.length), 0);
   if (lines.length === 0 || width === 0) return [[null]];
   return lines.map((line) =>
     line.length === width ? line : [...line, ...new Array<null>(width - line.length).fill(null)],
   );
+}
+
+/** Rows up to the last one with something in it; a 0 is nothing here, since some hosts send blanks as 0. */
+function filledRows(rows: readonly unknown[]): number {
+  const isFilled = (cell: unknown): boolean => ![null, undefined, 0, ""].includes(cell as null);
+  for (let row = rows.length; row > 0; row--) {
+    const line = rows[row - 1];
+    if (Array.isArray(line) ? line.some(isFilled) : isFilled(line)) return row;
+  }
+  return 0;
 }
 
 /** Blank as null, formatted numbers and entities as their basic value, errors as errors. */

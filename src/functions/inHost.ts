@@ -1,14 +1,14 @@
 import type { UnitSystem } from "../reference/quantities";
 import { readUnits } from "./arguments";
-import { failureOf, NOT_FINITE, raise } from "./cellErrors";
+import { type Answered, failureOf, NOT_FINITE, raise } from "./cellErrors";
 
 /**
  * Runs a whole-table function in the call's units: its refusals become the host's errors, and its answer is never without
  * a value.
  */
-export function inHost(units: unknown, compute: (system: UnitSystem) => (string | number)[][]): (string | number)[][] {
+export function inHost(units: unknown, compute: (system: UnitSystem) => Answered[][]): Answered[][] {
   let system: UnitSystem = "IP";
-  let answer: (string | number)[][];
+  let answer: Answered[][];
   try {
     system = readUnits(units);
     answer = compute(system);

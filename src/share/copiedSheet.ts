@@ -3,7 +3,7 @@ import type { Calculated, CellErrorValue } from "../sheets/calculated";
 import { filledAddresses } from "../sheets/rectangle";
 import { lookOfCell } from "../sheets/lookOfCell";
 import type { Sheet, SheetCell } from "../sheets/workbook";
-import { markFixed, withFixedNote } from "./marks";
+import { markFixed, withFixedNote, withRefusal } from "./marks";
 import type { TranslatedSheets } from "./translateSheets";
 
 /** What a cell of the copy holds instead of what it held. */
@@ -22,7 +22,11 @@ export function replacementsOf(translated: TranslatedSheets, book: Calculated, f
   for (const { sheet, at, cells } of translated.live) {
     const { column, row } = placeOf(at);
     cells.forEach((line, down) =>
-      line.forEach((formula, across) => put(sheet, cellAddress(column + across, row + down), plainContent(formula))),
+      line.forEach((formula, across) => {
+        const there = cellAddress(column + across, row + down);
+        const said = sentenceAt(book, sheet, there);
+        put(sheet, there, (cell) => withRefusal(plainContent(formula, cell), said));
+      }),
     );
   }
   for (const { sheet, at, extent, function: name, why } of translated.fixed) {
@@ -31,7 +35,8 @@ export function replacementsOf(translated: TranslatedSheets, book: Calculated, f
       const sentence = `${name === "" ? "this" : name} stays as it was, since ${why}. The sheet "${fixedSheetName}" tells whether its inputs have changed.`;
       put(sheet, address, (cell) => {
         const marked = { ...lastValue(cell, value), style: markFixed(cell.style) };
-        return address === at ? withFixedNote(marked, sentence) : marked;
+        const told = withRefusal(marked, sentenceAt(book, sheet, address));
+        return address === at ? withFixedNote(told, sentence) : told;
       });
     }
   }
@@ -47,15 +52,19 @@ export function replacementsOf(translated: TranslatedSheets, book: Calculated, f
   return all;
 }
 
+/** What a cell's error said in the book; plain formulas show #N/A there and cannot say it. */
+function sentenceAt({ shown }: Calculated, sheet: string, at: string): string {
+  const value = shown.get(sheet)?.get(at)?.value;
+  return typeof value === "object" && value !== null ? (value.message ?? "") : "";
+}
+
 /** A formula that is nothing but a text or a number is that value. */
-const plainContent =
-  (formula: string): Replacement =>
-  (cell) => {
-    const look = lookOfCell(cell);
-    if (/^="(?:[^"]|"")+"$/.test(formula)) return { ...look, value: formula.slice(2, -1).replaceAll('""', '"') };
-    if (/^=-?\d+(\.\d+)?$/.test(formula)) return { ...look, value: Number(formula.slice(1)) };
-    return { ...look, formula };
-  };
+function plainContent(formula: string, cell: SheetCell): SheetCell {
+  const look = lookOfCell(cell);
+  if (/^="(?:[^"]|"")+"$/.test(formula)) return { ...look, value: formula.slice(2, -1).replaceAll('""', '"') };
+  if (/^=-?\d+(\.\d+)?$/.test(formula)) return { ...look, value: Number(formula.slice(1)) };
+  return { ...look, formula };
+}
 
 /** What a cell showed, as a value. An error or an empty text needs a formula: typed, a file would not keep it. */
 function lastValue(cell: SheetCell, value: SheetCellValue): SheetCell {

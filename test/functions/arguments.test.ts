@@ -1,6 +1,7 @@
 /** Cells as hosts hand them over, and arguments as people type them, where no single function is the better place to ask. */
 import "../support/customFunctions";
-import { CellErrorValue, MOST_CELLS, toMatrix } from "../../src/functions/cells";
+import { MOST_ANSWERS, MOST_WRONG } from "../../src/functions/answer";
+import { CellErrorValue, toMatrix } from "../../src/functions/cells";
 import { density } from "../../src/functions/duct/density";
 import { pitotvelocity } from "../../src/functions/measuring/pitotvelocity";
 import { velocitypressure } from "../../src/functions/losses/velocitypressure";
@@ -8,6 +9,7 @@ import { area } from "../../src/functions/duct/area";
 import { airflow } from "../../src/functions/duct/airflow";
 import { tradesize } from "../../src/functions/duct/tradesize";
 import { velocity } from "../../src/functions/duct/velocity";
+import { budget } from "../../src/functions/systems/budget";
 import { gains } from "../../src/functions/systems/gains";
 import { scenarios } from "../../src/functions/systems/scenarios";
 import { solve } from "../../src/functions/systems/solve";
@@ -23,7 +25,7 @@ import { airflowerror } from "../../src/functions/measuring/airflowerror";
 import { traverse } from "../../src/functions/measuring/traverse";
 import { traversepoints } from "../../src/functions/measuring/traversepoints";
 import { convertunit } from "../../src/functions/duct/convertunit";
-import { refusal } from "../support/refusal";
+import { refusal, shown } from "../support/refusal";
 
 type CellFunction = (...args: any[]) => any[][];
 const call = (fn: CellFunction, ...args: unknown[]): any => fn(...args.map((arg) => [[arg]]))[0]![0];
@@ -164,8 +166,51 @@ describe("ranges", () => {
     const many = Array.from({ length: 1100 }, () => [350]);
     const wide = [Array.from({ length: 1100 }, () => 4)];
     expect(refusal(() => velocity(many, wide)).message).toBe(
-      `the ranges must be together at most ${MOST_CELLS} cells; got "1100 by 1100 cells"`,
+      `the answer must be at most ${MOST_ANSWERS} cells in all; got "1100 by 1100 cells"`,
     );
+  });
+
+  const ROWS = 1_048_576; // of a sheet
+  const wholeColumn = (filled: readonly unknown[], blank: unknown): unknown[][] =>
+    Array.from({ length: ROWS }, (_, row) => [filled[row] ?? blank]);
+
+  test.each([null, 0, ""])("that are whole columns end at the last filled row, where blanks are %p", (blank) => {
+    const answers = velocity(wholeColumn([350, blank, 500, 700], blank), wholeColumn([4, 4, 5], blank));
+    expect(answers.map(([cell]) => shown(cell))).toEqual([
+      call(velocity, 350, 4),
+      blank === 0 ? 0 : "#VALUE! airflow must be given; got a blank cell",
+      call(velocity, 500, 5),
+      "#VALUE! diameter must be given; got a blank cell",
+    ]);
+    const table = [["Run", "To", "Diameter", "Length", "Airflow"], ["saw", "fan", 4, 10, 400]]; // prettier-ignore
+    const whole = [...table, ...Array.from({ length: ROWS - 2 }, () => table[0]!.map(() => blank))];
+    expect(budget(whole)).toEqual(budget(table));
+  });
+
+  test("that are whole columns with a number to the last row are refused", () => {
+    const column = wholeColumn([], 350);
+    expect(refusal(() => velocity(column, [[4]])).message).toBe(
+      `the answer must be at most ${MOST_ANSWERS} cells in all; got "${ROWS} by 1 cells"`,
+    );
+  });
+
+  test("with more wrong cells than anybody could mend are refused as a whole, with the first one's sentence", () => {
+    const long = "a name that nobody ever gave to any fitting of a duct";
+    const wrong = (cells: number): unknown[][] => [["elbow 1.5"], ...Array.from({ length: cells }, () => [long])];
+    const { code, message } = refusal(() => losscoefficient(wrong(MOST_WRONG + 1)));
+    expect(code).toBe("#VALUE!");
+    expect(message).toMatch(/^more than 1000 cells are wrong; of the first: fitting must be a fitting's name/);
+    const answers = losscoefficient(wrong(MOST_WRONG));
+    expect(answers.at(-1)!.map(shown)).toEqual([expect.stringMatching(/^#VALUE! fitting must be/)]);
+  });
+
+  test("of as many cells as may be stay below the 5 MB that a host takes", () => {
+    const answers = velocity(
+      Array.from({ length: MOST_ANSWERS }, (_, row) => [100 + row / 7]),
+      [[4]],
+    );
+    expect(answers).toHaveLength(MOST_ANSWERS);
+    expect(JSON.stringify(answers).length).toBeLessThan(5e6);
   });
 
   test("of one row or one column are answered in that shape", () => {

@@ -5,7 +5,7 @@ import { velocity } from "../../src/functions/duct/velocity";
 import { friction } from "../../src/functions/losses/friction";
 import { losscoefficient } from "../../src/functions/losses/losscoefficient";
 import { runloss } from "../../src/functions/losses/runloss";
-import { refusal } from "../support/refusal";
+import { refusal, shown } from "../support/refusal";
 
 const column = (...values: unknown[]): unknown[][] => values.map((value) => [value]);
 const row = (...values: unknown[]): unknown[][] => [values];
@@ -80,7 +80,9 @@ describe("blanks", () => {
   });
 
   test("a half-filled row says what is missing", () => {
-    expect(call(velocity, column(350, 350), column(4, null))[1]![0]).toBe("diameter must be given; got a blank cell");
+    expect(shown(call(velocity, column(350, 350), column(4, null))[1]![0])).toBe(
+      "#VALUE! diameter must be given; got a blank cell",
+    );
   });
 
   test("a blank in the heading column of a grid leaves its line empty, and a blank in the heading row its column", () => {
@@ -105,13 +107,13 @@ describe("blanks", () => {
 describe("wrong values", () => {
   const air = column(350, -5, "much", true, new CustomFunctions.Error(CustomFunctions.ErrorCode.divisionByZero), 700);
 
-  test("only the wrong rows of a range show a sentence; the others compute", () => {
-    const answer = call(velocity, air, [[4]]).map(([cell]) => cell);
+  test("only the wrong rows of a range are errors, each with its sentence; the others compute", () => {
+    const answer = call(velocity, air, [[4]]).map(([cell]) => shown(cell));
     expect(answer.slice(1, 5)).toEqual([
-      "airflow must be at least 0 cfm; got -5",
-      'airflow must be a number (cfm); got "much"',
-      "airflow must be a number (cfm); got TRUE",
-      "airflow must be a number (cfm); got the error #DIV/0!",
+      "#VALUE! airflow must be at least 0 cfm; got -5",
+      '#VALUE! airflow must be a number (cfm); got "much"',
+      "#VALUE! airflow must be a number (cfm); got TRUE",
+      "#VALUE! airflow must be a number (cfm); got the error #DIV/0!",
     ]);
     expect(answer[5]).toBe(call(velocity, [[700]], [[4]])[0]![0]);
   });

@@ -1,4 +1,4 @@
-import { markFixed, noteBefore, unmarked, withFixedNote } from "../../src/share/marks";
+import { markFixed, noteBefore, unmarked, withFixedNote, withRefusal } from "../../src/share/marks";
 import { styles } from "../../src/sheets/styles";
 
 test("a fixed number is slanted, on a tint where it has no fill of its own, and the mark comes off again", () => {
@@ -28,4 +28,15 @@ test("the copy's sentence stands behind what the note said, and goes again", () 
     "two\nlines\n",
     undefined,
   ]);
+});
+
+test("what was refused when the copy was made stands behind the note as well, and goes again with the other", () => {
+  const note = { note: "mine" };
+  expect(withRefusal(note, "")).toBe(note);
+  expect(withRefusal<{ note?: string }>({}, "count must be a number.").note).toBe(
+    "Refused when this copy was made: count must be a number.",
+  );
+  const both = withFixedNote(withRefusal(note, "no."), "why.");
+  expect(both.note).toBe("mine\nRefused when this copy was made: no.\nFixed in this copy: why.");
+  expect([both.note, withRefusal(note, "no.").note].map(noteBefore)).toEqual(["mine", "mine"]);
 });

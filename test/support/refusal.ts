@@ -8,3 +8,7 @@ export function refusal(call: () => unknown): { code: string; message: string } 
   }
   throw new Error("nothing was refused");
 }
+
+/** A cell of an answer as one reads it: a value as it is, an error by its code and sentence. */
+export const shown = (cell: unknown): unknown =>
+  cell instanceof CustomFunctions.Error ? `${String(cell.code)} ${cell.message ?? ""}` : cell;

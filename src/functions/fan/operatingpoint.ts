@@ -4,6 +4,7 @@ import { answerOf } from "../answer";
 import { exampleCurve } from "../exampleTables";
 import { readCurve } from "../fanTable/readCurve";
 import type { Formula, Guide } from "../guide";
+import type { Answered } from "../cellErrors";
 import { inHost } from "../inHost";
 import { FAN_CURVE } from "../letters";
 import { ABOVE_ZERO, FROM_ZERO, needed, optional, PRESSURE, signature } from "../signature";
@@ -33,7 +34,7 @@ export function operatingpoint(
 ): unknown[][] {
   return inHost(units, (system) => {
     const fan = readCurve(curve, system);
-    const each = (gives: Quantity, part: keyof OperatingPoint): (number | string)[][] =>
+    const each = (gives: Quantity, part: keyof OperatingPoint): Answered[][] =>
       answerOf(
         { ...takes, gives },
         [airflow, pressure, fixed, units],
@@ -51,7 +52,7 @@ export function operatingpoint(
 }
 
 /** Which design points of a row have several answers, since the curve rises somewhere. */
-function humpNote(crossings: readonly (number | string)[]): string {
+function humpNote(crossings: readonly Answered[]): string {
   const several = crossings.flatMap((count, index) =>
     typeof count === "number" && count > 1 ? [{ count, index }] : [],
   );

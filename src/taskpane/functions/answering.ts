@@ -27,6 +27,8 @@ export function answer(functions: ReadonlyMap<string, CellFunction>, { id, args 
   }
 }
 
-/** As a spreadsheet shows it: nothing is a 0. */
-const shown = (value: unknown): string | number | boolean =>
-  typeof value === "string" || typeof value === "number" || typeof value === "boolean" ? value : 0;
+/** As a spreadsheet shows it: nothing is a 0, and an item that is refused its error, here with its sentence. */
+function shown(value: unknown): string | number | boolean {
+  if (value instanceof CellError) return `${value.code} ${value.message}`.trim();
+  return typeof value === "string" || typeof value === "number" || typeof value === "boolean" ? value : 0;
+}

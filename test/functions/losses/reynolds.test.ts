@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { reynolds } from "../../../src/functions/losses/reynolds";
 import { velocitypressure } from "../../../src/functions/losses/velocitypressure";
 import { relative } from "../../support/printed";
-import { refusal } from "../../support/refusal";
+import { refusal, shown } from "../../support/refusal";
 
 const one = (answer: unknown[][]): number => answer[0]![0] as number;
 const si = (airflow: number, diameter: number, density: number): number =>
@@ -35,9 +35,9 @@ describe("REYNOLDS", () => {
     );
   });
 
-  test("answers a column, blank rows blank and a wrong one in words", () => {
-    const answers = reynolds([[400], [null], [-1]], [[4]]);
-    expect(answers.slice(1)).toEqual([[""], ["airflow must be at least 0 cfm; got -1"]]);
+  test("answers a column, blank rows blank and a wrong one as an error", () => {
+    const answers = reynolds([[400], [null], [-1]], [[4]]).map(([cell]) => shown(cell));
+    expect(answers.slice(1)).toEqual(["", "#VALUE! airflow must be at least 0 cfm; got -1"]);
   });
 
   test("refuses what is no duct", () => {

@@ -16,7 +16,6 @@ interface Kind {
   readonly calls: number;
   readonly inputs: (random: Random, units: UnitSystem) => CellValue[][];
   readonly args: (row: number, units: UnitSystem, inputs: readonly (readonly CellValue[])[]) => string; // rows from 1
-  readonly mayBeWords?: true; // an answer of several words is a text, not a refusal
   readonly values: (inputs: readonly (readonly CellValue[])[], units: UnitSystem) => unknown[];
 }
 
@@ -104,13 +103,9 @@ const KINDS: readonly Kind[] = [
       return [[name, random.pick([key, key.toUpperCase(), ` ${key} `, "no such row"]), header]];
     },
     args: (row, _, inputs) => `"${String(inputs[0]![0])}",B${row},C${row}`,
-    mayBeWords: true,
     values: (inputs) => [0, 1, 2].map((at) => column(inputs, at)),
   },
 ];
-
-/** In a range the wrong item alone shows its sentence. */
-const isSentence = (value: string | number): boolean => typeof value === "string" && value.includes(" ");
 
 /** Sheets of such calls and what the functions answer, cell by cell; a blank cell of an answer is "". */
 export function wholeCalls(callsOf = ({ calls }: Kind): number => calls * SHARE): {
@@ -139,7 +134,7 @@ export function wholeCalls(callsOf = ({ calls }: Kind): number => calls * SHARE)
               sheet,
               at: cellAddress(8 + right, first + down),
               inputs: inputs[0]!,
-              answer: kind.mayBeWords !== true && isSentence(value) ? "refused" : value,
+              answer: value,
             }),
           ),
         );

@@ -11,7 +11,7 @@ import { type Given, plainBook } from "./plainBook";
 const CLOSE = 1e-8; // relative; the nested friction factor is right to 2e-9
 const NOTHING = 1e-12; // what a sum of numbers near 1 may leave where the answer is 0
 
-export type Answer = string | number; // "refused" where the function raises an error, or shows a sentence among others
+export type Answer = string | number; // "refused" where the function answers with an error
 export interface Expected {
   readonly sheet: string;
   readonly at: string;
@@ -45,10 +45,6 @@ const isSame = (answer: Answer, value: string | number): boolean => {
   return typeof value === "number" && Math.abs(value - answer) <= CLOSE * Math.abs(answer) + NOTHING;
 };
 
-/** In a range the wrong item alone shows its sentence. */
-export const unlessSentence = (value: Answer): Answer =>
-  typeof value === "string" && value.includes(" ") ? "refused" : value;
-
 /**
  * The cells in which calls show something else than the functions answer.
  * @param rows values from A1 on
@@ -81,7 +77,7 @@ export function wrongCalls(
         sheet: "S",
         at: cellAddress(8 + right, first + down),
         call,
-        answer: call.startsWith("REFERENCE(") ? value : unlessSentence(value), // a source has many words, too
+        answer: value,
       })),
     );
   });

@@ -152,6 +152,27 @@ describe("a log of one's own", () => {
   });
 });
 
+describe("a condition that the table does not have", () => {
+  const shows = shown("IP", "example");
+  shows.type("Leaks", "C26", "ajar");
+
+  test("is an error where its estimate would stand, and said in words beside it", () => {
+    expect(shows.value("Leaks", "C46")).toBe("#VALUE!");
+    expect(shows.errors()).toEqual([
+      expect.stringMatching(/^Leaks!C46: #VALUE! condition must be a name in the table/),
+    ]);
+    expect(shows.value("Leaks", "J46")).toBe(
+      "check it: the condition is no name of the table gates, so there is no estimate",
+    );
+  });
+
+  test("leaves the other gates, the totals and the order as they are", () => {
+    expect(number(shows, "C43")).toBeGreaterThan(0);
+    expect(number(shows, "B9")).toBeCloseTo(46.2, 9);
+    expect(shows.value("Leaks", MEND_NEXT_CELL)).toBe("bench hood");
+  });
+});
+
 describe("the leaks in SI", () => {
   const shows = shown("SI", "example");
 

@@ -299,6 +299,18 @@ describe("our formulas", () => {
       { rule: "#VALUE!", what: "A1: diameter must be above 0 in; got -4.", sheet: "One", at: "A1" },
     ]);
   });
+
+  test("that refuse some rows of a range say which and why, also where the host keeps the code alone", () => {
+    const refused = { error: "#VALUE!", message: "diameter must be above 0 in; got -4" } as const;
+    const formulas = { A1: "=DUCT.AREA(C1:C4)" };
+    const book = bookOf({ One: { rows: [[0.0873], [refused], [""], [{ error: "#N/A" }]], formulas } });
+    const there = book.shown.get("One")!;
+    const shown = new Map([["One", new Map([...there, ["A1", { value: 0.0873, fills: { rows: 4, columns: 1 } }]])]]);
+    expect(checkBook({ ...book, shown }).map(({ rule, what, at }) => ({ rule, what, at }))).toEqual([
+      { rule: "#VALUE!", what: "A2: diameter must be above 0 in; got -4.", at: "A2" },
+      { rule: "#N/A", what: "The answer in A4 is #N/A.", at: "A4" },
+    ]);
+  });
 });
 
 test("notes of BUDGET and SOLVE are listed once, at their cell, without what other rules say", () => {

@@ -16,6 +16,7 @@ const functions = new Map<string, (...args: unknown[]) => unknown>([
       throw new Error("a bug");
     },
   ],
+  ["SOME", () => [[8], [new CellError("#VALUE!", "number must be above 0; got -1")]]],
   ["GAPS", () => [[null, undefined, true, "x"]]],
 ]);
 
@@ -25,6 +26,9 @@ test("an answer is what a cell would show", () => {
   expect(answer(functions, { id: "REFUSE", args: [] })).toEqual({
     error: "#VALUE!",
     message: "number must be above 0; got -1",
+  });
+  expect(answer(functions, { id: "SOME", args: [] })).toEqual({
+    rows: [[8], ["#VALUE! number must be above 0; got -1"]],
   });
   expect(answer(functions, { id: "BREAK", args: [] })).toEqual({ error: "#VALUE!", message: "" });
   expect(answer(functions, { id: "NONE", args: [] })).toMatchObject({ error: "#NAME?" });

@@ -5,7 +5,7 @@ import { sheetHead } from "../parts/sheetHead";
 import { atHoods } from "./atHoods";
 import type { LeaksContents } from "./contents";
 import { inShort } from "./inShort";
-import { HOODS, HOODS_LAST, inLog, LOG, WORKED } from "./layout";
+import { HOODS, HOODS_LAST, inLog, inWorked, LOG, WORKED } from "./layout";
 import { conditionList, leakLog } from "./log";
 import { meter } from "./meter";
 import { workedOut } from "./worked";
@@ -41,6 +41,7 @@ export const leaksSheet: SheetOf<LeaksContents> = (frame, { invented, head, gate
     { range: inLog("J"), containsText: "measure again", style: "flag" },
     { range: inLog("J"), containsText: "check it", style: "flag" },
     { range: inLog("J"), containsText: "mend this one next", style: "flag" },
+    { range: inWorked("J"), containsText: "check it", style: "flag" },
   ],
   print: { ...printing(frame, "landscape", 1), pagesHigh: 2, area: `A1:J${HOODS_LAST}` },
 });

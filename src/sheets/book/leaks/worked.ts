@@ -25,8 +25,8 @@ const codes = (frame: Frame) => {
   const [units, density] = [frame.name("units"), frame.name("density")];
   return {
     estimate: `=DUCT.GATELEAK(${block("V")},${block("W")},${block("X")},${density},${units})`,
-    elsewhere: `=DUCT.LEAKAT(${block("K:L")},${block("M:N")},${block("O:P")})`,
-    area: `=DUCT.LEAKAREA(${block("K:L")},${block("M:N")},,${density},${units})`,
+    elsewhere: `=IF(${block("M:N")}="","",DUCT.LEAKAT(${block("K:L")},${block("M:N")},${block("O:P")}))`,
+    area: `=IF(${block("M:N")}="","",DUCT.LEAKAREA(${block("K:L")},${block("M:N")},,${density},${units}))`,
     error: `=DUCT.AIRFLOWERROR(${block("Q:R")},${HEAD_CELL},${percent},${floor(frame)},,${units})`,
   };
 };

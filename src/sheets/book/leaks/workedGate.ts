@@ -17,7 +17,7 @@ export function workedGate(frame: Frame, log: number, at: number): SheetCell[] {
     cell("B", order(at), { format: "0" }),
     cell("D", other, pressure),
     cell("I", paid(log, at), { format: "0.00" }),
-    cell("J", told),
+    cell("J", `IF(ISERROR(C${at}),${UNKNOWN_CONDITION},${told})`),
     cell("K", sound(log, "E"), leak),
     cell("L", sound(log, "F"), leak),
     cell("M", `IF(K${at}="","",${typed})`, pressure),
@@ -33,6 +33,8 @@ export function workedGate(frame: Frame, log: number, at: number): SheetCell[] {
     cell("Y", waits(log, at), leak),
   ];
 }
+
+const UNKNOWN_CONDITION = '"check it: the condition is no name of the table gates, so there is no estimate"';
 
 /** A reading as the functions may have it: a number, at least 0, within what the meter reads, of a gate with a name. */
 function sound(log: number, letter: "E" | "F"): string {

@@ -1,17 +1,21 @@
 import type { Rule } from "../finding";
 import { failedFormulas } from "./ourFormulas";
 
+const whyOf = (error: string, message: string | undefined): string =>
+  error === "#SPILL!"
+    ? "Something stands where the answer wants to go: clear the cells below and beside it."
+    : message === "#BUSY!"
+      ? "It waits for its answer. Where it stays so, Repair, in the view Share, enters it again."
+      : "What depends on this cell has no answer until its arguments are right.";
+
 /** Our functions that refuse what they are given, with their own sentence. */
 export const refusal: Rule = (book) =>
   failedFormulas(book)
     .filter(({ error }) => error.error !== "#NAME?")
     .map(({ sheet, at, error: { error, message } }) => ({
       rule: error,
-      what: message === undefined || message === "" ? `The formula in ${at} shows ${error}.` : `${at}: ${message}.`,
-      why:
-        error === "#SPILL!"
-          ? "Something stands where the answer wants to go: clear the cells below and beside it."
-          : "What depends on this cell has no answer until its arguments are right.",
+      what: message === undefined || message === "" ? `The answer in ${at} is ${error}.` : `${at}: ${message}.`,
+      why: whyOf(error, message),
       source: "the function's own answer",
       sheet,
       at,
