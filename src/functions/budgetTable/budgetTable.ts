@@ -1,27 +1,27 @@
 import { STANDARD_DENSITY } from "../../core/air/constants";
 import { designPass, type RunBudget, type SystemBudget } from "../../core/network/designPass";
-import { buildNetwork } from "../../core/network/tree";
 import { budgetColumns } from "../../reference/answerColumns";
 import { OTHER_AIR } from "../../reference/noteLimits";
-import { sayNote } from "../../reference/notes";
+import { joinNotes, sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import { answerRow, blankRow, headerRow, type Value } from "../answerRows";
 import { inUnit } from "../runsTable/inUnit";
-import { readRuns, type TableRun } from "../runsTable/readRuns";
+import type { TableRun } from "../runsTable/readRun";
+import type { RunsTable } from "../runsTable/readRuns";
 import { surroundings } from "../runsTable/surroundings";
-import { budgetNotes } from "./budgetNotes";
+import { askedInVain, budgetNotes } from "./budgetNotes";
 import { metalNotes } from "./metalNotes";
 
 /** The answer of BUDGET: a header row, a row per row of the table, and the fan. */
-export function budgetTable(runs: unknown, density: number, system: UnitSystem): Value[][] {
-  const table = readRuns(runs, system);
-  const network = buildNetwork(table.runs.map(({ run }) => run));
+export function budgetTable(table: RunsTable, density: number, system: UnitSystem): Value[][] {
+  const network = table.network();
   const budget = designPass(network, surroundings(density));
   const rows = Array.from({ length: table.rows }, () => blankRow(budgetColumns));
   const metal = metalNotes(table.runs, network);
   table.runs.forEach((entry, index) => {
     const result = budget.runs[index]!;
-    rows[entry.row] = runRow(entry, result, budgetNotes(entry, result, metal[index]!, system), system);
+    const notes = [...askedInVain(entry, table), ...budgetNotes(entry, result, system), ...metal[index]!];
+    rows[entry.row] = runRow(entry, result, joinNotes(notes), system);
   });
   return [headerRow(budgetColumns, system), ...rows, fanRow(budget, density, system)];
 }

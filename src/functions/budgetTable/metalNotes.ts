@@ -2,7 +2,7 @@ import { dustOfRun } from "../../core/dust/dustOfRun";
 import { sparksMeetDust } from "../../core/dust/sparksMeetDust";
 import type { Network } from "../../core/network/network";
 import { sayNote } from "../../reference/notes";
-import type { TableRun } from "../runsTable/readRuns";
+import type { TableRun } from "../runsTable/readRun";
 
 /** For each run of the table what there is to say of sparks in dust that burns: one note at most, where both first meet. */
 export function metalNotes(runs: readonly TableRun[], { joins, joining }: Network): string[][] {

@@ -1,134 +1,100 @@
-import { findNamed } from "../../core/naming/findNamed";
+import type { FittingItem } from "../../core/fittings/fittingList";
 import { lossCoefficient } from "../../core/fittings/lossCoefficient";
-import { type FittingItem, parseFittingList } from "../../core/fittings/fittingList";
+import { findNamed } from "../../core/naming/findNamed";
+import type { Run } from "../../core/network/network";
 import { lossFamilies, PLAIN_END } from "../../reference/lossFamilies";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
-import { leakColumns } from "../../reference/columnsOfRuns";
-import type { RunColumn } from "../../reference/runColumns";
 import { stockDiameters } from "../../reference/tradeSizes";
-import { readNumber } from "../arguments";
-import type { Cell, Matrix } from "../cells";
-import { cellOf, findColumns } from "../runsTable/columns";
-import type { Edit } from "../runsTable/editTable";
-import type { TableRun } from "../runsTable/readRuns";
+import type { TableRun } from "../runsTable/readRun";
+import { withGate } from "../runsTable/readRuns";
 
-/** A change that an owner can make to one run, as cells typed into the table. */
+/** A change that an owner can make to one run. */
 export interface Change {
-  readonly entry: TableRun;
   readonly words: string;
-  readonly edits: readonly Edit[];
+  readonly run: () => Run; // as it is then; refused where, say, a fitting has no value at the larger size
 }
 
-/** The changes worth trying at a run that the hood's air passes. */
-export function changesAlong(table: Matrix, entry: TableRun, system: UnitSystem): Change[] {
-  const cell = cellReader(table, entry.row);
-  return [
-    ...hoseToPipe(entry, system),
-    ...largerSize(entry, system),
-    ...longerRadius(entry, cell, system),
-    ...cleanedFilter(entry, cell, system),
-    ...betterEntry(entry),
-  ];
-}
+/** The changes worth trying at a run that the hood's air passes, or that stands after the fan. */
+export const changesAlong = (entry: TableRun, isOpenEnd: boolean, system: UnitSystem): Change[] => [
+  ...hoseToPipe(entry),
+  ...largerSize(entry, system),
+  ...longerRadius(entry),
+  ...cleanedFilter(entry),
+  ...(isOpenEnd ? betterEntry(entry) : []),
+];
 
 /** A leak sealed, wherever in the system it is. */
-export function sealedLeak(table: Matrix, entry: TableRun): Change[] {
-  if (entry.run.leakArea === 0) return [];
-  const cell = cellReader(table, entry.row);
-  const columns = leakColumns.filter((column) => cell(column) !== null);
-  return [
-    change(
-      entry,
-      "leak sealed",
-      columns.map((column) => [column, null] as const),
-    ),
-  ];
-}
+export const sealedLeak = ({ run }: TableRun): Change[] =>
+  run.leakArea === 0 ? [] : [{ words: "leak sealed", run: () => ({ ...run, leakArea: 0 }) }];
 
 /** The gate of a branch that the hood's air does not pass, shut. */
 export const shutGate = (entry: TableRun): Change[] =>
-  entry.run.gate === "open" ? [change(entry, "gate there shut", [["Gate", "shut"]])] : [];
+  entry.run.gate === "open" ? [{ words: "gate there shut", run: () => withGate(entry, "shut").run }] : [];
 
-type CellReader = (column: RunColumn) => Cell;
-
-function cellReader(table: Matrix, row: number): CellReader {
-  const places = findColumns(table[0]!);
-  return (column) => cellOf(table.slice(1), row, places, column);
+function hoseToPipe({ run }: TableRun): Change[] {
+  const length = run.length + run.hoseLength;
+  return run.hoseLength === 0
+    ? []
+    : [{ words: "hose replaced by smooth pipe", run: () => ({ ...run, length, hoseLength: 0 }) }];
 }
 
-const change = (entry: TableRun, words: string, cells: readonly (readonly [RunColumn, Cell])[]): Change => ({
-  entry,
-  words,
-  edits: cells.map(([column, cell]) => ({ row: entry.row, column, cell })),
-});
-
-function hoseToPipe(entry: TableRun, system: UnitSystem): Change[] {
-  const { length, hoseLength } = entry.run;
-  if (hoseLength === 0) return [];
-  const pipe = fromSI(length + hoseLength, unitOf("length", system));
+function largerSize({ run, fittings, coefficientOf, hoodOf, leakOf }: TableRun, system: UnitSystem): Change[] {
+  const diameter = stockDiameters(system).find((size) => size > run.diameter * (1 + 1e-9));
+  if (diameter === undefined) return [];
+  const unit = unitOf("diameter", system);
   return [
-    change(entry, "hose replaced by smooth pipe", [
-      ["Length", pipe],
-      ["Flex", null],
-    ]),
+    {
+      words: `one size larger, ${Number(fromSI(diameter, unit).toPrecision(12))} ${unit.label}`,
+      run: () => ({
+        ...run,
+        diameter,
+        coefficient: coefficientOf(fittings, diameter),
+        hood: hoodOf(diameter),
+        leakArea: leakOf(run.gate, diameter),
+      }),
+    },
   ];
 }
 
-function largerSize(entry: TableRun, system: UnitSystem): Change[] {
-  const next = stockDiameters(system).find((size) => size > entry.run.diameter * (1 + 1e-9));
-  if (next === undefined) return [];
-  const size = Number(fromSI(next, unitOf("diameter", system)).toPrecision(12));
-  return [change(entry, `one size larger, ${size} ${unitOf("diameter", system).label}`, [["Diameter", size]])];
-}
-
 /** Elbows by r/D take the next larger printed radius. */
-function longerRadius(entry: TableRun, cell: CellReader, system: UnitSystem): Change[] {
-  const text = cell("Fittings");
-  if (typeof text !== "string") return [];
-  const items = parseFittingList("Fittings", text, unitOf("diameter", system).factor, "any");
-  const eased = items.map((item) => ({ ...item, shape: nextRadius(item) ?? item.shape }));
-  if (items.every((item) => nextRadius(item) === null)) return [];
+function longerRadius({ run, fittings, coefficientOf }: TableRun): Change[] {
+  const eased = fittings.map((item) => ({ ...item, shape: nextRadius(item) ?? item.shape }));
+  if (fittings.every((item) => nextRadius(item) === null)) return [];
   return [
-    change(entry, "elbows of the next longer radius", [["Fittings", eased.map((item) => itemText(item)).join("; ")]]),
+    {
+      words: "elbows of the next longer radius",
+      run: () => ({ ...run, coefficient: coefficientOf(eased, run.diameter) }),
+    },
   ];
 }
 
 function nextRadius({ family, shape }: FittingItem): number | null {
   if (family?.rule !== "elbow") return null;
   const now = shape ?? family.shape?.usual ?? Infinity;
-  const radii = family.points.map((point) => point.shape!).filter((radius) => radius > now);
+  const radii = family.points.flatMap((point) => (point.shape !== null && point.shape > now ? [point.shape] : []));
   return radii.length === 0 ? null : Math.min(...radii);
 }
 
-/** An entry of a list as a person would type it; a diameter carries its unit. */
-function itemText({ family, coefficient, shape, angle, count }: FittingItem): string {
-  if (family === null) return `${coefficient} x${count}`;
-  const form =
-    shape === null
-      ? ""
-      : family.shape?.quantity === "diameter"
-        ? ` ${Number((shape * 1000).toPrecision(12))} mm`
-        : ` ${shape}`;
-  return `${family.key}${form}${angle === null ? "" : ` ${angle}`} x${count}`;
-}
-
 /** A filter or separator whose loss when clean stands beside its present one. */
-function cleanedFilter(entry: TableRun, cell: CellReader, system: UnitSystem): Change[] {
-  const clean = cell("Device clean loss");
-  if (entry.run.device === null || clean === null) return [];
-  const loss = readNumber("Device clean loss", clean, "pressure", system);
-  if (loss >= entry.run.device.ratedLoss) return [];
-  return [change(entry, "filter cleaned to its rated loss", [["Device loss", clean]])];
-}
-
-/** Kinds of hood entry from worse to better; the next better one that can be built at any hood. */
-const BETTER_ENTRIES = ["flanged end", "bell mouth"] as const;
-
-function betterEntry(entry: TableRun): Change[] {
-  const now = entry.run.hood ?? plainEnd;
-  const better = BETTER_ENTRIES.find((name) => coefficientOf(name) < now - 1e-9);
-  return better === undefined ? [] : [change(entry, `entry improved to ${better}`, [["Hood", better]])];
+function cleanedFilter({ run, cleanLoss }: TableRun): Change[] {
+  const { device } = run;
+  const clean = device === null ? null : cleanLoss();
+  if (device === null || clean === null || !(clean >= 0 && clean < device.ratedLoss)) return [];
+  return [
+    { words: "filter cleaned to its rated loss", run: () => ({ ...run, device: { ...device, ratedLoss: clean } }) },
+  ];
 }
 
 const coefficientOf = (name: string): number => lossCoefficient(findNamed(lossFamilies, name)!, null, null);
 const plainEnd = coefficientOf(PLAIN_END);
+
+/** Kinds of hood entry from worse to better; the next better one that can be built at any hood. */
+const BETTER_ENTRIES = ["flanged end", "bell mouth"].map((name) => ({ name, coefficient: coefficientOf(name) }));
+
+function betterEntry({ run }: TableRun): Change[] {
+  const now = run.hood ?? plainEnd;
+  const better = BETTER_ENTRIES.find(({ coefficient }) => coefficient < now - 1e-9);
+  if (better === undefined) return [];
+  const { name, coefficient: hood } = better;
+  return [{ words: `entry improved to ${name}`, run: () => ({ ...run, hood }) }];
+}

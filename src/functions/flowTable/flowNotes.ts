@@ -3,7 +3,7 @@ import { joinNotes, sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import { inUnit } from "../runsTable/inUnit";
 import { leakNotes, speedNotes } from "../runsTable/notes";
-import type { TableRun } from "../runsTable/readRuns";
+import type { TableRun } from "../runsTable/readRun";
 
 /** What one run does, in SI. */
 export interface RunFlow {

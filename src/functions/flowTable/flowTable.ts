@@ -4,16 +4,16 @@ import { solveColumns } from "../../reference/answerColumns";
 import { joinNotes, sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import { answerRow, blankRow, headerRow, type Value } from "../answerRows";
-import type { Matrix } from "../cells";
 import { inUnit } from "../runsTable/inUnit";
+import type { RunsTable } from "../runsTable/readRuns";
 import { surroundings } from "../runsTable/surroundings";
 import { flowNotes, type RunFlow } from "./flowNotes";
 import { runFlows } from "./runFlows";
 import { type Fan, type SolvedTable, solveRuns } from "./solveRuns";
 
 /** The answer of SOLVE: a header row, a row per row of the table, and the fan. */
-export function flowTable(runs: Matrix, fan: Fan, system: UnitSystem): Value[][] {
-  const solved = solveRuns(runs, fan, system);
+export function flowTable(runs: RunsTable, fan: Fan, system: UnitSystem): Value[][] {
+  const solved = solveRuns(runs, fan);
   const rows = Array.from({ length: solved.table.rows }, () => blankRow(solveColumns));
   const flows = runFlows(solved);
   solved.table.runs.forEach((entry, index) => {

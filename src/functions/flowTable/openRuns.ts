@@ -1,19 +1,24 @@
 import { DomainError } from "../../core/errors";
 import { plain, unknownName } from "../../core/naming/findNamed";
 import { refuseCell } from "../cellErrors";
-import { type Cell, CellErrorValue, type Matrix, toMatrix } from "../cells";
-import { cellOf, findColumns } from "../runsTable/columns";
-import { type Edit, edited } from "../runsTable/editTable";
+import { type Cell, CellErrorValue, toMatrix } from "../cells";
+import type { OpenGates } from "../runsTable/readRun";
+import type { TableReader } from "../runsTable/readRuns";
 
-/** The names of a table's runs, by their plain spelling. */
-export function runNames(table: Matrix): ReadonlyMap<string, string> {
-  const places = findColumns(table[0]!);
-  const body = table.slice(1);
-  const names = body.flatMap((_, row) => {
-    const cell = cellOf(body, row, places, "Run");
-    return cell === null || cell instanceof CellErrorValue ? [] : [String(cell)];
-  });
-  return new Map(names.map((name) => [plain(name), name]));
+/**
+ * The runs whose gates a call opens, all others being shut.
+ *
+ * @throws DomainError for a run that the table does not have, and for a table without gates
+ */
+export function openedBy(given: unknown, table: TableReader): OpenGates {
+  const open = readOpen("open", given, table.names);
+  if (open !== null) requireGates(table);
+  return open;
+}
+
+/** Gates can only be set in a table that has a column for them. */
+export function requireGates({ hasGates }: TableReader): void {
+  if (!hasGates) throw new DomainError("runs", null, `a table with a column "Gate": there is no gate to open or shut`);
 }
 
 /**
@@ -55,20 +60,4 @@ function splitNames(argument: string, cell: Cell, names: ReadonlyMap<string, str
   const text = String(cell);
   if (names.has(plain(text))) return [text];
   return text.split(/[;,\n]/).filter((part) => part.trim() !== "");
-}
-
-/** The table with the gates of these runs open and every other gate shut; a run without a gate stays as it is. */
-export function withOpenGates(table: Matrix, open: ReadonlySet<string> | null): Matrix {
-  if (open === null) return table;
-  const places = findColumns(table[0]!);
-  if (places.Gate === undefined)
-    throw new DomainError("runs", null, `a table with a column "Gate": there is no gate to open or shut`);
-  const body = table.slice(1);
-  const edits = body.flatMap((_, row): Edit[] => {
-    if (cellOf(body, row, places, "Gate") === null) return [];
-    const name = cellOf(body, row, places, "Run");
-    const isOpen = name !== null && !(name instanceof CellErrorValue) && open.has(plain(String(name)));
-    return [{ row, column: "Gate", cell: isOpen ? "open" : "shut" }];
-  });
-  return edited(table, edits);
 }

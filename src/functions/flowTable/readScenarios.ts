@@ -1,7 +1,7 @@
 import { DomainError, shown } from "../../core/errors";
 import { plain, unknownName } from "../../core/naming/findNamed";
 import { type Cell, CellErrorValue, type Matrix } from "../cells";
-import { readOpen, runNames } from "./openRuns";
+import { readOpen } from "./openRuns";
 
 /** A set of open gates and what it is called. */
 export interface Scenario {
@@ -13,10 +13,10 @@ export interface Scenario {
  * Reads a table of scenarios, one row each, in one of two shapes: the open runs in one cell between ; or , (with a name in
  * the cell before it), or a heading row of run names with marks below. A blank row stays a blank row (null).
  *
+ * @param names of the table's runs, by their plain spelling
  * @throws DomainError for a run that the table does not have
  */
-export function readScenarios(sets: Matrix, runs: Matrix): (Scenario | null)[] {
-  const names = runNames(runs);
+export function readScenarios(sets: Matrix, names: ReadonlyMap<string, string>): (Scenario | null)[] {
   const first = sets[0]!;
   const marked = first.length > 1 && first.slice(1).some((cell) => typeof cell === "string" && names.has(plain(cell)));
   if (marked && !isListRow(first, names) && !hasListsBelow(sets, names))

@@ -1,10 +1,10 @@
 import { cutOff } from "../../core/network/network";
 import { sectionArea } from "../../core/section/section";
 import type { RunFlow } from "./flowNotes";
-import type { SolvedTable } from "./solveRuns";
+import type { Solved } from "./solveRuns";
 
 /** What each run does; a discharge run carries the fan's air. */
-export function runFlows({ network, solution }: SolvedTable): RunFlow[] {
+export function runFlows({ network, solution }: Solved): RunFlow[] {
   const { runs, joining, order } = network;
   const fed = new Array<boolean>(runs.length).fill(false);
   const cut = cutOff(network);

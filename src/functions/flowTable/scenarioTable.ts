@@ -8,19 +8,19 @@ import { blankRow, headerRow, inUnitOf, type Value } from "../answerRows";
 import { failureOf } from "../cellErrors";
 import type { Matrix } from "../cells";
 import { inUnit } from "../runsTable/inUnit";
-import { joinedNames, readRuns } from "../runsTable/readRuns";
+import type { RunsTable, TableReader } from "../runsTable/readRuns";
 import type { RunFlow } from "./flowNotes";
 import { totalLeak } from "./flowTable";
-import { withOpenGates } from "./openRuns";
+import { requireGates } from "./openRuns";
 import { readScenarios, type Scenario } from "./readScenarios";
 import { runFlows } from "./runFlows";
 import { type Fan, type SolvedTable, solveRuns } from "./solveRuns";
 
 /** The answer of SCENARIOS: one row per set of open gates. A scenario without an answer says why; the others compute. */
-export function scenarioTable(runs: Matrix, fan: Fan, sets: Matrix, system: UnitSystem): Value[][] {
-  const table = readRuns(runs, system);
-  const hoods = hoodPlaces(table.runs.map(({ run }) => run));
-  const scenarios = readScenarios(sets, runs);
+export function scenarioTable(runs: TableReader, fan: Fan, sets: Matrix, system: UnitSystem): Value[][] {
+  const table = runs.runs(null);
+  const hoods = hoodPlaces(table);
+  const scenarios = readScenarios(sets, runs.names);
   if (scenarios.every((scenario) => scenario === null))
     throw new DomainError("scenarios", null, "at least one row with the names of open runs");
   const columns = scenarioColumnsFor(hoods);
@@ -33,7 +33,8 @@ export function scenarioTable(runs: Matrix, fan: Fan, sets: Matrix, system: Unit
     const row = (of: Of): Value[] =>
       columns.map(({ key, quantity, hood }) => inUnitOf(quantity, of(key, hood) ?? "", system));
     try {
-      return row(scenarioOf(scenario, solveRuns(withOpenGates(runs, scenario.open), fan, system), system));
+      requireGates(runs);
+      return row(scenarioOf(scenario, solveRuns(runs.runs(scenario.open), fan), system));
     } catch (error) {
       const { sentence } = failureOf(error, system, () => undefined);
       return row((key) => (key === "scenario" ? scenario.name : key === "note" ? sentence : null));
@@ -46,10 +47,8 @@ export function scenarioTable(runs: Matrix, fan: Fan, sets: Matrix, system: Unit
 type Of = (key: ScenarioKey, hood: number | null) => Value | null;
 
 /** The runs that nothing joins: hoods and open pipe ends. */
-function hoodPlaces(runs: readonly { name: string; to: string; side: string }[]): number[] {
-  const joined = joinedNames(runs);
-  return runs.flatMap((run, place) => (run.side === "suction" && !joined.has(plain(run.name)) ? [place] : []));
-}
+const hoodPlaces = ({ runs, joined }: RunsTable): number[] =>
+  runs.flatMap(({ run }, place) => (run.side === "suction" && !joined.has(plain(run.name)) ? [place] : []));
 
 function scenarioOf(scenario: Scenario, solved: SolvedTable, system: UnitSystem): Of {
   const flows = runFlows(solved);

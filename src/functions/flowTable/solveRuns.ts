@@ -2,17 +2,18 @@ import { NoAnswerError } from "../../core/errors";
 import type { FanCurve } from "../../core/fan/fanCurve";
 import type { Network } from "../../core/network/network";
 import { type Solution, solveNetwork } from "../../core/network/solve/solveNetwork";
-import { buildNetwork } from "../../core/network/tree";
-import type { UnitSystem } from "../../reference/quantities";
-import type { Matrix } from "../cells";
-import { readRuns, type RunsTable } from "../runsTable/readRuns";
+import type { RunsTable } from "../runsTable/readRuns";
 import { surroundings } from "../runsTable/surroundings";
 
-/** A table of runs with a fan, solved. */
-export interface SolvedTable {
-  readonly table: RunsTable;
+/** A network and what flows in it. */
+export interface Solved {
   readonly network: Network;
   readonly solution: Solution;
+}
+
+/** A table of runs with a fan, solved. */
+export interface SolvedTable extends Solved {
+  readonly table: RunsTable;
 }
 
 /** A fan and the air it works in, in SI. */
@@ -21,19 +22,20 @@ export interface Fan {
   readonly density: number; // [kg/m3]
 }
 
+/** Solves what flows in a table's runs; it fails as `solved` does, and where the runs make no tree. */
+export const solveRuns = (table: RunsTable, fan: Fan): SolvedTable => ({ table, ...solved(table.network(), fan) });
+
 /**
- * Reads a table and solves what flows in it.
+ * Solves what flows in a network.
  *
  * @throws NoAnswerError with the worst run's name where the solver does not converge
  * @throws OutsideCurveError where the fan's curve does not reach
  */
-export function solveRuns(runs: Matrix, fan: Fan, system: UnitSystem): SolvedTable {
-  const table = readRuns(runs, system);
-  const network = buildNetwork(table.runs.map(({ run }) => run));
+export function solved(network: Network, fan: Fan): Solved {
   const solution = solveNetwork(network, fan.curve, surroundings(fan.density));
   if (solution.status !== "converged") {
     const worst = network.runs[solution.worst]!.label;
     throw new NoAnswerError(`no convergence: after ${solution.iterations} sweeps the worst is ${worst}`);
   }
-  return { table, network, solution };
+  return { network, solution };
 }

@@ -4,6 +4,7 @@ import { exampleRuns } from "../exampleTables";
 import type { Formula, Guide } from "../guide";
 import { inHost } from "../inHost";
 import { LOSS_COEFFICIENT, VELOCITY_PRESSURE } from "../letters";
+import { sharedRuns } from "../runsTable/sharedRuns";
 
 /**
  * Design pass over a table of runs: one row per run, last row the fan's airflow and static pressure (cfm, in.w.g.; m³/h, Pa).
@@ -14,7 +15,10 @@ import { LOSS_COEFFICIENT, VELOCITY_PRESSURE } from "../letters";
  * @returns table
  */
 export function budget(runs: unknown[][], density?: unknown[][], units?: unknown[][]): unknown[][] {
-  return inHost(units, (system) => budgetTable(runs, readDensity(density, system), system));
+  return inHost(units, (system) => {
+    const air = readDensity(density, system);
+    return budgetTable(sharedRuns(runs, system).runs(null), air, system);
+  });
 }
 
 export const guide: Guide = {

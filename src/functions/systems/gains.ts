@@ -3,12 +3,13 @@ import { toMatrix } from "../cells";
 import { exampleCurve, exampleRuns } from "../exampleTables";
 import { readCurve } from "../fanTable/readCurve";
 import { gainTable } from "../flowTable/gainTable";
-import { readOpen, runNames, withOpenGates } from "../flowTable/openRuns";
-import { remembering } from "../flowTable/remember";
+import { openedBy } from "../flowTable/openRuns";
 import type { Formula, Guide } from "../guide";
 import { inHost } from "../inHost";
+import { rememberingAnswers } from "../remember";
+import { sharedRuns } from "../runsTable/sharedRuns";
 
-const remember = remembering();
+const remember = rememberingAnswers();
 
 /**
  * What one change would give at a hood, best first: run, change, airflow gained, new velocity (cfm, fpm; SI: m³/h, m/s).
@@ -30,12 +31,13 @@ export function gains(
   units?: unknown[][],
 ): unknown[][] {
   return inHost(units, (system) => {
-    const table = toMatrix(runs);
     const air = readDensity(density, system);
-    const opened = readOpen("open", open, runNames(table));
-    return remember([table, toMatrix(curve), toMatrix(hood), opened && [...opened], air, system], () =>
-      gainTable(withOpenGates(table, opened), { curve: readCurve(curve, system), density: air }, hood, system),
-    );
+    const table = sharedRuns(runs, system);
+    const opened = openedBy(open, table);
+    return remember([...[runs, curve, hood].map(toMatrix), opened && [...opened], air, system], () => {
+      const fan = { curve: readCurve(curve, system), density: air };
+      return gainTable(table.runs(opened), fan, hood, system);
+    });
   });
 }
 

@@ -2,14 +2,15 @@ import { readDensity } from "../arguments";
 import { toMatrix } from "../cells";
 import { exampleCurve, exampleRuns, exampleScenarios } from "../exampleTables";
 import { readCurve } from "../fanTable/readCurve";
-import { remembering } from "../flowTable/remember";
 import { scenarioTable } from "../flowTable/scenarioTable";
 import { ALONG_A_RUN, AT_A_HOOD, AT_A_LEAK } from "../formulas";
 import type { Formula, Guide } from "../guide";
 import { inHost } from "../inHost";
 import { NETWORK_LETTERS } from "../letters";
+import { rememberingAnswers } from "../remember";
+import { sharedRuns } from "../runsTable/sharedRuns";
 
-const remember = remembering();
+const remember = rememberingAnswers();
 
 /**
  * What each open hood gets, scenario by scenario: airflow and velocity, fan point, slowest run (cfm, fpm; m³/h, m/s).
@@ -29,11 +30,12 @@ export function scenarios(
   units?: unknown[][],
 ): unknown[][] {
   return inHost(units, (system) => {
-    const [table, sets] = [toMatrix(runs), toMatrix(scenarios)];
+    const sets = toMatrix(scenarios);
     const air = readDensity(density, system);
-    return remember([table, toMatrix(curve), sets, air, system], () =>
-      scenarioTable(table, { curve: readCurve(curve, system), density: air }, sets, system),
-    );
+    return remember([toMatrix(runs), toMatrix(curve), sets, air, system], () => {
+      const fan = { curve: readCurve(curve, system), density: air };
+      return scenarioTable(sharedRuns(runs, system), fan, sets, system);
+    });
   });
 }
 

@@ -3,14 +3,15 @@ import { toMatrix } from "../cells";
 import { exampleCurve, exampleRuns } from "../exampleTables";
 import { readCurve } from "../fanTable/readCurve";
 import { flowTable } from "../flowTable/flowTable";
-import { readOpen, runNames, withOpenGates } from "../flowTable/openRuns";
-import { remembering } from "../flowTable/remember";
+import { openedBy } from "../flowTable/openRuns";
 import { ALONG_A_RUN, AT_A_HOOD, AT_A_LEAK } from "../formulas";
 import type { Formula, Guide } from "../guide";
 import { inHost } from "../inHost";
 import { NETWORK_LETTERS } from "../letters";
+import { rememberingAnswers } from "../remember";
+import { sharedRuns } from "../runsTable/sharedRuns";
 
-const remember = remembering();
+const remember = rememberingAnswers();
 
 /**
  * What really flows with a fan: a row per run, last row the fan's airflow, pressure and leaks (cfm, in.w.g.; m³/h, Pa).
@@ -30,12 +31,13 @@ export function solve(
   units?: unknown[][],
 ): unknown[][] {
   return inHost(units, (system) => {
-    const table = toMatrix(runs);
     const air = readDensity(density, system);
-    const opened = readOpen("open", open, runNames(table));
-    return remember([table, toMatrix(curve), opened && [...opened], air, system], () =>
-      flowTable(withOpenGates(table, opened), { curve: readCurve(curve, system), density: air }, system),
-    );
+    const table = sharedRuns(runs, system);
+    const opened = openedBy(open, table);
+    return remember([toMatrix(runs), toMatrix(curve), opened && [...opened], air, system], () => {
+      const fan = { curve: readCurve(curve, system), density: air };
+      return flowTable(table.runs(opened), fan, system);
+    });
   });
 }
 

@@ -1,12 +1,12 @@
 import { flowNotes, type RunFlow } from "../../../src/functions/flowTable/flowNotes";
-import { readRuns } from "../../../src/functions/runsTable/readRuns";
-import { type Row, table } from "../../support/tables";
+import { runsOf } from "../../support/runsOf";
+import type { Row } from "../../support/tables";
 
 /** An open hood through which 0.2 m3/s of air go at 24 m/s: fast enough for wood dust (20 m/s), not too fast (28 m/s). */
 const flow: RunFlow = { airflow: 0.2, leak: 0, velocity: 24, fed: true, end: true, beyondShut: false };
 
 const note = (run: Row, facts: Partial<RunFlow>): string =>
-  flowNotes(readRuns(table([{ Run: "saw", To: "fan", Diameter: 100, ...run }]), "SI").runs[0]!, { ...flow, ...facts }, "SI"); // prettier-ignore
+  flowNotes(runsOf([{ Run: "saw", To: "fan", Diameter: 100, ...run }], "SI").runs[0]!, { ...flow, ...facts }, "SI"); // prettier-ignore
 
 const settles = 'dust settles: "wood dust" needs 20 m/s';
 

@@ -139,6 +139,41 @@ describe("what a change costs elsewhere", () => {
   });
 });
 
+// Two machines that are each other's mirror image, on both sides of the saw: whatever is done at one gains the saw what it gains
+// at the other, but for the last digits, which hang on the order in which the solver adds.
+describe("equal gains stay in the order of the table", () => {
+  const left: Row = { ...sander, Run: "left", Length: 13.7, "Leak open": 0.37 };
+  const right: Row = { ...left, Run: "right" };
+  const asked: Row = { ...saw, Leak: null };
+  const changesAt = (rows: readonly Row[]) =>
+    gained(rows, "saw").flatMap(([run, change]) => (run === "left" || run === "right" ? [`${run}: ${change}`] : []));
+  const pairs = (first: string, second: string) => [
+    `${first}: gate there shut`,
+    `${second}: gate there shut`,
+    `${first}: leak sealed`,
+    `${second}: leak sealed`,
+  ];
+
+  test.each([
+    ["the mirror images side by side", [asked, left, right, main]],
+    ["the saw between them", [left, asked, right, main]],
+    ["the main before them", [main, left, right, asked]],
+  ])("%s, and the other way round", (_, rows) => {
+    const turned = rows.map((row) => (row === left ? right : row === right ? left : row));
+    expect(changesAt(rows)).toEqual(pairs("left", "right"));
+    expect(changesAt(turned)).toEqual(pairs("right", "left"));
+  });
+
+  test.each(["left", "right"])("also where one of them, %s, is longer or shorter by the last digits", (name) => {
+    for (const share of [-1e-12, 1e-12, 1e-11, -1e-11]) {
+      const rows = [asked, left, right, main].map((row) =>
+        row.Run === name ? { ...row, Length: 13.7 * (1 + share) } : row,
+      );
+      expect(changesAt(rows)).toEqual(pairs("left", "right"));
+    }
+  });
+});
+
 describe("GAINS", () => {
   test("tries the changes at another hood with the gates that are named", () => {
     const rows = gained(shop, "Lathe", "lathe");

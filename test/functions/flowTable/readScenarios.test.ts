@@ -1,7 +1,8 @@
 import { DomainError } from "../../../src/core/errors";
-import { type Cell, CellErrorValue, type Matrix } from "../../../src/functions/cells";
-import { readOpen, runNames, withOpenGates } from "../../../src/functions/flowTable/openRuns";
+import { CellErrorValue, type Matrix } from "../../../src/functions/cells";
+import { readOpen } from "../../../src/functions/flowTable/openRuns";
 import { readScenarios } from "../../../src/functions/flowTable/readScenarios";
+import { readRuns } from "../../../src/functions/runsTable/readRuns";
 import { expectRefusal } from "../../support/coreRefusal";
 
 const HEADERS = ["Run", "To", "Diameter", "Gate"];
@@ -14,9 +15,11 @@ const RUNS: Matrix = [
 ];
 const ERROR = new CellErrorValue("#N/A");
 
+const runNames = (table: Matrix) => readRuns(table, "IP").names;
+
 /** Each scenario as its name and the runs that it opens; a blank row as null. */
 const read = (sets: Matrix) =>
-  readScenarios(sets, RUNS).map((scenario) => scenario && [scenario.name, ...scenario.open].join(" | "));
+  readScenarios(sets, runNames(RUNS)).map((scenario) => scenario && [scenario.name, ...scenario.open].join(" | "));
 
 describe("scenarios as names of open runs", () => {
   test.each<[string, Matrix, (string | null)[]]>([
@@ -95,16 +98,50 @@ describe("the names of a table's runs", () => {
 });
 
 describe("a table with some gates open", () => {
-  const gates = (open: Cell[]) => withOpenGates(RUNS, open.length === 0 ? null : new Set(open.map(String))).slice(1).map((row) => row[3]); // prettier-ignore
+  const gates = (open: readonly string[] | null, table = RUNS) =>
+    readRuns(table, "IP")
+      .runs(open && new Set(open))
+      .runs.map(({ run }) => run.gate);
 
   test("shuts every other gate, and adds none", () => {
-    expect(gates(["saw"])).toEqual(["open", "shut", "shut", null]);
-    expect(gates(["main", "band saw"])).toEqual(["shut", "open", "shut", null]);
-    expect(gates([])).toEqual(["open", "shut", "open", null]);
+    expect(gates(["saw"])).toEqual(["open", "shut", "shut", "none"]);
+    expect(gates(["main", "band saw"])).toEqual(["shut", "open", "shut", "none"]);
+    expect(gates([])).toEqual(["shut", "shut", "shut", "none"]);
+    expect(gates(null)).toEqual(["open", "shut", "open", "none"]);
   });
 
-  test("shuts the gate of a run without a name", () => {
-    const nameless: Matrix = [HEADERS, [ERROR, "fan", 4, "open"], [null, "fan", 4, "open"]];
-    expect(withOpenGates(nameless, new Set(["null", "[object object]"])).slice(1).map((row) => row[3])).toEqual(["shut", "shut"]); // prettier-ignore
+  test("knows a run by its plain name, and asks a gate's own cell only where none are named", () => {
+    const odd: Matrix = [HEADERS, ["Band-Saw", "fan", 4, "ajar"]];
+    expect(gates(["band saw"], odd)).toEqual(["open"]);
+    expectRefusal(
+      () => gates(null, odd),
+      DomainError,
+      'Gate of run "Band-Saw" (row 2) must be "open" or "shut"; got "ajar"',
+    );
+  });
+
+  test("each gate with the leak of its place, in whatever order the states are asked for", () => {
+    const leaky: Matrix = [
+      [...HEADERS, "Leak", "Leak open", "Leak shut"],
+      ["saw", "fan", 4, "open", 1, 0.25, 0.5],
+    ];
+    const reader = readRuns(leaky, "IP");
+    const leaks = [["saw"], [], null].map((open) => reader.runs(open && new Set(open)).runs[0]!.run.leakArea);
+    const inches = leaks.map((leak) => Number((leak / 0.0254 ** 2).toPrecision(12)));
+    expect(inches).toEqual([1.25, 1.5, 1.25]);
+  });
+
+  test("a leak's cell is read in its gate's state only, whichever was asked for before", () => {
+    const bad: Matrix = [
+      [...HEADERS, "Leak shut"],
+      ["saw", "fan", 4, "open", "a gap"],
+    ];
+    const reader = readRuns(bad, "IP");
+    const shut = () => reader.runs(new Set());
+    const sentence = /^Leak shut of run "saw" \(row 2\) must be an open area or a name in the table "gates"/;
+    expect(shut).toThrow(sentence);
+    expect(reader.runs(null).runs[0]!.run.leakArea).toBe(0);
+    expect(shut).toThrow(sentence);
+    expect(shut).toThrow(DomainError);
   });
 });

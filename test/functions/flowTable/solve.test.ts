@@ -1,6 +1,6 @@
 import "../../support/customFunctions";
 import { solve } from "../../../src/functions/systems/solve";
-import { remembering } from "../../../src/functions/flowTable/remember";
+import { rememberingAnswers } from "../../../src/functions/remember";
 import { refusal } from "../../support/refusal";
 import { relative } from "../../support/printed";
 import { byName, type Row, table, without } from "../../support/tables";
@@ -256,7 +256,7 @@ describe("answers are remembered", () => {
   });
 
   test("each question is computed once, until sixteen others came after it; a failure is never kept", () => {
-    const remember = remembering();
+    const remember = rememberingAnswers();
     const asked: number[] = [];
     const ask = (question: number) => remember([question], () => (asked.push(question), [[question]]));
     ask(0);
@@ -276,7 +276,7 @@ describe("answers are remembered", () => {
   });
 
   test("a blank, a 0 and numbers that are not finite are different inputs", () => {
-    const remember = remembering();
+    const remember = rememberingAnswers();
     const answers = [null, NaN, Infinity, "NaN-", 0].map((input, index) => remember([input], () => [[index]])[0]![0]);
     expect(answers).toEqual([0, 1, 2, 3, 4]);
   });

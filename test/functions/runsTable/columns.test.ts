@@ -1,7 +1,6 @@
 import { DomainError } from "../../../src/core/errors";
 import type { Cell } from "../../../src/functions/cells";
 import { cellOf, findColumns } from "../../../src/functions/runsTable/columns";
-import { edited } from "../../../src/functions/runsTable/editTable";
 import { expectRefusal } from "../../support/coreRefusal";
 
 const HEADERS = ["Run", "To", "Diameter"];
@@ -30,32 +29,5 @@ describe("columns by their headers", () => {
     const cell = (column: "Run" | "To" | "Diameter" | "Leak") => cellOf([row], 0, findColumns(HEADERS), column);
     expect([cell("Run"), cell("To"), cell("Diameter"), cell("Leak")]).toEqual(["saw", null, null, null]);
     expect(cellOf([["saw"]], 0, findColumns(HEADERS), "Diameter")).toBeNull();
-  });
-});
-
-describe("a table as if somebody had typed into it", () => {
-  const runs: Cell[][] = [HEADERS, ["saw", "main", 4], ["main", "fan", 5]];
-
-  test("has the new cells and all the others, and the old one is left as it was", () => {
-    const frozen = runs.map((row) => Object.freeze([...row]));
-    expect(edited(frozen, [{ row: 1, column: "Diameter", cell: 6 }])).toEqual([
-      HEADERS,
-      ["saw", "main", 4],
-      ["main", "fan", 6],
-    ]);
-    expect(frozen).toEqual(runs);
-  });
-
-  test("gets a column that it lacks, once, with blanks in the other rows", () => {
-    const edits = [
-      { row: 0, column: "Gate", cell: "shut" },
-      { row: 1, column: "Gate", cell: "open" },
-      { row: 0, column: "Length", cell: 10 },
-    ] as const;
-    expect(edited(runs, edits)).toEqual([
-      [...HEADERS, "Gate", "Length"],
-      ["saw", "main", 4, "shut", 10],
-      ["main", "fan", 5, "open", null],
-    ]);
   });
 });

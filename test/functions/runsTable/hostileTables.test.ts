@@ -1,7 +1,7 @@
 /** The reader of runs tables as a parser: whatever stands in the cells, it gives runs or our refusal, and nothing else. */
 import fc from "fast-check";
 import { DomainError } from "../../../src/core/errors";
-import { buildNetwork } from "../../../src/core/network/tree";
+import { toMatrix } from "../../../src/functions/cells";
 import { readRuns } from "../../../src/functions/runsTable/readRuns";
 import { allColumns } from "../../../src/reference/columnsOfRuns";
 import { expectRefusal } from "../../support/coreRefusal";
@@ -14,7 +14,7 @@ const LONGEST = 600; // characters of a sentence: what a user typed is cut, not 
 /** The runs of a table in the order of their flow, or the sentence of the refusal; anything else that is thrown, or given, fails. */
 function outcome(table: unknown, system: "IP" | "SI" = "IP"): readonly string[] | string {
   try {
-    const { runs, rows } = readRuns(table, system);
+    const { runs, rows, network: join } = readRuns(toMatrix(table), system).runs(null);
     runs.forEach(({ row, run }, index) => {
       const { diameter, length, roughness, hoseLength, coefficient, hood, wantedAirflow, leakArea } = run;
       const sizes = [diameter, length, roughness, hoseLength, coefficient, hood ?? 0, wantedAirflow, leakArea];
@@ -22,7 +22,7 @@ function outcome(table: unknown, system: "IP" | "SI" = "IP"): readonly string[] 
       if (!isInOrder || typeof run.name !== "string" || !sizes.every((size) => size >= 0 && size < Infinity))
         throw new Error(`read as ${JSON.stringify(run)}`);
     });
-    const network = buildNetwork(runs.map(({ run }) => run));
+    const network = join();
     return network.order.map((place) => network.runs[place]!.name);
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
@@ -146,7 +146,7 @@ test("runs may be called like what every object has", () => {
 
 test("a run that joins itself, a circle, a header twice and a table too long are refused by name", () => {
   const read = (...rows: unknown[][]) => readAll(rows);
-  const readAll = (rows: unknown[][]) => buildNetwork(readRuns(rows, "IP").runs.map(({ run }) => run));
+  const readAll = (rows: unknown[][]) => readRuns(toMatrix(rows), "IP").runs(null).network();
   const loop = "a way to the fan: these runs join each other in a loop";
   expectRefusal(
     () => read(HEADERS, ["a", "a", 4], ["b", "fan", 4]),

@@ -1,10 +1,11 @@
-import { readRuns } from "../../../src/functions/runsTable/readRuns";
+import { askedInVain } from "../../../src/functions/budgetTable/budgetNotes";
 import type { UnitSystem } from "../../../src/reference/quantities";
 import { relative } from "../../support/printed";
-import { type Row, table } from "../../support/tables";
+import { runsOf } from "../../support/runsOf";
+import type { Row } from "../../support/tables";
 
 const read = (facts: Row, system: UnitSystem = "IP") =>
-  readRuns(table([{ Run: "saw", To: "fan", Diameter: 4, ...facts }]), system).runs[0]!;
+  runsOf([{ Run: "saw", To: "fan", Diameter: 4, ...facts }], system).runs[0]!;
 const run = (facts: Row, system: UnitSystem = "IP") => read(facts, system).run;
 
 const FOOT = 0.3048; // [m]
@@ -84,7 +85,7 @@ describe("each column in SI, whatever the table is in", () => {
 describe("rows", () => {
   test("keep their places; blank ones between and below are no runs", () => {
     const rows = [{}, { Run: "saw", To: "main", Diameter: 4 }, {}, { Run: "main", To: "fan", Diameter: 5 }, {}, {}];
-    const answer = readRuns(table(rows), "IP");
+    const answer = runsOf(rows);
     expect(answer.runs.map(({ row, run: { name, label } }) => [row, name, label])).toEqual([
       [1, "saw", 'run "saw" (row 3)'],
       [3, "main", 'run "main" (row 5)'],
@@ -97,8 +98,11 @@ describe("rows", () => {
       { Run: "saw", To: "Main-Run", Diameter: 4, Airflow: 350 },
       { Run: "main run", To: "fan", Diameter: 5, Airflow: 350 },
     ];
-    expect(readRuns(table(rows), "IP").runs.map(({ asksInVain }) => asksInVain)).toEqual([false, true]);
-    const quiet = rows.map((row) => ({ ...row, Airflow: null }));
-    expect(readRuns(table(quiet), "IP").runs.map(({ asksInVain }) => asksInVain)).toEqual([false, false]);
+    const asked = (some: readonly Row[]) => {
+      const answer = runsOf(some);
+      return answer.runs.map((entry) => askedInVain(entry, answer).length > 0);
+    };
+    expect(asked(rows)).toEqual([false, true]);
+    expect(asked(rows.map((row) => ({ ...row, Airflow: null })))).toEqual([false, false]);
   });
 });

@@ -1,0 +1,164 @@
+import { SEPARATOR_EXPONENT } from "../../core/devices/deviceLoss";
+import { DomainError, type Limits, shown } from "../../core/errors";
+import { type FittingItem, listCoefficient } from "../../core/fittings/fittingList";
+import { ROUGHEST } from "../../core/friction/frictionFactor";
+import { gateOpening } from "../../core/leaks/gateOpening";
+import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
+import { plain, requireNamed } from "../../core/naming/findNamed";
+import type { Device, Run } from "../../core/network/network";
+import { sectionArea } from "../../core/section/section";
+import { gateConditions } from "../../reference/gateConditions";
+import { quantityOfColumn } from "../../reference/columnsOfRuns";
+import type { UnitSystem } from "../../reference/quantities";
+import type { RunColumn } from "../../reference/runColumns";
+import type { TransportRow } from "../../reference/schema";
+import { DEFAULT_DUST, transport } from "../../reference/transport";
+import { readChoice, readFittings, readMaterial, readNumber, readWithin } from "../arguments";
+import { refuseCell } from "../cellErrors";
+import { type Cell, CellErrorValue } from "../cells";
+
+/** A row of a runs table: its run, what only the notes need, and what the run's numbers came from, for whoever alters it. */
+export interface TableRun {
+  readonly row: number; // place in the table below the header, from 0
+  readonly run: Run;
+  readonly dust: TransportRow;
+  readonly typed: { readonly hood: string; readonly dust: string | null }; // the names themselves, where the cells hold one
+  readonly fittings: readonly FittingItem[]; // of the column Fittings
+  readonly coefficientOf: (fittings: readonly FittingItem[], diameter: number) => number; // [-] with the column K
+  readonly hoodOf: (diameter: number) => number | null; // [-]
+  readonly leakOf: (gate: Gate, diameter: number) => number; // [m2]
+  readonly cleanLoss: () => number | null; // [Pa] of the device; read when it is asked for
+}
+
+export type Gate = Run["gate"];
+/** Which gates are open, by the plain names of their runs, all others being shut; null as the table has them. */
+export type OpenGates = ReadonlySet<string> | null;
+export type CellReader = (column: RunColumn) => Cell;
+
+const ABOVE_ZERO: Limits = { above: 0 };
+const FROM_ZERO: Limits = { atLeast: 0 };
+
+/**
+ * Reads a row of a runs table into a run in SI.
+ *
+ * @param row its place in the table below the header, from 0
+ * @param cell its cells by their columns
+ * @param open which gates are open
+ * @param system the units the table is in
+ * @throws DomainError that names the row and the column
+ */
+export function readRun(row: number, cell: CellReader, open: OpenGates, system: UnitSystem): TableRun {
+  const name = readText(`Run of row ${row + 2}`, cell("Run"), "a name");
+  const label = `run ${shown(name)} (row ${row + 2})`;
+  const said = (column: RunColumn): string => `${column} of ${label}`;
+  const number = <Fallback>(column: RunColumn, limits: Limits, fallback: Fallback): number | Fallback => {
+    const value = cell(column);
+    return value === null ? fallback : readWithin(said(column), value, quantityOfColumn(column), limits, system);
+  };
+  const items = (column: RunColumn, kind: "hood" | "any"): readonly FittingItem[] | null => {
+    const value = cell(column);
+    return value === null ? null : readFittings(said(column), value, kind, system);
+  };
+  const sumOf = (list: readonly FittingItem[], at: number): number => inRow(label, () => listCoefficient(list, at));
+
+  const diameter = readWithin(said("Diameter"), cell("Diameter"), quantityOfColumn("Diameter"), ABOVE_ZERO, system);
+  const gate = readGate(label, name, cell, open);
+  const roughness = readMaterial(said("Material"), cell("Material"), system);
+  if (roughness > ROUGHEST * diameter)
+    throw new DomainError(said("Material"), cell("Material"), `rough by at most ${ROUGHEST} of the diameter`);
+  const leakOf = (state: Gate, at: number): number => {
+    const leak = (column: RunColumn): number => readLeak(said(column), cell(column), at, system);
+    return leak("Leak") + (state === "open" ? leak("Leak open") : state === "shut" ? leak("Leak shut") : 0);
+  };
+  const leakArea = leakOf(gate, diameter);
+  const to = cell("To") === null ? "" : readText(said("To"), cell("To"), "the name of a run");
+  const side = readChoice(said("Side"), cell("Side"), ["suction", "discharge"]);
+  const [length, hoseLength] = [number("Length", FROM_ZERO, 0), number("Flex", FROM_ZERO, 0)];
+  const fittings = items("Fittings", "any") ?? [];
+  const ofFittings = sumOf(fittings, diameter);
+  const further = number("K", FROM_ZERO, 0);
+  const entry = items("Hood", "hood");
+  const hoodOf = (at: number): number | null => entry && sumOf(entry, at);
+  const run: Run = {
+    ...{ name, label, to, side, diameter, length, roughness, hoseLength },
+    coefficient: ofFittings + further,
+    hood: hoodOf(diameter),
+    wantedAirflow: number("Airflow", FROM_ZERO, 0),
+    ...{ gate, leakArea },
+    device: readDevice(said, number),
+  };
+  const [hood, dust] = [cell("Hood"), cell("Dust")];
+  return {
+    ...{ row, run, fittings, hoodOf, leakOf },
+    dust: readDust(said("Dust"), dust),
+    typed: { hood: typeof hood === "string" ? hood : "", dust: typeof dust === "string" ? dust : null },
+    coefficientOf: (list, at) => sumOf(list, at) + further,
+    cleanLoss: () => {
+      const clean = cell("Device clean loss");
+      return clean === null ? null : readNumber("Device clean loss", clean, "pressure", system);
+    },
+  };
+}
+
+function readText(name: string, cell: Cell, what: string): string {
+  if (cell === null || typeof cell === "boolean" || cell instanceof CellErrorValue) return refuseCell(name, cell, what);
+  return String(cell).trim();
+}
+
+/** The state of a run's gate: as the table has it, or as whoever says which gates are open has it. */
+export function readGate(label: string, name: string, cell: CellReader, open: OpenGates): Gate {
+  const typed = cell("Gate");
+  if (typed === null) return "none";
+  if (open !== null) return open.has(plain(name)) ? "open" : "shut";
+  return readChoice(`Gate of ${label}`, typed, ["open", "shut"]);
+}
+
+/** An effective area, or a gate condition by name. [m2] */
+function readLeak(name: string, cell: Cell, diameter: number, system: UnitSystem): number {
+  if (cell === null) return 0;
+  const named = typeof cell === "string" && !Number.isFinite(Number(cell));
+  const area = named
+    ? gateOpening(requireNamed(name, gateConditions, cell, `an open area or a name in the table "gates"`), diameter)
+    : readWithin(name, cell, "openArea", FROM_ZERO, system);
+  if (DISCHARGE_COEFFICIENT * area >= sectionArea(diameter, null))
+    throw new DomainError(name, cell, "smaller than the duct itself");
+  return area;
+}
+
+type NumberReader = <Fallback>(column: RunColumn, limits: Limits, fallback: Fallback) => number | Fallback;
+
+function readDevice(said: (column: RunColumn) => string, number: NumberReader): Device | null {
+  const ratedLoss = number("Device loss", FROM_ZERO, null);
+  if (ratedLoss === null) return null;
+  const ratedAirflow = number("Device airflow", ABOVE_ZERO, null);
+  if (ratedAirflow === null) throw new DomainError(said("Device airflow"), null, "given beside a device loss");
+  return {
+    ratedLoss,
+    ratedAirflow,
+    exponent: number("Device exponent", { atLeast: 0.5, atMost: 2.5 }, SEPARATOR_EXPONENT),
+  };
+}
+
+/** What the run carries: it sets the velocity under which a note warns of settling. */
+function readDust(name: string, cell: Cell): TransportRow {
+  const wanted = cell ?? DEFAULT_DUST;
+  const what = `a name in the table "transport"`;
+  return typeof wanted === "string"
+    ? requireNamed<TransportRow>(name, transport, wanted, what)
+    : refuseCell(name, wanted, what);
+}
+
+/** A refusal of a shape or an angle inside a fitting's text does not know its row; say it. */
+function inRow<Value>(label: string, read: () => Value): Value {
+  try {
+    return read();
+  } catch (error) {
+    if (!(error instanceof DomainError) || error.argument.includes(label)) throw error;
+    throw new DomainError(
+      `${error.argument} in the fittings of ${label}`,
+      error.value,
+      error.requirement,
+      error.limits,
+    );
+  }
+}
