@@ -38,12 +38,12 @@ describe("AREA, VELOCITY, AIRFLOW and DIAMETER", () => {
   });
 
   test.each([
-    [() => airflow([[-1]], [[4]]), "velocity must be at least 0 fpm; got -1"],
-    [() => velocity([[-1]], [[4]]), "airflow must be at least 0 cfm; got -1"],
-    [() => diameter([[0]], [[4000]]), "airflow must be above 0 cfm; got 0"],
-    [() => diameter([[350]], [[-2]]), "velocity must be above 0 fpm; got -2"],
-    [() => equivdiameter([[10]], [[-1]]), "height must be above 0 in; got -1"],
-  ])("refusal %#: %s", (call, message) => expect(refusal(call)).toEqual({ code: "#VALUE!", message }));
+    ["velocity must be at least 0 fpm; got -1", () => airflow([[-1]], [[4]])],
+    ["airflow must be at least 0 cfm; got -1", () => velocity([[-1]], [[4]])],
+    ["airflow must be above 0 cfm; got 0", () => diameter([[0]], [[4000]])],
+    ["velocity must be above 0 fpm; got -2", () => diameter([[350]], [[-2]])],
+    ["height must be above 0 in; got -1", () => equivdiameter([[10]], [[-1]])],
+  ])("refuses, and says why: %s", (message, call) => expect(refusal(call)).toEqual({ code: "#VALUE!", message }));
 });
 
 describe("TRADESIZE", () => {

@@ -25,11 +25,11 @@ describe("LEAK, LEAKAREA and LEAKAT", () => {
   });
 
   test.each([
-    [() => leak([[-1]], [[3]]), "area must be at least 0 in²; got -1"],
-    [() => call(leak, [[1]], [[3]], [[1.5]]), "coefficient must be at most 1; got 1.5"],
-    [() => leakarea([[20]], [[0]]), "suction must be above 0 in.w.g.; got 0"],
-    [() => call(leakat, [[20]], [[1]], [[4]], [[0.2]]), "exponent must be from 0.5 to 1; got 0.2"],
-  ])("refusal %#", (attempt, message) => expect(refusal(attempt)).toEqual({ code: "#VALUE!", message }));
+    ["area must be at least 0 in²; got -1", () => leak([[-1]], [[3]])],
+    ["coefficient must be at most 1; got 1.5", () => call(leak, [[1]], [[3]], [[1.5]])],
+    ["suction must be above 0 in.w.g.; got 0", () => leakarea([[20]], [[0]])],
+    ["exponent must be from 0.5 to 1; got 0.2", () => call(leakat, [[20]], [[1]], [[4]], [[0.2]])],
+  ])("refuses, and says why: %s", (message, attempt) => expect(refusal(attempt)).toEqual({ code: "#VALUE!", message }));
 });
 
 describe("GATELEAK", () => {

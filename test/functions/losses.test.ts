@@ -34,10 +34,10 @@ describe("FRICTION and RUNLOSS", () => {
   });
 
   test.each([
-    [[[350]], [[4]], [[-1]], "material must be at least 0 in; got -1"],
-    [[[350]], [[4]], [[2]], "material must be rough by at most 0.2 of the diameter; got 2"],
-    [[[350]], [[4]], [[true]], "material must be a number (in); got TRUE"],
-  ])("refuses a wall that is none (%#)", (flow, width, wall, message) => {
+    ["material must be at least 0 in; got -1", [[350]], [[4]], [[-1]]],
+    ["material must be rough by at most 0.2 of the diameter; got 2", [[350]], [[4]], [[2]]],
+    ["material must be a number (in); got TRUE", [[350]], [[4]], [[true]]],
+  ])("refuses a wall that is none: %s", (message, flow, width, wall) => {
     expect(refusal(() => call(friction, flow, width, wall))).toEqual({ code: "#VALUE!", message });
   });
 });
@@ -77,25 +77,25 @@ describe("LOSSCOEFFICIENT and FITTINGLOSS", () => {
 
   test.each([
     [
-      () => call(losscoefficient, [["elbow 1.5"]], [[2]]),
       "shape must be left out: the fitting's text has its own number; got 2",
+      () => call(losscoefficient, [["elbow 1.5"]], [[2]]),
     ],
     [
-      () => call(losscoefficient, [["elbow; branch"]], [[2]]),
       "shape must be left out beside a list or a bare K; got 2",
+      () => call(losscoefficient, [["elbow; branch"]], [[2]]),
     ],
-    [() => call(losscoefficient, [["branch"]], [[2]]), 'shape must be left out: "branch" has no shape; got 2'],
+    ['shape must be left out: "branch" has no shape; got 2', () => call(losscoefficient, [["branch"]], [[2]])],
     [
-      () => call(losscoefficient, [["branch"]], null, [[95]]),
       'angle must be from 10 to 90 degrees for "branch" (angle between the axes); got 95',
+      () => call(losscoefficient, [["branch"]], null, [[95]]),
     ],
     [
-      () => losscoefficient([["elbow stamped"]]),
       'shape must be given for "elbow stamped" (diameter); got a blank cell',
+      () => losscoefficient([["elbow stamped"]]),
     ],
-    [() => losscoefficient([[-0.5]]), "fitting must be at least 0; got -0.5"],
-    [() => call(fittingloss, [[350]], [[4]], [[0.5]], [[-1]]), "count must be at least 0; got -1"],
-  ])("refusal %#", (attempt, message) => expect(refusal(attempt)).toEqual({ code: "#VALUE!", message }));
+    ["fitting must be at least 0; got -0.5", () => losscoefficient([[-0.5]])],
+    ["count must be at least 0; got -1", () => call(fittingloss, [[350]], [[4]], [[0.5]], [[-1]])],
+  ])("refuses, and says why: %s", (message, attempt) => expect(refusal(attempt)).toEqual({ code: "#VALUE!", message }));
 });
 
 describe("EQUIVLENGTH", () => {
@@ -133,9 +133,9 @@ describe("DEVICELOSS", () => {
   });
 
   test.each([
-    [[[1]], [[1]], [[0]], [[1]], "ratedairflow must be above 0; got 0"],
-    [[[1]], [[1]], [[1]], [[3]], "exponent must be from 0.5 to 2.5; got 3"],
-  ])("refusal %#", (flow, loss, rated, exponent, message) =>
+    ["ratedairflow must be above 0; got 0", [[1]], [[1]], [[0]], [[1]]],
+    ["exponent must be from 0.5 to 2.5; got 3", [[1]], [[1]], [[1]], [[3]]],
+  ])("refuses, and says why: %s", (message, flow, loss, rated, exponent) =>
     expect(refusal(() => call(deviceloss, flow, loss, rated, exponent)).message).toBe(message),
   );
 });

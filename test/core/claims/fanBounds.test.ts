@@ -40,9 +40,9 @@ describe("leastBestPower", () => {
   });
 
   test.each([
-    [0, 1, "airflow must be above 0 m³/s; got 0"],
-    [1, -1, "pressure must be above 0 Pa; got -1"],
-  ])("refusal %#", (airflow, pressure, message) => {
+    ["airflow must be above 0 m³/s; got 0", 0, 1],
+    ["pressure must be above 0 Pa; got -1", 1, -1],
+  ])("refuses, and says why: %s", (message, airflow, pressure) => {
     expectRefusal(() => leastBestPower(airflow, pressure), DomainError, message);
   });
 });
@@ -65,10 +65,10 @@ describe("tipPressure", () => {
   });
 
   test.each([
-    [0, 50, 1.2, "diameter must be above 0 m; got 0"],
-    [0.3, -1, 1.2, "speed must be above 0 1/s; got -1"],
-    [0.3, 50, 9, "density must be from 0.2 to 5 kg/m³; got 9"],
-  ])("refusal %#", (diameter, speed, density, message) => {
+    ["diameter must be above 0 m; got 0", 0, 50, 1.2],
+    ["speed must be above 0 1/s; got -1", 0.3, -1, 1.2],
+    ["density must be from 0.2 to 5 kg/m³; got 9", 0.3, 50, 9],
+  ])("refuses, and says why: %s", (message, diameter, speed, density) => {
     expectRefusal(() => tipPressure(diameter, speed, density), DomainError, message);
   });
 });

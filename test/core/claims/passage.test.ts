@@ -53,12 +53,12 @@ describe("mostAirflow", () => {
   });
 
   test.each([
-    [0, bareEnd, "pressure must be above 0 Pa; got 0"],
-    [100, { ...bareEnd, entry: 0 }, "entry must be above 0; got 0"],
-    [100, { ...bareEnd, entry: -1 }, "entry must be above 0; got -1"],
-    [100, { ...bareEnd, length: -1 }, "length must be at least 0 m; got -1"],
-    [100, { ...bareEnd, diameter: 0 }, "diameter must be above 0 m; got 0"],
-  ])("refusal %#", (pressure, passage, message) => {
+    ["pressure must be above 0 Pa; got 0", 0, bareEnd],
+    ["entry must be above 0; got 0", 100, { ...bareEnd, entry: 0 }],
+    ["entry must be above 0; got -1", 100, { ...bareEnd, entry: -1 }],
+    ["length must be at least 0 m; got -1", 100, { ...bareEnd, length: -1 }],
+    ["diameter must be above 0 m; got 0", 100, { ...bareEnd, diameter: 0 }],
+  ])("refuses, and says why: %s", (message, pressure, passage) => {
     expectRefusal(() => mostAirflow(pressure, passage), DomainError, message);
   });
 });

@@ -47,24 +47,26 @@ describe("fanCurve", () => {
   //   p = PchipInterpolator([0, 250, 500, 750, 1000, 1200], [0.90, 0.95, 0.90, 0.75, 0.40, 0.00])   # a fan with a hump
   //   r = PchipInterpolator([0, 1, 3, 4, 4.5, 7], [0, 2, 2, 1, 5, 6])                              # flat, falling, steep
   //   print(p(q), p.derivative()(q))
-  const hump = points([0, 0.9], [250, 0.95], [500, 0.9], [750, 0.75], [1000, 0.4], [1200, 0]);
-  const wild = points([0, 0], [1, 2], [3, 2], [4, 1], [4.5, 5], [7, 6]);
-  test.each<[CurvePoint[], number, number, number]>([
-    [hump, 125, 0.9375, 0.00019999999999999974],
-    [hump, 375, 0.9343750000000001, -0.00022499999999999967],
-    [hump, 600, 0.85656, -0.0005592],
-    [hump, 650, 0.82584, -0.0006672000000000003],
-    [hump, 900, 0.5627242105263158, -0.0015482526315789473],
-    [hump, 1150, 0.11070723684210526, -0.0021569078947368424],
-    [wild, 0, 0, 2.6666666666666665],
-    [wild, 0.5, 1.3333333333333333, 2.3333333333333335],
-    [wild, 2, 2, 0],
-    [wild, 3.2, 1.896, -0.9600000000000006],
-    [wild, 4.2, 2.3622251655629154, 11.214834437086097],
-    [wild, 5, 5.409165562913907, 0.6891655629139073],
-    [wild, 6.9, 5.998989986754967, 0.020446092715231734],
-  ])("equals SciPy's PchipInterpolator (%#)", (given, airflow, pressure, slope) => {
-    const reading = readCurve(fanCurve(given), airflow);
+  const curves = {
+    "the curve with a hump": points([0, 0.9], [250, 0.95], [500, 0.9], [750, 0.75], [1000, 0.4], [1200, 0]),
+    "the wild curve": points([0, 0], [1, 2], [3, 2], [4, 1], [4.5, 5], [7, 6]),
+  };
+  test.each<[keyof typeof curves, number, number, number]>([
+    ["the curve with a hump", 125, 0.9375, 0.00019999999999999974],
+    ["the curve with a hump", 375, 0.9343750000000001, -0.00022499999999999967],
+    ["the curve with a hump", 600, 0.85656, -0.0005592],
+    ["the curve with a hump", 650, 0.82584, -0.0006672000000000003],
+    ["the curve with a hump", 900, 0.5627242105263158, -0.0015482526315789473],
+    ["the curve with a hump", 1150, 0.11070723684210526, -0.0021569078947368424],
+    ["the wild curve", 0, 0, 2.6666666666666665],
+    ["the wild curve", 0.5, 1.3333333333333333, 2.3333333333333335],
+    ["the wild curve", 2, 2, 0],
+    ["the wild curve", 3.2, 1.896, -0.9600000000000006],
+    ["the wild curve", 4.2, 2.3622251655629154, 11.214834437086097],
+    ["the wild curve", 5, 5.409165562913907, 0.6891655629139073],
+    ["the wild curve", 6.9, 5.998989986754967, 0.020446092715231734],
+  ])("equals SciPy's PchipInterpolator: %s at %d", (given, airflow, pressure, slope) => {
+    const reading = readCurve(fanCurve(curves[given]), airflow);
     expect(Math.abs(reading.pressure - pressure)).toBeLessThan(1e-13);
     expect(Math.abs(reading.slope - slope)).toBeLessThan(1e-13);
   });

@@ -45,14 +45,14 @@ describe("airflowError", () => {
   });
 
   test.each([
-    [-1, 0.1, 3, 0.2, 0.001, "velocity must be from 0 to 60 m/s; got -1"],
-    [61, 0.1, 3, 0.2, 0.001, "velocity must be from 0 to 60 m/s; got 61"],
-    [20, 0, 3, 0.2, 0.001, "diameter must be above 0 m; got 0"],
-    [20, 0.1, 101, 0.2, 0.001, "percent must be from 0 to 100 %; got 101"],
-    [20, 0.1, 3, -0.2, 0.001, "floor must be at least 0 m/s; got -0.2"],
-    [20, 0.1, 3, 0.2, 0.1, "diametererror must be below 0.1 m; got 0.1"],
-    [20, 0.1, NaN, 0.2, 0.001, "percent must be from 0 to 100 %; got a number that is not finite"],
-  ])("refusal %#", (velocity, diameter, percent, floor, tape, message) => {
+    ["velocity must be from 0 to 60 m/s; got -1", -1, 0.1, 3, 0.2, 0.001],
+    ["velocity must be from 0 to 60 m/s; got 61", 61, 0.1, 3, 0.2, 0.001],
+    ["diameter must be above 0 m; got 0", 20, 0, 3, 0.2, 0.001],
+    ["percent must be from 0 to 100 %; got 101", 20, 0.1, 101, 0.2, 0.001],
+    ["floor must be at least 0 m/s; got -0.2", 20, 0.1, 3, -0.2, 0.001],
+    ["diametererror must be below 0.1 m; got 0.1", 20, 0.1, 3, 0.2, 0.1],
+    ["percent must be from 0 to 100 %; got a number that is not finite", 20, 0.1, NaN, 0.2, 0.001],
+  ])("refuses, and says why: %s", (message, velocity, diameter, percent, floor, tape) => {
     expectRefusal(() => airflowError(velocity, diameter, percent, floor, tape), DomainError, message);
   });
 });

@@ -24,11 +24,11 @@ describe("correctedReading", () => {
   });
 
   test.each([
-    [-1, 1, 1, "reading must be at least 0; got -1"],
-    [1, 0, 1, "areaentered must be above 0; got 0"],
-    [1, 1, -1, "areatrue must be above 0; got -1"],
-    [NaN, 1, 1, "reading must be at least 0; got a number that is not finite"],
-  ])("refusal %#", (reading, entered, area, message) => {
+    ["reading must be at least 0; got -1", -1, 1, 1],
+    ["areaentered must be above 0; got 0", 1, 0, 1],
+    ["areatrue must be above 0; got -1", 1, 1, -1],
+    ["reading must be at least 0; got a number that is not finite", NaN, 1, 1],
+  ])("refuses, and says why: %s", (message, reading, entered, area) => {
     expectRefusal(() => correctedReading(reading, entered, area), DomainError, message);
   });
 });

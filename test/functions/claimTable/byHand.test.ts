@@ -136,17 +136,38 @@ describe("CLAIM against numbers worked by hand", () => {
   // By hand: 0.93 x 2.3268 = 2.16 in.w.g.; u = pi x 1 ft x 3450/min = 10838 fpm. 10 ft of the smoothest hose cost 0.93 + 0.0377 x 30 = 2.06
   // velocity pressures of 11.78 in.w.g. or a little more (see above), 24.3 and some hundredths.
   test.each<[string, string | RegExp]>([
-    ["Airflow on a system", "A highest airflow is that of a fan with nothing on it; by common practice ducts, hoods and filter leave half to two thirds of it, 600 cfm to 800 cfm."],
-    ["Velocity in the inlet", "V = Q/A at the claimed airflow, with 2.33 in.w.g. of velocity pressure in standard air; above 5512 fpm we doubt it, a judgement."],
-    ["Airflow through the inlet", "A bare pipe end of that diameter alone loses 2.16 in.w.g. (K p_v, K 0.93) of the highest pressure of 11 in.w.g.; what is left must do for ducts, hoods and filter."],
-    ["Air power against the motor", "Airflow x pressure / 4 is the best point of the straight line between the curve's two ends, and an ordinary fan's curve bulges above it; no motor gives out more than its 2 hp, and above 65 % of that we doubt it, a judgement."],
-    ["Pressure against the tip speed", "Its tip runs at 10838 fpm (u = π D N), and blades that are radial or lean back make at most ρu² in standard air, from 75 % of which we doubt it, a judgement; forward-curved ones, which clog with dust, can pass it."],
-    ["Filter face velocity", "Q/A; filters are laid out for 3.5 fpm of sawdust on a shaken cloth (any dust 2 to 6) and 12 with pulse-jet cleaning (5 to 15), all from memory; faster air blinds the cloth and drives fine dust through."],
-    ["Airflow through the hose", /^At the claimed airflow a bare end and 10 ft of hose, drawn out, lose at least 24\.[34] in\.w\.g\. \(K p_v and friction\), (2[5-9]|3\d)(\.\d)? in\.w\.g\. with ordinary hose; the highest pressure of 11 in\.w\.g\. draws no more than the bound through them\.$/],
+    [
+      "Airflow on a system",
+      "A highest airflow is that of a fan with nothing on it; by common practice ducts, hoods and filter leave half to two thirds of it, 600 cfm to 800 cfm.",
+    ],
+    [
+      "Velocity in the inlet",
+      "V = Q/A at the claimed airflow, with 2.33 in.w.g. of velocity pressure in standard air; above 5512 fpm we doubt it, a judgement.",
+    ],
+    [
+      "Airflow through the inlet",
+      "A bare pipe end of that diameter alone loses 2.16 in.w.g. (K p_v, K 0.93) of the highest pressure of 11 in.w.g.; what is left must do for ducts, hoods and filter.",
+    ],
+    [
+      "Air power against the motor",
+      "Airflow x pressure / 4 is the best point of the straight line between the curve's two ends, and an ordinary fan's curve bulges above it; no motor gives out more than its 2 hp, and above 65 % of that we doubt it, a judgement.",
+    ],
+    [
+      "Pressure against the tip speed",
+      "Its tip runs at 10838 fpm (u = π D N), and blades that are radial or lean back make at most ρu² in standard air, from 75 % of which we doubt it, a judgement; forward-curved ones, which clog with dust, can pass it.",
+    ],
+    [
+      "Filter face velocity",
+      "Q/A; filters are laid out for 3.5 fpm of sawdust on a shaken cloth (any dust 2 to 6) and 12 with pulse-jet cleaning (5 to 15), all from memory; faster air blinds the cloth and drives fine dust through.",
+    ],
+    [
+      "Airflow through the hose",
+      /^At the claimed airflow a bare end and 10 ft of hose, drawn out, lose at least 24\.[34] in\.w\.g\. \(K p_v and friction\), (2[5-9]|3\d)(\.\d)? in\.w\.g\. with ordinary hose; the highest pressure of 11 in\.w\.g\. draws no more than the bound through them\.$/,
+    ],
   ])("%s, in words", (check, why) => {
     if (typeof why === "string") expect(rows[check]!.why).toBe(why);
     else expect(rows[check]!.why).toMatch(why);
-  }); // prettier-ignore
+  });
 
   test("an inlet that the pressure cannot serve is told to be a test without anything on the fan", () => {
     const { why } = rowsOf({ ...sheet, pressure: 2.1 })["Airflow through the inlet"]!;

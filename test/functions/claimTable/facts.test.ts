@@ -52,64 +52,64 @@ describe("CLAIM takes any of its facts", () => {
   });
 
   test.each([
-    [[["airflw", 1200]], 'name in row 1 of the facts must be the name of a fact (nearest: "airflow", '],
+    ['name in row 1 of the facts must be the name of a fact (nearest: "airflow", ', [["airflw", 1200]]],
     [
+      "name in row 2 of the facts must be the name of a fact (nearest: ",
       [
         ["Fact", "Value"],
         ["vacuum", 5],
       ],
-      "name in row 2 of the facts must be the name of a fact (nearest: ",
     ],
     [
-      [["filter ratin", "5 micron"]],
       'name in row 1 of the facts must be the name of a fact (nearest: "filter rating", ',
+      [["filter ratin", "5 micron"]],
     ],
     [
+      "name in row 1 of the facts must be the name of a fact (nearest: ",
       [
         ["name", 5],
         ["airflow", 1200],
       ],
-      "name in row 1 of the facts must be the name of a fact (nearest: ",
     ],
     [
+      "name in row 1 of the facts must be the name of a fact (nearest: ",
       [
         ["vacuum", "value"],
         ["airflow", 1200],
       ],
-      "name in row 1 of the facts must be the name of a fact (nearest: ",
     ],
-    [[[true, 5]], "name in row 1 of the facts must be the name of a fact; got TRUE"],
-    [[[7, 5]], "name in row 1 of the facts must be the name of a fact; got 7"],
+    ["name in row 1 of the facts must be the name of a fact; got TRUE", [[true, 5]]],
+    ["name in row 1 of the facts must be the name of a fact; got 7", [[7, 5]]],
     [
-      [[{ type: "Error", basicValue: "#N/A" }, 5]],
       "name in row 1 of the facts must be the name of a fact; got the error #N/A",
+      [[{ type: "Error", basicValue: "#N/A" }, 5]],
     ],
-    [[[null, 5]], "name in row 1 of the facts must be the name of a fact; got a blank cell"],
+    ["name in row 1 of the facts must be the name of a fact; got a blank cell", [[null, 5]]],
     [
+      "airflow in row 3 of the facts must be given once: row 1 has it too; got 1200",
       [
         ["airflow", 900],
         [null, null],
         ["Airflow (cfm)", 1200],
       ],
-      "airflow in row 3 of the facts must be given once: row 1 has it too; got 1200",
     ],
-    [[["airflow", "1200 cfm"]], 'airflow in row 1 of the facts must be a number (cfm); got "1200 cfm"'],
+    ['airflow in row 1 of the facts must be a number (cfm); got "1200 cfm"', [["airflow", "1200 cfm"]]],
     [
-      [["airflow", -5]],
       "airflow in row 1 of the facts must be from 4.24 cfm to 42378 cfm (the facts are read in cfm); got -5",
+      [["airflow", -5]],
     ],
     [
-      [["pressure", 2500]],
       "pressure in row 1 of the facts must be from 0.1 in.w.g. to 201 in.w.g. (the facts are read in in.w.g.); got 2500",
+      [["pressure", 2500]],
     ],
     [
-      [["speed", 1]],
       "speed in row 1 of the facts must be from 100 rpm to 60000 rpm (the facts are read in rpm); got 1",
+      [["speed", 1]],
     ],
-    [[["sound", true]], "sound in row 1 of the facts must be a number or a text; got TRUE"],
-    [[["airflow", null]], "facts must be at least one of airflow, pressure, "],
-    [[["airflow", 1200, "cfm"]], 'facts must be two columns, name and value; got "1 by 3 cells"'],
-  ])("refusal %#", (facts, message) => {
+    ["sound in row 1 of the facts must be a number or a text; got TRUE", [["sound", true]]],
+    ["facts must be at least one of airflow, pressure, ", [["airflow", null]]],
+    ['facts must be two columns, name and value; got "1 by 3 cells"', [["airflow", 1200, "cfm"]]],
+  ])("refuses, and says why: %s", (message, facts) => {
     const said = refusal(() => call(facts));
     expect(said.code).toBe("#VALUE!");
     expect(said.message.slice(0, message.length)).toBe(message);

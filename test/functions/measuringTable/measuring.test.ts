@@ -38,16 +38,16 @@ describe("TRAVERSEPOINTS", () => {
   });
 
   test.each([
-    [[[[6]], [[7]]], 'points must be 4, 6, 8 or 10 by the rule "log-linear"; got 7'],
-    [[[[6]], [[8]], [["log-Tchebycheff"]]], 'points must be 5, 6 or 7 by the rule "log-Tchebycheff"; got 8'],
-    [[[[6]], [["six"]]], 'points must be a number; got "six"'],
-    [[[[6]], null, [["equal area"]]], 'rule must be "log-linear" or "log-Tchebycheff"; got "equal area"'],
-    [[[[0]]], "diameter must be above 0 in; got 0"],
-    [[[[-6]]], "diameter must be above 0 in; got -6"],
-    [[[[null]]], "diameter must be a number (in); got a blank cell"],
-    [[[[4], [6]]], 'diameter must be one cell; got "2 by 1 cells"'],
-    [[[[6]], [[6, 8]]], 'points must be one cell; got "1 by 2 cells"'],
-  ] as const)("refusal %#", (args, message) => {
+    ['points must be 4, 6, 8 or 10 by the rule "log-linear"; got 7', [[[6]], [[7]]]],
+    ['points must be 5, 6 or 7 by the rule "log-Tchebycheff"; got 8', [[[6]], [[8]], [["log-Tchebycheff"]]]],
+    ['points must be a number; got "six"', [[[6]], [["six"]]]],
+    ['rule must be "log-linear" or "log-Tchebycheff"; got "equal area"', [[[6]], null, [["equal area"]]]],
+    ["diameter must be above 0 in; got 0", [[[0]]]],
+    ["diameter must be above 0 in; got -6", [[[-6]]]],
+    ["diameter must be a number (in); got a blank cell", [[[null]]]],
+    ['diameter must be one cell; got "2 by 1 cells"', [[[4], [6]]]],
+    ['points must be one cell; got "1 by 2 cells"', [[[6]], [[6, 8]]]],
+  ] as const)("refuses, and says why: %s", (message, args) => {
     expect(refusal(() => call(traversepoints, ...args))).toEqual({ code: "#VALUE!", message });
   });
 });
@@ -101,36 +101,36 @@ describe("TRAVERSE", () => {
 
   test.each([
     [
+      'row 2, column 3 of readings must be a number (fpm); got "x"',
       [
         [
           [3000, 4000, 4100],
           [3900, 4000, "x"],
         ],
       ],
-      'row 2, column 3 of readings must be a number (fpm); got "x"',
     ],
-    [[[[3000, -5]]], "row 1, column 2 of readings must be at least 0 fpm; got -5"],
-    [[[[40000]]], "row 1, column 1 of readings must be at most 11811 fpm, more than any dust duct carries; got 40000"],
+    ["row 1, column 2 of readings must be at least 0 fpm; got -5", [[[3000, -5]]]],
+    ["row 1, column 1 of readings must be at most 11811 fpm, more than any dust duct carries; got 40000", [[[40000]]]],
     [
-      [[[0.8], [80]], [["velocity pressure"]]],
       "row 2, column 1 of readings must be at most 8.69 in.w.g., more than any dust duct carries; got 80",
+      [[[0.8], [80]], [["velocity pressure"]]],
     ],
     [
-      [[[20, 61]], null, null, [["SI"]]],
       "row 1, column 2 of readings must be at most 60 m/s, more than any dust duct carries; got 61",
+      [[[20, 61]], null, null, [["SI"]]],
     ],
-    [[[[true]]], "row 1, column 1 of readings must be a number (fpm); got TRUE"],
+    ["row 1, column 1 of readings must be a number (fpm); got TRUE", [[[true]]]],
     [
+      "readings must be at least one number above 0; got a blank cell",
       [
         [
           [null, 0],
           ["", 0],
         ],
       ],
-      "readings must be at least one number above 0; got a blank cell",
     ],
-    [[[[3000]], [["static"]]], 'kind must be "velocity" or "velocity pressure" or "pressure"; got "static"'],
-  ] as const)("refusal %#", (args, message) => {
+    ['kind must be "velocity" or "velocity pressure" or "pressure"; got "static"', [[[3000]], [["static"]]]],
+  ] as const)("refuses, and says why: %s", (message, args) => {
     expect(refusal(() => call(traverse, ...args))).toEqual({ code: "#VALUE!", message });
   });
 });
@@ -159,11 +159,11 @@ describe("AIRFLOWERROR", () => {
   });
 
   test.each([
-    [[[[4000]], [[4]], [[101]]], "percent must be from 0 to 100; got 101"],
-    [[[[4000]], [[4]], null, [[-1]]], "floor must be at least 0 fpm; got -1"],
-    [[[[4000]], [[4]], null, null, [[4]]], "diametererror must be below 4 in; got 4"],
-    [[[[4000]], [[0]]], "diameter must be above 0 in; got 0"],
-  ] as const)("refusal %#", (args, message) => {
+    ["percent must be from 0 to 100; got 101", [[[4000]], [[4]], [[101]]]],
+    ["floor must be at least 0 fpm; got -1", [[[4000]], [[4]], null, [[-1]]]],
+    ["diametererror must be below 4 in; got 4", [[[4000]], [[4]], null, null, [[4]]]],
+    ["diameter must be above 0 in; got 0", [[[4000]], [[0]]]],
+  ] as const)("refuses, and says why: %s", (message, args) => {
     expect(refusal(() => call(airflowerror, ...args))).toEqual({ code: "#VALUE!", message });
   });
 });
@@ -178,12 +178,12 @@ describe("CORRECTEDREADING", () => {
   });
 
   test.each([
-    [[[[1005]], [[0]], [[0.0201]]], "areaentered must be above 0; got 0"],
-    [[[[1005]], [[0.0201]], [[0]]], "areatrue must be above 0; got 0"],
-    [[[[1005]], [[0.0201]], [[-1]]], "areatrue must be above 0; got -1"],
-    [[[[-1005]], [[0.0201]], [[1]]], "reading must be at least 0; got -1005"],
-    [[[[350]], [[null]], [[1]]], "areaentered must be given; got a blank cell"],
-  ] as const)("refusal %#", (args, message) => {
+    ["areaentered must be above 0; got 0", [[[1005]], [[0]], [[0.0201]]]],
+    ["areatrue must be above 0; got 0", [[[1005]], [[0.0201]], [[0]]]],
+    ["areatrue must be above 0; got -1", [[[1005]], [[0.0201]], [[-1]]]],
+    ["reading must be at least 0; got -1005", [[[-1005]], [[0.0201]], [[1]]]],
+    ["areaentered must be given; got a blank cell", [[[350]], [[null]], [[1]]]],
+  ] as const)("refuses, and says why: %s", (message, args) => {
     expect(refusal(() => call(correctedreading, ...args))).toEqual({ code: "#VALUE!", message });
   });
 });

@@ -12,44 +12,170 @@ describe("refused, naming the row", () => {
   const message = (rows: readonly Row[]): string => refusal(() => budget(table(rows))).message;
 
   test.each<[string, Row[], string]>([
-    ["an unknown To", [{ ...saw, To: "man" }, main], 'To of run "saw" (row 2) must be the name of another run, or "fan" for the last one (nearest: "main", "fan"); got "man"'],
-    ["no last run", [{ ...saw, To: "main" }, { ...main, To: "saw" }], 'To must be "fan" in one row: no run ends at the fan; got a blank cell'],
-    ["two last runs", [{ ...saw, To: "fan" }, main], 'To must be "fan" in one row only: run "saw" (row 2) and run "main" (row 3) both end there, so let one join the other; got "fan"'],
-    ["a loop", [saw, main, { ...sander, Run: "x", Hood: null, To: "y" }, { ...sander, Run: "y", Hood: null, To: "x" }], 'To of run "x" (row 4) must be a way to the fan: these runs join each other in a loop; got "y"'],
-    ["a name twice", [saw, saw, main], 'Run of run "saw" (row 3) must be a name of its own: run "saw" (row 2) has it too; got "saw"'],
-    ["a hood with runs joining it", [saw, { ...main, Hood: "plain end" }], 'Hood of run "main" (row 3) must be left blank: a hood is an open end, and another run joins this one; got "saw"'],
-    ["a negative diameter", [saw, { ...main, Diameter: -5 }], 'Diameter of run "main" (row 3) must be above 0 in; got -5'],
-    ["a missing diameter", [saw, { ...main, Diameter: null }], 'Diameter of run "main" (row 3) must be a number (in); got a blank cell'],
+    [
+      "an unknown To",
+      [{ ...saw, To: "man" }, main],
+      'To of run "saw" (row 2) must be the name of another run, or "fan" for the last one (nearest: "main", "fan"); got "man"',
+    ],
+    [
+      "no last run",
+      [
+        { ...saw, To: "main" },
+        { ...main, To: "saw" },
+      ],
+      'To must be "fan" in one row: no run ends at the fan; got a blank cell',
+    ],
+    [
+      "two last runs",
+      [{ ...saw, To: "fan" }, main],
+      'To must be "fan" in one row only: run "saw" (row 2) and run "main" (row 3) both end there, so let one join the other; got "fan"',
+    ],
+    [
+      "a loop",
+      [saw, main, { ...sander, Run: "x", Hood: null, To: "y" }, { ...sander, Run: "y", Hood: null, To: "x" }],
+      'To of run "x" (row 4) must be a way to the fan: these runs join each other in a loop; got "y"',
+    ],
+    [
+      "a name twice",
+      [saw, saw, main],
+      'Run of run "saw" (row 3) must be a name of its own: run "saw" (row 2) has it too; got "saw"',
+    ],
+    [
+      "a hood with runs joining it",
+      [saw, { ...main, Hood: "plain end" }],
+      'Hood of run "main" (row 3) must be left blank: a hood is an open end, and another run joins this one; got "saw"',
+    ],
+    [
+      "a negative diameter",
+      [saw, { ...main, Diameter: -5 }],
+      'Diameter of run "main" (row 3) must be above 0 in; got -5',
+    ],
+    [
+      "a missing diameter",
+      [saw, { ...main, Diameter: null }],
+      'Diameter of run "main" (row 3) must be a number (in); got a blank cell',
+    ],
     ["a missing name", [saw, { ...main, Run: null }], "Run of row 3 must be a name; got a blank cell"],
-    ["text for a length", [{ ...saw, Length: "long" }, main], 'Length of run "saw" (row 2) must be a number (ft); got "long"'],
-    ["another gate", [{ ...saw, Gate: "ajar" }, main], 'Gate of run "saw" (row 2) must be "open" or "shut"; got "ajar"'],
-    ["a device loss without its airflow", [saw, { ...main, "Device loss": 2 }], 'Device airflow of run "main" (row 3) must be given beside a device loss; got a blank cell'],
-    ["a leak as large as the duct", [{ ...saw, Leak: 21 }, main], 'Leak of run "saw" (row 2) must be smaller than the duct itself; got 21'],
-    ["an elbow outside its table", [{ ...saw, Fittings: "elbow 9" }, main], 'shape in the fittings of run "saw" (row 2) must be from 0.75 to 2 for "elbow 4-piece" (r/D); got 9'],
-    ["an angle outside its table", [{ ...saw, Fittings: "elbow 1.5; cone 0.1 500" }, main], 'angle in the fittings of run "saw" (row 2) must be from 0 to 180 degrees for "cone" (included angle); got 500'],
-    ["no hood entry", [{ ...saw, Hood: true as unknown as string }, main], 'Hood of run "saw" (row 2) must be a hood entry\'s name or its K; got TRUE'],
+    [
+      "text for a length",
+      [{ ...saw, Length: "long" }, main],
+      'Length of run "saw" (row 2) must be a number (ft); got "long"',
+    ],
+    [
+      "another gate",
+      [{ ...saw, Gate: "ajar" }, main],
+      'Gate of run "saw" (row 2) must be "open" or "shut"; got "ajar"',
+    ],
+    [
+      "a device loss without its airflow",
+      [saw, { ...main, "Device loss": 2 }],
+      'Device airflow of run "main" (row 3) must be given beside a device loss; got a blank cell',
+    ],
+    [
+      "a leak as large as the duct",
+      [{ ...saw, Leak: 21 }, main],
+      'Leak of run "saw" (row 2) must be smaller than the duct itself; got 21',
+    ],
+    [
+      "an elbow outside its table",
+      [{ ...saw, Fittings: "elbow 9" }, main],
+      'shape in the fittings of run "saw" (row 2) must be from 0.75 to 2 for "elbow 4-piece" (r/D); got 9',
+    ],
+    [
+      "an angle outside its table",
+      [{ ...saw, Fittings: "elbow 1.5; cone 0.1 500" }, main],
+      'angle in the fittings of run "saw" (row 2) must be from 0 to 180 degrees for "cone" (included angle); got 500',
+    ],
+    [
+      "no hood entry",
+      [{ ...saw, Hood: true as unknown as string }, main],
+      'Hood of run "saw" (row 2) must be a hood entry\'s name or its K; got TRUE',
+    ],
     ["a negative K", [{ ...saw, K: -1 }, main], 'K of run "saw" (row 2) must be at least 0; got -1'],
     ["a negative hose", [{ ...saw, Flex: -1 }, main], 'Flex of run "saw" (row 2) must be at least 0 ft; got -1'],
-    ["a negative airflow", [{ ...saw, Airflow: -1 }, main], 'Airflow of run "saw" (row 2) must be at least 0 cfm; got -1'],
+    [
+      "a negative airflow",
+      [{ ...saw, Airflow: -1 }, main],
+      'Airflow of run "saw" (row 2) must be at least 0 cfm; got -1',
+    ],
     ["a negative leak", [{ ...saw, Leak: -1 }, main], 'Leak of run "saw" (row 2) must be at least 0 in²; got -1'],
-    ["a negative device loss", [saw, { ...main, "Device loss": -2 }], 'Device loss of run "main" (row 3) must be at least 0 in.w.g.; got -2'],
-    ["a negative device airflow", [saw, { ...main, "Device loss": 2, "Device airflow": -1 }], 'Device airflow of run "main" (row 3) must be above 0 cfm; got -1'],
-    ["an exponent that no device has", [saw, { ...main, "Device loss": 2, "Device airflow": 500, "Device exponent": 3 }], 'Device exponent of run "main" (row 3) must be from 0.5 to 2.5; got 3'],
-    ["an exponent below that", [saw, { ...main, "Device loss": 2, "Device airflow": 500, "Device exponent": 0.4 }], 'Device exponent of run "main" (row 3) must be from 0.5 to 2.5; got 0.4'],
-    ["a wall of another unit", [{ ...saw, Material: 0.81 }, main], 'Material of run "saw" (row 2) must be rough by at most 0.2 of the diameter; got 0.81'],
-    ["a leak that is an opening as large as the duct", [{ ...saw, Diameter: 0.14, "Leak open": "open bare slot" }, main], 'Leak open of run "saw" (row 2) must be smaller than the duct itself; got "open bare slot"'],
-    ["another side", [{ ...saw, Side: "both" }, main], 'Side of run "saw" (row 2) must be "suction" or "discharge"; got "both"'],
-    ["a To that is no name", [{ ...saw, To: true as unknown as string }, main], 'To of run "saw" (row 2) must be the name of a run; got TRUE'],
-    ["a number for a dust", [{ ...saw, Dust: 4000 }, main], 'Dust of run "saw" (row 2) must be a name in the table "transport"; got 4000'],
-    ["a run called fan", [{ ...saw, To: "fan" }, { ...main, Run: "Fan", To: "saw" }], 'Run of run "Fan" (row 3) must be another word: "fan" is where the last run ends; got "Fan"'],
-    ["a suction run that joins a discharge run", [{ ...saw, To: "out" }, main, { Run: "out", To: null, Diameter: 5, Side: "discharge" }], 'To of run "saw" (row 2) must be a suction run or "fan": that run is on the discharge side; got "out"'],
-  ])("%s", (_, rows, expected) => expect(message(rows)).toBe(expected)); // prettier-ignore
+    [
+      "a negative device loss",
+      [saw, { ...main, "Device loss": -2 }],
+      'Device loss of run "main" (row 3) must be at least 0 in.w.g.; got -2',
+    ],
+    [
+      "a negative device airflow",
+      [saw, { ...main, "Device loss": 2, "Device airflow": -1 }],
+      'Device airflow of run "main" (row 3) must be above 0 cfm; got -1',
+    ],
+    [
+      "an exponent that no device has",
+      [saw, { ...main, "Device loss": 2, "Device airflow": 500, "Device exponent": 3 }],
+      'Device exponent of run "main" (row 3) must be from 0.5 to 2.5; got 3',
+    ],
+    [
+      "an exponent below that",
+      [saw, { ...main, "Device loss": 2, "Device airflow": 500, "Device exponent": 0.4 }],
+      'Device exponent of run "main" (row 3) must be from 0.5 to 2.5; got 0.4',
+    ],
+    [
+      "a wall of another unit",
+      [{ ...saw, Material: 0.81 }, main],
+      'Material of run "saw" (row 2) must be rough by at most 0.2 of the diameter; got 0.81',
+    ],
+    [
+      "a leak that is an opening as large as the duct",
+      [{ ...saw, Diameter: 0.14, "Leak open": "open bare slot" }, main],
+      'Leak open of run "saw" (row 2) must be smaller than the duct itself; got "open bare slot"',
+    ],
+    [
+      "another side",
+      [{ ...saw, Side: "both" }, main],
+      'Side of run "saw" (row 2) must be "suction" or "discharge"; got "both"',
+    ],
+    [
+      "a To that is no name",
+      [{ ...saw, To: true as unknown as string }, main],
+      'To of run "saw" (row 2) must be the name of a run; got TRUE',
+    ],
+    [
+      "a number for a dust",
+      [{ ...saw, Dust: 4000 }, main],
+      'Dust of run "saw" (row 2) must be a name in the table "transport"; got 4000',
+    ],
+    [
+      "a run called fan",
+      [
+        { ...saw, To: "fan" },
+        { ...main, Run: "Fan", To: "saw" },
+      ],
+      'Run of run "Fan" (row 3) must be another word: "fan" is where the last run ends; got "Fan"',
+    ],
+    [
+      "a suction run that joins a discharge run",
+      [{ ...saw, To: "out" }, main, { Run: "out", To: null, Diameter: 5, Side: "discharge" }],
+      'To of run "saw" (row 2) must be a suction run or "fan": that run is on the discharge side; got "out"',
+    ],
+  ])("%s", (_, rows, expected) => expect(message(rows)).toBe(expected));
 
   test.each<[string, Row[], string]>([
-    ["a material that is none", [{ ...saw, Material: "cheese" }, main], 'Material of run "saw" (row 2) must be a name in the table "materials" or a roughness (nearest: '],
-    ["a leak by an unknown name", [{ ...saw, "Leak open": "open bare slut" }, main], 'Leak open of run "saw" (row 2) must be an open area or a name in the table "gates" (nearest: "open bare slot", '],
-    ["a dust that is none", [{ ...saw, Dust: "wood dusk" }, main], 'Dust of run "saw" (row 2) must be a name in the table "transport" (nearest: "wood dust", '],
-  ])("%s, with the nearest", (_, rows, expected) => expect(message(rows).slice(0, expected.length)).toBe(expected)); // prettier-ignore
+    [
+      "a material that is none",
+      [{ ...saw, Material: "cheese" }, main],
+      'Material of run "saw" (row 2) must be a name in the table "materials" or a roughness (nearest: ',
+    ],
+    [
+      "a leak by an unknown name",
+      [{ ...saw, "Leak open": "open bare slut" }, main],
+      'Leak open of run "saw" (row 2) must be an open area or a name in the table "gates" (nearest: "open bare slot", ',
+    ],
+    [
+      "a dust that is none",
+      [{ ...saw, Dust: "wood dusk" }, main],
+      'Dust of run "saw" (row 2) must be a name in the table "transport" (nearest: "wood dust", ',
+    ],
+  ])("%s, with the nearest", (_, rows, expected) => expect(message(rows).slice(0, expected.length)).toBe(expected));
 
   test("a table without headers", () => {
     const [, ...rows] = table([saw, main]);

@@ -65,20 +65,20 @@ describe("REFERENCE", () => {
   });
 
   test.each([
-    [["fitings"], [], [], /^table must be the name of a table \(nearest: "fittings", .*\); got "fitings"$/],
-    [[], [], [], /^table must be a name: materials, fittings, .*; got a blank cell$/],
-    [["materials"], ["cheese"], [], /^key must be a key of the table "materials" \(nearest: .*\); got "cheese"$/],
+    [/^table must be the name of a table \(nearest: "fittings", .*\); got "fitings"$/, ["fitings"], [], []],
+    [/^table must be a name: materials, fittings, .*; got a blank cell$/, [], [], []],
+    [/^key must be a key of the table "materials" \(nearest: .*\); got "cheese"$/, ["materials"], ["cheese"], []],
     [
+      /^column must be a column of the table "materials" \(nearest: .*\); got "colour"$/,
       ["materials"],
       ["steel"],
       ["colour"],
-      /^column must be a column of the table "materials" \(nearest: .*\); got "colour"$/,
     ],
-    [["materials"], [], ["low (mm)"], /^key must be given beside a column; got a blank cell$/],
-    [[true], [], [], /^table must be a name; got TRUE$/],
-    [["materials"], [false], [], /^key must be a name; got FALSE$/],
-    [["materials"], ["steel"], [true], /^column must be a name; got TRUE$/],
-  ])("refusal %#", (table, key, column, message) => {
+    [/^key must be given beside a column; got a blank cell$/, ["materials"], [], ["low (mm)"]],
+    [/^table must be a name; got TRUE$/, [true], [], []],
+    [/^key must be a name; got FALSE$/, ["materials"], [false], []],
+    [/^column must be a name; got TRUE$/, ["materials"], ["steel"], [true]],
+  ])("refuses, and says why: %s", (message, table, key, column) => {
     const { code, message: said } = refusal(() => call(reference, [[table[0]]], [[key[0]]], [[column[0]]]));
     expect(code).toBe("#VALUE!");
     expect(said).toMatch(message);

@@ -43,7 +43,10 @@ const workbook = ({ sheet, styles = "", texts = "", names = "", more = "" }: Giv
       ["xl/sharedStrings.xml", `<sst ${MAIN}>${texts}</sst>`],
       [
         "xl/theme/theme1.xml",
-        '<a:theme xmlns:a="x"><a:themeElements><a:clrScheme name="x"><a:dk1><a:sysClr val="windowText" lastClr="000000"/></a:dk1><a:lt1><a:sysClr val="window" lastClr="FFFFFF"/></a:lt1><a:dk2><a:srgbClr val="44546A"/></a:dk2><a:lt2><a:srgbClr val="E7E6E6"/></a:lt2><a:accent1><a:srgbClr val="4472C4"/></a:accent1></a:clrScheme></a:themeElements></a:theme>',
+        '<a:theme xmlns:a="x"><a:themeElements><a:clrScheme name="x">' +
+          '<a:dk1><a:sysClr val="windowText" lastClr="000000"/></a:dk1><a:lt1><a:sysClr val="window" lastClr="FFFFFF"/></a:lt1>' +
+          '<a:dk2><a:srgbClr val="44546A"/></a:dk2><a:lt2><a:srgbClr val="E7E6E6"/></a:lt2>' +
+          '<a:accent1><a:srgbClr val="4472C4"/></a:accent1></a:clrScheme></a:themeElements></a:theme>',
       ],
     ]),
   );

@@ -136,7 +136,14 @@ function edits(grid: Shows, random: () => number): Readonly<Record<string, () =>
   const pick = <One>(list: readonly One[]): One => list[Math.floor(random() * list.length)]!;
   const fresh = (): string => pick(["Bench*", "lathe-", "~jig ", "Planer?", "12", "Over_arm"]) + String(Math.floor(random() * 1e6)); // prettier-ignore
   const fill = (row: number): void => {
-    const run: Readonly<Record<string, string>> = { Run: fresh(), To: pick(["north main", "South-Main", "trunk"]), Airflow: pick(["300", "420"]), Diameter: pick(["4", "6"]), Length: "9", Gate: pick(["open", "shut", ""]) }; // prettier-ignore
+    const run: Readonly<Record<string, string>> = {
+      Run: fresh(),
+      To: pick(["north main", "South-Main", "trunk"]),
+      Airflow: pick(["300", "420"]),
+      Diameter: pick(["4", "6"]),
+      Length: "9",
+      Gate: pick(["open", "shut", ""]),
+    };
     const last = shownColumns.findIndex(({ name }) => name === "Gate");
     grid.typeRow("Runs", `B${row}`, shownColumns.slice(0, last + 1).map(({ name }) => run[name] ?? "")); // prettier-ignore
   };
