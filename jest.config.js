@@ -1,19 +1,32 @@
-// Three suites: "unit" is the fast loop; "built" runs what `npm run build` wrote; "browser" drives it in Chromium.
+// The suites. What a test needs stands in its name, so that the fast loop knows without a list: *.engine.test.ts starts another
+// program or computes with another's library (LibreOffice, IronCalc, EPANET), *.grid.test.ts computes whole books in the grid of the
+// sheet in the browser, *.large.test.ts reads or writes what is large. All else of src/ is "unit". "built" runs what `npm run build`
+// wrote, and "browser" drives it in Chromium.
 const swc = ["@swc/jest", { jsc: { parser: { syntax: "typescript", tsx: true }, target: "es2022" } }];
-const suite = (displayName, folders) => ({
+const suite = (displayName, testMatch, more = {}) => ({
   displayName,
   testEnvironment: "node",
   transform: { "\\.(tsx?|mjs)$": swc },
   transformIgnorePatterns: ["/node_modules/(?!hucre/)"], // it comes as modules only, which jest cannot require as they are
   setupFiles: ["<rootDir>/test/support/laws.ts"],
-  testMatch: folders.map((folder) => `<rootDir>/test/${folder}/**/*.test.ts`),
+  testTimeout: 600_000, // no test reads a clock; this ends one that hangs, on however busy a machine
+  testMatch,
+  ...more,
 });
+
+const NEEDS = ["engine", "grid", "large"];
+const PLACES = ["built", "browser"];
+const outside = (folder) => `<rootDir>/test/${folder}/`;
 
 module.exports = {
   testSequencer: "<rootDir>/test/support/slowestFirst.js",
   projects: [
-    suite("unit", ["core", "reference", "functions", "sheets", "share", "hosts", "taskpane", "published", "scripts"]),
-    suite("built", ["built"]),
-    suite("browser", ["browser"]),
+    suite("unit", ["<rootDir>/test/**/*.test.ts"], {
+      testPathIgnorePatterns: [...NEEDS.map((need) => `\\.${need}\\.test\\.ts$`), ...PLACES.map(outside)],
+    }),
+    ...NEEDS.map((need) =>
+      suite(need, [`<rootDir>/test/**/*.${need}.test.ts`], { testPathIgnorePatterns: PLACES.map(outside) }),
+    ),
+    ...PLACES.map((place) => suite(place, [`<rootDir>/test/${place}/**/*.test.ts`])),
   ],
 };

@@ -20,32 +20,20 @@ const testFolders = asked.length > 0 ? asked.map(withTests) : ["core/", "functio
 /** The cells remember answers, so that a test may reach a place only because another did not: all tests are asked, each time. */
 const remembers = testFolders.every((folder) => folder.startsWith("functions/"));
 
-/** What starts another engine, computes the grid of a whole book, or reads thousands of tables: a second or more for each of thousands of changes. */
-const slow = [
-  "functions/runsTable/hostileTables",
-  "core/network/solve/otherEngine",
-  "share/largeBook",
-  "share/budget/budget",
-  "share/fixed/fingerprint",
-  "share/fixed/headWords",
-  "share/translate/engines",
-  "share/translate/grid",
-  "share/translate/rules",
-];
+/** What its name says to start another program, compute whole books or read much: a second or more for each of thousands of changes. */
+const isSlow = (file) => /[.](engine|grid|large)[.]test[.]ts$/.test(file);
 
-/** What computes each function's formulas in a grid takes seconds: asked for its own folder only. */
-const ownFolderOnly = /^share[/](budget|translate)[/]quick\w+[.]test[.]ts$/;
-const isAsked = (file) =>
-  testFolders.some((folder) => file.startsWith(folder)) &&
-  (!ownFolderOnly.test(file) || testFolders.includes(`${path.dirname(file)}/`));
+/** What computes each function's formulas in a grid takes seconds, too: asked for its own folder only. */
+const isOwnGrid = (file) =>
+  /^share[/]\w+[/]quick\w+[.]grid[.]test[.]ts$/.test(file) && testFolders.includes(`${path.dirname(file)}/`);
+const isAsked = (file) => testFolders.some((folder) => file.startsWith(folder)) && (!isSlow(file) || isOwnGrid(file));
 
-/** They read the source as text, and a changed source is another text. */
-const readsSource = ["core/docstrings"];
+/** It reads the source as text, and a changed source is another text. */
+const readsSource = "core/docstrings.test.ts";
 
-const leftOut = [...slow, ...readsSource].map((name) => `${name}.test.ts`);
 const tests = fs
   .readdirSync("test", { recursive: true, encoding: "utf8" })
-  .filter((file) => file.endsWith(".test.ts") && isAsked(file) && !leftOut.includes(file));
+  .filter((file) => file.endsWith(".test.ts") && isAsked(file) && file !== readsSource);
 
 export default {
   mutate: ["src/core/**/*.ts", "src/functions/**/*.ts", "src/share/**/*.ts"],

@@ -103,6 +103,5 @@ describe(`every function under ${CALLS} calls with hostile arguments, seed ${SEE
       const again = tryOut(id, SEED, Math.min(200, callsOf(name))).first;
       expect(again.map(({ outcome }) => outcome)).toEqual(first.map(({ outcome }) => outcome));
     },
-    120_000,
   );
 });

@@ -1,17 +1,9 @@
 // The order of the test files. A fresh machine knows no durations, so jest would go by the size of the files, and a long test in a
-// short file would start last, alone on its core. The suites that open browsers and offices take longest, so they start first.
+// short file would start last, alone on its core. The suites whose files take longest start first.
 const Sequencer = require("@jest/test-sequencer").default;
 
-const RANKS = [
-  /\/test\/browser\//,
-  /\/test\/built\/(share|file|hostile)/,
-  /\/test\/share\/(translate\/engines|budget|fixed\/fingerprint)/,
-];
-
-const rankOf = ({ path }) => {
-  const rank = RANKS.findIndex((pattern) => pattern.test(path.replaceAll("\\", "/")));
-  return rank === -1 ? RANKS.length : rank;
-};
+const LONGEST_FIRST = ["grid", "browser", "engine", "large", "built", "unit"];
+const rankOf = ({ context }) => LONGEST_FIRST.indexOf(context.config.displayName.name);
 
 module.exports = class SlowestFirst extends Sequencer {
   sort(tests) {

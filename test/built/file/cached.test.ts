@@ -95,7 +95,7 @@ describe.each(["IP", "SI"] as const)("the example in %s", (units) => {
     const described = { ...example, sheets: [...example.sheets, singleCellsSheet] };
     book = new ExcelJS.Workbook();
     await book.xlsx.load((await writeBook(calculate(described), { title: "x" })) as unknown as ExcelJS.Buffer);
-  }, 120000);
+  });
 
   test("every call of ours shows what the function gives, in every cell that it fills", () => {
     const calls = callsIn(book);

@@ -25,7 +25,7 @@ describeIf("the example in LibreOffice", () => {
     const example = budgetBook({ units: "SI", sheets: sheetKeys, contents: "example" }, { sheets: [], names: [] });
     book = calculate({ ...example, sheets: [...example.sheets, singleCellsSheet] });
     bytes = await writeBook(book, { title: "Example of a budget" });
-  }, 120000);
+  });
   afterAll(() => office.close());
 
   const csvOf = (sheet: string): string[] => sheets().get(`book-${sheet}.csv`)!.toString("utf8").split("\n");
@@ -38,12 +38,12 @@ describeIf("the example in LibreOffice", () => {
     };
     expect(valueIn("Cross-section of a 4 in duct")).toBeCloseTo(shown.get("C5")!.value as number, 12);
     expect(valueIn("Velocity of 350 cfm in it")).toBeCloseTo(shown.get("C6")!.value as number, 8);
-  }, 60000);
+  });
 
   test("what one formula fills is not kept there, as docs/workbook-file.md says", () => {
     const budget = csvOf("Budget");
     expect(budget.join()).toContain("#NAME?");
-  }, 60000);
+  });
 
   test("every sheet is printed with its title above and its number below", () => {
     const pages = office.pdfPages(office.convert(bytes, "calc_pdf_Export", "pdf"));
@@ -58,7 +58,7 @@ describeIf("the example in LibreOffice", () => {
     const heading = book.shown.get("Start")!.get("A1")!.value as string;
     expect(heading.length).toBeGreaterThan(5);
     expect(pages[0]).toContain(heading);
-  }, 120000);
+  });
 
   test("the file that it saves again keeps every input, formula, name, list, flag, note, format and chart", async () => {
     const back = await readBook(office.convert(bytes, "Calc MS Excel 2007 XML", "xlsx"));
@@ -72,7 +72,7 @@ describeIf("the example in LibreOffice", () => {
         if (says(cell)) expect([sheet.name, kept.get(cell.at)]).toEqual([sheet.name, asSaved(cell)]);
       expect(besideCells(again)).toEqual(besideCells(sheet));
     });
-  }, 120000);
+  });
 });
 
 /** A cell that says something; one that only has a look, or a text of no letters, may go. */

@@ -29,7 +29,7 @@ test("writes a budget with all sheets, empty or with the example, in the units a
   expect(workbook.sheets.map(({ name }) => name)).toEqual(sheetKeys.map((key) => usualNames[key]));
   const units = workbook.names.find(({ name }) => name === "units")!;
   expect(shown.get(units.sheet)!.get(units.at)).toEqual({ value: "SI" });
-}, 300000);
+});
 
 test("leaves a file that is there alone", () => {
   const out = file("there.xlsx");
@@ -39,7 +39,7 @@ test("leaves a file that is there alone", () => {
     said: `No sheet was written: ${out} is there already and was left alone; add --overwrite to replace it`,
   });
   expect(readFileSync(out, "utf8")).toBe("mine");
-}, 60000);
+});
 
 const USAGE = "the command is npm run sheet -- --units SI --out my-budget.xlsx [--contents example] [--overwrite]";
 
@@ -51,11 +51,7 @@ test.each([
   [["--units", "SI", "--out", "x.xlsx", "--contents", "full"], `--contents is empty or example, not full; ${USAGE}`],
   [["--units", "SI", "--out", "nowhere/x.xlsx"], "there is no folder nowhere"],
   [["--unit", "SI"], `Unknown option '--unit'; ${USAGE}`],
-])(
-  "says one sentence to %j",
-  (args, sentence) => {
-    expect(sheet(...args)).toEqual({ status: 1, said: `No sheet was written: ${sentence}` });
-    expect(existsSync(path.join(root, "x.xlsx"))).toBe(false);
-  },
-  60000,
-);
+])("says one sentence to %j", (args, sentence) => {
+  expect(sheet(...args)).toEqual({ status: 1, said: `No sheet was written: ${sentence}` });
+  expect(existsSync(path.join(root, "x.xlsx"))).toBe(false);
+});

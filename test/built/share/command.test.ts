@@ -19,7 +19,6 @@ const [budget, club, values] = ["budget.xlsx", "club.xlsx", "values.xlsx"].map((
   string,
   string,
 ];
-jest.setTimeout(300_000);
 
 const share = (...args: string[]) =>
   spawnSync(

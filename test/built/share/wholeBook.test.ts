@@ -16,7 +16,6 @@ import { hasLibreOffice } from "../../support/libreOffice";
 import { sheetKeys } from "../../../src/sheets/sheetKeys";
 
 const ORDER = { kind: "formulas", date: "2026-11-25", version: "0.2.0" } as const;
-jest.setTimeout(600_000);
 
 const exampleIn = (units: "IP" | "SI"): Workbook =>
   budgetBook({ units, sheets: sheetKeys, contents: "example" }, { sheets: [], names: [] });

@@ -47,11 +47,11 @@ describe("fanCurve", () => {
   //   p = PchipInterpolator([0, 250, 500, 750, 1000, 1200], [0.90, 0.95, 0.90, 0.75, 0.40, 0.00])   # a fan with a hump
   //   r = PchipInterpolator([0, 1, 3, 4, 4.5, 7], [0, 2, 2, 1, 5, 6])                              # flat, falling, steep
   //   print(p(q), p.derivative()(q))
-  const curves = {
+  const printed = {
     "the curve with a hump": points([0, 0.9], [250, 0.95], [500, 0.9], [750, 0.75], [1000, 0.4], [1200, 0]),
     "the wild curve": points([0, 0], [1, 2], [3, 2], [4, 1], [4.5, 5], [7, 6]),
   };
-  test.each<[keyof typeof curves, number, number, number]>([
+  test.each<[keyof typeof printed, number, number, number]>([
     ["the curve with a hump", 125, 0.9375, 0.00019999999999999974],
     ["the curve with a hump", 375, 0.9343750000000001, -0.00022499999999999967],
     ["the curve with a hump", 600, 0.85656, -0.0005592],
@@ -66,7 +66,7 @@ describe("fanCurve", () => {
     ["the wild curve", 5, 5.409165562913907, 0.6891655629139073],
     ["the wild curve", 6.9, 5.998989986754967, 0.020446092715231734],
   ])("equals SciPy's PchipInterpolator: %s at %d", (given, airflow, pressure, slope) => {
-    const reading = readCurve(fanCurve(curves[given]), airflow);
+    const reading = readCurve(fanCurve(printed[given]), airflow);
     expect(Math.abs(reading.pressure - pressure)).toBeLessThan(1e-13);
     expect(Math.abs(reading.slope - slope)).toBeLessThan(1e-13);
   });

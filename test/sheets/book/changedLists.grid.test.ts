@@ -6,8 +6,6 @@
 import { cellAddress, placeOf } from "../../../src/sheets/address";
 import { type Changed, reordered, reworded, shuffled, withLists, withNewColumns } from "../../support/changedLists";
 
-jest.setTimeout(300_000); // four times the program, each with a grid
-
 const SEED = 20270114;
 
 type Cells = ReadonlyMap<string, unknown>; // by sheet and address

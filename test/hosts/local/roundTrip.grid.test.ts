@@ -5,8 +5,6 @@ import { wholeBudget } from "../../../src/hosts/local/newForm";
 import { lookOf } from "../../../src/sheets/styles";
 import type { Sheet, SheetCell, Workbook } from "../../../src/sheets/workbook";
 import { gridOf, setUpGrid } from "./gridOfOurs";
-
-jest.setTimeout(120_000);
 beforeAll(setUpGrid);
 
 const rowOf = (at: string): number => Number(at.replace(/\D/g, ""));

@@ -5,8 +5,6 @@ import { localHost } from "../../../src/hosts/local/localHost";
 import { wholeBudget } from "../../../src/hosts/local/newForm";
 import type { Workbook } from "../../../src/sheets/workbook";
 import { bookOf, deskOf, gridOf, setUpGrid, sheetOf } from "./gridOfOurs";
-
-jest.setTimeout(60_000);
 beforeAll(setUpGrid);
 
 const watch = (signal = new AbortController().signal): Watch => ({ progress: () => undefined, signal });

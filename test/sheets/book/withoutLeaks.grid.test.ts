@@ -5,8 +5,6 @@ import { cellAddress, columnLetters } from "../../../src/sheets/address";
 import type { ShownRunColumn } from "../../../src/reference/runColumns";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
 
-jest.setTimeout(120_000);
-
 const ROWS = 10; // header and runs of the example
 
 /** The example without the sheets that nothing here asks. */

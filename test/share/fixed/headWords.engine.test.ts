@@ -6,7 +6,6 @@ import { ironCalc } from "../../support/ironCalc";
 import { sampleBook } from "../sampleBooks";
 
 const ORDER = { kind: "formulas", date: "2026-11-25", version: "0.2.0" } as const;
-jest.setTimeout(120_000);
 
 /** T is typed, F holds a fixed number, Between reads it, Page reads Between; Alone reads only what is typed. */
 const book = sampleBook({

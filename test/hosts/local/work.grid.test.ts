@@ -2,8 +2,6 @@
 import type { SheetCell } from "../../../src/sheets/workbook";
 import { TOO_MUCH_WORK } from "../../../src/sheets/tooMuchWork";
 import { bookOf, gridOf, place, setUpGrid, sheetOf, valueAt } from "./gridOfOurs";
-
-jest.setTimeout(120_000);
 beforeAll(setUpGrid);
 
 const grid = (...cells: readonly SheetCell[]) => gridOf(bookOf(sheetOf(cells)));

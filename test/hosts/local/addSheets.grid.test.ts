@@ -4,8 +4,6 @@ import type { Watch } from "../../../src/hosts/host";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import type { SheetCell, Workbook } from "../../../src/sheets/workbook";
 import { bookOf, gridOf, place, setUpGrid, sheetOf, step } from "./gridOfOurs";
-
-jest.setTimeout(30_000); // whole budgets are computed; on a busy machine that takes its time
 beforeAll(setUpGrid);
 
 const watch = (): Watch & { readonly heard: string[]; readonly cancel: AbortController } => {

@@ -18,7 +18,6 @@ import { differences, sampleBook } from "../sampleBooks";
 import { hardTable, seededTable } from "./seededTable";
 
 const ORDER = { kind: "formulas", date: "2026-11-25", version: "0.2.0" } as const;
-jest.setTimeout(300_000);
 
 const NOTE = placeOfColumn(budgetColumns, "note") + 1;
 

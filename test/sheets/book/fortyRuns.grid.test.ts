@@ -6,8 +6,6 @@ import { cellAddress } from "../../../src/sheets/address";
 import { fortyRuns, HOODS } from "../../support/fortyRuns";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
 
-jest.setTimeout(120_000);
-
 const uncalculated = (): Calculated => ({ workbook: fortyRuns(), shown: new Map() });
 
 describe.each([

@@ -20,4 +20,4 @@ test("fifty thousand cells are copied whole", () => {
     .flatMap(({ name, cells }) => (name === "Big" ? cells : []))
     .find(({ at }) => at === "B25000");
   expect(last).toMatchObject({ formula: expect.stringMatching(/^=.*A25000/) as string });
-}, 120_000);
+});

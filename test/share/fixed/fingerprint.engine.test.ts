@@ -11,7 +11,6 @@ import { sampleBook } from "../sampleBooks";
 
 const ORDER = { kind: "formulas", date: "2026-11-25", version: "0.2.0" } as const;
 const OLD = "inputs changed since: these numbers are old";
-jest.setTimeout(300_000);
 
 /** A book in which one cell of SOLVE, beside each pair's first value, uses that value alone. */
 const bookOf = (values: readonly CellValue[]) =>

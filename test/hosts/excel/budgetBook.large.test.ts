@@ -7,8 +7,6 @@ import { record, type Recorder } from "../../support/excelRecorder/recorder";
 import { watching } from "./watch";
 import { type SheetKey, sheetKeys } from "../../../src/sheets/sheetKeys";
 
-jest.setTimeout(30_000); // whole budgets are written; on a busy machine that takes its time
-
 /** Formulas by sheet and cell, as the description has them and as Excel was given them. */
 const described = ({ sheets }: Workbook): Record<string, string> =>
   Object.fromEntries(

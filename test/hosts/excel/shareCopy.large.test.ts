@@ -9,8 +9,6 @@ import { Refusal } from "../../support/excelRecorder/refuse";
 import { traps } from "./sample";
 import { watching } from "./watch";
 
-jest.setTimeout(30_000); // a whole copy is made, written and read back; on a busy machine that takes its time
-
 /** A user's sheet with two calls of ours, of which the second fills four cells, and texts that look like formulas. */
 function usersBook(): Recorder {
   const excel = record();

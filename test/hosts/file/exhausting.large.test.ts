@@ -6,7 +6,6 @@ import { partsOf } from "../../support/xlsxParts";
 import { sampleBook } from "./sampleBook";
 
 const MEGABYTES = 800; // a million cells need about 500
-jest.setTimeout(120_000);
 
 const read = boundedReader(MEGABYTES);
 const TOO_LARGE = "This file unpacks to more than a workbook of budgets ever needs, so it is not opened.";

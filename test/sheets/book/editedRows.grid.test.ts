@@ -17,8 +17,6 @@ import { cellFunctions } from "../../support/cellFunctions";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
 import { lots } from "../../support/lots";
 
-jest.setTimeout(300_000);
-
 const LAST = columnLetters(runsColumnPlace(shownColumns.at(-1)!.name));
 const LOWEST = 60; // below it nothing is ever put
 

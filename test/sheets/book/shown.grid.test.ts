@@ -4,8 +4,6 @@ import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
 import { type SheetKey, sheetKeys } from "../../../src/sheets/sheetKeys";
 
-jest.setTimeout(120_000); // twelve sheets in a grid; other tests may hold the machine
-
 const shows = (units: UnitSystem, contents: "example" | "empty", sheets: readonly SheetKey[] = sheetKeys): Shows =>
   gridOfBook(budgetBook({ units, contents, sheets }, { sheets: [], names: [] }));
 

@@ -4,8 +4,6 @@ import { changesBook, type Describer, describer, type GridCommand } from "../../
 import type { GridModel } from "../../../src/hosts/local/grid";
 import { bookOf, gridOf, place, setUpGrid, sheetOf, step } from "./gridOfOurs";
 
-jest.setTimeout(120_000);
-
 beforeAll(setUpGrid);
 
 const book = bookOf(
