@@ -11,6 +11,7 @@ import { askOnLeaving } from "./leaving";
 import { localHost } from "./localHost";
 import { notificationsIn } from "./notifications";
 import { paneFocus } from "./paneFocus";
+import { refit } from "./refit";
 import { moveByF6, type Region } from "./regions";
 import { sharedStore } from "./sharedStore";
 import { followSheet } from "./status";
@@ -84,6 +85,7 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
     open: (workbook) => work.open({ workbook, file: "air-budget.xlsx", unsaved: true }, "The live budget"),
     download,
   });
+  refit(sheet);
   followSheet(open, sheet, part("sheet-words"), () => helpOf(sheet.querySelector(".o-formula-assistant-head")));
   fileButtons(top, open, work, bar, example);
   paneSwitch(part<HTMLButtonElement>("pane-switch"), part("pane"));
@@ -120,6 +122,5 @@ function paneSwitch(button: HTMLButtonElement, pane: HTMLElement): void {
     pane.hidden = !pane.hidden;
     button.textContent = pane.hidden ? "Show the pane" : "Hide the pane";
     button.setAttribute("aria-expanded", String(!pane.hidden));
-    window.dispatchEvent(new Event("resize")); // the grid measures itself anew
   });
 }
