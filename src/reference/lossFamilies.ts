@@ -11,8 +11,10 @@ import { bellMouths } from "./hoods/bellMouths";
 import { cones } from "./hoods/cones";
 import { ductEnds } from "./hoods/ductEnds";
 import { machineHoods } from "./hoods/machineHoods";
+import { machinePorts } from "./hoods/machinePorts";
 import type { LossFamily } from "./schema";
 
+export { EXIT } from "./fittings/outlets";
 export { PLAIN_END } from "./hoods/ductEnds";
 
 /**
@@ -36,4 +38,5 @@ export const lossFamilies: readonly LossFamily[] = [
   ...bellMouths,
   ...cones,
   ...machineHoods,
+  ...machinePorts,
 ];

@@ -15,6 +15,10 @@ export const noteWords = {
   asksForNone: { mark: "no airflow is asked for here", words: "{mark}" },
   noneAsksThroughIt: { mark: "no open hood asks for air through it", words: "{mark}" },
   blowsDustOut: { mark: "a leak on the discharge side", words: "{mark} blows dust out and is not counted" },
+  exitNamed: {
+    mark: "an exit against fan static pressure",
+    words: "{mark} counts only beyond the velocity pressure at the fan's outlet",
+  },
   resize: { mark: "resize", words: "{mark}: its path needs {percent} % less suction than the junction has" },
   metalWithWood: { mark: "metal with wood: sparks", words: "{mark} or metal and dust that burns share this duct" },
   likelyMetal: {

@@ -91,7 +91,7 @@ export const runColumns = [
     quantity: "ratio",
     shown: {
       width: 22,
-      hint: "Names from the table fittings, with r/D or angle and how many, between ; such as: elbow 1.5 x2; branch 30. Others: elbow 5-piece 1.5, elbow smooth 2, tee, mitre 90, gate, contraction, expansion, exit, weather cap. A bare number is a K.",
+      hint: "Names from the table fittings, with r/D or angle and how many, between ; such as: elbow 1.5 x2; branch 30. Others: elbow 5-piece 1.5, elbow smooth 2, mitre 90, gate, contraction, expansion, weather cap. The end of the last run after the fan counts by itself. A bare number is a K.",
     },
   },
   { name: "K", kind: "number", quantity: "ratio", shown: null },
@@ -191,6 +191,21 @@ export const runColumns = [
       hint: "What leaks while the gate is shut: a gate's condition from the table gates (an estimate), or an area in the unit of the column Leak.",
       choices: gatesThatAre("shut"),
     },
+  },
+  {
+    name: "Port suction",
+    kind: "number",
+    quantity: "pressure",
+    shown: {
+      width: 10,
+      hint: "In place of Hood: static suction that the machine takes at its port, in standard air, from its manual or measured in a duct of this diameter right behind it.",
+    },
+  },
+  {
+    name: "Port airflow",
+    kind: "number",
+    quantity: "airflow",
+    shown: { width: 9.5, hint: "The airflow at which that suction was printed or measured." },
   },
 ] as const satisfies readonly RunColumnRow[];
 

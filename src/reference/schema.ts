@@ -58,7 +58,14 @@ export interface LossFamily {
   readonly shape: ShapeAxis | null;
   readonly angle: AngleAxis | null;
   readonly rule: LossRule;
+  readonly port?: PortRange; // of a machine's own port
   readonly points: readonly LossPoint[];
+}
+
+/** Between which coefficients the ports of such machines lie, as far as known. */
+interface PortRange {
+  readonly low: number;
+  readonly high: number;
 }
 
 export interface ShapeAxis {
@@ -75,7 +82,8 @@ export interface AngleAxis {
 /**
  * table: the points are the coefficients.
  * elbow: the points are for a turn of 90 degrees; the printed multiplier of the angle applies (elbowAngleMultiplier).
- * expansion: the points are the share lost of (1 - ratio^2), ratio = small area / large area, on the smaller duct's velocity pressure.
+ * expansion: the points are the share lost of (1 - ratio^2), ratio = small area / large area, on the smaller duct's velocity
+ *   pressure; never more than an abrupt expansion's (1 - ratio)^2.
  */
 type LossRule = "table" | "elbow" | "expansion";
 

@@ -2,7 +2,14 @@ import type { SourceId } from "../reference/sources";
 
 const FRICTION = ["ashrae2009si", "colebrook1939", "haaland1983"] as const;
 const CURVE = ["cengel2006", "fritschCarlson1980", "ridders1979"] as const;
-const NETWORK = [...FRICTION, "commonPractice", "ductLectureSlides", ...CURVE.slice(1), "todiniPilati1988"] as const;
+const NETWORK = [
+  ...FRICTION,
+  "amca210",
+  "commonPractice",
+  "ductLectureSlides",
+  ...CURVE.slice(1),
+  "todiniPilati1988",
+] as const;
 
 /**
  * What the method of each function rests on, its tables not counted: their rows name their own. Geometry and definitions of ours
@@ -14,7 +21,7 @@ export const methodSources: Readonly<Record<string, readonly SourceId[]>> = {
   AIRFLOWERROR: ["doebelinMeasurement"],
   AIRPOWER: ["solbergHeatPower"],
   AREA: [],
-  BUDGET: [...FRICTION, "abulencia2009", "acgihMemory", "commonPractice", "ductLectureSlides"],
+  BUDGET: [...FRICTION, "abulencia2009", "acgihMemory", "amca210", "commonPractice", "ductLectureSlides"],
   CAUTIONS: [],
   CLAIM: [...FRICTION, "ductLectureSlides", "eulerMemory", "ridders1979"],
   CONVERTUNIT: ["nistSp811"],

@@ -170,7 +170,7 @@ test("Functions offers the runs and the curve of the open book, and computes wit
   await tab(pane, "Functions").click();
   await button(pane, /^FANPRESSURE/).click();
   await button(pane, "Insert here …").click();
-  await button(pane, /^Take Fan!A8:B\d+$/).click();
+  await button(pane, /^Take Fan!D8:E\d+$/).click();
   await pane.getByRole("textbox", { name: "airflow" }).fill(airflow!);
   await says(pane, `Gives ${pressure!} in.w.g.`);
   await pane.getByRole("textbox", { name: "airflow" }).fill("Fan!A11");

@@ -7,7 +7,7 @@ const runs: Readonly<Record<number, Row>> = {
   0: { Leak: 5 }, // the band saw's leak carries much of its air
   1: { Airflow: 900, Dust: "wood chips" }, // too fast for the planer's chips
   3: { Gate: "shut" },
-  8: { Leak: 0.5 }, // after the fan
+  8: { Leak: 0.5, Fittings: "elbow 2; exit" }, // after the fan
   9: { Run: "bench hood", To: "closed arm", Diameter: 4, Airflow: 300, Gate: "open", Hood: "plain end" },
   10: { Run: "closed arm", To: "south main", Diameter: 4, Gate: "shut" },
   11: { Run: "spare", To: "trunk", Diameter: 4, Hood: "plain end" }, // asks for no air

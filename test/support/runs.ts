@@ -13,6 +13,7 @@ export const makeRun = (name: string, to: string, facts: Partial<Run> = {}): Run
   roughness: 0,
   hoseLength: 0,
   coefficient: 0,
+  exitCoefficient: 0,
   hood: null,
   wantedAirflow: 0,
   gate: "none",

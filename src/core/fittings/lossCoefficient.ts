@@ -10,7 +10,8 @@ import { interpolate, type Point } from "./interpolate";
  *     loss = K p_v
  *
  * Elbows by r/D: the printed value for 90 degrees times the printed multiplier of the turn.
- * Expansions: K = share(angle) (1 - ratio^2), ratio = small area / large area, on the smaller duct's velocity pressure.
+ * Expansions: K = share(angle) (1 - ratio^2), and no more than the (1 - ratio)^2 of an abrupt one, ratio = small area /
+ * large area, on the smaller duct's velocity pressure.
  *
  * @param family the fitting or hood
  * @param shape [-] or, where the family goes by diameter, [m]; null takes the usual one
@@ -26,7 +27,7 @@ export function lossCoefficient(family: LossFamily, shape: number | null, angle:
     case "elbow":
       return alongShape(family, family.points, x) * alongAngle(family, elbowAngleMultiplier, turn);
     case "expansion":
-      return alongAngle(family, anglesOf(family.points), turn) * expansionShare(family, x);
+      return expansionLoss(family, x, alongAngle(family, anglesOf(family.points), turn));
     case "table":
       return turn === null ? alongShape(family, family.points, x) : acrossAngles(family, x, turn);
   }
@@ -45,14 +46,15 @@ function onAxis(family: LossFamily, argument: Axis, given: number | null): numbe
   return value;
 }
 
-function expansionShare(family: LossFamily, ratio: number | null): number {
+/** A taper never loses more than the abrupt step (Borda and Carnot): beyond some angle the air leaves the walls as it does there. */
+function expansionLoss(family: LossFamily, ratio: number | null, share: number): number {
   if (ratio === null || !(ratio > 0 && ratio <= 1))
     throw new DomainError(
       "shape",
       ratio,
       `above 0 and at most 1 for "${family.key}" (${family.shape?.name ?? "shape"})`,
     );
-  return 1 - ratio * ratio;
+  return Math.min(share * (1 - ratio * ratio), (1 - ratio) ** 2);
 }
 
 /** Linear along the shape axis; a family without one has a single point. */

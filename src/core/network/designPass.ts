@@ -1,6 +1,7 @@
 import { velocityPressure } from "../air/velocityPressure";
 import { ownLeak } from "../leaks/ownLeak";
 import { meanVelocity, sectionArea } from "../section/section";
+import { dischargeLoss } from "./dischargeLoss";
 import { idlePart } from "./idlePart";
 import { cutOff, type Network, type Run } from "./network";
 import { runLoss, type RunLoss } from "./runLoss";
@@ -51,7 +52,8 @@ export interface Surroundings {
  *
  * @param network the tree
  * @param surroundings density, and what a run takes that names nothing else
- * @returns per run and at the fan; fan static pressure = suction at the fan inlet + losses of the discharge runs
+ * @returns per run and at the fan; fan static pressure = suction at the fan inlet + losses of the discharge runs, as
+ *   dischargeLoss counts them against it
  * @throws DomainError if a leak is as large as its duct or a run's value is outside its range
  * @source acgihMemory velocity-pressure method with the square-root correction at junctions
  */
@@ -74,7 +76,7 @@ export function designPass(network: Network, surroundings: Surroundings): System
   }
   const atFan = budgets[last]!;
   budgets[last] = { ...atFan, governs: atFan.state === "asked", junctionRatio: atFan.state === "asked" ? 1 : null };
-  for (const index of discharge) budgets[index] = dischargeRun(runs[index]!, atFan.airflow, surroundings);
+  for (const index of discharge) budgets[index] = dischargeRun(network, index, atFan.airflow, surroundings);
   addPathLosses(network, budgets);
   const dischargeLoss = discharge.reduce((sum, index) => sum + (budgets[index]!.cost?.total ?? 0), 0);
   const leaks = budgets.reduce((sum, budget) => sum + budget.leak, 0);
@@ -82,7 +84,7 @@ export function designPass(network: Network, surroundings: Surroundings): System
   return { runs: budgets, airflow, suction, dischargeLoss, staticPressure: suction + dischargeLoss, leaks };
 }
 
-const stillRun = (state: "idle" | "shut" | "cut"): RunBudget => ({
+const stillRun = (state: Exclude<RunBudget["state"], "asked">): RunBudget => ({
   state,
   airflow: 0,
   velocity: 0,
@@ -125,9 +127,12 @@ function carryingRun(
   };
 }
 
-function dischargeRun(run: Run, airflow: number, surroundings: Surroundings): RunBudget {
-  const budget = carryingRun({ ...run, leakArea: 0 }, airflow, 0, 0, surroundings);
-  return { ...budget, state: "discharge", suctionAtEnd: 0 };
+function dischargeRun(network: Network, index: number, airflow: number, surroundings: Surroundings): RunBudget {
+  const losses = dischargeLoss(network, index, airflow, surroundings);
+  const { velocity, velocityPressure } = losses;
+  const total = losses.friction + losses.fittings + losses.device;
+  const cost = { ...losses, entry: 0, total, toFan: 0 };
+  return { ...stillRun("discharge"), airflow, velocity, velocityPressure, cost };
 }
 
 const SAME = 1e-9; // relative: equal paths all govern, whatever the last digit

@@ -16,6 +16,7 @@ export interface Run {
   readonly roughness: number; // [m] of the pipe
   readonly hoseLength: number; // [m]
   readonly coefficient: number; // [-] sum of the run's fittings
+  readonly exitCoefficient: number; // [-] of which one exit into the open or a box; 0 where none is named
   readonly hood: number | null; // [-] entry coefficient; null = names no hood
   readonly wantedAirflow: number; // [m3/s] at a hood; 0 = none asked for
   readonly gate: "open" | "shut" | "none";
@@ -31,6 +32,8 @@ export interface Network {
   readonly order: readonly number[]; // suction runs, every run after all that join it
   readonly last: number; // index of the run that ends at the fan
   readonly discharge: readonly number[];
+  readonly outlet: number; // the discharge run that stands at the fan's outlet; -1 where there is none
+  readonly exit: number; // the discharge run that the air leaves; -1 where there is none
 }
 
 /** Which runs a shut gate further down cuts off from the fan. */

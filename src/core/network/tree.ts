@@ -37,7 +37,15 @@ export function buildNetwork(runs: readonly Run[]): Network {
   });
   const order = fromEndsToFan(runs, joins, joining);
   const discharge = runs.flatMap((run, index) => (run.side === "discharge" ? [index] : []));
-  return { runs, joins, joining, order, last, discharge };
+  return { runs, joins, joining, order, last, discharge, ...endsOfDischarge(runs, discharge) };
+}
+
+/** Of the runs after the fan the one at its outlet (no other goes to it) and the one that ends in the open. */
+function endsOfDischarge(runs: readonly Run[], discharge: readonly number[]): Pick<Network, "outlet" | "exit"> {
+  const goneTo = new Set(discharge.map((index) => plain(runs[index]!.to)));
+  const outlet = discharge.find((index) => !goneTo.has(plain(runs[index]!.name))) ?? discharge[0] ?? -1;
+  const open = discharge.filter((index) => OPEN_AIR.includes(plain(runs[index]!.to)));
+  return { outlet, exit: open.at(-1) ?? discharge.at(-1) ?? -1 };
 }
 
 function indexByName(runs: readonly Run[]): ReadonlyMap<string, number> {

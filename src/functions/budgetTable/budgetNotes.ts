@@ -22,6 +22,10 @@ export function budgetNotes(entry: TableRun, budget: RunBudget, system: UnitSyst
 export const askedInVain = ({ run }: TableRun, { joined }: RunsTable): string[] =>
   run.wantedAirflow > 0 && joined.has(plain(run.name)) ? [sayNote("askedInVain")] : [];
 
+/** An exit named where the air leaves: the fan's static pressure knows of it already. */
+export const exitNotes = ({ run }: TableRun, leaves: boolean): string[] =>
+  leaves && run.exitCoefficient > 0 ? [sayNote("exitNamed")] : [];
+
 const idleNote = (entry: TableRun): string =>
   entry.run.hood !== null || entry.run.gate === "open" ? sayNote("asksForNone") : sayNote("noneAsksThroughIt");
 

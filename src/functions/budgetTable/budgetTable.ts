@@ -9,7 +9,7 @@ import { inUnit } from "../runsTable/inUnit";
 import type { TableRun } from "../runsTable/readRun";
 import type { RunsTable } from "../runsTable/readRuns";
 import { surroundings } from "../runsTable/surroundings";
-import { askedInVain, budgetNotes } from "./budgetNotes";
+import { askedInVain, budgetNotes, exitNotes } from "./budgetNotes";
 import { metalNotes } from "./metalNotes";
 
 /** The answer of BUDGET: a header row, a row per row of the table, and the fan. */
@@ -20,7 +20,8 @@ export function budgetTable(table: RunsTable, density: number, system: UnitSyste
   const metal = metalNotes(table.runs, network);
   table.runs.forEach((entry, index) => {
     const result = budget.runs[index]!;
-    const notes = [...askedInVain(entry, table), ...budgetNotes(entry, result, system), ...metal[index]!];
+    const own = [...askedInVain(entry, table), ...budgetNotes(entry, result, system)];
+    const notes = [...own, ...metal[index]!, ...exitNotes(entry, index === network.exit)];
     rows[entry.row] = runRow(entry, result, joinNotes(notes), system);
   });
   return [headerRow(budgetColumns, system), ...rows, fanRow(budget, density, system)];

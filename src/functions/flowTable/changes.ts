@@ -20,7 +20,7 @@ export const changesAlong = (entry: TableRun, isOpenEnd: boolean, system: UnitSy
   ...largerSize(entry, system),
   ...longerRadius(entry),
   ...cleanedFilter(entry),
-  ...(isOpenEnd ? betterEntry(entry) : []),
+  ...(isOpenEnd && !entry.isPort ? betterEntry(entry) : []),
 ];
 
 /** A leak sealed, wherever in the system it is. */

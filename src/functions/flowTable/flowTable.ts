@@ -1,4 +1,5 @@
 import { velocityPressure } from "../../core/air/velocityPressure";
+import { dischargeLoss } from "../../core/network/dischargeLoss";
 import { runLoss } from "../../core/network/runLoss";
 import { solveColumns } from "../../reference/answerColumns";
 import { joinNotes, sayNote } from "../../reference/notes";
@@ -26,11 +27,14 @@ export function flowTable(runs: RunsTable, fan: Fan, system: UnitSystem): Value[
 function runRow(solved: SolvedTable, flow: RunFlow, index: number, density: number, system: UnitSystem): Value[] {
   const entry = solved.table.runs[index]!;
   const { run } = entry;
-  const losses = runLoss(run, Math.abs(flow.airflow), surroundings(density).hoseRoughness, density);
+  const air = surroundings(density);
+  const discharge = run.side === "discharge";
+  const losses = discharge
+    ? dischargeLoss(solved.network, index, flow.airflow, air)
+    : runLoss(run, Math.abs(flow.airflow), air.hoseRoughness, density);
   const entryLoss = flow.end ? solved.solution.suction[index]! : 0; // an open end has no other deficit than its entry loss
   const loss = losses.friction + losses.fittings + losses.device + entryLoss;
   const suction = solved.solution.suction[index]! + velocityPressure(Math.abs(flow.velocity), density);
-  const discharge = run.side === "discharge";
   return answerRow(
     solveColumns,
     {

@@ -1,12 +1,16 @@
+import { STANDARD_DENSITY } from "../../core/air/constants";
+import { velocityPressure } from "../../core/air/velocityPressure";
 import { SEPARATOR_EXPONENT } from "../../core/devices/deviceLoss";
 import { DomainError, type Limits, shown } from "../../core/errors";
 import { type FittingItem, listCoefficient } from "../../core/fittings/fittingList";
+import { lossCoefficient } from "../../core/fittings/lossCoefficient";
 import { ROUGHEST } from "../../core/friction/frictionFactor";
 import { gateOpening } from "../../core/leaks/gateOpening";
 import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
-import { plain, requireNamed } from "../../core/naming/findNamed";
+import { findNamed, plain, requireNamed } from "../../core/naming/findNamed";
 import type { Device, Run } from "../../core/network/network";
-import { sectionArea } from "../../core/section/section";
+import { meanVelocity, sectionArea } from "../../core/section/section";
+import { EXIT, lossFamilies } from "../../reference/lossFamilies";
 import { gateConditions } from "../../reference/gateConditions";
 import { quantityOfColumn } from "../../reference/columnsOfRuns";
 import type { UnitSystem } from "../../reference/quantities";
@@ -26,6 +30,7 @@ export interface TableRun {
   readonly fittings: readonly FittingItem[]; // of the column Fittings
   readonly coefficientOf: (fittings: readonly FittingItem[], diameter: number) => number; // [-] with the column K
   readonly hoodOf: (diameter: number) => number | null; // [-]
+  readonly isPort: boolean; // its entry is a machine's own, which no other entry can replace
   readonly leakOf: (gate: Gate, diameter: number) => number; // [m2]
   readonly cleanLoss: () => number | null; // [Pa] of the device; read when it is asked for
 }
@@ -34,6 +39,8 @@ export type Gate = Run["gate"];
 /** Which gates are open, by the plain names of their runs, all others being shut; null as the table has them. */
 export type OpenGates = ReadonlySet<string> | null;
 export type CellReader = (column: RunColumn) => Cell;
+
+const EXIT_COEFFICIENT = lossCoefficient(findNamed(lossFamilies, EXIT)!, null, null);
 
 const ABOVE_ZERO: Limits = { above: 0 };
 const FROM_ZERO: Limits = { atLeast: 0 };
@@ -78,10 +85,17 @@ export function readRun(row: number, cell: CellReader, open: OpenGates, system: 
   const ofFittings = sumOf(fittings, diameter);
   const further = number("K", FROM_ZERO, 0);
   const entry = items("Hood", "hood");
-  const hoodOf = (at: number): number | null => entry && sumOf(entry, at);
+  const measured = portLoss(said, cell, number, diameter);
+  const isPort = measured !== null || (entry ?? []).some(({ family }) => family?.port !== undefined);
+  // A machine's inside stays as it is where the pipe behind it grows, so its loss goes by the pipe that it was told for.
+  const hoodOf = (at: number): number | null => {
+    const coefficient = measured ?? (entry && sumOf(entry, at));
+    return coefficient !== null && isPort ? coefficient * (at / diameter) ** 4 : coefficient;
+  };
   const run: Run = {
     ...{ name, label, to, side, diameter, length, roughness, hoseLength },
     coefficient: ofFittings + further,
+    exitCoefficient: fittings.some(({ family }) => family?.key === EXIT) ? EXIT_COEFFICIENT : 0,
     hood: hoodOf(diameter),
     wantedAirflow: number("Airflow", FROM_ZERO, 0),
     ...{ gate, leakArea },
@@ -89,7 +103,7 @@ export function readRun(row: number, cell: CellReader, open: OpenGates, system: 
   };
   const [hood, dust] = [cell("Hood"), cell("Dust")];
   return {
-    ...{ row, run, fittings, hoodOf, leakOf },
+    ...{ row, run, fittings, hoodOf, leakOf, isPort },
     dust: readDust(said("Dust"), dust),
     typed: { hood: typeof hood === "string" ? hood : "", dust: typeof dust === "string" ? dust : null },
     coefficientOf: (list, at) => sumOf(list, at) + further,
@@ -137,6 +151,37 @@ function readDevice(said: (column: RunColumn) => string, number: NumberReader): 
     ratedAirflow,
     exponent: number("Device exponent", { atLeast: 0.5, atMost: 2.5 }, SEPARATOR_EXPONENT),
   };
+}
+
+/**
+ * Entry coefficient of a machine's port from the static suction that it takes at an airflow, as its manual prints it or as
+ * it was measured, in standard air: K = p / p_v - 1.
+ */
+function portLoss(
+  said: (column: RunColumn) => string,
+  cell: CellReader,
+  number: NumberReader,
+  diameter: number,
+): number | null {
+  const suction = number("Port suction", ABOVE_ZERO, null);
+  const airflow = number("Port airflow", ABOVE_ZERO, null);
+  if (suction === null && airflow === null) return null;
+  if (suction === null) throw new DomainError(said("Port suction"), null, "given beside a port airflow");
+  if (airflow === null) throw new DomainError(said("Port airflow"), null, "given beside a port suction");
+  if (cell("Hood") !== null)
+    throw new DomainError(
+      said("Hood"),
+      cell("Hood"),
+      "left blank beside a port suction, which says how the air enters",
+    );
+  const pressure = velocityPressure(meanVelocity(airflow, sectionArea(diameter, null)), STANDARD_DENSITY);
+  if (!(suction >= pressure))
+    throw new DomainError(
+      said("Port suction"),
+      cell("Port suction"),
+      "at least the velocity pressure of that airflow in this diameter, since the air must be brought to that speed",
+    );
+  return suction / pressure - 1;
 }
 
 /** What the run carries: it sets the velocity under which a note warns of settling. */

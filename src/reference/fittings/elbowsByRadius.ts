@@ -1,4 +1,4 @@
-import { byShape } from "../points";
+import { byAngle, byShape } from "../points";
 import type { LossFamily, Provenance, ShapeAxis } from "../schema";
 
 const smacna: Provenance = { source: "smacna4th", locator: "Table A-7, p A.15", basis: "read", checked: "2026-11-27" };
@@ -14,6 +14,7 @@ const ashrae: Provenance = {
   basis: "read",
   checked: "2026-11-27",
 };
+const ashraeCopy: Provenance = { ...ashrae, source: "ashrae2009copy", basis: "second-hand", checked: "2026-11-28" };
 const manual: Provenance = {
   source: "ventilationManual",
   locator: "table 6",
@@ -28,6 +29,13 @@ const acgih: Provenance = {
   checked: null,
 };
 
+const drain: Provenance = {
+  source: "commonPractice",
+  locator: "short and long-sweep drain elbows, estimate",
+  basis: "common practice",
+  checked: null,
+};
+
 const radius: ShapeAxis = { name: "r/D", quantity: "ratio", usual: 1.5 };
 const turn = { name: "turn", usual: 90 } as const;
 
@@ -36,14 +44,7 @@ export const elbowsByRadius: readonly LossFamily[] = [
   {
     key: "elbow 4-piece",
     // Plain "elbow" means this one, a judgement: at r/D 1.5 it has 0.27, a smooth one 0.15, one of 3 pieces 0.34.
-    aliases: [
-      "elbow",
-      "elbow four-piece",
-      "elbow segmented",
-      "segmented elbow",
-      "elbow adjustable",
-      "adjustable elbow",
-    ],
+    aliases: ["elbow", "elbow four-piece", "elbow segmented", "segmented elbow"],
     kind: "fitting",
     label: "Round elbow of 4 pieces",
     note: "Plain elbow means this one, a choice of ours: it loses more than a smooth one and less than one of 3 pieces. A filled sheet after the 22nd edition of the ACGIH manual uses the same 0.27 at r/D 1.5.",
@@ -78,7 +79,7 @@ export const elbowsByRadius: readonly LossFamily[] = [
     aliases: ["elbow three-piece", "elbow 3-gore"],
     kind: "fitting",
     label: "Round elbow of 3 pieces",
-    note: "The value at r/D 0.5 comes from another book, whose text leaves its row uncertain; the one at 1.5 is from memory.",
+    note: "The value at r/D 0.5 comes from another book, whose text leaves its row uncertain.",
     shape: radius,
     angle: turn,
     rule: "elbow",
@@ -88,9 +89,58 @@ export const elbowsByRadius: readonly LossFamily[] = [
         [0.75, 0.54],
         [1, 0.42],
       ]),
-      ...byShape({ ...ashrae, basis: "from memory", checked: null }, [[1.5, 0.34]]),
+      ...byShape(ashraeCopy, [[1.5, 0.34]]),
       ...byShape(ashrae, [[2, 0.33]]),
     ],
+  },
+  {
+    key: "elbow adjustable",
+    aliases: ["adjustable elbow"],
+    kind: "fitting",
+    label: "Round elbow whose gores turn on each other, as stock elbows are",
+    note: "Taken as an elbow of 3 pieces at r/D 1, where such elbows mostly lie: an estimate, no table of them was found. Its turning joints leak; seal them. Up to 1.0.0 the name meant elbow 4-piece at r/D 1.5.",
+    shape: { ...radius, usual: 1 },
+    angle: turn,
+    rule: "elbow",
+    points: byShape(
+      { source: "commonPractice", locator: "as elbow 3-piece", basis: "common practice", checked: null },
+      [
+        [0.75, 0.54],
+        [1, 0.42],
+        [1.5, 0.34],
+        [2, 0.33],
+      ],
+    ),
+  },
+  {
+    key: "elbow drain",
+    aliases: ["drain elbow", "elbow pvc", "pvc elbow"],
+    kind: "fitting",
+    label: "Short drain or sewer elbow of plastic, r/D about 1",
+    note: "An estimate, 0.3 to 0.5 at 90 degrees: smooth inside, but a short bend with a step in each socket. Plastic charges with dust; see the cautions.",
+    shape: null,
+    angle: turn,
+    rule: "table",
+    points: byAngle(drain, [
+      [22.5, 0.12],
+      [45, 0.22],
+      [90, 0.4],
+    ]),
+  },
+  {
+    key: "elbow drain long",
+    aliases: ["long sweep elbow", "drain elbow long sweep"],
+    kind: "fitting",
+    label: "Long-sweep drain elbow of plastic, r/D about 1.5",
+    note: "An estimate, 0.2 to 0.3 at 90 degrees: smooth inside, with a step in each socket.",
+    shape: null,
+    angle: turn,
+    rule: "table",
+    points: byAngle(drain, [
+      [22.5, 0.08],
+      [45, 0.15],
+      [90, 0.25],
+    ]),
   },
   {
     key: "elbow smooth",

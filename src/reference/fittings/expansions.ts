@@ -28,8 +28,8 @@ export const expansions: readonly LossFamily[] = [
     kind: "fitting",
     label: "Expansion, tapered",
     // The drawing that defines the angle could not be read. Taking it for the included angle gives the larger loss.
-    // Usual 20: for the steps of a shop (ratio 0.4 and over) it already costs more than an abrupt expansion.
-    note: "Ratio = small area / large area, on the smaller duct's velocity pressure. The angle is taken as the included one, which the source leaves open. Above about 20 degrees it exceeds expansion abrupt: use the smaller.",
+    // Usual 20: for the steps of a shop (ratio 0.4 and over) it already costs as much as an abrupt expansion.
+    note: "Ratio = small area / large area, on the smaller duct's velocity pressure. The angle is taken as the included one, which the source leaves open. Never more than (1 - ratio)^2, what an abrupt expansion loses.",
     shape: { name: "area ratio, small / large", quantity: "ratio", usual: null },
     angle: { name: "included angle", usual: 20 },
     rule: "expansion",

@@ -8,14 +8,17 @@ const acgih: Provenance = {
   checked: null,
 };
 
+/** On the last run after the fan it is counted with the velocity pressure of the fan's own outlet. */
+export const EXIT = "exit";
+
 /** Where the air leaves the system. */
 export const outlets: readonly LossFamily[] = [
   {
-    key: "exit",
+    key: EXIT,
     aliases: ["outlet", "discharge", "duct exit"],
     kind: "fitting",
     label: "Exit into the open or into a large box",
-    note: "Whatever the shape of the end, one velocity pressure is lost.",
+    note: "Whatever the shape of the end, one velocity pressure is lost. In a runs table, the end of the last run after the fan is counted by itself, less what the fan's static pressure leaves out: named there, an exit as wide as the fan's outlet costs nothing more.",
     shape: null,
     angle: null,
     rule: "table",

@@ -29,7 +29,15 @@ export const handbooks = {
     "ASHRAE system-effect factors of 1988, on the companion pages of a ventilation textbook",
     "1988",
   ),
+  ashrae2005copy: handbook(
+    "ASHRAE Handbook Fundamentals 2005 (SI), p 35.52, smooth elbows, read in a copy of the page",
+    "2005",
+  ),
   ashrae2009si: handbook("ASHRAE Handbook Fundamentals 2009 (SI), duct fittings", "2009"),
+  ashrae2009copy: handbook(
+    "ASHRAE Handbook Fundamentals 2009 (SI), duct fittings, read in a copy of the pages",
+    "2009",
+  ),
   ashrae2021: handbook(
     "ASHRAE Handbook Fundamentals 2021, chapter 21, one row of its fitting database read in a sample",
     "2021",
@@ -60,6 +68,10 @@ export const handbooks = {
   idelchik2007: handbook(
     "Idelchik and Ginevskii, Handbook of Hydraulic Resistance, 4th ed., as tabulated in the open-source library fluids",
     "2007",
+  ),
+  idelchikGates: handbook(
+    "Idelchik, Handbook of Hydraulic Resistance, diagrams 9-5 and 9-6 (gate valves), read in a copy of the pages",
+    "various",
   ),
   idelchikMemory: handbook("Idelchik, Handbook of Hydraulic Resistance, entries (section 3), from memory", "various"),
   moodyList: handbook("List of pipe roughness after Moody, as tabulated in the open-source library fluids", "undated"),

@@ -41,6 +41,24 @@ export const others = {
     terms: QUOTED,
     kind: "data page",
   },
+  planerManual: {
+    title: "Operating manual of a surface planer and thicknesser, chapter on extraction, read in a copy of the page",
+    year: "2022",
+    terms: QUOTED,
+    kind: "data page",
+  },
+  tableSawManual: {
+    title: "Operating manual of a sliding table saw, chapter on extraction, read in a copy of the page",
+    year: "2022",
+    terms: QUOTED,
+    kind: "data page",
+  },
+  shaperManual: {
+    title: "Operating manual of a spindle moulder, chip and dust suction, read in a copy of the page",
+    year: "undated",
+    terms: QUOTED,
+    kind: "data page",
+  },
   practitionerSheet1995: {
     title: "Filled duct sheet citing the ACGIH manual, 22nd ed. 1995 (a practitioner's sheet)",
     year: "1995",

@@ -15,6 +15,7 @@ interface LossRow extends Provenance {
   readonly angle: number | null; // [degrees]
   readonly coefficient: number;
   readonly counts: string;
+  readonly port?: LossFamily["port"];
   readonly note: string;
 }
 
@@ -46,6 +47,7 @@ function familyRows(family: LossFamily): LossRow[] {
     ratio: byDiameter ? null : point.shape,
     diameter: byDiameter ? point.shape : null,
     counts: COUNTS[family.rule],
+    ...(family.port === undefined ? {} : { port: family.port }),
     note: family.note,
   }));
 }
@@ -100,6 +102,16 @@ const multipliers: readonly LossRow[] = [
   ),
 ];
 
+/** Velocity pressure of standard air (0.075 lb/ft³) at 20 m/s [Pa]: manuals print what a machine asks for at that velocity. */
+const AT_20 = (1.201384 / 2) * 20 ** 2;
+
+/** What manuals print beside a machine's port, and how far such ports lie apart. */
+const ofHoods = [
+  both<LossRow>("static suction at 20 m/s", "pressure", (row) => (1 + row.coefficient) * AT_20),
+  number<LossRow>("low", "", (row) => row.port?.low ?? null),
+  number<LossRow>("high", "", (row) => row.port?.high ?? null),
+];
+
 /** One row per printed point, so that each keeps its own source. */
 export function lossTable(name: string, title: string, kind: LossFamily["kind"]): ReferenceTable {
   const rows = lossFamilies.filter((family) => family.kind === kind).flatMap(familyRows);
@@ -116,6 +128,7 @@ export function lossTable(name: string, title: string, kind: LossFamily["kind"])
       both("diameter", "diameter", (row) => row.diameter),
       number("angle", "degrees", (row) => row.angle),
       number("coefficient", "", (row) => row.coefficient),
+      ...(kind === "hood" ? ofHoods : []),
       text("counts as", (row) => row.counts),
       text("note", (row) => row.note),
     ],

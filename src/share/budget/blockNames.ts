@@ -12,6 +12,9 @@ export const inputColumns = [
   "roughness",
   "fittingList",
   "coefficient",
+  "exitK",
+  "begins",
+  "leaves",
   "hood",
   "wanted",
   "gate",
@@ -98,6 +101,8 @@ export const budgetScalars = [
   "fanAirflow",
   "fanSuction",
   "dischargeLoss",
+  "exitRow",
+  "outletArea",
   "ok",
   "after",
 ] as const;

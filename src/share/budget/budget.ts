@@ -82,6 +82,14 @@ function scalarCells(
     fanAirflow: ["Airflow at the fan (m³/s)", `SUMIF(${all("next")},0,${all("flow")})`],
     fanSuction: ["Suction at the fan (Pa)", `SUMIF(${all("next")},0,${all("endSuction")})`],
     dischargeLoss: ["Loss after the fan (Pa)", `SUMIF(${all("sideThere")},2,${all("total")})`],
+    exitRow: [
+      "Row that the air leaves",
+      `SUMPRODUCT(MAX((${all("leaves")}=MAX(${all("leaves")}))*(${all("side")}=2)*${all("used")}))`,
+    ],
+    outletArea: [
+      "Area of the fan's outlet (m²)",
+      `IF(COUNTIF(${all("side")},2)=0,1,PI()/4*INDEX(${all("diameter")},IFERROR(MATCH(1,${all("begins")},0),MATCH(2,${all("side")},0)))^2)`,
+    ],
     ok: [
       "1: all can be computed",
       `IF(ISERROR(${answered.map(scalar).join("+")}),0,IF(AND(${scalar("troubles")}=0,${scalar("ends")}=1,${scalar("density")}>=0.2,${scalar("density")}<=5),1,0))`,

@@ -137,7 +137,12 @@ function losses(place: Place): Cells {
     },
     fittings: {
       heading: "Fittings (Pa)",
-      formula: (row) => ifCarries(row, `${fromInput(place, "coefficient", row)}*${at("motion", row)}`),
+      formula: (row) => {
+        const named = `${fromInput(place, "coefficient", row)}*${at("motion", row)}`;
+        const leaving = `(1-${fromInput(place, "exitK", row)})*${at("motion", row)}-${place.scalar("density")}/2*(${at("flow", row)}/${place.scalar("outletArea")})^2`;
+        const leaves = `AND(${at("sideThere", row)}=2,${at("source", row)}=${place.scalar("exitRow")})`;
+        return ifCarries(row, `${named}+IF(${leaves},${leaving},0)`);
+      },
     },
     device: { heading: "Device (Pa)", formula: (row) => ifCarries(row, device(row)) },
     entry: {

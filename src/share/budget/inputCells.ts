@@ -1,16 +1,18 @@
 import { SEPARATOR_EXPONENT } from "../../core/devices/deviceLoss";
 import { neededColumns, quantityOfColumn } from "../../reference/columnsOfRuns";
 import { DEFAULT_DUST } from "../../reference/transport";
+import { EXIT, lossFamilies } from "../../reference/lossFamilies";
 import { DEFAULT_MATERIAL } from "../../reference/materials";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
 import type { RunColumn } from "../../reference/runColumns";
-import { quotedText } from "../references";
+import { STANDARD_DENSITY } from "../../core/air/constants";
+import { numberText, quotedText } from "../references";
 import type { BlockColumn, BlockPlace } from "./block";
 import type { BudgetColumn, BudgetScalar, inputColumns } from "./blockNames";
 import type { BudgetLookups } from "./lookups";
 import { numberOfWord, sparkName } from "./metalWords";
 import type { RunsSource } from "./runsSource";
-import { troubleOf } from "./troubleCells";
+import { endsInTheOpen, troubleOf } from "./troubleCells";
 import { isBlank, nameKey, numberOf, oneOfTwo, times, unlessNumber } from "./words";
 
 export type Place = BlockPlace<BudgetColumn, BudgetScalar>;
@@ -96,13 +98,28 @@ export function inputCells(
         return used(row, `${fittings}+${further}`);
       },
     },
+    exitK: {
+      heading: "K of an exit named",
+      formula: (row) =>
+        used(row, source.has("Fittings") ? `IF(${namesExit(place.cell("fittingList", row))},${lookups.exit},0)` : "0"),
+    },
+    begins: {
+      heading: "1: no run goes to it, after the fan",
+      formula: (row) =>
+        `IF(${place.cell("side", row)}=2,IF(COUNTIFS(${place.all("toKey")},${place.cell("key", row)},${place.all("side")},2)=0,1,0),0)`,
+    },
+    leaves: {
+      heading: "1: the air leaves it",
+      formula: (row) => `IF(${place.cell("side", row)}=2,IF(${endsInTheOpen(place.cell("toKey", row))},1,0),0)`,
+    },
     hood: {
       heading: "K of hood, -1 none",
-      formula: (row) =>
-        used(
-          row,
-          optionalCell(source, row)("Hood", "-1", (cell) => unlessNumber(cell, lookups.hood(cell), factorOf("Hood"))),
-        ),
+      formula: (row) => {
+        const named = optionalCell(source, row)("Hood", "-1", (cell) =>
+          unlessNumber(cell, lookups.hood(cell), factorOf("Hood")),
+        );
+        return used(row, portK(place, source, row, named, factorOf));
+      },
     },
     wanted: { heading: "Airflow wanted (m³/s)", formula: number("Airflow") },
     gate: {
@@ -167,9 +184,37 @@ export function inputCells(
   }
 }
 
+/** Whether one entry of a list of fittings is an exit, by any of its names and however often. */
+function namesExit(list: string): string {
+  const entries = `";"&SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(LOWER(${list}),CHAR(10),";"),"-",""),"_","")," ","")&";"`;
+  const { key, aliases } = lossFamilies.find((family) => family.key === EXIT)!;
+  const found = [key, ...aliases]
+    .map((name) => name.replace(/ /g, ""))
+    .flatMap((name) => [";", "x", "×"].map((behind) => `ISNUMBER(FIND(";${name}${behind}",${entries}))`));
+  return `OR(${found.join(",")})`;
+}
+
 /** A name without its outer blanks; what is no name is an error. */
 const nameOf = (cell: string): string =>
   `IF(OR(${isBlank(cell)},ISLOGICAL(${cell})),NA(),IF(OR(LEFT(${cell},1)=" ",RIGHT(${cell},1)=" "),TRIM(${cell}),${cell}&""))`;
+
+/** K of a machine's port from its static suction at an airflow, in standard air; what the column Hood says where there is none. */
+function portK(
+  place: Place,
+  source: RunsSource,
+  row: number,
+  named: string,
+  factorOf: (column: RunColumn) => number,
+): string {
+  if (!source.has("Port suction") || !source.has("Port airflow")) return named;
+  const [suction, airflow] = (["Port suction", "Port airflow"] as const).map((column) => source.cell(column, row));
+  const inSI = (cell: string, column: RunColumn): string => `(${times(numberOf(cell), factorOf(column))})`;
+  const velocity = `(${inSI(airflow!, "Port airflow")}/(PI()/4*${place.cell("diameter", row)}^2))`;
+  const k = `${inSI(suction!, "Port suction")}/(${numberText(STANDARD_DENSITY)}/2*${velocity}^2)-1`;
+  const alone = source.has("Hood") ? isBlank(source.cell("Hood", row)) : "TRUE";
+  const measured = `IF(AND(${alone},NOT(${isBlank(suction!)}),NOT(${isBlank(airflow!)})),${k},NA())`;
+  return `IF(AND(${isBlank(suction!)},${isBlank(airflow!)}),${named},IF(${measured}>=0,${measured},NA()))`;
+}
 
 /** Always there, and more while the gate is open or shut. */
 function leakArea(

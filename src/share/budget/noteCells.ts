@@ -17,7 +17,8 @@ export function noteOf(place: Place, system: UnitSystem, row: number): string {
   const inVain = `IF(${input("wanted")}>0,IF(${isWanted},${one("askedInVain")},""),"")`;
   const idle = `IF(OR(${input("hood")}>=0,${input("gate")}=1),${one("asksForNone")},${one("noneAsksThroughIt")})`;
   const still = `IF(${at("shut")}=1,${one("gateShut")},IF(${at("cut")}=1,${one("cutOff")},IF(${at("asked")}=0,${idle},${carrying(place, system, row)})))`;
-  const discharge = `IF(${at("leakThere")}>0,${one("blowsDustOut")},"")`;
+  const leaves = `AND(${at("source")}=${place.scalar("exitRow")},${input("exitK")}>0)`;
+  const discharge = `IF(${at("leakThere")}>0,${one("blowsDustOut")},"")&IF(${leaves},${one("exitNamed")},"")`;
   const metal = `IF(${at("met")}>${metBefore(place, row)},IF(${at("met")}=2,${one("metalWithWood")},${one("likelyMetal")}),"")`;
   return `IF(${at("sideThere")}=0,"",MID(${inVain}&IF(${at("sideThere")}=1,${still}&${metal},${discharge}),${BETWEEN_NOTES.length + 1},999))`;
 }

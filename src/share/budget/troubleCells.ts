@@ -23,7 +23,7 @@ export function troubleOf(
     key: cell("key"),
     diameter: cell("diameter"),
   };
-  const openAir = `OR(${OPEN_AIR.map((name) => `${toKey}="r:${name}"`).join(",")})`;
+  const openAir = endsInTheOpen(toKey);
   const loop = cell(`reach${strides}`);
   const device = `IF(${cell("deviceLoss")}>0,OR(${notWithin(cell("deviceAirflow"), `${cell("deviceAirflow")}>0`)},${notWithin(
     cell("deviceExponent"),
@@ -57,7 +57,7 @@ export function troubleOf(
     [atLeastZero("coefficient"), "Fittings and K must be names in the tables of this copy, or numbers from 0 on"],
     [
       notWithin(cell("hood"), `OR(${cell("hood")}>=0,${hoodIsBlank(source, row)})`),
-      "Hood must be a name in the tables of this copy, or a number from 0 on",
+      "Hood must be a name in the tables of this copy, or a number from 0 on; or blank beside a port suction and its airflow",
     ],
     [
       `AND(${cell("hood")}>=0,COUNTIF(${place.all("into")},${row})>0)`,
@@ -78,6 +78,10 @@ export function troubleOf(
   ];
   return sayings.reduceRight((rest, [wrong, words]) => `IF(${wrong},${quotedText(words)},${rest})`, '""');
 }
+
+/** Whether a run after the fan goes to no other. */
+export const endsInTheOpen = (toKey: string): string =>
+  `OR(${OPEN_AIR.map((name) => `${toKey}="r:${name}"`).join(",")})`;
 
 /** A hood of -1 is one that stands blank, or a K that was typed as -1. */
 const hoodIsBlank = (source: RunsSource, row: number): string =>

@@ -48,10 +48,15 @@ export function runsWithoutLeaks(frame: Frame): string {
   return `IF(${isLeak},"",${runsTable(frame)})`;
 }
 
-/** The fan's curve on the sheet Fan: airflow and fan static pressure, header row included. */
+/**
+ * The fan's curve on the sheet Fan, header row included: typed in A and B as the data sheet prints it, and beside it, as all
+ * sheets read it, airflow and fan static pressure.
+ */
 export const CURVE_HEADER = 8;
 export const CURVE_LAST = CURVE_HEADER + 15;
-export const fanCurve = (frame: Frame): string => frame.ref("fan", `$A$${CURVE_HEADER}:$B$${CURVE_LAST}`);
+export const CURVE_USED = { airflow: "D", pressure: "E" } as const;
+export const fanCurve = (frame: Frame): string =>
+  frame.ref("fan", `$${CURVE_USED.airflow}$${CURVE_HEADER}:$${CURVE_USED.pressure}$${CURVE_LAST}`);
 
 /** The cell on the sheet Flow that lists the runs whose gates are open now, as SOLVE takes them. */
 export const OPEN_CELL = "$C$9";

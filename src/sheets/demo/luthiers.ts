@@ -34,11 +34,13 @@ const carrier = (run: string, to: string, diameter: number, length: number, rest
 
 const runs: readonly WorkshopRun[] = [
   machine("resaw", "window main", 600, 100, 3, 1, {
+    Hood: "band saw port",
     Fittings: "elbow 1.5; branch 30",
     "Leak open": "open flapped slot",
     "Leak shut": "shut seated",
   }),
   machine("thickness sander", "window main", 900, 125, 2, 4, {
+    Hood: "drum sander port",
     Fittings: "elbow 1.5; branch 30",
     "Leak open": "open flapped slot",
     "Leak shut": "shut seated",
@@ -49,6 +51,7 @@ const runs: readonly WorkshopRun[] = [
     "Leak shut": "shut wrong side",
   }),
   machine("neck router", "door main", 400, 80, 1.5, 1, {
+    Hood: "router table port",
     Fittings: "elbow 1.5; branch 30",
     "Leak open": "open bare slot",
     "Leak shut": "shut packed",

@@ -32,28 +32,28 @@ const carrier = (run: string, to: string, diameter: number, length: number, fitt
 const runs: readonly WorkshopRun[] = [
   hoodRun("band saw", "north main", 400, 4, 3, {
     Length: 6,
-    Hood: "flanged end",
+    Hood: "band saw port",
     Fittings: "elbow 1.5; branch 30",
     "Leak open": "open flapped slot",
     "Leak shut": "shut packed",
   }),
   hoodRun("planer", "north main", 550, 5, 6, {
     Length: 12,
-    Hood: "flanged end",
+    Hood: "planer port",
     Fittings: "elbow 1.5 x2; branch 30",
     "Leak open": "open flapped slot",
     "Leak shut": "shut wrong side",
   }),
   hoodRun("drum sander", "south main", 400, 5, 3, {
     Length: 5,
-    Hood: "flanged end",
+    Hood: "drum sander port",
     Fittings: "elbow 1.5; branch 30",
     "Leak open": "open flapped slot",
     "Leak shut": "shut seated",
   }),
   hoodRun("router table", "south main", 400, 4, 3, {
     Length: 4,
-    Hood: "plain end",
+    Hood: "router table port",
     Fittings: "elbow 1.5; branch 30",
     "Leak open": "open bare slot",
     "Leak shut": "shut packed",

@@ -15,7 +15,7 @@ const k = (name: string, shape: number | null = null, angle: number | null = nul
 /** The coefficient at a printed point; an elbow's points are for 90 degrees, an expansion's are shares. */
 const atPoint = (of: LossFamily, { shape, angle, coefficient }: LossPoint): { ours: number; printed: number } => {
   if (of.rule === "elbow") return { ours: lossCoefficient(of, shape, 90), printed: coefficient };
-  if (of.rule === "expansion") return { ours: lossCoefficient(of, 0.5, angle) / (1 - 0.25), printed: coefficient };
+  if (of.rule === "expansion") return { ours: lossCoefficient(of, 0.1, angle) / (1 - 0.01), printed: coefficient };
   return { ours: lossCoefficient(of, shape, angle), printed: coefficient };
 };
 
@@ -55,7 +55,7 @@ describe("lossCoefficient", () => {
 
   test.each(lossFamilies.filter((of) => of.angle !== null))("of $key lies between the two angles around it", (of) => {
     const shapes =
-      of.rule === "expansion" ? [0.5] : of.shape === null ? [null] : sorted(of.points.map(({ shape }) => shape));
+      of.rule === "expansion" ? [0.1] : of.shape === null ? [null] : sorted(of.points.map(({ shape }) => shape));
     for (const shape of shapes) {
       const row = of.points.filter((point) => of.shape === null || of.rule === "expansion" || point.shape === shape);
       const angles =
@@ -73,11 +73,12 @@ describe("lossCoefficient", () => {
     }
   });
 
-  // Table A-7: 0.15 at r/D 1.5, 0.13 at 2; the angle's multiplier is 0.6 at 45 degrees, 0.9 at 75 and 1.0 at 90.
+  // Table A-7: 0.15 at r/D 1.5, 0.13 at 2; the angle's multiplier is 0.6 at 45 degrees, 0.78 at 60, 0.9 at 75 and 1.0 at 90.
   test("of an elbow is the value for 90 degrees times the multiplier of its turn", () => {
     expect(relative(k("elbow smooth", 1.5, 45), 0.15 * 0.6)).toBeLessThan(1e-12);
     expect(relative(k("elbow smooth", 1.75, 90), 0.14)).toBeLessThan(1e-12);
-    expect(relative(k("elbow smooth", 1.75, 60), 0.14 * 0.75)).toBeLessThan(1e-12); // halfway from 0.6 to 0.9
+    expect(relative(k("elbow smooth", 1.75, 60), 0.14 * 0.78)).toBeLessThan(1e-12);
+    expect(relative(k("elbow smooth", 1.5, 70), 0.15 * 0.86)).toBeLessThan(1e-12); // two thirds of the way from 0.78 to 0.9
     expect(k("elbow smooth", 1.5, 0)).toBe(0);
   });
 
@@ -87,9 +88,9 @@ describe("lossCoefficient", () => {
     expect(relative(k("elbow", null, 45), 0.27 * 0.6)).toBeLessThan(1e-12);
   });
 
-  // Manual, table 6: 0.28 of the difference of velocity pressures at 10 degrees. Area ratio 0.64: VP2 = 0.4096 VP1.
+  // Manual, table 6: 0.28 of the difference of velocity pressures at 10 degrees. Area ratio 0.25: VP2 = 0.0625 VP1.
   test("of an expansion is its share of (1 - ratio^2)", () => {
-    expect(relative(k("expansion", 0.64, 10), 0.28 * (1 - 0.4096))).toBeLessThan(1e-12);
+    expect(relative(k("expansion", 0.25, 10), 0.28 * (1 - 0.0625))).toBeLessThan(1e-12);
     expect(k("expansion", 1, 40)).toBe(0);
     fc.assert(
       fc.property(
@@ -97,6 +98,21 @@ describe("lossCoefficient", () => {
         fc.double({ min: 5, max: 40, noNaN: true }),
         (ratio, angle) => {
           expect(k("expansion", ratio + 0.05, angle)).toBeLessThan(k("expansion", ratio, angle));
+        },
+      ),
+    );
+  });
+
+  // (1 - 0.64)^2 = 0.1296, where 10 degrees would give 0.28 (1 - 0.4096) = 0.1653.
+  test("of an expansion is never more than Borda and Carnot's of the abrupt step", () => {
+    expect(relative(k("expansion", 0.64, 10), 0.1296)).toBeLessThan(1e-12);
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.01, max: 1, noNaN: true }),
+        fc.double({ min: 5, max: 40, noNaN: true }),
+        (ratio, angle) => {
+          expect(k("expansion", ratio, angle)).toBeLessThanOrEqual((1 - ratio) ** 2);
+          expect(k("expansion", ratio, angle)).toBeLessThanOrEqual(k("expansion abrupt", ratio) + 1e-12);
         },
       ),
     );
@@ -144,7 +160,7 @@ describe("lossCoefficient", () => {
         'shape must be from 0.5 to 2.5 for "elbow smooth" (r/D; a turn comes after it, as in "elbow smooth 1.5 10"); got 10',
       ],
       ["elbow smooth", 0.4, 90, 'shape must be from 0.5 to 2.5 for "elbow smooth" (r/D); got 0.4'],
-      ["elbow smooth", 1.5, 160, 'angle must be from 0 to 150 degrees for "elbow smooth" (turn); got 160'],
+      ["elbow smooth", 1.5, 190, 'angle must be from 0 to 180 degrees for "elbow smooth" (turn); got 190'],
       [
         "elbow stamped",
         0.5,

@@ -111,6 +111,24 @@ describe("BUDGET by hand", () => {
     expect([result.a!.Governs, result.b!.Governs, result.main!.Governs]).toEqual(["no", "yes", "yes"]);
   });
 
+  // After the fan 200 mm as before (24.31708 Pa), then 250 mm: A = 0.0490874 m2, V = 4.07437 m/s, p_v = 9.96030 Pa.
+  test("an exit after the fan counts only beyond the velocity pressure at the fan's outlet, and the note says so", () => {
+    const stack = { Run: "stack", To: "outside", Diameter: 200, Fittings: "exit", Side: "discharge" };
+    const straight = answerOf([...rows, stack], "SI", 1.2);
+    expect(straight.Fan!["Path loss to fan"]).toBeCloseTo(30.39635, 4);
+    expect(straight.stack!.Note).toBe(
+      "an exit against fan static pressure counts only beyond the velocity pressure at the fan's outlet",
+    );
+    const wider = [
+      { ...stack, To: "wide", Fittings: null },
+      { ...stack, Run: "wide", Diameter: 250 },
+    ];
+    expect(answerOf([...rows, ...wider], "SI", 1.2).Fan!["Path loss to fan"]).toBeCloseTo(
+      30.39635 + 9.9603 - 24.31708,
+      4,
+    );
+  });
+
   test("a weaker path would draw Q sqrt(p_governing / p_path): 360 sqrt(18.23781 / 12.15854) = 440.91 m³/h", () => {
     expect(result.a!["Airflow when balanced"]).toBeCloseTo(440.91, 2);
     expect(result.b!["Airflow when balanced"]).toBeCloseTo(360, 9);

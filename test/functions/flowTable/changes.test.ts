@@ -90,7 +90,7 @@ describe("changes along the way of a hood's air", () => {
     ["elbow smooth 2 x3", "elbow smooth 2.5 x3"],
     ["elbow smooth 1 45", "elbow smooth 1.5 45 x1"],
     ["elbow smooth 2.5; elbow smooth 0.5", "elbow smooth 2.5 x1; elbow smooth 0.75 x1"],
-    ["branch 45; 0.3 x2; tee; elbow smooth 1", "branch 45 x1; 0.3 x2; tee x1; elbow smooth 1.5 x1"],
+    ["branch 45; 0.3 x2; tee; elbow smooth 1", "branch 45 x1; 0.3 x2; tee of a project sheet x1; elbow smooth 1.5 x1"],
     ["elbow stamped 4 in; elbow smooth 1", "elbow stamped 101.6 mm x1; elbow smooth 1.5 x1"],
   ])('elbows of "%s" get the next printed radius, the rest is kept', (Fittings, eased) => {
     along({ Fittings }, [["elbows of the next longer radius", { Fittings: eased }]]);

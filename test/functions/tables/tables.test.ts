@@ -28,13 +28,13 @@ describe("REFERENCE", () => {
     expect(source).toMatch(/ASHRAE/);
   });
 
-  // The 3-piece elbow's 0.34 stands in the same book as its neighbours, but was not read there.
+  // The 3-piece elbow's 0.34 stands in the same book as its neighbours, but was read in a copy.
   test.each([
     [
       "fittings",
       "elbow 3-piece 1.5",
       "coefficient",
-      "ASHRAE Handbook Fundamentals 2009 (SI), duct fittings (from memory)",
+      "ASHRAE Handbook Fundamentals 2009 (SI), duct fittings, read in a copy of the pages (second-hand)",
     ],
     ["fittings", "elbow 3-piece 1", "coefficient", "ASHRAE Handbook Fundamentals 2009 (SI), duct fittings (read)"],
     ["transport", "wood dust en 12779", "low (m/s)", /, from memory$/],

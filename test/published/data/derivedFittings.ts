@@ -13,17 +13,21 @@ const coefficient = (text: string): number => cell(losscoefficient, text);
 const multipliers: readonly PublishedRow[] = (
   [
     ["K020", 0, "0"],
+    ["K021", 20, "0.31"],
     ["K022", 30, "0.45"],
     ["K023", 45, "0.6"],
+    ["K024", 60, "0.78"],
     ["K025", 75, "0.9"],
     ["K026", 90, "1.0"],
+    ["K027", 110, "1.13"],
     ["K028", 130, "1.2"],
     ["K029", 150, "1.28"],
+    ["K030", 180, "1.40"],
   ] as const
 ).map(([id, angle, printed]) => ({
   id,
   what: `coefficient of a smooth elbow that turns ${angle} degrees, over that of 90 degrees`,
-  source: smacna4th,
+  source: `${smacna4th}; 20, 60, 110 and 180 degrees in ASHRAE Handbook Fundamentals 2005 (SI), p 35.52`,
   printed,
   unit: "",
   tolerance: EXACTLY,
@@ -39,12 +43,12 @@ const expansions: readonly PublishedRow[] = (
   ] as const
 ).map(([id, angle, printed]) => ({
   id,
-  what: `share of the velocity pressures' difference lost in an expansion at ${angle} degrees, area ratio 0.5`,
+  what: `share of the velocity pressures' difference lost in an expansion at ${angle} degrees, area ratio 0.1`,
   source: manual,
   printed,
   unit: "",
   tolerance: EXACTLY,
-  compute: () => coefficient(`expansion 0.5 ${angle}`) / (1 - 0.5 ** 2),
+  compute: () => coefficient(`expansion 0.1 ${angle}`) / (1 - 0.1 ** 2),
 }));
 
 /** Loss at a velocity in air of 1.2 kg/m3, as a project sheet prints it beside its coefficient. */
@@ -82,7 +86,7 @@ const single: readonly PublishedRow[] = [
     printed: "2.1",
     unit: "",
     tolerance: { absolute: 0.1, why: "The handbook that our table follows prints 2.0 where this chart gives 2.10." },
-    compute: () => coefficient("gate part open 0.5"),
+    compute: () => coefficient("gate part open in water 0.5"),
   },
   {
     id: "GK114",

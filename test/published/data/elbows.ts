@@ -21,6 +21,7 @@ const printed: readonly PrintedCoefficient[] = [
   ["K016", "elbow 5-piece 2", "0.19", smacna4th],
   ["K017", "elbow 4-piece 2", "0.24", smacna4th],
   ["K019", "elbow 3-piece 0.5", "0.98", smacna4th],
+  ["K052 ASHRAE", "elbow 3-piece 1.5", "0.34", ashrae2009],
   ["K031", "mitre 20", "0.08", smacna4th],
   ["K032", "mitre 30", "0.16", smacna4th],
   ["K034", "mitre 60", "0.55", smacna4th],

@@ -8,6 +8,8 @@ const smacna1990 = "SMACNA HVAC Systems Duct Design 1990, Table 14-12 A, p 14.27
 const braterKing =
   "Brater and King, Handbook of Hydraulics (1976), as tabulated in an open-source package on culvert gates";
 
+const idelchik = "Idelchik, Handbook of Hydraulic Resistance, diagrams 9-5 and 9-6, read in a copy of the pages";
+
 /** Id, the text as a person types it, the coefficient as printed, the source. */
 const printed: readonly PrintedCoefficient[] = [
   ["K056", "contraction manual 30", "0.02", manual],
@@ -70,12 +72,32 @@ const printed: readonly PrintedCoefficient[] = [
   ["GK102", "contraction 10 150", "0.37", smacna1990],
   ["GK103", "contraction 10 180", "0.43", smacna1990],
   ["GK104", "branch 45", "0.28", titles.sheet1995],
-  ["GK107", "gate part open 0.125", "30", braterKing],
-  ["GK108", "gate part open 0.25", "10", braterKing],
-  ["GK109", "gate part open 0.375", "4.5", braterKing],
-  ["GK110", "gate part open 0.5", "2", braterKing],
-  ["GK111", "gate part open 0.75", "1.5", braterKing],
-  ["GK112", "gate part open 1.0", "0.9", braterKing],
+  ["GK107", "gate part open in water 0.125", "30", braterKing],
+  ["GK108", "gate part open in water 0.25", "10", braterKing],
+  ["GK109", "gate part open in water 0.375", "4.5", braterKing],
+  ["GK110", "gate part open in water 0.5", "2", braterKing],
+  ["GK111", "gate part open in water 0.75", "1.5", braterKing],
+  ["GK112", "gate part open in water 1.0", "0.9", braterKing],
+  ["I9-6 at 0.10", "gate part open 0.10", "200", idelchik],
+  ["I9-6 at 0.15", "gate part open 0.15", "77.0", idelchik],
+  ["I9-6 at 0.20", "gate part open 0.20", "33.0", idelchik],
+  ["I9-6 at 0.30", "gate part open 0.30", "11.0", idelchik],
+  ["I9-6 at 0.40", "gate part open 0.40", "4.70", idelchik],
+  ["I9-6 at 0.50", "gate part open 0.50", "2.35", idelchik],
+  ["I9-6 at 0.60", "gate part open 0.60", "1.23", idelchik],
+  ["I9-6 at 0.70", "gate part open 0.70", "0.67", idelchik],
+  ["I9-6 at 0.80", "gate part open 0.80", "0.31", idelchik],
+  ["I9-6 at 0.90", "gate part open 0.90", "0.11", idelchik],
+  ["I9-6 at 1.0", "gate part open 1.0", "0.05", idelchik],
+  ["I9-6 fully open", "gate", "0.05", idelchik],
+  ["I9-5 at 0.2", "gate part open without recess 0.2", "35.0", idelchik],
+  ["I9-5 at 0.3", "gate part open without recess 0.3", "10.0", idelchik],
+  ["I9-5 at 0.4", "gate part open without recess 0.4", "4.60", idelchik],
+  ["I9-5 at 0.5", "gate part open without recess 0.5", "2.06", idelchik],
+  ["I9-5 at 0.6", "gate part open without recess 0.6", "0.98", idelchik],
+  ["I9-5 at 0.7", "gate part open without recess 0.7", "0.44", idelchik],
+  ["I9-5 at 0.8", "gate part open without recess 0.8", "0.17", idelchik],
+  ["I9-5 at 0.9", "gate part open without recess 0.9", "0.06", idelchik],
 ];
 
 export const otherFittingRows: PublishedGroup = {

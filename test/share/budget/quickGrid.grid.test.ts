@@ -52,8 +52,16 @@ const REFUSED: readonly (readonly [column: string, value: CellValue, words: stri
     "Material must be a name in the tables of this copy, or a roughness of at most a fifth of the diameter",
   ],
   ["K", -0.1, "Fittings and K must be names in the tables of this copy, or numbers from 0 on"],
-  ["Hood", "cheese", "Hood must be a name in the tables of this copy, or a number from 0 on"],
-  ["Hood", -2, "Hood must be a name in the tables of this copy, or a number from 0 on"],
+  [
+    "Hood",
+    "cheese",
+    "Hood must be a name in the tables of this copy, or a number from 0 on; or blank beside a port suction and its airflow",
+  ],
+  [
+    "Hood",
+    -2,
+    "Hood must be a name in the tables of this copy, or a number from 0 on; or blank beside a port suction and its airflow",
+  ],
   ["Airflow", -1, "Airflow must be a number from 0 on"],
   ["Gate", "ajar", 'Gate must be "open", "shut" or blank'],
   ["Leak", "cheese", "Leak must be an area smaller than the duct, or a gate's condition in the tables of this copy"],

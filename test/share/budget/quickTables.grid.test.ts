@@ -43,7 +43,7 @@ const noteTable: Table = tableOf(FULL, [
     "Device loss": 90,
     "Device airflow": 2000,
   },
-  { Run: "cap", To: " Open-Air", Diameter: 250, Length: 1, Side: "discharge", Fittings: "elbow 1.5" },
+  { Run: "cap", To: " Open-Air", Diameter: 200, Length: 1, Side: "discharge", Fittings: "elbow 1.5; Duct-exit x1" },
 ]);
 
 const WORDS = [
@@ -57,6 +57,7 @@ const WORDS = [
   "no airflow is asked for here",
   "no open hood asks for air through it",
   "a leak on the discharge side blows dust out",
+  "an exit against fan static pressure counts only",
   "fan asked for:",
 ];
 

@@ -42,8 +42,14 @@ export function seededTable(seed: number, count: number, units: "IP" | "SI"): Ce
     };
   });
   rows.push({
+    Run: "tip",
+    Diameter: (6 + lot() * 5) * inch,
+    Fittings: pick([null, "exit", "0.3; outlet x2"]),
+    Side: "discharge",
+  });
+  rows.push({
     Run: "chimney",
-    To: "outside",
+    To: pick(["outside", "tip"]),
     Diameter: 9 * inch,
     Length: 5 * foot,
     Fittings: "elbow 2",

@@ -215,7 +215,8 @@ describe("a change of the example", () => {
     expect(grid.value("Runs", "D8")).toBe("Airflow (cfm)");
     grid.type("Start", "B6", "SI");
     expect(grid.value("Runs", "D8")).toBe("Airflow (m³/h)");
-    expect(grid.value("Fan", "B8")).toBe("Fan static pressure (Pa)");
+    expect(grid.value("Fan", "B8")).toBe("Pressure printed (Pa)");
+    expect(grid.value("Fan", "E8")).toBe("Fan static pressure (Pa)");
     expect(grid.value("Start", "C9")).toBe("kg/m³");
   });
 });

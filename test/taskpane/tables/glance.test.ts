@@ -40,7 +40,8 @@ test("shows a range that stands for itself, and nothing for a row without values
 // The printed figures: SMACNA Table A-7 (0.27 at r/D 1.5), and the transport velocities as the two books have them.
 test.each([
   ["fittings", "elbow 4-piece 1.5", ["bend radius / diameter (r/D): 1.5", "K at 90 degrees: 0.27"]],
-  ["hoods", "flanged end", ["loss coefficient K: 0.5"]],
+  // 1.5 velocity pressures of 240.28 Pa, that of standard air at 20 m/s
+  ["hoods", "flanged end", ["loss coefficient K: 0.5", "static suction at 20 m/s: 360.4 Pa = 1.448 in.w.g."]],
   [
     "transport",
     "average industrial dust",

@@ -20,6 +20,8 @@ export function inFlowOrder(network: Network): { sorted: Network; places: readon
     order: network.order.map(moved),
     last: moved(network.last),
     discharge: network.discharge.map(moved),
+    outlet: moved(network.outlet),
+    exit: moved(network.exit),
   };
   return { sorted, places };
 }

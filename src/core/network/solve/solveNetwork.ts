@@ -10,9 +10,9 @@ import {
 import { stableCrossing } from "../../fan/operatingPoint";
 import { fallingRoot } from "../../numeric/fallingRoot";
 import type { Surroundings } from "../designPass";
+import { dischargeLoss } from "../dischargeLoss";
 import type { Network } from "../network";
 import { inFlowOrder } from "./inFlowOrder";
-import { runLoss } from "../runLoss";
 import { type Elements, elementsOf, STILL } from "./elements";
 import { residualOf } from "./residual";
 import { startFlow } from "./startFlow";
@@ -83,7 +83,7 @@ function solveSorted(network: Network, curve: FanCurve, surroundings: Surroundin
     elements,
     surroundings,
     fan: (airflow) => readCurve(curve, airflow).pressure * thickness,
-    discharge: (airflow) => dischargeLoss(network, airflow, surroundings),
+    discharge: (airflow) => lossAfterFan(network, airflow, surroundings),
     least: SMALLEST_LOSS * shutOff,
   };
   if (elements.kind[network.last] === STILL) return closedSystem(system, curve, shutOff);
@@ -96,7 +96,7 @@ interface System {
   readonly elements: Elements;
   readonly surroundings: Surroundings;
   readonly fan: (airflow: number) => number; // [Pa] in this air
-  readonly discharge: (airflow: number) => number; // [Pa] losses after the fan
+  readonly discharge: (airflow: number) => number; // [Pa] losses after the fan, against its static pressure
   readonly least: number; // [Pa] see sweepToFan
 }
 
@@ -194,13 +194,8 @@ function closedSystem({ network, elements }: System, curve: FanCurve, shutOff: n
   };
 }
 
-const dischargeLoss = (network: Network, airflow: number, surroundings: Surroundings): number =>
+const lossAfterFan = (network: Network, airflow: number, surroundings: Surroundings): number =>
   network.discharge.reduce((sum, index) => {
-    const { friction, fittings, device } = runLoss(
-      network.runs[index]!,
-      airflow,
-      surroundings.hoseRoughness,
-      surroundings.density,
-    );
+    const { friction, fittings, device } = dischargeLoss(network, index, airflow, surroundings);
     return sum + friction + fittings + device;
   }, 0);

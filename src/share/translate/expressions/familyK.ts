@@ -34,7 +34,10 @@ export function familyK(
   if (family.rule === "elbow")
     return guarded([holds(SHAPE, shape), holds(TURN, angle)], `${value(SHAPE, shape)}*${value(TURN, angle)}`);
   if (family.rule === "expansion")
-    return guarded([`${shape}>0`, `${shape}<=1`, holds(TURN, angle)], `${value(TURN, angle)}*(1-${shape}^2)`);
+    return guarded(
+      [`${shape}>0`, `${shape}<=1`, holds(TURN, angle)],
+      `MIN(${value(TURN, angle)}*(1-${shape}^2),(1-${shape})^2)`,
+    );
   if (family.shape !== null && family.angle !== null) {
     const rows = shapesOf(family, system);
     const answer = rows.map((at, index) => `${hat(rows, index, shape)}*${value(rowName(at), angle)}`).join("+");

@@ -2,7 +2,7 @@ import { quantities, type Quantity } from "../../../reference/quantities";
 import { formula, text } from "../../cells";
 import type { Chart, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { CURVE_HEADER, CURVE_LAST } from "../layout";
+import { CURVE_HEADER, CURVE_LAST, CURVE_USED } from "../layout";
 import { bySystem, formatOf, headingIn } from "../parts/units";
 import {
   CURVE_POINTS,
@@ -16,8 +16,9 @@ import {
   SYSTEM_POINTS,
 } from "./fanLayout";
 
-const AIRFLOWS = `$A$${CURVE_HEADER + 1}:$A$${CURVE_LAST}`;
-const PRESSURES = `$B$${CURVE_HEADER + 1}:$B$${CURVE_LAST}`;
+const ofCurve = (letter: string): string => `$${letter}$${CURVE_HEADER + 1}:$${letter}$${CURVE_LAST}`;
+const AIRFLOWS = ofCurve(CURVE_USED.airflow);
+const PRESSURES = ofCurve(CURVE_USED.pressure);
 
 /** How much of its printed pressure the fan makes in this air. Standard air is 0.075 lb/ft³, which is 1.2014 kg/m³. */
 const thickness = (frame: Frame): string => `${frame.name("density")}/${bySystem(frame, "0.075", "1.20138")}`;
@@ -73,7 +74,7 @@ const series = (letter: string): string => `${letter}${PICTURE_CURVE}:${letter}$
 /** A chart's titles cannot follow a cell, so they name both units. */
 export const fanChart: Chart = {
   kind: "line through points",
-  over: `E${CURVE_HEADER - 1}:E${POINT - 1}`,
+  over: `F${CURVE_HEADER - 1}:F${POINT - 1}`,
   title: "Fan against system",
   x: { title: `Airflow, ${both("airflow")}`, range: series("A") },
   y: {

@@ -9,16 +9,22 @@ import { printing } from "../parts/printing";
 import { totals } from "../parts/totals";
 import { formatOf, headingIn, unitOnly, unitWord } from "../parts/units";
 import type { FanContents } from "./fanContents";
-import { POINT, POINT_AIRFLOW, SOURCE_CELL } from "./fanLayout";
+import { KIND_CELL, OUTLET_CELL, POINT, POINT_AIRFLOW, SOURCE_CELL } from "./fanLayout";
 import { fanChart, pictureCells } from "./fanPicture";
+import { outletTrouble, staticCurve } from "./staticCurve";
 
 const CURVE_NOTE =
   "From the fan's data sheet, for standard air. Points in any order; blank rows are skipped. In the units of the first sheet.";
+const KIND_NOTE =
+  "static or total: which fan pressure the data sheet prints. Total pressure counts the velocity pressure at the fan's outlet in; static leaves it out.";
+const OUTLET_NOTE =
+  "Diameter of the fan's outlet, for total pressure alone. Of a rectangular outlet: of the circle with the same area.";
+const KINDS = ["static", "total"] as const;
 
 /** The fan's curve, where it works on these ducts, and a picture of both. */
 export const fanSheet: SheetOf<FanContents> = (frame, { curve, source }) => ({
   name: frame.sheet("fan"),
-  columns: [25, 12, 9, 12, 62],
+  columns: [25, 12, 9, 12, 14, 62],
   tallRows: [
     { row: CURVE_HEADER, lines: 3 },
     { row: POINT + 10, lines: 2 },
@@ -28,7 +34,7 @@ export const fanSheet: SheetOf<FanContents> = (frame, { curve, source }) => ({
     text("A1", "The fan", "title"),
     text(
       "A2",
-      "Type its curve from the data sheet: fan static pressure against airflow, in standard air, from shut to wide open.",
+      "Type its curve from the data sheet: fan pressure against airflow, in standard air, from shut to wide open.",
     ),
     text(
       "A3",
@@ -40,10 +46,15 @@ export const fanSheet: SheetOf<FanContents> = (frame, { curve, source }) => ({
       "A4",
       "Never turn a wheel faster than its maker allows. Air blown outside can draw a flue's fumes back in.",
     ),
-    text("D5", "It is from", "label"),
+    text("A5", "The pressure printed is", "label"),
+    input(KIND_CELL.replace(/\$/g, ""), "static", { note: KIND_NOTE }),
+    formula("A6", headingIn(frame, "Outlet of the fan, diameter", "diameter"), "label"),
+    input(OUTLET_CELL.replace(/\$/g, ""), null, { note: OUTLET_NOTE }),
+    formula("A7", outletTrouble(frame), "total"),
+    text("E5", "It is from", "label"),
     input(SOURCE_CELL, source, { note: "Data sheet, page and date, so that whoever reads this later can look." }),
     formula(`A${CURVE_HEADER}`, headingIn(frame, "Airflow", "airflow"), "numberHeader", { note: CURVE_NOTE }),
-    formula(`B${CURVE_HEADER}`, headingIn(frame, "Fan static pressure", "pressure"), "numberHeader", {
+    formula(`B${CURVE_HEADER}`, headingIn(frame, "Pressure printed", "pressure"), "numberHeader", {
       note: CURVE_NOTE,
     }),
     ...Array.from({ length: CURVE_LAST - CURVE_HEADER }, (_, index) => {
@@ -53,11 +64,12 @@ export const fanSheet: SheetOf<FanContents> = (frame, { curve, source }) => ({
         input(`B${row}`, curve[index]?.[1] ?? null, { format: frame.units === "SI" ? "#,##0" : "0.0" }),
       ];
     }).flat(),
+    ...staticCurve(frame),
     ...whereItWorks(frame),
     ...pictureCells(frame),
   ],
-  lists: [],
-  flags: [],
+  lists: [{ range: KIND_CELL.replace(/\$/g, ""), choices: [...KINDS], strict: true }],
+  flags: [{ range: "A7", containsText: "Look:", style: "flag" }],
   charts: [fanChart],
   print: { ...printing(frame, "portrait"), pagesHigh: 1 },
 });

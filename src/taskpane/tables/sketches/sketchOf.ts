@@ -1,3 +1,4 @@
+import { machinePorts } from "../../../reference/hoods/machinePorts";
 import { fanInletElbow, mitreElbow, piecedElbow, smoothElbow } from "./elbows";
 
 /** A sketch: the duct's lines, and where the air goes. Our own drawings, in a field of 72 by 44. */
@@ -17,6 +18,8 @@ const bell = "M70 15 H36 Q24 15 22 5 M70 29 H36 Q24 29 22 39";
 const coneSides = "M70 16 H42 L20 5 M70 28 H42 L20 39";
 const wheel = "M8 22 a11 11 0 1 0 22 0 a11 11 0 1 0 -22 0 M19 22 h0.5";
 
+const partOpenGate = "M4 12 H68 M4 34 H68 M34 22 V2 H40 V22 Z M30 2 H44";
+
 const families: Readonly<Record<string, Sketch>> = {
   "elbow 3-piece": elbow(piecedElbow(3)),
   "elbow 4-piece": elbow(piecedElbow(4)),
@@ -24,6 +27,9 @@ const families: Readonly<Record<string, Sketch>> = {
   "elbow gored": elbow(piecedElbow(5)),
   "elbow 7-gore": elbow(piecedElbow(7)),
   "elbow pleated": elbow(piecedElbow(12)),
+  "elbow adjustable": elbow(piecedElbow(4)),
+  "elbow drain": elbow(smoothElbow),
+  "elbow drain long": elbow(smoothElbow),
   "elbow smooth": elbow(smoothElbow),
   "elbow smooth manual": elbow(smoothElbow),
   "elbow older manual": elbow(smoothElbow),
@@ -33,7 +39,7 @@ const families: Readonly<Record<string, Sketch>> = {
     lines: "M4 40 H68 M4 22 H36 M60 22 H68 M36 22 L16 2 M60 22 L40 2",
     air: "M29 4 L40 15 M34.5 14.5 L40 15 L39.5 9.5",
   },
-  tee: { lines: "M4 40 H68 M4 22 H28 V3 M44 3 V22 H68", air: "M36 4 V16 M33 12 L36 16 L39 12" },
+  "tee of a project sheet": { lines: "M4 40 H68 M4 22 H28 V3 M44 3 V22 H68", air: "M36 4 V16 M33 12 L36 16 L39 12" },
   contraction: through("M4 5 H24 L48 14 H68 M4 39 H24 L48 30 H68"),
   "contraction manual": through("M4 5 H24 L48 14 H68 M4 39 H24 L48 30 H68"),
   "contraction abrupt": through("M4 5 H36 V14 H68 M4 39 H36 V30 H68"),
@@ -41,7 +47,9 @@ const families: Readonly<Record<string, Sketch>> = {
   "expansion abrupt": through("M4 14 H36 V5 H68 M4 30 H36 V39 H68"),
   "expansion slight": through("M4 14 H20 L56 9 H68 M4 30 H20 L56 35 H68"),
   gate: through("M4 12 H68 M4 34 H68 M34 12 V2 H40 V12 M30 2 H44"),
-  "gate part open": through("M4 12 H68 M4 34 H68 M34 22 V2 H40 V22 Z M30 2 H44"),
+  "gate part open": through(partOpenGate),
+  "gate part open without recess": through(partOpenGate),
+  "gate part open in water": through(partOpenGate),
   exit: { lines: "M4 12 H40 M4 32 H40", air: "M30 22 H62 M58 19 L62 22 L58 25 M44 14 L54 6 M44 30 L54 38" },
   "weather cap": { lines: "M26 43 V20 M46 43 V20 M16 14 L36 3 L56 14 Z", air: "M36 40 V26 M33 30 L36 26 L39 30" },
   "fan inlet elbow direct": { lines: fanInletElbow(0), air: "M11 42 V30 M8 34 L11 30 L14 34" },
@@ -84,5 +92,9 @@ const families: Readonly<Record<string, Sketch>> = {
   "tapered hood square": inlet("M70 16 H46 L20 4 V40 L46 28 H70"),
 };
 
+/** A machine's box with its port. */
+const machinePort = inlet("M6 4 H40 V15 H70 M6 40 H40 V29 H70 M6 4 V14 M6 30 V40");
+const ports = Object.fromEntries(machinePorts.map(({ key }) => [key, machinePort]));
+
 /** The sketch of a fitting or a hood by its key; null for one that has none. */
-export const sketchOf = (key: string): Sketch | null => families[key] ?? null;
+export const sketchOf = (key: string): Sketch | null => families[key] ?? ports[key] ?? null;
