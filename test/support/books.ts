@@ -1,6 +1,7 @@
 import { cellAddress } from "../../src/sheets/address";
 import type { Calculated, ShownCell } from "../../src/sheets/calculated";
 import type { CellName, SheetCell } from "../../src/sheets/workbook";
+import { type Seen, seenIn } from "../../src/taskpane/check/seenIn";
 
 type Value = ShownCell["value"];
 
@@ -32,6 +33,9 @@ export function bookOf(sheets: Readonly<Record<string, SheetOfTest>>, names: rea
     shown: new Map(entries.map(({ name, shown }) => [name, shown])),
   };
 }
+
+/** What there is to see in such a book. */
+export const seenOf = (...book: Parameters<typeof bookOf>): Seen => seenIn(bookOf(...book));
 
 const runsHeader = [
   "Run",

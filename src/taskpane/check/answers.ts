@@ -1,8 +1,7 @@
 import { type AnswerColumn, budgetColumns, solveColumns } from "../../reference/answerColumns";
 import { headerOfColumn } from "../../reference/columnsOfAnswers";
 import { toSI, type UnitSystem, unitOf } from "../../reference/quantities";
-import type { Calculated } from "../../sheets/calculated";
-import { type FoundTable, numberIn, systemOf, tablesWith, textIn } from "./tablesIn";
+import { type FoundTable, type LookedThrough, numberIn, systemOf, tablesWith, textIn } from "./tablesIn";
 
 /** A column that answers of BUDGET and of SOLVE have alike, or one of them. */
 type Key = (typeof budgetColumns)[number]["key"] | (typeof solveColumns)[number]["key"];
@@ -32,10 +31,10 @@ const answers = [
 ] as const satisfies readonly { of: Answer["of"]; columns: readonly AnswerColumn[]; known: readonly Key[] }[];
 
 /** Every answer of BUDGET and SOLVE in a book, found by its headers. */
-export const answersIn = (book: Calculated): Answer[] =>
+export const answersIn = (sheets: readonly LookedThrough[]): Answer[] =>
   answers.flatMap(({ of, columns, known }) =>
     tablesWith(
-      book,
+      sheets,
       known.map((key) => headerOfColumn<AnswerColumn>(columns, key)),
     ).map((table) => ({ of, sheet: table.sheet, system: systemOf(table), rows: rowsOf(table, columns) })),
   );

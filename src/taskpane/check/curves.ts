@@ -1,6 +1,5 @@
 import type { UnitSystem } from "../../reference/quantities";
-import type { Calculated } from "../../sheets/calculated";
-import { type FoundTable, numberIn, systemOf, tablesWith } from "./tablesIn";
+import { type FoundTable, type LookedThrough, numberIn, systemOf, tablesWith } from "./tablesIn";
 
 /** A fan's curve in a book, in the units of its table. */
 export interface BookCurve {
@@ -11,8 +10,8 @@ export interface BookCurve {
 }
 
 /** Every table of a fan's airflow and static pressure with two points or more. */
-export function curvesIn(book: Calculated): BookCurve[] {
-  return tablesWith(book, ["airflow", "fan static pressure"], ["run"]).flatMap((table) => {
+export function curvesIn(sheets: readonly LookedThrough[]): BookCurve[] {
+  return tablesWith(sheets, ["airflow", "fan static pressure"], ["run"]).flatMap((table) => {
     const points: (readonly [number, number])[] = [];
     let lastRow = table.headerRow;
     for (const row of table.rows) {

@@ -1,5 +1,5 @@
 import { sources } from "../../reference/sources";
-import type { Calculated } from "../../sheets/calculated";
+import type { Seen } from "./seenIn";
 
 /** Something that an experienced person would see in a budget, and where. */
 export interface Finding {
@@ -11,7 +11,7 @@ export interface Finding {
   readonly at: string;
 }
 
-export type Rule = (book: Calculated) => Finding[];
+export type Rule = (seen: Seen) => Finding[];
 
 /** What a finding says that rests on no row of a table. */
 export const practice = sources.commonPractice.title;

@@ -4,9 +4,7 @@ import { toSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import type { RunColumn } from "../../reference/runColumns";
 import type { TransportRow } from "../../reference/schema";
 import { transport } from "../../reference/transport";
-import type { Calculated } from "../../sheets/calculated";
-import { dustOfBook } from "./namedCells";
-import { type FoundTable, numberIn, systemOf, tablesWith, textIn } from "./tablesIn";
+import { type FoundTable, type LookedThrough, numberIn, systemOf, tablesWith, textIn } from "./tablesIn";
 
 /** A row of a runs table, in SI; what cannot be read is null or empty, since the functions refuse it in their own words. */
 export interface BookRun {
@@ -33,10 +31,9 @@ export interface BookRuns {
   readonly runs: readonly BookRun[];
 }
 
-/** Every runs table of a book. */
-export function runsIn(book: Calculated): BookRuns[] {
-  const dust = dustOfBook(book);
-  return tablesWith(book, neededColumns)
+/** Every runs table of a book, whose ducts carry this dust where a row names no other. */
+export function runsIn(sheets: readonly LookedThrough[], dust: TransportRow): BookRuns[] {
+  return tablesWith(sheets, neededColumns)
     .map((table) => {
       const system = systemOf(table);
       const runs = table.rows.flatMap((row) => runIn(table, row, system, dust) ?? []);

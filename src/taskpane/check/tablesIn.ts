@@ -21,26 +21,43 @@ interface FoundHeader {
   readonly column: number;
 }
 
-interface Cells {
+/** A sheet looked through once: what its cells hold, and which texts stand side by side as headers may. */
+export interface LookedThrough {
+  readonly sheet: string;
   readonly at: (column: number, row: number) => ShownValue;
   readonly lastRow: number;
-  readonly texts: ReadonlyMap<number, readonly { column: number; text: string }[]>; // by row, from left to right
+  readonly heads: readonly { readonly row: number; readonly headers: readonly FoundHeader[] }[];
 }
 
-function cellsOf(shown: ReadonlyMap<string, ShownCell>): Cells {
-  const values = new Map<string, ShownValue>();
+/** Looks through every sheet of a book. */
+export const lookThrough = ({ workbook, shown }: Calculated): LookedThrough[] =>
+  workbook.sheets.flatMap(({ name }) => {
+    const cells = shown.get(name);
+    return cells === undefined ? [] : [sheetLookedThrough(name, cells)];
+  });
+
+function sheetLookedThrough(sheet: string, shown: ReadonlyMap<string, ShownCell>): LookedThrough {
+  const values = new Map<number, ShownValue>();
   const texts = new Map<number, { column: number; text: string }[]>();
   let lastRow = 0;
   for (const [address, { value }] of shown) {
     if (value === null || value === "") continue;
     const { column, row } = placeOf(address);
-    values.set(`${column},${row}`, value);
+    values.set(keyOf(column, row), value);
     lastRow = Math.max(lastRow, row);
-    if (typeof value === "string") texts.set(row, [...(texts.get(row) ?? []), { column, text: value }]);
+    if (typeof value !== "string") continue;
+    const line = texts.get(row);
+    if (line === undefined) texts.set(row, [{ column, text: value }]);
+    else line.push({ column, text: value });
   }
-  texts.forEach((line) => line.sort((a, b) => a.column - b.column));
-  return { at: (column, row) => values.get(`${column},${row}`) ?? null, lastRow, texts };
+  const heads = [...texts].flatMap(([row, line]) =>
+    segments(line.sort((a, b) => a.column - b.column)).map((headers) => ({ row, headers })),
+  );
+  return { sheet, at: (column, row) => values.get(keyOf(column, row)) ?? null, lastRow, heads };
 }
+
+const MORE_THAN_COLUMNS = 2 ** 15; // of any sheet
+const keyOf = (column: number, row: number): number => row * MORE_THAN_COLUMNS + column;
 
 /** Splits "Airflow (cfm)" into its name and its unit. */
 function headerOf(text: string): { name: string; unit: string } {
@@ -61,32 +78,29 @@ function segments(line: readonly { column: number; text: string }[]): FoundHeade
 }
 
 /** Every table whose header row has all of these names, on any sheet. */
-export function tablesWith(book: Calculated, needed: readonly string[], without: readonly string[] = []): FoundTable[] {
-  return book.workbook.sheets.flatMap(({ name: sheet }) => {
-    const shown = book.shown.get(sheet);
-    if (shown === undefined) return [];
-    const cells = cellsOf(shown);
-    const heads = [...cells.texts].flatMap(([row, line]) =>
-      segments(line)
-        .filter((headers) => {
-          const has = (name: string): boolean => headers.some((header) => header.name === headerName(name));
-          return needed.every(has) && !without.some(has);
-        })
-        .map((headers) => ({ row, headers })),
-    );
+export function tablesWith(
+  sheets: readonly LookedThrough[],
+  needed: readonly string[],
+  without: readonly string[] = [],
+): FoundTable[] {
+  const [wanted, unwanted] = [needed.map(headerName), without.map(headerName)];
+  return sheets.flatMap((sheet) => {
+    const heads = sheet.heads.filter(({ headers }) => {
+      const has = (name: string): boolean => headers.some((header) => header.name === name);
+      return wanted.every(has) && !unwanted.some(has);
+    });
     return heads.map(({ row, headers }) => {
-      const next = heads.find((other) => other.row > row)?.row ?? cells.lastRow + 1;
-      return table(sheet, row, next, headers, cells);
+      const next = heads.find((other) => other.row > row)?.row ?? sheet.lastRow + 1;
+      return table(sheet, row, next, headers);
     });
   });
 }
 
 function table(
-  sheet: string,
+  { sheet, at }: LookedThrough,
   headerRow: number,
   end: number,
   headers: readonly FoundHeader[],
-  cells: Cells,
 ): FoundTable {
   const columns = new Map([...headers].reverse().map(({ name, column }) => [name, column]));
   const asked = new Map<string, number | undefined>(); // the same few headers, row by row
@@ -101,7 +115,7 @@ function table(
     rows: Array.from({ length: Math.max(0, end - headerRow - 1) }, (_, index) => headerRow + 1 + index),
     value: (row, header) => {
       const column = columnOf(header);
-      return column === undefined ? null : cells.at(column, row);
+      return column === undefined ? null : at(column, row);
     },
     address: (row, header) => {
       const column = columnOf(header);

@@ -1,5 +1,5 @@
 import { Button, Input, Label, Select, makeStyles, tokens } from "@fluentui/react-components";
-import { useId, useState, type ReactElement } from "react";
+import { useId, useMemo, useState, type ReactElement } from "react";
 import type { SheetHost } from "../../hosts/host";
 import type { UnitSystem } from "../../reference/quantities";
 import { Announced } from "../hostUse/Announced";
@@ -8,6 +8,7 @@ import { useInsert } from "../hostUse/useInsert";
 import { useCopy } from "../tables/useCopy";
 import { FormulaLine } from "./FormulaLine";
 import type { FunctionMetadata, FunctionsFile, ParameterMetadata } from "../../hosts/functionsFile";
+import { seenIn } from "../check/seenIn";
 import { choicesOf, unitIn } from "./metadata";
 import { ResultTable } from "./ResultTable";
 import { isTable, resultWords } from "./resultWords";
@@ -40,6 +41,7 @@ export function FunctionForm({ metadata, file, host }: FunctionFormProps): React
   const inserting = useInsert(host);
   const [texts, setTexts] = useState<Readonly<Record<string, string>>>({});
   const { typed, answer, book } = useLiveResult(metadata, texts, host);
+  const seen = useMemo(() => (book === null ? null : seenIn(book)), [book]);
   const system: UnitSystem = texts.units === "SI" ? "SI" : "IP";
   const formula = formulaText(metadata.name, typed);
   const set = (name: string, text: string): void => setTexts({ ...texts, [name]: text });
@@ -49,7 +51,7 @@ export function FunctionForm({ metadata, file, host }: FunctionFormProps): React
     const choices = choicesOf(file, parameter);
     const fieldId = `${id}-${name}`;
     const shared = { id: fieldId, value: texts[name] ?? "", "aria-describedby": `${fieldId}-hint` };
-    const range = suggestedRange(name, book);
+    const range = suggestedRange(name, seen);
     return (
       <div key={name} className={styles.field}>
         <Label htmlFor={fieldId}>{optional === true ? `${name} (may be left out)` : name}</Label>

@@ -1,15 +1,13 @@
-import type { Calculated } from "../../sheets/calculated";
 import { rectangleText } from "../../sheets/rectangle";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
-import { curvesIn } from "../check/curves";
-import { runsIn } from "../check/runs";
+import type { Seen } from "../check/seenIn";
 import type { FoundTable } from "../check/tablesIn";
 
 /** The range of the open book that an argument most likely means; null where the book has none. */
-export function suggestedRange(parameter: string, book: Calculated | null): string | null {
-  if (book === null) return null;
+export function suggestedRange(parameter: string, seen: Seen | null): string | null {
+  if (seen === null) return null;
   if (parameter === "runs") {
-    const [found] = runsIn(book);
+    const [found] = seen.runs;
     if (found === undefined) return null;
     const lastRow = Math.max(
       ...found.table.rows.filter(
@@ -19,7 +17,7 @@ export function suggestedRange(parameter: string, book: Calculated | null): stri
     return rangeOf(found.table, lastRow);
   }
   if (parameter === "curve") {
-    const [found] = curvesIn(book);
+    const [found] = seen.curves;
     return found === undefined ? null : rangeOf(found.table, found.lastRow);
   }
   return null;

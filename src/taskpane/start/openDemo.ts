@@ -1,7 +1,7 @@
 import type { SheetHost, Watch } from "../../hosts/host";
 import type { UnitSystem } from "../../reference/quantities";
 import { addedWords } from "../build/outcomeWords";
-import { runsIn } from "../check/runs";
+import { seenIn } from "../check/seenIn";
 import { sheetKeys } from "../../sheets/sheetKeys";
 
 /** Leads to the budget that is open in these units, or adds the example where there is none; says what was done. */
@@ -12,7 +12,7 @@ export async function openDemo(host: SheetHost | null, units: UnitSystem, watch:
       "In the folder of Duct Ledger, type npm start: the example opens in your browser, with this pane beside it.",
     ];
   }
-  const runs = runsIn(await host.readBook()).find(({ system }) => system === units);
+  const runs = seenIn(await host.readBook()).runs.find(({ system }) => system === units);
   if (runs !== undefined) {
     await host.goTo(runs.sheet, runs.runs[0]!.at("Airflow"));
     return [

@@ -1,12 +1,13 @@
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { useEffect, useState, type ReactElement } from "react";
-import { checkBook } from "../check/checkBook";
+import { findingsIn } from "../check/findingsIn";
 import type { Finding } from "../check/finding";
 import { byReason } from "../check/byReason";
 import { FindingGroupItem } from "../check/FindingGroupItem";
 import { type Picture, pictureOf } from "../check/picture/pictureOf";
 import { restsOn } from "../check/named/restsOn";
 import { PictureShown } from "../check/picture/PictureShown";
+import { seenIn } from "../check/seenIn";
 import { calculate } from "../functions/pageCalculator";
 import { count, failureWords, NO_SHEET } from "../hostUse/words";
 import { Heading } from "./Heading";
@@ -39,10 +40,10 @@ export function CheckView({ host, go }: ViewProps): ReactElement {
     if (host === null) return setStatus(NO_SHEET);
     setStatus("Reading the book …");
     try {
-      const book = await host.readBook();
-      const findings = checkBook(book);
-      const picture = await pictureOf(book, calculate);
-      setChecked({ findings, restsOn: restsOn(book), picture });
+      const seen = seenIn(await host.readBook());
+      const findings = findingsIn(seen);
+      const picture = await pictureOf(seen, calculate);
+      setChecked({ findings, restsOn: restsOn(seen), picture });
       setStale(false);
       setGone("");
       setStatus(

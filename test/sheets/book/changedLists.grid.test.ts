@@ -36,7 +36,8 @@ const see = (changed: Changed): Promise<Seen> =>
     const { budgetBook } = await import("../../../src/sheets/book/budgetBook");
     const { runCell, RUNS_FIRST } = await import("../../../src/sheets/book/layout");
     const { gridOfBook } = await import("../../support/gridOfBook");
-    const { checkBook } = await import("../../../src/taskpane/check/checkBook");
+    const { findingsIn } = await import("../../../src/taskpane/check/findingsIn");
+    const { seenIn } = await import("../../../src/taskpane/check/seenIn");
     const { shownBook } = await import("../../support/shownBook");
     const { withEveryNote } = await import("../../support/everyNote");
     const { noteWords } = await import("../../../src/reference/noteWords");
@@ -59,7 +60,7 @@ const see = (changed: Changed): Promise<Seen> =>
     return {
       cells,
       tables: Object.fromEntries(Object.keys(TABLES).map((name) => [name, rowsOf(cells, name as Table)])) as never,
-      found: checkBook(shownBook(book, grid)).map(({ rule, what }) => ({ rule, what })),
+      found: findingsIn(seenIn(shownBook(book, grid))).map(({ rule, what }) => ({ rule, what })),
       wrongInCopy: wrongIn(seededTable(SEED, 14, "SI"), "SI"),
       marks: Object.values(noteWords).flatMap((note) => ("mark" in note ? [note.mark] : [])),
     };

@@ -7,7 +7,7 @@ import { budget } from "../../../src/functions/systems/budget";
 import { fanpressure } from "../../../src/functions/fan/fanpressure";
 import { solve } from "../../../src/functions/systems/solve";
 import type { Calculate } from "../../../src/taskpane/functions/calculate";
-import { bookOf, solveHeader, type SheetOfTest } from "../../support/books";
+import { seenOf, solveHeader, type SheetOfTest } from "../../support/books";
 import { exampleCurve, exampleRuns } from "../../../src/functions/exampleTables";
 
 const functions: Record<string, (...args: never[]) => unknown> = {
@@ -24,7 +24,7 @@ const calculate: Calculate = async ({ id, args }) => {
 };
 const curve = { rows: [["Airflow (cfm)", "Fan static pressure (in.w.g.)"], ...exampleCurve.slice(1)] };
 const draw = async (sheets: Record<string, SheetOfTest>) => {
-  const picture = await pictureOf(bookOf(sheets), calculate);
+  const picture = await pictureOf(seenOf(sheets), calculate);
   if (typeof picture === "string") throw new Error(picture);
   return picture;
 };
@@ -97,7 +97,7 @@ test("without a curve the velocities are those that the hoods ask for", async ()
 });
 
 test("what cannot be drawn is said in a sentence", async () => {
-  expect(await pictureOf(bookOf({}), calculate)).toMatch(/no table of runs/);
+  expect(await pictureOf(seenOf({}), calculate)).toMatch(/no table of runs/);
   const loop = exampleRuns.map((row) => (row[0] === "main" ? ["main", "saw", ...row.slice(2)] : row));
-  expect(await pictureOf(bookOf({ Runs: { rows: loop } }), calculate)).toMatch(/^The budget has no answer: /);
+  expect(await pictureOf(seenOf({ Runs: { rows: loop } }), calculate)).toMatch(/^The budget has no answer: /);
 });

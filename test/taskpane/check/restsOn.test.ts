@@ -1,8 +1,8 @@
 import { restsOn } from "../../../src/taskpane/check/named/restsOn";
-import { bookOf, runsWith, type SheetOfTest, soundRuns } from "../../support/books";
+import { runsWith, seenOf, type SheetOfTest, soundRuns } from "../../support/books";
 
-const said = (sheets: Record<string, SheetOfTest>, names: Parameters<typeof bookOf>[1] = []): string =>
-  restsOn(bookOf(sheets, names));
+const said = (sheets: Record<string, SheetOfTest>, names: Parameters<typeof seenOf>[1] = []): string =>
+  restsOn(seenOf(sheets, names));
 const call = (formula: string, row: SheetOfTest["rows"][number] = [1]): string =>
   said({ One: { rows: [row], formulas: { A1: formula } } });
 

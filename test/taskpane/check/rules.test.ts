@@ -1,8 +1,9 @@
-import { checkBook } from "../../../src/taskpane/check/checkBook";
-import { bookOf, runsWith, type SheetOfTest, solveHeader, soundRuns } from "../../support/books";
+import { findingsIn } from "../../../src/taskpane/check/findingsIn";
+import { seenIn } from "../../../src/taskpane/check/seenIn";
+import { bookOf, runsWith, seenOf, type SheetOfTest, solveHeader, soundRuns } from "../../support/books";
 
 const found = (sheets: Record<string, SheetOfTest>) =>
-  checkBook(bookOf(sheets)).map(({ rule, what, sheet, at }) => ({ rule, what, sheet, at }));
+  findingsIn(seenOf(sheets)).map(({ rule, what, sheet, at }) => ({ rule, what, sheet, at }));
 const rulesIn = (sheets: Record<string, SheetOfTest>) => found(sheets).map(({ rule }) => rule);
 
 test("a sound budget has nothing to be found, wherever its table stands", () => {
@@ -15,7 +16,7 @@ test("every finding has a reason and a source", () => {
   const rows = runsWith("saw", "Flex", 12).map((row) =>
     row.map((cell) => (cell === "elbow 2" ? "elbow 1; mitre" : cell)),
   );
-  const findings = checkBook(bookOf({ Runs: { rows } }));
+  const findings = findingsIn(seenOf({ Runs: { rows } }));
   expect(findings.length).toBe(3);
   for (const { why, source } of findings) {
     expect(why).not.toBe("");
@@ -69,8 +70,8 @@ describe("dust settles", () => {
 describe("the dust that a whole budget carries", () => {
   // 390 cfm in 4 in: 390 / 0.08727 ft² = 4469 fpm, below the 4500 fpm of heavy moist waste, above the 3937 fpm of wood dust
   const settlingWith = (material: string | number, rows = runsWith("saw", "Airflow", 390)) =>
-    checkBook(
-      bookOf({ Runs: { rows }, Start: { rows: [["Dust carried", material]] } }, [
+    findingsIn(
+      seenOf({ Runs: { rows }, Start: { rows: [["Dust carried", material]] } }, [
         { name: "Dust", sheet: "Start", at: "B1" },
       ]),
     ).map(({ what }) => what);
@@ -306,7 +307,7 @@ describe("our formulas", () => {
     const book = bookOf({ One: { rows: [[0.0873], [refused], [""], [{ error: "#N/A" }]], formulas } });
     const there = book.shown.get("One")!;
     const shown = new Map([["One", new Map([...there, ["A1", { value: 0.0873, fills: { rows: 4, columns: 1 } }]])]]);
-    expect(checkBook({ ...book, shown }).map(({ rule, what, at }) => ({ rule, what, at }))).toEqual([
+    expect(findingsIn(seenIn({ ...book, shown })).map(({ rule, what, at }) => ({ rule, what, at }))).toEqual([
       { rule: "#VALUE!", what: "A2: diameter must be above 0 in; got -4.", at: "A2" },
       { rule: "#N/A", what: "The answer in A4 is #N/A.", at: "A4" },
     ]);

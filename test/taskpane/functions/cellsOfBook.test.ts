@@ -1,4 +1,5 @@
 import { cellsOfBook } from "../../../src/taskpane/functions/cellsOfBook";
+import { seenIn } from "../../../src/taskpane/check/seenIn";
 import { suggestedRange } from "../../../src/taskpane/functions/suggestedRange";
 import { bookOf, soundRuns } from "../../support/books";
 
@@ -42,10 +43,10 @@ test("in a book of one sheet the sheet need not be named", () => {
 });
 
 test("the form offers the runs and the curve of the open book, wherever they stand", () => {
-  expect(suggestedRange("runs", book)).toBe("Runs!B8:J11");
-  expect(suggestedRange("curve", book)).toBe("'My fan'!A1:B3");
-  expect(suggestedRange("airflow", book)).toBeNull();
+  expect(suggestedRange("runs", seenIn(book))).toBe("Runs!B8:J11");
+  expect(suggestedRange("curve", seenIn(book))).toBe("'My fan'!A1:B3");
+  expect(suggestedRange("airflow", seenIn(book))).toBeNull();
   expect(suggestedRange("runs", null)).toBeNull();
   const named = bookOf({ Q1: { rows: soundRuns, at: { column: 2, row: 8 } } });
-  expect(suggestedRange("runs", named)).toBe("'Q1'!B8:J11"); // Q1!B8:J11 would begin at the cell Q1
+  expect(suggestedRange("runs", seenIn(named))).toBe("'Q1'!B8:J11"); // Q1!B8:J11 would begin at the cell Q1
 });

@@ -2,6 +2,7 @@ import { readRange } from "../../../sheets/rangeRef";
 import { formulaTree, type OurCall, type Piece, UnreadableFormula } from "../../../share/formula/tree";
 import { cellAddress } from "../../../sheets/address";
 import type { Calculated } from "../../../sheets/calculated";
+import { callsOurs } from "../../../sheets/ourCalls";
 import type { Shown } from "./namesInCall";
 
 const MOST_CELLS = 5000; // of one argument that are looked through for names
@@ -10,7 +11,7 @@ const MOST_CELLS = 5000; // of one argument that are looked through for names
 export function callsIn(book: Calculated): { readonly name: string; readonly args: Shown }[] {
   return book.workbook.sheets.flatMap(({ name: sheet, cells }) =>
     cells.flatMap((cell) =>
-      "formula" in cell
+      "formula" in cell && callsOurs(cell.formula)
         ? callsAmong(piecesOf(cell.formula)).map((call) => ({
             name: call.name,
             args: call.args.map((pieces) => shownBy(pieces, sheet, book)),

@@ -1,5 +1,4 @@
-import type { Calculated } from "../../../sheets/calculated";
-import { runsIn } from "../runs";
+import type { Seen } from "../seenIn";
 import { callsIn } from "./callsIn";
 import type { NamedValue } from "./namedValue";
 import { namesInCall } from "./namesInCall";
@@ -9,9 +8,9 @@ import { namesInRun } from "./namesInRun";
  * Which values of the tables a book takes by name that nobody has seen in print, as one sentence; "" where it takes none.
  * No fault of the book, so no finding: somebody who trusts a number should know what it rests on.
  */
-export function restsOn(book: Calculated): string {
+export function restsOn({ book, runs: tables }: Seen): string {
   const named: NamedValue[] = [
-    ...runsIn(book).flatMap(({ runs, system }) => runs.flatMap((run) => namesInRun(run, system))),
+    ...tables.flatMap(({ runs, system }) => runs.flatMap((run) => namesInRun(run, system))),
     ...callsIn(book).flatMap(({ name, args }) => namesInCall(name, args)),
   ];
   const byWeakness = new Map<string, Set<string>>();

@@ -5,11 +5,12 @@ import { fromSI, type UnitSystem, unitOf } from "../../../reference/quantities";
 import type { Calculated } from "../../../sheets/calculated";
 import type { Cell, Matrix } from "../../functions/answering";
 import type { Calculate } from "../../functions/calculate";
-import { answersIn } from "../answers";
-import { type BookCurve, curvesIn } from "../curves";
+import type { Answer } from "../answers";
+import type { BookCurve } from "../curves";
 import { shownByName } from "../namedCells";
-import { type BookRuns, runsIn } from "../runs";
-import { numberIn, tablesWith, textIn } from "../tablesIn";
+import type { BookRuns } from "../runs";
+import type { Seen } from "../seenIn";
+import { type LookedThrough, numberIn, tablesWith, textIn } from "../tablesIn";
 import { type PictureRun, runsOfPicture } from "./runsOfPicture";
 
 export interface Point {
@@ -38,13 +39,13 @@ const SPEEDS = [0.25, 0.4, 0.55, 0.7, 0.85, 1, 1.1, 1.2]; // of the fan's own: w
  * Computes the picture of the first budget of a book with the cell functions. The ducts' own curve is where the fan at
  * other speeds would meet them, so leaks and filters are in it. A sentence where there is nothing to draw.
  */
-export async function pictureOf(book: Calculated, calculate: Calculate): Promise<Picture | string> {
-  const [runs] = runsIn(book);
+export async function pictureOf(seen: Seen, calculate: Calculate): Promise<Picture | string> {
+  const [runs] = seen.runs;
   if (runs === undefined) return "There is no table of runs in this book, so there is nothing to draw.";
   const { system } = runs;
-  const curve = curvesIn(book).find((one) => one.system === system);
-  const density = densityIn(book);
-  const args: Asked = { runs: matrixOf(runs), open: openIn(book), density, units: [[system]] };
+  const curve = seen.curves.find((one) => one.system === system);
+  const density = densityIn(seen.book);
+  const args: Asked = { runs: matrixOf(runs), open: openIn(seen.answers), density, units: [[system]] };
   if (curve === undefined) {
     const answer = await calculate({ id: "BUDGET", args: [args.runs, density, args.units] });
     if ("error" in answer) return `The budget has no answer: ${answer.message || answer.error}.`;
@@ -63,7 +64,7 @@ export async function pictureOf(book: Calculated, calculate: Calculate): Promise
     curve: line,
     ducts: ducts.filter(({ y }) => y <= top),
     works: solved.works,
-    scenarios: scenariosIn(book),
+    scenarios: scenariosIn(seen.sheets),
   };
   return { system, runs: runsOfPicture(runs, solved.rows, solveColumns), fan };
 }
@@ -133,18 +134,18 @@ function densityIn(book: Calculated): Matrix | null {
 }
 
 /** The gates as the book's own SOLVE has them; null where the table's gates hold. */
-function openIn(book: Calculated): Matrix | null {
-  const answer = answersIn(book).find(({ of }) => of === "SOLVE");
+function openIn(answers: readonly Answer[]): Matrix | null {
+  const answer = answers.find(({ of }) => of === "SOLVE");
   const gated = answer?.rows.filter(({ gate }) => gate !== "") ?? [];
   const open = gated.filter(({ gate }) => gate.toLowerCase() === "open").map(({ run }) => run);
   return open.length === 0 ? null : [[open.join("; ")]];
 }
 
-function scenariosIn(book: Calculated): FanPicture["scenarios"] {
+function scenariosIn(sheets: readonly LookedThrough[]): FanPicture["scenarios"] {
   const [name, airflow, pressure] = (["scenario", "fanAirflow", "fanPressure"] as const).map((key) =>
     headerOfColumn(scenarioColumns, key),
   ) as [string, string, string];
-  return tablesWith(book, [name, airflow, pressure]).flatMap((table) =>
+  return tablesWith(sheets, [name, airflow, pressure]).flatMap((table) =>
     table.rows.flatMap((row) => {
       const [x, y] = [numberIn(table.value(row, airflow)), numberIn(table.value(row, pressure))];
       return x === null || y === null ? [] : [{ name: textIn(table.value(row, name)), point: { x, y } }];

@@ -1,14 +1,13 @@
 import { ENOUGH_AIR } from "../../../reference/noteLimits";
-import { answersIn } from "../answers";
 import { practice, type Rule } from "../finding";
 import { inWords } from "../inWords";
-import { runsIn, sameName } from "../runs";
+import { sameName } from "../runs";
 import { saysAny } from "../stillAir";
 
 /** Hoods that get less than they ask for from the fan there is. */
-export const fanShort: Rule = (book) => {
-  const runs = runsIn(book).flatMap((table) => table.runs);
-  return answersIn(book)
+export const fanShort: Rule = ({ runs: tables, answers }) => {
+  const runs = tables.flatMap((table) => table.runs);
+  return answers
     .filter(({ of }) => of === "SOLVE")
     .flatMap(({ sheet, system, rows }) =>
       rows.flatMap((row) => {

@@ -3,15 +3,14 @@ import { cite } from "../../../reference/citation";
 import { materials } from "../../../reference/materials";
 import type { Rule } from "../finding";
 import { inWords } from "../inWords";
-import { runsIn } from "../runs";
 
 /** Longer than a machine needs to move or to shake: house judgement, six feet. */
 const LONG = 1.829; // m
 
 /** Flexible hose longer than it need be. */
-export const longHose: Rule = (book) => {
+export const longHose: Rule = ({ runs: tables }) => {
   const hose = findNamed(materials, "hose")!;
-  return runsIn(book).flatMap(({ sheet, system, runs }) =>
+  return tables.flatMap(({ sheet, system, runs }) =>
     runs
       .filter((run) => run.hose > LONG)
       .map((run) => ({

@@ -3,10 +3,10 @@ import { type Meeting, sparksMeetDust } from "../../../core/dust/sparksMeetDust"
 import { plain } from "../../../core/naming/findNamed";
 import { cautions } from "../../../reference/cautions";
 import { type Finding, practice, type Rule } from "../finding";
-import { type BookRuns, runsIn } from "../runs";
+import type { BookRuns } from "../runs";
 
 /** Grinding sparks or metal on a duct that carries dust that burns: found at the run in which both first meet. */
-export const metalWithWood: Rule = (book) => runsIn(book).flatMap(inTable);
+export const metalWithWood: Rule = ({ runs }) => runs.flatMap(inTable);
 
 function inTable({ sheet, runs }: BookRuns): Finding[] {
   const suction = runs.filter(({ discharge }) => !discharge);

@@ -1,12 +1,12 @@
 import { type Finding, practice, type Rule } from "../finding";
-import { type FoundTable, numberIn, tablesWith } from "../tablesIn";
+import { type FoundTable, type LookedThrough, numberIn, tablesWith } from "../tablesIn";
 
 const DECADE = 0.1; // of a power of ten, in powers of ten: about a quarter either way
 const CLOSE = 0.05; // of the ratio of two areas: what two tapes may differ by
 
 /** An area typed into a meter that is not the duct's own: a decimal place off, or another duct's. */
-export const meterArea: Rule = (book) =>
-  readingTables(book).flatMap(({ table, typed, real }) =>
+export const meterArea: Rule = ({ sheets }) =>
+  readingTables(sheets).flatMap(({ table, typed, real }) =>
     table.rows.flatMap((row): Finding[] => {
       const entered = numberIn(table.value(row, typed));
       const area = numberIn(table.value(row, real));
@@ -35,15 +35,15 @@ export const meterArea: Rule = (book) =>
 const TYPED = /^area (that was )?(typed|entered|in the meter|set|keyed)|^(typed|entered|meter'?s?) area/;
 const REAL = /^(true|real|duct'?s?|own) area|^area (of the duct|at the probe|true|really|where)/;
 
-function readingTables(book: Parameters<Rule>[0]): { table: FoundTable; typed: string; real: string }[] {
-  const pairs = tablesWith(book, []).flatMap(({ headers }) => {
+function readingTables(sheets: readonly LookedThrough[]): { table: FoundTable; typed: string; real: string }[] {
+  const pairs = tablesWith(sheets, []).flatMap(({ headers }) => {
     const typed = headers.find(({ name }) => TYPED.test(name))?.name;
     const real = headers.find(({ name }) => REAL.test(name))?.name;
     return typed === undefined || real === undefined ? [] : [{ typed, real }];
   });
   const kinds = new Map(pairs.map((pair) => [`${pair.typed}\n${pair.real}`, pair]));
   return [...kinds.values()].flatMap((pair) =>
-    tablesWith(book, [pair.typed, pair.real]).map((table) => ({ table, ...pair })),
+    tablesWith(sheets, [pair.typed, pair.real]).map((table) => ({ table, ...pair })),
   );
 }
 

@@ -1,5 +1,4 @@
 import { type MarkedNote, notesIn } from "../../../reference/notes";
-import { answersIn } from "../answers";
 import type { Rule } from "../finding";
 import { STILL } from "../stillAir";
 
@@ -7,8 +6,8 @@ import { STILL } from "../stillAir";
 const ELSEWHERE: readonly MarkedNote[] = ["settles", "metalWithWood", "likelyMetal", "short", ...STILL];
 
 /** What BUDGET and SOLVE note themselves, beyond what other rules say. */
-export const notes: Rule = (book) =>
-  answersIn(book).flatMap(({ of, sheet, rows }) =>
+export const notes: Rule = ({ answers }) =>
+  answers.flatMap(({ of, sheet, rows }) =>
     rows.flatMap((row) =>
       notesIn(row.note)
         .filter(({ key }) => key === null || !ELSEWHERE.includes(key))

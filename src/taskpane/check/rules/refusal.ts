@@ -1,5 +1,4 @@
 import type { Rule } from "../finding";
-import { failedFormulas } from "./ourFormulas";
 
 const whyOf = (error: string, message: string | undefined): string =>
   error === "#SPILL!"
@@ -9,8 +8,8 @@ const whyOf = (error: string, message: string | undefined): string =>
       : "What depends on this cell has no answer until its arguments are right.";
 
 /** Our functions that refuse what they are given, with their own sentence. */
-export const refusal: Rule = (book) =>
-  failedFormulas(book)
+export const refusal: Rule = ({ failed }) =>
+  failed
     .filter(({ error }) => error.error !== "#NAME?")
     .map(({ sheet, at, error: { error, message } }) => ({
       rule: error,

@@ -1,19 +1,15 @@
 import { sectionArea } from "../../../core/section/section";
 import { cite } from "../../../reference/citation";
-import { answersIn } from "../answers";
 import type { Finding, Rule } from "../finding";
 import { inWords } from "../inWords";
-import { dustOfBook } from "../namedCells";
 import { saysAny, STILL } from "../stillAir";
-import { type BookRuns, runsIn, sameName } from "../runs";
+import { type BookRuns, sameName } from "../runs";
 
 /** Air too slow to carry the dust on: in each answer; in a budget without one, by the airflow that its hoods ask for. */
-export const settling: Rule = (book) => {
-  const tables = runsIn(book);
-  const answers = answersIn(book);
+export const settling: Rule = ({ runs: tables, answers, dust: dustOfBook }) => {
   const dustOf = (name: string) =>
     tables.flatMap(({ runs }) => runs).find((run) => sameName(run.name, name)) ?? {
-      dust: dustOfBook(book),
+      dust: dustOfBook,
       discharge: false,
     };
   const inAnswers = answers.flatMap(({ of, sheet, system, rows }) =>

@@ -1,12 +1,12 @@
 import { practice, type Rule } from "../finding";
 import { inWords } from "../inWords";
-import { runsIn, sameName } from "../runs";
+import { sameName } from "../runs";
 
 const SAME = 0.999; // a diameter typed in the other unit may differ in its last digit
 
 /** A main that is smaller than a branch which joins it. */
-export const smallerMain: Rule = (book) =>
-  runsIn(book).flatMap(({ sheet, system, runs }) =>
+export const smallerMain: Rule = ({ runs: tables }) =>
+  tables.flatMap(({ sheet, system, runs }) =>
     runs.flatMap((branch) => {
       const main = runs.find((run) => sameName(run.name, branch.to));
       if (main?.diameter == null || branch.diameter === null || main.diameter >= SAME * branch.diameter) return [];

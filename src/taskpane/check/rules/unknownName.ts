@@ -1,9 +1,8 @@
 import { practice, type Rule } from "../finding";
-import { failedFormulas } from "./ourFormulas";
 
 /** Our functions standing at #NAME?: once per sheet, at the first of them. */
-export const unknownName: Rule = (book) => {
-  const failed = failedFormulas(book).filter(({ error }) => error.error === "#NAME?");
+export const unknownName: Rule = ({ failed: all }) => {
+  const failed = all.filter(({ error }) => error.error === "#NAME?");
   const sheets = [...new Set(failed.map(({ sheet }) => sheet))];
   return sheets.map((sheet) => {
     const here = failed.filter((one) => one.sheet === sheet);

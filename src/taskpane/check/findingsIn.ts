@@ -1,4 +1,3 @@
-import type { Calculated } from "../../sheets/calculated";
 import type { Finding, Rule } from "./finding";
 import { fanShort } from "./rules/fanShort";
 import { longHose } from "./rules/longHose";
@@ -12,6 +11,7 @@ import { settling } from "./rules/settling";
 import { smallerMain } from "./rules/smallerMain";
 import { tightElbow } from "./rules/tightElbow";
 import { unknownName } from "./rules/unknownName";
+import type { Seen } from "./seenIn";
 
 /** Gravest first: what stops every number, then what is dangerous, then what costs air. */
 const rules: readonly Rule[] = [
@@ -30,4 +30,4 @@ const rules: readonly Rule[] = [
 ];
 
 /** Everything that an experienced person would see in a book. */
-export const checkBook = (book: Calculated): Finding[] => rules.flatMap((rule) => rule(book));
+export const findingsIn = (seen: Seen): Finding[] => rules.flatMap((rule) => rule(seen));

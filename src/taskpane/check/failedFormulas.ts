@@ -1,6 +1,6 @@
-import type { Calculated, CellErrorValue } from "../../../sheets/calculated";
-import { callsOurs } from "../../../sheets/ourCalls";
-import { filledAddresses } from "../../../sheets/rectangle";
+import type { Calculated, CellErrorValue } from "../../sheets/calculated";
+import { callsOurs } from "../../sheets/ourCalls";
+import { filledAddresses } from "../../sheets/rectangle";
 
 /** A cell of an answer of ours that shows an error. */
 export interface FailedFormula {

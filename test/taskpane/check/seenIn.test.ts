@@ -1,0 +1,41 @@
+import { findingsIn } from "../../../src/taskpane/check/findingsIn";
+import { restsOn } from "../../../src/taskpane/check/named/restsOn";
+import { seenIn } from "../../../src/taskpane/check/seenIn";
+import { bookOf, runsWith, solveHeader, soundRuns } from "../../support/books";
+
+/** A map that counts how often it is walked through. */
+class Walked<Key, Value> extends Map<Key, Value> {
+  walks = 0;
+  override [Symbol.iterator]() {
+    this.walks += 1;
+    return super[Symbol.iterator]();
+  }
+}
+
+const dust = runsWith("saw", "Airflow", 100);
+const book = bookOf({
+  Runs: { rows: dust },
+  Flow: { rows: [solveHeader, ["saw", 100, 1000, 1, 0, 1, "open", "resize: so"]] },
+  Notes: { rows: [["nothing to see"]] },
+});
+
+test("every sheet is looked through once, whatever number of rules asks what it holds", () => {
+  const counted = new Map([...book.shown].map(([name, cells]) => [name, new Walked(cells)]));
+  const seen = seenIn({ ...book, shown: counted });
+  expect(findingsIn(seen).length).toBeGreaterThan(1);
+  restsOn(seen);
+  expect([...counted.values()].map(({ walks }) => walks)).toEqual([1, 1, 1]);
+});
+
+test("what is seen: tables of runs, answers and curves, by their sheets", () => {
+  const curve = [["Airflow (cfm)", "Fan static pressure (in.w.g.)"], [0, 9], [900, 0]]; // prettier-ignore
+  const seen = seenIn(bookOf({ Here: { rows: soundRuns }, Fan: { rows: curve } }));
+  expect(seen.runs.map(({ sheet }) => sheet)).toEqual(["Here"]);
+  expect(seen.curves.map(({ points }) => points)).toEqual([
+    [
+      [0, 9],
+      [900, 0],
+    ],
+  ]);
+  expect([seen.answers, seen.failed]).toEqual([[], []]);
+});
