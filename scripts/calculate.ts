@@ -2,7 +2,7 @@ import * as library from "@odoo/o-spreadsheet";
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import vm from "node:vm";
-import { calculatedOf } from "../src/hosts/local/calculated";
+import { calculatedOf } from "../src/hosts/local/readGrid";
 import { createCustomFunctions } from "../src/hosts/local/customFunctions";
 import { gridData } from "../src/hosts/local/model";
 import { addPlugins } from "../src/hosts/local/plugins";

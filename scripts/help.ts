@@ -2,7 +2,7 @@ import { copyFileSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "no
 import path from "node:path";
 import { runInThisContext } from "node:vm";
 import { createCustomFunctions } from "../src/hosts/local/customFunctions";
-import { answer } from "../src/taskpane/functions/answering";
+import { callFunction } from "../src/taskpane/functions/callFunction";
 import type { FunctionsFile } from "../src/hosts/functionsFile";
 import { tasks } from "../src/functions/tasks";
 import { cautionsPage } from "./help/cautionsPage";
@@ -24,7 +24,7 @@ export function helpPages(): HelpPage[] {
   const file = JSON.parse(readFileSync(path.join(dist, "functions.json"), "utf8")) as FunctionsFile;
   return [
     indexPage(file, tasks),
-    ...functionPages(file, tasks, (question) => answer(functions, question)),
+    ...functionPages(file, tasks, (question) => callFunction(functions, question)),
     ...tablePages(),
     checksPage(),
     cautionsPage(),

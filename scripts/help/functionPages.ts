@@ -1,5 +1,5 @@
 import { cautions } from "../../src/reference/cautions";
-import type { Answer, Matrix, Question } from "../../src/taskpane/functions/answering";
+import type { FunctionAnswer, Matrix, Question } from "../../src/taskpane/functions/callFunction";
 import type { FunctionGuide, Task } from "../../src/functions/guide";
 import type { FunctionMetadata, FunctionsFile, ParameterMetadata } from "../../src/hosts/functionsFile";
 import { exampleCall, filledUp } from "../../src/taskpane/functions/exampleCall";
@@ -13,7 +13,7 @@ import { displayed, inLine } from "./tex";
 export const functionPages = (
   file: FunctionsFile,
   tasks: readonly Task[],
-  answer: (question: Question) => Answer,
+  answer: (question: Question) => FunctionAnswer,
 ): HelpPage[] => {
   const guides = new Map(tasks.flatMap(({ functions }) => functions.map((guide) => [guide.name, guide] as const)));
   return file.functions.map((metadata) => {
@@ -26,7 +26,7 @@ export const functionPages = (
 function functionPage(
   metadata: FunctionMetadata,
   guide: FunctionGuide,
-  answer: (question: Question) => Answer,
+  answer: (question: Question) => FunctionAnswer,
 ): HelpPage {
   const given = metadata.parameters.map(({ name, optional }) => (optional === true ? `[${name}]` : name));
   return {
@@ -82,7 +82,11 @@ function args(parameters: readonly ParameterMetadata[]): string {
 }
 
 /** The example as one types it, with what the very functions of this build answer. */
-function example(metadata: FunctionMetadata, guide: FunctionGuide, answer: (question: Question) => Answer): string {
+function example(
+  metadata: FunctionMetadata,
+  guide: FunctionGuide,
+  answer: (question: Question) => FunctionAnswer,
+): string {
   const { formula, tables, args: values } = exampleCall(metadata.name, guide.example);
   const result = answer({ id: metadata.id, args: filledUp(values, metadata.parameters.length) });
   return section(
@@ -96,7 +100,7 @@ function example(metadata: FunctionMetadata, guide: FunctionGuide, answer: (ques
   );
 }
 
-function answerMarkup(result: Answer): string {
+function answerMarkup(result: FunctionAnswer): string {
   if ("error" in result) return paragraph(`shows ${result.error}: ${result.message}`);
   const [first] = result.rows;
   if (result.rows.length === 1 && first?.length === 1)
@@ -124,7 +128,11 @@ const shown = (cell: string | number | boolean | null): string =>
   typeof cell === "number" ? String(Number(cell.toPrecision(6))) : String(cell ?? "");
 
 /** What the cell says when an argument is wrong: asked of the functions, one argument at a time. */
-function errors(metadata: FunctionMetadata, guide: FunctionGuide, answer: (question: Question) => Answer): string {
+function errors(
+  metadata: FunctionMetadata,
+  guide: FunctionGuide,
+  answer: (question: Question) => FunctionAnswer,
+): string {
   const { args: values } = exampleCall(metadata.name, guide.example);
   const whole = filledUp(values, metadata.parameters.length);
   const rows = metadata.parameters.flatMap((parameter, at) =>

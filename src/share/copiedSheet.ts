@@ -1,5 +1,5 @@
 import { cellAddress, placeOf } from "../sheets/address";
-import type { Calculated, CellErrorValue } from "../sheets/calculated";
+import type { Calculated, ShownError } from "../sheets/calculated";
 import { filledAddresses } from "../sheets/rectangle";
 import { lookOfCell } from "../sheets/lookOfCell";
 import type { Sheet, SheetCell } from "../sheets/workbook";
@@ -73,7 +73,7 @@ function lastValue(cell: SheetCell, value: SheetCellValue): SheetCell {
   return value !== null && typeof value === "object" ? { ...look, formula: "=NA()" } : { ...look, value };
 }
 
-type SheetCellValue = string | number | boolean | null | CellErrorValue;
+type SheetCellValue = string | number | boolean | null | ShownError;
 
 /** A sheet with new contents. Cells that were not listed are added at the end. */
 export function copiedSheet(sheet: Sheet, replacements: ReadonlyMap<string, Replacement>): Sheet {

@@ -66,10 +66,10 @@ function originalCells({ sheet, at, formula: code, written }: Original, row: num
 }
 
 /** A formula that reaches outside is recorded as a text alone: a reference to another workbook would make the copy ask for it. */
-const namedBy = (code: string): string[] => (reachesOutside(code) === null ? rangesIn(code) : []);
+const namedBy = (code: string): string[] => (reachesOutside(code) === null ? rangesInCode(code) : []);
 
 /** The ranges that a formula names, in their order. */
-export const rangesIn = (code: string): string[] =>
+export const rangesInCode = (code: string): string[] =>
   tokenize(code).flatMap(({ type, value }) => (type === "range" || type === "range_beam" ? [value] : []));
 
 /** A formula with other ranges in their place, as many as it names. */

@@ -10,12 +10,12 @@ export interface Calculated {
 export type Shown = ReadonlyMap<string, ReadonlyMap<string, ShownCell>>;
 
 export interface ShownCell {
-  readonly value: CellValue | CellErrorValue;
+  readonly value: CellValue | ShownError;
   readonly fills?: Extent; // set on the cell whose formula fills more cells than its own
 }
 
 /** An error as Excel names it, and the sentence that came with it. */
-export interface CellErrorValue {
+export interface ShownError {
   readonly error: "#VALUE!" | "#N/A" | "#NAME?" | "#NUM!" | "#DIV/0!" | "#REF!" | "#NULL!" | "#SPILL!";
   readonly message?: string;
 }

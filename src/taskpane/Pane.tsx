@@ -3,7 +3,7 @@ import { useRef, useState, type ReactElement } from "react";
 import { flushSync } from "react-dom";
 import type { SheetHost } from "../hosts/host";
 import { usualUnits } from "./build/usualUnits";
-import type { Surroundings } from "./office";
+import type { PageSurroundings } from "./office";
 import { stepFocus } from "./stepFocus";
 import { darkTheme, lightTheme } from "./theme";
 import { usePrefersDark } from "./usePrefersDark";
@@ -45,7 +45,7 @@ const useStyles = makeStyles({
 });
 
 interface PaneProps {
-  readonly where: Surroundings;
+  readonly where: PageSurroundings;
   readonly host: SheetHost | null;
 }
 

@@ -1,7 +1,7 @@
 import { createRoot } from "react-dom/client";
 import type { SheetHost } from "../hosts/host";
 import { Pane } from "./Pane";
-import { isBesideLocalSheet, watchOffice, type Surroundings } from "./office";
+import { isBesideLocalSheet, watchOffice, type PageSurroundings } from "./office";
 
 const place = document.getElementById("pane");
 if (place === null) throw new Error("the page has no element #pane");
@@ -12,10 +12,10 @@ if (officeScript !== null) Object.assign(window, { CustomFunctionMappings: { __d
 
 const officeOfPage = { get: () => (typeof Office === "undefined" ? undefined : Office), script: officeScript };
 const root = createRoot(place);
-const show = (where: Surroundings, host: SheetHost | null): void => root.render(<Pane where={where} host={host} />);
+const show = (where: PageSurroundings, host: SheetHost | null): void => root.render(<Pane where={where} host={host} />);
 
 /** What writes into Excel is a file of its own, which no other surroundings load. */
-function showIn(where: Surroundings): void {
+function showIn(where: PageSurroundings): void {
   if (where !== "excel") return show(where, null);
   void import("../hosts/excel/excelHost").then(({ excelHost }) => show(where, excelHost()));
 }

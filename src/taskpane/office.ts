@@ -2,7 +2,7 @@
  * Where the pane finds itself: office.js not heard of yet, inside Excel, beside the local sheet, or with neither
  * (a browser, offline, office.js blocked).
  */
-export type Surroundings = "waiting" | "excel" | "local" | "alone";
+export type PageSurroundings = "waiting" | "excel" | "local" | "alone";
 
 /** How long the pane waits before it says that it works alone. */
 export const PATIENCE = 3000; // ms
@@ -26,11 +26,11 @@ export function isBesideLocalSheet(around: () => Pick<Window, "ductLedgerHost">)
  * Tells where the pane is, at once and again whenever that is known better. Inside Excel a blocked office.js never
  * answers, hence the patience; an answer that comes later than that still counts.
  */
-export function watchOffice({ get, script }: OfficeOfPage, tell: (where: Surroundings) => void): void {
+export function watchOffice({ get, script }: OfficeOfPage, tell: (where: PageSurroundings) => void): void {
   if (script === null) return tell("alone");
   tell("waiting");
   const giveUp = setTimeout(() => tell("alone"), PATIENCE);
-  const answer = (where: Surroundings): void => {
+  const answer = (where: PageSurroundings): void => {
     clearTimeout(giveUp);
     tell(where);
   };

@@ -1,12 +1,12 @@
 import { cellAddress, placeOf } from "../../src/sheets/address";
-import type { Calculated, CellErrorValue, Extent, ShownCell } from "../../src/sheets/calculated";
+import type { Calculated, ShownError, Extent, ShownCell } from "../../src/sheets/calculated";
 import type { CellName, CellValue, Sheet, SheetCell } from "../../src/sheets/workbook";
 import type { EngineValues } from "../support/engine";
 
 /** A formula with what it shows: rows of values that it fills from its own cell on. */
 export interface Formula {
   readonly code: string;
-  readonly shows: readonly (readonly (CellValue | CellErrorValue)[])[];
+  readonly shows: readonly (readonly (CellValue | ShownError)[])[];
 }
 
 export interface SampleSheet {
@@ -66,7 +66,7 @@ export function differences(sheet: string, at: string, expected: Formula["shows"
   );
 }
 
-export function sameShown(expected: CellValue | CellErrorValue, got: string | number): boolean {
+export function sameShown(expected: CellValue | ShownError, got: string | number): boolean {
   if (expected === null) return got === "";
   if (typeof expected === "object") return String(got).startsWith("#");
   if (typeof expected !== "number") return String(expected).toUpperCase() === String(got).toUpperCase();

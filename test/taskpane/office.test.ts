@@ -3,7 +3,7 @@ import {
   isBesideLocalSheet,
   watchOffice,
   type OfficeOfPage,
-  type Surroundings,
+  type PageSurroundings,
 } from "../../src/taskpane/office";
 
 type Office = ReturnType<OfficeOfPage["get"]>;
@@ -12,7 +12,7 @@ type Office = ReturnType<OfficeOfPage["get"]>;
 function page({ office, tag = true }: { office?: Office; tag?: boolean } = {}) {
   const script = new EventTarget();
   let defined = office;
-  const told: Surroundings[] = [];
+  const told: PageSurroundings[] = [];
   watchOffice({ get: () => defined, script: tag ? script : null }, (where) => told.push(where));
   return {
     told,

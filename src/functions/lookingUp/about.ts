@@ -1,6 +1,6 @@
 import type { Guide } from "../guide";
 import { inHost } from "../inHost";
-import { about as aboutRows } from "../tables/about";
+import { aboutTable as aboutRows } from "../tables/about";
 
 /**
  * Version, definitions and the date of the tables, as rows (no unit).

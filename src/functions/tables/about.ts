@@ -5,7 +5,7 @@ import { INCH_OF_WATER } from "../../reference/quantities";
 import { TABLES_DATE } from "../../reference";
 
 /** ABOUT's answer: what computed this sheet, and the definitions it rests on. */
-export const about = (): (string | number)[][] => [
+export const aboutTable = (): (string | number)[][] => [
   ["Duct Ledger", "version", packageJson.version],
   ["Tables of", "date", TABLES_DATE],
   ["Inch of water gauge (60 °F)", "Pa", INCH_OF_WATER],

@@ -1,5 +1,5 @@
 import { cellAddress } from "../../sheets/address";
-import type { CellErrorValue, Extent, ShownCell } from "../../sheets/calculated";
+import type { ShownError, Extent, ShownCell } from "../../sheets/calculated";
 import { filledAddresses } from "../../sheets/rectangle";
 import type { Look, StyleName } from "../../sheets/styles";
 import type { CellValue, SheetCell } from "../../sheets/workbook";
@@ -17,7 +17,7 @@ interface RawCell {
   readonly column: number;
   readonly row: number;
   readonly formula: string | null;
-  readonly value: CellValue | CellErrorValue;
+  readonly value: CellValue | ShownError;
   readonly style: StyleName | Look | undefined;
   readonly format: string | undefined;
 }
@@ -80,13 +80,12 @@ function described(raw: ReadonlyMap<string, RawCell>, spills: ReadonlyMap<string
   return { cells, shown };
 }
 
-const isError = (value: CellValue | CellErrorValue): value is CellErrorValue =>
-  typeof value === "object" && value !== null;
+const isError = (value: CellValue | ShownError): value is ShownError => typeof value === "object" && value !== null;
 
 const ERRORS = ["#VALUE!", "#N/A", "#NAME?", "#NUM!", "#DIV/0!", "#REF!", "#NULL!", "#SPILL!"] as const;
 
 /** Excel has more errors than a file can hold, such as #BUSY!; they are given as #N/A with their own name behind it. */
-function valueOf(value: unknown, type: string): CellValue | CellErrorValue {
+function valueOf(value: unknown, type: string): CellValue | ShownError {
   if (type === "Empty") return null;
   if (type === "Error") {
     const error = ERRORS.find((name) => name === value);

@@ -4,7 +4,7 @@ import { keyName } from "../../sheets/sheetKeys";
 import type { CellName, Sheet } from "../../sheets/workbook";
 import { rangeText } from "../../sheets/rangeRef";
 import { readRectangle } from "../../sheets/rectangle";
-import { checkBook } from "./write/check";
+import { requireFitsFile } from "./write/fitsFile";
 import { finished } from "./write/finish";
 import { listsSheet, writtenLists } from "./write/lists";
 import { FONT, SIZE } from "./write/look";
@@ -35,7 +35,7 @@ const keyNames = ({ key, name }: Sheet) =>
  * program without our functions shows the numbers. It names no author, no place and no time.
  */
 export async function writeBook(book: Calculated, { title, recalculate = false }: WriteOptions): Promise<Uint8Array> {
-  checkBook(book);
+  requireFitsFile(book);
   const { workbook, shown } = book;
   const lists = listsSheet(workbook);
   const sheets = workbook.sheets.map((sheet) => fileSheet(sheet, shown, lists, title));

@@ -3,7 +3,7 @@ import type { Workbook } from "../../sheets/workbook";
 import { FileRefusal } from "../file/fileRefusal";
 import { checkLoad } from "./checkLoad";
 import { clipped } from "./clipped";
-import { readerOf, type Stray } from "./readerOf";
+import { whoReads, type Stray } from "./whoReads";
 import { parted } from "./strays";
 
 export interface Fitted {
@@ -34,7 +34,7 @@ export function fitted(workbook: Workbook): Fitted {
     throw new FileRefusal(
       `This file has ${strays.length} cells far from the others, such as ${leftOut[0]!}: more than a sheet can hold here, so it is not opened.`,
     );
-  const reader = readerOf(strays, workbook);
+  const reader = whoReads(strays, workbook);
   if (reader !== null)
     throw new FileRefusal(
       `This file reaches farther than a sheet can here, to ${named(leftOut)}, and ${reader} may read that: delete what stands there or move it nearer, then open it.`,

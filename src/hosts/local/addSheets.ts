@@ -4,7 +4,7 @@ import type { SheetOrder } from "../../sheets/book/order";
 import type { Workbook } from "../../sheets/workbook";
 import type { AddOutcome, Watch } from "../host";
 import { appendSheets } from "./appendPlugin";
-import { calculatedOf } from "./calculated";
+import { calculatedOf } from "./readGrid";
 import type { GridModel } from "./grid";
 import { gridData } from "./model";
 import { nextTurn } from "./nextTurn";

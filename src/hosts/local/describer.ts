@@ -1,6 +1,6 @@
 import type { Sheet, Workbook } from "../../sheets/workbook";
-import { cellNames } from "./calculated";
-import { calculatedSheet } from "./calculatedSheet";
+import { cellNames } from "./readGrid";
+import { calculatedSheet } from "./readGridSheet";
 import type { GridModel } from "./grid";
 import { keptGetters } from "./keptPlugin";
 

@@ -1,5 +1,5 @@
 import { FileRefusal } from "../file/fileRefusal";
-import { calculatedOf } from "./calculated";
+import { calculatedOf } from "./readGrid";
 import type { GridModel } from "./grid";
 import type { OpenBook } from "./openBook";
 

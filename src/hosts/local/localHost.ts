@@ -3,7 +3,7 @@ import { callsOurs } from "../../sheets/ourCalls";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
 import type { SheetHost } from "../host";
 import { addSheets } from "./addSheets";
-import { calculatedOf } from "./calculated";
+import { calculatedOf } from "./readGrid";
 import { contentOf } from "./content";
 import type { Desk } from "./desk";
 import type { GridModel } from "./grid";

@@ -2,7 +2,7 @@ import packageJson from "../../../package.json";
 import { FileRefusal } from "../file/fileRefusal";
 import { COPY_CANCELLED, copyOutcome, dayOf } from "../copyOutcome";
 import type { AddOutcome, CopyKind, CopyOutcome, Watch } from "../host";
-import { calculatedOf } from "./calculated";
+import { calculatedOf } from "./readGrid";
 import type { Desk } from "./desk";
 import { nextTurn } from "./nextTurn";
 import { whyNotLive } from "../whyNotLive";

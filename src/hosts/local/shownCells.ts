@@ -1,5 +1,5 @@
 import { cellAddress } from "../../sheets/address";
-import type { CellErrorValue, ShownCell } from "../../sheets/calculated";
+import type { ShownError, ShownCell } from "../../sheets/calculated";
 import { rectangleText } from "../../sheets/rectangle";
 import type { CellPosition, GridModel } from "./grid";
 import { excelName } from "./values";
@@ -36,7 +36,7 @@ function shownValue(getters: Getters, position: CellPosition): ShownCell["value"
   return sentence === "" ? { error } : { error, message: sentence };
 }
 
-const ERRORS: readonly CellErrorValue["error"][] = [
+const ERRORS: readonly ShownError["error"][] = [
   "#VALUE!",
   "#N/A",
   "#NAME?",
@@ -47,8 +47,7 @@ const ERRORS: readonly CellErrorValue["error"][] = [
   "#SPILL!",
 ];
 
-const errorName = (code: string): CellErrorValue["error"] =>
-  ERRORS.find((name) => name === excelName(code)) ?? "#VALUE!";
+const errorName = (code: string): ShownError["error"] => ERRORS.find((name) => name === excelName(code)) ?? "#VALUE!";
 
 function fills(getters: Getters, position: CellPosition, cell: GridCell | undefined): Pick<ShownCell, "fills"> {
   if (cell?.isFormula !== true) return {};

@@ -1,5 +1,5 @@
 import { cellAddress } from "../../sheets/address";
-import type { Calculated, CellErrorValue } from "../../sheets/calculated";
+import type { Calculated, ShownError } from "../../sheets/calculated";
 import { formula, text } from "../../sheets/cells";
 import type { CellValue, Sheet, SheetCell } from "../../sheets/workbook";
 import { quotedText } from "../references";
@@ -166,7 +166,7 @@ const typedValue = (cell: SheetCell | undefined): CellValue =>
   cell !== undefined && "value" in cell ? cell.value : null;
 
 /** An empty text that a formula shows is stored by a formula, since files drop an empty text that is typed. */
-function storedCell(at: string, value: CellValue | CellErrorValue): SheetCell | null {
+function storedCell(at: string, value: CellValue | ShownError): SheetCell | null {
   if (value === null) return null;
   if (typeof value === "object") return formula(at, "=NA()");
   return value === "" ? formula(at, '=""') : { at, value, style: "text" };

@@ -3,7 +3,7 @@ import { MOST_COLUMNS, MOST_ROWS } from "../../sheets/extent";
 import type { Sheet, SheetCell } from "../../sheets/workbook";
 import { readRange } from "../../sheets/rangeRef";
 import { reachesOutside } from "../outside";
-import { COLUMNS, rangesIn, withRanges } from "../originals";
+import { COLUMNS, rangesInCode, withRanges } from "../originals";
 import { filledAddresses } from "../../sheets/rectangle";
 import { sheetsIn } from "./sheetsIn";
 import { whyNotRevived } from "./whyNotRevived";
@@ -62,7 +62,7 @@ export function recall(line: RecordLine, record: string, sheets: ReadonlySet<str
   const outside = reachesOutside(code);
   if (outside !== null) return { ...here, cells, why: outside };
   const ranges: string[] = [];
-  for (const [index, original] of rangesIn(code).entries()) {
+  for (const [index, original] of rangesInCode(code).entries()) {
     const reference = referenceIn(line.get(COLUMNS.references + index));
     if (reference === null) return { ...here, cells, why: "a range that it named was deleted in the copy" };
     ranges.push(asWritten(reference, original, place.sheet));

@@ -1,11 +1,11 @@
-import type { CellErrorValue, Extent } from "../../sheets/calculated";
+import type { ShownError, Extent } from "../../sheets/calculated";
 import type { CellValue } from "../../sheets/workbook";
 import type { RangeRef } from "../../sheets/rangeRef";
 import type { LookupTables } from "./lookupTables";
 import type { Workings } from "./workings";
 
 /** What a cell shows while the copy is made: its value, null for a blank, or an error. */
-export type ShownValue = CellValue | CellErrorValue;
+export type ShownValue = CellValue | ShownError;
 
 /** A formula's argument: its text as plain formula (already free of our functions), the range it names if it is just that, and what it shows now. */
 export interface Argument {

@@ -1,4 +1,4 @@
-import type { Calculated, CellErrorValue } from "../../sheets/calculated";
+import type { Calculated, ShownError } from "../../sheets/calculated";
 import { callsOurs } from "../../sheets/ourCalls";
 import { filledAddresses } from "../../sheets/rectangle";
 
@@ -6,7 +6,7 @@ import { filledAddresses } from "../../sheets/rectangle";
 export interface FailedFormula {
   readonly sheet: string;
   readonly at: string;
-  readonly error: CellErrorValue;
+  readonly error: ShownError;
 }
 
 /** Cells that formulas with calls of our functions fill, and that show an error, in the order of the sheets. */

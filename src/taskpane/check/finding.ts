@@ -11,7 +11,7 @@ export interface Finding {
   readonly at: string;
 }
 
-export type Rule = (seen: Seen) => Finding[];
+export type CheckRule = (seen: Seen) => Finding[];
 
 /** What a finding says that rests on no row of a table. */
 export const practice = sources.commonPractice.title;

@@ -1,4 +1,4 @@
-import type { Finding, Rule } from "./finding";
+import type { Finding, CheckRule } from "./finding";
 import { fanShort } from "./rules/fanShort";
 import { longHose } from "./rules/longHose";
 import { metalWithWood } from "./rules/metalWithWood";
@@ -10,12 +10,12 @@ import { seatSide } from "./rules/seatSide";
 import { settling } from "./rules/settling";
 import { smallerMain } from "./rules/smallerMain";
 import { tightElbow } from "./rules/tightElbow";
-import { unknownName } from "./rules/unknownName";
+import { unknownFunction } from "./rules/unknownFunction";
 import type { Seen } from "./seenIn";
 
 /** Gravest first: what stops every number, then what is dangerous, then what costs air. */
-const rules: readonly Rule[] = [
-  unknownName,
+const rules: readonly CheckRule[] = [
+  unknownFunction,
   refusal,
   metalWithWood,
   settling,

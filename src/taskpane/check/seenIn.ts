@@ -1,6 +1,6 @@
 import type { TransportRow } from "../../reference/schema";
 import type { Calculated } from "../../sheets/calculated";
-import { type Answer, answersIn } from "./answers";
+import { type BookAnswer, answersIn } from "./answersIn";
 import { type BookCurve, curvesIn } from "./curves";
 import { type FailedFormula, failedFormulas } from "./failedFormulas";
 import { dustOfBook } from "./namedCells";
@@ -13,7 +13,7 @@ export interface Seen {
   readonly sheets: readonly LookedThrough[];
   readonly dust: TransportRow; // that the ducts carry where a run names no other
   readonly runs: readonly BookRuns[];
-  readonly answers: readonly Answer[];
+  readonly answers: readonly BookAnswer[];
   readonly curves: readonly BookCurve[];
   readonly failed: readonly FailedFormula[];
 }

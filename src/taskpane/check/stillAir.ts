@@ -1,7 +1,7 @@
 import { type MarkedNote, notesIn } from "../../reference/notes";
 
 /** Notes of a run that no dust is to pass: behind a shut gate, or where no open hood lets air in. Slow air there is no fault. */
-export const STILL: readonly MarkedNote[] = [
+export const STILL_NOTES: readonly MarkedNote[] = [
   "gateShut",
   "cutOff",
   "onlyLeaksFlow",

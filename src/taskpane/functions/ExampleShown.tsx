@@ -1,11 +1,11 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import { useEffect, useMemo, useState, type ReactElement } from "react";
-import type { Answer } from "./answering";
+import type { FunctionAnswer } from "./callFunction";
 import { exampleCall, filledUp } from "./exampleCall";
 import type { FunctionGuide } from "../../functions/guide";
 import type { FunctionMetadata } from "../../hosts/functionsFile";
 import { unitIn } from "./metadata";
-import { calculate } from "./pageCalculator";
+import { calculate } from "./pageWorker";
 import { ResultTable } from "./ResultTable";
 import { isTable, resultWords } from "./resultWords";
 
@@ -25,7 +25,7 @@ interface ExampleShownProps {
 export function ExampleShown({ guide, metadata }: ExampleShownProps): ReactElement {
   const styles = useStyles();
   const call = useMemo(() => exampleCall(guide.name, guide.example), [guide]);
-  const [answer, setAnswer] = useState<Answer | null>(null);
+  const [answer, setAnswer] = useState<FunctionAnswer | null>(null);
   useEffect(() => {
     let wanted = true;
     void calculate({ id: metadata.id, args: filledUp(call.args, metadata.parameters.length) }).then(

@@ -1,7 +1,7 @@
 import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import type { ReactElement } from "react";
 import { shownValue } from "./resultWords";
-import type { Cell } from "./answering";
+import type { Cell } from "./callFunction";
 
 const useStyles = makeStyles({
   frame: {

@@ -2,7 +2,7 @@ import { cellAddress } from "../../sheets/address";
 import type { Calculated } from "../../sheets/calculated";
 import { readRange } from "../../sheets/rangeRef";
 import { cellsIn, placesIn } from "../../sheets/rectangle";
-import type { Cell, Matrix } from "./answering";
+import type { Cell, Matrix } from "./callFunction";
 
 const MOST = 20_000; // cells: a whole column is no argument
 

@@ -1,5 +1,5 @@
 import { cellAddress } from "../../sheets/address";
-import type { Matrix } from "./answering";
+import type { Matrix } from "./callFunction";
 import type { Example } from "../../functions/guide";
 import { argumentOf, formulaText, readTyped } from "./typed";
 

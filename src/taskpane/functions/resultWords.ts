@@ -1,4 +1,4 @@
-import type { Answer, Cell } from "./answering";
+import type { FunctionAnswer, Cell } from "./callFunction";
 
 /** A value as a cell without a format of its own shows it, rounded for reading. */
 export const shownValue = (cell: Cell): string =>
@@ -18,7 +18,7 @@ const shownNumber = (number: number): string =>
     : String(Number(number.toPrecision(4)));
 
 /** An answer in one line: the value with its unit, the error with its sentence, or how large the table is. */
-export function resultWords(answer: Answer, unit: string): string {
+export function resultWords(answer: FunctionAnswer, unit: string): string {
   if ("error" in answer) return answer.message === "" ? answer.error : `${answer.error} ${answer.message}`;
   const { rows } = answer;
   const [first] = rows[0] ?? [];
@@ -29,5 +29,5 @@ export function resultWords(answer: Answer, unit: string): string {
 
 const unitBeside = (value: Cell | undefined, unit: string): string => (typeof value === "number" ? unit : "");
 
-export const isTable = (answer: Answer): answer is Extract<Answer, { rows: unknown }> =>
+export const isTable = (answer: FunctionAnswer): answer is Extract<FunctionAnswer, { rows: unknown }> =>
   "rows" in answer && (answer.rows.length > 1 || (answer.rows[0]?.length ?? 0) > 1);

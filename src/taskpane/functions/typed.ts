@@ -1,6 +1,6 @@
 import { readRange } from "../../sheets/rangeRef";
 import type { CellName } from "../../sheets/workbook";
-import type { Cell, Matrix } from "./answering";
+import type { Cell, Matrix } from "./callFunction";
 
 /** What a person typed for an argument. A range or a name stands for cells; a text is quoted in the formula. */
 export type Typed =

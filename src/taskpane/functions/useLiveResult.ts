@@ -1,17 +1,17 @@
 import { useEffect, useMemo, useState } from "react";
 import type { SheetHost } from "../../hosts/host";
 import type { Calculated } from "../../sheets/calculated";
-import type { Answer, Matrix } from "./answering";
+import type { FunctionAnswer, Matrix } from "./callFunction";
 import { cellsOfBook } from "./cellsOfBook";
 import type { FunctionMetadata } from "../../hosts/functionsFile";
-import { calculate } from "./pageCalculator";
+import { calculate } from "./pageWorker";
 import { argumentOf, readTyped, type Typed } from "./typed";
 
 const PAUSE = 200; // ms without a key before it is computed
 
 export interface LiveResult {
   readonly typed: readonly Typed[];
-  readonly answer: Answer | string; // a sentence while there is none
+  readonly answer: FunctionAnswer | string; // a sentence while there is none
   readonly book: Calculated | null;
 }
 
@@ -22,7 +22,7 @@ export function useLiveResult(
   host: SheetHost | null,
 ): LiveResult {
   const [book, setBook] = useState<Calculated | null>(null);
-  const [answer, setAnswer] = useState<Answer | string>("");
+  const [answer, setAnswer] = useState<FunctionAnswer | string>("");
   useEffect(() => {
     if (host === null) return;
     let wanted = true;

@@ -8,7 +8,7 @@ import { type Picture, pictureOf } from "../check/picture/pictureOf";
 import { restsOn } from "../check/named/restsOn";
 import { PictureShown } from "../check/picture/PictureShown";
 import { seenIn } from "../check/seenIn";
-import { calculate } from "../functions/pageCalculator";
+import { calculate } from "../functions/pageWorker";
 import { count, failureWords, NO_SHEET } from "../hostUse/words";
 import { Heading } from "./Heading";
 import { ShortCautions } from "./ShortCautions";

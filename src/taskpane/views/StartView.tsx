@@ -6,7 +6,7 @@ import { checksFile, firstInExcelFile, indexFile } from "../help/files";
 import { HelpLink } from "../help/HelpLink";
 import { TaskOutcome } from "../hostUse/TaskOutcome";
 import { useTask } from "../hostUse/useTask";
-import type { Surroundings } from "../office";
+import type { PageSurroundings } from "../office";
 import { openDemo } from "../start/openDemo";
 import { WayRow } from "../start/WayRow";
 import { provenanceOf } from "../tables/provenance";
@@ -17,7 +17,7 @@ import type { ViewName } from "./views";
 const rows = referenceTables.flatMap((table) => table.rows);
 const weak = rows.filter((row) => provenanceOf(row).weakness !== "").length;
 
-const connection: Readonly<Record<Surroundings, string>> = {
+const connection: Readonly<Record<PageSurroundings, string>> = {
   waiting: "Looking for Excel …",
   excel: "Connected to Excel.",
   local: "Beside the local sheet.",
@@ -46,7 +46,7 @@ const useStyles = makeStyles({
 });
 
 interface StartViewProps extends ViewProps, UnitsProps {
-  readonly where: Surroundings;
+  readonly where: PageSurroundings;
 }
 
 /** What this is, the way to an example, what to do next, where the numbers come from. */

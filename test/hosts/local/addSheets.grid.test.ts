@@ -1,5 +1,5 @@
 import { addSheets, append } from "../../../src/hosts/local/addSheets";
-import { calculatedOf } from "../../../src/hosts/local/calculated";
+import { calculatedOf } from "../../../src/hosts/local/readGrid";
 import type { Watch } from "../../../src/hosts/host";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import type { SheetCell, Workbook } from "../../../src/sheets/workbook";

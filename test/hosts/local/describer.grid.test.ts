@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { calculatedOf } from "../../../src/hosts/local/calculated";
+import { calculatedOf } from "../../../src/hosts/local/readGrid";
 import { changesBook, type Describer, describer, type GridCommand } from "../../../src/hosts/local/describer";
 import type { GridModel } from "../../../src/hosts/local/grid";
 import { bookOf, gridOf, place, setUpGrid, sheetOf, step } from "./gridOfOurs";

@@ -1,6 +1,6 @@
 import type { Watch } from "../../../src/hosts/host";
 import { readBook } from "../../../src/hosts/file/readBook";
-import { calculatedOf } from "../../../src/hosts/local/calculated";
+import { calculatedOf } from "../../../src/hosts/local/readGrid";
 import { localHost } from "../../../src/hosts/local/localHost";
 import { wholeBudget } from "../../../src/hosts/local/newForm";
 import type { Workbook } from "../../../src/sheets/workbook";

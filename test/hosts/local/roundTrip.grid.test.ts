@@ -1,6 +1,6 @@
 import { readBook } from "../../../src/hosts/file/readBook";
 import { writeBook } from "../../../src/hosts/file/writeBook";
-import { calculatedOf } from "../../../src/hosts/local/calculated";
+import { calculatedOf } from "../../../src/hosts/local/readGrid";
 import { wholeBudget } from "../../../src/hosts/local/newForm";
 import { lookOf } from "../../../src/sheets/styles";
 import type { Sheet, SheetCell, Workbook } from "../../../src/sheets/workbook";

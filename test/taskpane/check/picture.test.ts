@@ -6,7 +6,7 @@ import "../../support/customFunctions";
 import { budget } from "../../../src/functions/systems/budget";
 import { fanpressure } from "../../../src/functions/fan/fanpressure";
 import { solve } from "../../../src/functions/systems/solve";
-import type { Calculate } from "../../../src/taskpane/functions/calculate";
+import type { Calculate } from "../../../src/taskpane/functions/askWorker";
 import { seenOf, solveHeader, type SheetOfTest } from "../../support/books";
 import { exampleCurve, exampleRuns } from "../../../src/functions/exampleTables";
 

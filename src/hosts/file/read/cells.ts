@@ -1,4 +1,4 @@
-import type { CellErrorValue, Extent, ShownCell } from "../../../sheets/calculated";
+import type { ShownError, Extent, ShownCell } from "../../../sheets/calculated";
 import type { CellValue, SheetCell } from "../../../sheets/workbook";
 import { FileRefusal, TOO_LARGE } from "../fileRefusal";
 import { cellAddress, type Place, readPlace } from "../../../sheets/address";
@@ -94,10 +94,9 @@ function placeReader(): (node: XmlNode, row: XmlNode) => Place {
   };
 }
 
-const isError = (value: CellValue | CellErrorValue): value is CellErrorValue =>
-  typeof value === "object" && value !== null;
+const isError = (value: CellValue | ShownError): value is ShownError => typeof value === "object" && value !== null;
 
-function readValue(node: XmlNode, texts: readonly string[]): CellValue | CellErrorValue {
+function readValue(node: XmlNode, texts: readonly string[]): CellValue | ShownError {
   const kind = node.attributes.t ?? "n";
   if (kind === "inlineStr") return richText(child(node, "is"));
   const written = child(node, "v");

@@ -5,7 +5,7 @@ import type { CellValue, Sheet, SheetCell } from "../../../sheets/workbook";
 import { filledAddresses, filledFrom, rectangleText } from "../../../sheets/rectangle";
 import { toStored } from "../storedFormula";
 import { MARK, toFileText } from "../xlsxText";
-import { LONGEST_TEXT } from "./check";
+import { LONGEST_TEXT } from "./fitsFile";
 import { cellStyle } from "./look";
 import { mayFill } from "./mayFill";
 

@@ -1,6 +1,6 @@
-import { refusal, spend } from "./meter";
+import { refusedValue, spend } from "./meter";
 import type { Value } from "./sizes";
-import { cellsIn, shared, type Zone } from "./zones";
+import { cellsInZone, shared, type Zone } from "./zones";
 
 const GATHERING = 3; // visits that a cell of a range counts when the range is put together
 
@@ -36,7 +36,7 @@ export function limitRanges(): void {
         const { compilationParams } = evaluator;
         const gather = compilationParams.ensureRange;
         compilationParams.ensureRange = (range) =>
-          spend(GATHERING * cellsThere(range, config)) ? gather(range) : [[refusal()]];
+          spend(GATHERING * cellsThere(range, config)) ? gather(range) : [[refusedValue()]];
       };
     }
   }
@@ -45,4 +45,4 @@ export function limitRanges(): void {
 
 /** Cells of a range as far as its sheet goes; a sheet that is gone has none. */
 const cellsThere = ({ sheetId, zone }: Range, { getters }: Config): number =>
-  getters.tryGetSheet(sheetId) === undefined ? 0 : cellsIn(shared(zone, getters.getSheetZone(sheetId)));
+  getters.tryGetSheet(sheetId) === undefined ? 0 : cellsInZone(shared(zone, getters.getSheetZone(sheetId)));

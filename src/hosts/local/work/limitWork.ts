@@ -1,8 +1,8 @@
 import { cellsMade, ourWork, stepsTaken } from "./askedFor";
 import { limitRanges } from "./limitRanges";
-import { begin, isRefusal, MOST_WORK, refusal, spend } from "./meter";
+import { begin, isRefusal, MOST_WORK, refusedValue, spend } from "./meter";
 import { type Argument, cellsOf, heightOf, isMatrix, sum, type Value, valueOf, widthOf } from "./sizes";
-import { cellsIn, type Zone } from "./zones";
+import { cellsInZone, type Zone } from "./zones";
 
 const MOST_CELLS = 250_000; // of one answer
 const MOST_STEPS = 1e7; // of one call of the grid's own functions
@@ -51,15 +51,15 @@ function limited(name: string, compute: Compute, parameters: readonly Parameter[
     const refused = args.find((one) => !isMatrix(one) && isRefusal(one));
     if (refused !== undefined) return refused as Value;
     if (made === undefined && steps === undefined && !args.some(isMatrix))
-      return spend(1) ? held(compute.apply(this, args)) : refusal();
+      return spend(1) ? held(compute.apply(this, args)) : refusedValue();
     if (HIDING.has(name) && args.some((one) => isMatrix(one) && one.some((column) => column.some(isRefusal))))
-      return refusal();
+      return refusedValue();
     const calls = callsMade(args, parameters);
     const makes = (made?.apply(this, args) ?? 0) + (calls > 1 ? calls : 0);
     const takes = steps?.(...args) ?? 0;
-    if (!(makes <= MOST_CELLS) || !(takes <= mostSteps)) return refusal();
+    if (!(makes <= MOST_CELLS) || !(takes <= mostSteps)) return refusedValue();
     const cost = calls * (1 + rangesGiven(args, parameters)) + MAKING * makes + takes;
-    return spend(cost) ? held(compute.apply(this, args)) : refusal();
+    return spend(cost) ? held(compute.apply(this, args)) : refusedValue();
   };
 }
 
@@ -82,15 +82,15 @@ const rangesGiven = (args: readonly Argument[], parameters: readonly Parameter[]
   sum(args.map((one, index) => (takesRange(parameters, index) ? cellsOf(one) : 0)));
 
 function indirectCells(this: Context, text: Argument): number {
-  return cellsIn(this.getters.getRangeFromSheetXC(this.__originSheetId, String(valueOf(text))).zone);
+  return cellsInZone(this.getters.getRangeFromSheetXC(this.__originSheetId, String(valueOf(text))).zone);
 }
 
 /** An answer, where a sheet can hold it. */
 function held(result: Result): Result {
-  if (!isMatrix(result)) return isLong(result) ? refusal() : result;
-  if (cellsOf(result) > MOST_CELLS) return refusal();
+  if (!isMatrix(result)) return isLong(result) ? refusedValue() : result;
+  if (cellsOf(result) > MOST_CELLS) return refusedValue();
   spend(MAKING * cellsOf(result));
-  return result.some((column) => column.some(isLong)) ? refusal() : result;
+  return result.some((column) => column.some(isLong)) ? refusedValue() : result;
 }
 
 const isLong = (value: Value | undefined): boolean =>

@@ -18,6 +18,6 @@ export function spend(work: number): boolean {
 }
 
 /** An error of its own, so that no IFERROR puts a number in its place. */
-export const refusal = (): Value => ({ value: "#ERROR", message: TOO_MUCH_WORK });
+export const refusedValue = (): Value => ({ value: "#ERROR", message: TOO_MUCH_WORK });
 
 export const isRefusal = (value: Value | undefined): boolean => value?.message === TOO_MUCH_WORK;

@@ -13,5 +13,5 @@ export const shared = (one: Zone, other: Zone): Zone => ({
   bottom: Math.min(one.bottom, other.bottom),
 });
 
-export const cellsIn = ({ left, right, top, bottom }: Zone): number =>
+export const cellsInZone = ({ left, right, top, bottom }: Zone): number =>
   Math.max(0, right - left + 1) * Math.max(0, bottom - top + 1);

@@ -4,7 +4,15 @@ import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
 import { BUDGET_BESIDE, BUDGET_COLUMN, BUDGET_HEADER, BUDGET_LAST, runsTable } from "../layout";
-import { answerCell, answerColumn, answerLetters, BUDGET_ANSWER, fromAnswer, ofFan, onceRuns } from "../parts/answers";
+import {
+  answerCell,
+  answerColumn,
+  answerLetters,
+  BUDGET_ANSWER,
+  fromAnswer,
+  ofFan,
+  onceRuns,
+} from "../parts/answerReferences";
 import { countOfNote, saysNote, SETTLES } from "../parts/notes";
 import { isJoined, ofRun, placeOfRun } from "../parts/byName";
 import { printing } from "../parts/printing";

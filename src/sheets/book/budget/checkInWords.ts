@@ -1,6 +1,6 @@
 import type { MarkedNote } from "../../../reference/notes";
 import type { Frame } from "../frame";
-import { answerCell, BUDGET_ANSWER } from "../parts/answers";
+import { answerCell, BUDGET_ANSWER } from "../parts/answerReferences";
 import { ofRun, plainName } from "../parts/byName";
 import { saysNote, SETTLES } from "../parts/notes";
 import { rounded, unitWord } from "../parts/units";

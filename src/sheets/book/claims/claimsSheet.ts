@@ -2,7 +2,7 @@ import { claimColumns, type ClaimKey } from "../../../reference/answerColumns";
 import { text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
-import { answerColumn } from "../parts/answers";
+import { answerColumn } from "../parts/answerReferences";
 import { printing } from "../parts/printing";
 import { sheetHead } from "../parts/sheetHead";
 import { spillOf } from "../parts/spill";

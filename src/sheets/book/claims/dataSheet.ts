@@ -1,7 +1,7 @@
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { answerCell } from "../parts/answers";
+import { answerCell } from "../parts/answerReferences";
 import { bySystem, unitOnly, unitWord } from "../parts/units";
 import type { ClaimsContents } from "./contents";
 import { type Fact, facts, limitsOf } from "./facts";

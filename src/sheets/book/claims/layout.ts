@@ -1,5 +1,5 @@
 import { claimColumns } from "../../../reference/answerColumns";
-import type { Answer } from "../parts/answers";
+import type { Answer } from "../parts/answerReferences";
 import { facts } from "./facts";
 
 /** Where things stand on the sheet of claims: the data sheet with a word for each check beside it, and the reasons below. */

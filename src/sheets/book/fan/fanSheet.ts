@@ -3,7 +3,7 @@ import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
 import { CURVE_HEADER, CURVE_LAST } from "../layout";
-import { BUDGET_ANSWER, fromAnswer, FLOW_ANSWER, ofFan } from "../parts/answers";
+import { BUDGET_ANSWER, fromAnswer, FLOW_ANSWER, ofFan } from "../parts/answerReferences";
 import { cautionLine } from "../parts/cautionLine";
 import { printing } from "../parts/printing";
 import { totals } from "../parts/totals";

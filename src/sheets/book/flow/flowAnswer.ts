@@ -5,7 +5,7 @@ import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { FLOW_COLUMN, FLOW_HEADER, FLOW_LAST } from "../layout";
-import { answerCell, FLOW_ANSWER, onceRunsAndCurve } from "../parts/answers";
+import { answerCell, FLOW_ANSWER, onceRunsAndCurve } from "../parts/answerReferences";
 import { isJoined, ofRun, placeOfRun } from "../parts/byName";
 import { saysNote } from "../parts/notes";
 import { spillOf } from "../parts/spill";

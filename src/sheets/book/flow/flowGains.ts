@@ -3,7 +3,7 @@ import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { FLOW_HEADER } from "../layout";
-import { answerLetters, FLOW_ANSWER, onceRunsAndCurve } from "../parts/answers";
+import { answerLetters, FLOW_ANSWER, onceRunsAndCurve } from "../parts/answerReferences";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
 import { gainsCall } from "./flowCalls";

@@ -2,7 +2,7 @@ import { gainColumns, type SolveKey } from "../../../reference/answerColumns";
 import { scenarioColumnsFor } from "../../../reference/columnsOfAnswers";
 import { columnLetters } from "../../address";
 import { FLOW_HEADER, FLOW_LAST, RUNS_HEADER, RUNS_LAST } from "../layout";
-import { type Answer, answerLetters, FLOW_ANSWER } from "../parts/answers";
+import { type Answer, answerLetters, FLOW_ANSWER } from "../parts/answerReferences";
 
 /**
  * Where things stand on the sheet Flow. SOLVE's answer has a gate before each run; beside it, in the same rows, what each

@@ -5,7 +5,7 @@ import { formula, input, text } from "../../cells";
 import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { runsColumn } from "../layout";
-import { onceRunsAndCurve } from "../parts/answers";
+import { onceRunsAndCurve } from "../parts/answerReferences";
 import { saysNote, SETTLES } from "../parts/notes";
 import { spillOf } from "../parts/spill";
 import { formatOf, headingIn } from "../parts/units";

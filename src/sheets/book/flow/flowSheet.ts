@@ -4,7 +4,7 @@ import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
 import { FLOW_HEADER } from "../layout";
-import { answerColumn, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answers";
+import { answerColumn, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answerReferences";
 import { cautionLine } from "../parts/cautionLine";
 import { countOfNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";

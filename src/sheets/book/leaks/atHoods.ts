@@ -4,7 +4,7 @@ import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { fanCurve, openRuns, runsWithoutLeaks } from "../layout";
-import { FLOW_ANSWER, fromAnswer, ofFan, onceRunsAndCurve } from "../parts/answers";
+import { FLOW_ANSWER, fromAnswer, ofFan, onceRunsAndCurve } from "../parts/answerReferences";
 import { ofRun, placeOfRun } from "../parts/byName";
 import { spillOf } from "../parts/spill";
 import { formatOf, headingIn, unitWord } from "../parts/units";

@@ -2,7 +2,7 @@ import type { SolveKey } from "../../../reference/answerColumns";
 import { cellAddress } from "../../address";
 import type { Frame } from "../frame";
 import { FLOW_COLUMN, FLOW_HEADER, FLOW_LAST } from "../layout";
-import { answerColumn, answerLetters, FLOW_ANSWER } from "../parts/answers";
+import { answerColumn, answerLetters, FLOW_ANSWER } from "../parts/answerReferences";
 import { inRows } from "../parts/block";
 
 /**

@@ -11,7 +11,7 @@ import {
   RUNS_LAST,
   runsColumnRange,
 } from "../layout";
-import { answerLetters, BUDGET_ANSWER } from "../parts/answers";
+import { answerLetters, BUDGET_ANSWER } from "../parts/answerReferences";
 import { placeOfName, plainName } from "../parts/byName";
 
 /** The checks of column A, and a sentence where the sheets leave something out of sight. */

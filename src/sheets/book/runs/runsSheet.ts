@@ -6,7 +6,7 @@ import type { SheetCell } from "../../workbook";
 import type { WorkshopRun } from "../../demo/workshop";
 import type { Frame, SheetOf } from "../frame";
 import { runCell, RUNS_FIRST, RUNS_HEADER, RUNS_LAST, runsColumnRange } from "../layout";
-import { answerColumn, BUDGET_ANSWER, fromAnswer, ofFan } from "../parts/answers";
+import { answerColumn, BUDGET_ANSWER, fromAnswer, ofFan } from "../parts/answerReferences";
 import { countOfNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
 import { totals } from "../parts/totals";

@@ -6,23 +6,23 @@ import type { Frame } from "../frame";
 import { besideColumn, runRows } from "../flow/flowLayout";
 import { saysNote } from "../parts/notes";
 import { formatOf, headingIn, SHARE } from "../parts/units";
-import { HOOD_FLAGS, HOODS, MOST_HOODS } from "./summaryLayout";
+import { HOOD_FLAGS, HOODS_HEADER, MOST_HOODS } from "./summaryLayout";
 
 /** Each open hood: what it gets, what it wants, and whether that is met. */
 export function summaryHoods(frame: Frame): SheetCell[] {
   const cells: SheetCell[] = [
-    text(`A${HOODS - 1}`, `Hoods, with the gates as on the sheet ${frame.sheet("flow")}`, "section"),
-    text(`A${HOODS}`, "Open hood", "header"),
-    formula(`B${HOODS}`, headingIn(frame, "Airflow", "airflow"), "numberHeader"),
-    formula(`C${HOODS}`, headingIn(frame, "Wanted", "airflow"), "numberHeader"),
-    text(`D${HOODS}`, "Share of wanted", "numberHeader"),
-    formula(`E${HOODS}`, headingIn(frame, "Velocity in its duct", "velocity"), "numberHeader"),
-    text(`F${HOODS}`, "In words", "header"),
+    text(`A${HOODS_HEADER - 1}`, `Hoods, with the gates as on the sheet ${frame.sheet("flow")}`, "section"),
+    text(`A${HOODS_HEADER}`, "Open hood", "header"),
+    formula(`B${HOODS_HEADER}`, headingIn(frame, "Airflow", "airflow"), "numberHeader"),
+    formula(`C${HOODS_HEADER}`, headingIn(frame, "Wanted", "airflow"), "numberHeader"),
+    text(`D${HOODS_HEADER}`, "Share of wanted", "numberHeader"),
+    formula(`E${HOODS_HEADER}`, headingIn(frame, "Velocity in its duct", "velocity"), "numberHeader"),
+    text(`F${HOODS_HEADER}`, "In words", "header"),
   ];
-  for (let k = 1; k <= MOST_HOODS; k++) cells.push(...hoodRow(frame, k, HOODS + k));
+  for (let k = 1; k <= MOST_HOODS; k++) cells.push(...hoodRow(frame, k, HOODS_HEADER + k));
   const count = `MAX(0,${frame.ref("flow", besideColumn("hoodNumber"))})`;
   const more = `IF(${count}>${MOST_HOODS},"and "&(${count}-${MOST_HOODS})&" more on the sheet ${frame.sheet("flow")}",IF(${count}=0,"No open hood yet: fill in the sheets ${frame.sheet("runs")} and ${frame.sheet("fan")} first",""))`;
-  return [...cells, formula(`A${HOODS + MOST_HOODS + 1}`, `=${more}`, "note")];
+  return [...cells, formula(`A${HOODS_HEADER + MOST_HOODS + 1}`, `=${more}`, "note")];
 }
 
 /** The k-th open hood, by the numbers that the sheet Flow gives them. */

@@ -1,12 +1,12 @@
 /** Where things stand on the one page for the club. */
-export const HOODS = 7; // row of the header
+export const HOODS_HEADER = 7; // row of the header
 export const MOST_HOODS = 12;
 
 /** What the page says of a hood that wants a look. */
 export const HOOD_FLAGS = { short: "short of air", settles: "dust settles" } as const;
 
-export const FAN = HOODS + MOST_HOODS + 3; // row of the title
-export const LEAKS = FAN + 7;
+export const FAN_TITLE = HOODS_HEADER + MOST_HOODS + 3; // row of the title
+export const LEAKS = FAN_TITLE + 7;
 export const WATCH = LEAKS + 5;
 export const ASSUMED = WATCH + 4;
 export const CAUTIONS = ASSUMED + 6;

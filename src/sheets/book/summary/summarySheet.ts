@@ -6,7 +6,7 @@ import { formatOf, rounded, unitOnly, unitWord } from "../parts/units";
 import { ALTITUDE_CELL, TEMPERATURE_CELL } from "../start/startLayout";
 import type { SummaryContents } from "./summaryContents";
 import { summaryHoods } from "./summaryHoods";
-import { ASSUMED, CAUTIONS, HOOD_FLAGS, HOODS, MOST_HOODS } from "./summaryLayout";
+import { ASSUMED, CAUTIONS, HOOD_FLAGS, HOODS_HEADER, MOST_HOODS } from "./summaryLayout";
 import { summarySystem } from "./summarySystem";
 
 const LAST = CAUTIONS + 5;
@@ -15,7 +15,7 @@ const LAST = CAUTIONS + 5;
 export const summarySheet: SheetOf<SummaryContents> = (frame, contents) => ({
   name: frame.sheet("summary"),
   columns: [25, 12, 11, 11, 13, 34],
-  tallRows: [{ row: HOODS, lines: 3 }],
+  tallRows: [{ row: HOODS_HEADER, lines: 3 }],
   frozen: { rows: 0, columns: 0 },
   cells: [
     text("A1", "Air budget in one page", "title"),
@@ -27,7 +27,7 @@ export const summarySheet: SheetOf<SummaryContents> = (frame, contents) => ({
   ],
   lists: [],
   flags: Object.values(HOOD_FLAGS).map((containsText) => ({
-    range: `F${HOODS + 1}:F${HOODS + MOST_HOODS}`,
+    range: `F${HOODS_HEADER + 1}:F${HOODS_HEADER + MOST_HOODS}`,
     containsText,
     style: "flag",
   })),

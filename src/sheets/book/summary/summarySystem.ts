@@ -5,10 +5,10 @@ import type { Frame } from "../frame";
 import { SOURCE_CELL } from "../fan/fanLayout";
 import { besideCell, besideColumn, FLOW_FIRST, GAINS, GAINS_ANSWER, HELPED_CELL, RUN_LAST } from "../flow/flowLayout";
 import { MEND_NEXT_CELL } from "../leaks/layout";
-import { answerCell, BUDGET_ANSWER, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answers";
+import { answerCell, BUDGET_ANSWER, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answerReferences";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
-import { FAN, LEAKS, WATCH } from "./summaryLayout";
+import { FAN_TITLE, LEAKS, WATCH } from "./summaryLayout";
 
 /** The fan's point, what leaks take, and what to look at next. */
 export function summarySystem(frame: Frame): SheetCell[] {
@@ -32,10 +32,10 @@ export function summarySystem(frame: Frame): SheetCell[] {
     },
   ];
   return [
-    text(`A${FAN}`, "The fan", "section"),
-    ...totals(`A${FAN + 1}`, 1, fan),
-    text(`A${FAN + 5}`, "Its curve is from", "label"),
-    formula(`B${FAN + 5}`, `=${frame.ref("fan", SOURCE_CELL)}&""`),
+    text(`A${FAN_TITLE}`, "The fan", "section"),
+    ...totals(`A${FAN_TITLE + 1}`, 1, fan),
+    text(`A${FAN_TITLE + 5}`, "Its curve is from", "label"),
+    formula(`B${FAN_TITLE + 5}`, `=${frame.ref("fan", SOURCE_CELL)}&""`),
     text(`A${LEAKS}`, "Leaks", "section"),
     ...totals(`A${LEAKS + 1}`, 1, leaks),
     text(`A${LEAKS + 3}`, "Mend next", "label"),

@@ -3,12 +3,12 @@ import { formulaTree, type OurCall, type Piece, UnreadableFormula } from "../../
 import { cellAddress } from "../../../sheets/address";
 import type { Calculated } from "../../../sheets/calculated";
 import { callsOurs } from "../../../sheets/ourCalls";
-import type { Shown } from "./namesInCall";
+import type { ShownArguments } from "./namesInCall";
 
 const MOST_CELLS = 5000; // of one argument that are looked through for names
 
 /** Every call of one of our functions in a book, also inside other calls, with what its arguments show. */
-export function callsIn(book: Calculated): { readonly name: string; readonly args: Shown }[] {
+export function callsIn(book: Calculated): { readonly name: string; readonly args: ShownArguments }[] {
   return book.workbook.sheets.flatMap(({ name: sheet, cells }) =>
     cells.flatMap((cell) =>
       "formula" in cell && callsOurs(cell.formula)

@@ -7,15 +7,16 @@ import { plain } from "../../../core/naming/findNamed";
 import { fittingsNamed, type NamedValue, rowNamed } from "./namedValue";
 
 /** What each argument of a call shows: a text, a number, or several of them; empty where it is left out. */
-export type Shown = readonly (readonly (string | number)[])[];
+export type ShownArguments = readonly (readonly (string | number)[])[];
 
-type Reader = (args: Shown) => NamedValue[];
+type Reader = (args: ShownArguments) => NamedValue[];
 
-const texts = (args: Shown, at: number): string[] => (args[at] ?? []).filter((one) => typeof one === "string");
-const numbers = (args: Shown, at: number): number[] => (args[at] ?? []).filter((one) => typeof one === "number");
+const texts = (args: ShownArguments, at: number): string[] => (args[at] ?? []).filter((one) => typeof one === "string");
+const numbers = (args: ShownArguments, at: number): number[] =>
+  (args[at] ?? []).filter((one) => typeof one === "number");
 const orNone = (values: readonly number[]): readonly (number | null)[] => (values.length === 0 ? [null] : values);
 
-const inchOf = (args: Shown, units: number): number =>
+const inchOf = (args: ShownArguments, units: number): number =>
   unitOf("diameter", texts(args, units).some((word) => plain(word) === "si") ? "SI" : "IP").factor;
 
 const material =
@@ -66,5 +67,5 @@ const readers: Readonly<Record<string, readonly Reader[]>> = {
 };
 
 /** What one call takes from the tables by name. A whole table, as BUDGET takes it, is read by its own headers. */
-export const namesInCall = (name: string, args: Shown): NamedValue[] =>
+export const namesInCall = (name: string, args: ShownArguments): NamedValue[] =>
   (readers[name] ?? []).flatMap((read) => read(args));

@@ -3,9 +3,9 @@ import { budgetColumns, scenarioColumns, solveColumns, type SolveKey } from "../
 import { headerOfColumn, placeOfColumn } from "../../../reference/columnsOfAnswers";
 import { fromSI, type UnitSystem, unitOf } from "../../../reference/quantities";
 import type { Calculated } from "../../../sheets/calculated";
-import type { Cell, Matrix } from "../../functions/answering";
-import type { Calculate } from "../../functions/calculate";
-import type { Answer } from "../answers";
+import type { Cell, Matrix } from "../../functions/callFunction";
+import type { Calculate } from "../../functions/askWorker";
+import type { BookAnswer } from "../answersIn";
 import type { BookCurve } from "../curves";
 import { shownByName } from "../namedCells";
 import type { BookRuns } from "../runs";
@@ -134,7 +134,7 @@ function densityIn(book: Calculated): Matrix | null {
 }
 
 /** The gates as the book's own SOLVE has them; null where the table's gates hold. */
-function openIn(answers: readonly Answer[]): Matrix | null {
+function openIn(answers: readonly BookAnswer[]): Matrix | null {
   const answer = answers.find(({ of }) => of === "SOLVE");
   const gated = answer?.rows.filter(({ gate }) => gate !== "") ?? [];
   const open = gated.filter(({ gate }) => gate.toLowerCase() === "open").map(({ run }) => run);

@@ -1,5 +1,5 @@
 import { type UnitSystem, unitOf } from "../../../reference/quantities";
-import type { Cell } from "../../functions/answering";
+import type { Cell } from "../../functions/callFunction";
 import type { FanPicture } from "./pictureOf";
 import type { PictureRun } from "./runsOfPicture";
 

@@ -1,9 +1,9 @@
 import type { budgetColumns, BudgetKey, solveColumns, SolveKey } from "../../../reference/answerColumns";
 import { placeOfColumn } from "../../../reference/columnsOfAnswers";
 import { fromSI, toSI, unitOf } from "../../../reference/quantities";
-import type { Cell } from "../../functions/answering";
+import type { Cell } from "../../functions/callFunction";
 import { type BookRuns, sameName } from "../runs";
-import { saysAny, STILL } from "../stillAir";
+import { saysAny, STILL_NOTES } from "../stillAir";
 
 /** A run as the tree draws it, fan first. Numbers are in the budget's units. */
 export interface PictureRun {
@@ -57,4 +57,4 @@ export function runsOfPicture(
   return picture;
 }
 
-const isIdle = (note: Cell | undefined): boolean => saysAny(String(note ?? ""), STILL);
+const isIdle = (note: Cell | undefined): boolean => saysAny(String(note ?? ""), STILL_NOTES);

@@ -1,11 +1,11 @@
 import { ENOUGH_AIR } from "../../../reference/noteLimits";
-import { practice, type Rule } from "../finding";
+import { practice, type CheckRule } from "../finding";
 import { inWords } from "../inWords";
 import { sameName } from "../runs";
 import { saysAny } from "../stillAir";
 
 /** Hoods that get less than they ask for from the fan there is. */
-export const fanShort: Rule = ({ runs: tables, answers }) => {
+export const fanShort: CheckRule = ({ runs: tables, answers }) => {
   const runs = tables.flatMap((table) => table.runs);
   return answers
     .filter(({ of }) => of === "SOLVE")

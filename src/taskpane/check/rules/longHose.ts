@@ -1,14 +1,14 @@
 import { findNamed } from "../../../core/naming/findNamed";
 import { cite } from "../../../reference/citation";
 import { materials } from "../../../reference/materials";
-import type { Rule } from "../finding";
+import type { CheckRule } from "../finding";
 import { inWords } from "../inWords";
 
 /** Longer than a machine needs to move or to shake: house judgement, six feet. */
 const LONG = 1.829; // m
 
 /** Flexible hose longer than it need be. */
-export const longHose: Rule = ({ runs: tables }) => {
+export const longHose: CheckRule = ({ runs: tables }) => {
   const hose = findNamed(materials, "hose")!;
   return tables.flatMap(({ sheet, system, runs }) =>
     runs

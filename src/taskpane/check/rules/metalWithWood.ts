@@ -2,11 +2,11 @@ import { dustOfRun } from "../../../core/dust/dustOfRun";
 import { type Meeting, sparksMeetDust } from "../../../core/dust/sparksMeetDust";
 import { plain } from "../../../core/naming/findNamed";
 import { cautions } from "../../../reference/cautions";
-import { type Finding, practice, type Rule } from "../finding";
+import { type Finding, practice, type CheckRule } from "../finding";
 import type { BookRuns } from "../runs";
 
 /** Grinding sparks or metal on a duct that carries dust that burns: found at the run in which both first meet. */
-export const metalWithWood: Rule = ({ runs }) => runs.flatMap(inTable);
+export const metalWithWood: CheckRule = ({ runs }) => runs.flatMap(inTable);
 
 function inTable({ sheet, runs }: BookRuns): Finding[] {
   const suction = runs.filter(({ discharge }) => !discharge);

@@ -1,11 +1,11 @@
-import { type Finding, practice, type Rule } from "../finding";
+import { type Finding, practice, type CheckRule } from "../finding";
 import { type FoundTable, type LookedThrough, numberIn, tablesWith } from "../tablesIn";
 
 const DECADE = 0.1; // of a power of ten, in powers of ten: about a quarter either way
 const CLOSE = 0.05; // of the ratio of two areas: what two tapes may differ by
 
 /** An area typed into a meter that is not the duct's own: a decimal place off, or another duct's. */
-export const meterArea: Rule = ({ sheets }) =>
+export const meterArea: CheckRule = ({ sheets }) =>
   readingTables(sheets).flatMap(({ table, typed, real }) =>
     table.rows.flatMap((row): Finding[] => {
       const entered = numberIn(table.value(row, typed));

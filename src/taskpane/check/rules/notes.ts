@@ -1,12 +1,12 @@
 import { type MarkedNote, notesIn } from "../../../reference/notes";
-import type { Rule } from "../finding";
-import { STILL } from "../stillAir";
+import type { CheckRule } from "../finding";
+import { STILL_NOTES } from "../stillAir";
 
 /** Said by rules of their own, or no fault at all. */
-const ELSEWHERE: readonly MarkedNote[] = ["settles", "metalWithWood", "likelyMetal", "short", ...STILL];
+const ELSEWHERE: readonly MarkedNote[] = ["settles", "metalWithWood", "likelyMetal", "short", ...STILL_NOTES];
 
 /** What BUDGET and SOLVE note themselves, beyond what other rules say. */
-export const notes: Rule = ({ answers }) =>
+export const notes: CheckRule = ({ answers }) =>
   answers.flatMap(({ of, sheet, rows }) =>
     rows.flatMap((row) =>
       notesIn(row.note)

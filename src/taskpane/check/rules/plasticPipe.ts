@@ -1,12 +1,12 @@
 import { findNamed } from "../../../core/naming/findNamed";
 import { cautions } from "../../../reference/cautions";
 import { materials } from "../../../reference/materials";
-import { practice, type Rule } from "../finding";
+import { practice, type CheckRule } from "../finding";
 
 const PLASTIC = "pvc pipe";
 
 /** A run of plastic pipe, on which dust leaves a charge. */
-export const plasticPipe: Rule = ({ runs: tables }) =>
+export const plasticPipe: CheckRule = ({ runs: tables }) =>
   tables.flatMap(({ sheet, runs }) =>
     runs
       .filter(({ material }) => findNamed(materials, material)?.key === PLASTIC)

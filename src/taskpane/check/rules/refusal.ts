@@ -1,4 +1,4 @@
-import type { Rule } from "../finding";
+import type { CheckRule } from "../finding";
 
 const whyOf = (error: string, message: string | undefined): string =>
   error === "#SPILL!"
@@ -8,7 +8,7 @@ const whyOf = (error: string, message: string | undefined): string =>
       : "What depends on this cell has no answer until its arguments are right.";
 
 /** Our functions that refuse what they are given, with their own sentence. */
-export const refusal: Rule = ({ failed }) =>
+export const refusal: CheckRule = ({ failed }) =>
   failed
     .filter(({ error }) => error.error !== "#NAME?")
     .map(({ sheet, at, error: { error, message } }) => ({

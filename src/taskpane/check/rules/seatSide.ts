@@ -1,12 +1,12 @@
 import { findNamed } from "../../../core/naming/findNamed";
 import { cite } from "../../../reference/citation";
 import { gateConditions } from "../../../reference/gateConditions";
-import type { Rule } from "../finding";
+import type { CheckRule } from "../finding";
 
 const TURNED = "shut wrong side";
 
 /** A slide gate whose seat is on the wrong side, so that suction lifts the blade off it. */
-export const seatSide: Rule = ({ runs: tables }) =>
+export const seatSide: CheckRule = ({ runs: tables }) =>
   tables.flatMap(({ sheet, runs }) =>
     runs.flatMap((run) =>
       run.leaks.flatMap(({ column, condition }) => {

@@ -1,12 +1,12 @@
 import { sectionArea } from "../../../core/section/section";
 import { cite } from "../../../reference/citation";
-import type { Finding, Rule } from "../finding";
+import type { Finding, CheckRule } from "../finding";
 import { inWords } from "../inWords";
-import { saysAny, STILL } from "../stillAir";
+import { saysAny, STILL_NOTES } from "../stillAir";
 import { type BookRuns, sameName } from "../runs";
 
 /** Air too slow to carry the dust on: in each answer; in a budget without one, by the airflow that its hoods ask for. */
-export const settling: Rule = ({ runs: tables, answers, dust: dustOfBook }) => {
+export const settling: CheckRule = ({ runs: tables, answers, dust: dustOfBook }) => {
   const dustOf = (name: string) =>
     tables.flatMap(({ runs }) => runs).find((run) => sameName(run.name, name)) ?? {
       dust: dustOfBook,
@@ -17,7 +17,7 @@ export const settling: Rule = ({ runs: tables, answers, dust: dustOfBook }) => {
       const { dust, discharge } = dustOf(row.run);
       // A shut branch carries no dust, so slow air in it is no fault.
       if (discharge || row.velocity === null || row.velocity <= 0 || row.velocity >= dust.low) return [];
-      if (saysAny(row.note, STILL)) return [];
+      if (saysAny(row.note, STILL_NOTES)) return [];
       const needs = `"${dust.key}" needs ${inWords(dust.low, "velocity", system)}`;
       const flows = of === "BUDGET" ? "would flow at" : "flows at";
       return [

@@ -1,11 +1,11 @@
-import { practice, type Rule } from "../finding";
+import { practice, type CheckRule } from "../finding";
 import { inWords } from "../inWords";
 import { sameName } from "../runs";
 
 const SAME = 0.999; // a diameter typed in the other unit may differ in its last digit
 
 /** A main that is smaller than a branch which joins it. */
-export const smallerMain: Rule = ({ runs: tables }) =>
+export const smallerMain: CheckRule = ({ runs: tables }) =>
   tables.flatMap(({ sheet, system, runs }) =>
     runs.flatMap((branch) => {
       const main = runs.find((run) => sameName(run.name, branch.to));

@@ -2,12 +2,12 @@ import { type FittingItem, parseFittingList } from "../../../core/fittings/fitti
 import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
 import { valuesBehind } from "../../../core/fittings/valuesBehind";
 import { cite } from "../../../reference/citation";
-import type { Rule } from "../finding";
+import type { CheckRule } from "../finding";
 
 const USUAL = 1.5; // r/D from which an elbow counts as long enough
 
 /** Elbows that turn in less than one and a half diameters, and corners without a radius. */
-export const tightElbow: Rule = ({ runs: tables }) =>
+export const tightElbow: CheckRule = ({ runs: tables }) =>
   tables.flatMap(({ sheet, runs }) =>
     runs.flatMap((run) =>
       elbowsOf(run.fittings).flatMap(({ family, shape, angle, count }) => {

@@ -9,7 +9,7 @@ const LONGEST_FORMULA = 8192;
 const LONGEST_SHEET_NAME = 31;
 
 /** Refuses, before anything is written, what cannot stand in a file; nothing is cut off in silence. */
-export function checkBook({ workbook }: Calculated): void {
+export function requireFitsFile({ workbook }: Calculated): void {
   if (workbook.sheets.length === 0) throw new FileRefusal("There is no sheet to write into a file.");
   workbook.sheets.forEach(({ name }) => checkSheetName(name, workbook));
   for (const sheet of workbook.sheets) for (const cell of sheet.cells) checkCell(cell, `${sheet.name}!${cell.at}`);

@@ -12,7 +12,7 @@ export interface Stray {
 }
 
 /** What reads one of these cells and would show another number without it, as a person finds it; null where nothing does. */
-export function readerOf(strays: readonly Stray[], { sheets, names }: Workbook): string | null {
+export function whoReads(strays: readonly Stray[], { sheets, names }: Workbook): string | null {
   if (strays.length === 0) return null;
   const covers = (range: RangeRef): boolean => strays.some((stray) => isIn(stray, range));
   const reads = (text: string, sheet: string): boolean => rangesIn(text, sheet).some(covers);

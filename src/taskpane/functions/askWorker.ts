@@ -1,7 +1,7 @@
-import type { Answer, Question } from "./answering";
-import type { AnsweredByCalculator, AskedOfCalculator } from "./calculator";
+import type { FunctionAnswer, Question } from "./callFunction";
+import type { AnsweredByCalculator, AskedOfCalculator } from "./functionsWorker";
 
-export type Calculate = (question: Question) => Promise<Answer>;
+export type Calculate = (question: Question) => Promise<FunctionAnswer>;
 
 const BROKEN = "the functions could not be loaded: load the pane again";
 
@@ -9,7 +9,7 @@ const BROKEN = "the functions could not be loaded: load the pane again";
 export function calculatorOf(start: () => Worker): Calculate {
   let worker: Worker | null = null;
   let asked = 0;
-  const waiting = new Map<number, (answer: Answer) => void>();
+  const waiting = new Map<number, (answer: FunctionAnswer) => void>();
   const begin = (): Worker => {
     const fresh = start();
     fresh.addEventListener("message", ({ data }: MessageEvent<AnsweredByCalculator>) => {

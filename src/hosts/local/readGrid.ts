@@ -1,6 +1,6 @@
 import type { Calculated } from "../../sheets/calculated";
 import type { CellName } from "../../sheets/workbook";
-import { calculatedSheet } from "./calculatedSheet";
+import { calculatedSheet } from "./readGridSheet";
 import type { GridModel } from "./grid";
 import { keptGetters } from "./keptPlugin";
 import { rangeOf, shownCells } from "./shownCells";

@@ -1,6 +1,6 @@
 import { CellError } from "../../../src/hosts/local/customFunctions";
-import { answer } from "../../../src/taskpane/functions/answering";
-import { calculatorOf } from "../../../src/taskpane/functions/calculate";
+import { callFunction } from "../../../src/taskpane/functions/callFunction";
+import { calculatorOf } from "../../../src/taskpane/functions/askWorker";
 
 const functions = new Map<string, (...args: unknown[]) => unknown>([
   ["DOUBLE", (cells) => [[2 * (cells as number[][])[0]![0]!]]],
@@ -21,17 +21,17 @@ const functions = new Map<string, (...args: unknown[]) => unknown>([
 ]);
 
 test("an answer is what a cell would show", () => {
-  expect(answer(functions, { id: "double", args: [[[4]]] })).toEqual({ rows: [[8]] });
-  expect(answer(functions, { id: "GAPS", args: [] })).toEqual({ rows: [[0, 0, true, "x"]] });
-  expect(answer(functions, { id: "REFUSE", args: [] })).toEqual({
+  expect(callFunction(functions, { id: "double", args: [[[4]]] })).toEqual({ rows: [[8]] });
+  expect(callFunction(functions, { id: "GAPS", args: [] })).toEqual({ rows: [[0, 0, true, "x"]] });
+  expect(callFunction(functions, { id: "REFUSE", args: [] })).toEqual({
     error: "#VALUE!",
     message: "number must be above 0; got -1",
   });
-  expect(answer(functions, { id: "SOME", args: [] })).toEqual({
+  expect(callFunction(functions, { id: "SOME", args: [] })).toEqual({
     rows: [[8], ["#VALUE! number must be above 0; got -1"]],
   });
-  expect(answer(functions, { id: "BREAK", args: [] })).toEqual({ error: "#VALUE!", message: "" });
-  expect(answer(functions, { id: "NONE", args: [] })).toMatchObject({ error: "#NAME?" });
+  expect(callFunction(functions, { id: "BREAK", args: [] })).toEqual({ error: "#VALUE!", message: "" });
+  expect(callFunction(functions, { id: "NONE", args: [] })).toMatchObject({ error: "#NAME?" });
 });
 
 /** Stands for a worker: answers when told, in any order. */

@@ -1,7 +1,7 @@
-import { practice, type Rule } from "../finding";
+import { practice, type CheckRule } from "../finding";
 
 /** Our functions standing at #NAME?: once per sheet, at the first of them. */
-export const unknownName: Rule = ({ failed: all }) => {
+export const unknownFunction: CheckRule = ({ failed: all }) => {
   const failed = all.filter(({ error }) => error.error === "#NAME?");
   const sheets = [...new Set(failed.map(({ sheet }) => sheet))];
   return sheets.map((sheet) => {

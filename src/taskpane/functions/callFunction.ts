@@ -10,12 +10,12 @@ export interface Question {
 }
 
 /** What a cell would show: rows of an answer, or an error with its sentence. */
-export type Answer =
+export type FunctionAnswer =
   | { readonly rows: readonly (readonly (string | number | boolean)[])[] }
   | { readonly error: string; readonly message: string };
 
 /** Calls a function as a spreadsheet does, and says what its cell would show. */
-export function answer(functions: ReadonlyMap<string, CellFunction>, { id, args }: Question): Answer {
+export function callFunction(functions: ReadonlyMap<string, CellFunction>, { id, args }: Question): FunctionAnswer {
   const cellFunction = functions.get(id.toUpperCase());
   if (cellFunction === undefined) return { error: "#NAME?", message: `there is no function ${id}` };
   try {

@@ -17,7 +17,7 @@ interface AnswerRow {
   readonly at: (key: Key) => string;
 }
 
-export interface Answer {
+export interface BookAnswer {
   readonly of: "BUDGET" | "SOLVE";
   readonly sheet: string;
   readonly system: UnitSystem;
@@ -28,10 +28,10 @@ export interface Answer {
 const answers = [
   { of: "BUDGET", columns: budgetColumns, known: ["run", "airflow", "velocity", "note", "pathLoss"] },
   { of: "SOLVE", columns: solveColumns, known: ["run", "airflow", "velocity", "note", "staticSuction"] },
-] as const satisfies readonly { of: Answer["of"]; columns: readonly AnswerColumn[]; known: readonly Key[] }[];
+] as const satisfies readonly { of: BookAnswer["of"]; columns: readonly AnswerColumn[]; known: readonly Key[] }[];
 
 /** Every answer of BUDGET and SOLVE in a book, found by its headers. */
-export const answersIn = (sheets: readonly LookedThrough[]): Answer[] =>
+export const answersIn = (sheets: readonly LookedThrough[]): BookAnswer[] =>
   answers.flatMap(({ of, columns, known }) =>
     tablesWith(
       sheets,

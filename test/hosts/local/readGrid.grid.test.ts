@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { calculatedOf } from "../../../src/hosts/local/calculated";
+import { calculatedOf } from "../../../src/hosts/local/readGrid";
 import { columnLetters } from "../../../src/sheets/address";
 import { type Look, type StyleName, styles } from "../../../src/sheets/styles";
 import type { Sheet, SheetCell, Workbook } from "../../../src/sheets/workbook";

@@ -1,5 +1,5 @@
 import { createCustomFunctions } from "../../hosts/local/customFunctions";
-import { type Answer, answer, type Question } from "./answering";
+import { type FunctionAnswer, callFunction, type Question } from "./callFunction";
 
 /**
  * The cell functions in a worker of their own: the pane calls the very file that the cells call, and never meets the
@@ -12,7 +12,7 @@ export interface AskedOfCalculator {
 
 export interface AnsweredByCalculator {
   readonly number: number;
-  readonly answer: Answer;
+  readonly answer: FunctionAnswer;
 }
 
 declare const importScripts: (address: string) => void;
@@ -26,4 +26,4 @@ const worker = globalThis as unknown as {
   postMessage: (message: AnsweredByCalculator) => void;
 };
 worker.onmessage = ({ data: { number, question } }) =>
-  worker.postMessage({ number, answer: answer(functions, question) });
+  worker.postMessage({ number, answer: callFunction(functions, question) });
