@@ -4,8 +4,6 @@ import { type BuiltSite, type LocalPage, startSite } from "./localPage";
 
 // The grid beside the pane: whatever is selected, and however wide the window and the pane are, neither covers the other.
 
-jest.setTimeout(120_000);
-
 let site: BuiltSite;
 let local: LocalPage;
 

@@ -2,6 +2,7 @@ import { addAppendPlugin } from "./appendPlugin";
 import { addExtentPlugin } from "./extentPlugin";
 import { addKeptPlugin } from "./keptPlugin";
 import { removeLinks } from "./noLinks";
+import { markNoValidCell } from "./validCells";
 import { limitWork } from "./work/limitWork";
 
 /** What we change of the grid's library, once, when our functions are registered and before the first model is made. */
@@ -10,5 +11,6 @@ export function addPlugins(): void {
   addExtentPlugin();
   addAppendPlugin();
   removeLinks();
+  markNoValidCell();
   limitWork();
 }
