@@ -9,7 +9,6 @@ const suite = (displayName, testMatch, more = {}) => ({
   transform: { "\\.(tsx?|mjs)$": swc },
   transformIgnorePatterns: ["/node_modules/(?!hucre/)"], // it comes as modules only, which jest cannot require as they are
   setupFiles: ["<rootDir>/test/support/laws.ts"],
-  testTimeout: 600_000, // no test reads a clock; this ends one that hangs, on however busy a machine
   testMatch,
   ...more,
 });
@@ -19,6 +18,7 @@ const PLACES = ["built", "browser"];
 const outside = (folder) => `<rootDir>/test/${folder}/`;
 
 module.exports = {
+  testTimeout: 600_000, // no test reads a clock; this ends one that hangs, on however busy a machine
   testSequencer: "<rootDir>/test/support/slowestFirst.js",
   projects: [
     suite("unit", ["<rootDir>/test/**/*.test.ts"], {
