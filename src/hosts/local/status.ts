@@ -1,6 +1,7 @@
 import type { CellPosition, GridModel } from "./grid";
 import type { GridDesk } from "./gridDesk";
 import { keptGetters } from "./keptPlugin";
+import { nearestFunction, slipIn } from "./slip";
 
 /** What there is to say about a cell: why it shows an error, or the note that belongs to it. Empty where there is nothing. */
 export function cellWords(model: GridModel, position: CellPosition): string {
@@ -10,7 +11,7 @@ export function cellWords(model: GridModel, position: CellPosition): string {
     const origin = cell.errorOriginPosition;
     const elsewhere = origin !== undefined && addressOf(model, origin) !== at;
     const code = String(cell.value);
-    return `${at} shows ${code}: ${whyOf(code, cell.message ?? "", elsewhere)}${elsewhere ? ` (${addressOf(model, origin)})` : ""}`;
+    return `${at} shows ${code}: ${whyOf(code, cell.message ?? "", elsewhere, model.getters.getCellText(origin ?? position, { showFormula: true }))}${elsewhere ? ` (${addressOf(model, origin)})` : ""}`;
   }
   const note = keptGetters(model).getCellNote(position);
   return note === undefined ? "" : `${at}: ${note}`;
@@ -23,10 +24,18 @@ function addressOf({ getters }: GridModel, { sheetId, col, row }: CellPosition):
 }
 
 /** Why a cell shows an error: the function's own sentence, or ours where the grid's says too little. */
-function whyOf(code: string, message: string, elsewhere: boolean): string {
+function whyOf(code: string, message: string, elsewhere: boolean, formula: string): string {
   if (code === "#SPILL!") return elsewhere ? SPILL_BLOCKED : SPILL_TOO_LONG;
+  if (code === "#BAD_EXPR") return slipIn(formula);
+  const unknown = /^Unknown function: "(.+)"$/.exec(message)?.[1];
+  if (unknown !== undefined) return unknownWords(unknown);
   if (message !== "") return message;
   return code === "#NUM!" ? "the result is no finite number" : "the formula has no answer";
+}
+
+function unknownWords(name: string): string {
+  const near = nearestFunction(name, o_spreadsheet.registries.functionRegistry.getKeys());
+  return `no function is called ${name}${near === "" ? "" : `; the nearest is ${near}`}`;
 }
 
 const SPILL_BLOCKED = "the answer needs several cells, and one of them is filled";

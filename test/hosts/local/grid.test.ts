@@ -36,6 +36,30 @@ describe("the grid with our functions", () => {
     expect(cellWords(model, place(model, "B3"))).toBe("");
   });
 
+  test.each([
+    ["=TOY.TWICE(1", "a bracket ( is never closed"],
+    ["=TOY.TWICE((1", "brackets ( are never closed"],
+    ["=TOY.TWICE(1))", "a bracket ) closes that was never opened"],
+    ['=TOY.TWICE("1)', 'a quote " is missing or stands too much: a text begins with one and ends with one, as in "SI"'],
+    ["=TOY.TWICE(1;2)", "a semicolon stands in it: values are set apart by a comma here"],
+    ["=TOY.TWICE(A1 2)", "between A1 and 2 a comma is missing, or a blank stands too much"],
+    ['=TOY.TWICE("a b" 2)', "between a text and 2 a comma is missing, or a blank stands too much"],
+    ["=TOY.TWICE(1*/2)", "it cannot be read as a formula: look at its commas, brackets and quotes"],
+  ])("the slip in %s is told", (formula, words) => {
+    const model = modelOf([{ at: "B1", formula }]);
+    expect(cellWords(model, place(model, "B1"))).toBe(`B1 shows #BAD_EXPR: ${words}`);
+  });
+
+  test.each([
+    ["=TOY.TWISE(1)", "no function is called TOY.TWISE; the nearest is TOY.TWICE"],
+    ["=TWICE(1)", "no function is called TWICE; the nearest is TOY.TWICE"],
+    ["=SUMM(1)", "no function is called SUMM; the nearest is SUM"],
+    ["=XYZZYQ(1)", "no function is called XYZZYQ"],
+  ])("%s names the function that was meant, if one is near", (formula, words) => {
+    const model = modelOf([{ at: "B1", formula }]);
+    expect(cellWords(model, place(model, "B1"))).toBe(`B1 shows #NAME?: ${words}`);
+  });
+
   test("a note belongs to its cell: it moves with rows, comes back with undo, and goes with its row", async () => {
     const model = modelOf([{ at: "B3", value: 1, note: "why one" }]);
     const sheetId = model.getters.getActiveSheetId();
