@@ -30,13 +30,23 @@ export class NoAnswerError extends Error {
   }
 }
 
-/** What an argument must be, and what came. */
+/**
+ * What an argument must be, and what came.
+ *
+ * @returns one clause without a full stop
+ * @source house
+ */
 export const sentence = (argument: string, requirement: string, got: unknown): string =>
   `${argument} must be ${requirement}; got ${shown(got)}`;
 
 const LONGEST_SHOWN = 40; // characters of a user's text that a sentence repeats
 
-/** A received value as a sentence shows it: never long, never markup, never "[object Object]". */
+/**
+ * A received value as a sentence shows it: never long, never markup, never "[object Object]".
+ *
+ * @returns the value in words, at most 40 characters of a text
+ * @source house
+ */
 export function shown(value: unknown): string {
   if (typeof value === "number")
     return Number.isFinite(value) ? String(Number(value.toPrecision(7))) : "a number that is not finite";
@@ -48,7 +58,12 @@ export function shown(value: unknown): string {
   return `"${text.length > LONGEST_SHOWN ? text.slice(0, LONGEST_SHOWN) + "…" : text}"`;
 }
 
-/** `above 0 in`, `from 0 to 1`, `at most 20 m`: the limits in words; of an open-ended pair only the side that the value breaks. */
+/**
+ * `above 0 in`, `from 0 to 1`, `at most 20 m`: the limits in words; of an open-ended pair only the side that the value breaks.
+ *
+ * @returns the words that follow "must be"
+ * @source house
+ */
 export function limitsInWords(limits: Limits, unit: string, value: number): string {
   const { above, atLeast, below, atMost } = limits;
   const in_ = (words: string): string => (unit === "" ? words : `${words} ${unit}`);

@@ -15,7 +15,12 @@ interface NamedRun {
   readonly isEnd: boolean; // whether no other run joins it, so that its dust comes in there
 }
 
-/** What a dust does by its name in the table of dusts. */
+/**
+ * What a dust does by its name in the table of dusts.
+ *
+ * @returns whether it burns and whether it brings sparks; of a dust that the list does not single out, that it burns
+ * @source house
+ */
 export const hazardOf = (dust: string): DustHazard => otherHazards[plain(dust)] ?? BURNS;
 
 const HARMLESS: DustHazard = { burns: "no", sparks: "no" };

@@ -67,7 +67,12 @@ export interface CurveReading {
   readonly slope: number; // [Pa s/m3]
 }
 
-/** Pressure and slope inside the curve's reach; the caller keeps within it. */
+/**
+ * Pressure and slope inside the curve's reach; the caller keeps within it.
+ *
+ * @returns [Pa] the pressure, and [Pa s/m3] its slope
+ * @source fritschCarlson1980
+ */
 export function readCurve(curve: FanCurve, airflow: number): CurveReading {
   const { points, slopes } = curve;
   let piece = 0;
@@ -86,12 +91,28 @@ export function readCurve(curve: FanCurve, airflow: number): CurveReading {
   };
 }
 
-/** Where a curve begins [m3/s]. */
+/**
+ * Where a curve begins.
+ *
+ * @returns [m3/s] of its first point
+ * @source house
+ */
 export const leastAirflow = (curve: FanCurve): number => curve.points[0]!.airflow;
-/** Where it ends [m3/s]. */
+
+/**
+ * Where it ends.
+ *
+ * @returns [m3/s] of its last point
+ * @source house
+ */
 export const mostAirflow = (curve: FanCurve): number => curve.points.at(-1)!.airflow;
 
-/** Whether the curve rises somewhere: then more than one operating point may exist. */
+/**
+ * Whether the curve rises somewhere: then more than one operating point may exist.
+ *
+ * @returns true where some point lies above the one before it
+ * @source house
+ */
 export const hasRisingPart = ({ points }: FanCurve): boolean =>
   points.some((point, index) => index > 0 && point.pressure > points[index - 1]!.pressure);
 

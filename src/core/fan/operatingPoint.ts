@@ -47,7 +47,9 @@ const SCAN = 24; // steps between two points of a curve with a rising part
  * The largest airflow at which the surplus of pressure (fan less system) falls through zero, and the number of crossings.
  * A falling curve meets a rising system once; a humped one is scanned.
  *
+ * @returns [m3/s] where they meet, and how often they do
  * @throws OutsideCurveError if the fan still has pressure to spare at the curve's end, NoAnswerError if it never has
+ * @source house
  */
 export function stableCrossing(
   curve: FanCurve,

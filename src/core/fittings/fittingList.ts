@@ -28,6 +28,7 @@ const MOST_ITEMS = 200; // entries in one list
  * @param text the list
  * @param inch [m] length of one plain diameter unit: 0.0254 (in) or 0.001 (mm)
  * @param kind "hood" admits hood entries only, "any" fittings and hoods
+ * @returns the entries in their order; none of a blank text
  * @throws DomainError for an unknown name (with the nearest ones) or a number too many
  * @source house grammar
  */
@@ -40,13 +41,23 @@ export function parseFittingList(argument: string, text: string, inch: number, k
   return entries.map((entry) => parseEntry(argument, entry, inch, kind));
 }
 
-/** A coefficient that was given as a number, not by a fitting's name. */
+/**
+ * A coefficient that was given as a number, not by a fitting's name.
+ *
+ * @returns an entry of no family
+ * @source house
+ */
 export function bareCoefficient(argument: string, coefficient: number, count: number): FittingItem {
   requireWithin(argument, coefficient, { atLeast: 0 }, "");
   return { family: null, coefficient, shape: null, angle: null, count };
 }
 
-/** Sum of the coefficients of a list in a duct of this diameter [m] (null where none is known). */
+/**
+ * Sum of the coefficients of a list in a duct of this diameter [m] (null where none is known).
+ *
+ * @returns [-] K of all of them together
+ * @source points
+ */
 export const listCoefficient = (items: readonly FittingItem[], diameter: number | null): number =>
   items.reduce((sum, item) => sum + item.count * itemCoefficient(item, diameter), 0);
 

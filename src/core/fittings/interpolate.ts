@@ -3,7 +3,12 @@ export interface Point {
   readonly value: number;
 }
 
-/** Linear between the two points around `at`; undefined outside them or when `at` is not a number. */
+/**
+ * Linear between the two points around `at`; undefined outside them or when `at` is not a number.
+ *
+ * @returns the value there, in the unit of the points
+ * @source house
+ */
 export function interpolate(points: readonly Point[], at: number): number | undefined {
   let below: Point | undefined;
   let above: Point | undefined;

@@ -25,9 +25,19 @@ const airflowUnit = unitOf("airflow", "IP").factor; // cfm
 const surfaceUnit = 100 * unitOf("area", "IP").factor; // 100 ft2
 const pressureUnit = unitOf("pressure", "IP").factor; // in.w.g.
 
-/** Leakage class C_L (cfm per 100 ft2 at 1 in.w.g.) as the constant of {@link seamLeak}. */
+/**
+ * Leakage class C_L (cfm per 100 ft2 at 1 in.w.g.) as the constant of {@link seamLeak}.
+ *
+ * @returns [m3/(s m2 Pa^0.65)]
+ * @source smacna1985
+ */
 export const constantOfClass = (leakageClass: number): number =>
   (leakageClass * airflowUnit) / surfaceUnit / pressureUnit ** LEAKAGE_EXPONENT;
 
-/** European class value, L/(s m2) per Pa^0.65, as the constant of {@link seamLeak}. */
+/**
+ * European class value, L/(s m2) per Pa^0.65, as the constant of {@link seamLeak}.
+ *
+ * @returns [m3/(s m2 Pa^0.65)]
+ * @source en12237
+ */
 export const constantOfEuropeanClass = (litres: number): number => litres * 1e-3;

@@ -33,7 +33,12 @@ export function traversePoints(diameter: number, points: number | null, rule: Tr
 const usualRow = (rows: readonly TraverseRow[], size: number): TraverseRow | undefined =>
   rows.find(({ usual }) => usual !== null && holds(usual, size));
 
-/** Whether a size lies in a range; a bound that is not told is none. */
+/**
+ * Whether a size lies in a range; a bound that is not told is none.
+ *
+ * @returns true also at a bound that is "at least" or "at most"
+ * @source house
+ */
 export const holds = ({ above, atLeast, below, atMost }: SizeRange, size: number): boolean =>
   size > (above ?? 0) && size >= (atLeast ?? 0) && size < (below ?? Infinity) && size <= (atMost ?? Infinity);
 

@@ -6,14 +6,24 @@ export interface Named {
   readonly aliases?: readonly string[];
 }
 
-/** Names are compared without regard to case, outer blanks, repeated blanks and hyphens. */
+/**
+ * Names are compared without regard to case, outer blanks, repeated blanks and hyphens.
+ *
+ * @returns the spelling that two equal names share
+ * @source house
+ */
 export const plain = (text: string): string =>
   text
     .trim()
     .toLowerCase()
     .replace(/[\s_-]+/g, " ");
 
-/** The row whose key or alias this is; undefined when there is none. */
+/**
+ * The row whose key or alias this is; undefined when there is none.
+ *
+ * @returns the row, whichever of its names was asked for
+ * @source house
+ */
 export function findNamed<Row extends Named>(rows: readonly Row[], name: string): Row | undefined {
   let byName = indexes.get(rows) as Map<string, Row> | undefined;
   if (byName === undefined) {
@@ -30,7 +40,12 @@ const indexes = new WeakMap<readonly Named[], Map<string, Named>>();
 
 const LONGEST_COMPARED = 60; // characters: a longer text is no misspelt name
 
-/** Up to three valid names that lie nearest to a wrong one, nearest first. */
+/**
+ * Up to three valid names that lie nearest to a wrong one, nearest first.
+ *
+ * @returns keys of rows
+ * @source house
+ */
 export function nearestNames(rows: readonly Named[], name: string): string[] {
   const wanted = plain(name).slice(0, LONGEST_COMPARED);
   const scored = rows.map((row) => {
@@ -55,7 +70,12 @@ function score(candidate: string, wanted: string): number {
   return best - 2 * shared;
 }
 
-/** The row of a name, or a DomainError that offers the nearest names. */
+/**
+ * The row of a name, or a DomainError that offers the nearest names.
+ *
+ * @returns the row
+ * @source house
+ */
 export function requireNamed<Row extends Named>(
   argument: string,
   rows: readonly Row[],
@@ -67,7 +87,12 @@ export function requireNamed<Row extends Named>(
   return row;
 }
 
-/** The refusal of a name that no row has, with those nearest to it. */
+/**
+ * The refusal of a name that no row has, with those nearest to it.
+ *
+ * @returns an error to be thrown
+ * @source house
+ */
 export function unknownName(argument: string, rows: readonly Named[], name: string, what: string): DomainError {
   const near = nearestNames(rows, name).map(shown);
   return new DomainError(argument, name, `${what} (nearest: ${near.join(", ")})`);

@@ -36,7 +36,12 @@ export interface Network {
   readonly exit: number; // the discharge run that the air leaves; -1 where there is none
 }
 
-/** Which runs a shut gate further down cuts off from the fan. */
+/**
+ * Which runs a shut gate further down cuts off from the fan.
+ *
+ * @returns true for each run that is cut off, in the order of the runs
+ * @source house
+ */
 export function cutOff({ runs, joins, order }: Network): boolean[] {
   const cut = new Array<boolean>(runs.length).fill(false);
   for (let place = order.length - 1; place >= 0; place--) {

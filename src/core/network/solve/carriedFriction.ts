@@ -20,7 +20,12 @@ export interface Lengths {
   readonly shift: Float64Array; // one number: the largest relative change of a root since it was last set to 0
 }
 
-/** Columns for so many lengths, not set yet. */
+/**
+ * Columns for so many lengths, not set yet.
+ *
+ * @returns columns of zeros
+ * @source house
+ */
 export function newLengths(count: number): Lengths {
   const column = (): Float64Array => new Float64Array(count);
   return {

@@ -28,7 +28,12 @@ export interface Elements {
 
 const SMALLEST_ENTRY = 1e-12; // [-] an entry without any loss would leave its airflow undetermined
 
-/** The runs of a network as columns of numbers. */
+/**
+ * The runs of a network as columns of numbers.
+ *
+ * @returns a place in every column for each run
+ * @source house
+ */
 export function elementsOf(network: Network, surroundings: Surroundings): Elements {
   const { runs, joining, order } = network;
   const { density } = surroundings;
@@ -85,6 +90,9 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
 /**
  * Loss of a run at an airflow [Pa], with the flow's sign; the derivative [Pa s/m3] is put into `slopes`. A device with an
  * exponent below 1 puts its chord there instead.
+ *
+ * @returns [Pa]
+ * @source house
  */
 export function runHead(elements: Elements, index: number, airflow: number, slopes: Float64Array): number {
   const flow = Math.abs(airflow);

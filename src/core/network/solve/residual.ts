@@ -21,8 +21,12 @@ export interface Residual {
  * By how much a state misses the equations of the network, each written out as it is defined and solved for nothing:
  * pressure along every run, entry loss at every open end, every leak, and the airflow at every junction.
  *
+ * @param network the tree
+ * @param state what the solver claims
  * @param stillAt whether nothing can enter through a run, so that its airflow must be 0
  * @param suctionAtFan [Pa] what the fan holds at the last run's end
+ * @param surroundings density, and what a run takes that names nothing else
+ * @returns [-] the largest misfit as a share of the system's largest pressure or airflow, and the run that has it
  * @source house definition, the network
  */
 export function residualOf(

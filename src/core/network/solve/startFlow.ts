@@ -6,8 +6,12 @@ import { type Flow, newFlow } from "./sweep";
 /**
  * A first state: the airflow shared over the open ends by their area, and every leak at the suction given.
  *
+ * @param network the tree
+ * @param elements its runs as columns
  * @param airflow [m3/s] to be shared, above 0
  * @param suction [Pa] above 0
+ * @returns the flow of every run, suctions not set yet
+ * @source house
  */
 export function startFlow(network: Network, elements: Elements, airflow: number, suction: number): Flow {
   const { runs, order, joining } = network;

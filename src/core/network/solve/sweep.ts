@@ -19,7 +19,12 @@ interface Line {
   readonly rate: Float64Array; // [m3/(s Pa)]
 }
 
-/** Columns for so many runs, not set yet. */
+/**
+ * Columns for so many runs, not set yet.
+ *
+ * @returns columns of zeros
+ * @source house
+ */
 export function newFlow(count: number): Flow {
   const column = (): Float64Array => new Float64Array(count);
   const line = (): Line => ({ offset: column(), rate: column() });
@@ -46,8 +51,12 @@ export interface Misfit {
  * From the ends to the fan: every law made linear at the present airflows and eliminated along the tree, so that each
  * run's airflow is known as a + b P_down.
  *
+ * @param elements the runs as columns
+ * @param flow the state, which the sweep leaves ready for the way back
  * @param least [Pa] the slope of a quadratic law is never taken as less than at this loss, so that a run at rest can start
  * @param suctionAtFan [Pa] at the last run's end, against which its own loss is held
+ * @returns [Pa] and [-] by how much the state before the sweep missed its equations
+ * @source house
  */
 export function sweepToFan(elements: Elements, flow: Flow, least: number, suctionAtFan: number): Misfit {
   const { order, joins } = elements;
