@@ -1,6 +1,7 @@
 import {
   cautionTable,
   damperTable,
+  deviceTable,
   exposureTable,
   filterTable,
   gateTable,
@@ -33,6 +34,7 @@ export const referenceTables: readonly ReferenceTable[] = [
   gateTable,
   damperTable,
   filterTable,
+  deviceTable,
   traverseTable,
   meterTable,
   claimTable,

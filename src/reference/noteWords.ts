@@ -37,7 +37,14 @@ export const noteWords = {
   allShut: { words: "everything is shut: no air moves" },
   lost: { words: "{percent} % of the air is lost to leaks" },
   hump: { words: "the curve has a hump: fan and system meet at {count} points, {airflow} is the stable one" },
+  twoStable: {
+    words:
+      "the curve has a hump: fan and system meet at {count} points, and two are stable: {airflow}, which is given here, and {less}, at which a fan that starts from rest stays",
+  },
   humpInShort: { words: "the curve has a hump: {count} points meet, this is the stable one" },
+  twoStableInShort: {
+    words: "the curve has a hump: {count} points meet, two are stable; from rest the fan stays at {less}",
+  },
   // of the slowest run, by SCENARIOS: how fast its air is, and what that means
   slowest: { words: "{run}: {velocity}, {meaning}" },
   fastEnough: { words: "fast enough" },

@@ -123,6 +123,13 @@ export interface FilterRow extends ReferenceRow {
   readonly high: number | null;
 }
 
+/** Loss of a separator, filter or other device at the airflow that it is rated for. */
+export interface DeviceRow extends ReferenceRow {
+  readonly low: number; // [Pa]
+  readonly high: number; // [Pa]
+  readonly exponent: number; // [-] m of (Q / Q0)^m
+}
+
 /** An exposure limit for wood dust. */
 export interface ExposureRow extends ReferenceRow {
   readonly region: string;
@@ -143,7 +150,7 @@ export interface HazardRow extends ReferenceRow {
 
 /** Stock duct diameters. */
 export interface TradeSizeRow extends ReferenceRow {
-  readonly series: "inch" | "EN 1506";
+  readonly series: "inch" | "EN 1506" | "metric stock" | "drain pipe";
   readonly additional: boolean; // a second choice of the standard, not in every stock
   readonly diameter: number; // [m]
 }

@@ -36,11 +36,55 @@ const en = (size: number): TradeSizeRow => ({
   checked: null,
 });
 
+/** What workshops in metric countries find on the shelf, sizes of EN 1506 and those between. */
+const METRIC_STOCK = [
+  60, 80, 100, 110, 120, 125, 140, 150, 160, 175, 180, 200, 225, 250, 280, 300, 315, 350, 400, 450, 500,
+];
+
+const metric = (size: number): TradeSizeRow => ({
+  key: `${size} mm stock`,
+  label: `Duct, hose or fitting of ${size} mm, as dust-extraction stock has it`,
+  series: "metric stock",
+  additional: false,
+  diameter: millimetres(size),
+  source: "commonPractice",
+  locator: "stock sizes of dust-extraction duct and hose",
+  basis: "common practice",
+  checked: null,
+});
+
+/** Sewer and drain pipe: nominal inches and the least inside diameter that the standard lets it have. */
+const DRAIN_SIZES: readonly (readonly [nominal: number, inside: number])[] = [
+  [2, 50.8],
+  [3, 73.02],
+  [4, 98.42],
+  [5, 123.82],
+  [6, 149.22],
+];
+
+const drain = ([nominal, inside]: (typeof DRAIN_SIZES)[number]): TradeSizeRow => ({
+  key: `${nominal} in drain pipe`,
+  label: `Sewer and drain pipe of ${nominal} in: least inside diameter`,
+  series: "drain pipe",
+  additional: false,
+  diameter: millimetres(inside),
+  note: "Its outside is wider than duct of the same name. Snap-lock and spiral pipe and hose carry their inside diameter as their name.",
+  source: "astmD2729",
+  locator: "table of sockets and inside diameters",
+  basis: "second-hand",
+  checked: "2026-11-28",
+});
+
 /** Stock diameters, each series from small to large. */
-export const tradeSizes: readonly TradeSizeRow[] = [...INCH_SIZES.map(inch), ...EN_SIZES.map(en)];
+export const tradeSizes: readonly TradeSizeRow[] = [
+  ...INCH_SIZES.map(inch),
+  ...EN_SIZES.map(en),
+  ...METRIC_STOCK.map(metric),
+  ...DRAIN_SIZES.map(drain),
+];
 
 /** [m] the stock diameters that go with a unit system: whole and half inches, or the first choice of EN 1506. */
 export const stockDiameters = (system: UnitSystem): readonly number[] =>
   tradeSizes
-    .filter(({ series, additional }) => !additional && (series === "inch") === (system === "IP"))
+    .filter(({ series, additional }) => !additional && series === (system === "IP" ? "inch" : "EN 1506"))
     .map(({ diameter }) => diameter);

@@ -222,7 +222,7 @@ describe("ranges", () => {
   test("with a hump in some rows say so in those rows only", () => {
     const hump = [[0, 10], [100, 1.5], [200, 9], [400, 0]]; // prettier-ignore
     const [high, low] = operatingpoint(hump, [[200], [300]], [[7.2], [1]]);
-    expect(high![2]).toBe("the curve has a hump: 3 points meet, this is the stable one");
+    expect(high![2]).toMatch(/^the curve has a hump: 3 points meet, two are stable; from rest the fan stays at/);
     expect(low).toHaveLength(3);
     expect(low![2]).toBe("");
     expect(operatingpoint(hump, [[300], [300]], [[1], [1]]).map((row) => row.length)).toEqual([2, 2]);

@@ -1,6 +1,7 @@
 import { claimBoundRows } from "../../src/reference/claimBounds";
 import { cautions } from "../../src/reference/cautions";
 import { closedDampers } from "../../src/reference/closedDampers";
+import { devices } from "../../src/reference/devices";
 import { exposureLimits } from "../../src/reference/exposureLimits";
 import { filters } from "../../src/reference/filters";
 import { elbowAngleMultiplier } from "../../src/reference/fittings/elbowAngleMultiplier";
@@ -22,6 +23,7 @@ export const keyedTables: readonly (readonly [name: string, rows: readonly Refer
   ["cautions", cautions],
   ["claimBounds", claimBoundRows],
   ["closedDampers", closedDampers],
+  ["devices", devices],
   ["exposureLimits", exposureLimits],
   ["filters", filters],
   ["gateConditions", gateConditions],

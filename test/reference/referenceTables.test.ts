@@ -24,6 +24,7 @@ describe("the tables of REFERENCE", () => {
       "gates",
       "dampers",
       "filters",
+      "devices",
       "traverse",
       "meters",
       "claims",

@@ -20,6 +20,10 @@ function factor(reynolds: number, wall: number): number {
 const area = ({ diameter }: Run): number => (Math.PI * diameter ** 2) / 4;
 const velocityPressure = (run: Run, airflow: number): number => (AIR.density / 2) * (airflow / area(run)) ** 2;
 
+/** A device is rated at 0.075 lb/ft3: turbulent losses (exponent 2) go with density, laminar ones (1) do not. */
+const inThisAir = (exponent: number): number =>
+  (AIR.density / ((0.075 * 0.45359237) / 0.3048 ** 3)) ** Math.min(Math.max(exponent - 1, 0), 1);
+
 /** What a run costs from end to end, against the flow's sense [Pa]. */
 function lossByHand(run: Run, airflow: number): number {
   const flow = Math.abs(airflow);
@@ -29,7 +33,10 @@ function lossByHand(run: Run, airflow: number): number {
   const straight = (length: number, wall: number): number =>
     length === 0 ? 0 : ((factor(reynolds, wall / run.diameter) * length) / run.diameter) * pressure;
   const { device } = run;
-  const filter = device === null ? 0 : device.ratedLoss * (flow / device.ratedAirflow) ** device.exponent;
+  const filter =
+    device === null
+      ? 0
+      : device.ratedLoss * (flow / device.ratedAirflow) ** device.exponent * inThisAir(device.exponent);
   const loss = straight(run.length, run.roughness) + straight(run.hoseLength, AIR.hoseRoughness);
   return Math.sign(airflow) * (loss + run.coefficient * pressure + filter);
 }

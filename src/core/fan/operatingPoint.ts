@@ -13,6 +13,7 @@ import {
 /** Where a fan meets a system: the stable point, and how many crossings there are. */
 export interface OperatingPoint extends CurvePoint {
   readonly crossings: number;
+  readonly fromRest: number; // [m3/s] where a fan that starts from rest stays; the airflow itself where one point is stable
 }
 
 /**
@@ -37,8 +38,8 @@ export function operatingPoint(curve: FanCurve, airflow: number, pressure: numbe
   requireWithin("fixed", fixed, { atLeast: 0 }, "Pa");
   requireWithin("pressure", pressure, { atLeast: fixed }, "Pa");
   const system = (flow: number): number => fixed + (pressure - fixed) * (flow / airflow) ** 2;
-  const { at, crossings } = stableCrossing(curve, (flow) => readCurve(curve, flow).pressure - system(flow));
-  return { airflow: at, pressure: system(at), crossings };
+  const { at, crossings, fromRest } = stableCrossing(curve, (flow) => readCurve(curve, flow).pressure - system(flow));
+  return { airflow: at, pressure: system(at), crossings, fromRest };
 }
 
 const SCAN = 24; // steps between two points of a curve with a rising part
@@ -46,6 +47,7 @@ const SCAN = 24; // steps between two points of a curve with a rising part
 /**
  * The largest airflow at which the surplus of pressure (fan less system) falls through zero, and the number of crossings.
  * A falling curve meets a rising system once; a humped one is scanned.
+ * Of two stable points a fan that starts from rest comes to the smaller one first and stays there (`fromRest`).
  *
  * @returns [m3/s] where they meet, and how often they do
  * @throws OutsideCurveError if the fan still has pressure to spare at the curve's end, NoAnswerError if it never has
@@ -54,23 +56,27 @@ const SCAN = 24; // steps between two points of a curve with a rising part
 export function stableCrossing(
   curve: FanCurve,
   surplus: (airflow: number) => number,
-): { at: number; crossings: number } {
+): { at: number; crossings: number; fromRest: number } {
   const stops = scanStops(curve);
   const values = stops.map(surplus);
   if (values.at(-1)! > 0) throw new OutsideCurveError(curve, Infinity);
   let crossings = 0;
-  let last = -1;
+  let [first, last] = [-1, -1];
   for (let index = 1; index < stops.length; index++) {
     const [before, after] = [values[index - 1]!, values[index]!];
     if (before > 0 !== after > 0) crossings++;
-    if (before > 0 && after <= 0) last = index;
+    if (!(before > 0 && after <= 0)) continue;
+    if (first < 0) first = index;
+    last = index;
   }
   if (last < 0) {
-    if (values[0] === 0) return { at: stops[0]!, crossings: 1 };
+    if (values[0] === 0) return { at: stops[0]!, crossings: 1, fromRest: stops[0]! };
     if (leastAirflow(curve) > 0) throw new OutsideCurveError(curve, 0);
     throw new NoAnswerError("the system asks for more pressure than this fan has at any airflow");
   }
-  return { at: fallingRoot(surplus, stops[last - 1]!, stops[last]!), crossings };
+  const root = (index: number): number => fallingRoot(surplus, stops[index - 1]!, stops[index]!);
+  const at = root(last);
+  return { at, crossings, fromRest: first === last ? at : root(first) };
 }
 
 function scanStops(curve: FanCurve): number[] {

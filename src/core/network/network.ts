@@ -1,4 +1,4 @@
-/** Loss of a separator or filter in a run: p0 (Q/Q0)^m. */
+/** Loss of a separator or filter in a run, as rated in standard air: p0 (Q/Q0)^m. */
 export interface Device {
   readonly ratedLoss: number; // [Pa]
   readonly ratedAirflow: number; // [m3/s]

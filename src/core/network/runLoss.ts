@@ -1,5 +1,5 @@
 import { velocityPressure } from "../air/velocityPressure";
-import { deviceLoss } from "../devices/deviceLoss";
+import { deviceAirFactor, deviceLoss } from "../devices/deviceLoss";
 import { frictionPerLength } from "../friction/frictionLoss";
 import { sectionArea } from "../section/section";
 import type { Run } from "./network";
@@ -15,7 +15,7 @@ export interface RunLoss {
 /**
  * What a run costs at an airflow: total pressure from its upstream to its downstream end, in its parts.
  *
- *     friction (pipe) + friction (hose) + K p_v + p0 (Q/Q0)^m
+ *     friction (pipe) + friction (hose) + K p_v + p0 (Q/Q0)^m (rho/rho standard)^(m - 1)
  *
  * @param run the run
  * @param airflow [m3/s] at least 0
@@ -37,6 +37,10 @@ export function runLoss(run: Run, airflow: number, hoseRoughness: number, densit
     velocityPressure: pressure,
     friction: pipe + hose,
     fittings: run.coefficient * pressure,
-    device: device === null ? 0 : deviceLoss(airflow, device.ratedLoss, device.ratedAirflow, device.exponent),
+    device:
+      device === null
+        ? 0
+        : deviceAirFactor(density, device.exponent) *
+          deviceLoss(airflow, device.ratedLoss, device.ratedAirflow, device.exponent),
   };
 }

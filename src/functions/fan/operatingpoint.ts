@@ -1,5 +1,5 @@
 import { type OperatingPoint, operatingPoint } from "../../core/fan/operatingPoint";
-import type { Quantity } from "../../reference/quantities";
+import { type Quantity, unitOf } from "../../reference/quantities";
 import { answerOf } from "../answer";
 import { exampleCurve } from "../exampleTables";
 import { readCurve } from "../fanTable/readCurve";
@@ -40,24 +40,38 @@ export function operatingpoint(
         [airflow, pressure, fixed, units],
         (point) => operatingPoint(fan, point.airflow, point.pressure, point.fixed)[part],
       );
-    const [flows, pressures, crossings] = [
+    const [flows, pressures, crossings, fromRest] = [
       each("airflow", "airflow"),
       each("pressure", "pressure"),
       each("ratio", "crossings"),
+      each("airflow", "fromRest"),
     ];
-    const notes = crossings.map(humpNote);
+    const { label } = unitOf("airflow", system);
+    const notes = crossings.map((row, index) => humpNote(row, flows[index]!, fromRest[index]!, label));
     const several = notes.some((note) => note !== "");
     return flows.map((row, index) => [...row, ...pressures[index]!, ...(several ? [notes[index]!] : [])]);
   });
 }
 
 /** Which design points of a row have several answers, since the curve rises somewhere. */
-function humpNote(crossings: readonly Answered[]): string {
+function humpNote(
+  crossings: readonly Answered[],
+  flows: readonly Answered[],
+  fromRest: readonly Answered[],
+  unit: string,
+): string {
   const several = crossings.flatMap((count, index) =>
     typeof count === "number" && count > 1 ? [{ count, index }] : [],
   );
   if (several.length === 0) return "";
-  if (crossings.length === 1) return `the curve has a hump: ${several[0]!.count} points meet, this is the stable one`;
+  if (crossings.length === 1) {
+    const less = Number(fromRest[0]);
+    const stable =
+      less < Number(flows[0])
+        ? `two are stable; from rest the fan stays at ${Number(less.toPrecision(4))} ${unit}`
+        : "this is the stable one";
+    return `the curve has a hump: ${several[0]!.count} points meet, ${stable}`;
+  }
   const places = several.map(({ count, index }) => `${count} points meet at design point ${index + 1}`);
   return `the curve has a hump: ${places.join(", ")}; the answers are the stable ones`;
 }

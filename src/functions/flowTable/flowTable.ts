@@ -72,6 +72,9 @@ function fanNote(solution: SolvedTable["solution"], leaks: number, system: UnitS
   if (solution.fanAirflow === 0) return sayNote("allShut");
   const lost = sayNote("lost", { percent: Number(((leaks / solution.fanAirflow) * 100).toPrecision(3)) });
   if (solution.crossings === 1) return lost;
+  const { crossings: count, fromRest } = solution;
   const airflow = inUnit(solution.fanAirflow, "airflow", system);
-  return joinNotes([lost, sayNote("hump", { count: solution.crossings, airflow })]);
+  const less = inUnit(fromRest, "airflow", system);
+  const two = fromRest < solution.fanAirflow;
+  return joinNotes([lost, two ? sayNote("twoStable", { count, airflow, less }) : sayNote("hump", { count, airflow })]);
 }

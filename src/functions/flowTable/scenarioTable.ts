@@ -52,7 +52,7 @@ const hoodPlaces = ({ runs, joined }: RunsTable): number[] =>
 
 function scenarioOf(scenario: Scenario, solved: SolvedTable, system: UnitSystem): Of {
   const flows = runFlows(solved);
-  const { fanAirflow, fanPressure, leak, crossings } = solved.solution;
+  const { fanAirflow, fanPressure, leak, crossings, fromRest } = solved.solution;
   const atHood = (place: number, value: (flow: RunFlow) => number): number | null => {
     const flow = flows[place]!;
     return !flow.end || flow.beyondShut ? null : value(flow);
@@ -65,10 +65,16 @@ function scenarioOf(scenario: Scenario, solved: SolvedTable, system: UnitSystem)
     fanPressure: () => fanPressure,
     lost: () => (fanAirflow === 0 ? 0 : (totalLeak(leak) / fanAirflow) * 100),
     slowest: () => slowestRun(solved, flows, system),
-    note: () => (crossings > 1 ? sayNote("humpInShort", { count: crossings }) : ""),
+    note: () => (crossings > 1 ? humpNote(crossings, fromRest < fanAirflow ? fromRest : null, system) : ""),
   };
   return (key, hood) => of[key](hood ?? 0);
 }
+
+/** @param less [m3/s] where a fan that starts from rest stays, if that is another stable point */
+const humpNote = (count: number, less: number | null, system: UnitSystem): string =>
+  less === null
+    ? sayNote("humpInShort", { count })
+    : sayNote("twoStableInShort", { count, less: inUnit(less, "airflow", system) });
 
 /** The run, of those that carry dust, whose velocity is the smallest share of what its dust needs. */
 function slowestRun({ table }: SolvedTable, flows: readonly RunFlow[], system: UnitSystem): string {

@@ -26,7 +26,7 @@ export const guide: Guide = {
   source: "acgihMemory",
   basis: "from memory",
   limits:
-    "What hoods ask for, not what flows: a fan knows nothing of wishes. See SOLVE. Values from memory count like any other: Check names them.",
+    "What hoods ask for, not what flows: a fan knows nothing of wishes. See SOLVE. Fittings counts the hood's entry in. Losses are of total pressure; the end after the fan counts beyond what the fan's static pressure leaves out. Values from memory count like any other: Check names them.",
   cautions: ["metal with wood", "plastic static", "capture"],
   example: { asks: "What two hoods and a main ask of a fan", args: [exampleRuns] },
 };

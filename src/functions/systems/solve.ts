@@ -45,7 +45,8 @@ export const guide: Guide = {
   maths: "Flows and suctions at which every junction and the fan agree, leaks included",
   source: "todiniPilati1988",
   basis: "from memory",
-  limits: "One fan, no loops. As good as its coefficients and the fan's curve.",
+  limits:
+    "One fan, no loops. The end after the fan counts beyond the velocity pressure at the fan's outlet, which static pressure leaves out. As good as its coefficients and the fan's curve.",
   cautions: ["metal with wood", "flue draught", "capture"],
   example: { asks: "The same ducts on the invented fan", args: [exampleRuns, exampleCurve] },
 };

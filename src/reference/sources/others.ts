@@ -41,6 +41,24 @@ export const others = {
     terms: QUOTED,
     kind: "data page",
   },
+  collectorManual: {
+    title: "Owner's manual of a workshop's dust collector, table of airflow per machine, read in a copy of the page",
+    year: "undated",
+    terms: QUOTED,
+    kind: "data page",
+  },
+  lbnlHepa: {
+    title: "LBNL, design guide for energy-efficient laboratories, page on HEPA filters, read in a copy",
+    year: "undated",
+    terms: QUOTED,
+    kind: "data page",
+  },
+  astmD2729: {
+    title: "ASTM D2729, PVC sewer pipe and fittings, table of dimensions, read in a copy of the page",
+    year: "2011",
+    terms: QUOTED,
+    kind: "standard",
+  },
   planerManual: {
     title: "Operating manual of a surface planer and thicknesser, chapter on extraction, read in a copy of the page",
     year: "2022",

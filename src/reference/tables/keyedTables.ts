@@ -1,5 +1,6 @@
 import { cautions } from "../cautions";
 import { type ClosedDamperRow, closedDampers } from "../closedDampers";
+import { devices } from "../devices";
 import { exposureLimits } from "../exposureLimits";
 import { filters } from "../filters";
 import { gateConditions } from "../gateConditions";
@@ -10,6 +11,7 @@ import { materials } from "../materials";
 import { fromSI, type Quantity, type UnitSystem, unitOf } from "../quantities";
 import type {
   CautionRow,
+  DeviceRow,
   ExposureRow,
   FilterRow,
   GateConditionRow,
@@ -86,6 +88,12 @@ export const filterTable = keyedTable<FilterRow>("filters", "Filters and cyclone
   text("quantity", (row) => row.quantity),
   filterRange("SI"),
   filterRange("IP"),
+]);
+
+export const deviceTable = keyedTable<DeviceRow>("devices", "Losses of separators and filters", devices, [
+  both("low", "pressure", (row) => row.low),
+  both("high", "pressure", (row) => row.high),
+  number("exponent", "", (row) => row.exponent),
 ]);
 
 export const exposureTable = keyedTable<ExposureRow>("exposure", "Exposure limits of wood dust", exposureLimits, [

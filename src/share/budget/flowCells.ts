@@ -1,6 +1,7 @@
-import { AIR_VISCOSITY } from "../../core/air/constants";
+import { AIR_VISCOSITY, STANDARD_DENSITY } from "../../core/air/constants";
 import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
 import type { UnitSystem } from "../../reference/quantities";
+import { num } from "../translate/expressions/text";
 import type { BlockColumn } from "./block";
 import type { BudgetColumn, flowColumns } from "./blockNames";
 import type { Place } from "./inputCells";
@@ -125,7 +126,7 @@ function losses(place: Place): Cells {
   const at = place.cell;
   const ifCarries = (row: number, formula: string): string => `IF(${at("carries", row)}=1,${formula},0)`;
   const device = (row: number): string =>
-    `IF(${fromInput(place, "deviceLoss", row)}>0,${fromInput(place, "deviceLoss", row)}*(${at("flow", row)}/${fromInput(place, "deviceAirflow", row)})^${fromInput(place, "deviceExponent", row)},0)`;
+    `IF(${fromInput(place, "deviceLoss", row)}>0,${fromInput(place, "deviceLoss", row)}*(${at("flow", row)}/${fromInput(place, "deviceAirflow", row)})^${fromInput(place, "deviceExponent", row)}*(${place.scalar("density")}/${num(STANDARD_DENSITY)})^MIN(MAX(${fromInput(place, "deviceExponent", row)}-1,0),1),0)`;
   return {
     friction: {
       heading: "Friction (Pa)",

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { deviceLoss, SEPARATOR_EXPONENT } from "../../../src/core/devices/deviceLoss";
+import { deviceAirFactor, deviceLoss, SEPARATOR_EXPONENT } from "../../../src/core/devices/deviceLoss";
 import { DomainError } from "../../../src/core/errors";
 import { expectRefusal } from "../../support/coreRefusal";
 import { relative } from "../../support/printed";
@@ -46,5 +46,20 @@ describe("deviceLoss", () => {
     [400, 2, 800, 3, "exponent must be from 0.5 to 2.5; got 3"],
   ])("refuses %d, %d, %d, %d", (airflow, loss, rated, m, message) => {
     expectRefusal(() => deviceLoss(airflow, loss, rated, m), DomainError, message);
+  });
+});
+
+describe("a device in other air than it was rated in", () => {
+  // 5000 ft: 0.0624 lb/ft3 against 0.075 at sea level, 0.832. A separator of 2.5 in.w.g. loses 2.08 there.
+  test("of exponent 2 goes with density, of exponent 1 stays, and between them in between", () => {
+    const thin = 0.832 * 1.201384595;
+    expect(2.5 * deviceAirFactor(thin, 2)).toBeCloseTo(2.08, 6);
+    expect(deviceAirFactor(thin, 1)).toBe(1);
+    expect(deviceAirFactor(thin, 1.5)).toBeCloseTo(Math.sqrt(0.832), 6);
+    expect([deviceAirFactor(thin, 0.5), deviceAirFactor(thin, 2.5)]).toEqual([1, deviceAirFactor(thin, 2)]);
+  });
+
+  test("refuses air without density", () => {
+    expectRefusal(() => deviceAirFactor(0, 2), DomainError, "density must be above 0 kg/m³; got 0");
   });
 });

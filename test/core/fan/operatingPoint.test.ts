@@ -66,7 +66,7 @@ describe("operatingPoint", () => {
   });
 
   test("a system that asks for nothing takes all that the curve has", () => {
-    expect(operatingPoint(line(), 0.5, 0, 0)).toEqual({ airflow: 1, pressure: 0, crossings: 1 });
+    expect(operatingPoint(line(), 0.5, 0, 0)).toEqual({ airflow: 1, pressure: 0, crossings: 1, fromRest: 1 });
   });
 });
 
@@ -110,17 +110,18 @@ describe("stableCrossing", () => {
   // A surplus of our own: zero at 0.3, 0.9 and 1.6, positive before the first.
   test("counts every change of sign and finds the last fall to the last digit", () => {
     const surplus = (q: number) => -(q - 0.3) * (q - 0.9) * (q - 1.6);
-    const { at, crossings } = stableCrossing(hump(), surplus);
+    const { at, crossings, fromRest } = stableCrossing(hump(), surplus);
+    expect(fromRest).toBeCloseTo(0.3, 9); // a fan that starts from rest meets it first
     expect(crossings).toBe(3);
     expect(relative(at, 1.6)).toBeLessThan(1e-14);
   });
 
   test("a surplus that is nothing from the start is met at the start", () => {
-    expect(stableCrossing(hump(), (q) => -q)).toEqual({ at: 0, crossings: 1 });
+    expect(stableCrossing(hump(), (q) => -q)).toEqual({ at: 0, crossings: 1, fromRest: 0 });
   });
 
   test("a fall onto zero and on below it is one crossing", () => {
-    expect(stableCrossing(hump(), (q) => 1 - q)).toEqual({ at: 1, crossings: 1 });
+    expect(stableCrossing(hump(), (q) => 1 - q)).toEqual({ at: 1, crossings: 1, fromRest: 1 });
   });
 
   test("looks from the curve's first point to its last, and nowhere else", () => {

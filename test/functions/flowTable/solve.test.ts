@@ -1,4 +1,5 @@
 import "../../support/customFunctions";
+import { fanpressure } from "../../../src/functions/fan/fanpressure";
 import { solve } from "../../../src/functions/systems/solve";
 import { rememberingAnswers } from "../../../src/functions/remember";
 import { refusal } from "../../support/refusal";
@@ -44,7 +45,8 @@ describe("SOLVE's table", () => {
   // The same hood with a chimney: K 1 and a device of 100 Pa at 1800 m3/h, 400 Q^2: 2223.781 Q^2 = 1000 - 1000 Q, Q = 0.4824332 m3/s
   // = 1736.760 m3/h, V = 15.35633 m/s, p_v = 141.4900 Pa: 282.9801 Pa before the fan, 234.5868 Pa after it, 517.5668 Pa together.
   test("a chimney carries the fan's air, and has neither suction nor leak nor word", () => {
-    const device = { "Device loss": 100, "Device airflow": 1800, "Device exponent": 2 };
+    // rated in standard air, 1.201385 kg/m3: 100.1154 Pa there is 100 Pa in air of 1.2
+    const device = { "Device loss": 100.1154, "Device airflow": 1800, "Device exponent": 2 };
     const chimney: Row = { Run: "chimney", To: null, Diameter: 200, K: 1, Side: "discharge", Leak: 100, ...device };
     const answer = solve(table([{ Run: "saw", To: "fan", Diameter: 200, Hood: 1, K: 1 }, chimney]), [[0, 1001.154], [3600, 0]], undefined, [[1.2]], [["SI"]]); // prettier-ignore
     const near = (value: number): unknown => expect.closeTo(value, 2);
@@ -181,9 +183,12 @@ describe("SOLVE's notes say", () => {
     const { Fan } = solved([{ Run: "saw", To: "fan", Diameter: 4, Hood: 0.93, K: 21.07 }], hump);
     const at = Math.round(number(Fan!.Airflow));
     expect(at).toBeGreaterThan(200);
-    expect(Fan!.Note).toBe(
-      `0 % of the air is lost to leaks; the curve has a hump: fan and system meet at 3 points, ${at} cfm is the stable one`,
-    );
+    const words = `0 % of the air is lost to leaks; the curve has a hump: fan and system meet at 3 points, and two are stable: ${at} cfm, which is given here, and `;
+    expect(Fan!.Note).toContain(words);
+    const less = Number(/([\d.]+) cfm, at which a fan that starts from rest stays$/.exec(String(Fan!.Note))?.[1]);
+    // there the system, 7.2 (Q/200)^2 in.w.g., has the fan's pressure again, given to three figures
+    expect(less).toBeLessThan(100);
+    expect(Math.abs(Number(fanpressure(hump, [[less]])[0]![0]) - 7.2 * (less / 200) ** 2)).toBeLessThan(0.05);
   });
 });
 

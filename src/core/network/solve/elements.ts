@@ -1,3 +1,4 @@
+import { deviceAirFactor } from "../../devices/deviceLoss";
 import { DISCHARGE_COEFFICIENT } from "../../leaks/openingLeak";
 import { sectionArea } from "../../section/section";
 import type { Surroundings } from "../designPass";
@@ -60,8 +61,9 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
     elements.velocityResistance[index] = perVelocityPressure;
     elements.fixedResistance[index] = run.coefficient * perVelocityPressure;
     if (run.device !== null) {
-      elements.deviceFactor[index] = run.device.ratedLoss / run.device.ratedAirflow ** run.device.exponent;
-      elements.deviceExponent[index] = run.device.exponent;
+      const { ratedLoss, ratedAirflow, exponent } = run.device;
+      elements.deviceFactor[index] = (deviceAirFactor(density, exponent) * ratedLoss) / ratedAirflow ** exponent;
+      elements.deviceExponent[index] = exponent;
     }
     setLength(elements.pipes, index, run.length, run.diameter, run.roughness, density);
     setLength(elements.hoses, index, run.hoseLength, run.diameter, surroundings.hoseRoughness, density);

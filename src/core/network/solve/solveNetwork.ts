@@ -29,6 +29,7 @@ export interface Solution {
   readonly suction: Float64Array; // [Pa] total-pressure deficit at the upstream end
   readonly fanAirflow: number; // [m3/s]
   readonly fanPressure: number; // [Pa] fan static pressure
+  readonly fromRest: number; // [m3/s] airflow at which a fan that starts from rest stays: less, where two points are stable
   readonly crossings: number; // points at which fan and system meet; 1 on a falling curve
 }
 
@@ -132,8 +133,9 @@ function onHumpedCurve(system: System, curve: FanCurve, flow: Flow): Solution {
     flowing(airflow);
     return fan(airflow) - flow.suction[network.last]! - flow.loss[network.last]! - discharge(airflow);
   };
-  const { at, crossings } = stableCrossing(curve, surplus);
-  return finish(system, flow, flowing(at), crossings);
+  const { at, crossings, fromRest } = stableCrossing(curve, surplus);
+  const solution = finish(system, flow, flowing(at), crossings);
+  return { ...solution, fromRest: fromRest === at ? solution.fanAirflow : fromRest };
 }
 
 /** Sweeps until the state meets its equations; gives the number of sweeps. */
@@ -169,6 +171,7 @@ function finish(system: System, flow: Flow, iterations: number, crossings: numbe
     suction: flow.suction,
     fanAirflow,
     fanPressure,
+    fromRest: fanAirflow,
     crossings,
   };
 }
@@ -190,6 +193,7 @@ function closedSystem({ network, elements }: System, curve: FanCurve, shutOff: n
     suction,
     fanAirflow: 0,
     fanPressure: shutOff,
+    fromRest: 0,
     crossings: 1,
   };
 }

@@ -54,7 +54,11 @@ export const budgetSheet: SheetOf<null> = (frame) => ({
   cells: [
     text("A1", "Budget: as asked for", "title"),
     text("C1", `What the runs carry and cost when every open hood gets what it asks for. Nothing to type here.`),
-    text("C2", `${code(frame)} fills the table; its row 2 is the first run. ${howKnown(frame)}`, "note"),
+    text(
+      "C2",
+      `${code(frame)} fills the table; its row 2 is the first run. Fittings counts the hood's entry in. ${howKnown(frame)}`,
+      "note",
+    ),
     ...overview(frame),
     text(`A${BUDGET_HEADER}`, "Flags", "header", {
       note: `The warnings of column ${answerLetters(BUDGET_ANSWER, "note")} in a word each: ${FLAGS.map(([, said]) => said).join(", ")}.`,
