@@ -5,7 +5,7 @@
 const swc = ["@swc/jest", { jsc: { parser: { syntax: "typescript", tsx: true }, target: "es2022" } }];
 const suite = (displayName, testMatch, more = {}) => ({
   displayName,
-  testEnvironment: "node",
+  testEnvironment: "<rootDir>/test/support/plainContext.js",
   transform: { "\\.(tsx?|mjs)$": swc },
   transformIgnorePatterns: ["/node_modules/(?!hucre/)"], // it comes as modules only, which jest cannot require as they are
   setupFiles: ["<rootDir>/test/support/laws.ts"],
