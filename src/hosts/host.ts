@@ -1,3 +1,4 @@
+import type { UnitSystem } from "../reference/quantities";
 import type { SheetOrder } from "../sheets/book/order";
 import type { Calculated } from "../sheets/calculated";
 
@@ -19,6 +20,12 @@ export interface SheetHost {
 
   /** Adds new sheets, never touching those that are there. Names that are taken get a number behind them. */
   addSheets(order: SheetOrder, watch: Watch): Promise<AddOutcome>;
+
+  /**
+   * Shows the example as a budget of its own, never among the sheets of another. Where it would take the place of work that no
+   * file has, the user is asked first.
+   */
+  openExample(units: UnitSystem, watch: Watch): Promise<AddOutcome>;
 
   /** Everything that stands in the open workbook, with what its cells show. */
   readBook(): Promise<Calculated>;

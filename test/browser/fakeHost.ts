@@ -76,6 +76,12 @@ function inPage(first: HeldBook, answers: FakeAnswers): void {
         return { written: true, at: "B4", isBlocked: false };
       },
       addSheets: add,
+      openExample: async (units: string) => {
+        tell("openExample", units);
+        return answers.adds === "refused"
+          ? { added: false, why: "you kept the budget that is open" }
+          : { added: true, sheets: ["Runs"] };
+      },
       readBook: async () => ({
         workbook: book.workbook,
         shown: new Map(book.shown.map(([sheet, cells]) => [sheet, new Map(cells)])),

@@ -142,14 +142,18 @@ describe("a copy that the sheet was asked to open", () => {
 });
 
 describe("Start", () => {
-  test("one button leads to the open budget, or adds the example, or says how to open it", async () => {
+  test("one button shows the example, or says why not, or how to open it", async () => {
     const open = await beside(faultyBook);
     await button(open.page, "Show me an example").click();
-    await says(open.page, "The runs of a budget stand on the sheet Runs");
-    expect(await asked(open.page)).toEqual([["goTo", "Runs", "D9"]]);
-    const empty = await beside(bookOf({ Sheet1: { rows: [] } }));
-    await button(empty.page, "Show me an example").click();
-    await says(empty.page, "Added 12 sheets");
+    await says(open.page, "The example is open. Its runs stand on the sheet Runs");
+    expect(await asked(open.page)).toEqual([
+      ["openExample", "IP"],
+      ["goTo", "Runs", "D9"],
+    ]);
+    const kept = await beside(faultyBook, { adds: "refused" });
+    await button(kept.page, "Show me an example").click();
+    await says(kept.page, "You kept the budget that is open.");
+    expect(await asked(kept.page)).toEqual([["openExample", "IP"]]);
     const alone = await site.open();
     await button(alone.page, "Show me an example").click();
     await says(alone.page, "type npm start");

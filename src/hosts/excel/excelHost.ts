@@ -2,11 +2,18 @@ import type { SheetHost } from "../host";
 import { addNewSheets } from "./addNewSheets";
 import { sentenceOf } from "./faults";
 import { follow } from "./follow";
+import { openExample } from "./openExample";
 import { readBook } from "./readBook";
 import { repair } from "./repair";
 import { revive } from "./revive";
 import { goTo, insert, isSelectionEmpty, selectionAddress } from "./selection";
 import { shareCopy } from "./shareCopy";
+
+const addSheets: SheetHost["addSheets"] = (order, watch) =>
+  addNewSheets(async (stock) => {
+    const { budgetBook } = await import("../../sheets/book/budgetBook");
+    return budgetBook(order, stock);
+  }, watch);
 
 /** Excel as the pane sees it. What is big is fetched only when it is asked for, so that the pane shows itself soon. */
 export const excelHost = (): SheetHost => ({
@@ -20,11 +27,8 @@ export const excelHost = (): SheetHost => ({
   repair: said(repair),
   shareCopy,
   revive,
-  addSheets: (order, watch) =>
-    addNewSheets(async (stock) => {
-      const { budgetBook } = await import("../../sheets/book/budgetBook");
-      return budgetBook(order, stock);
-    }, watch),
+  addSheets,
+  openExample: (units, watch) => openExample(units, (order) => addSheets(order, watch)),
 });
 
 /** The same action, whose failure is a sentence for the user in place of Excel's own words. */

@@ -7,6 +7,7 @@ import { calculatedOf } from "./readGrid";
 import { contentOf } from "./content";
 import type { Desk } from "./desk";
 import type { GridModel } from "./grid";
+import { openExample } from "./openExample";
 import { reviveCopy, shareCopy } from "./shareCopy";
 
 /** The local sheet, as the pane sees it. */
@@ -33,6 +34,7 @@ export function localHost(desk: Desk): SheetHost {
       return { written: true, at, isBlocked: getters().getEvaluatedCell(position).value === "#SPILL!" };
     },
     addSheets: (order, watch) => addSheets(desk.model(), order, watch),
+    openExample: (units) => openExample(desk, units),
     readBook: async () => calculatedOf(desk.model()),
     goTo: async (sheet, at) => goTo(desk.model(), sheet, at),
     repair: async () => ({ repaired: 0, stillWrong: standingWrong(calculatedOf(desk.model())), protectedSheets: [] }),

@@ -82,7 +82,7 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   window.ductLedgerHost = localHost({
     model: open.model,
     follow: open.follow,
-    open: (workbook) => work.open({ workbook, file: "air-budget.xlsx", unsaved: true }, "The live budget"),
+    open: work.open,
     download,
   });
   refit(sheet);

@@ -41,7 +41,8 @@ export async function reviveCopy(desk: Desk, watch: Watch): Promise<AddOutcome> 
   const { workbook: live, left } = revive(calculatedOf(desk.model()));
   if (live === null) return { added: false, why: whyNotLive(left, "nothing changed") };
   if (watch.signal.aborted) return { added: false, why: "Cancelled: nothing changed." };
-  if (!(await desk.open(live))) return { added: false, why: "You kept the copy as it is." };
+  if (!(await desk.open({ workbook: live, file: "air-budget.xlsx", unsaved: true }, "The live budget")))
+    return { added: false, why: "You kept the copy as it is." };
   watch.progress(1, 1, "Done");
   return { added: true, sheets: live.sheets.map(({ name }) => name), left };
 }

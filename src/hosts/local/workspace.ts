@@ -16,7 +16,7 @@ export interface Workspace {
   readonly file: () => string;
   readonly touched: () => void;
   /** Opens another budget in place of this one; asks where work would be lost. */
-  readonly open: (book: OpenBook, verb: string) => Promise<boolean>;
+  readonly open: (book: OpenBook, what: string) => Promise<boolean>;
   readonly saved: () => void; // a file has it now
   readonly forget: (instead: OpenBook) => Promise<void>;
 }
@@ -155,10 +155,10 @@ export function workspaceOf(
       tellRisk();
       void keep();
     },
-    open: async (next, verb) => {
+    open: async (next, what) => {
       if (
         !(await agreed(
-          `${verb} takes the place of the budget that is open, and no file has its last changes.`,
+          `${what} takes the place of the budget that is open, and no file has its last changes.`,
           "Replace it",
         ))
       )

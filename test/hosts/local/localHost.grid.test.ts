@@ -3,6 +3,7 @@ import { readBook } from "../../../src/hosts/file/readBook";
 import { calculatedOf } from "../../../src/hosts/local/readGrid";
 import { localHost } from "../../../src/hosts/local/localHost";
 import { wholeBudget } from "../../../src/hosts/local/newForm";
+import type { OpenBook } from "../../../src/hosts/local/openBook";
 import type { Workbook } from "../../../src/sheets/workbook";
 import { bookOf, deskOf, gridOf, setUpGrid, sheetOf } from "./gridOfOurs";
 beforeAll(setUpGrid);
@@ -80,7 +81,7 @@ describe("the local sheet, as the pane sees it", () => {
     await localHost(desk).shareCopy("formulas", watch());
     const copy = (await readBook(desk.sent[0]!.bytes)).workbook;
     const opened: Workbook[] = [];
-    const open = async (workbook: Workbook): Promise<boolean> => opened.push(workbook) > 0;
+    const open = async ({ workbook }: OpenBook): Promise<boolean> => opened.push(workbook) > 0;
     expect(await localHost({ ...deskOf(gridOf(copy)), open }).revive(watch())).toMatchObject({ added: true });
     const calls = ({ sheets }: Workbook): number =>
       sheets.flatMap(({ cells }) => cells).filter((cell) => "formula" in cell && cell.formula.includes("DUCT.")).length;
@@ -91,5 +92,24 @@ describe("the local sheet, as the pane sees it", () => {
       why: "This is no club copy that says what its formulas were, so nothing changed.",
     });
     expect(opened).toHaveLength(1);
+  });
+
+  test("the example is a budget of its own, opened in place of the one that is open if its user agrees", async () => {
+    const asked: [OpenBook, string][] = [];
+    const mine = gridOf(twoSheets);
+    const agreeing = (isAgreed: boolean) => ({
+      ...deskOf(mine),
+      open: async (...book: [OpenBook, string]): Promise<boolean> => asked.push(book) > 0 && isAgreed,
+    });
+    const outcome = await localHost(agreeing(true)).openExample("SI", watch());
+    expect(outcome).toMatchObject({ added: true, sheets: expect.arrayContaining(["Runs", "Budget"]) });
+    const [[{ workbook, unsaved }, what]] = asked as [[OpenBook, string]];
+    expect({ what, unsaved }).toEqual({ what: "The example", unsaved: false });
+    expect(workbook).toEqual(wholeBudget("SI", "example"));
+    expect(await localHost(agreeing(false)).openExample("IP", watch())).toEqual({
+      added: false,
+      why: "You kept the budget that is open.",
+    });
+    expect(mine.getters.getSheetIds()).toHaveLength(twoSheets.sheets.length);
   });
 });

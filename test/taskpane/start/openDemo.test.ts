@@ -1,37 +1,38 @@
-import type { SheetHost } from "../../../src/hosts/host";
-import type { Calculated } from "../../../src/sheets/calculated";
+import type { AddOutcome, SheetHost } from "../../../src/hosts/host";
 import { openDemo } from "../../../src/taskpane/start/openDemo";
 import { bookOf, soundRuns } from "../../support/books";
 
 const watch = { progress: () => undefined, signal: new AbortController().signal };
-const hostWith = (book: Calculated, asked: unknown[]): SheetHost =>
+
+/** A sheet that shows the example, or does not, as `outcome` has it. */
+const hostWith = (outcome: AddOutcome, asked: unknown[]): SheetHost =>
   ({
-    readBook: async () => book,
-    goTo: async (sheet: string, at: string) => void asked.push([sheet, at]),
-    addSheets: async (order: { units: string; contents: string }) => {
-      asked.push([order.units, order.contents]);
-      return { added: true, sheets: ["Start", "Runs"] };
+    openExample: async (units: string) => {
+      asked.push(units);
+      return outcome;
     },
+    readBook: async () => bookOf({ Ducts: { rows: soundRuns } }),
+    goTo: async (sheet: string, at: string) => void asked.push([sheet, at]),
   }) as unknown as SheetHost;
 
-test("leads to the runs of the budget that is open", async () => {
+test("the example is shown in the units that were chosen, and its runs are selected", async () => {
   const asked: unknown[] = [];
-  const words = await openDemo(hostWith(bookOf({ Ducts: { rows: soundRuns } }), asked), "IP", watch);
-  expect(asked).toEqual([["Ducts", "C2"]]);
+  const words = await openDemo(hostWith({ added: true, sheets: ["Ducts"] }, asked), "SI", watch);
+  expect(asked).toEqual(["SI", ["Ducts", "C2"]]);
   expect(words.join(" ")).toContain("on the sheet Ducts");
 });
 
-test("adds the example where no budget is open", async () => {
+test("where it is not shown, the reason is said and nothing is selected in the user's own book", async () => {
   const asked: unknown[] = [];
-  const words = await openDemo(hostWith(bookOf({ Sheet1: { rows: [] } }), asked), "IP", watch);
-  expect(asked).toEqual([["IP", "example"]]);
-  expect(words[0]).toBe("Added 2 sheets: Start and Runs.");
+  const why = "You kept the budget that is open.";
+  expect(await openDemo(hostWith({ added: false, why }, asked), "IP", watch)).toEqual([why]);
+  expect(asked).toEqual(["IP"]);
 });
 
-test("adds the example beside a budget in the other units, so that the chosen ones are seen", async () => {
-  const asked: unknown[] = [];
-  await openDemo(hostWith(bookOf({ Ducts: { rows: soundRuns } }), asked), "SI", watch);
-  expect(asked).toEqual([["SI", "example"]]);
+test("what the host refused is told", async () => {
+  const refused = ["The page set-up for printing is missing."];
+  const words = await openDemo(hostWith({ added: true, sheets: ["Ducts"], refused }, []), "IP", watch);
+  expect(words.at(-1)).toBe(refused[0]);
 });
 
 test("alone it says how the example is opened", async () => {
