@@ -5,6 +5,7 @@
 const swc = ["@swc/jest", { jsc: { parser: { syntax: "typescript", tsx: true }, target: "es2022" } }];
 const suite = (displayName, testMatch, more = {}) => ({
   displayName,
+  roots: ["<rootDir>/src", "<rootDir>/test", "<rootDir>/scripts"], // or each suite would list node_modules first
   testEnvironment: "<rootDir>/test/support/plainContext.js",
   transform: { "\\.(tsx?|mjs)$": swc },
   transformIgnorePatterns: ["/node_modules/(?!hucre/)"], // it comes as modules only, which jest cannot require as they are

@@ -1,4 +1,5 @@
-// All tests of a part as one file, for `npm run mutate`: loaded once for each change, not once for each file and change.
+// All tests of a part as one file: what they import is loaded once, not once for each file. For the fast loop (jest.unit.config.js), and for
+// `npm run mutate`, which loads it for each change.
 const path = require("node:path");
 
 for (const file of testsTogether) {
