@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { licenceFaults, notices, type Shipped, shippedPackages } from "../../scripts/licences";
 import { dist } from "./loadBundle";
@@ -16,6 +16,12 @@ describe("the licences of what ships", () => {
     expect(builtIn("psychrolib")).toBe(true);
     expect(builtIn("react")).toBe(true);
     expect(builtIn("@odoo/o-spreadsheet")).toBe(false);
+  });
+
+  test("are none of what tests alone may use: office.js is loaded from its maker's server, and nothing of it ships", () => {
+    expect(shippedPackages().map(({ name }) => name)).not.toContain("@microsoft/office-js");
+    const files = readdirSync(dist, { recursive: true, encoding: "utf8" }).map((file) => path.basename(file));
+    expect(files.filter((file) => /^(office|excel-|custom-functions-runtime)/i.test(file))).toEqual([]);
   });
 
   test("would be refused: LGPL inside our own files", () => {

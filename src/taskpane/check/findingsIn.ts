@@ -1,5 +1,4 @@
 import type { Finding, CheckRule } from "./finding";
-import { farOut } from "./rules/farOut";
 import { fanShort } from "./rules/fanShort";
 import { longHose } from "./rules/longHose";
 import { metalWithWood } from "./rules/metalWithWood";
@@ -18,7 +17,6 @@ import type { Seen } from "./seenIn";
 const rules: readonly CheckRule[] = [
   unknownFunction,
   refusal,
-  farOut,
   metalWithWood,
   settling,
   fanShort,

@@ -29,6 +29,7 @@ export const playBook = (book: BookState, options: RangeOptions): Record<string,
   NamedItemCollection: {
     items: ({ names }: BookState) => names,
     calls: {
+      getItem: ({ names }: BookState, key: string) => names.find(({ name }) => name === key) ?? null,
       add: ({ names }: BookState, name: string, area: Area): NameState => {
         if (!isFreeWord(book, name)) throw misuse(`no name for a cell: ${name}`);
         const dollars = fullAddress(area).replace(/!([A-Z]+)(\d+)$/, "!$$$1$$$2");

@@ -18,6 +18,7 @@ export const playCharts: Record<string, Played> = {
         sheet.charts.push(chart);
         return chart;
       },
+      getItem: (sheet: SheetState, key: string) => sheet.charts.find(({ name }) => name === key) ?? null,
       getItemOrNullObject: (sheet: SheetState, name: string) => {
         const chart = sheet.charts.find((each) => each.name === name);
         return chart === undefined ? null : { chart, sheet };

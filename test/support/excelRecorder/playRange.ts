@@ -83,6 +83,7 @@ export const playRange = (book: BookState, { calculate, spilledFormulas }: Range
   },
   calls: {
     getCell: (area, row, column) => inside(area, row, column, 1, 1),
+    getRow: (area, row) => inside(area, row, 0, 1, area.columns),
     getAbsoluteResizedRange: (area, rows, columns) => inside(area, 0, 0, rows, columns),
     getBoundingRect: (area: Area, other: Area | string): Area => {
       const second = typeof other === "string" ? areaOn(area.sheet, other) : other;

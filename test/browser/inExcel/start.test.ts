@@ -1,0 +1,54 @@
+/** How the add-in starts in Excel: files that come late or not at all, and where office.js does not know Excel's own page. */
+import type { Route } from "playwright-core";
+import { excelOnTheWeb } from "../../support/excelOnTheWeb/excelOnTheWeb";
+import { button, says, tab } from "../panePage";
+
+const open = excelOnTheWeb();
+
+test("functions that come late: Excel is told that they are there when they are, so that no cell fails before", async () => {
+  let release: () => void;
+  const released = new Promise<void>((resolve) => (release = resolve));
+  const { pane, isReady, functionsReady, cells, complaints } = await open({
+    prepare: (context) => context.route("**/functions.js", (route) => released.then(() => route.fallback())),
+  });
+  await pane.getByText("Connected to Excel.").waitFor();
+  await tab(pane, "Share").click();
+  await button(pane, "Repair #NAME?").click();
+  await says(pane, /nothing was changed/); // office.js has long started and gone to Excel and back
+  expect(isReady()).toBe(false);
+  release!();
+  await functionsReady;
+  expect(await cells(["AREA", [[4]], null, null])).toEqual([{ rows: [[expect.closeTo(Math.PI / 36, 12)]] }]);
+  expect(complaints).toEqual([]);
+});
+
+test.each<[string, (route: Route) => Promise<void>]>([
+  ["is blocked", (route) => route.abort()],
+  ["never comes", () => new Promise(() => undefined)],
+])("office.js %s: the pane says that it works alone, and its tables do", async (_, answer) => {
+  const { pane } = await open({
+    prepare: (context) => context.route("https://appsforoffice.microsoft.com/**", answer),
+  });
+  await pane.getByText("Running without a sheet: tables, functions and cautions need nothing else.").waitFor();
+  await tab(pane, "Tables").click();
+  await pane.getByRole("combobox", { name: "Table" }).selectOption("fittings");
+  await pane.getByRole("searchbox", { name: "Search", exact: true }).fill("4-piece 1.5");
+  await pane.locator("[data-row]:visible").first().click();
+  await button(pane, "Insert K at 90 degrees 0.27").waitFor(); // SMACNA Table A-7
+});
+
+test("where office.js does not know the host of Excel's page, it asks in a page of its own, which the policy lets through", async () => {
+  const { pane, complaints, outside } = await open({ host: "https://excel.cloud.microsoft" });
+  await pane.getByText("This add-in has been disabled to help keep you safe.").waitFor();
+  await pane.getByRole("button", { name: "Continue" }).waitFor();
+  expect(complaints).toEqual([]);
+  expect(outside).toEqual([]);
+});
+
+test("the pane's content policy is on: no other server is asked", async () => {
+  const { pane, frame, complaints, outside } = await open();
+  await pane.getByText("Connected to Excel.").waitFor();
+  await frame().evaluate(() => fetch("https://other.example/").catch(() => undefined));
+  expect(complaints).toContainEqual(expect.stringContaining("Content Security Policy"));
+  expect(outside).toEqual([]);
+});
