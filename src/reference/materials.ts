@@ -10,6 +10,9 @@ export const DEFAULT_MATERIAL = "galvanised steel";
 /** What the hose of a run counts as. */
 export const HOSE_MATERIAL = "hose";
 
+/** Hose that is smooth inside, by the word smooth-bore in the column Flex. */
+export const SMOOTH_HOSE = "hose smooth-bore";
+
 const ashrae: Provenance = {
   source: "ashraeRoughness",
   locator: "Table 1, duct roughness factors (printed in ft)",
@@ -163,12 +166,25 @@ export const materials: readonly RoughnessRow[] = [
   {
     key: "hose",
     label: "Flexible hose, fabric or plastic on a wire, fully drawn out",
-    aliases: ["flex", "flex hose", "flexible hose", "flex duct"],
+    aliases: ["flex", "corrugated hose", "hose corrugated", "flex hose", "flexible hose", "flex duct"],
     roughness: millimetres(3),
     low: millimetres(1),
     high: millimetres(4.6),
     note: "Drawn out straight. Left compressed, its loss is 4 to 10 times as high (LBNL, 6 to 10 in hose). Later tests give 0.1 to 0.9 mm: see flexible duct nonmetallic.",
     ...ashraeMemory,
+  },
+  {
+    key: SMOOTH_HOSE,
+    label: "Flexible hose with a smooth inside, fully drawn out",
+    aliases: ["smooth-bore hose", "smooth hose"],
+    roughness: millimetres(0.3),
+    low: millimetres(0.05),
+    high: millimetres(0.9),
+    note: "An estimate: between plastic pipe and the smoothest flexible ducts of later tests. Measure yours.",
+    source: "commonPractice",
+    locator: "smooth-bore hose, estimate",
+    basis: "common practice",
+    checked: null,
   },
   {
     key: "phenolic duct long joints",

@@ -15,6 +15,7 @@ export const noteWords = {
   asksForNone: { mark: "no airflow is asked for here", words: "{mark}" },
   noneAsksThroughIt: { mark: "no open hood asks for air through it", words: "{mark}" },
   blowsDustOut: { mark: "a leak on the discharge side", words: "{mark} blows dust out and is not counted" },
+  hoseLies: { mark: "its hose costs", words: "{mark} {times} times what it would drawn out" },
   exitNamed: {
     mark: "an exit against fan static pressure",
     words: "{mark} counts only beyond the velocity pressure at the fan's outlet",

@@ -74,7 +74,15 @@ export const runColumns = [
     quantity: "length",
     shown: { width: 8.5, hint: "Length of pipe, without hose." },
   },
-  { name: "Flex", kind: "number", quantity: "length", shown: { width: 7, hint: "Length of hose, drawn out." } },
+  {
+    name: "Flex",
+    kind: "number",
+    quantity: "length",
+    shown: {
+      width: 7,
+      hint: "Length of hose as it lies. A number: drawn out. Else say how, as in: 10 compressed 15%, or 10 as it hangs; smooth inside: 10 smooth-bore.",
+    },
+  },
   {
     name: "Hood",
     kind: "words",

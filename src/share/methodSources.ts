@@ -2,8 +2,10 @@ import type { SourceId } from "../reference/sources";
 
 const FRICTION = ["ashrae2009si", "colebrook1939", "haaland1983"] as const;
 const CURVE = ["cengel2006", "fritschCarlson1980", "ridders1979"] as const;
+const HOSE = ["ashraeDuctMemory", "lbnlFlex"] as const;
 const NETWORK = [
   ...FRICTION,
+  ...HOSE,
   "amca210",
   "commonPractice",
   "ductLectureSlides",
@@ -21,7 +23,7 @@ export const methodSources: Readonly<Record<string, readonly SourceId[]>> = {
   AIRFLOWERROR: ["doebelinMeasurement"],
   AIRPOWER: ["solbergHeatPower"],
   AREA: [],
-  BUDGET: [...FRICTION, "abulencia2009", "acgihMemory", "amca210", "commonPractice", "ductLectureSlides"],
+  BUDGET: [...FRICTION, ...HOSE, "abulencia2009", "acgihMemory", "amca210", "commonPractice", "ductLectureSlides"],
   CAUTIONS: [],
   CLAIM: [...FRICTION, "ductLectureSlides", "eulerMemory", "ridders1979"],
   CONVERTUNIT: ["nistSp811"],

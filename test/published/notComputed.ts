@@ -61,7 +61,7 @@ export const notComputed: readonly NotComputed[] = [
   },
   {
     ids: ["K103", "K104", "K106"],
-    reason: "What compressing a hose costs is said in words; hose counts as drawn out.",
+    reason: "A rounded figure of an abstract, which the words as it hangs take as it stands, or a bound.",
   },
   { ids: ["GK106"], reason: "The form does not say which elbow its 0.13 belongs to." },
   {

@@ -37,7 +37,9 @@ function lossByHand(run: Run, airflow: number): number {
     device === null
       ? 0
       : device.ratedLoss * (flow / device.ratedAirflow) ** device.exponent * inThisAir(device.exponent);
-  const loss = straight(run.length, run.roughness) + straight(run.hoseLength, AIR.hoseRoughness);
+  const loss =
+    straight(run.length, run.roughness) +
+    run.hoseTimes * straight(run.hoseLength, run.hoseRoughness ?? AIR.hoseRoughness);
   return Math.sign(airflow) * (loss + run.coefficient * pressure + filter);
 }
 

@@ -12,6 +12,8 @@ export const makeRun = (name: string, to: string, facts: Partial<Run> = {}): Run
   length: 0,
   roughness: 0,
   hoseLength: 0,
+  hoseTimes: 1,
+  hoseRoughness: null,
   coefficient: 0,
   exitCoefficient: 0,
   hood: null,

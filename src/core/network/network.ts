@@ -14,7 +14,9 @@ export interface Run {
   readonly diameter: number; // [m]
   readonly length: number; // [m] of pipe
   readonly roughness: number; // [m] of the pipe
-  readonly hoseLength: number; // [m]
+  readonly hoseLength: number; // [m] as it lies
+  readonly hoseTimes: number; // [-] what it costs as it lies, over drawn out
+  readonly hoseRoughness: number | null; // [m]; null: as corrugated hose has it
   readonly coefficient: number; // [-] sum of the run's fittings
   readonly exitCoefficient: number; // [-] of which one exit into the open or a box; 0 where none is named
   readonly hood: number | null; // [-] entry coefficient; null = names no hood

@@ -19,7 +19,7 @@ export interface RunLoss {
  *
  * @param run the run
  * @param airflow [m3/s] at least 0
- * @param hoseRoughness [m] of hose drawn out
+ * @param hoseRoughness [m] of corrugated hose drawn out
  * @param density [kg/m3]
  * @returns [Pa] each part
  * @throws DomainError if a part is outside its range
@@ -29,8 +29,11 @@ export function runLoss(run: Run, airflow: number, hoseRoughness: number, densit
   const velocity = airflow / sectionArea(run.diameter, null);
   const pressure = velocityPressure(velocity, density);
   const pipe = run.length === 0 ? 0 : run.length * frictionPerLength(airflow, run.diameter, run.roughness, density);
+  const hoseWall = run.hoseRoughness ?? hoseRoughness;
   const hose =
-    run.hoseLength === 0 ? 0 : run.hoseLength * frictionPerLength(airflow, run.diameter, hoseRoughness, density);
+    run.hoseLength === 0
+      ? 0
+      : run.hoseLength * run.hoseTimes * frictionPerLength(airflow, run.diameter, hoseWall, density);
   const { device } = run;
   return {
     velocity,

@@ -15,6 +15,8 @@ export function budgetNotes(entry: TableRun, budget: RunBudget, system: UnitSyst
   if (budget.state === "idle") notes.push(idleNote(entry));
   if (budget.state === "discharge" && entry.run.leakArea > 0) notes.push(sayNote("blowsDustOut"));
   if (budget.state === "asked") notes.push(...speedNotes(entry.dust, budget.velocity, system), ...shareNotes(budget));
+  if (budget.cost !== null && entry.run.hoseLength > 0 && entry.run.hoseTimes > 1)
+    notes.push(sayNote("hoseLies", { times: Number(entry.run.hoseTimes.toPrecision(2)) }));
   return notes;
 }
 

@@ -38,7 +38,10 @@ function hoseToPipe({ run }: TableRun): Change[] {
     : [{ words: "hose replaced by smooth pipe", run: () => ({ ...run, length, hoseLength: 0 }) }];
 }
 
-function largerSize({ run, fittings, coefficientOf, hoodOf, leakOf }: TableRun, system: UnitSystem): Change[] {
+function largerSize(
+  { run, fittings, coefficientOf, hoodOf, hoseTimesOf, leakOf }: TableRun,
+  system: UnitSystem,
+): Change[] {
   const diameter = stockDiameters(system).find((size) => size > run.diameter * (1 + 1e-9));
   if (diameter === undefined) return [];
   const unit = unitOf("diameter", system);
@@ -50,6 +53,7 @@ function largerSize({ run, fittings, coefficientOf, hoodOf, leakOf }: TableRun, 
         diameter,
         coefficient: coefficientOf(fittings, diameter),
         hood: hoodOf(diameter),
+        hoseTimes: hoseTimesOf(diameter),
         leakArea: leakOf(run.gate, diameter),
       }),
     },

@@ -5,6 +5,7 @@ import { DomainError, type Limits, shown } from "../../core/errors";
 import { type FittingItem, listCoefficient } from "../../core/fittings/fittingList";
 import { lossCoefficient } from "../../core/fittings/lossCoefficient";
 import { ROUGHEST } from "../../core/friction/frictionFactor";
+import { hoseFactor } from "../../core/hose/hoseFactor";
 import { gateOpening } from "../../core/leaks/gateOpening";
 import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
 import { findNamed, plain, requireNamed } from "../../core/naming/findNamed";
@@ -20,6 +21,7 @@ import { DEFAULT_DUST, transport } from "../../reference/transport";
 import { readChoice, readFittings, readMaterial, readNumber, readWithin } from "../arguments";
 import { refuseCell } from "../cellErrors";
 import { type Cell, CellErrorValue } from "../cells";
+import { readHose } from "./readHose";
 
 /** A row of a runs table: its run, what only the notes need, and what the run's numbers came from, for whoever alters it. */
 export interface TableRun {
@@ -31,6 +33,7 @@ export interface TableRun {
   readonly coefficientOf: (fittings: readonly FittingItem[], diameter: number) => number; // [-] with the column K
   readonly hoodOf: (diameter: number) => number | null; // [-]
   readonly isPort: boolean; // its entry is a machine's own, which no other entry can replace
+  readonly hoseTimesOf: (diameter: number) => number; // [-]
   readonly leakOf: (gate: Gate, diameter: number) => number; // [m2]
   readonly cleanLoss: () => number | null; // [Pa] of the device; read when it is asked for
 }
@@ -80,7 +83,9 @@ export function readRun(row: number, cell: CellReader, open: OpenGates, system: 
   const leakArea = leakOf(gate, diameter);
   const to = cell("To") === null ? "" : readText(said("To"), cell("To"), "the name of a run");
   const side = readChoice(said("Side"), cell("Side"), ["suction", "discharge"]);
-  const [length, hoseLength] = [number("Length", FROM_ZERO, 0), number("Flex", FROM_ZERO, 0)];
+  const length = number("Length", FROM_ZERO, 0);
+  const hose = readHose(said("Flex"), cell("Flex"), system);
+  const hoseTimesOf = (at: number): number => hoseFactor(at, hose.lies);
   const fittings = items("Fittings", "any") ?? [];
   const ofFittings = sumOf(fittings, diameter);
   const further = number("K", FROM_ZERO, 0);
@@ -93,7 +98,8 @@ export function readRun(row: number, cell: CellReader, open: OpenGates, system: 
     return coefficient !== null && isPort ? coefficient * (at / diameter) ** 4 : coefficient;
   };
   const run: Run = {
-    ...{ name, label, to, side, diameter, length, roughness, hoseLength },
+    ...{ name, label, to, side, diameter, length, roughness },
+    ...{ hoseLength: hose.length, hoseRoughness: hose.roughness, hoseTimes: hoseTimesOf(diameter) },
     coefficient: ofFittings + further,
     exitCoefficient: fittings.some(({ family }) => family?.key === EXIT) ? EXIT_COEFFICIENT : 0,
     hood: hoodOf(diameter),
@@ -103,7 +109,7 @@ export function readRun(row: number, cell: CellReader, open: OpenGates, system: 
   };
   const [hood, dust] = [cell("Hood"), cell("Dust")];
   return {
-    ...{ row, run, fittings, hoodOf, leakOf, isPort },
+    ...{ row, run, fittings, hoodOf, leakOf, isPort, hoseTimesOf },
     dust: readDust(said("Dust"), dust),
     typed: { hood: typeof hood === "string" ? hood : "", dust: typeof dust === "string" ? dust : null },
     coefficientOf: (list, at) => sumOf(list, at) + further,

@@ -36,6 +36,19 @@ const drain: Provenance = {
   checked: null,
 };
 
+const flexBend: Provenance = {
+  source: "flexBendAbstract",
+  locator: "K about 2.0 for 90 and 1.25 for 45 degrees, r/D 1 and 1.5",
+  basis: "second-hand",
+  checked: "2026-11-28",
+};
+const wideBend: Provenance = {
+  source: "commonPractice",
+  locator: "wide bends of hose, estimate",
+  basis: "common practice",
+  checked: null,
+};
+
 const radius: ShapeAxis = { name: "r/D", quantity: "ratio", usual: 1.5 };
 const turn = { name: "turn", usual: 90 } as const;
 
@@ -141,6 +154,36 @@ export const elbowsByRadius: readonly LossFamily[] = [
       [45, 0.15],
       [90, 0.25],
     ]),
+  },
+  {
+    key: "hose bend",
+    aliases: ["bend of hose", "flex bend", "hose elbow"],
+    kind: "fitting",
+    label: "Bend of a hose, beyond what its straight length costs",
+    note: "Tests of ventilation hose at r/D 1 and 1.5 found about 2.0 at 90 and 1.25 at 45 degrees (an abstract); wider bends are estimates. Count the hose's length in Flex as well.",
+    shape: { name: "r/D", quantity: "ratio", usual: 1.25 },
+    angle: turn,
+    rule: "table",
+    points: [
+      ...byShape(flexBend, [[1.25, 1.25]], 45),
+      ...byShape(
+        wideBend,
+        [
+          [3, 0.5],
+          [6, 0.25],
+        ],
+        45,
+      ),
+      ...byShape(flexBend, [[1.25, 2]], 90),
+      ...byShape(
+        wideBend,
+        [
+          [3, 0.9],
+          [6, 0.45],
+        ],
+        90,
+      ),
+    ],
   },
   {
     key: "elbow smooth",

@@ -16,6 +16,13 @@ export const others = {
     terms: "no source, nothing to license",
     kind: "common practice",
   },
+  flexBendAbstract: {
+    title:
+      "Pressure loss in fully stretched nonmetallic flexible duct with a bend (tests by ASHRAE standard 120), abstract",
+    year: "undated",
+    terms: QUOTED,
+    kind: "paper",
+  },
   flangeTest1984: {
     title: "Test of unsealed duct flanges of December 1984, on a flange maker's page",
     year: "1984",

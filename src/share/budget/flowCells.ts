@@ -133,7 +133,7 @@ function losses(place: Place): Cells {
       formula: (row) =>
         ifCarries(
           row,
-          `(${fromInput(place, "length", row)}*${at("pipeFactor", row)}+${fromInput(place, "hose", row)}*${at("hoseFactor", row)})/${at("width", row)}*${at("motion", row)}`,
+          `(${fromInput(place, "length", row)}*${at("pipeFactor", row)}+${fromInput(place, "hose", row)}*${fromInput(place, "hoseTimes", row)}*${at("hoseFactor", row)})/${at("width", row)}*${at("motion", row)}`,
         ),
     },
     fittings: {

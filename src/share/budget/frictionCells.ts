@@ -17,7 +17,8 @@ const TO_DECIMAL = "2/LN(10)"; // 2 log10(y) = 2/ln(10) ln(y)
 export function frictionCells(place: Place): Partial<Record<FlowColumn, Omit<BlockColumn<FlowColumn>, "name">>> {
   const pipe = (row: number): string =>
     `INDEX(${place.all("roughness")},${place.cell("source", row)})/${place.cell("width", row)}`;
-  const hose = (row: number): string => `${place.scalar("hoseRoughness")}/${place.cell("width", row)}`;
+  const hose = (row: number): string =>
+    `INDEX(${place.all("hoseWall")},${place.cell("source", row)})/${place.cell("width", row)}`;
   return {
     pipe0: { heading: "Pipe: Haaland", formula: (row) => haaland(place, pipe(row), row) },
     pipe1: { heading: "step 1", formula: (row) => newton(place, pipe(row), "pipe0", row) },

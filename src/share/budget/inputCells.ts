@@ -2,7 +2,7 @@ import { SEPARATOR_EXPONENT } from "../../core/devices/deviceLoss";
 import { neededColumns, quantityOfColumn } from "../../reference/columnsOfRuns";
 import { DEFAULT_DUST } from "../../reference/transport";
 import { EXIT, lossFamilies } from "../../reference/lossFamilies";
-import { DEFAULT_MATERIAL } from "../../reference/materials";
+import { DEFAULT_MATERIAL, SMOOTH_HOSE } from "../../reference/materials";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
 import type { RunColumn } from "../../reference/runColumns";
 import { STANDARD_DENSITY } from "../../core/air/constants";
@@ -10,6 +10,7 @@ import { numberText, quotedText } from "../references";
 import type { BlockColumn, BlockPlace } from "./block";
 import type { BudgetColumn, BudgetScalar, inputColumns } from "./blockNames";
 import type { BudgetLookups } from "./lookups";
+import { hoseLength, hoseLies, hoseTimes, hoseWords, isSmooth } from "./hoseCells";
 import { numberOfWord, sparkName } from "./metalWords";
 import type { RunsSource } from "./runsSource";
 import { endsInTheOpen, troubleOf } from "./troubleCells";
@@ -70,7 +71,28 @@ export function inputCells(
       formula: (row) => used(row, times(numberOf(source.cell("Diameter", row)), factorOf("Diameter"))),
     },
     length: { heading: "Length (m)", formula: number("Length") },
-    hose: { heading: "Hose (m)", formula: number("Flex") },
+    hose: {
+      heading: "Hose (m)",
+      formula: (row) =>
+        used(
+          row,
+          optionalCell(source, row)("Flex", "0", (cell) => times(`(${hoseLength(cell)})`, factorOf("Flex"))),
+        ),
+    },
+    hoseWords: {
+      heading: "Hose, in words",
+      formula: (row) => used(row, source.has("Flex") ? hoseWords(source.cell("Flex", row)) : '""', '""'),
+    },
+    hoseLies: { heading: "how it lies", formula: (row) => hoseLies(place.cell("hoseWords", row)) },
+    hoseTimes: {
+      heading: "costs so many times",
+      formula: (row) => used(row, hoseTimes(place.cell("hoseLies", row), place.cell("diameter", row)), "1"),
+    },
+    hoseWall: {
+      heading: "Its roughness (m)",
+      formula: (row) =>
+        `IF(${isSmooth(place.cell("hoseWords", row))},${lookups.usualRoughness(SMOOTH_HOSE)},${place.scalar("hoseRoughness")})`,
+    },
     roughness: {
       heading: "Roughness (m)",
       formula: (row) =>

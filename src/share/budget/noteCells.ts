@@ -15,10 +15,12 @@ export function noteOf(place: Place, system: UnitSystem, row: number): string {
   const input = (column: BudgetColumn): string => `INDEX(${place.all(column)},${place.cell("source", row)})`;
   const isWanted = `COUNTIF(${place.all("toKey")},${input("key")})>0`;
   const inVain = `IF(${input("wanted")}>0,IF(${isWanted},${one("askedInVain")},""),"")`;
+  const times = input("hoseTimes");
+  const hose = `IF(AND(${input("hose")}>0,${times}>1),${one("hoseLies", { times: `IF(${times}>=10,ROUND(${times},0),ROUND(${times},1))` })},"")`;
   const idle = `IF(OR(${input("hood")}>=0,${input("gate")}=1),${one("asksForNone")},${one("noneAsksThroughIt")})`;
-  const still = `IF(${at("shut")}=1,${one("gateShut")},IF(${at("cut")}=1,${one("cutOff")},IF(${at("asked")}=0,${idle},${carrying(place, system, row)})))`;
+  const still = `IF(${at("shut")}=1,${one("gateShut")},IF(${at("cut")}=1,${one("cutOff")},IF(${at("asked")}=0,${idle},${carrying(place, system, row)}&${hose})))`;
   const leaves = `AND(${at("source")}=${place.scalar("exitRow")},${input("exitK")}>0)`;
-  const discharge = `IF(${at("leakThere")}>0,${one("blowsDustOut")},"")&IF(${leaves},${one("exitNamed")},"")`;
+  const discharge = `IF(${at("leakThere")}>0,${one("blowsDustOut")},"")&${hose}&IF(${leaves},${one("exitNamed")},"")`;
   const metal = `IF(${at("met")}>${metBefore(place, row)},IF(${at("met")}=2,${one("metalWithWood")},${one("likelyMetal")}),"")`;
   return `IF(${at("sideThere")}=0,"",MID(${inVain}&IF(${at("sideThere")}=1,${still}&${metal},${discharge}),${BETWEEN_NOTES.length + 1},999))`;
 }

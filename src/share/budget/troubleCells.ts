@@ -45,9 +45,12 @@ export function troubleOf(
     [`IF(ISERROR(${loop}),FALSE,${loop}>0)`, "To must lead to the fan: these runs join each other in a loop"],
     [notWithin(diameter, `AND(${diameter}>0,${diameter}<=20)`), "Diameter must be a number above 0"],
     [atLeastZero("length"), "Length must be a number from 0 on"],
-    [atLeastZero("hose"), "Flex must be a number from 0 on"],
     [
-      `AND(${cell("hose")}>0,${place.scalar("hoseRoughness")}>${ROUGHEST}*${diameter})`,
+      notWithin(`${cell("hose")}+${cell("hoseTimes")}`, `AND(${cell("hose")}>=0,${cell("hoseTimes")}>=1)`),
+      "Flex must be a number from 0 on, or one with its kind and how it lies, such as: 10 compressed 15%",
+    ],
+    [
+      `AND(${cell("hose")}>0,${cell("hoseWall")}>${ROUGHEST}*${diameter})`,
       "Flex must be left out: hose is too rough for so small a diameter",
     ],
     [

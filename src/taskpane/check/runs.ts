@@ -54,7 +54,7 @@ function runIn(table: FoundTable, row: number, system: UnitSystem, dust: Transpo
     name,
     to,
     diameter: inSI("Diameter"),
-    hose: inSI("Flex") ?? 0,
+    hose: hoseOf(text("Flex"), system),
     airflow: inSI("Airflow") ?? 0,
     hood: text("Hood"),
     material: text("Material"),
@@ -68,6 +68,12 @@ function runIn(table: FoundTable, row: number, system: UnitSystem, dust: Transpo
     ownDust: findNamed(transport, text("Dust")) === undefined ? null : text("Dust"),
     at: (column) => table.address(row, column),
   };
+}
+
+/** [m] A length of hose, also where words say how it lies; 0 where it is refused. */
+function hoseOf(flex: string, system: UnitSystem): number {
+  const length = Number(/^[\d.,]+/.exec(flex)?.[0].replace(",", "."));
+  return length > 0 ? toSI(length, unitOf("length", system)) : 0;
 }
 
 /** Names of runs are compared as the functions do when they join them. */

@@ -111,6 +111,17 @@ describe("BUDGET by hand", () => {
     expect([result.a!.Governs, result.b!.Governs, result.main!.Governs]).toEqual(["no", "yes", "yes"]);
   });
 
+  // A hose of 2 m compressed by 10 % in 200 mm: 1 + 5.8 exp(-0.992126) = 3.15057 times the loss of one drawn out.
+  test("a hose costs as it lies, and the note says how many times as much", () => {
+    const hose = (Flex: string | number) => answerOf([{ ...rows[0]!, Flex }, ...rows.slice(1)], "SI", 1.2).a!;
+    const [drawn, pressed, hanging] = [hose(2), hose("2 compressed 10%"), hose("2 as it hangs")];
+    expect(Number(pressed.Friction) / Number(drawn.Friction)).toBeCloseTo(3.15057, 4);
+    expect(Number(hanging.Friction) / Number(drawn.Friction)).toBeCloseTo(4, 9);
+    expect(pressed.Note).toContain("its hose costs 3.2 times what it would drawn out");
+    expect(drawn.Note).not.toContain("its hose");
+    expect(Number(hose("2 smooth-bore").Friction)).toBeLessThan(Number(drawn.Friction));
+  });
+
   // After the fan 200 mm as before (24.31708 Pa), then 250 mm: A = 0.0490874 m2, V = 4.07437 m/s, p_v = 9.96030 Pa.
   test("an exit after the fan counts only beyond the velocity pressure at the fan's outlet, and the note says so", () => {
     const stack = { Run: "stack", To: "outside", Diameter: 200, Fittings: "exit", Side: "discharge" };

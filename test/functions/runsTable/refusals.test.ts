@@ -91,6 +91,11 @@ describe("refused, naming the row", () => {
       [{ ...saw, Hood: true as unknown as string }, main],
       'Hood of run "saw" (row 2) must be a hood entry\'s name or its K; got TRUE',
     ],
+    [
+      "a hose of other words",
+      [{ ...saw, Flex: "10 ft" }, main],
+      'Flex of run "saw" (row 2) must be a length, or one with its kind and how it lies: "10", "10 smooth-bore", "10 compressed 15%", "10 as it hangs"; got "10 ft"',
+    ],
     ["a negative K", [{ ...saw, K: -1 }, main], 'K of run "saw" (row 2) must be at least 0; got -1'],
     ["a negative hose", [{ ...saw, Flex: -1 }, main], 'Flex of run "saw" (row 2) must be at least 0 ft; got -1'],
     [

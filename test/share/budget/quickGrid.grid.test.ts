@@ -40,7 +40,7 @@ const REFUSED: readonly (readonly [column: string, value: CellValue, words: stri
   ["Diameter", -4, "Diameter must be a number above 0"],
   ["Diameter", 20_001, "Diameter must be a number above 0"],
   ["Length", -1, "Length must be a number from 0 on"],
-  ["Flex", "long", "Flex must be a number from 0 on"],
+  ["Flex", "long", "Flex must be a number from 0 on, or one with its kind and how it lies, such as: 10 compressed 15%"],
   [
     "Material",
     "cheese",

@@ -26,7 +26,7 @@ export function seededTable(seed: number, count: number, units: "IP" | "SI"): Ce
       Diameter: (3 + lot() * 5) * inch,
       Length: pick([null, lot() * 20 * foot]),
       Material: pick([null, "galvanised steel", "Hose", 0.01 * inch]),
-      Flex: end ? pick([null, 3 * foot]) : 0,
+      Flex: end ? pick([null, 3 * foot, "2 compressed 12%", "1.5 Smooth-bore as it hangs", "2 corrugated"]) : 0,
       Fittings: pick([null, "elbow 1.5 x2; branch 30", "elbow 2; 0.3", 0.25]),
       K: pick([null, 0.1]),
       Hood: end ? pick([null, "flanged end", 0.5, "Grinder hood"]) : null,

@@ -66,7 +66,8 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
       elements.deviceExponent[index] = exponent;
     }
     setLength(elements.pipes, index, run.length, run.diameter, run.roughness, density);
-    setLength(elements.hoses, index, run.hoseLength, run.diameter, surroundings.hoseRoughness, density);
+    const hoseWall = run.hoseRoughness ?? surroundings.hoseRoughness;
+    setLength(elements.hoses, index, run.hoseLength * run.hoseTimes, run.diameter, hoseWall, density);
     const share = (DISCHARGE_COEFFICIENT * run.leakArea) / area;
     elements.leakShare[index] = share;
     const open = run.gate !== "shut";

@@ -27,6 +27,7 @@ const families: Readonly<Record<string, Sketch>> = {
   "elbow gored": elbow(piecedElbow(5)),
   "elbow 7-gore": elbow(piecedElbow(7)),
   "elbow pleated": elbow(piecedElbow(12)),
+  "hose bend": elbow(piecedElbow(12)),
   "elbow adjustable": elbow(piecedElbow(4)),
   "elbow drain": elbow(smoothElbow),
   "elbow drain long": elbow(smoothElbow),
