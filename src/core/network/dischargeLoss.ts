@@ -1,6 +1,5 @@
 import { velocityPressure } from "../air/velocityPressure";
 import { meanVelocity, sectionArea } from "../section/section";
-import type { Surroundings } from "./designPass";
 import type { Network } from "./network";
 import { runLoss, type RunLoss } from "./runLoss";
 
@@ -26,7 +25,7 @@ export function dischargeLoss(
   network: Network,
   index: number,
   airflow: number,
-  { density, hoseRoughness }: Surroundings,
+  { density, hoseRoughness }: { readonly density: number; readonly hoseRoughness: number },
 ): RunLoss {
   const run = network.runs[index]!;
   const losses = runLoss(run, airflow, hoseRoughness, density);
