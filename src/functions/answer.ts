@@ -32,7 +32,7 @@ export function answerOf<const T extends Takes>(
     return raise(failureOf(error, "IP", () => undefined));
   }
   const unit = unitOf(gives, system);
-  const readers = names.map((name, index) => readerOf(name, rules[index]!, system));
+  const readers = names.map((name, index) => readerOf(name, rules[index]!, system, given[index] != null));
   const values: Record<string, unknown> = {};
   const one = (row: number, column: number): number | Failure => {
     try {

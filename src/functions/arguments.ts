@@ -1,18 +1,66 @@
 import { DENSITY_LIMITS, STANDARD_DENSITY } from "../core/air/constants";
 import { DomainError, type Limits, requireWithin } from "../core/errors";
 import { bareCoefficient, type FittingItem, parseFittingList } from "../core/fittings/fittingList";
+import type { Beside } from "../core/fittings/singleCoefficient";
 import { plain, requireNamed } from "../core/naming/findNamed";
 import { DEFAULT_MATERIAL, materials } from "../reference/materials";
-import { fromSI, type Quantity, toSI, type UnitSystem, unitOf } from "../reference/quantities";
+import { fromSI, type Quantity, toSI, type Unit, type UnitSystem, unitOf } from "../reference/quantities";
+import { SMOOTH } from "../reference/zeroWords";
 import { limitsIn, refuseCell } from "./cellErrors";
 import { type Cell, CellErrorValue, isSingle, toMatrix } from "./cells";
+import type { BesideRule, OptionalNumber } from "./signature";
 
-/** Wall roughness [m] from a material's name or a number; a blank (or 0) takes the usual material. */
-export function readMaterial(name: string, cell: Cell, system: UnitSystem): number {
-  const named = isBlank(cell, "is blank") ? DEFAULT_MATERIAL : cell;
-  if (typeof named !== "string" || numberIn(named) !== null) return readNumber(name, named, "diameter", system);
-  return requireNamed(name, materials, named, `a name in the table "materials" or a roughness`).roughness;
+/** Wall roughness [m] from a material's name or a number; a wall of none is said in a word, since a blank may come as 0. */
+export function readMaterial(
+  name: string,
+  cell: Cell,
+  system: UnitSystem,
+  otherwise: "left out" | "blank" = "left out",
+): number {
+  if (isNothing(cell))
+    return refuseCell(name, cell, waysOut("a name, a roughness above 0", SMOOTH, otherwise, DEFAULT_MATERIAL));
+  if (saysZero(cell, SMOOTH)) return 0;
+  if (typeof cell !== "string" || numberIn(cell) !== null) return readNumber(name, cell, "diameter", system);
+  return requireNamed(name, materials, cell, `a name in the table "materials" or a roughness`).roughness;
 }
+
+/** Roughness where no material is given [m]. */
+export const usualRoughness = (): number => requireNamed("material", materials, DEFAULT_MATERIAL, "").roughness;
+
+/** A number that may be left out, from a cell that is given. */
+export function readOptional<Usual extends number | null>(
+  name: string,
+  cell: Cell,
+  { quantity, usual, zero }: OptionalNumber<Usual>,
+  system: UnitSystem,
+): number | Usual {
+  if (typeof zero === "object") {
+    const unit = unitOf(quantity, system);
+    if (isNothing(cell))
+      return refuseCell(name, cell, waysOut("a number other than 0", zero, "left out", shownIn(unit, usual)));
+    return saysZero(cell, zero) ? toSI(0, unit) : readNumber(name, cell, quantity, system);
+  }
+  if (isNothing(cell)) return zero === "none" ? 0 : usual;
+  return readNumber(name, cell, quantity, system);
+}
+
+/** A fitting's shape or angle beside its name. */
+export function readBeside(name: string, cell: Cell, { quantity, words }: BesideRule, system: UnitSystem): Beside {
+  if (isNothing(cell)) return "blank or 0";
+  return saysZero(cell, words) ? 0 : readNumber(name, cell, quantity!, system);
+}
+
+const shownIn = (unit: Unit, usual: number | null): string =>
+  usual === null ? "" : `${Number(fromSI(usual, unit).toPrecision(4))} ${unit.label}`.trim();
+
+/** A blank arrives as 0 from some hosts, so neither is taken for the other. */
+const isNothing = (cell: Cell): boolean => cell === null || cell === 0;
+
+const saysZero = (cell: Cell, words: readonly string[]): boolean =>
+  typeof cell === "string" && words.includes(plain(cell));
+
+const waysOut = (what: string, words: readonly string[], otherwise: string, usual: string): string =>
+  `${what}, "${words[0]!}" for 0, or ${otherwise} for ${usual}`;
 
 /** A fitting, a hood entry, a list of them, or a bare coefficient. */
 export function readFittings(name: string, cell: Cell, kind: "hood" | "any", system: UnitSystem): FittingItem[] {
@@ -31,7 +79,7 @@ export function readFittings(name: string, cell: Cell, kind: "hood" | "any", sys
 
 /** One of a few words; a blank takes the first. */
 export function readChoice<Word extends string>(name: string, cell: Cell, words: readonly Word[]): Word {
-  if (isBlank(cell, "is blank")) return words[0]!;
+  if (isNothing(cell)) return words[0]!;
   const list = words.map((word) => `"${word}"`).join(" or ");
   if (typeof cell !== "string") return refuseCell(name, cell, list);
   const found = words.find((word) => plain(word) === plain(cell));
@@ -57,7 +105,7 @@ export function singleCell(name: string, given: unknown): Cell {
 /** The density of a whole-table call [kg/m3]. */
 export function readDensity(given: unknown, system: UnitSystem): number {
   const cell = singleCell("density", given);
-  if (isBlank(cell, "is blank")) return STANDARD_DENSITY;
+  if (isNothing(cell)) return STANDARD_DENSITY;
   return readWithin("density", cell, "density", DENSITY_LIMITS, system);
 }
 
@@ -68,10 +116,6 @@ export function readWithin(name: string, cell: Cell, quantity: Quantity, limits:
   requireWithin(name, fromSI(value, unit), limitsIn(unit, limits), unit.label);
   return value;
 }
-
-/** A blank arrives as 0 from some hosts, so wherever 0 cannot be meant it counts as blank. */
-export const isBlank = (cell: Cell, zero: "is blank" | "is 0"): boolean =>
-  cell === null || (zero === "is blank" && cell === 0);
 
 /** A number or a numeric text, from the user's unit into SI. */
 export function readNumber(name: string, cell: Cell, quantity: Quantity, system: UnitSystem): number {

@@ -3,25 +3,38 @@ import { constantOfClass, constantOfEuropeanClass } from "../core/leaks/seamLeak
 import { gateConditions } from "../reference/gateConditions";
 import { leakageClasses } from "../reference/leakageClasses";
 import type { UnitSystem } from "../reference/quantities";
-import { isBlank, readChoice, readFittings, readMaterial, readNumber } from "./arguments";
+import {
+  readBeside,
+  readChoice,
+  readFittings,
+  readMaterial,
+  readNumber,
+  readOptional,
+  usualRoughness,
+} from "./arguments";
 import { refuseCell } from "./cellErrors";
 import type { Cell } from "./cells";
 import type { Rule } from "./signature";
 
-/** How the cells of one argument are read into SI: made once a call, used once a cell. */
-export function readerOf(name: string, rule: Rule, system: UnitSystem): (cell: Cell) => unknown {
+/**
+ * How the cells of one argument are read into SI: made once a call, used once a cell.
+ *
+ * @param isGiven whether the call has this argument; one that is left out is not one whose cell is blank
+ */
+export function readerOf(name: string, rule: Rule, system: UnitSystem, isGiven: boolean): (cell: Cell) => unknown {
   switch (rule.kind) {
     case "number": {
       const { quantity } = rule;
       if (rule.needed)
         return (cell) => (cell === null ? refuseCell(name, cell, "given") : readNumber(name, cell, quantity, system));
-      const { usual, zero } = rule;
-      return (cell) => (isBlank(cell, zero) ? usual : readNumber(name, cell, quantity, system));
+      return isGiven ? (cell) => readOptional(name, cell, rule, system) : () => rule.usual;
     }
+    case "beside":
+      return isGiven ? (cell) => readBeside(name, cell, rule, system) : () => null;
     case "word":
       return (cell) => readChoice(name, cell, rule.words);
     case "material":
-      return (cell) => readMaterial(name, cell, system);
+      return isGiven ? (cell) => readMaterial(name, cell, system) : usualRoughness;
     case "fittings":
       return (cell) => readFittings(name, cell, "any", system);
     case "hood entry":

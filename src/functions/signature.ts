@@ -1,6 +1,7 @@
 import { DENSITY_LIMITS, STANDARD_DENSITY } from "../core/air/constants";
 import type { Limits } from "../core/errors";
 import type { FittingItem } from "../core/fittings/fittingList";
+import type { Beside } from "../core/fittings/singleCoefficient";
 import { DUCT_SIZE } from "../core/section/section";
 import type { Quantity } from "../reference/quantities";
 import type { GateConditionRow } from "../reference/schema";
@@ -17,7 +18,7 @@ export interface Signature<T extends Takes> {
 
 export type Takes = Readonly<Record<string, Rule>>;
 
-export type Rule = NeededNumber | OptionalNumber<number | null> | WordRule<string> | NamedRule<Named>;
+export type Rule = NeededNumber | OptionalNumber<number | null> | BesideRule | WordRule<string> | NamedRule<Named>;
 
 interface OfEveryRule {
   readonly needed: boolean; // an item of a range is blank where all its needed cells are
@@ -39,7 +40,23 @@ export interface OptionalNumber<Usual extends number | null> extends OfEveryRule
   readonly quantity: Quantity;
   readonly limits: Limits;
   readonly usual: Usual; // SI, what stands for it when it is left out; null where nothing does
-  readonly zero: "is blank" | "is 0"; // some hosts send a blank as 0, so wherever 0 cannot be meant it counts as blank
+  readonly zero: Zero;
+}
+
+/**
+ * What a cell stands for that is given and is blank or 0. Some hosts send a blank as 0, so a number never hangs on which of the
+ * two it is.
+ * - "usual": what stands where nothing is given, since 0 cannot be meant or is just that;
+ * - "none": 0, a blank too;
+ * - words: neither, since 0 would be another answer than the usual one; the cell is refused, and one of the words says 0.
+ */
+export type Zero = "usual" | "none" | readonly string[];
+
+/** A fitting's shape or angle beside its name: what a 0 would mean hangs on the fitting. */
+export interface BesideRule extends OfEveryRule {
+  readonly kind: "beside";
+  readonly needed: false;
+  readonly words: readonly string[]; // for 0
 }
 
 /** One of a few words; the first when it is left out. */
@@ -71,11 +88,13 @@ export type ValueOf<One> =
     ? number | Usual
     : One extends NeededNumber
       ? number
-      : One extends WordRule<infer Word>
-        ? Word
-        : One extends NamedRule<infer Kind>
-          ? NamedValues[Kind]
-          : never;
+      : One extends BesideRule
+        ? Beside
+        : One extends WordRule<infer Word>
+          ? Word
+          : One extends NamedRule<infer Kind>
+            ? NamedValues[Kind]
+            : never;
 
 /** The values of one cell of an answer, in SI, by the names of the arguments. */
 export type Values<T extends Takes> = { readonly [Name in keyof T]: ValueOf<T[Name]> };
@@ -106,13 +125,20 @@ export const optional = <Usual extends number | null>(
   quantity: Quantity,
   limits: Limits,
   usual: Usual,
-  zero: "is blank" | "is 0" = "is blank",
+  zero: Zero = "usual",
 ): OptionalNumber<Usual> => ({ kind: "number", needed: false, quantity, limits, usual, zero });
 
 export const word = <Word extends string>(...words: readonly Word[]): WordRule<Word> => ({
   kind: "word",
   needed: false,
   quantity: null,
+  words,
+});
+
+export const beside = (quantity: Quantity, words: readonly string[]): BesideRule => ({
+  kind: "beside",
+  needed: false,
+  quantity,
   words,
 });
 

@@ -115,7 +115,7 @@ export const runColumns = [
     quantity: "diameter",
     shown: {
       width: 19,
-      hint: "A name from the table materials, or a roughness (in inches, or in mm). Blank: galvanised steel.",
+      hint: "A name from the table materials, a roughness (in inches, or in mm), or smooth. Blank: galvanised steel.",
       choices: keysOf(materials),
     },
   },

@@ -28,6 +28,7 @@ const LONGEST = 600;
 function fault(value: unknown): string {
   if (typeof value === "number") return Number.isFinite(value) ? "" : `the number ${value}`;
   if (typeof value === "string" || typeof value === "boolean") return "";
+  if (value instanceof HostError) return faultOfError(value); // an item of a range that is refused
   return `a ${value === null ? "null" : typeof value}`;
 }
 
@@ -71,7 +72,7 @@ function tryOut(id: string, seed: number, count: number): { faults: string[]; fi
       const answer = call(id, ...args);
       wrong = faultOfAnswer(answer);
       answered += 1;
-      outcome = at < 200 ? JSON.stringify(answer) : "";
+      outcome = at < 200 ? inWords(answer) : "";
     } catch (error) {
       wrong = faultOfError(error);
       outcome = String((error as Error).message);
@@ -81,6 +82,12 @@ function tryOut(id: string, seed: number, count: number): { faults: string[]; fi
   }
   return { faults, first, answered };
 }
+
+/** An answer with the sentences of its errors. */
+const inWords = (answer: unknown): string =>
+  JSON.stringify(answer, (_, value: unknown) =>
+    value instanceof HostError ? `${value.code} ${value.message ?? ""}` : value,
+  );
 
 const inShort = (args: readonly unknown[]): string =>
   (
@@ -95,7 +102,7 @@ describe(`every function under ${CALLS} calls with hostile arguments, seed ${SEE
   });
 
   test.each(functions)(
-    "$name answers with finite values, text or a sentence, and is the same afterwards",
+    "$name answers with finite values, text or an error with its sentence, and is the same afterwards",
     ({ id, name }) => {
       const { faults, first, answered } = tryOut(id, SEED, callsOf(name));
       expect(faults).toEqual([]);

@@ -99,8 +99,12 @@ describe("blanks", () => {
     });
   });
 
-  test.each([null, undefined, "", 0])("an optional argument that is %p takes its default", (blank) => {
-    expect(call(friction, [[350]], [[4]], [[blank]], [[blank]], [[blank]])).toEqual(call(friction, [[350]], [[4]]));
+  test.each([null, undefined])("an argument that is left out (%p) takes its default", (nothing) => {
+    expect(call(friction, [[350]], [[4]], nothing, nothing, nothing)).toEqual(call(friction, [[350]], [[4]]));
+  });
+
+  test.each([null, undefined, "", 0])("so does a given cell that is %p, where 0 cannot be meant", (blank) => {
+    expect(call(friction, [[350]], [[4]], null, [[blank]], [[blank]])).toEqual(call(friction, [[350]], [[4]]));
   });
 });
 

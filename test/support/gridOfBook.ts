@@ -28,6 +28,23 @@ function groupBy<One>(list: Iterable<One>, keyOf: (one: One) => string): Record<
   return groups;
 }
 
+/** A call of ours as the grid makes it: a range as rows, an argument that is left out as null. */
+export interface CallMade {
+  readonly name: string;
+  readonly args: readonly unknown[];
+}
+
+let hear: ((call: CallMade) => void) | null = null;
+
+/** Every call that the grid makes meanwhile. */
+export function callsMadeBy(work: () => void): CallMade[] {
+  const made: CallMade[] = [];
+  hear = (call) => void made.push(call);
+  work();
+  hear = null;
+  return made;
+}
+
 let ready = false;
 
 function prepare(): void {
@@ -40,7 +57,12 @@ function prepare(): void {
     throw new Error(message);
   });
   Object.assign(globalThis, { CustomFunctions: customFunctions });
-  cellFunctions.forEach(({ name, call }) => customFunctions.associate(name, call));
+  cellFunctions.forEach(({ name, call }) =>
+    customFunctions.associate(name, (...args) => {
+      hear?.({ name, args: args.slice(0, call.length) });
+      return call(...args);
+    }),
+  );
   const metadata = cellFunctions.map(({ name, call }) => ({
     id: name,
     name,

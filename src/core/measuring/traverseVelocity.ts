@@ -40,6 +40,6 @@ export function readingVelocity(reading: number, kind: ReadingKind, density: num
  * @source certificationExam average the square roots of the velocity pressures
  */
 export function traverseVelocity(readings: readonly number[], kind: ReadingKind, density: number): number {
-  if (readings.length === 0) throw new DomainError("readings", null, "at least one number above 0");
+  if (readings.length === 0) throw new DomainError("readings", null, "at least one reading");
   return readings.reduce((sum, reading) => sum + readingVelocity(reading, kind, density), 0) / readings.length;
 }

@@ -1,12 +1,13 @@
 import { ALTITUDE_LIMITS, HUMIDITY_LIMITS, TEMPERATURE_LIMITS, USUAL_TEMPERATURE } from "../../core/air/constants";
 import { moistAirDensity } from "../../core/air/moistAirDensity";
+import { DEGREES } from "../../reference/zeroWords";
 import { answerOf } from "../answer";
 import type { Formula, Guide } from "../guide";
 import { optional, signature } from "../signature";
 
 export const takes = signature(
   {
-    temperature: optional("temperature", TEMPERATURE_LIMITS, USUAL_TEMPERATURE, "is 0"),
+    temperature: optional("temperature", TEMPERATURE_LIMITS, USUAL_TEMPERATURE, DEGREES),
     altitude: optional("length", ALTITUDE_LIMITS, 0),
     humidity: optional("ratio", HUMIDITY_LIMITS, 0),
   },
@@ -16,7 +17,7 @@ export const takes = signature(
 /**
  * Density of moist air, in lb/ft³ (SI: kg/m³). Standard air is 0.075 lb/ft³.
  * @customfunction DENSITY
- * @param [temperature] Air temperature, °F (SI: °C), -58 to 212 °F; 70 °F when left out
+ * @param [temperature] Air temperature, °F (SI: °C), -58 to 212 °F; 70 °F when left out, "0°" for 0
  * @param [altitude] Height above sea level, ft (SI: m), -1640 to 36089 ft; 0 when left out
  * @param [humidity] Relative humidity, 0 to 1; 0 when left out
  * @param [units] "IP" (default) or "SI"

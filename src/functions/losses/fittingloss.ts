@@ -7,7 +7,7 @@ import type { Formula, Guide } from "../guide";
 import { AIR, LOSS_COEFFICIENT, SPEED } from "../letters";
 import { AIRFLOW, DENSITY, DIAMETER, FITTINGS, FROM_ZERO, optional, signature } from "../signature";
 
-const COUNT = optional("ratio", FROM_ZERO, 1);
+const COUNT = optional("ratio", FROM_ZERO, 1, "none");
 
 export const takes = signature(
   { airflow: AIRFLOW, diameter: DIAMETER, fitting: FITTINGS, count: COUNT, density: DENSITY },
@@ -20,7 +20,7 @@ export const takes = signature(
  * @param airflow Airflow, cfm (SI: m³/h), at least 0
  * @param diameter Inside diameter of the fitting's own duct, in (SI: mm), above 0
  * @param fitting A name, a K, or a list such as "elbow 1.5 x2; branch 30"
- * @param [count] How many of them, at least 0; 1 when left out
+ * @param [count] How many of them, at least 0; 1 when left out, a 0 or blank cell is none
  * @param [density] Air density, lb/ft³ (SI: kg/m³); standard air when left out
  * @param [units] "IP" (default) or "SI"
  * @returns pressure

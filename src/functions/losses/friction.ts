@@ -15,7 +15,7 @@ export const takes = signature(
  * @customfunction FRICTION
  * @param airflow Airflow, cfm (SI: m³/h), at least 0
  * @param diameter Inside diameter, in (SI: mm), above 0
- * @param [material] Name from the table "materials", or roughness in (SI: mm); galvanised steel when left out
+ * @param [material] Name from the table "materials", or roughness in (SI: mm), or "smooth"; galvanised steel when left out
  * @param [density] Air density, lb/ft³ (SI: kg/m³); standard air when left out
  * @param [units] "IP" (default) or "SI"
  * @returns loss per length

@@ -1,12 +1,13 @@
 import { singleCoefficient } from "../../core/fittings/singleCoefficient";
 import { unitOf } from "../../reference/quantities";
+import { DEGREES, SHARP } from "../../reference/zeroWords";
 import { answerOf } from "../answer";
 import type { Formula, Guide } from "../guide";
 import { LOSS_COEFFICIENT, VELOCITY_PRESSURE } from "../letters";
-import { ANY_NUMBER, FITTINGS, optional, signature } from "../signature";
+import { beside, FITTINGS, signature } from "../signature";
 
 export const takes = signature(
-  { fitting: FITTINGS, shape: optional("ratio", ANY_NUMBER, null), angle: optional("angle", ANY_NUMBER, null) },
+  { fitting: FITTINGS, shape: beside("ratio", SHARP), angle: beside("angle", DEGREES) },
   "ratio",
 );
 
@@ -14,8 +15,8 @@ export const takes = signature(
  * Loss coefficient K of a fitting or hood entry, a pure number (no unit): loss = K x velocity pressure.
  * @customfunction LOSSCOEFFICIENT
  * @param fitting Name from the tables "fittings" or "hoods", or a list such as "elbow 1.5 x2; branch 30"
- * @param [shape] r/D, diameter (in; SI: mm) or area ratio, as the table says; the usual one when left out
- * @param [angle] Angle in degrees; the usual one when left out
+ * @param [shape] r/D, diameter (in; SI: mm) or area ratio, as the table says; the usual one when left out, "sharp" for 0
+ * @param [angle] Angle in degrees; the usual one when left out, "0°" for 0
  * @param [units] "IP" (default) or "SI": the unit of a shape that is a diameter
  * @returns coefficient
  */

@@ -1,5 +1,6 @@
 import { airflowError, PERCENT_LIMITS, READING_LIMITS } from "../../core/measuring/airflowError";
 import { usualErrors } from "../../reference/meterErrors";
+import { NONE } from "../../reference/zeroWords";
 import { answerOf } from "../answer";
 import type { Formula, Guide } from "../guide";
 import { SECTION, SPEED, WIDTH } from "../letters";
@@ -9,9 +10,9 @@ export const takes = signature(
   {
     velocity: needed("velocity", READING_LIMITS),
     diameter: DIAMETER,
-    percent: optional("ratio", PERCENT_LIMITS, 100 * usualErrors.percent, "is 0"),
-    floor: optional("velocity", FROM_ZERO, usualErrors.floor, "is 0"),
-    diametererror: optional("diameter", FROM_ZERO, usualErrors.diameter, "is 0"),
+    percent: optional("ratio", PERCENT_LIMITS, 100 * usualErrors.percent, NONE),
+    floor: optional("velocity", FROM_ZERO, usualErrors.floor, NONE),
+    diametererror: optional("diameter", FROM_ZERO, usualErrors.diameter, NONE),
   },
   "airflow",
 );
@@ -21,9 +22,9 @@ export const takes = signature(
  * @customfunction AIRFLOWERROR
  * @param velocity Velocity as read, fpm (SI: m/s), 0 to 11811 fpm
  * @param diameter Inside diameter as measured, in (SI: mm), above 0
- * @param [percent] Meter's ± percent of its reading, 3 for 3 %; 3 when left out (vane, from memory), 0 for none
- * @param [floor] Meter's ± whatever it reads, fpm (SI: m/s); 0.2 m/s when left out (vane, from memory), 0 for none
- * @param [diametererror] ± of the diameter, in (SI: mm); 1 mm when left out (tape, common practice), 0 for none
+ * @param [percent] Meter's ± percent of its reading, 3 for 3 %; 3 when left out (vane, from memory), "none" for none
+ * @param [floor] Meter's ± whatever it reads, fpm (SI: m/s); 0.2 m/s when left out (vane, from memory), "none" for none
+ * @param [diametererror] ± of the diameter, in (SI: mm); 1 mm when left out (common practice), "none" for none
  * @param [units] "IP" (default) or "SI"
  * @returns airflow
  */
@@ -49,7 +50,7 @@ export const guide: Guide = {
   basis: "second-hand",
   limits: "Independent errors of the instrument and the tape. A badly chosen place is no part of it.",
   cautions: ["no measurement"],
-  example: { asks: "4000 fpm in 4 in, meter 3 % and no floor, tape exact", args: ["4000", "4", "3", "0", "0"] },
+  example: { asks: "4000 fpm in 4 in, meter 3 % and no floor, tape exact", args: ["4000", "4", "3", "none", "none"] },
 };
 
 export const formula: Formula = {

@@ -9,9 +9,9 @@ import { readReadings } from "../measuringTable/readReadings";
 const KINDS = ["velocity", "velocity pressure", "pressure"] as const;
 
 /**
- * Mean velocity of a duct traverse, in fpm (SI: m/s). Velocity pressures are averaged as roots. Blanks and zeros are left out.
+ * Mean velocity of a duct traverse, in fpm (SI: m/s). Velocity pressures are averaged as roots.
  * @customfunction TRAVERSE
- * @param readings Readings in any shape: fpm (SI: m/s) or in.w.g. (SI: Pa); blank cells and 0 count as not read
+ * @param readings Readings in any shape: fpm (SI: m/s) or in.w.g. (SI: Pa); "still" for 0, "not read" for none
  * @param [kind] What was read: "velocity" (default) or "velocity pressure"
  * @param [density] Air density, lb/ft³ (SI: kg/m³), one cell; standard air when left out; for velocity pressures only
  * @param [units] "IP" (default) or "SI"
@@ -35,7 +35,8 @@ export const guide: Guide = {
   maths: "v = mean of the readings; of pressures: v = mean of √(2 pv / ρ)",
   source: "certificationExam",
   basis: "read",
-  limits: "Blanks and zeros are left out. A reading of a dead corner counts, so do not leave it out yourself.",
+  limits:
+    "A blank cell or a 0 is refused, since a 0 may be either: write still where the air stood still, which counts, and not read where nobody read.",
   cautions: ["power off", "fan inlet guard", "ladders"],
   example: { asks: "Mean of three velocities", args: [[[3900], [4100], [4000]]] },
 };
@@ -45,7 +46,7 @@ export const formula: Formula = {
     "\\bar V = \\frac1n\\sum V_i \\qquad\\text{or}\\qquad \\bar V = \\sqrt{2/\\rho}\\;\\frac1n\\sum\\sqrt{p_{v,i}}",
   ],
   letters: {
-    n: "readings that are filled and above 0",
+    n: "readings, those of still air among them",
     V_i: "a velocity as read",
     "p_{v,i}": "a velocity pressure as read [Pa]",
     "\\rho": AIR,

@@ -47,9 +47,22 @@ function missingHeader(missing: RunColumn, header: readonly Cell[], places: Colu
 
 const inWords = (names: readonly string[]): string => `${names.slice(0, -1).join(", ")} and ${names.at(-1)!}`;
 
-/** One cell of a row by its column; a 0 counts as blank, since some hosts send blanks as 0. */
-export function cellOf(rows: Matrix, row: number, places: ColumnPlaces, column: RunColumn): Cell {
+/** Where a 0 and a blank are two answers: a wall without roughness is not the usual one, a hood without loss is not none. */
+const ZERO_IS_NO_BLANK: readonly RunColumn[] = ["Material", "Hood"];
+
+/**
+ * One cell of a row by its column; a 0 counts as blank, since some hosts send blanks as 0. Where that would be another answer,
+ * it does not in a table in which a blank is told: there a 0 was typed.
+ */
+export function cellOf(
+  rows: Matrix,
+  row: number,
+  places: ColumnPlaces,
+  column: RunColumn,
+  blanksAreTold: boolean,
+): Cell {
   const place = places[column];
   const cell = place === undefined ? null : (rows[row]![place] ?? null);
-  return cell === 0 || cell === "0" ? null : cell;
+  if (cell !== 0 && cell !== "0") return cell;
+  return blanksAreTold && ZERO_IS_NO_BLANK.includes(column) ? 0 : null;
 }

@@ -18,7 +18,7 @@ import type { UnitSystem } from "../../reference/quantities";
 import type { RunColumn } from "../../reference/runColumns";
 import type { TransportRow } from "../../reference/schema";
 import { DEFAULT_DUST, transport } from "../../reference/transport";
-import { readChoice, readFittings, readMaterial, readNumber, readWithin } from "../arguments";
+import { readChoice, readFittings, readMaterial, readNumber, readWithin, usualRoughness } from "../arguments";
 import { refuseCell } from "../cellErrors";
 import { type Cell, CellErrorValue } from "../cells";
 import { readHose } from "./readHose";
@@ -73,7 +73,8 @@ export function readRun(row: number, cell: CellReader, open: OpenGates, system: 
 
   const diameter = readWithin(said("Diameter"), cell("Diameter"), quantityOfColumn("Diameter"), ABOVE_ZERO, system);
   const gate = readGate(label, name, cell, open);
-  const roughness = readMaterial(said("Material"), cell("Material"), system);
+  const material = cell("Material");
+  const roughness = material === null ? usualRoughness() : readMaterial(said("Material"), material, system, "blank");
   if (roughness > ROUGHEST * diameter)
     throw new DomainError(said("Material"), cell("Material"), `rough by at most ${ROUGHEST} of the diameter`);
   const leakOf = (state: Gate, at: number): number => {
@@ -89,6 +90,7 @@ export function readRun(row: number, cell: CellReader, open: OpenGates, system: 
   const fittings = items("Fittings", "any") ?? [];
   const ofFittings = sumOf(fittings, diameter);
   const further = number("K", FROM_ZERO, 0);
+  if (cell("Hood") === 0) refuseCell(said("Hood"), 0, "a hood entry's name, its K above 0, or blank where no hood is");
   const entry = items("Hood", "hood");
   const measured = portLoss(said, cell, number, diameter);
   const isPort = measured !== null || (entry ?? []).some(({ family }) => family?.port !== undefined);

@@ -33,10 +33,11 @@ export interface TableReader {
 export function readRuns(table: Matrix, system: UnitSystem): TableReader {
   const places = findColumns(table[0] ?? []);
   const body = table.slice(1);
+  const blanksAreTold = body.some((line) => line.includes(null));
   const readers = body.map(
     (_, row): CellReader =>
       (column) =>
-        cellOf(body, row, places, column),
+        cellOf(body, row, places, column, blanksAreTold),
   );
   const filled = [...readers.entries()].filter(([, cell]) => neededColumns.some((column) => cell(column) !== null));
   const known = new Map<number, TableRun>();

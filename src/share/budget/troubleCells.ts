@@ -53,11 +53,13 @@ export function troubleOf(
       `AND(${cell("hose")}>0,${cell("hoseWall")}>${ROUGHEST}*${diameter})`,
       "Flex must be left out: hose is too rough for so small a diameter",
     ],
+    [typedZero(source, "Material", row), 'Material must be blank for the usual one, or "smooth" where 0 is meant'],
     [
       notWithin(cell("roughness"), `AND(${cell("roughness")}>=0,${cell("roughness")}<=${ROUGHEST}*${diameter})`),
       "Material must be a name in the tables of this copy, or a roughness of at most a fifth of the diameter",
     ],
     [atLeastZero("coefficient"), "Fittings and K must be names in the tables of this copy, or numbers from 0 on"],
+    [typedZero(source, "Hood", row), "Hood must be blank where no hood is, or its K above 0"],
     [
       notWithin(cell("hood"), `OR(${cell("hood")}>=0,${hoodIsBlank(source, row)})`),
       "Hood must be a name in the tables of this copy, or a number from 0 on; or blank beside a port suction and its airflow",
@@ -88,4 +90,8 @@ export const endsInTheOpen = (toKey: string): string =>
 
 /** A hood of -1 is one that stands blank, or a K that was typed as -1. */
 const hoodIsBlank = (source: RunsSource, row: number): string =>
-  source.has("Hood") ? `TRIM(${source.cell("Hood", row)})="",TRIM(${source.cell("Hood", row)})="0"` : "TRUE";
+  source.has("Hood") ? `TRIM(${source.cell("Hood", row)})=""` : "TRUE";
+
+/** Where a 0 and a blank are two answers. */
+const typedZero = (source: RunsSource, column: "Material" | "Hood", row: number): string =>
+  source.has(column) ? `TRIM(${source.cell(column, row)})="0"` : "FALSE";

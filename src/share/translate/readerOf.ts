@@ -3,7 +3,7 @@ import { num } from "./expressions/text";
 import type { Reader } from "./element";
 import { hoodEntry, listCell } from "./fittingReaders";
 import { gateCondition, leakageClass, unitName, wordOf } from "./namedReaders";
-import { bareNumber, neededNumber, optionalNumber, roughness } from "./readers";
+import { asItStands, bareNumber, neededNumber, optionalNumber, roughness } from "./readers";
 
 /** How plain formulas read an argument: by the very rule by which the cells read it. */
 export function readerOf(rule: Rule): Reader {
@@ -15,6 +15,8 @@ export function readerOf(rule: Rule): Reader {
         ? (element, system) => bareNumber(element, { ...rule, usual }, system)
         : (element, system) => optionalNumber(element, rule, num(usual), system);
     }
+    case "beside":
+      return asItStands;
     case "word":
       return (element) => wordOf(element, rule.words);
     case "material":

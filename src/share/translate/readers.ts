@@ -3,9 +3,21 @@ import { plain } from "../../core/naming/findNamed";
 import type { NeededNumber, OptionalNumber } from "../../functions/signature";
 import { DEFAULT_MATERIAL } from "../../reference/materials";
 import { type Quantity, toSI, type UnitSystem, unitOf } from "../../reference/quantities";
+import { SMOOTH } from "../../reference/zeroWords";
 import { quotedText } from "../references";
-import type { Element, Reading } from "./element";
-import { NO_ANSWER, inSI, isBlankOrZero, isEmpty, isListed, plainName, times, within } from "./expressions/text";
+import type { Element, Reader, Reading } from "./element";
+import {
+  NO_ANSWER,
+  both,
+  inSI,
+  isBlankOrZero,
+  isEmpty,
+  isListed,
+  isOneOf,
+  plainName,
+  times,
+  within,
+} from "./expressions/text";
 import type { BlockName } from "./tableBlocks/blocks";
 import type { LookupTables } from "./lookupTables";
 
@@ -35,16 +47,36 @@ export function optionalNumber(
 ): Reading {
   if (element === null) return { value: usual, checks: [] };
   const { text, literal } = element;
+  if (typeof zero === "object") return wordedNumber(element, quantity, limits, zero, system);
   if (typeof literal === "number") {
-    if (literal === 0 && zero === "is blank") return { value: usual, checks: [] };
+    if (literal === 0 && zero === "usual") return { value: usual, checks: [] };
     return literalNumber(text, literal, quantity, limits, system);
   }
   const bounds = within(text, limits, quantity, system);
-  const blank = zero === "is blank" ? isBlankOrZero(text) : isEmpty(text);
+  const [blank, value] = zero === "usual" ? [isBlankOrZero(text), usual] : [isEmpty(text), "0"];
   const right = `AND(${[`ISNUMBER(${text})`, ...bounds].join(",")})`;
   return {
-    value: `IF(${blank},${usual},${inSI(text, quantity, system)})`,
+    value: `IF(${blank},${value},${inSI(text, quantity, system)})`,
     checks: [`IF(${blank},TRUE,${right})`],
+  };
+}
+
+/** A number whose 0 is said in a word: a blank or a 0 is none. */
+function wordedNumber(
+  { text, literal }: Element,
+  quantity: Quantity,
+  limits: Limits,
+  words: readonly string[],
+  system: UnitSystem,
+): Reading {
+  const nought = inSI("0", quantity, system);
+  if (literal === 0) return nothing;
+  if (typeof literal === "number") return literalNumber(text, literal, quantity, limits, system);
+  if (typeof literal === "string") return words.includes(plain(literal)) ? { value: nought, checks: [] } : nothing;
+  const right = [`${text}<>0`, ...within(text, limits, quantity, system)];
+  return {
+    value: `IF(ISNUMBER(${text}),${inSI(text, quantity, system)},${nought})`,
+    checks: [`IF(ISNUMBER(${text}),${both(right)},${isOneOf(text, words)})`],
   };
 }
 
@@ -60,6 +92,9 @@ export function bareNumber(
   return { value: text, checks: [`IF(${isBlankOrZero(text)},TRUE,AND(${right}))`] };
 }
 
+/** A number that only another argument gives a meaning: its cell as it stands. */
+export const asItStands: Reader = (element) => ({ value: element?.text ?? "", checks: [] });
+
 /** A number typed into the call needs no conditions: it is right now or never. */
 function literalNumber(text: string, value: number, quantity: Quantity, limits: Limits, system: UnitSystem): Reading {
   const { above, atLeast, below, atMost } = limits;
@@ -72,7 +107,7 @@ function literalNumber(text: string, value: number, quantity: Quantity, limits: 
   return right ? { value: inSI(text, quantity, system), checks: [] } : nothing;
 }
 
-/** Wall roughness [m] from a material's name or a number; a blank or 0 takes the usual material. */
+/** Wall roughness [m] from a material's name, a number or the word for none; the usual material where it is left out. */
 export function roughness(element: Element | null, system: UnitSystem, tables: LookupTables): Reading {
   const block = tables.block("materials");
   const factor = unitOf("diameter", tables.units).factor;
@@ -83,8 +118,9 @@ export function roughness(element: Element | null, system: UnitSystem, tables: L
   const usual = row(DEFAULT_MATERIAL)!;
   if (element === null) return { value: usual, checks: [] };
   const { text, literal } = element;
+  if (literal === 0) return nothing;
   if (typeof literal === "string") {
-    if (literal.trim() === "") return { value: usual, checks: [] };
+    if (SMOOTH.includes(plain(literal))) return { value: "0", checks: [] };
     const value = row(literal);
     return value === null ? nothing : { value, checks: [] };
   }
@@ -92,8 +128,8 @@ export function roughness(element: Element | null, system: UnitSystem, tables: L
   const name = plainName(text);
   const listed = times(`INDEX(${block.range("roughness")},MATCH(${name},${names},0))`, factor);
   return {
-    value: `IF(${isBlankOrZero(text)},${usual},IF(ISNUMBER(${text}),${inSI(text, "diameter", system)},${listed}))`,
-    checks: [`OR(ISNUMBER(${text}),${isEmpty(text)},${isListed(name, names)})`],
+    value: `IF(ISNUMBER(${text}),${inSI(text, "diameter", system)},IF(${isOneOf(text, SMOOTH)},0,${listed}))`,
+    checks: [`IF(ISNUMBER(${text}),${text}<>0,OR(${isOneOf(text, SMOOTH)},${isListed(name, names)}))`],
   };
 }
 

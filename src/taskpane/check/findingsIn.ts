@@ -1,4 +1,5 @@
 import type { Finding, CheckRule } from "./finding";
+import { farOut } from "./rules/farOut";
 import { fanShort } from "./rules/fanShort";
 import { longHose } from "./rules/longHose";
 import { metalWithWood } from "./rules/metalWithWood";
@@ -17,6 +18,7 @@ import type { Seen } from "./seenIn";
 const rules: readonly CheckRule[] = [
   unknownFunction,
   refusal,
+  farOut,
   metalWithWood,
   settling,
   fanShort,

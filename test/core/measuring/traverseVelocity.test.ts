@@ -35,7 +35,7 @@ describe("traverseVelocity", () => {
     expectRefusal(
       () => traverseVelocity([], "velocity", AIR),
       DomainError,
-      "readings must be at least one number above 0; got a blank cell",
+      "readings must be at least one reading; got a blank cell",
     );
   });
 

@@ -1,6 +1,7 @@
 import "../../support/customFunctions";
 import fc from "fast-check";
 import { budget } from "../../../src/functions/systems/budget";
+import { refusal } from "../../support/refusal";
 import { byName, type Row, table } from "../../support/tables";
 
 /** The answer by run name and header (without its unit). */
@@ -183,9 +184,29 @@ describe("BUDGET's table", () => {
     expect(budget(withOwn)).toEqual(budget(table([saw, sander, main])));
   });
 
-  test("0 counts as blank in every column", () => {
-    const zeros = { Flex: 0, K: 0, Leak: 0, "Device loss": 0, Side: 0, Material: 0, Fittings: 0 };
+  test("0 counts as blank in every column where both mean the same", () => {
+    const zeros = { Flex: 0, K: 0, Leak: 0, "Device loss": 0, Side: 0, Fittings: 0 };
     expect(budget(table([{ ...saw, ...zeros }, sander, main]))).toEqual(budget(table([saw, sander, main])));
+  });
+
+  test("where they do not, a 0 that somebody typed is refused; from a host that sends every blank as 0 it is a blank", () => {
+    const refused = (zero: Row): string => refusal(() => budget(table([{ ...saw, ...zero }, sander, main]))).message;
+    expect(refused({ Material: 0 })).toBe(
+      'Material of run "saw" (row 2) must be a name, a roughness above 0, "smooth" for 0, or blank for galvanised steel; got 0',
+    );
+    expect(refused({ Hood: 0 })).toBe(
+      `Hood of run "saw" (row 2) must be a hood entry's name, its K above 0, or blank where no hood is; got 0`,
+    );
+    const sent = table([saw, sander, main]).map((row) => row.map((cell) => cell ?? 0));
+    expect(budget(sent)).toEqual(budget(table([saw, sander, main])));
+  });
+
+  // A wall without roughness costs less than the usual one, and a number near 0 nearly as little.
+  test("a smooth wall is a material by that word", () => {
+    const friction = (material: string | number): number =>
+      Number(answerOf([{ ...saw, Material: material }, main]).saw!.Friction);
+    expect(friction("Smooth")).toBeLessThan(friction("galvanised steel"));
+    expect(Math.abs(friction("smooth") / friction(1e-9) - 1)).toBeLessThan(1e-5);
   });
 
   test("reordering the runs changes no run's answer", () => {

@@ -53,17 +53,23 @@ describe("TRAVERSEPOINTS", () => {
 });
 
 describe("TRAVERSE", () => {
-  test("is the plain mean of velocities, in any shape of range, blanks and zeros left out", () => {
+  test("is the plain mean of velocities, in any shape of range; still air counts, what nobody read does not", () => {
     expect(one(call(traverse, [[3000, 4000, 5000]]))).toBeCloseTo(4000, 9);
-    expect(
-      one(
-        call(traverse, [
-          [3000, null, "", 0],
-          [4000, "5000", undefined, 0],
-        ]),
-      ),
-    ).toBeCloseTo(4000, 9);
+    expect(one(call(traverse, [[3000, " Not read"], [4000, "5000"]]))).toBeCloseTo(4000, 9); // prettier-ignore
+    expect(one(call(traverse, [[3000, "Still"], [4000, "5000"]]))).toBeCloseTo(3000, 9); // prettier-ignore
+    expect(one(call(traverse, [["still"]]))).toBe(0);
   });
+
+  test.each([null, "", 0])(
+    "refuses cells that are %p, and counts them: nobody knows whether such a one was read",
+    (blank) => {
+      const { code, message } = refusal(() => call(traverse, [[3000, blank, 4100], [blank, 3900, 4000]])); // prettier-ignore
+      expect(code).toBe("#VALUE!");
+      expect(message).toBe(
+        'readings must be filled throughout: "still" where the air stood still, "not read" where nobody read, or cells left out of the range; got "2 of 6 cells blank or 0"',
+      );
+    },
+  );
 
   // By hand: 100 and 400 Pa at 1.25 kg/m3 are 12.64911 and 25.29822 m/s, mean 18.97367; the root of their mean is 20.
   test("of velocity pressures takes the mean of the roots, not the root of the mean", () => {
@@ -120,15 +126,7 @@ describe("TRAVERSE", () => {
       [[[20, 61]], null, null, [["SI"]]],
     ],
     ["row 1, column 1 of readings must be a number (fpm); got TRUE", [[[true]]]],
-    [
-      "readings must be at least one number above 0; got a blank cell",
-      [
-        [
-          [null, 0],
-          ["", 0],
-        ],
-      ],
-    ],
+    ["readings must be at least one reading; got a blank cell", [[["not read"]]]],
     ['kind must be "velocity" or "velocity pressure" or "pressure"; got "static"', [[[3000]], [["static"]]]],
   ] as const)("refuses, and says why: %s", (message, args) => {
     expect(refusal(() => call(traverse, ...args))).toEqual({ code: "#VALUE!", message });
@@ -142,10 +140,10 @@ describe("AIRFLOWERROR", () => {
     expect(one(call(airflowerror, [[20]], [[100]], [[3]], [[0.2]], [[1]], [["SI"]]))).toBeCloseTo(21.15857, 4);
   });
 
-  test("of the percent alone is that percent of the airflow, and 0 switches a part off", () => {
+  test("of the percent alone is that percent of the airflow, and a word switches a part off", () => {
     fc.assert(
       fc.property(number(100, 9000), number(2, 30), number(0.1, 20), (speed, width, percent) => {
-        const error = one(call(airflowerror, [[speed]], [[width]], [[percent]], [[0]], [[0]]));
+        const error = one(call(airflowerror, [[speed]], [[width]], [[percent]], [["none"]], [["None"]]));
         expect(relative(error, (percent / 100) * one(airflow([[speed]], [[width]])))).toBeLessThan(1e-12);
       }),
     );

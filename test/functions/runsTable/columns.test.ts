@@ -26,8 +26,8 @@ describe("columns by their headers", () => {
 
   test("a cell of a column that is not there is blank, and so is a 0", () => {
     const row: Cell[] = ["saw", 0, "0"];
-    const cell = (column: "Run" | "To" | "Diameter" | "Leak") => cellOf([row], 0, findColumns(HEADERS), column);
+    const cell = (column: "Run" | "To" | "Diameter" | "Leak") => cellOf([row], 0, findColumns(HEADERS), column, true);
     expect([cell("Run"), cell("To"), cell("Diameter"), cell("Leak")]).toEqual(["saw", null, null, null]);
-    expect(cellOf([["saw"]], 0, findColumns(HEADERS), "Diameter")).toBeNull();
+    expect(cellOf([["saw"]], 0, findColumns(HEADERS), "Diameter", true)).toBeNull();
   });
 });

@@ -82,7 +82,7 @@ export const measuringRows: PublishedGroup = {
         const pressure = cell(velocitypressure, 10, DENSITY, "SI");
         const [above, below] = [1, -1].map((step) => cell(pitotvelocity, pressure + step, DENSITY, "SI"));
         const floor = (above! - below!) / 2;
-        return (100 * cell(airflowerror, 10, 200, 0, floor, 0, "SI")) / cell(airflow, 10, 200, null, "SI");
+        return (100 * cell(airflowerror, 10, 200, "none", floor, "none", "SI")) / cell(airflow, 10, 200, null, "SI");
       },
     },
   ],

@@ -51,6 +51,8 @@ const REFUSED: readonly (readonly [column: string, value: CellValue, words: stri
     21,
     "Material must be a name in the tables of this copy, or a roughness of at most a fifth of the diameter",
   ],
+  ["Material", 0, 'Material must be blank for the usual one, or "smooth" where 0 is meant'],
+  ["Hood", 0, "Hood must be blank where no hood is, or its K above 0"],
   ["K", -0.1, "Fittings and K must be names in the tables of this copy, or numbers from 0 on"],
   [
     "Hood",

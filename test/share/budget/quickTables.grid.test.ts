@@ -165,10 +165,14 @@ test("numbers that are typed as texts, blanks of every kind and words in other s
     "Device loss": "90",
     "Device airflow": "700",
   };
-  const blanks = { Length: "", Flex: " ", Material: "0", Fittings: 0, K: "", Hood: " ", Gate: 0, Side: "0", Dust: "" };
+  const blanks = { Length: "", Flex: " ", Material: " ", Fittings: 0, K: "", Hood: " ", Gate: 0, Side: "0", Dust: "" };
   const words = { Material: " PVC-pipe ", Hood: "Plain_End", Gate: " Open", Side: "SUCTION ", Dust: "Planer-chips" };
   const rows = [typed, blanks, words, { "Device loss": 90, "Device airflow": 700, "Device exponent": "" }];
-  const more = [{ Fittings: "elbow 1,5 x2; branch 30°", K: 0.1, Flex: 1 }, { Fittings: 0.7, Hood: 0 }, { Hood: "0.6" }];
+  const more = [
+    { Fittings: "elbow 1,5 x2; branch 30°", K: 0.1, Flex: 1 },
+    { Fittings: 0.7, Hood: "", Material: "Smooth" },
+    { Hood: "0.6" },
+  ];
   const tables = [...rows, ...more].map((row) => tableOf(FULL, [{ ...saw, ...row }]));
   const answers = tables.map((table) => answerOf(table, "SI"));
   const values = copied(tables, "SI", answers);

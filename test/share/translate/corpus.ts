@@ -28,7 +28,11 @@ const typed = (random: Random, name: string): string =>
   random.pick([name, name.toUpperCase(), ` ${name} `, name.replaceAll(" ", "-")]);
 
 const material = (random: Random, units: UnitSystem): CellValue =>
-  random.pick([null, typed(random, random.pick(names(materials))), inUnit(random.between(0, 3e-3), "diameter", units)]);
+  random.pick([
+    random.pick([null, 0, "Smooth"]),
+    typed(random, random.pick(names(materials))),
+    inUnit(random.between(0, 3e-3), "diameter", units),
+  ]);
 
 function sortedEntries() {
   const entries = offeredEntries();
@@ -110,6 +114,8 @@ function cellFor(rule: Rule, random: Random, units: UnitSystem): CellValue {
       const value = inUnit(si, rule.quantity, units);
       return rule.needed ? value : random.maybe(value, 0.6);
     }
+    case "beside":
+      throw new Error("a shape and an angle hang on their fitting: draw them with it");
     case "word":
       return random.pick([null, typed(random, random.pick(rule.words))]);
     case "material":
@@ -132,16 +138,22 @@ const OWN: Readonly<Record<string, Sample["inputs"]>> = {
   CONVERTUNIT: conversion,
   LOSSCOEFFICIENT: coefficient,
   DENSITY: (r, u) => [
-    r.maybe(inUnit(r.between(235, 330), "temperature", u)),
+    r.pick([
+      inUnit(r.between(235, 330), "temperature", u),
+      inUnit(r.between(255, 300), "temperature", u),
+      "0°",
+      0,
+      null,
+    ]),
     r.maybe(inUnit(r.between(-400, 4000), "length", u)),
     r.maybe(r.between(0, 1)),
   ],
   AIRFLOWERROR: (r, u) => [
     inUnit(r.scale(0.5, 50), "velocity", u),
     inUnit(r.between(0.05, 0.6), "diameter", u),
-    r.maybe(r.between(0, 9)),
-    r.maybe(inUnit(r.between(0, 0.5), "velocity", u)),
-    r.maybe(inUnit(r.between(0, 0.004), "diameter", u)),
+    ...[r.between(0, 9), inUnit(r.between(0, 0.5), "velocity", u), inUnit(r.between(0, 0.004), "diameter", u)].map(
+      (value) => r.pick([value, value, value, value, "none", r.pick([0, null])]),
+    ),
   ],
 };
 

@@ -54,7 +54,9 @@ test.each(samples)("$name: from cells, typed into the call, and over a range", (
     const rows = rowsOf(sample, system);
     const formulas = callsOver(rows[0]!.length).map((from, index) => {
       const inputs = from.map((row, at) => rows[row]![at]!);
-      const answer = ours(name, [...inputs.map((value) => [[value]]), ...units.map((one) => [[one]])]);
+      const isLeftOut = (value: CellValue): boolean => value === null && sheet === "typed";
+      const args = inputs.map((value) => (isLeftOut(value) ? null : [[value]]));
+      const answer = ours(name, [...args, ...units.map((one) => [[one]])]);
       const [at, call] = [
         `H${index + 1}`,
         callOf(
@@ -184,7 +186,7 @@ test("lists that nobody offered, wildcards and counts at their ends", () => {
   ];
   const rows = lists.map((list) => [400, 6, list]);
   const answers = rows.map((inputs) =>
-    ours("FITTINGLOSS", [...inputs.map((value) => [[value]]), [[null]], [[null]], [["IP"]]]),
+    ours("FITTINGLOSS", [...inputs.map((value) => [[value]]), null, null, [["IP"]]]),
   );
   const formulas = rows.map((_, row) => [
     `H${row + 1}`,
@@ -211,10 +213,7 @@ test.each([2, 3, 4])("a curve of %d points that fills its range to the last row"
   ].slice(0, count);
   rows.forEach((row, at) => (row[2] = Number(rows.at(-1)![0]) * (0.2 + 0.25 * at)));
   const [curve, asked] = [rows.map((row) => row.slice(0, 2)), rows.map((row) => [row[2]])];
-  const [read, scaled] = [
-    ours("FANPRESSURE", [curve, asked, [["IP"]]]),
-    ours("FANLAW", [curve, [[1.2]], [[null]], [[null]]]),
-  ];
+  const [read, scaled] = [ours("FANPRESSURE", [curve, asked, [["IP"]]]), ours("FANLAW", [curve, [[1.2]], null, null])];
   const formulas = { H1: `=DUCT.FANPRESSURE(A1:B${count},C1:C${count},"IP")`, J1: `=DUCT.FANLAW(A1:B${count},1.2)` };
   const cells = (answers: readonly (readonly Answer[])[], left: number): Expected[] =>
     answers.flatMap((line, row) =>

@@ -5,22 +5,30 @@ import { afterChange, wrongCalls } from "./wrongInGrid";
 test("a mean of readings: each kind as it may be typed, blanks between, and what is no reading", () => {
   const rows: CellValue[][] = [
     [20, 22, "velocity", -1],
-    [null, 0, "Velocity-Pressure ", "fast"],
-    [21, "", "pressure", 61],
+    ["still", "Not-read", "Velocity-Pressure ", "fast"],
+    [21, "not read", "pressure", 61],
     [null, null, 0, 0.001],
-    [null, null, "", 60],
-    [null, null, "speed", null],
+    [null, 0, "", 60],
+    ["not read", null, "speed", "STILL"],
     [null, null, 3, null],
   ];
   const of = (kind: string, density = ""): string => `TRAVERSE(A1:B3,${kind},${density},"SI")`;
   const kinds = ["C1", "C2", "C3", "C4", "C5", "A5", "", '""', "0", '"velocity"', '"PRESSURE"'];
   expect(
     wrongCalls(rows, {
-      answered: [...kinds.map((kind) => of(kind)), of("C2", "1.1"), of('"pressure"', "0"), 'TRAVERSE(D4:D6,,,"SI")'],
+      answered: [
+        ...kinds.map((kind) => of(kind)),
+        of("C2", "1.1"),
+        of('"pressure"', "0"),
+        'TRAVERSE(D4:D6,,,"SI")',
+        'TRAVERSE(D6:D6,,,"SI")',
+      ],
       refused: [
         ...["C6", '"speed"'].map((kind) => of(kind)),
         ...['"heavy"', "9", "C1"].flatMap((density) => [of("C1", density), of("C2", density)]),
-        ...["D1:D1", "D1:D4", "D2:D4", "D3:D5", "A4:B6"].map((readings) => `TRAVERSE(${readings},,,"SI")`),
+        ...["D1:D1", "D1:D4", "D2:D4", "D3:D5", "A4:B6", "A1:B4", "B1:B5", "A6:A6"].map(
+          (readings) => `TRAVERSE(${readings},,,"SI")`,
+        ),
         'TRAVERSE(,,,"SI")',
       ],
     }),

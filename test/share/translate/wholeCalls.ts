@@ -70,8 +70,10 @@ const KINDS: readonly Kind[] = [
     calls: 200,
     inputs: (random, units) =>
       Array.from({ length: 6 }, (_, at) => [
-        random.maybe(units === "IP" ? random.between(0.001, 3) : random.between(1, 55), 0.8),
-        random.maybe(units === "IP" ? random.between(0.001, 3) : random.between(1, 55), 0.8),
+        ...[0, 1].map(() => {
+          const reading = units === "IP" ? random.between(0.001, 3) : random.between(1, 55);
+          return random.maybe(random.pick([reading, reading, reading, "still", "Not read"]), 0.97);
+        }),
         at === 0 ? random.pick([null, "velocity", "Velocity Pressure"]) : null,
         at === 0 ? random.maybe(units === "IP" ? random.between(0.06, 0.08) : random.between(1, 1.3), 0.6) : null,
       ]),

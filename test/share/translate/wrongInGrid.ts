@@ -115,8 +115,8 @@ function answerOf(call: string, rows: readonly (readonly CellValue[])[]): Answer
   );
 }
 
-function valuesOf(arg: string, rows: readonly (readonly CellValue[])[]): CellValue[][] {
-  if (arg === "") return [[null]];
+function valuesOf(arg: string, rows: readonly (readonly CellValue[])[]): CellValue[][] | null {
+  if (arg === "") return null;
   if (arg.startsWith('"')) return [[arg.slice(1, -1)]];
   if (!/^[A-Z]/.test(arg)) return [[Number(arg)]];
   const [from, to] = [arg.split(":")[0]!, arg.split(":").at(-1)!].map(placeOf);

@@ -314,6 +314,64 @@ describe("our formulas", () => {
   });
 });
 
+describe("answers that no workshop's ducts can have", () => {
+  // 400 m³/h through 4 mm, an inch size in a call in SI; and an airflow where a velocity was meant.
+  test("are told of with what to look at, a slip of units most of all", () => {
+    const formulas = {
+      A1: '=DUCT.FRICTION(400,4,,,"SI")',
+      B1: "=DUCT.AIRFLOW(13200000,4)",
+      C1: "=DUCT.FRICTION(400,4)",
+    };
+    expect(found({ One: { rows: [[743_343_238, 1_151_917, 9.3]], formulas } })).toEqual([
+      {
+        rule: "Far out",
+        what: "A1: 743,343,238 Pa per m is far above the 5,000 Pa per m of any workshop.",
+        sheet: "One",
+        at: "A1",
+      },
+      {
+        rule: "Far out",
+        what: "B1: 1,151,917 cfm is far above the 105,944 cfm of any workshop.",
+        sheet: "One",
+        at: "B1",
+      },
+    ]);
+  });
+
+  test("in the units of a cell, in every row of a range, and below 0", () => {
+    const formulas = { B1: "=DUCT.VELOCITY(C1:C3,4,,A1)" };
+    const book = bookOf({
+      One: {
+        rows: [
+          ["SI", 20],
+          [null, 101],
+          [null, -3],
+        ],
+        formulas,
+      },
+    });
+    const there = book.shown.get("One")!;
+    const shown = new Map([["One", new Map([...there, ["B1", { value: 20, fills: { rows: 3, columns: 1 } }]])]]);
+    expect(findingsIn(seenIn({ ...book, shown })).map(({ what, at }) => ({ what, at }))).toEqual([
+      { what: "B2: 101 m/s is far above the 100 m/s of any workshop.", at: "B2" },
+      { what: "B3: -3 m/s is below 0.", at: "B3" },
+    ]);
+  });
+
+  test("are looked for in what BUDGET and SOLVE say of each run; a formula that only begins with a call is no such answer", () => {
+    const answer = [solveHeader, ["saw", 400, 22_000, 2, 0, 1, "open", ""], ["Fan", 400, "", 3, 0, "", "", ""]];
+    expect(found({ Flow: { rows: answer } })).toEqual([
+      {
+        rule: "Far out",
+        what: "saw: 22,000 fpm is far above the 19,685 fpm of any workshop.",
+        sheet: "Flow",
+        at: "C2",
+      },
+    ]);
+    expect(found({ One: { rows: [[1e9]], formulas: { A1: "=DUCT.VELOCITY(400,4)*1E6" } } })).toEqual([]);
+  });
+});
+
 test("notes of BUDGET and SOLVE are listed once, at their cell, without what other rules say", () => {
   const rows = [
     ["Run", "Airflow (cfm)", "Velocity (fpm)", "Path loss to fan (in.w.g.)", "Note"],

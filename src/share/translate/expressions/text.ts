@@ -47,6 +47,12 @@ export const entryName = (cell: string): string => plainName(`SUBSTITUTE(SUBSTIT
 export const isListed = (name: string, list: string): string =>
   `IFERROR(INDEX(${list},MATCH(${name},${list},0))=${name},FALSE)`;
 
+/** Whether a cell has one of a few words. */
+export const isOneOf = (cell: string, words: readonly string[]): string =>
+  either(words.map((word) => `${plainName(cell)}="${word}"`));
+
+const either = (checks: readonly string[]): string => (checks.length === 1 ? checks[0]! : `OR(${checks.join(",")})`);
+
 export const both = (checks: readonly string[]): string =>
   checks.length === 1 ? checks[0]! : `AND(${checks.join(",")})`;
 

@@ -29,7 +29,7 @@ const fanPressure: Translator = (args, context) => {
   )([args[1] ?? null], context);
 };
 
-const RATIO = { quantity: "ratio", limits: RATIO_LIMITS, zero: "is blank" } as const;
+const RATIO = { quantity: "ratio", limits: RATIO_LIMITS, zero: "usual" } as const;
 
 const fanLaw: Translator = (args, context) => {
   const curve = args[0] ?? null;

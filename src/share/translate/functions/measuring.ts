@@ -8,11 +8,12 @@ import { takes as pitotVelocity } from "../../../functions/measuring/pitotveloci
 import { DENSITY } from "../../../functions/signature";
 import { unitOf, type UnitSystem } from "../../../reference/quantities";
 import { offeredTraverses, type TraverseRow, type TraverseRule } from "../../../reference/traverseFractions";
+import { NOT_READ, STILL } from "../../../reference/zeroWords";
 import { cellOf } from "../../formula/ranges";
 import { type RangeRef, rangeText } from "../../../sheets/rangeRef";
 import { scalar } from "../answer";
 import { elementOf } from "../element";
-import { both, fromSIText, inSI, isBlankOrZero, NO_ANSWER, num, plainName, within } from "../expressions/text";
+import { both, fromSIText, inSI, isOneOf, NO_ANSWER, num, plainName, within } from "../expressions/text";
 import { roundArea } from "../expressions/flow";
 import { optionalNumber } from "../readers";
 import { type Argument, type CallContext, fixed, oneCell, type Translation, type Translator } from "../translation";
@@ -28,7 +29,7 @@ function wordNow(arg: Argument | null): string | null | undefined {
   return typeof value === "string" ? plain(value) : undefined;
 }
 
-/** Each reading gets a cell of the workings with the velocity [m/s] it stands for, blank where nothing was read. */
+/** Each reading gets a cell of the workings with the velocity [m/s] it stands for, blank where nobody read. */
 const traverse: Translator = (args, context) => {
   const [readings, kind, density] = [args[0] ?? null, args[1] ?? null, args[2] ?? null];
   const units = unitsOf(args[3] ?? null);
@@ -62,8 +63,9 @@ function velocityCells(
     const cell = cellOf(readings, row, column, workings.sheet.name);
     const si = inSI(cell, density === null ? "velocity" : "pressure", units);
     const velocity = density === null ? si : `SQRT(2*${si}/${density})`;
-    const right = `IF(${cell}>=0,IF(${velocity}<=${FASTEST_READING},${velocity},${NO_ANSWER}),${NO_ANSWER})`;
-    return `IF(${isBlankOrZero(cell)},"",IF(ISNUMBER(${cell}),${right},${NO_ANSWER}))`;
+    const right = `IF(${cell}>0,IF(${velocity}<=${FASTEST_READING},${velocity},${NO_ANSWER}),${NO_ANSWER})`;
+    const word = `IF(${isOneOf(cell, STILL)},0,IF(${isOneOf(cell, NOT_READ)},"",${NO_ANSWER}))`;
+    return `IF(ISNUMBER(${cell}),${right},${word})`;
   };
   const [rows, columns] = [rowsOf(readings), columnsOf(readings)];
   const place = workings.place(rows, columns, () =>

@@ -2,6 +2,7 @@ import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { bySystem, unitOnly, unitWord } from "../parts/units";
+import { errorOf } from "../parts/zeros";
 import { FLOOR_CELL, HEAD_CELL, METER, MOST_CELL, PERCENT_CELL } from "./layout";
 
 const HEAD_NOTE = "Diameter of the meter's own opening: the air passes its face, so that is the area that counts.";
@@ -15,8 +16,8 @@ const MOST_NOTE =
 const plain = (address: string): string => address.replaceAll("$", "");
 
 /** The errors of the meter, with what stands for a blank. */
-export const percent = `IF(${PERCENT_CELL}="",3,${PERCENT_CELL})`;
-export const floor = (frame: Frame): string => `IF(${FLOOR_CELL}="",${bySystem(frame, "39.37", "0.2")},${FLOOR_CELL})`;
+export const percent = errorOf(PERCENT_CELL, "3");
+export const floor = (frame: Frame): string => errorOf(FLOOR_CELL, bySystem(frame, "39.37", "0.2"));
 
 /** The area of the head, and the number by which velocity times that area is an airflow, both in the sheet's units. */
 export const headArea = (frame: Frame): string => `(PI()/4*(${HEAD_CELL}/${bySystem(frame, "12", "1000")})^2)`;

@@ -3,6 +3,7 @@ import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { formatOf, unitOnly } from "../parts/units";
 import { bySystem } from "../parts/units";
+import { errorOf } from "../parts/zeros";
 import {
   AIRFLOW_CELL,
   DUCT_CELL,
@@ -26,9 +27,9 @@ export function results(frame: Frame): SheetCell[] {
   const [units, density] = [frame.name("units"), frame.name("density")];
   const readings = inTraverse("B:C");
   const wrong = `COUNTIF(${inTraverse("D")},"check it*")>0`;
-  const mean = `DUCT.TRAVERSE(${plain(readings)},${KIND_CELL},${density},${units})`;
-  const percent = `IF(${PERCENT_CELL}="",3,${PERCENT_CELL})`;
-  const floor = `IF(${FLOOR_CELL}="",${bySystem(frame, "39.37", "0.2")},${FLOOR_CELL})`;
+  const mean = `DUCT.TRAVERSE(${plain(inTraverse("K:L"))},${KIND_CELL},${density},${units})`;
+  const percent = errorOf(PERCENT_CELL, "3");
+  const floor = errorOf(FLOOR_CELL, bySystem(frame, "39.37", "0.2"));
   const known = (code: string): string => `=IF(COUNT(${MEAN_CELL})=0,"",${code})`;
   const airflow = `DUCT.AIRFLOW(${MEAN_CELL},${DUCT_CELL},,${units})`;
   const error = `DUCT.AIRFLOWERROR(${MEAN_CELL},${DUCT_CELL},${percent},${floor},,${units})`;

@@ -3,6 +3,7 @@ import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { blockOf } from "../parts/block";
 import { bySystem, headingIn, unitOnly, unitWord } from "../parts/units";
+import { readingOf } from "../parts/zeros";
 import { widest } from "./areas";
 import type { TraverseReadings } from "./contents";
 import {
@@ -26,6 +27,9 @@ const PERCENT_NOTE =
   "From the meter's own data sheet. Blank: 3 %, of a vane meter, from memory; the table meters has others.";
 const FLOOR_NOTE =
   "From the meter's own data sheet. Blank: 0.2 m/s (39.4 fpm), of a vane meter, from memory; the table meters has others.";
+
+const HANDED_NOTE =
+  "What TRAVERSE is handed: a blank as not read, a 0 as still, since some programs send a function a blank as 0.";
 
 export const kindList: ChoiceList = {
   range: plain(KIND_CELL),
@@ -55,6 +59,8 @@ export function traverse(frame: Frame, given: TraverseReadings | null): SheetCel
     formula(`B${TRAVERSE}`, readingHeader(frame, "Across"), "numberHeader"),
     formula(`C${TRAVERSE}`, readingHeader(frame, "Up and down"), "numberHeader"),
     text(`D${TRAVERSE}`, "Check", "header"),
+    text(`K${TRAVERSE}`, "Handed on: across", "numberHeader", { note: HANDED_NOTE }),
+    text(`L${TRAVERSE}`, "Handed on: up and down", "numberHeader", { note: HANDED_NOTE }),
     ...["E", "F", "G", "H"].map((letter) => ({ at: `${letter}${TRAVERSE}`, value: null, style: "header" }) as const),
     ...blockOf(
       inTraverse("A"),
@@ -69,6 +75,8 @@ export function traverse(frame: Frame, given: TraverseReadings | null): SheetCel
       input(`B${at}`, pair?.[0] ?? null, { format }),
       input(`C${at}`, pair?.[1] ?? null, { format }),
       formula(`D${at}`, `=${pointCheck(frame, at)}`, "total"),
+      formula(`K${at}`, `=${readingOf(`B${at}`)}`),
+      formula(`L${at}`, `=${readingOf(`C${at}`)}`),
     );
   }
   return cells;
@@ -124,7 +132,7 @@ function pointCheck(frame: Frame, at: number): string {
       `"check it: above "&${bySystem(frame, '"11811 fpm"', '"60 m/s"')}&IF(${ofPressures}," in velocity","")&", more than any dust duct carries"`,
     ],
     [`COUNT(${pair})<2`, '"read the other line too"'],
-    [`MIN(${pair})=0`, '"a 0 is left out of the mean"'],
+    [`MIN(${pair})=0`, '"a 0 counts: the air stood still here"'],
   ];
   return cases.reduceRight((otherwise, [when, says]) => `IF(${when},${says},${otherwise})`, '""');
 }

@@ -5,13 +5,14 @@ import type { Frame, SheetOf } from "../frame";
 import { SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
 import { formatOf, unitOnly } from "../parts/units";
+import { temperatureOf } from "../parts/zeros";
 import type { StartContents } from "./startContents";
 import { ALTITUDE_CELL, namedCells, SETTINGS, STEPS, TEMPERATURE_CELL } from "./startLayout";
 import { lookUps, steps } from "./startSteps";
 
 const UNITS_NOTE =
   "IP or SI. Every formula of the budget takes its units from this cell, and headings follow it. Numbers that are typed already are not converted: choose before you type.";
-const TEMPERATURE_NOTE = "Of the air in the ducts: the workshop's own temperature will do.";
+const TEMPERATURE_NOTE = "Of the air in the ducts: the workshop's own temperature will do. Blank: 70 °F (21 °C).";
 const ALTITUDE_NOTE = "Height of the workshop above the sea. Thin air costs less pressure, and a fan makes less of it.";
 const DENSITY_NOTE =
   "Computed from temperature and altitude, for dry air at that altitude's usual pressure. A density that you know may be typed over it.";
@@ -67,7 +68,7 @@ function settings(frame: Frame, { temperature, altitude, dust }: StartContents):
     input(plain(ALTITUDE_CELL), altitude, { format: "#,##0", note: ALTITUDE_NOTE }),
     formula("C8", unitOnly(frame, "length"), "unit"),
     label(9, "Air density"),
-    formula(plain(namedCells.density), `=DUCT.DENSITY(${TEMPERATURE_CELL},${ALTITUDE_CELL},,${units})`, "result", {
+    formula(plain(namedCells.density), density(units), "result", {
       format: formatOf(frame, "density"),
       note: DENSITY_NOTE,
     }),
@@ -84,6 +85,9 @@ function settings(frame: Frame, { temperature, altitude, dust }: StartContents):
     formula("D11", `="In slower air it settles. Source: "&${transported(2)}`, "paragraph"),
   ];
 }
+
+const density = (units: string): string =>
+  `=IF(${TEMPERATURE_CELL}="",DUCT.DENSITY(,${ALTITUDE_CELL},,${units}),DUCT.DENSITY(${temperatureOf(TEMPERATURE_CELL)},${ALTITUDE_CELL},,${units}))`;
 
 function stepCells(frame: Frame): { cells: SheetCell[]; rows: number } {
   const there = steps.filter(([key]) => frame.has(key));

@@ -21,6 +21,24 @@ export function callsIn(book: Calculated): { readonly name: string; readonly arg
   );
 }
 
+/** Formulas that are one call of ours and nothing else, with what its arguments show. */
+export function wholeCallsIn(book: Calculated): readonly {
+  readonly sheet: string;
+  readonly at: string;
+  readonly name: string;
+  readonly args: ShownArguments;
+}[] {
+  return book.workbook.sheets.flatMap(({ name: sheet, cells }) =>
+    cells.flatMap((cell) => {
+      if (!("formula" in cell) || !callsOurs(cell.formula)) return [];
+      const [first, only, ...rest] = piecesOf(cell.formula).filter(({ type }) => type !== "whitespace");
+      if (only?.type !== "our call" || rest.length > 0 || (first as { value?: string }).value !== "=") return [];
+      const { name, args } = only as OurCall;
+      return [{ sheet, at: cell.at, name, args: args.map((pieces) => shownBy(pieces, sheet, book)) }];
+    }),
+  );
+}
+
 function piecesOf(formula: string): readonly Piece[] {
   try {
     return formulaTree(formula);
