@@ -1,5 +1,6 @@
 import { type AnswerColumn, type ScenarioKey, scenarioColumns } from "./answerColumns";
 import { type UnitSystem, unitOf } from "./quantities";
+import { itemAt } from "./itemAt";
 
 /** The lists of the answers' columns as their writers and readers ask them. */
 
@@ -13,7 +14,7 @@ export const placeOfColumn = <Key extends string>(columns: readonly { readonly k
 
 /** The header of a column without its unit. */
 export const headerOfColumn = <Column extends AnswerColumn>(columns: readonly Column[], key: Column["key"]): string =>
-  columns[placeOfColumn(columns, key)]!.header;
+  itemAt(columns, placeOfColumn(columns, key)).header;
 
 interface ScenarioColumn<Hood> {
   readonly key: ScenarioKey;

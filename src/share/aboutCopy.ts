@@ -1,5 +1,6 @@
 import { STANDARD_DENSITY, AIR_VISCOSITY } from "../core/air/constants";
 import { modelWords } from "../core/modelWords";
+import { rowOf } from "../core/naming/findNamed";
 import { cautions } from "../reference/cautions";
 import { INCH_OF_WATER, type UnitSystem } from "../reference/quantities";
 import { type SourceId, sources } from "../reference/sources";
@@ -108,7 +109,7 @@ export function aboutCopy(facts: AboutFacts): Sheet {
   );
   section(
     "Cautions, in short",
-    CAUTIONS.map((key): Line => ["", cautions.find((one) => one.key === key)!.text]),
+    CAUTIONS.map((key): Line => ["", rowOf(cautions, key).text]),
   );
   section("How to get the add-in", [
     [

@@ -17,6 +17,7 @@ import { usedEntries } from "./translate/usedEntries";
 import { newWorkings } from "./translate/workings";
 import { type TranslatedSheets, translateSheets } from "./translateSheets";
 import { valuesCopy } from "./valuesCopy";
+import { itemAt } from "../reference/itemAt";
 
 /**
  * A copy of a book for people without the functions. Every sheet is there, with its looks, lists, flags, charts and names; each of
@@ -113,7 +114,7 @@ const originalsOf = ({ live, fixed, untranslated }: TranslatedSheets): Original[
     sheet,
     at,
     formula,
-    written: { rows: cells.length, columns: cells[0]!.length },
+    written: { rows: cells.length, columns: itemAt(cells, 0).length },
   })),
   ...[...fixed, ...untranslated].map(({ sheet, at, formula, extent }) => ({ sheet, at, formula, written: extent })),
 ];

@@ -6,6 +6,7 @@ import type { Sheet, SheetCell } from "../sheets/workbook";
 import { cellText } from "../sheets/rangeRef";
 import { reachesOutside } from "./outside";
 import { onAnySheet } from "./formula/ranges";
+import { itemAt } from "../reference/itemAt";
 
 /** What a copy records of a formula so that the live one can come back. */
 export interface Original {
@@ -76,6 +77,6 @@ export const rangesInCode = (code: string): string[] =>
 export function withRanges(code: string, ranges: readonly string[]): string {
   let next = 0;
   return tokenize(code)
-    .map(({ type, value }) => (type === "range" || type === "range_beam" ? ranges[next++]! : value))
+    .map(({ type, value }) => (type === "range" || type === "range_beam" ? itemAt(ranges, next++) : value))
     .join("");
 }

@@ -14,6 +14,7 @@ import { shownReader } from "./translate/shownReader";
 import { type FormulaContext, translateFormula } from "./translate/translateFormula";
 import { translators } from "./translate/translators";
 import type { Workings } from "./translate/workings";
+import { itemAt } from "../reference/itemAt";
 
 /** A formula of ours that became plain formulas, and the cells these fill. */
 interface LiveCall {
@@ -68,7 +69,9 @@ export function translateSheets(book: Calculated, tables: LookupTables, workings
       const translation = translateFormula(formula, context);
       if (translation.kind === "cells") {
         const written = freeRows(translation.formulas, at, extent, taken);
-        filledAddresses(at, { rows: written.length, columns: written[0]!.length }).forEach((one) => taken.add(one));
+        filledAddresses(at, { rows: written.length, columns: itemAt(written, 0).length }).forEach((one) =>
+          taken.add(one),
+        );
         live.push({ sheet, at, formula, cells: written });
       } else if (translation.kind === "fixed")
         fixed.push({ ...where, function: translation.function, why: translation.why });

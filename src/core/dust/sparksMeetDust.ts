@@ -1,4 +1,5 @@
 import type { DustHazard } from "../../reference/dustHazards";
+import { itemAt } from "../../reference/itemAt";
 
 /** A run in which sparks and something that burns meet, and from which runs they come. */
 export interface Meeting {
@@ -30,13 +31,13 @@ export function sparksMeetDust(own: readonly DustHazard[], joins: readonly numbe
   const ready = own.flatMap((_, run) => (waiting[run] === 0 ? [run] : []));
   // A loop never gets ready: BUDGET refuses it.
   for (let run = ready.pop(); run !== undefined; run = ready.pop()) {
-    const meeting = meetingIn(carried[run]!);
+    const meeting = meetingIn(itemAt(carried, run));
     const sure = meeting === null ? 0 : meeting.certain ? 2 : 1;
-    if (sure > before[run]!) found[run] = meeting;
-    const to = joins[run]!;
+    if (sure > itemAt(before, run)) found[run] = meeting;
+    const to = itemAt(joins, run);
     if (to < 0) continue;
     carried[to] = { ...carried[to], ...carried[run] }; // a machine is named rather than its main
-    before[to] = Math.max(before[to]!, sure);
+    before[to] = Math.max(itemAt(before, to), sure);
     waiting[to]! -= 1;
     if (waiting[to] === 0) ready.push(to);
   }

@@ -1,4 +1,5 @@
 import { DomainError, NoAnswerError, requireWithin } from "../errors";
+import { itemAt } from "../../reference/itemAt";
 
 /** One point of a fan curve: fan static pressure at an airflow, at standard density and rated speed. */
 export interface CurvePoint {
@@ -28,20 +29,24 @@ export function fanCurve(points: readonly CurvePoint[]): FanCurve {
     requireWithin("pressure of the curve", pressure, { atLeast: 0 }, "Pa");
   }
   const sorted = [...points].sort((a, b) => a.airflow - b.airflow);
-  const twice = sorted.find((point, index) => index > 0 && point.airflow === sorted[index - 1]!.airflow);
+  const twice = sorted.find((point, index) => index > 0 && point.airflow === itemAt(sorted, index - 1).airflow);
   if (twice !== undefined) throw new DomainError("curve", twice.airflow, "one pressure for each airflow");
   return { points: sorted, slopes: slopesOf(sorted) };
 }
 
 function slopesOf(points: readonly CurvePoint[]): number[] {
-  const widths = points.slice(1).map((point, index) => point.airflow - points[index]!.airflow);
-  const secants = points.slice(1).map((point, index) => (point.pressure - points[index]!.pressure) / widths[index]!);
-  if (points.length === 2) return [secants[0]!, secants[0]!];
+  const widths = points.slice(1).map((point, index) => point.airflow - itemAt(points, index).airflow);
+  const secants = points
+    .slice(1)
+    .map((point, index) => (point.pressure - itemAt(points, index).pressure) / itemAt(widths, index));
+  if (points.length === 2) return [itemAt(secants, 0), itemAt(secants, 0)];
   const inner = points
     .slice(1, -1)
-    .map((_, index) => innerSlope(widths[index]!, widths[index + 1]!, secants[index]!, secants[index + 1]!));
+    .map((_, index) =>
+      innerSlope(itemAt(widths, index), itemAt(widths, index + 1), itemAt(secants, index), itemAt(secants, index + 1)),
+    );
   return [
-    endSlope(widths[0]!, widths[1]!, secants[0]!, secants[1]!),
+    endSlope(itemAt(widths, 0), itemAt(widths, 1), itemAt(secants, 0), itemAt(secants, 1)),
     ...inner,
     endSlope(widths.at(-1)!, widths.at(-2)!, secants.at(-1)!, secants.at(-2)!),
   ];
@@ -76,11 +81,11 @@ export interface CurveReading {
 export function readCurve(curve: FanCurve, airflow: number): CurveReading {
   const { points, slopes } = curve;
   let piece = 0;
-  while (piece < points.length - 2 && airflow > points[piece + 1]!.airflow) piece++;
-  const [from, to] = [points[piece]!, points[piece + 1]!];
+  while (piece < points.length - 2 && airflow > itemAt(points, piece + 1).airflow) piece++;
+  const [from, to] = [itemAt(points, piece), itemAt(points, piece + 1)];
   const width = to.airflow - from.airflow;
   const t = (airflow - from.airflow) / width;
-  const [m0, m1] = [slopes[piece]! * width, slopes[piece + 1]! * width];
+  const [m0, m1] = [itemAt(slopes, piece) * width, itemAt(slopes, piece + 1) * width];
   const rise = to.pressure - from.pressure;
   // Cubic Hermite piece: from + m0 t + (3 rise - 2 m0 - m1) t^2 + (m0 + m1 - 2 rise) t^3
   const second = 3 * rise - 2 * m0 - m1;
@@ -97,7 +102,7 @@ export function readCurve(curve: FanCurve, airflow: number): CurveReading {
  * @returns [m3/s] of its first point
  * @source house
  */
-export const leastAirflow = (curve: FanCurve): number => curve.points[0]!.airflow;
+export const leastAirflow = (curve: FanCurve): number => itemAt(curve.points, 0).airflow;
 
 /**
  * Where it ends.
@@ -114,7 +119,7 @@ export const mostAirflow = (curve: FanCurve): number => curve.points.at(-1)!.air
  * @source house
  */
 export const hasRisingPart = ({ points }: FanCurve): boolean =>
-  points.some((point, index) => index > 0 && point.pressure > points[index - 1]!.pressure);
+  points.some((point, index) => index > 0 && point.pressure > itemAt(points, index - 1).pressure);
 
 /**
  * Fan static pressure at an airflow.

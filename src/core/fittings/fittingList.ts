@@ -3,6 +3,7 @@ import type { LossFamily } from "../../reference/schema";
 import { DomainError, requireWithin, shown } from "../errors";
 import { plain, unknownName } from "../naming/findNamed";
 import { lossCoefficient } from "./lossCoefficient";
+import { itemAt } from "../../reference/itemAt";
 
 /** One entry of a list of fittings: so many of a family, or so many times a bare coefficient. */
 export interface FittingItem {
@@ -73,7 +74,7 @@ const NUMBER = /^-?(?:\d+(?:[.,]\d*)?|[.,]\d+)$/; // a decimal comma is read as 
 
 function parseEntry(argument: string, entry: string, inch: number, kind: "hood" | "any"): FittingItem {
   const { words, count } = takeCount(argument, entry);
-  const bare = words.length === 1 ? readNumber(words[0]!) : null;
+  const bare = words.length === 1 ? readNumber(itemAt(words, 0)) : null;
   if (bare !== null) return bareCoefficient(argument, bare, count);
   const { family, rest } = takeName(argument, words, kind);
   return { family, coefficient: null, ...takeNumbers(argument, family, rest, inch), count };
@@ -146,7 +147,7 @@ function takeNumbers(
       places.length === 0
         ? "no number"
         : places.length === 1
-          ? `one number (${places[0]!})`
+          ? `one number (${itemAt(places, 0)})`
           : "two numbers (shape, angle)";
     throw new DomainError(argument, numbers.join(" "), `${most} after "${family.key}"`);
   }

@@ -3,6 +3,7 @@ import type { LossFamily, LossPoint } from "../../reference/schema";
 import { elbowAngleMultiplier } from "../../reference/fittings/elbowAngleMultiplier";
 import { DomainError } from "../errors";
 import { interpolate, type Point } from "./interpolate";
+import { itemAt } from "../../reference/itemAt";
 
 /**
  * Loss coefficient of a fitting or hood entry, linear between the printed points and refused outside them.
@@ -59,7 +60,7 @@ function expansionLoss(family: LossFamily, ratio: number | null, share: number):
 
 /** Linear along the shape axis; a family without one has a single point. */
 function alongShape(family: LossFamily, points: readonly LossPoint[], shape: number | null): number {
-  if (shape === null) return points[0]!.coefficient;
+  if (shape === null) return itemAt(points, 0).coefficient;
   return within(
     family,
     "shape",

@@ -6,6 +6,7 @@ import {
 } from "../../reference/traverseFractions";
 import { DomainError } from "../errors";
 import { sectionArea } from "../section/section";
+import { lastOf } from "../../reference/itemAt";
 
 /**
  * How deep to push the probe at each point of a traverse, from one wall.
@@ -44,5 +45,5 @@ export const holds = ({ above, atLeast, below, atMost }: SizeRange, size: number
 
 function counts(rows: readonly TraverseRow[]): string {
   const numbers = rows.map(({ fractions }) => fractions.length);
-  return `${numbers.slice(0, -1).join(", ")} or ${numbers.at(-1)!}`;
+  return `${numbers.slice(0, -1).join(", ")} or ${lastOf(numbers)}`;
 }

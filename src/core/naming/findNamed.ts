@@ -35,6 +35,18 @@ export function findNamed<Row extends Named>(rows: readonly Row[], name: string)
   return byName.get(plain(name));
 }
 
+/**
+ * The row of a key that we name ourselves; a mistake of ours, said as one, where the table has none.
+ *
+ * @returns the row
+ * @source house
+ */
+export function rowOf<Row extends Named>(rows: readonly Row[], key: string): Row {
+  const row = findNamed(rows, key);
+  if (row === undefined) throw new Error(`no row of that table is called ${key}`);
+  return row;
+}
+
 /** A table never changes, and a column of cells asks it for the same few names again and again. */
 const indexes = new WeakMap<readonly Named[], Map<string, Named>>();
 

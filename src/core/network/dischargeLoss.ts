@@ -2,6 +2,7 @@ import { velocityPressure } from "../air/velocityPressure";
 import { meanVelocity, sectionArea } from "../section/section";
 import type { Network } from "./network";
 import { runLoss, type RunLoss } from "./runLoss";
+import { itemAt } from "../../reference/itemAt";
 
 /**
  * What a run after the fan costs against fan *static* pressure.
@@ -27,10 +28,10 @@ export function dischargeLoss(
   airflow: number,
   { density, hoseRoughness }: { readonly density: number; readonly hoseRoughness: number },
 ): RunLoss {
-  const run = network.runs[index]!;
+  const run = itemAt(network.runs, index);
   const losses = runLoss(run, airflow, hoseRoughness, density);
   if (index !== network.exit) return losses;
-  const outlet = network.runs[network.outlet]!;
+  const outlet = itemAt(network.runs, network.outlet);
   const atOutlet = velocityPressure(meanVelocity(airflow, sectionArea(outlet.diameter, null)), density);
   const leaving = losses.velocityPressure - atOutlet;
   return { ...losses, fittings: losses.fittings - run.exitCoefficient * losses.velocityPressure + leaving };

@@ -1,5 +1,6 @@
 import { DISCHARGE_COEFFICIENT, openingLeak } from "../leaks/openingLeak";
 import type { Network } from "./network";
+import { itemAt } from "../../reference/itemAt";
 
 /** Airflow of one run in a part of the tree that only leaks: what enters at its own end, and all it carries. [m3/s] */
 export interface IdleRun {
@@ -22,14 +23,15 @@ export interface IdleRun {
 export function idlePart(network: Network, root: number, suction: number, density: number): IdleRun[] {
   const visited: { index: number; still: boolean; parent: number }[] = [{ index: root, still: false, parent: -1 }];
   for (let next = 0; next < visited.length; next++) {
-    const { index, still } = visited[next]!;
-    const beyond = still || network.runs[index]!.gate === "shut";
-    for (const other of network.joining[index]!) visited.push({ index: other, still: beyond, parent: next });
+    const { index, still } = itemAt(visited, next);
+    const beyond = still || itemAt(network.runs, index).gate === "shut";
+    for (const other of itemAt(network.joining, index)) visited.push({ index: other, still: beyond, parent: next });
   }
   const leaks = visited.map(({ index, still }) =>
-    still ? 0 : openingLeak(network.runs[index]!.leakArea, suction, DISCHARGE_COEFFICIENT, density),
+    still ? 0 : openingLeak(itemAt(network.runs, index).leakArea, suction, DISCHARGE_COEFFICIENT, density),
   );
   const airflows = [...leaks];
-  for (let place = visited.length - 1; place > 0; place--) airflows[visited[place]!.parent]! += airflows[place]!;
-  return visited.map(({ index }, place) => ({ index, leak: leaks[place]!, airflow: airflows[place]! }));
+  for (let place = visited.length - 1; place > 0; place--)
+    airflows[itemAt(visited, place).parent]! += itemAt(airflows, place);
+  return visited.map(({ index }, place) => ({ index, leak: itemAt(leaks, place), airflow: itemAt(airflows, place) }));
 }

@@ -2,6 +2,7 @@ import { DomainError } from "../errors";
 import { plain, unknownName } from "../naming/findNamed";
 import type { Network, Run } from "./network";
 import { FAN, OPEN_AIR } from "./openAir";
+import { itemAt } from "../../reference/itemAt";
 
 /** More runs than this are a mistake, not a workshop. */
 export const MOST_RUNS = 20_000;
@@ -22,15 +23,15 @@ export function buildNetwork(runs: readonly Run[]): Network {
   );
   const joining: number[][] = runs.map(() => []);
   joins.forEach((to, index) => {
-    if (to >= 0) joining[to]!.push(index);
+    if (to >= 0) itemAt(joining, to).push(index);
   });
   const last = onlyLastRun(runs, joins);
   runs.forEach((run, index) => {
-    const first = joining[index]![0];
+    const first = itemAt(joining, index)[0];
     if (run.hood !== null && first !== undefined) {
       throw new DomainError(
         `Hood of ${run.label}`,
-        runs[first]!.name,
+        itemAt(runs, first).name,
         "left blank: a hood is an open end, and another run joins this one",
       );
     }
@@ -42,9 +43,9 @@ export function buildNetwork(runs: readonly Run[]): Network {
 
 /** Of the runs after the fan the one at its outlet (no other goes to it) and the one that ends in the open. */
 function endsOfDischarge(runs: readonly Run[], discharge: readonly number[]): Pick<Network, "outlet" | "exit"> {
-  const goneTo = new Set(discharge.map((index) => plain(runs[index]!.to)));
-  const outlet = discharge.find((index) => !goneTo.has(plain(runs[index]!.name))) ?? discharge[0] ?? -1;
-  const open = discharge.filter((index) => OPEN_AIR.includes(plain(runs[index]!.to)));
+  const goneTo = new Set(discharge.map((index) => plain(itemAt(runs, index).to)));
+  const outlet = discharge.find((index) => !goneTo.has(plain(itemAt(runs, index).name))) ?? discharge[0] ?? -1;
+  const open = discharge.filter((index) => OPEN_AIR.includes(plain(itemAt(runs, index).to)));
   return { outlet, exit: open.at(-1) ?? discharge.at(-1) ?? -1 };
 }
 
@@ -56,7 +57,11 @@ function indexByName(runs: readonly Run[]): ReadonlyMap<string, number> {
     if (name === FAN)
       throw new DomainError(`Run of ${run.label}`, run.name, `another word: "fan" is where the last run ends`);
     if (before !== undefined)
-      throw new DomainError(`Run of ${run.label}`, run.name, `a name of its own: ${runs[before]!.label} has it too`);
+      throw new DomainError(
+        `Run of ${run.label}`,
+        run.name,
+        `a name of its own: ${itemAt(runs, before).label} has it too`,
+      );
     byName.set(name, index);
   });
   return byName;
@@ -72,7 +77,7 @@ function downstreamOf(run: Run, runs: readonly Run[], byName: ReadonlyMap<string
     ];
     throw unknownName(`To of ${run.label}`, names, run.to, `the name of another run, or "fan" for the last one`);
   }
-  if (runs[index]!.side === "discharge") {
+  if (itemAt(runs, index).side === "discharge") {
     throw new DomainError(`To of ${run.label}`, run.to, `a suction run or "fan": that run is on the discharge side`);
   }
   return index;
@@ -82,7 +87,7 @@ function downstreamOf(run: Run, runs: readonly Run[], byName: ReadonlyMap<string
 function dischargeEnd(run: Run, runs: readonly Run[], byName: ReadonlyMap<string, number>): number {
   const to = plain(run.to);
   const index = byName.get(to);
-  if (OPEN_AIR.includes(to) || (index !== undefined && runs[index]!.side === "discharge")) return -1;
+  if (OPEN_AIR.includes(to) || (index !== undefined && itemAt(runs, index).side === "discharge")) return -1;
   throw new DomainError(`To of ${run.label}`, run.to, `blank, "outside" or another discharge run`);
 }
 
@@ -90,14 +95,14 @@ function onlyLastRun(runs: readonly Run[], joins: readonly number[]): number {
   const last = runs.flatMap((run, index) => (run.side === "suction" && joins[index] === -1 ? [index] : []));
   if (last.length === 0) throw new DomainError("To", null, `"fan" in one row: no run ends at the fan`);
   if (last.length > 1) {
-    const [first, second] = last.map((index) => runs[index]!.label);
+    const [first, second] = last.map((index) => itemAt(runs, index).label);
     throw new DomainError(
       "To",
       FAN,
       `"fan" in one row only: ${first} and ${second} both end there, so let one join the other`,
     );
   }
-  return last[0]!;
+  return itemAt(last, 0);
 }
 
 function fromEndsToFan(
@@ -112,7 +117,7 @@ function fromEndsToFan(
   // tree are then neighbours in memory.
   for (let index = ready.pop(); index !== undefined; index = ready.pop()) {
     order.push(index);
-    const to = joins[index]!;
+    const to = itemAt(joins, index);
     if (to < 0) continue;
     waiting[to]! -= 1;
     if (waiting[to] === 0) ready.push(to);
@@ -120,8 +125,8 @@ function fromEndsToFan(
   const looped = waiting.findIndex((count) => count > 0);
   if (looped >= 0)
     throw new DomainError(
-      `To of ${runs[looped]!.label}`,
-      runs[looped]!.to,
+      `To of ${itemAt(runs, looped).label}`,
+      itemAt(runs, looped).to,
       "a way to the fan: these runs join each other in a loop",
     );
   return order;

@@ -11,6 +11,7 @@ import type { RunsTable } from "../runsTable/readRuns";
 import { surroundings } from "../runsTable/surroundings";
 import { askedInVain, budgetNotes, exitNotes } from "./budgetNotes";
 import { metalNotes } from "./metalNotes";
+import { itemAt } from "../../reference/itemAt";
 
 /** The answer of BUDGET: a header row, a row per row of the table, and the fan. */
 export function budgetTable(table: RunsTable, density: number, system: UnitSystem): Value[][] {
@@ -19,9 +20,9 @@ export function budgetTable(table: RunsTable, density: number, system: UnitSyste
   const rows = Array.from({ length: table.rows }, () => blankRow(budgetColumns));
   const metal = metalNotes(table.runs, network);
   table.runs.forEach((entry, index) => {
-    const result = budget.runs[index]!;
+    const result = itemAt(budget.runs, index);
     const own = [...askedInVain(entry, table), ...budgetNotes(entry, result, system)];
-    const notes = [...own, ...metal[index]!, ...exitNotes(entry, index === network.exit)];
+    const notes = [...own, ...itemAt(metal, index), ...exitNotes(entry, index === network.exit)];
     rows[entry.row] = runRow(entry, result, joinNotes(notes), system);
   });
   return [headerRow(budgetColumns, system), ...rows, fanRow(budget, density, system)];

@@ -4,6 +4,7 @@ import type { Quantity, UnitSystem } from "../../reference/quantities";
 import { readWithin } from "../arguments";
 import { refuseCell } from "../cellErrors";
 import { type Cell, type Matrix, toMatrix } from "../cells";
+import { itemAt } from "../../reference/itemAt";
 
 const FROM_ZERO: Limits = { atLeast: 0 };
 
@@ -21,10 +22,10 @@ export interface CurveRow {
  */
 export function curveRows(given: unknown, quantities: readonly [Quantity, Quantity], system: UnitSystem): CurveRow[] {
   const matrix = toMatrix(given);
-  if (matrix[0]!.length !== 2) {
+  if (itemAt(matrix, 0).length !== 2) {
     throw new DomainError(
       "curve",
-      `${matrix.length} by ${matrix[0]!.length} cells`,
+      `${matrix.length} by ${itemAt(matrix, 0).length} cells`,
       "two columns, airflow and pressure",
     );
   }
@@ -61,5 +62,5 @@ const isBlankRow = (line: readonly Cell[]): boolean => line.every((cell) => cell
 
 /** A heading is a first row of words. */
 const isHeading = (matrix: Matrix, row: number): boolean =>
-  matrix[row]!.some((cell) => typeof cell === "string") &&
-  matrix[row]!.every((cell) => cell === null || (typeof cell === "string" && !Number.isFinite(Number(cell))));
+  itemAt(matrix, row).some((cell) => typeof cell === "string") &&
+  itemAt(matrix, row).every((cell) => cell === null || (typeof cell === "string" && !Number.isFinite(Number(cell))));

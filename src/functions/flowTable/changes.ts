@@ -1,6 +1,6 @@
 import type { FittingItem } from "../../core/fittings/fittingList";
 import { lossCoefficient } from "../../core/fittings/lossCoefficient";
-import { findNamed } from "../../core/naming/findNamed";
+import { rowOf } from "../../core/naming/findNamed";
 import type { Run } from "../../core/network/network";
 import { lossFamilies, PLAIN_END } from "../../reference/lossFamilies";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
@@ -89,7 +89,7 @@ function cleanedFilter({ run, cleanLoss }: TableRun): Change[] {
   ];
 }
 
-const coefficientOf = (name: string): number => lossCoefficient(findNamed(lossFamilies, name)!, null, null);
+const coefficientOf = (name: string): number => lossCoefficient(rowOf(lossFamilies, name), null, null);
 const plainEnd = coefficientOf(PLAIN_END);
 
 /** Kinds of hood entry from worse to better; the next better one that can be built at any hood. */

@@ -2,6 +2,7 @@ import { DomainError, NoAnswerError } from "../../core/errors";
 import { plain, unknownName } from "../../core/naming/findNamed";
 import type { Network } from "../../core/network/network";
 import { gainColumns, type GainKey } from "../../reference/answerColumns";
+import { itemAt } from "../../reference/itemAt";
 import { joinNotes, sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import { answerRow, headerRow, type Value } from "../answerRows";
@@ -26,16 +27,16 @@ export function gainTable(runs: RunsTable, fan: Fan, hood: unknown, system: Unit
   const place = findHood(now, singleCell("hood", hood));
   const before = atHood(now, place);
   if (!(before > 0))
-    throw new DomainError("hood", now.network.runs[place]!.name, "an open hood: no air reaches this one");
+    throw new DomainError("hood", itemAt(now.network.runs, place).name, "an open hood: no air reaches this one");
   const flowsNow = runFlows(now);
   const gains = changesFor(now, place, system).flatMap(({ index, change }) => {
     const after = changed(now, index, change, fan);
     const gained = after === null ? 0 : atHood(after, place) - before;
     if (after === null || !(gained > SMALLEST_GAIN * before)) return [];
     const flows = runFlows(after);
-    const { fed, velocity } = flows[index]!;
+    const { fed, velocity } = itemAt(flows, index);
     const note = settlingNote(index, runs.runs, flows, flowsNow, system);
-    const { name, side } = after.network.runs[index]!;
+    const { name, side } = itemAt(after.network.runs, index);
     return [{ name, words: change.words, gained, velocity: fed || side === "discharge" ? velocity : null, note }];
   });
   const row = (of: Parameters<typeof answerRow<GainKey>>[1]): Value[] => answerRow(gainColumns, of, system);
@@ -50,8 +51,8 @@ function findHood({ network }: SolvedTable, cell: Cell): number {
   if (cell === null || typeof cell === "boolean" || cell instanceof CellErrorValue)
     return refuseCell("hood", cell, "the name of a hood's run");
   const ends = network.runs.filter((run, index) => run.side === "suction" && isOpenEnd(network, index));
-  const found = network.runs.findIndex((run) => plain(run.name) === plain(String(cell)));
-  if (!ends.includes(network.runs[found]!)) {
+  const found = ends.find((run) => plain(run.name) === plain(String(cell)));
+  if (found === undefined) {
     throw unknownName(
       "hood",
       ends.map((run) => ({ key: run.name })),
@@ -59,14 +60,14 @@ function findHood({ network }: SolvedTable, cell: Cell): number {
       "the name of a hood's run",
     );
   }
-  return found;
+  return network.runs.indexOf(found);
 }
 
-const isOpenEnd = ({ joining }: Network, index: number): boolean => joining[index]!.length === 0;
+const isOpenEnd = ({ joining }: Network, index: number): boolean => itemAt(joining, index).length === 0;
 
 /** Air that enters at the hood itself, the run's own leak not counted. [m3/s] */
 const atHood = ({ solution, network }: Solved, place: number): number =>
-  network.runs[place]!.gate === "shut" ? 0 : solution.airflow[place]! - solution.leak[place]!;
+  itemAt(network.runs, place).gate === "shut" ? 0 : itemAt(solution.airflow, place) - itemAt(solution.leak, place);
 
 /** Changes along the hood's own path, every leak, and the gates of the other branches; each with its run's place. */
 function changesFor(
@@ -85,7 +86,7 @@ function changesFor(
 
 function pathToFan(network: Network, place: number): ReadonlySet<number> {
   const path = new Set<number>();
-  for (let index = place; index >= 0; index = network.joins[index]!) path.add(index);
+  for (let index = place; index >= 0; index = itemAt(network.joins, index)) path.add(index);
   return path;
 }
 
@@ -112,9 +113,10 @@ function settlingNote(
 ): string {
   const settles = ({ dust }: TableRun, flow: RunFlow): boolean =>
     flow.fed && !flow.beyondShut && flow.velocity < dust.low;
-  const here = settles(runs[own]!, after[own]!) ? speedNotes(runs[own]!.dust, after[own]!.velocity, system) : [];
+  const [run, flow] = [itemAt(runs, own), itemAt(after, own)];
+  const here = settles(run, flow) ? speedNotes(run.dust, flow.velocity, system) : [];
   const elsewhere = runs.filter(
-    (entry, index) => index !== own && settles(entry, after[index]!) && !settles(entry, before[index]!),
+    (entry, index) => index !== own && settles(entry, itemAt(after, index)) && !settles(entry, itemAt(before, index)),
   );
   const names = elsewhere.map(({ run }) => run.name).join(", ");
   return joinNotes([...here, ...(names === "" ? [] : [sayNote("settlesElsewhere", { runs: names })])]);

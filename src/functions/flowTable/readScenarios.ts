@@ -2,6 +2,7 @@ import { DomainError, shown } from "../../core/errors";
 import { plain, unknownName } from "../../core/naming/findNamed";
 import { type Cell, CellErrorValue, type Matrix } from "../cells";
 import { readOpen } from "./openRuns";
+import { itemAt } from "../../reference/itemAt";
 
 /** A set of open gates and what it is called. */
 export interface Scenario {
@@ -17,7 +18,7 @@ export interface Scenario {
  * @throws DomainError for a run that the table does not have
  */
 export function readScenarios(sets: Matrix, names: ReadonlyMap<string, string>): (Scenario | null)[] {
-  const first = sets[0]!;
+  const first = itemAt(sets, 0);
   const marked = first.length > 1 && first.slice(1).some((cell) => typeof cell === "string" && names.has(plain(cell)));
   if (marked && !isListRow(first, names) && !hasListsBelow(sets, names))
     return sets.slice(1).map((line) => markedRow(first, line, names));
@@ -37,7 +38,7 @@ const isListRow = (line: readonly Cell[], names: ReadonlyMap<string, string>): b
 
 /** Two columns whose second goes on with names of runs are names and lists, even where the first scenario is called like a run. */
 const hasListsBelow = (sets: Matrix, names: ReadonlyMap<string, string>): boolean =>
-  sets[0]!.length === 2 &&
+  itemAt(sets, 0).length === 2 &&
   (sets.length === 1 || sets.slice(1).some(([, cell]) => typeof cell === "string" && isList(cell, names)));
 
 const isList = (text: string, names: ReadonlyMap<string, string>): boolean =>

@@ -2,25 +2,27 @@ import { cutOff } from "../../core/network/network";
 import { sectionArea } from "../../core/section/section";
 import type { RunFlow } from "./flowNotes";
 import type { Solved } from "./solveRuns";
+import { itemAt } from "../../reference/itemAt";
 
 /** What each run does; a discharge run carries the fan's air. */
 export function runFlows({ network, solution }: Solved): RunFlow[] {
   const { runs, joining, order } = network;
   const fed = new Array<boolean>(runs.length).fill(false);
   const cut = cutOff(network);
-  const isEnd = (index: number): boolean => joining[index]!.length === 0;
+  const isEnd = (index: number): boolean => itemAt(joining, index).length === 0;
   for (const index of order) {
-    fed[index] = runs[index]!.gate !== "shut" && (isEnd(index) || joining[index]!.some((other) => fed[other]));
+    fed[index] =
+      itemAt(runs, index).gate !== "shut" && (isEnd(index) || itemAt(joining, index).some((other) => fed[other]));
   }
   return runs.map((run, index) => {
-    const airflow = run.side === "discharge" ? solution.fanAirflow : solution.airflow[index]!;
+    const airflow = run.side === "discharge" ? solution.fanAirflow : itemAt(solution.airflow, index);
     return {
       airflow,
-      leak: solution.leak[index]!,
+      leak: itemAt(solution.leak, index),
       velocity: airflow / sectionArea(run.diameter, null),
-      fed: fed[index]!,
+      fed: itemAt(fed, index),
       end: run.side === "suction" && isEnd(index) && run.gate !== "shut",
-      beyondShut: cut[index]!,
+      beyondShut: itemAt(cut, index),
     };
   });
 }

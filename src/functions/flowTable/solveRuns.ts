@@ -4,6 +4,7 @@ import type { Network } from "../../core/network/network";
 import { type Solution, solveNetwork } from "../../core/network/solve/solveNetwork";
 import type { RunsTable } from "../runsTable/readRuns";
 import { surroundings } from "../runsTable/surroundings";
+import { itemAt } from "../../reference/itemAt";
 
 /** A network and what flows in it. */
 export interface Solved {
@@ -34,7 +35,7 @@ export const solveRuns = (table: RunsTable, fan: Fan): SolvedTable => ({ table, 
 export function solved(network: Network, fan: Fan): Solved {
   const solution = solveNetwork(network, fan.curve, surroundings(fan.density));
   if (solution.status !== "converged") {
-    const worst = network.runs[solution.worst]!.label;
+    const worst = itemAt(network.runs, solution.worst).label;
     throw new NoAnswerError(`no convergence: after ${solution.iterations} sweeps the worst is ${worst}`);
   }
   return { network, solution };

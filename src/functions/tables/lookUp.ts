@@ -4,6 +4,7 @@ import { type ReferenceTable, referenceTables } from "../../reference";
 import { titleWithBasis } from "../../reference/citation";
 import { singleCell } from "../arguments";
 import { refuseCell } from "../cellErrors";
+import { itemAt } from "../../reference/itemAt";
 
 type Value = string | number;
 
@@ -23,7 +24,7 @@ export function lookUp(table: unknown, key: unknown, column: unknown): Value[][]
   if (header === null) return [headers(found.table), ...rows.map((row) => row.map(shownValue))];
   const [source, basis] = ["source", "basis"].map((name) => found.table.columns.findIndex((one) => one.name === name));
   const place = columnOf(found.table, header);
-  return rows.map((row) => [shownValue(row[place]!), titleWithBasis(String(row[source!]), String(row[basis!]))]);
+  return rows.map((row) => [shownValue(itemAt(row, place)), titleWithBasis(String(row[source!]), String(row[basis!]))]);
 }
 
 const named = referenceTables.map((table) => ({ key: table.name, table }));

@@ -8,6 +8,7 @@ import { MOST_AREA } from "../../sheets/extent";
 import { readCells } from "./readCells";
 import { readFlags, readLayout, readPrint, readTables } from "./readLayout";
 import { readLists } from "./readLists";
+import { valueAt } from "../../reference/itemAt";
 
 const MOST_STYLED = 200_000; // cells: a sheet styled beyond that has whole columns coloured, and is read by its values
 
@@ -119,7 +120,7 @@ const isWithin = (count: number, most: number): boolean => count >= 0 && count <
 function withNotes(cells: Sheet["cells"], notes: ReadonlyMap<string, string>): Sheet["cells"] {
   const listed = new Set(cells.map(({ at }) => at));
   return [
-    ...cells.map((cell) => (notes.has(cell.at) ? { ...cell, note: notes.get(cell.at)! } : cell)),
+    ...cells.map((cell) => (notes.has(cell.at) ? { ...cell, note: valueAt(notes, cell.at) } : cell)),
     ...[...notes].filter(([at]) => !listed.has(at)).map(([at, note]) => ({ at, note, value: null })),
   ];
 }

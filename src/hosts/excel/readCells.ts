@@ -7,6 +7,7 @@ import { isFormula } from "./isFormula";
 import { readInBands } from "./readInBands";
 import { LOOKS, styleOf } from "./readLook";
 import { readSpills } from "./readSpills";
+import { itemAt } from "../../reference/itemAt";
 
 export interface Cells {
   readonly cells: readonly SheetCell[];
@@ -36,15 +37,15 @@ export async function readCells(
     ({ row, column, range, formulas, values }) => {
       formulas.forEach((line, down) =>
         line.forEach((formula, right) => {
-          const value = values[down]![right];
+          const value = itemAt(values, down)[right];
           const isOne = isFormula(formula, value);
-          const style = styleOf(looks.value[down]![right]!, isOne);
-          const format = String((range.numberFormat as unknown[][])[down]![right]);
+          const style = styleOf(itemAt(itemAt(looks.value, down), right), isOne);
+          const format = String(itemAt(range.numberFormat as unknown[][], down)[right]);
           const cell: RawCell = {
             column: column + right,
             row: row + down,
             formula: isOne ? formula : null,
-            value: valueOf(value, range.valueTypes[down]![right]!),
+            value: valueOf(value, itemAt(itemAt(range.valueTypes, down), right)),
             style,
             format: format === "General" || format === "" ? undefined : format,
           };

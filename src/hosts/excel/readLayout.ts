@@ -1,6 +1,7 @@
 import type { Flag, PrintSetup, Sheet, SheetTable } from "../../sheets/workbook";
 import { rectangleAt, withoutSheet } from "./rangeAt";
 import { linesOfPoints, widthOfPoints } from "./measures";
+import { itemAt } from "../../reference/itemAt";
 
 export type Layout = Pick<Sheet, "columns" | "tallRows" | "frozen">;
 
@@ -58,7 +59,7 @@ export async function readTables(context: Excel.RequestContext, sheet: Excel.Wor
   const ranges = tables.items.map((table) => table.getRange());
   for (const range of ranges) range.load("address");
   await context.sync();
-  return tables.items.map(({ name }, index) => ({ name, range: withoutSheet(ranges[index]!.address) }));
+  return tables.items.map(({ name }, index) => ({ name, range: withoutSheet(itemAt(ranges, index).address) }));
 }
 
 /** Undefined where the paper is neither of the two that a description knows, or Excel has no printer to ask. */

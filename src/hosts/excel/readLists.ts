@@ -4,6 +4,7 @@ import { readReference } from "../../sheets/rangeRef";
 import { columnsOf, isOneCell, placesIn, rowsOf, type Rectangle, rectangleText } from "../../sheets/rectangle";
 import { rangeAt, rectangleAt } from "./rangeAt";
 import { blocksOf } from "./blocks";
+import { itemAt } from "../../reference/itemAt";
 
 const AT_ONCE = 500; // areas asked in one request
 
@@ -49,7 +50,7 @@ async function readAreas(
   for (const rule of rules) rule.load("type,rule,prompt,errorAlert");
   await context.sync();
   return rules.flatMap(({ type, rule, prompt, errorAlert }, index) => {
-    const area = areas[index]!;
+    const area = itemAt(areas, index);
     const isMixed = MIXED.has(type) || prompt == null || errorAlert == null;
     if (isMixed && !isOneCell(area)) return cut(area);
     const { source } = rule?.list ?? {};

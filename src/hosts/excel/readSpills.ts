@@ -1,6 +1,7 @@
 import type { Extent } from "../../sheets/calculated";
 import { columnsOf, isOneCell, rowsOf } from "../../sheets/rectangle";
 import { rectangleAt } from "./rangeAt";
+import { itemAt } from "../../reference/itemAt";
 
 const AT_ONCE = 500; // formulas asked in one request
 
@@ -38,6 +39,6 @@ async function ask(
   ranges.forEach((range, index) => {
     const filled = range.isNullObject ? null : rectangleAt(range.address);
     if (filled === null || isOneCell(filled)) return;
-    spills.set(formulas[index]!, { rows: rowsOf(filled), columns: columnsOf(filled) });
+    spills.set(itemAt(formulas, index), { rows: rowsOf(filled), columns: columnsOf(filled) });
   });
 }

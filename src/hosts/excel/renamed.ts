@@ -2,6 +2,7 @@ import { freeNames } from "../../sheets/freeName";
 import type { Sheet, Workbook } from "../../sheets/workbook";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
 import type { Stock } from "./stock";
+import { valueAt } from "../../reference/itemAt";
 
 /** The same workbook under names that are free beside what stands there already, in its formulas, too. */
 export function renamed(workbook: Workbook, stock: Pick<Stock, "sheets" | "names">): Workbook {
@@ -15,14 +16,18 @@ export function renamed(workbook: Workbook, stock: Pick<Stock, "sheets" | "names
   const rename = (formula: string): string => renamedIn(formula, sheets, names);
   return {
     ...workbook,
-    names: workbook.names.map(({ name, sheet, at }) => ({ name: names.get(name)!, sheet: sheets.get(sheet)!, at })),
+    names: workbook.names.map(({ name, sheet, at }) => ({
+      name: valueAt(names, name),
+      sheet: valueAt(sheets, sheet),
+      at,
+    })),
     sheets: workbook.sheets.map((sheet): Sheet => ({
       ...sheet,
-      name: sheets.get(sheet.name)!,
+      name: valueAt(sheets, sheet.name),
       cells: sheet.cells.map((cell) => ("formula" in cell ? { ...cell, formula: rename(cell.formula) } : cell)),
       ...(sheet.tables === undefined
         ? {}
-        : { tables: sheet.tables.map((table) => ({ ...table, name: names.get(table.name)! })) }),
+        : { tables: sheet.tables.map((table) => ({ ...table, name: valueAt(names, table.name) })) }),
     })),
   };
 }

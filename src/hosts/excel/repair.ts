@@ -8,6 +8,7 @@ import { rangeAt } from "./rangeAt";
 import { blocksOf, type Keyed } from "./blocks";
 import { isFormula } from "./isFormula";
 import { readInBands } from "./readInBands";
+import { itemAt, valueAt } from "../../reference/itemAt";
 
 const UNKNOWN = "#NAME?";
 
@@ -75,7 +76,7 @@ async function brokenCells(context: Excel.RequestContext, sheet: Excel.Worksheet
   await readInBands(context, sheet.getUsedRangeOrNullObject(true), async ({ row, column, formulas, values }) => {
     formulas.forEach((line, down) =>
       line.forEach((formula: unknown, right) => {
-        const value = values[down]![right];
+        const value = itemAt(values, down)[right];
         const waits = isBusy(value);
         if ((value !== UNKNOWN && !waits) || !isFormula(formula, value) || !callsOurs(formula)) return;
         broken.push({ row: row + down, column: column + right, formula: withTypedNames(formula), waits });
@@ -87,5 +88,5 @@ async function brokenCells(context: Excel.RequestContext, sheet: Excel.Worksheet
 
 function formulasIn(block: Rectangle, broken: readonly Broken[]): string[][] {
   const formulas = new Map(broken.map((cell) => [addressOfCell(cell), cell.formula]));
-  return placesIn(block).map((line) => line.map(({ column, row }) => formulas.get(cellAddress(column, row))!));
+  return placesIn(block).map((line) => line.map(({ column, row }) => valueAt(formulas, cellAddress(column, row))));
 }

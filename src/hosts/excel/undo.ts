@@ -1,5 +1,6 @@
 import { readReference } from "../../sheets/rangeRef";
 import type { Stock } from "./stock";
+import { itemAt } from "../../reference/itemAt";
 
 /** An addition that is under way, and what is known of it by now. */
 export interface Begun {
@@ -58,7 +59,7 @@ async function blankOf(context: Excel.RequestContext, sheets: readonly SheetTher
   const used = sheets.map(({ id }) => context.workbook.worksheets.getItem(id).getUsedRangeOrNullObject(true));
   for (const range of used) range.load("address");
   await context.sync();
-  return sheets.filter((_, index) => used[index]!.isNullObject);
+  return sheets.filter((_, index) => itemAt(used, index).isNullObject);
 }
 
 /** A name that was not there before, that we were to give, and that points to a sheet of ours. */

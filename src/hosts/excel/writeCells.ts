@@ -4,6 +4,7 @@ import type { CellValue, Sheet } from "../../sheets/workbook";
 import { rangeAt } from "./rangeAt";
 import { blocksOf } from "./blocks";
 import { asLiteral } from "./literal";
+import { itemAt, valueAt } from "../../reference/itemAt";
 
 /** Writes the values of a new sheet in one stroke. A null leaves a cell as it is, here blank. */
 export function writeValues(sheet: Excel.Worksheet, { cells }: Pick<Sheet, "cells">): void {
@@ -15,7 +16,7 @@ export function writeValues(sheet: Excel.Worksheet, { cells }: Pick<Sheet, "cell
   const columns = Math.max(...filled.map(({ column }) => column));
   const matrix: CellValue[][] = Array.from({ length: rows }, () => new Array<null>(columns).fill(null));
   for (const { row, column, value } of filled) {
-    matrix[row - 1]![column - 1] = typeof value === "string" ? asLiteral(value) : value;
+    itemAt(matrix, row - 1)[column - 1] = typeof value === "string" ? asLiteral(value) : value;
   }
   rangeAt(sheet, { top: 1, left: 1, bottom: rows, right: columns }).values = matrix;
 }
@@ -26,7 +27,7 @@ export function writeFormulas(sheet: Excel.Worksheet, { cells }: Pick<Sheet, "ce
   const places = [...formulas.keys()].map((at) => ({ ...placeOf(at), key: "" }));
   for (const block of blocksOf(places)) {
     rangeAt(sheet, block).formulas = placesIn(block).map((line) =>
-      line.map(({ column, row }) => formulas.get(cellAddress(column, row))!),
+      line.map(({ column, row }) => valueAt(formulas, cellAddress(column, row))),
     );
   }
 }

@@ -1,6 +1,7 @@
 import { type Token, tokenize } from "@borgar/fx";
 import { ourName, typedName } from "../../sheets/ourCalls";
 import { withoutPrefix, withPrefix } from "./futureFunctions";
+import { itemAt } from "../../reference/itemAt";
 
 /**
  * Formulas as a file keeps them. Excel stores DUCT.AREA as _xldudf_DUCT_AREA; other programs lower the case of a name that
@@ -26,7 +27,7 @@ export function fromStored(stored: string): string {
   const tokens = withoutWorkbookNumbers(tokensOf(stored.startsWith("=") ? stored : `=${stored}`));
   let formula = "=";
   for (let index = 0; index < tokens.length; index++) {
-    const token = tokens[index]!;
+    const token = itemAt(tokens, index);
     const [open, range, close] = tokens.slice(index + 1, index + 4);
     if (/^_xlfn\.ANCHORARRAY$/i.test(token.value) && open?.value === "(" && isRange(range) && close?.value === ")") {
       formula += `${range!.value}#`;
@@ -43,7 +44,7 @@ const isRange = (token: Token | undefined): boolean => token?.type === "range";
 
 /** A name right before an opening parenthesis is a function's, with a blank between them as well. */
 function isCall(tokens: readonly Token[], index: number): boolean {
-  const { type } = tokens[index]!;
+  const { type } = itemAt(tokens, index);
   if (type === "func") return true;
   if (type !== "range_named") return false;
   let next = index + 1;

@@ -3,6 +3,7 @@ import type { Sheet, SheetCell, Workbook } from "../../sheets/workbook";
 import { FileRefusal } from "../file/fileRefusal";
 import { formOf, formulaWork } from "./formulaWork";
 import type { Reach } from "./strays";
+import { itemAt } from "../../reference/itemAt";
 
 /** Far more than any budget has, and what the sheet in the browser still holds in seconds. */
 const MOST = {
@@ -78,7 +79,7 @@ function checkRules(sheets: readonly Sheet[], reaches: readonly Reach[]): void {
     rules += lists.length + flags.length + tables.length + series.length;
     choices += lists.reduce((sum, list) => sum + list.choices.length, 0);
     ruled += [...lists, ...flags, ...tables, ...series].reduce(
-      (sum, { range }) => sum + within(range, reaches[index]!),
+      (sum, { range }) => sum + within(range, itemAt(reaches, index)),
       0,
     );
   }

@@ -5,6 +5,7 @@ import { checkLoad } from "./checkLoad";
 import { clipped } from "./clipped";
 import { whoReads, type Stray } from "./whoReads";
 import { parted } from "./strays";
+import { itemAt } from "../../reference/itemAt";
 
 export interface Fitted {
   readonly workbook: Workbook;
@@ -32,7 +33,7 @@ export function fitted(workbook: Workbook): Fitted {
   const leftOut = strays.map(({ sheet, at }) => `${sheet}!${at}`);
   if (strays.length > MOST_LEFT_OUT)
     throw new FileRefusal(
-      `This file has ${strays.length} cells far from the others, such as ${leftOut[0]!}: more than a sheet can hold here, so it is not opened.`,
+      `This file has ${strays.length} cells far from the others, such as ${itemAt(leftOut, 0)}: more than a sheet can hold here, so it is not opened.`,
     );
   const reader = whoReads(strays, workbook);
   if (reader !== null)

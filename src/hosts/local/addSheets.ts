@@ -8,6 +8,7 @@ import { calculatedOf } from "./readGrid";
 import type { GridModel } from "./grid";
 import { gridData } from "./model";
 import { nextTurn } from "./nextTurn";
+import { itemAt } from "../../reference/itemAt";
 
 /** Adds the ordered sheets behind those that are there, in one step that one undo takes back. */
 export const addSheets = (model: GridModel, order: SheetOrder, watch: Watch): Promise<AddOutcome> =>
@@ -25,7 +26,7 @@ export async function append(model: GridModel, watch: Watch, make: () => Workboo
   watch.progress(1, 2, `Writing ${sheets.join(", ")}`);
   await nextTurn();
   if (watch.signal.aborted) return CANCELLED;
-  const data = gridData(workbook, (index) => ids[index]!);
+  const data = gridData(workbook, (index) => itemAt(ids, index));
   if (!(await appendSheets(model, data)))
     return { added: false, why: "The sheet refused a part of what was to be added, so nothing was." };
   watch.progress(2, 2, "Done");

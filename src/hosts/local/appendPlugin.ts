@@ -2,6 +2,7 @@ import type { GridModel } from "./grid";
 import { KEEP } from "./keptPlugin";
 import type { GridData, GridSheetData } from "./model";
 import { nextTurn } from "./nextTurn";
+import { itemAt } from "../../reference/itemAt";
 
 /** Our own command: several sheets come in one step, which one undo takes back. */
 const APPEND = "APPEND_SHEETS";
@@ -47,13 +48,13 @@ export function addAppendPlugin(): void {
       );
       if (refused.length > 0) return; // nothing to write on
       for (const [name, range] of Object.entries(data.namedRanges))
-        dispatch("CREATE_NAMED_RANGE", { name, ranges: [rangeData(data.sheets[0]!.id, range)] });
+        dispatch("CREATE_NAMED_RANGE", { name, ranges: [rangeData(itemAt(data.sheets, 0).id, range)] });
       for (const sheet of data.sheets) fillSheet(sheet, data, dispatch, rangeData);
       const { facts, papers, keys } = data.kept;
       dispatch(KEEP, { facts, papers, keys });
       dispatch("ACTIVATE_SHEET", {
         sheetIdFrom: this.getters.getActiveSheetId(),
-        sheetIdTo: data.sheets[0]!.id,
+        sheetIdTo: itemAt(data.sheets, 0).id,
       });
     }
   }

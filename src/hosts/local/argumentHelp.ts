@@ -1,4 +1,5 @@
 import type { FunctionsFile } from "../functionsFile";
+import { itemAt } from "../../reference/itemAt";
 
 /**
  * What is being typed, in words: the description of the argument in which the cursor stands, else of the function. The
@@ -8,7 +9,7 @@ import type { FunctionsFile } from "../functionsFile";
  */
 export function argumentWords(head: Element | null, namespace: string, file: FunctionsFile): string {
   if (head === null) return "";
-  const typed = head.textContent.split("(")[0]!.trim();
+  const typed = itemAt(head.textContent.split("("), 0).trim();
   const known = file.functions.find(({ name }) => typed === `${namespace}.${name}`);
   if (known === undefined) return "";
   const focused = head.querySelector(".o-formula-assistant-focus")?.textContent.replace(/[[\]\s]/g, "");

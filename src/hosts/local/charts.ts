@@ -1,6 +1,7 @@
 import { cellAddress, placeOf } from "../../sheets/address";
 import type { Chart } from "../../sheets/workbook";
 import type { CellSizes } from "./sizes";
+import { itemAt } from "../../reference/itemAt";
 
 const INK = "#33434b";
 
@@ -53,12 +54,12 @@ export function chartFigure(chart: Chart, id: string, sizes: CellSizes): ChartFi
       title: { text: chart.title, color: INK, fontSize: 14, bold: true },
       dataSource: {
         type: "range",
-        dataSets: chart.y.series.map(({ range }, index) => ({ dataSetId: ids[index]!, dataRange: range })),
+        dataSets: chart.y.series.map(({ range }, index) => ({ dataSetId: itemAt(ids, index), dataRange: range })),
         dataSetsHaveTitle: false,
         labelRange: chart.x.range,
       },
       dataSetStyles: Object.fromEntries(
-        chart.y.series.map(({ name, ink }, index) => [ids[index]!, { label: name, backgroundColor: ink }]),
+        chart.y.series.map(({ name, ink }, index) => [itemAt(ids, index), { label: name, backgroundColor: ink }]),
       ),
       axesDesign: { x: { title: titleOf(chart.x.title) }, y: { title: titleOf(chart.y.title) } },
       legendPosition: "top",

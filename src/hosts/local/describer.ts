@@ -3,6 +3,7 @@ import { cellNames } from "./readGrid";
 import { calculatedSheet } from "./readGridSheet";
 import type { GridModel } from "./grid";
 import { keptGetters } from "./keptPlugin";
+import { itemAt } from "../../reference/itemAt";
 
 export interface GridCommand {
   readonly type: string;
@@ -35,7 +36,7 @@ const OF_ONE_SHEET: ReadonlySet<string> = new Set([
 /** @param first what the grid was made of, sheet by sheet */
 export function describer(model: GridModel, first: Workbook): Describer {
   const { getters } = model;
-  const described = new Map<string, Sheet>(getters.getSheetIds().map((id, index) => [id, first.sheets[index]!]));
+  const described = new Map<string, Sheet>(getters.getSheetIds().map((id, index) => [id, itemAt(first.sheets, index)]));
   const sheet = (id: string): Sheet => {
     const known = described.get(id);
     if (known !== undefined) return known;

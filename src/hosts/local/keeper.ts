@@ -1,6 +1,7 @@
 import type { Sheet, Workbook } from "../../sheets/workbook";
 import type { OpenBook } from "./openBook";
 import type { SharedStore } from "./sharedStore";
+import { itemAt } from "../../reference/itemAt";
 
 /** What is written in one step. */
 export interface StoreChange {
@@ -78,7 +79,7 @@ export function keeperOf(store: BookStore, shared: Pick<SharedStore, "read">, st
     const { file, unsaved, keys, ...rest } = head.book;
     const sheets = keys.map((key) => entries.get(key));
     if (!sheets.every(isSheet)) return "unreadable";
-    stored = new Map(sheets.map((sheet, index) => [sheet, keys[index]!]));
+    stored = new Map(sheets.map((sheet, index) => [sheet, itemAt(keys, index)]));
     return { workbook: { ...rest, sheets }, file, unsaved };
   }
 

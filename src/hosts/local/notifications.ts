@@ -1,3 +1,5 @@
+import { itemAt } from "../../reference/itemAt";
+
 /** What the grid wants to tell or ask, shown on the page: its own way is a dialog window, which stops everything. */
 export interface Notifications {
   readonly notifyUser: (notification: { readonly text: string }) => void;
@@ -36,7 +38,7 @@ export function notificationsIn(bar: HTMLElement, goBack: (asker: HTMLElement | 
       if (asker !== null || focusGoes) goBack(asker);
       act();
     };
-    const last = answers[answers.length - 1]!.act;
+    const last = itemAt(answers, answers.length - 1).act;
     unanswered = last;
     const buttons = answers.map(({ label, act }) => {
       const button = document.createElement("button");

@@ -1,4 +1,5 @@
 import { CellError } from "./customFunctions";
+import { itemAt } from "../../reference/itemAt";
 
 /** A value as the grid keeps it. Its matrices go by column: matrix[column][row]. */
 export interface GridValue {
@@ -10,7 +11,7 @@ export type GridMatrix = readonly (readonly (GridValue | undefined)[])[];
 
 /** Turns rows into columns, and columns into rows. */
 export const transpose = <Item>(matrix: readonly (readonly Item[])[]): Item[][] =>
-  (matrix[0] ?? []).map((_, index) => matrix.map((line) => line[index]!));
+  (matrix[0] ?? []).map((_, index) => matrix.map((line) => itemAt(line, index)));
 
 /** The grid's names of errors that Excel names otherwise. */
 const EXCEL_NAMES: Readonly<Record<string, string>> = {
@@ -41,7 +42,7 @@ export function fromGrid(cell: GridValue | undefined, isError: (value: unknown) 
 export function toGrid(result: unknown): GridValue | GridValue[][] {
   if (!Array.isArray(result)) return toGridValue(result);
   const rows = result as unknown[][];
-  if (rows.length === 1 && rows[0]!.length === 1) return toGridValue(rows[0]![0]);
+  if (rows.length === 1 && itemAt(rows, 0).length === 1) return toGridValue(itemAt(rows, 0)[0]);
   return transpose(rows.map((row) => row.map(toGridValue)));
 }
 

@@ -1,6 +1,7 @@
 import { columnLetters } from "../../sheets/address";
 import { numberText, quotedText } from "../references";
 import { cellText, rangeText, type RangeRef } from "../../sheets/rangeRef";
+import { valueAt } from "../../reference/itemAt";
 
 /** One column of a block of workings: its heading, what stands above its first and below its last row, and its formula per row. */
 export interface BlockColumn<Name extends string> {
@@ -58,7 +59,7 @@ export function blockPlace<Column extends string, Scalar extends string>(
   const letters = new Map(columns.map((name, index) => [name, columnLetters(place.left + index)]));
   const line = (row: number): number => place.top + BEFORE + row;
   const between = (column: Column, first: number, last: number): string =>
-    `$${letters.get(column)!}$${line(first)}:$${letters.get(column)!}$${line(last)}`;
+    `$${valueAt(letters, column)}$${line(first)}:$${valueAt(letters, column)}$${line(last)}`;
   const scalarAt = (name: Scalar): { column: number; row: number } => ({
     column: place.left + scalars.indexOf(name),
     row: place.top + SCALARS,
@@ -66,7 +67,7 @@ export function blockPlace<Column extends string, Scalar extends string>(
   const columnAt = (name: Column): number => place.left + columns.indexOf(name);
   return {
     rows,
-    cell: (column, row) => `$${letters.get(column)!}$${line(row)}`,
+    cell: (column, row) => `$${valueAt(letters, column)}$${line(row)}`,
     all: (column) => between(column, 1, rows),
     above: (column, row) => between(column, 0, row - 1),
     below: (column, row) => between(column, row + 1, rows + 1),

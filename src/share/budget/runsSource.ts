@@ -3,6 +3,7 @@ import { allColumns, columnsForGainsAlone, neededColumns } from "../../reference
 import type { RunColumn } from "../../reference/runColumns";
 import { cellText, type RangeRef } from "../../sheets/rangeRef";
 import type { ShownValue } from "../translate/translation";
+import { valueAt } from "../../reference/itemAt";
 
 /** A runs table as the workings read it: its columns are found once, by the headers that stand there when the copy is made. */
 export interface RunsSource {
@@ -37,6 +38,6 @@ export function runsSource(range: RangeRef, shown: readonly (readonly ShownValue
   return {
     rows,
     has: (column) => places.has(column),
-    cell: (column, row) => cellText(range.sheet, range.left + places.get(column)!, range.top + row),
+    cell: (column, row) => cellText(range.sheet, range.left + valueAt(places, column), range.top + row),
   };
 }

@@ -10,6 +10,7 @@ import { checkCellFor, headCellFor } from "./checkCells";
 import { type FixedCall, OLD_FLAG } from "./fixedCall";
 import type { FixedSheet } from "./fixedSheet";
 import { referencesOf } from "./reach";
+import { itemAt } from "../../reference/itemAt";
 
 /**
  * The sheets with a word on whether inputs have changed: beside each fixed answer, and at the head of every sheet whose numbers rest
@@ -28,7 +29,7 @@ export function addChecks(
   const comparing = calls.filter(comparesSomething);
   const checked = sheets.map((sheet, place): Sheet => {
     const here = comparing.filter((call) => call.sheet === sheet.name);
-    const behind = comparing.length === 0 ? [] : callsBehind(book.workbook.sheets[place]!, comparing, index);
+    const behind = comparing.length === 0 ? [] : callsBehind(itemAt(book.workbook.sheets, place), comparing, index);
     if (here.length + behind.length === 0) return sheet;
     const taken = takenIn(sheet);
     const readHere = read.get(sheet.name) ?? [];

@@ -8,6 +8,7 @@ import type { CellIndex } from "./cellIndex";
 import { type FixedCall, OLD, OLD_FLAG } from "./fixedCall";
 import { reachOf } from "./reach";
 import { rectangles } from "./rectangles";
+import { itemAt } from "../../reference/itemAt";
 
 /** The sheet that tells of every fixed number whether its inputs still are what they were, and where each call's count stands. */
 export interface FixedSheet {
@@ -63,11 +64,11 @@ export function fixedSheet(
   for (const block of blocks) {
     const made = blockCells(block, next, book, index);
     cells.push(...made.cells);
-    block.users.forEach((user) => counts[user]!.push(made.count));
+    block.users.forEach((user) => itemAt(counts, user).push(made.count));
     next += block.range.bottom - block.range.top + 3;
   }
   calls.forEach((call, place) =>
-    cells.push(...callCells(call, FIRST_CALL + place, counts[place]!, reaches[place]!.unfollowed, date)),
+    cells.push(...callCells(call, FIRST_CALL + place, itemAt(counts, place), itemAt(reaches, place).unfollowed, date)),
   );
   return {
     sheet: {
@@ -85,7 +86,8 @@ export function fixedSheet(
     state: (call) => cellText(name, 3, FIRST_CALL + calls.indexOf(call)),
     changed: (some) => {
       const ranges = rectangles(some.map((call) => `${name}!${cellAddress(4, FIRST_CALL + calls.indexOf(call))}`));
-      const sums = ranges.length > MOST_ADDED ? [{ ...ranges[0]!, bottom: FIRST_CALL + calls.length - 1 }] : ranges;
+      const sums =
+        ranges.length > MOST_ADDED ? [{ ...itemAt(ranges, 0), bottom: FIRST_CALL + calls.length - 1 }] : ranges;
       return `SUM(${sums.map(rangeText).join(",")})`;
     },
   };

@@ -1,6 +1,7 @@
 import { placeOf } from "../../sheets/address";
 import type { RangeRef } from "../../sheets/rangeRef";
 import { keyParts } from "./reach";
+import { valueAt } from "../../reference/itemAt";
 
 /** Cells gathered into as few rectangles as a plain rule gives: runs down a column, then equal runs side by side. */
 export function rectangles(keys: readonly string[]): RangeRef[] {
@@ -22,7 +23,7 @@ function sideBySide(sheet: string, columns: ReadonlyMap<number, number[]>): Rang
   let open = new Map<string, RangeRef>(); // by the rows they cover; they reach to the column before
   for (const column of [...columns.keys()].sort((a, b) => a - b)) {
     const grown = new Map<string, RangeRef>();
-    for (const { top, bottom } of runs(columns.get(column)!)) {
+    for (const { top, bottom } of runs(valueAt(columns, column))) {
       const rows = `${top}:${bottom}`;
       const before = open.get(rows);
       const left = before?.right === column - 1 ? before.left : column;

@@ -1,5 +1,6 @@
 import { type Token, tokenize } from "@borgar/fx";
 import { ourName } from "../../sheets/ourCalls";
+import { itemAt } from "../../reference/itemAt";
 
 /** A formula as its tokens, with every call of one of our functions gathered into one piece. */
 export type Piece = Token | OurCall;
@@ -28,7 +29,7 @@ export function formulaTree(formula: string): readonly Piece[] {
 
 /** The name of our function that is called at this token, or null. A blank may stand before the bracket. */
 function nameAt(tokens: readonly Token[], at: number): string | null {
-  const token = tokens[at]!;
+  const token = itemAt(tokens, at);
   if (token.type !== "func" && token.type !== "range_named") return null;
   return tokens[bracketAfter(tokens, at)]?.value === "(" ? ourName(token.value) : null;
 }
@@ -42,7 +43,7 @@ function readUntilClose(tokens: readonly Token[], from: number, depth: number): 
   let open = 0;
   let at = from;
   while (at < tokens.length) {
-    const token = tokens[at]!;
+    const token = itemAt(tokens, at);
     const name = nameAt(tokens, at);
     if (name !== null) {
       const call = readArguments(tokens, bracketAfter(tokens, at) + 1, depth + 1);
@@ -68,7 +69,7 @@ function readArguments(tokens: readonly Token[], from: number, depth: number): {
     const { pieces, end } = readUntilClose(tokens, at, depth);
     args.push(pieces);
     at = end + 1;
-    if (tokens[end]!.value === ")") return { args: args.length === 1 && isNothing(pieces) ? [] : args, end: at };
+    if (itemAt(tokens, end).value === ")") return { args: args.length === 1 && isNothing(pieces) ? [] : args, end: at };
   }
 }
 

@@ -6,6 +6,7 @@ import { both, fromSIText, isBlankOrZero, NO_ANSWER } from "./expressions/text";
 import { readerOf } from "./readerOf";
 import { type Argument, type CallContext, fixed, type Translation, type Translator } from "./translation";
 import { unitsOf } from "./unitsOf";
+import { itemAt } from "../../reference/itemAt";
 
 type ByName<T extends Takes, Value> = Readonly<Record<keyof T, Value>>;
 
@@ -42,7 +43,7 @@ export const scalar =
     const readers = names.map((name) => own[name] ?? readerOf(signature.takes[name]!));
     const one = (row: number, column: number): string => {
       const elements = given.map((arg) => (arg === null ? null : elementOf(arg, row, column, context)));
-      const readings = readers.map((read, index) => read(elements[index]!, system, context));
+      const readings = readers.map((read, index) => read(itemAt(elements, index), system, context));
       const call = { elements: byName(names, elements), system, context };
       const formula = itemFormula(signature, readings, (values) => build(byName(names, values), call), call);
       if (rows === 1 && columns === 1) return formula;
@@ -56,7 +57,7 @@ export const scalar =
   };
 
 const byName = <T extends Takes, Value>(names: readonly (keyof T)[], values: readonly Value[]): ByName<T, Value> =>
-  Object.fromEntries(names.map((name, index) => [name, values[index]!])) as ByName<T, Value>;
+  Object.fromEntries(names.map((name, index) => [name, itemAt(values, index)])) as ByName<T, Value>;
 
 function fits(arg: Argument | null, rows: number, columns: number): boolean {
   if (arg?.range === undefined) return true;
@@ -96,12 +97,12 @@ function blankItem(
 ): string | null {
   const groups = new Map<string, string[]>();
   Object.values(takes).forEach(({ needed }, index) => {
-    const range = given[index]?.range;
-    if (!needed || range === undefined || isOneCell(range)) return;
+    const [range, element] = [given[index]?.range, elements[index] ?? null];
+    if (!needed || range === undefined || element === null || isOneCell(range)) return;
     const direction = `${rowsOf(range) > 1} ${columnsOf(range) > 1}`;
-    groups.set(direction, [...(groups.get(direction) ?? []), isBlankOrZero(elements[index]!.text)]);
+    groups.set(direction, [...(groups.get(direction) ?? []), isBlankOrZero(element.text)]);
   });
   const blanks = [...groups.values()].map(both);
   if (blanks.length === 0) return null;
-  return blanks.length === 1 ? blanks[0]! : `OR(${blanks.join(",")})`;
+  return blanks.length === 1 ? itemAt(blanks, 0) : `OR(${blanks.join(",")})`;
 }

@@ -2,6 +2,7 @@ import type { UnitSystem } from "../../reference/quantities";
 import { cellOf } from "../formula/ranges";
 import { isOneCell } from "../../sheets/rectangle";
 import type { Argument, CallContext, ShownValue } from "./translation";
+import { itemAt } from "../../reference/itemAt";
 
 /** One cell of an argument as a formula writes it. */
 export interface Element {
@@ -26,7 +27,7 @@ export const LONG_ARGUMENT = 24;
 export function elementOf(arg: Argument, row: number, column: number, context: CallContext): Element {
   if (arg.range !== undefined && !isOneCell(arg.range))
     return { text: cellOf(arg.range, row, column, context.sheet), shown: shownAt(arg, row, column) };
-  const literal = arg.computed === true || arg.range !== undefined ? null : arg.value[0]![0]!;
+  const literal = arg.computed === true || arg.range !== undefined ? null : itemAt(itemAt(arg.value, 0), 0);
   if (typeof literal === "object" || literal === null) {
     if (arg.range !== undefined) return { text: arg.text, shown: shownAt(arg, 0, 0) };
     return { text: arg.text.length > LONG_ARGUMENT ? context.workings.cell(arg.text, context.sheet) : `(${arg.text})` };
@@ -35,6 +36,6 @@ export function elementOf(arg: Argument, row: number, column: number, context: C
 }
 
 function shownAt({ value }: Argument, row: number, column: number): ShownValue {
-  const line = value[value.length === 1 ? 0 : row]!;
-  return line[line.length === 1 ? 0 : column]!;
+  const line = itemAt(value, value.length === 1 ? 0 : row);
+  return itemAt(line, line.length === 1 ? 0 : column);
 }

@@ -4,10 +4,11 @@ import { unitOf } from "../../reference/quantities";
 import type { Element, Reader, Reading } from "./element";
 import { isEmpty, num, plainName, times } from "./expressions/text";
 import { namedRow, nothing } from "./readers";
+import { itemAt } from "../../reference/itemAt";
 
 /** One of a few words; the first where it is left out. */
 export function wordOf(element: Element | null, words: readonly string[]): Reading {
-  const first: Reading = { value: words[0]!, checks: [] };
+  const first: Reading = { value: itemAt(words, 0), checks: [] };
   if (element === null) return first;
   const { text, literal } = element;
   if (typeof literal === "string") {
@@ -41,7 +42,7 @@ export const leakageClass: Reader = (element, _, { tables }) => {
   const number = `${text}*${num(constantOfClass(1))}`;
   return {
     value: `IF(ISNUMBER(${text}),${number},${named})`,
-    checks: [`IF(ISNUMBER(${text}),${text}>=0,${checks[0]!})`],
+    checks: [`IF(ISNUMBER(${text}),${text}>=0,${itemAt(checks, 0)})`],
   };
 };
 

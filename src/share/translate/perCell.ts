@@ -3,6 +3,7 @@ import type { Extent } from "../../sheets/calculated";
 import { cellOf } from "../formula/ranges";
 import { type RangeRef, readRange } from "../../sheets/rangeRef";
 import { columnsOf, isOneCell, rowsOf } from "../../sheets/rectangle";
+import { itemAt } from "../../reference/itemAt";
 
 /** A formula over ranges that has no plain formula for each of its cells; the message says why. */
 export class NotPlain extends Error {
@@ -65,7 +66,9 @@ function isBranch(tokens: readonly Token[], at: number): boolean {
     .reverse()
     .find(({ type }) => type !== "whitespace");
   const after = tokens.slice(at + 1).find(({ type }) => type !== "whitespace");
-  return tokens[at]!.type === "string" && before?.value === "," && (after?.value === "," || after?.value === ")");
+  return (
+    itemAt(tokens, at).type === "string" && before?.value === "," && (after?.value === "," || after?.value === ")")
+  );
 }
 
 /** How many cells a formula fills. */

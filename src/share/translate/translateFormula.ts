@@ -6,6 +6,7 @@ import { NotPlain, perCell, shapeOf } from "./perCell";
 import { translators as ourTranslators } from "./translators";
 import type { Argument, CallContext, ShownValue, Translation, Translator } from "./translation";
 import { columnsOf, rowsOf } from "../../sheets/rectangle";
+import { itemAt } from "../../reference/itemAt";
 
 /** What a formula becomes. */
 export type FormulaTranslation =
@@ -45,7 +46,8 @@ export function translateFormula(formula: string, context: FormulaContext): Form
     if (used.size === 0) return { kind: "native" };
     const formulas = answer.map((row) => row.map((code) => `=${code}`));
     const tooLong = formulas.some((row) => row.some((code) => code.length > LONGEST_FORMULA));
-    if (tooLong) return { kind: "fixed", function: [...used][0]!, why: "as a plain formula it is too long for a cell" };
+    if (tooLong)
+      return { kind: "fixed", function: itemAt([...used], 0), why: "as a plain formula it is too long for a cell" };
     return { kind: "cells", formulas, functions: [...used] };
   } catch (error) {
     if (error instanceof StaysFixed) return { kind: "fixed", function: error.calls, why: error.why };
@@ -102,12 +104,14 @@ function spillText(address: string, { sheet, shown }: FormulaContext): string {
 
 function callText(call: OurCall, context: FormulaContext, used: Set<string>): string {
   const cells = translateCall(call, context, used);
-  if (cells.length === 1 && cells[0]!.length === 1) return `(${cells[0]![0]!})`;
+  if (cells.length === 1 && itemAt(cells, 0).length === 1) return `(${itemAt(itemAt(cells, 0), 0)})`;
   return rangeText(placed(cells, context));
 }
 
 const placed = (cells: readonly (readonly string[])[], { sheet, workings }: CallContext): RangeRef =>
-  workings.place(cells.length, cells[0]!.length, () => cells.map((row) => row.map((code) => onAnySheet(code, sheet))));
+  workings.place(cells.length, itemAt(cells, 0).length, () =>
+    cells.map((row) => row.map((code) => onAnySheet(code, sheet))),
+  );
 
 function translateCall(call: OurCall, context: FormulaContext, used: Set<string>): readonly (readonly string[])[] {
   used.add(call.name);
@@ -123,8 +127,9 @@ function argumentOf(name: string, pieces: readonly Piece[], context: FormulaCont
   const inside = new Set<string>(); // a range without a call of ours in it is taken as it stands
   const cells = translatePieces(pieces, context, inside);
   inside.forEach((one) => used.add(one));
-  if (cells.length > 1 || cells[0]!.length > 1) return rangeArgument(placed(cells, context), context, "computed");
-  const text = cells[0]![0]!.trim();
+  if (cells.length > 1 || itemAt(cells, 0).length > 1)
+    return rangeArgument(placed(cells, context), context, "computed");
+  const text = itemAt(itemAt(cells, 0), 0).trim();
   const range = readRange(text, context.sheet) ?? context.shown.named(text);
   if (range !== null) return { ...rangeArgument(range, context, "shown"), text };
   const literal = literalOf(text);

@@ -2,11 +2,12 @@ import { tokenize } from "@borgar/fx";
 import { plain } from "../../core/naming/findNamed";
 import { lossFamilies } from "../../reference/lossFamilies";
 import type { Calculated } from "../../sheets/calculated";
+import { itemAt } from "../../reference/itemAt";
 
 const LONGEST_LIST = 400; // characters of a list that the plain formulas read
 
 const firstWords = new Set(
-  lossFamilies.flatMap(({ key, aliases }) => [key, ...aliases].map((name) => plain(name).split(" ")[0]!)),
+  lossFamilies.flatMap(({ key, aliases }) => [key, ...aliases].map((name) => itemAt(plain(name).split(" "), 0))),
 );
 
 /**
@@ -34,4 +35,4 @@ const entriesIn = (text: string): readonly string[] =>
   text
     .split(/[;\n]/)
     .map((entry) => plain(entry.replaceAll("°", "").replaceAll(",", ".")).replace(/\s*[x×]\s?\d+$/, ""))
-    .filter((entry) => firstWords.has(entry.split(" ")[0]!));
+    .filter((entry) => firstWords.has(itemAt(entry.split(" "), 0)));

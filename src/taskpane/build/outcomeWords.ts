@@ -1,9 +1,10 @@
 import type { AddOutcome, CopyOutcome, RepairOutcome } from "../../hosts/host";
 import { count } from "../hostUse/words";
+import { lastOf } from "../../reference/itemAt";
 
 /** A list as one says it: "Runs, Fan and Budget". */
 export const listWords = (words: readonly string[]): string =>
-  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)!}`;
+  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${lastOf(words)}`;
 
 export const addedWords = (outcome: AddOutcome): string[] =>
   outcome.added

@@ -1,4 +1,4 @@
-import { findNamed } from "../../core/naming/findNamed";
+import { findNamed, rowOf } from "../../core/naming/findNamed";
 import type { TransportRow } from "../../reference/schema";
 import { DEFAULT_DUST, transport } from "../../reference/transport";
 import type { Calculated } from "../../sheets/calculated";
@@ -12,4 +12,4 @@ export function shownByName({ workbook, shown }: Calculated, wanted: string): Sh
 
 /** The material that the ducts of a book carry: that of its named cell dust, else the functions' own default. */
 export const dustOfBook = (book: Calculated): TransportRow =>
-  findNamed(transport, textIn(shownByName(book, "dust"))) ?? findNamed(transport, DEFAULT_DUST)!;
+  findNamed(transport, textIn(shownByName(book, "dust"))) ?? rowOf(transport, DEFAULT_DUST);

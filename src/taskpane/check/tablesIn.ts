@@ -2,6 +2,7 @@ import { headerName } from "../../core/naming/headerName";
 import type { UnitSystem } from "../../reference/quantities";
 import { cellAddress, placeOf } from "../../sheets/address";
 import type { Calculated, ShownCell } from "../../sheets/calculated";
+import { itemAt, lastOf } from "../../reference/itemAt";
 
 export type ShownValue = ShownCell["value"];
 
@@ -71,7 +72,7 @@ function segments(line: readonly { column: number; text: string }[]): FoundHeade
   for (const { column, text } of line) {
     const header = { ...headerOf(text), column };
     const last = found.at(-1);
-    if (last !== undefined && last.at(-1)!.column === column - 1) last.push(header);
+    if (last !== undefined && lastOf(last).column === column - 1) last.push(header);
     else found.push([header]);
   }
   return found;
@@ -119,7 +120,7 @@ function table(
     },
     address: (row, header) => {
       const column = columnOf(header);
-      return column === undefined ? cellAddress(headers[0]!.column, headerRow) : cellAddress(column, row);
+      return column === undefined ? cellAddress(itemAt(headers, 0).column, headerRow) : cellAddress(column, row);
     },
   };
 }

@@ -8,6 +8,7 @@ import { unitIn } from "./metadata";
 import { calculate } from "./pageWorker";
 import { ResultTable } from "./ResultTable";
 import { isTable, resultWords } from "./resultWords";
+import { itemAt } from "../../reference/itemAt";
 
 const useStyles = makeStyles({
   term: { margin: "8px 0 0", fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
@@ -44,7 +45,7 @@ export function ExampleShown({ guide, metadata }: ExampleShownProps): ReactEleme
           key={range}
           label={`Cells ${range} of the example`}
           rows={rows}
-          headed={typeof rows[0]![1] === "string"}
+          headed={typeof itemAt(rows, 0)[1] === "string"}
         />
       ))}
       <p className={styles.text}>

@@ -2,6 +2,7 @@ import { cellAddress } from "../../sheets/address";
 import type { Matrix } from "./callFunction";
 import type { Example } from "../../functions/guide";
 import { argumentOf, formulaText, readTyped } from "./typed";
+import { itemAt } from "../../reference/itemAt";
 
 /** An example ready to show and to compute: its formula, the tables that its ranges stand for, and what to call. */
 export interface ExampleCall {
@@ -16,7 +17,7 @@ export function exampleCall(name: string, { args }: Example): ExampleCall {
   let column = 1;
   const typed = args.map((arg) => {
     if (typeof arg === "string") return readTyped(arg, []);
-    const last = column + arg[0]!.length - 1;
+    const last = column + itemAt(arg, 0).length - 1;
     const range = `${cellAddress(column, 1)}:${cellAddress(last, arg.length)}`;
     tables.push({ range, rows: arg });
     column = last + 2;

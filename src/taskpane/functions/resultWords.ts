@@ -1,4 +1,5 @@
 import type { FunctionAnswer, Cell } from "./callFunction";
+import { itemAt } from "../../reference/itemAt";
 
 /** A value as a cell without a format of its own shows it, rounded for reading. */
 export const shownValue = (cell: Cell): string =>
@@ -22,7 +23,7 @@ export function resultWords(answer: FunctionAnswer, unit: string): string {
   if ("error" in answer) return answer.message === "" ? answer.error : `${answer.error} ${answer.message}`;
   const { rows } = answer;
   const [first] = rows[0] ?? [];
-  if (rows.length === 1 && rows[0]!.length === 1)
+  if (rows.length === 1 && itemAt(rows, 0).length === 1)
     return `${shownValue(first ?? null)} ${unitBeside(first, unit)}`.trim();
   return `${rows.length} rows of ${rows[0]?.length ?? 0} cells`;
 }

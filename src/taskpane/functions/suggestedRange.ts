@@ -2,6 +2,7 @@ import { rectangleText } from "../../sheets/rectangle";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
 import type { Seen } from "../check/seenIn";
 import type { FoundTable } from "../check/tablesIn";
+import { itemAt, lastOf } from "../../reference/itemAt";
 
 /** The range of the open book that an argument most likely means; null where the book has none. */
 export function suggestedRange(parameter: string, seen: Seen | null): string | null {
@@ -24,6 +25,6 @@ export function suggestedRange(parameter: string, seen: Seen | null): string | n
 }
 
 function rangeOf({ sheet, headerRow, headers }: FoundTable, lastRow: number): string {
-  const [left, right] = [headers[0]!.column, headers.at(-1)!.column];
+  const [left, right] = [itemAt(headers, 0).column, lastOf(headers).column];
   return `${sheetPrefix(sheet)}${rectangleText({ top: headerRow, left, bottom: lastRow, right })}`;
 }

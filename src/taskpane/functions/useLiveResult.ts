@@ -6,6 +6,7 @@ import { cellsOfBook } from "./cellsOfBook";
 import type { FunctionMetadata } from "../../hosts/functionsFile";
 import { calculate } from "./pageWorker";
 import { argumentOf, readTyped, type Typed } from "./typed";
+import { itemAt } from "../../reference/itemAt";
 
 const PAUSE = 200; // ms without a key before it is computed
 
@@ -70,7 +71,9 @@ function question(
   typed: readonly Typed[],
   book: Calculated | null,
 ): (Matrix | null)[] | string {
-  const missing = metadata.parameters.find(({ optional }, i) => optional !== true && typed[i]!.kind === "nothing");
+  const missing = metadata.parameters.find(
+    ({ optional }, i) => optional !== true && itemAt(typed, i).kind === "nothing",
+  );
   if (missing !== undefined) return `The result shows here once ${missing.name} is given.`;
   let unknown = "";
   const args = typed.map((one) =>

@@ -1,6 +1,7 @@
 import type { ReferenceTable } from "../../reference";
 import { brief, type Cell, display, type Value } from "./values";
 import { valuesInWords } from "./wording";
+import { itemAt } from "../../reference/itemAt";
 
 const ONLY_IN_DETAILS = ["key", "also", "note"];
 
@@ -14,13 +15,13 @@ export function glance(table: ReferenceTable, row: readonly Cell[]): Line[] {
   const values = valuesInWords(table, row).filter(({ name }) => !ONLY_IN_DETAILS.includes(name));
   const lines: Line[] = [];
   for (let i = 0; i < values.length; i++) {
-    const [value, next] = [values[i]!, values[i + 1]];
+    const [value, next] = [itemAt(values, i), values[i + 1]];
     const pair = next !== undefined && (isPair(value, next, "low", "high") || isPair(value, next, "from", "to"));
     if (pair) i++;
     const line = pair ? { name: "range", text: rangeText(value, next) } : { name: value.name, text: inShort(value) };
     if (line.name !== "range" || line.text !== lines[0]?.text) lines.push(line);
   }
-  const ofAValue = lines.length > 1 ? lines[0]!.text : null;
+  const ofAValue = lines.length > 1 ? itemAt(lines, 0).text : null;
   return lines.filter(({ name, text }) => !(["low", "high"].includes(name) && text === ofAValue));
 }
 
@@ -36,7 +37,7 @@ const inShort = ({ parts }: Value): string =>
 const rangeText = (low: Value, high: Value): string =>
   low.parts
     .map(({ cell, unit }, i) => {
-      const [from, to] = [shown(cell), shown(high.parts[i]!.cell)];
+      const [from, to] = [shown(cell), shown(itemAt(high.parts, i).cell)];
       return `${from === to ? from : `${from} to ${to}`} ${unit}`.trim();
     })
     .join(" = ");

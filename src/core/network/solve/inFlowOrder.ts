@@ -1,4 +1,5 @@
 import type { Network } from "../network";
+import { itemAt } from "../../../reference/itemAt";
 
 /**
  * The same network with its runs sorted along the flow, so that a sweep walks through memory from one end to the other.
@@ -12,11 +13,11 @@ export function inFlowOrder(network: Network): { sorted: Network; places: readon
   places.forEach((original, place) => {
     sortedPlace[original] = place;
   });
-  const moved = (original: number): number => (original < 0 ? -1 : sortedPlace[original]!);
+  const moved = (original: number): number => (original < 0 ? -1 : itemAt(sortedPlace, original));
   const sorted: Network = {
-    runs: places.map((original) => network.runs[original]!),
-    joins: places.map((original) => moved(network.joins[original]!)),
-    joining: places.map((original) => network.joining[original]!.map(moved)),
+    runs: places.map((original) => itemAt(network.runs, original)),
+    joins: places.map((original) => moved(itemAt(network.joins, original))),
+    joining: places.map((original) => itemAt(network.joining, original).map(moved)),
     order: network.order.map(moved),
     last: moved(network.last),
     discharge: network.discharge.map(moved),

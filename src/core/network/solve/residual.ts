@@ -3,6 +3,7 @@ import { sectionArea } from "../../section/section";
 import type { Surroundings } from "../designPass";
 import type { Network, Run } from "../network";
 import { runLoss } from "../runLoss";
+import { itemAt } from "../../../reference/itemAt";
 
 /** The state that a solver claims. */
 export interface State {
@@ -39,25 +40,28 @@ export function residualOf(
   const { runs, order, joins, joining, last } = network;
   const { airflow, arriving, leak, suction } = state;
   const { density, hoseRoughness, plainEnd } = surroundings;
-  const velocityAtFan = airflow[last]! / sectionArea(runs[last]!.diameter, null);
+  const velocityAtFan = itemAt(airflow, last) / sectionArea(itemAt(runs, last).diameter, null);
   // The static suction and the airflow at the fan; by size, since a state that is no answer may have either below nothing.
   const largestPressure = Math.abs(suctionAtFan) + 0.5 * density * velocityAtFan * velocityAtFan || 1;
-  const largestAirflow = Math.abs(airflow[last]!) || 1;
+  const largestAirflow = Math.abs(itemAt(airflow, last)) || 1;
   let [residual, worst] = [0, last];
   for (const index of order) {
-    const run = runs[index]!;
+    const run = itemAt(runs, index);
     if (stillAt(index)) continue;
-    const losses = runLoss(run, Math.abs(airflow[index]!), hoseRoughness, density);
-    const loss = (losses.friction + losses.fittings + losses.device) * Math.sign(airflow[index]!);
-    const downstream = joins[index]! < 0 ? suctionAtFan : suction[joins[index]!]!;
-    const along = suction[index]! + loss - downstream;
-    const isEnd = joining[index]!.length === 0 && run.gate !== "shut";
-    const velocity = arriving[index]! / sectionArea(run.diameter, null);
-    const entry = isEnd ? (run.hood ?? plainEnd) * 0.5 * density * velocity * Math.abs(velocity) - suction[index]! : 0;
-    const joined = run.gate === "shut" ? 0 : joining[index]!.reduce((sum, other) => sum + airflow[other]!, 0);
-    const adding = Math.abs(airflow[index]! - arriving[index]! - leak[index]!);
-    const mass = Math.max(adding, isEnd ? 0 : Math.abs(arriving[index]! - joined));
-    const leaking = leakMisfit(run, airflow[index]!, leak[index]!, suction[index]!, density);
+    const losses = runLoss(run, Math.abs(itemAt(airflow, index)), hoseRoughness, density);
+    const loss = (losses.friction + losses.fittings + losses.device) * Math.sign(itemAt(airflow, index));
+    const downstream = itemAt(joins, index) < 0 ? suctionAtFan : itemAt(suction, itemAt(joins, index));
+    const along = itemAt(suction, index) + loss - downstream;
+    const isEnd = itemAt(joining, index).length === 0 && run.gate !== "shut";
+    const velocity = itemAt(arriving, index) / sectionArea(run.diameter, null);
+    const entry = isEnd
+      ? (run.hood ?? plainEnd) * 0.5 * density * velocity * Math.abs(velocity) - itemAt(suction, index)
+      : 0;
+    const joined =
+      run.gate === "shut" ? 0 : itemAt(joining, index).reduce((sum, other) => sum + itemAt(airflow, other), 0);
+    const adding = Math.abs(itemAt(airflow, index) - itemAt(arriving, index) - itemAt(leak, index));
+    const mass = Math.max(adding, isEnd ? 0 : Math.abs(itemAt(arriving, index) - joined));
+    const leaking = leakMisfit(run, itemAt(airflow, index), itemAt(leak, index), itemAt(suction, index), density);
     const pressures = Math.max(Math.abs(along), Math.abs(entry), Math.abs(leaking));
     const misfit = Math.max(pressures / largestPressure, mass / largestAirflow);
     if (Number.isNaN(misfit)) return { residual: NaN, worst: index };

@@ -2,6 +2,7 @@ import { sectionArea } from "../../section/section";
 import type { Network } from "../network";
 import { type Elements, JUNCTION, LEAK_ONLY, OPEN_END, STILL } from "./elements";
 import { type Flow, newFlow } from "./sweep";
+import { itemAt } from "../../../reference/itemAt";
 
 /**
  * A first state: the airflow shared over the open ends by their area, and every leak at the suction given.
@@ -17,17 +18,21 @@ export function startFlow(network: Network, elements: Elements, airflow: number,
   const { runs, order, joining } = network;
   const flow = newFlow(runs.length);
   const openArea = order.reduce(
-    (sum, index) => sum + (elements.kind[index] === OPEN_END ? sectionArea(runs[index]!.diameter, null) : 0),
+    (sum, index) => sum + (elements.kind[index] === OPEN_END ? sectionArea(itemAt(runs, index).diameter, null) : 0),
     0,
   );
   for (const index of order) {
-    const kind = elements.kind[index]!;
+    const kind = itemAt(elements.kind, index);
     if (kind === STILL) continue;
-    if (kind === OPEN_END) flow.arriving[index] = (airflow * sectionArea(runs[index]!.diameter, null)) / openArea;
-    if (kind === JUNCTION) flow.arriving[index] = joining[index]!.reduce((sum, other) => sum + flow.airflow[other]!, 0);
-    if (kind === LEAK_ONLY) flow.leak[index] = Math.sqrt(suction / elements.endResistance[index]!);
-    else flow.leak[index] = Math.sqrt(suction / elements.velocityResistance[index]!) * elements.leakShare[index]!;
-    flow.airflow[index] = flow.arriving[index]! + flow.leak[index];
+    if (kind === OPEN_END)
+      flow.arriving[index] = (airflow * sectionArea(itemAt(runs, index).diameter, null)) / openArea;
+    if (kind === JUNCTION)
+      flow.arriving[index] = itemAt(joining, index).reduce((sum, other) => sum + itemAt(flow.airflow, other), 0);
+    if (kind === LEAK_ONLY) flow.leak[index] = Math.sqrt(suction / itemAt(elements.endResistance, index));
+    else
+      flow.leak[index] =
+        Math.sqrt(suction / itemAt(elements.velocityResistance, index)) * itemAt(elements.leakShare, index);
+    flow.airflow[index] = itemAt(flow.arriving, index) + flow.leak[index];
   }
   return flow;
 }

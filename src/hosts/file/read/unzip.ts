@@ -2,6 +2,7 @@ import { Inflate } from "fflate";
 import { FileRefusal, TOO_LARGE } from "../fileRefusal";
 import { crc32 } from "./crc32";
 import { type ZipEntry, zipDirectory } from "./zipDirectory";
+import { valueAt } from "../../../reference/itemAt";
 
 /** The parts of a file, unpacked when they are asked for. */
 export interface Parts {
@@ -34,7 +35,7 @@ export function unzip(bytes: Uint8Array): Parts {
   return {
     has: (name) => byName.has(name),
     text: (name) => {
-      const entry = byName.get(name)!;
+      const entry = valueAt(byName, name);
       left -= entry.size;
       if (left < 0) throw new FileRefusal(TOO_LARGE);
       return decoded(unpacked(bytes, entry));

@@ -1,4 +1,5 @@
 import { FileRefusal } from "../fileRefusal";
+import { itemAt } from "../../../reference/itemAt";
 
 /** One part of a zip, as its directory at the end of the file lists it. */
 export interface ZipEntry {
@@ -34,7 +35,7 @@ export function zipDirectory(bytes: Uint8Array): ZipEntry[] {
     if (at + ENTRY_SIZE > view.byteLength || view.getUint32(at, true) !== ENTRY) throw new FileRefusal(DAMAGED);
     const lengths = [28, 30, 32].map((offset) => view.getUint16(at + offset, true));
     if (view.getUint16(at + 8, true) & ENCRYPTED) throw new FileRefusal(ENCRYPTED_FILE);
-    entries.push(entryAt(view, bytes, at, lengths[0]!));
+    entries.push(entryAt(view, bytes, at, itemAt(lengths, 0)));
     at += ENTRY_SIZE + lengths.reduce((sum, length) => sum + length, 0);
   }
   return entries;

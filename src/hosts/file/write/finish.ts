@@ -3,6 +3,7 @@ import { KEY_NAMES } from "../../../sheets/sheetKeys";
 import { MARK } from "../xlsxText";
 import { looksTyped, mapTextCells, quotedStyles } from "./quotedTexts";
 import { roomyNotes } from "./noteShapes";
+import { valueAt } from "../../../reference/itemAt";
 
 const WHEN = new Date(1980, 0, 1); // the zip format's first day, so that the same workbook gives the same file
 
@@ -27,7 +28,7 @@ export function finished(bytes: Uint8Array, recalculate: boolean): Uint8Array {
   named(/^xl\/charts\/chart\d+\.xml$/).forEach((name) => change(name, straightLines));
   named(/^xl\/comments\d+\.xml$/).forEach((name) => {
     const shapes = name.replace("xl/comments", "xl/drawings/vmlDrawing").replace(".xml", ".vml");
-    change(shapes, (vml) => roomyNotes(vml, parts.get(name)!));
+    change(shapes, (vml) => roomyNotes(vml, valueAt(parts, name)));
     change(name, (xml) => xml.replaceAll("<t>", '<t xml:space="preserve">'));
   });
   return zipSync(Object.fromEntries([...parts].map(([name, xml]) => [name, [strToU8(xml), { mtime: WHEN }]])));
@@ -59,16 +60,16 @@ function markTexts(parts: Map<string, string>, sheets: readonly string[]): void 
   const isTyped = texts.map((text) => looksTyped(text));
   const wanted = new Set<number>();
   for (const name of sheets)
-    mapTextCells(parts.get(name)!, (style, text) => {
+    mapTextCells(valueAt(parts, name), (style, text) => {
       if (isTyped[text]) wanted.add(style);
       return style;
     });
   if (wanted.size === 0) return;
-  const { styles, quoted } = quotedStyles(parts.get("xl/styles.xml")!, wanted);
+  const { styles, quoted } = quotedStyles(valueAt(parts, "xl/styles.xml"), wanted);
   parts.set("xl/styles.xml", styles);
   for (const name of sheets)
     parts.set(
       name,
-      mapTextCells(parts.get(name)!, (style, text) => (isTyped[text] ? quoted.get(style)! : style)),
+      mapTextCells(valueAt(parts, name), (style, text) => (isTyped[text] ? valueAt(quoted, style) : style)),
     );
 }

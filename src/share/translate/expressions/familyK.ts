@@ -5,6 +5,7 @@ import { quotedText } from "../../references";
 import type { LookupTables } from "../lookupTables";
 import { type Line, lineBlock, lineHolds, type PrintedPoint, readLine } from "../tableBlocks/lineBlock";
 import { NO_ANSWER, num } from "./text";
+import { itemAt, lastOf } from "../../../reference/itemAt";
 
 /**
  * K of one fitting or hood at a shape and an angle, linear between its printed points and #N/A outside them: the same as the
@@ -42,7 +43,7 @@ export function familyK(
     const rows = shapesOf(family, system);
     const answer = rows.map((at, index) => `${hat(rows, index, shape)}*${value(rowName(at), angle)}`).join("+");
     return guarded(
-      [`${shape}>=${num(rows[0]!)}`, `${shape}<=${num(rows.at(-1)!)}`, holds(rowName(rows[0]!), angle)],
+      [`${shape}>=${num(itemAt(rows, 0))}`, `${shape}<=${num(lastOf(rows))}`, holds(rowName(itemAt(rows, 0)), angle)],
       answer,
     );
   }
@@ -77,7 +78,7 @@ function linesOf(family: LossFamily, system: UnitSystem): Line[] {
     }));
   if (family.shape !== null) return [{ name: SHAPE, points: byShape() }];
   if (family.angle !== null) return [{ name: TURN, points: byAngle(points) }];
-  return [{ name: ALONE, points: [{ at: 0, value: points[0]!.coefficient, from: [points[0]!] }] }];
+  return [{ name: ALONE, points: [{ at: 0, value: itemAt(points, 0).coefficient, from: [itemAt(points, 0)] }] }];
 }
 
 const rising = (points: readonly PrintedPoint[]): PrintedPoint[] => [...points].sort((a, b) => a.at - b.at);
@@ -90,7 +91,7 @@ const shapesOf = (family: LossFamily, system: UnitSystem): number[] =>
 
 /** The share that a row has at x: 1 at its own place, falling to 0 at its neighbours'. */
 function hat(rows: readonly number[], index: number, x: string): string {
-  const [before, own, after] = [rows[index - 1], rows[index]!, rows[index + 1]];
+  const [before, own, after] = [rows[index - 1], itemAt(rows, index), rows[index + 1]];
   const rise = before === undefined ? "1" : `(${x}-${num(before)})/${num(own - before)}`;
   const fall = after === undefined ? "1" : `(${num(after)}-${x})/${num(after - own)}`;
   return `MAX(0,MIN(1,${rise},${fall}))`;

@@ -84,14 +84,15 @@ function listRows(place: RangeRef, where: Where): string[][] {
 
 /** A list with a semicolon behind each entry. Wildcards are taken out, so that looking up reads none. */
 function tidyList(list: string): string {
-  const tidy = [
+  const replaced: readonly (readonly [from: string, to: string])[] = [
     ["×", "x"],
     ["°", ""],
     [",", "."],
     ["*", "#"],
     ["?", "#"],
     ["~", "#"],
-  ].reduce((inner, [from, to]) => `SUBSTITUTE(${inner},"${from!}","${to!}")`, list);
+  ];
+  const tidy = replaced.reduce((inner, [from, to]) => `SUBSTITUTE(${inner},"${from}","${to}")`, list);
   return `SUBSTITUTE(${tidy},CHAR(10),";")&";"`;
 }
 

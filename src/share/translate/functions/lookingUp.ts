@@ -5,6 +5,7 @@ import { isListed, NO_ANSWER, plainName } from "../expressions/text";
 import type { TableBlock } from "../tableBlocks/block";
 import { type Argument, fixed, type Translator } from "../translation";
 import { quotedText } from "../../references";
+import { itemAt } from "../../../reference/itemAt";
 
 /** One value of a reference table and its source with its basis, looked up; the table and all its spellings come into the copy. */
 const reference: Translator = (args, context) => {
@@ -12,7 +13,7 @@ const reference: Translator = (args, context) => {
   const name = table?.value[0]?.[0];
   const listed = referenceTables.find((one) => typeof name === "string" && plain(one.name) === plain(name));
   const single = (arg: Argument | null): arg is Argument =>
-    arg !== null && arg.value.length === 1 && arg.value[0]!.length === 1;
+    arg !== null && arg.value.length === 1 && itemAt(arg.value, 0).length === 1;
   if (listed === undefined || table?.range !== undefined || !single(key) || !single(column))
     return fixed("a printed table, which nothing in the sheet changes");
   const block = context.tables.ownBlock(`reference ${listed.name}`, () => referenceBlock(listed));

@@ -4,6 +4,7 @@ import { valuesBehind } from "../../../core/fittings/valuesBehind";
 import { plain } from "../../../core/naming/findNamed";
 import { lossFamilies } from "../../../reference/lossFamilies";
 import type { LossFamily, Provenance } from "../../../reference/schema";
+import { itemAt } from "../../../reference/itemAt";
 
 /** One entry of a list of fittings, without its count. */
 export interface Entry {
@@ -81,7 +82,7 @@ function entry(family: LossFamily, name: string, { shape, angle }: Form): Entry[
   const text = [name, shape, angle].filter((part) => part !== null).join(" ");
   return unlessRefused<Entry>(() => {
     if (family.shape?.quantity !== "diameter") return [byItself(text, family, shape, angle)];
-    lossCoefficient(family, family.points[0]!.shape, angle);
+    lossCoefficient(family, itemAt(family.points, 0).shape, angle);
     return [byDiameter(text, family, angle)];
   });
 }

@@ -4,6 +4,7 @@ import { formula, input, text } from "../../cells";
 import type { Sheet, SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
 import { printing } from "../parts/printing";
+import { itemAt } from "../../../reference/itemAt";
 
 /** Whether the workbook's numbers are an invented example; null where they are nobody's yet. */
 export type AboutContents = { readonly invented: string } | null;
@@ -20,7 +21,7 @@ export const aboutSheet: SheetOf<AboutContents> = (frame, contents): Sheet => {
     name: frame.sheet("about"),
     columns: WIDTHS,
     tallRows: facts.flatMap(([, words], index) =>
-      words.length > WIDTHS[2]! ? [{ row: LEGEND + 6 + index, lines: 2 }] : [],
+      words.length > itemAt(WIDTHS, 2) ? [{ row: LEGEND + 6 + index, lines: 2 }] : [],
     ),
     frozen: { rows: 0, columns: 0 },
     cells: [

@@ -15,10 +15,11 @@ export function checkInWords(frame: Frame, row: number, place: string): string {
   const says = (key: MarkedNote): string => saysNote(key, answerCell(BUDGET_ANSWER, "note", row));
   const velocity = `${rounded(frame, answerCell(BUDGET_ANSWER, "velocity", row), { IP: 0, SI: 1 })}&" "&${unitWord(frame, "velocity")}`;
   const speed = `IF(${says("settles")},"${SETTLES}: ",IF(${says("tooFast")},"too fast: ","ok: "))&${velocity}`;
-  return [
+  const reasons: readonly (readonly [when: string, words: string])[] = [
     [`${plainName(ofRun(frame, "Side", place))}="discharge"`, `"after the fan"`],
     [`${plainName(ofRun(frame, "Gate", place))}="shut"`, `"gate shut"`],
     [says("cutOff"), `"beyond a shut gate"`],
     [`OR(${says("asksForNone")},${says("noneAsksThroughIt")})`, `"no air asked"`],
-  ].reduceRight((rest, [when, words]) => `IF(${when!},${words!},${rest})`, speed);
+  ];
+  return reasons.reduceRight((rest, [when, words]) => `IF(${when},${words},${rest})`, speed);
 }

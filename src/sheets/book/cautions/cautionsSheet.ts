@@ -5,6 +5,7 @@ import { text } from "../../cells";
 import type { Sheet } from "../../workbook";
 import type { SheetOf } from "../frame";
 import { printing } from "../parts/printing";
+import { itemAt } from "../../../reference/itemAt";
 
 const HEADER = 6;
 const FIRST = HEADER + 1;
@@ -15,7 +16,7 @@ const FIT = 1; // running text is narrower than digits, but words break before t
 export const cautionsSheet: SheetOf<null> = (frame): Sheet => {
   const rows = cautions.map((row) => [row.topic, row.text, row.basis, sources[row.source].title, row.locator]);
   const lines = (row: readonly string[]): number =>
-    Math.max(...row.map((words, column) => Math.ceil(words.length / (WIDTHS[column]! * FIT))));
+    Math.max(...row.map((words, column) => Math.ceil(words.length / (itemAt(WIDTHS, column) * FIT))));
   return {
     name: frame.sheet("cautions"),
     columns: WIDTHS,

@@ -61,11 +61,12 @@ function trouble(frame: Frame, at: string): string {
   const name = `MID(${words},6,255)`;
   const opposite = `IF(LEFT(${words},5)="open ","shut ","open ")&${name}`;
   const hasGate = `NOT(${isBlank(ofRun(frame, "Gate", placeOfRun(frame, name)))})`;
-  const reasons = [
+  const checks: readonly (readonly [when: string, why: string])[] = [
     [`AND(LEFT(${words},5)<>"open ",LEFT(${words},5)<>"shut ")`, `"write open or shut, then the name of a run"`],
     [`${runsCalled(frame, name)}=0`, `"no run is called "&${name}`],
     [`NOT(${hasGate})`, `${name}&" has no gate on the sheet ${frame.sheet("runs")}"`],
     [`SUMPRODUCT(1*(${plainName(TOLD)}=${opposite}))>0`, `${name}&" is told both open and shut"`],
-  ].reduceRight((rest, [when, why]) => `IF(${when!},${why!},${rest})`, '""');
+  ];
+  const reasons = checks.reduceRight((rest, [when, why]) => `IF(${when},${why},${rest})`, '""');
   return `=IF(${words}="","",IF(${reasons}="","","${TROUBLE}"&ROW()&": "&${reasons}&". "))`;
 }

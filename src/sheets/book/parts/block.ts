@@ -1,11 +1,12 @@
 import { cellAddress, placeOf } from "../../address";
 import { formula } from "../../cells";
 import type { SheetCell } from "../../workbook";
+import { itemAt, lastOf } from "../../../reference/itemAt";
 
 /** Cells without a header that one formula in the first of them fills: a range such as "$E$23:$F$25". */
 export function blockOf(range: string, format: string, code: string): SheetCell[] {
   const corners = range.replaceAll("$", "").split(":").map(placeOf);
-  const [first, last] = [corners[0]!, corners.at(-1)!];
+  const [first, last] = [itemAt(corners, 0), lastOf(corners)];
   const cells: SheetCell[] = [];
   for (let row = first.row; row <= last.row; row++) {
     for (let column = first.column; column <= last.column; column++) {

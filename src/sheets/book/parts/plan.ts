@@ -2,6 +2,7 @@ import { freeNames } from "../../freeName";
 import { type CellNameKey, cellNames } from "../frame";
 import { type SheetKey, sheetKeys, usualNames } from "../../sheetKeys";
 import type { Taken } from "./taken";
+import { valueAt } from "../../../reference/itemAt";
 
 export interface Plan {
   readonly added: readonly SheetKey[]; // in the usual order
@@ -34,7 +35,7 @@ export function plan(ordered: readonly SheetKey[], taken: Taken): Plan {
     keys.map((key) => usualNames[key]),
     taken.sheets,
   );
-  const sheets = { ...ours, ...Object.fromEntries(keys.map((key) => [key, free.get(usualNames[key])!])) };
+  const sheets = { ...ours, ...Object.fromEntries(keys.map((key) => [key, valueAt(free, usualNames[key])])) };
   const names = Object.fromEntries(freeNames(cellNames, taken.names, "_")) as Plan["names"];
   return { added: keys, sheets, names };
 }

@@ -6,6 +6,7 @@ import type { Frame, SheetOf } from "../frame";
 import { cautionLine } from "../parts/cautionLine";
 import { printing } from "../parts/printing";
 import { type ArrangedTable, arrangedTables } from "./arranged";
+import { itemAt, lastOf } from "../../../reference/itemAt";
 
 const WIDTHS = [27, 34, 38, 15]; // of the columns that all tables share
 const VALUE = 11.5; // characters of a column of values
@@ -20,7 +21,7 @@ interface Placed extends ArrangedTable {
 /** The reference tables as plain cells, one under the other: they stay readable where nothing computes. */
 export const tablesSheet: SheetOf<null> = (frame): Sheet => {
   const placed = place(arrangedTables());
-  const last = placed.at(-1)!.header + placed.at(-1)!.rows.length;
+  const last = lastOf(placed).header + lastOf(placed).rows.length;
   const widest = Math.max(...placed.map(({ headers }) => headers.length));
   return {
     name: frame.sheet("tables"),
@@ -83,7 +84,7 @@ function tableCells({ name, title, header, headers, rows }: Placed): SheetCell[]
     text(`A${header - 1}`, name, "section"),
     text(`B${header - 1}`, title, "section"),
     ...headers.map((words, column) =>
-      text(cellAddress(column + 1, header), words, isNumber[column]! ? "numberHeader" : "header"),
+      text(cellAddress(column + 1, header), words, itemAt(isNumber, column) ? "numberHeader" : "header"),
     ),
     ...rows.flatMap((row, down) =>
       row.flatMap((value, column): SheetCell[] =>

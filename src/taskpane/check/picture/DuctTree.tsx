@@ -3,6 +3,7 @@ import type { ReactElement } from "react";
 import { type UnitSystem, unitOf } from "../../../reference/quantities";
 import { shownValue } from "../../functions/resultWords";
 import type { PictureRun } from "./runsOfPicture";
+import { itemAt } from "../../../reference/itemAt";
 
 const WIDTH = 288;
 const ROW = 38;
@@ -49,7 +50,10 @@ export function DuctTree({ runs, system }: DuctTreeProps): ReactElement {
         return (
           <g key={run.name}>
             {parent >= 0 && (
-              <path className={styles.join} d={`M${left(runs[parent]!) + 4} ${middle(parent) + 6} V${y} H${x}`} />
+              <path
+                className={styles.join}
+                d={`M${left(itemAt(runs, parent)) + 4} ${middle(parent) + 6} V${y} H${x}`}
+              />
             )}
             <path className={look} strokeWidth={2 + (7 * (run.diameter ?? 0)) / widest} d={`M${x} ${y} h${DUCT}`} />
             <text className={styles.name} x={x + DUCT + 8} y={y - 3}>

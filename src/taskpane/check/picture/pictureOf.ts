@@ -12,6 +12,7 @@ import type { BookRuns } from "../runs";
 import type { Seen } from "../seenIn";
 import { type LookedThrough, numberIn, tablesWith, textIn } from "../tablesIn";
 import { type PictureRun, runsOfPicture } from "./runsOfPicture";
+import { itemAt, lastOf } from "../../../reference/itemAt";
 
 export interface Point {
   readonly x: number; // airflow
@@ -88,7 +89,7 @@ async function solve(
   const answer = await calculate({ id: "SOLVE", args: [runs, curve, open, density, units] });
   if ("error" in answer) return answer.message === "" ? answer.error : answer.message;
   const { rows } = answer;
-  const fan = rows.at(-1)!;
+  const fan = lastOf(rows);
   const ofFan = (key: SolveKey): number => Number(fan[placeOfColumn(solveColumns, key)]);
   return { rows, works: { x: ofFan("airflow"), y: ofFan("staticSuction") } };
 }
@@ -108,11 +109,11 @@ async function smoothCurve(
   });
   if ("error" in answer) return points.map(([x, y]) => ({ x, y }));
   const standard = fromSI(STANDARD_DENSITY, unitOf("density", system));
-  const thickness = density === null ? 1 : Number(density[0]![0]) / standard;
+  const thickness = density === null ? 1 : Number(itemAt(density, 0)[0]) / standard;
   // an airflow of 0 counts as blank for a function, so that its own point has to be taken
   return answer.rows.flatMap(([pressure], i) => {
     const y = typeof pressure === "number" ? pressure : points.find(([airflow]) => airflow === airflows[i])?.[1];
-    return y === undefined ? [] : [{ x: airflows[i]!, y: y * thickness }];
+    return y === undefined ? [] : [{ x: itemAt(airflows, i), y: y * thickness }];
   });
 }
 

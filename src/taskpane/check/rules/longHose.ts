@@ -1,4 +1,4 @@
-import { findNamed } from "../../../core/naming/findNamed";
+import { rowOf } from "../../../core/naming/findNamed";
 import { cite } from "../../../reference/citation";
 import { materials } from "../../../reference/materials";
 import type { CheckRule } from "../finding";
@@ -9,7 +9,7 @@ const LONG = 1.829; // m
 
 /** Flexible hose longer than it need be. */
 export const longHose: CheckRule = ({ runs: tables }) => {
-  const hose = findNamed(materials, "hose")!;
+  const hose = rowOf(materials, "hose");
   return tables.flatMap(({ sheet, system, runs }) =>
     runs
       .filter((run) => run.hose > LONG)

@@ -1,9 +1,10 @@
 import { dustOfRun } from "../../../core/dust/dustOfRun";
 import { type Meeting, sparksMeetDust } from "../../../core/dust/sparksMeetDust";
-import { plain } from "../../../core/naming/findNamed";
+import { plain, rowOf } from "../../../core/naming/findNamed";
 import { cautions } from "../../../reference/cautions";
 import { type Finding, practice, type CheckRule } from "../finding";
 import type { BookRuns } from "../runs";
+import { itemAt } from "../../../reference/itemAt";
 
 /** Grinding sparks or metal on a duct that carries dust that burns: found at the run in which both first meet. */
 export const metalWithWood: CheckRule = ({ runs }) => runs.flatMap(inTable);
@@ -17,7 +18,7 @@ function inTable({ sheet, runs }: BookRuns): Finding[] {
     return dustOfRun({ name, hood, dust: ownDust ?? (isEnd ? dust.key : null), isEnd });
   });
   const said = (place: number): string => {
-    const { name, ownDust, dust } = suction[place]!;
+    const { name, ownDust, dust } = itemAt(suction, place);
     return `${name} ("${ownDust ?? dust.key}")`;
   };
   const words = ({ certain, sparks, burns }: Meeting): string =>
@@ -30,11 +31,11 @@ function inTable({ sheet, runs }: BookRuns): Finding[] {
       : [
           {
             rule: "Metal with wood",
-            what: `${suction[place]!.name} ${words(meeting)}.`,
-            why: cautions.find(({ key }) => key === "metal with wood")!.text,
+            what: `${itemAt(suction, place).name} ${words(meeting)}.`,
+            why: rowOf(cautions, "metal with wood").text,
             source: practice,
             sheet,
-            at: suction[place]!.at("Run"),
+            at: itemAt(suction, place).at("Run"),
           },
         ],
   );

@@ -1,4 +1,4 @@
-import { findNamed } from "../../../core/naming/findNamed";
+import { findNamed, rowOf } from "../../../core/naming/findNamed";
 import { cautions } from "../../../reference/cautions";
 import { materials } from "../../../reference/materials";
 import { practice, type CheckRule } from "../finding";
@@ -13,7 +13,7 @@ export const plasticPipe: CheckRule = ({ runs: tables }) =>
       .map((run) => ({
         rule: "Plastic pipe",
         what: `${run.name} is of plastic pipe.`,
-        why: cautions.find(({ key }) => key === "plastic static")!.text,
+        why: rowOf(cautions, "plastic static").text,
         source: practice,
         sheet,
         at: run.at("Material"),

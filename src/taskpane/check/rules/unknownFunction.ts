@@ -1,4 +1,5 @@
 import { practice, type CheckRule } from "../finding";
+import { itemAt } from "../../../reference/itemAt";
 
 /** Our functions standing at #NAME?: once per sheet, at the first of them. */
 export const unknownFunction: CheckRule = ({ failed: all }) => {
@@ -13,7 +14,7 @@ export const unknownFunction: CheckRule = ({ failed: all }) => {
       why: "The functions were not there when it was calculated. Repair, in the view Share, enters them again.",
       source: practice,
       sheet,
-      at: here[0]!.at,
+      at: itemAt(here, 0).at,
     };
   });
 };
