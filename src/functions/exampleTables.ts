@@ -25,7 +25,6 @@ export const exampleScenarios: ExampleTable = [
 
 /** A made-up vendor's numbers. */
 export const exampleFacts: ExampleTable = [
-  ["airflow", 4000],
-  ["pressure", 12],
-  ["motor power", 1.5],
+  ["rated point", "1000 at 10"],
+  ["motor power", 1],
 ];

@@ -1,4 +1,4 @@
-import { fpm, inchesOfWater } from "./asPrinted";
+import { cubicMetresPerHour, fpm, inchesOfWater } from "./asPrinted";
 import type { FilterRow, Provenance } from "./schema";
 
 const costManual: Provenance = {
@@ -96,6 +96,42 @@ export const filters: readonly FilterRow[] = [
     high: inchesOfWater(6),
     note: "Designs reckon with 4 to 6 in.w.g.",
     ...powerMemory,
+  },
+  {
+    key: "felt bag",
+    label: "Filter cloth of an extractor that returns its air to the room, air through each area",
+    quantity: "face velocity",
+    low: cubicMetresPerHour(150),
+    high: cubicMetresPerHour(150),
+    note: "At most 150 m³/h through each m²; CLAIM takes it for a felt bag.",
+    source: "dguv209044of2019",
+    locator: "section 5.4",
+    basis: "read",
+    checked: "2026-11-28",
+  },
+  {
+    key: "hepa medium",
+    label: "HEPA filter, air through each area of its medium, at most",
+    quantity: "face velocity",
+    low: fpm(5),
+    high: fpm(5),
+    note: "Of the pleated medium laid flat, not of the filter's face.",
+    source: "asmeAg1Memory",
+    locator: "rated airflow",
+    basis: "from memory",
+    checked: null,
+  },
+  {
+    key: "pleated cartridge",
+    label: "Pleated cartridge, air-to-cloth ratio for wood dust",
+    quantity: "face velocity",
+    low: fpm(1),
+    high: fpm(4),
+    note: "Of the pleats laid flat. Deep pleats pack with chips, and only part of their area works.",
+    source: "commonPractice",
+    locator: "no source",
+    basis: "common practice",
+    checked: null,
   },
   {
     key: "pulse jet",

@@ -25,7 +25,7 @@ export const methodSources: Readonly<Record<string, readonly SourceId[]>> = {
   AREA: [],
   BUDGET: [...FRICTION, ...HOSE, "abulencia2009", "acgihMemory", "amca210", "commonPractice", "ductLectureSlides"],
   CAUTIONS: [],
-  CLAIM: [...FRICTION, "ductLectureSlides", "eulerMemory", "ridders1979"],
+  CLAIM: [...FRICTION, "cengel2006", "commonPractice", "ductLectureSlides", "eulerMemory", "ridders1979"],
   CONVERTUNIT: ["nistSp811"],
   CORRECTEDREADING: ["commonPractice"],
   DENSITY: ["psychrolib"],

@@ -86,31 +86,38 @@ describe("the sheet of leaks, as a new user", () => {
 });
 
 describe("the sheet of claims, as a new user", () => {
-  // By hand: u = π 1 ft 3450/60 s = 55.06 m/s, so ρu² is 14.6 in.w.g.; 1000 cfm x 8 in.w.g. / 4 = 0.31 hp of 2.
-  test("eight facts and their verdicts; an absurd pressure turns to impossible", async () => {
+  // By hand: u = π 1 ft 3450/60 s = 55.06 m/s, so ρu² is 14.6 in.w.g., squeezed 14.9; 1000 cfm at 8 in.w.g. is 1.26 hp of 2, at 20 3.15 hp,
+  // 3.09 squeezed, 1.54 times 2.
+  test("facts with their units and their verdicts; an absurd pressure turns to impossible, a bad cell is told alone", async () => {
     const { page } = local;
     await openSheet("Claims");
-    const facts = { B9: "1000", B10: "8", B11: "2", B13: "12", B14: "3450", B15: "300", B16: "1 micron", B17: "8" };
+    const facts = {
+      B13: "1000 cfm at 8 in.w.g.",
+      B16: "2 HP",
+      B22: "12",
+      B24: "radial",
+      B25: "1",
+      B26: "3450",
+      B27: "300",
+      B29: "1 micron",
+    };
     for (const [at, words] of Object.entries(facts)) await typeInto(page, at, words);
     const verdicts = async (): Promise<Record<string, string>> =>
-      Object.fromEntries((await read(page, "E9:F19")).map(([verdict, check]) => [check!, verdict!]));
+      Object.fromEntries((await read(page, "E11:F34")).map(([verdict, check]) => [check!, verdict!]));
     expect(await verdicts()).toMatchObject({
       "Air power against the motor": "holds",
       "Pressure against the tip speed": "holds",
       "Filter rating": "cannot tell",
     });
 
-    await typeInto(page, "B10", "90");
+    await typeInto(page, "B13", "1000 at 20");
     expect(await verdicts()).toMatchObject({
-      "Air power against the motor": "impossible", // 3.5 hp of 2
-      "Pressure against the tip speed": "impossible",
+      "Air power against the motor": "impossible",
+      "Pressure against the tip speed": "impossible", // more than 1.2 times 14.9
     });
 
-    await typeInto(page, "B10", "9000");
-    expect((await read(page, "E10:F10"))[0]).toEqual([
-      "check it",
-      "pressure must be a number from 0.101 to 200 in.w.g.: typed in another unit?",
-    ]);
+    await typeInto(page, "B13", "1000 at 9000");
+    expect(await verdicts()).toMatchObject({ "Rated point, row 4": "not read", "Filter rating": "cannot tell" });
     expectSound();
   });
 });

@@ -56,8 +56,11 @@ describe("errors of instruments", () => {
 describe("what CLAIM doubts from", () => {
   test("says what is judgement, and only a figure may be from memory", () => {
     const judgements = Object.values(claimBounds).filter(({ kind }) => kind === "judgement");
-    expect(judgements.map(({ value }) => value)).toEqual([0.75, 28, 1 / 2, 2 / 3]);
-    expect(claimBounds.efficiency).toMatchObject({ kind: "figure", value: 0.65, basis: "from memory" });
+    expect(judgements.map(({ value }) => value)).toEqual([0.85, 1.2, 0.3, 0.5, 1.3, 0.6, 0.75, 28, 64, 1 / 2, 2 / 3]);
+    const figures = Object.values(claimBounds).filter(({ kind }) => kind === "figure");
+    expect(figures.map(({ value, basis }) => [value, basis])).toEqual(
+      [0.65, 0.85, 1.4].map((value) => [value, "from memory"]),
+    );
   });
 });
 

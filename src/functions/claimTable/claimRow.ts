@@ -1,40 +1,69 @@
-import type { Judged, Verdict } from "../../core/claims/grade";
+import type { Verdict } from "../../core/claims/grade";
 import type { ClaimKey } from "../../reference/answerColumns";
-import { fromSI, type Quantity, type UnitSystem, unitOf } from "../../reference/quantities";
+import { fromSI, type Quantity, type Unit, type UnitSystem, unitOf } from "../../reference/quantities";
 import type { Value } from "../answerRows";
+import type { Fault } from "./facts";
 
-/** One check of a claim, by the answer's columns. */
+/** One check of a claim, by the answer's columns, and what to ask the seller so that it can be judged better. */
 export interface ClaimRow extends Readonly<Record<ClaimKey, Value>> {
-  readonly verdict: Verdict;
+  readonly verdict: Verdict | "not read" | "";
+  readonly asks: readonly string[];
 }
 
-export function judgedRow(
-  check: string,
-  judged: Judged,
-  quantity: Quantity,
-  system: UnitSystem,
-  why: string,
-  source: string,
-): ClaimRow {
-  const unit = unitOf(quantity, system);
+/** A check as it was judged: numbers in SI and the unit that they are shown in, or a text as it was typed. */
+export interface Check {
+  readonly check: string;
+  readonly claimed: Value;
+  readonly allowed?: number | null;
+  readonly unit?: Unit;
+  readonly verdict: ClaimRow["verdict"];
+  readonly why: string;
+  readonly source: string;
+  readonly asks?: readonly string[];
+}
+
+/** What most checks would be better for. */
+export const CURVE = "the airflow at a pressure, or the curve";
+
+export function rowOf({ check, claimed, allowed = null, unit, verdict, why, source, asks = [] }: Check): ClaimRow {
+  const shown = (value: Value): Value => (typeof value === "number" && unit ? tidy(fromSI(value, unit)) : value);
   return {
     check,
-    claimed: fromSI(judged.claimed, unit),
-    allowed: fromSI(judged.allowed, unit),
-    unit: unit.label,
-    verdict: judged.verdict,
-    why,
+    claimed: shown(claimed),
+    allowed: allowed === null ? "" : shown(allowed),
+    unit: unit?.label ?? "",
+    verdict,
+    why: why.replace(/\.\.(?=\s|$)/g, "."), // a sentence that ends with "in.w.g."
     source,
+    asks,
   };
 }
 
-/** A claim that no number can be held against. */
-export const untoldRow = (check: string, claimed: Value, why: string, source: string): ClaimRow => ({
-  check,
-  claimed,
-  allowed: "",
-  unit: "",
-  verdict: "cannot tell",
-  why,
-  source,
-});
+/** A row of the facts that could not be read. */
+export const faultRow = ({ row, typed, why }: Fault): ClaimRow =>
+  rowOf({
+    check: capital(row),
+    claimed: typed,
+    verdict: "not read",
+    why: `${capital(why)}.`,
+    source: "",
+  });
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+const TYPED = 6; // figures, more than anybody types
+const MEANT = 3; // figures that a computed number is worth
+
+/** A number as it was typed stays so; a computed one has as many figures as it means. */
+function tidy(value: number): number {
+  const typed = Number(value.toPrecision(TYPED));
+  return Math.abs(typed - value) <= 1e-9 * Math.abs(value) ? typed : Number(value.toPrecision(MEANT));
+}
+
+/** A value with its unit in a sentence. */
+export function inWords(value: number, quantity: Quantity, system: UnitSystem): string {
+  const unit = unitOf(quantity, system);
+  return `${tidy(fromSI(value, unit))} ${unit.label}`;
+}
+
+export const percentOf = (share: number): string => `${tidy(100 * share)} %`;

@@ -1,46 +1,62 @@
-import { DomainError } from "../../core/errors";
-import { requireNamed } from "../../core/naming/findNamed";
+import { DomainError, shown } from "../../core/errors";
+import { findNamed, requireNamed } from "../../core/naming/findNamed";
 import { headerName } from "../../core/naming/headerName";
-import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
-import { readNumber } from "../arguments";
+import { type Amount, type ClaimFact, type ClaimFactKey, claimFacts, type Words } from "../../reference/claimFacts";
+import type { UnitSystem } from "../../reference/quantities";
 import { refuseCell } from "../cellErrors";
 import { type Cell, CellErrorValue, type Matrix, toMatrix } from "../cells";
-import { inUnit } from "../runsTable/inUnit";
-import { type FactKey, type FactName, factNames, type Facts, type NumberFact } from "./factNames";
+import type { Facts, Fault } from "./facts";
+import { readAmount } from "./readAmount";
+
+type Known = ClaimFact & { readonly key: ClaimFactKey };
 
 /**
  * Reads a vendor's facts from two columns, name and value. A heading row is allowed, text in brackets after a name is
- * ignored, and a name without a value (or with 0: some hosts send blanks as 0) is a fact that is not given.
+ * ignored, and a name without a value (or with 0: some hosts send blanks as 0) is a fact that is not given. A row that cannot be read is told,
+ * and the others stand.
  *
- * @throws DomainError that names the row
+ * @throws DomainError where nothing is given that could be read
  */
-export function readFacts(given: unknown, system: UnitSystem): Facts {
+export function readFacts(given: unknown, system: UnitSystem): { facts: Facts; faults: readonly Fault[] } {
   const matrix = toMatrix(given);
   if (matrix[0]!.length !== 2)
     throw new DomainError("facts", `${matrix.length} by ${matrix[0]!.length} cells`, "two columns, name and value");
   const heading = headingOf(matrix);
-  const rowOf = new Map<FactKey, number>();
-  const facts: Partial<Record<FactKey, string | number>> = {};
+  const facts: Partial<Record<ClaimFactKey, unknown>> = {};
+  const faults: Fault[] = [];
+  const twice = repeatedIn(matrix, heading);
   matrix.forEach(([name = null, value = null], row) => {
     if (row === heading || (isBlank(name) && isBlank(value))) return;
-    const fact = factOf(name, row);
-    const said = `${fact.key} in row ${row + 1} of the facts`;
-    const before = rowOf.get(fact.key);
-    if (before !== undefined) throw new DomainError(said, value, `given once: row ${before + 1} has it too`);
-    rowOf.set(fact.key, row);
-    if (!isBlank(value))
-      facts[fact.key] = fact.kind === null ? textOf(said, value) : within(said, value, fact.kind, system);
+    let called = `row ${row + 1}`;
+    try {
+      const fact = factOf(name, row);
+      called = `${fact.key}, ${called}`;
+      const said = `${fact.key} in row ${row + 1} of the facts`;
+      if (isBlank(value)) return;
+      const rows = twice.get(fact.key) ?? [row + 1];
+      if (rows.length > 1) throw new DomainError(said, value, `given once; it stands in rows ${rows.join(" and ")}`);
+      facts[fact.key] = read(said, value, fact, system);
+    } catch (error) {
+      if (!(error instanceof DomainError)) throw error;
+      faults.push({
+        row: called,
+        typed: value instanceof CellErrorValue ? value.inWords : asTyped(value),
+        why: error.message,
+      });
+    }
   });
-  if (Object.keys(facts).length === 0)
+  if (faults.length === 0 && Object.keys(facts).length === 0)
     throw new DomainError(
       "facts",
       null,
-      `at least one of ${factNames.map(({ key }) => key).join(", ")}, with its value`,
+      `at least one of ${claimFacts.map(({ key }) => key).join(", ")}, with its value`,
     );
-  return facts as Facts; // each key was read by its own kind
+  return { facts: facts as Facts, faults }; // each key was read by its own kind
 }
 
 const isBlank = (cell: Cell): boolean => cell === null || cell === 0;
+const asTyped = (cell: Cell): string | number =>
+  typeof cell === "number" || typeof cell === "string" ? cell : typeof cell === "boolean" ? shown(cell) : "";
 
 /** The place of a first row of two known headings; anything else is read as a fact, so that a misspelt one is not lost. */
 function headingOf(matrix: Matrix): number | null {
@@ -49,27 +65,54 @@ function headingOf(matrix: Matrix): number | null {
   return ["fact", "facts", "name", "what"].includes(name ?? "") && value !== "" ? first : null;
 }
 
-function factOf(name: Cell, row: number): (typeof factNames)[number] & FactName {
+/** The rows in which each fact has a value, so that the order of two never decides which one counts. */
+function repeatedIn(matrix: Matrix, heading: number | null): Map<ClaimFactKey, number[]> {
+  const rows = new Map<ClaimFactKey, number[]>();
+  matrix.forEach(([name = null, value = null], row) => {
+    const fact =
+      typeof name === "string" && row !== heading && !isBlank(value)
+        ? findNamed<Known>(claimFacts, headerName(name))
+        : undefined;
+    if (fact !== undefined) rows.set(fact.key, [...(rows.get(fact.key) ?? []), row + 1]);
+  });
+  return rows;
+}
+
+function factOf(name: Cell, row: number): Known {
   const said = `name in row ${row + 1} of the facts`;
-  if (name === null || name instanceof CellErrorValue || typeof name !== "string")
-    return refuseCell(said, name, "the name of a fact");
-  return requireNamed(said, factNames, headerName(name), "the name of a fact");
+  if (typeof name !== "string") return refuseCell(said, name, "the name of a fact");
+  return requireNamed<Known>(said, claimFacts, headerName(name), "the name of a fact");
 }
 
-function textOf(said: string, value: Cell): string | number {
-  return typeof value === "string" || typeof value === "number" ? value : refuseCell(said, value, "a number or a text");
-}
-
-/** A number in the unit of the call; one that no such thing can have was probably typed in another unit. */
-function within(said: string, cell: Cell, { quantity, low, high, unit }: NumberFact, system: UnitSystem): number {
-  const label = unit ?? unitOf(quantity, system).label;
-  const value = readNumber(said, cell, quantity, system);
-  if (!(value >= low && value <= high)) {
-    const [from, to] = [low, high].map((end) =>
-      unit === undefined ? inUnit(end, quantity, system) : `${end} ${unit}`,
-    );
-    const hint = `from ${from} to ${to} (the facts are read in ${label})`;
-    throw new DomainError(said, fromSI(value, unitOf(quantity, system)), hint);
+function read(said: string, value: Cell, { takes }: Known, system: UnitSystem): unknown {
+  switch (takes.kind) {
+    case "amount":
+      return readAmount(said, value, takes, system);
+    case "words":
+      return readWord(said, value, takes);
+    case "pair":
+      return readPair(said, value, system);
+    case "text":
+      return typeof value === "string" || typeof value === "number"
+        ? value
+        : refuseCell(said, value, "a number or a text");
   }
-  return value;
+}
+
+function readWord(said: string, value: Cell, { words }: Words): string {
+  const found = typeof value === "string" || typeof value === "number" ? findNamed(words, String(value)) : undefined;
+  return found?.key ?? refuseCell(said, value, `one of ${words.map(({ key }) => key).join(", ")}`);
+}
+
+const amountOf = (key: "airflow" | "pressure"): Amount => claimFacts.find((fact) => fact.key === key)!.takes as Amount;
+
+/** "1000 cfm at 10 in.w.g." */
+function readPair(said: string, value: Cell, system: UnitSystem): Facts["rated point"] {
+  const parts = typeof value === "string" ? value.split(/\s*@\s*|\s+at\s+/i) : [];
+  if (parts.length !== 2) return refuseCell(said, value, `an airflow at a pressure in one cell, such as "1000 at 8"`);
+  const [airflow, pressure] = parts as [string, string];
+  return {
+    airflow: readAmount(said, airflow, amountOf("airflow"), system),
+    pressure: readAmount(said, pressure, amountOf("pressure"), system),
+  };
 }

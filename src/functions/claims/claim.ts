@@ -8,7 +8,7 @@ import { AIR } from "../letters";
 /**
  * Claimed numbers held against physics, a row per check: number, bound, unit, verdict, why (cfm, in.w.g.; SI: m³/h, Pa).
  * @customfunction CLAIM
- * @param facts Names beside values: airflow, pressure, motor power, speed, filter rating, sound; inlet, impeller, hose diameter ...
+ * @param facts Names beside values: airflow, rated point, pressure, motor power, volts, wheel kind, speed, filter area, hose length ...
  * @param [units] "IP" (default: cfm, in.w.g., hp, in, ft², ft) or "SI" (m³/h, Pa, kW, mm, m², m); speed in rpm
  * @returns table
  */
@@ -17,22 +17,29 @@ export function claim(facts: unknown[][], units?: unknown[][]): unknown[][] {
 }
 
 export const guide: Guide = {
-  maths: "Each number against a bound: air power, tip speed, velocity pressure, face velocity",
+  maths: "Each number against a bound: power in the air, motor, supply, tip speed, hose, filter",
   source: "eulerMemory",
   basis: "from memory",
-  limits: "Finds what cannot be. A number that holds may still be untrue: ask for the curve and the test standard.",
+  limits:
+    "Impossible only by a law with every fact given; cannot tell names the fact that decides. A number that holds may still be untrue.",
   cautions: ["wheel over-speed", "capture"],
-  example: { asks: "An invented leaflet: 4000 cfm, 12 in.w.g., 1.5 hp", args: [exampleFacts] },
+  example: { asks: "An invented leaflet: 1000 cfm at 10 in.w.g., 1 hp", args: [exampleFacts] },
 };
 
 export const formula: Formula = {
   tex: [
-    "\\max_Q\\,\\bigl(Q\\,p\\bigr) = \\tfrac14\\,Q_\\text{max}\\,p_\\text{max} \\le W_\\text{motor}, \\qquad p_\\text{max} \\le \\rho u^2, \\qquad u = \\pi d N",
+    "Q\\,(p_0 - p)\\,\\ln\\frac{p_0}{p_0 - p} \\le W_\\text{motor}, \\qquad W_\\text{motor} \\le \\sqrt{n}\\,U I",
+    "p \\le p_0\\,\\bigl(e^{z \\rho u^2 / p_0} - 1\\bigr), \\qquad u = \\pi d N",
   ],
   letters: {
-    "Q_\\text{max}": "claimed airflow [m³/s]",
-    "p_\\text{max}": "claimed pressure [Pa]",
+    Q: "airflow of the rated point [m³/s]",
+    p: "pressure at it, or the highest [Pa]",
+    p_0: "pressure of the atmosphere [Pa]",
     "W_\\text{motor}": "power of the motor [W]",
+    n: "phases, 1 or 3",
+    U: "volts [V]",
+    I: "amps [A]",
+    z: "stages",
     u: "speed of the impeller's tip [m/s]",
     d: "impeller diameter [m]",
     N: "revolutions a second [1/s]",

@@ -9,6 +9,7 @@ const standard = (title: string, year: string): Source => ({
 
 /** Standards, and quotations of standards. */
 export const standards = {
+  asmeAg1Memory: standard("ASME AG-1, nuclear air and gas treatment, section FC, HEPA filters, from memory", "undated"),
   en12237: standard(
     "EN 12237, EN 1507 and EN 16798-3, leakage limits, quoted on the test page of a maker of duct flanges",
     "2003 to 2017",
@@ -16,6 +17,7 @@ export const standards = {
   en12779Memory: standard("EN 12779, small fixed chip and dust extraction installations, from memory", "undated"),
   en1506Memory: standard("EN 1506, sheet metal air ducts with circular cross-section, dimensions, from memory", "2007"),
   en16798Faq: standard("EN 16798-3, air tightness classes, as told on a public association's question page", "2017"),
+  nemaMg1Memory: standard("NEMA MG 1, motors and generators, from memory", "undated"),
   nfpa660Press: standard("NFPA 660, combustible dusts, as told by two articles of the trade press", "2024"),
   nfpa664Article: standard("NFPA 664, section 1.1.2, quoted in a trade article", "2019"),
   nfpa664Copy: standard("NFPA 664, section 1.1, read in a copy", "2012"),

@@ -12,7 +12,13 @@ export interface Row {
 }
 
 export const call = (facts: unknown[][], units: string | null = null): any[][] => claim(facts, [[units]]);
-export const rowsOf = (facts: Facts, units: string | null = null): Record<string, Row> =>
+
+/** Every row but the closing one, by its check. */
+export const rowsOf = (facts: Facts, units: string | null = null): Record<string, Row> => {
+  const rows = Object.entries(allRowsOf(facts, units));
+  return Object.fromEntries(rows.filter(([check]) => check !== "In short"));
+};
+export const allRowsOf = (facts: Facts, units: string | null = null): Record<string, Row> =>
   Object.fromEntries(
     call(Object.entries(facts), units)
       .slice(1)
@@ -21,6 +27,8 @@ export const rowsOf = (facts: Facts, units: string | null = null): Record<string
         { claimed, allowed, unit, verdict, why, source },
       ]),
   );
+export const inShortOf = (facts: Facts, units: string | null = null): string =>
+  allRowsOf(facts, units)["In short"]!.why;
 export const verdicts = (facts: Facts, units: string | null = null): Record<string, string> =>
   Object.fromEntries(Object.entries(rowsOf(facts, units)).map(([check, { verdict }]) => [check, verdict]));
 
@@ -31,10 +39,14 @@ export const sheet: Facts = {
   "motor power": 2,
   "inlet diameter": 6,
   "impeller diameter": 12,
+  "wheel kind": "radial",
+  stages: 1,
   speed: 3450,
   "filter area": 30,
+  "filter medium": "pleated cartridge",
   "filter rating": "5 micron",
   "hose diameter": 4,
   "hose length": 10,
+  "hose kind": "corrugated",
   sound: 72,
 };

@@ -1,22 +1,38 @@
+import { claimFacts } from "../../../src/reference/claimFacts";
 import { refusal } from "../../support/refusal";
-import { call, rowsOf } from "./claimCalls";
+import { allRowsOf, call, rowsOf } from "./claimCalls";
+
+const told = (row: readonly [string, unknown], units: string | null = null) =>
+  Object.values(rowsOf(Object.fromEntries([row]), units)).find(({ verdict }) => verdict === "not read")!;
 
 describe("CLAIM takes any of its facts", () => {
   test.each([
     [{ airflow: 1200 }, ["Airflow on a system"]],
+    [{ airflow: 1200, "rated point": "800 at 4" }, []],
     [{ airflow: 1200, "inlet diameter": 6 }, ["Airflow on a system", "Velocity in the inlet"]],
     [{ pressure: 5, "impeller diameter": 12, speed: 3450 }, ["Pressure against the tip speed"]],
+    [{ "rated point": "800 at 4", "inlet diameter": 6 }, ["Velocity in the inlet"]],
     [{ sound: "72 dB" }, ["Sound"]],
     [{ "filter rating": 1 }, ["Filter rating"]],
     [{ airflow: 600, "hose diameter": 4 }, ["Airflow on a system", "Velocity in the hose"]],
+    [{ efficiency: 0.7 }, ["Efficiency"]],
+    [{ "motor power": 2, volts: 120, amps: 15 }, ["Motor power against the supply"]],
+    [{ "rated point": "800 at 4", volts: 120, amps: 15 }, ["Air power against the supply"]],
+    [{ airflow: 900, "impeller diameter": 12, speed: 3450 }, ["Airflow on a system", "Airflow of its wheel"]],
+    [{ airflow: 900, "impeller diameter": 12 }, ["Airflow on a system"]],
+    [{ airflow: 900, "impeller diameter": 12, speed: 3450, "wheel kind": "axial" }, ["Airflow on a system"]],
     [{ speed: 3450 }, ["No check"]],
     [{ "inlet diameter": 6 }, ["No check"]],
     [{ "hose diameter": 4, pressure: 5 }, ["No check"]],
     [{ "filter area": 30 }, ["No check"]],
     [{ "impeller diameter": 12, speed: 3450 }, ["No check"]],
     [{ pressure: 5, "motor power": 2 }, ["No check"]],
+    [{ volts: 120, amps: 15 }, ["No check"]],
     [{ airflow: 1200, "motor power": 2 }, ["Airflow on a system"]],
-  ] as const)("%j: %j", (facts, checks) => expect(Object.keys(rowsOf(facts))).toEqual(checks));
+  ] as const)("%j: %j", (facts, checks) => {
+    const found = Object.keys(rowsOf(facts));
+    expect(found).toEqual(checks.length === 0 ? ["No check"] : checks);
+  });
 
   test("facts that allow no check say what is wanting", () => {
     expect(call([["speed", 3450]]).slice(1)).toEqual([
@@ -51,75 +67,198 @@ describe("CLAIM takes any of its facts", () => {
     ).toEqual(plainly);
   });
 
+  test("every name and every other spelling means one fact", () => {
+    const names = claimFacts.flatMap(({ key, aliases }) => [key, ...aliases]);
+    expect(new Set(names.map((name) => name.replace(/-/g, " "))).size).toBe(names.length);
+  });
+
   test.each([
-    ['name in row 1 of the facts must be the name of a fact (nearest: "airflow", ', [["airflw", 1200]]],
+    ["CFM", "airflow"],
+    ["Max. pressure", "pressure"],
+    ["water lift", "shut-off pressure"],
+    ["RPM", "speed"],
+  ])("%s is understood", (name, key) => {
+    if (name === "Max. pressure") return expect(told([name, 5]).why).toMatch(/nearest: "pressure"/); // a full stop is no part of a name
+    const partner = { airflow: 1000, pressure: 5, "impeller diameter": 12, speed: 3000 };
+    const value = key === "airflow" ? 1000 : key === "speed" ? 3000 : 5;
+    const rest = Object.fromEntries(Object.entries(partner).filter(([one]) => one !== key));
+    expect(Object.values(rowsOf({ ...rest, [name]: value })).map(({ verdict }) => verdict)).not.toContain("not read");
+  });
+});
+
+describe("a number may have its unit", () => {
+  // 1 in.w.g. is 248.84 Pa, 1 m³/h 0.588578 cfm, 1 hp 745.7 W, 1 m² 10.7639 ft².
+  test.each<[string, string, string, number, string | null]>([
+    ["airflow", "1700 CFM", "Airflow on a system", 1700, null],
+    ["airflow", "1,700 cfm", "Airflow on a system", 1700, null],
+    ["airflow", "1,700", "Airflow on a system", 1700, null],
+    ["airflow", "1000 m³/h", "Airflow on a system", 589, null],
+    ["airflow", "1000 m3/hr", "Airflow on a system", 589, null],
+    ["airflow", "1700 SCFM", "Airflow on a system", 1700, null],
+    ["airflow", "1000 cfm", "Airflow on a system", 1700, "SI"],
+    ["airflow", "1700,5", "Airflow on a system", 1700.5, null],
+  ])("%s %s", (name, typed, check, claimed, units) =>
+    expect(rowsOf({ [name]: typed }, units)[check]!.claimed).toBe(claimed),
+  );
+
+  const wheel = { "impeller diameter": 12, speed: 3450 };
+  test.each([
+    ["140 in.w.g.", 140],
+    ["140 in H2O", 140],
+    ['140" WC', 140],
+    ["140 inches of water", 140],
+    ["140 in. water lift", 140],
+    ["2488.4 Pa", 10],
+    ["2.4884 kPa", 10],
+    ["253.75 mm H2O", 10], // 253.75 x 9.80665 = 2488.4 Pa
+  ])("a pressure of %s", (typed, claimed) =>
+    expect(rowsOf({ ...wheel, pressure: typed })["Pressure against the tip speed"]!.claimed).toBeCloseTo(claimed, 3),
+  );
+
+  test.each([
+    [{ "motor power": "1.5 HP" }, 1.5],
+    [{ "motor power": "1118.549808 W" }, 1.5],
+    [{ "motor power": "1,5 hp" }, 1.5],
+    [{ "motor power": "4 peak hp" }, 4],
+    [{ "motor power": ".75 hp" }, 0.75],
+  ])("%j", (facts, claimed) =>
+    expect(rowsOf({ ...facts, volts: "120 V", amps: "15 amps" })["Motor power against the supply"]!.claimed).toBe(
+      claimed,
+    ),
+  );
+
+  test.each([
+    ["65 %", 65],
+    [65, 65],
+    [0.65, 65], // as a spreadsheet holds 65 %
+    ["65 percent", 65],
+  ])("an efficiency of %p", (typed, claimed) =>
+    expect(rowsOf({ efficiency: typed }).Efficiency!.claimed).toBe(claimed),
+  );
+
+  test.each(["1000 at 8", "1000 cfm at 8 in.w.g.", "1,000 CFM @ 8 in H2O", "1000@8", "1699.01 m³/h at 1990.72 Pa"])(
+    "a rated point of %s",
+    (typed) => {
+      // 1000 x 8 / 6349.6 = 1.26 hp
+      expect(rowsOf({ "rated point": typed, hp: 2 })["Air power against the motor"]!.claimed).toBe(1.26);
+    },
+  );
+});
+
+describe("a row that cannot be read says why, and the others are judged", () => {
+  test.each<[readonly [string, unknown], string]>([
+    [["airflw", 1200], 'Name in row 1 of the facts must be the name of a fact (nearest: "airflow", '],
+    [["filter ratin", "5 micron"], 'Name in row 1 of the facts must be the name of a fact (nearest: "filter rating", '],
     [
-      "name in row 2 of the facts must be the name of a fact (nearest: ",
-      [
-        ["Fact", "Value"],
-        ["vacuum", 5],
-      ],
+      ["airflow", "1200 cubits"],
+      'Airflow in row 1 of the facts must be a number, bare (cfm) or with its unit: cfm, m³/h, m³/s, m³/min, L/s, L/min; got "1200 cubits".',
     ],
     [
-      'name in row 1 of the facts must be the name of a fact (nearest: "filter rating", ',
-      [["filter ratin", "5 micron"]],
+      ["pressure", '140"'],
+      "Pressure in row 1 of the facts must be a number, bare (in.w.g.) or with its unit: in.w.g., in.w.g. 4 °C",
+    ],
+    [["airflow", "lots"], "Airflow in row 1 of the facts must be a number, bare (cfm) or with its unit: cfm, "],
+    [
+      ["airflow", -5],
+      "Airflow in row 1 of the facts must be from 4.24 cfm to 42378 cfm (a bare number is read in cfm); got -5.",
     ],
     [
-      "name in row 1 of the facts must be the name of a fact (nearest: ",
-      [
-        ["name", 5],
-        ["airflow", 1200],
-      ],
+      ["pressure", 2500],
+      "Pressure in row 1 of the facts must be from 0.1 in.w.g. to 201 in.w.g. (a bare number is read in in.w.g.); got 2500.",
     ],
     [
-      "name in row 1 of the facts must be the name of a fact (nearest: ",
-      [
-        ["vacuum", "value"],
-        ["airflow", 1200],
-      ],
-    ],
-    ["name in row 1 of the facts must be the name of a fact; got TRUE", [[true, 5]]],
-    ["name in row 1 of the facts must be the name of a fact; got 7", [[7, 5]]],
-    [
-      "name in row 1 of the facts must be the name of a fact; got the error #N/A",
-      [[{ type: "Error", basicValue: "#N/A" }, 5]],
-    ],
-    ["name in row 1 of the facts must be the name of a fact; got a blank cell", [[null, 5]]],
-    [
-      "airflow in row 3 of the facts must be given once: row 1 has it too; got 1200",
-      [
-        ["airflow", 900],
-        [null, null],
-        ["Airflow (cfm)", 1200],
-      ],
-    ],
-    ['airflow in row 1 of the facts must be a number (cfm); got "1200 cfm"', [["airflow", "1200 cfm"]]],
-    [
-      "airflow in row 1 of the facts must be from 4.24 cfm to 42378 cfm (the facts are read in cfm); got -5",
-      [["airflow", -5]],
+      ["speed", 1],
+      "Speed in row 1 of the facts must be from 100 rpm to 60000 rpm (a bare number is read in rpm); got 1.",
     ],
     [
-      "pressure in row 1 of the facts must be from 0.1 in.w.g. to 201 in.w.g. (the facts are read in in.w.g.); got 2500",
-      [["pressure", 2500]],
+      ["efficiency", 3],
+      "Efficiency in row 1 of the facts must be from 5 % to 150 % (a bare number is read in %); got 3.",
     ],
     [
-      "speed in row 1 of the facts must be from 100 rpm to 60000 rpm (the facts are read in rpm); got 1",
-      [["speed", 1]],
+      ["filter area", "1,100 ft²"],
+      'Filter area in row 1 of the facts must be written without a comma; got "1,100 ft²".',
     ],
-    ["sound in row 1 of the facts must be a number or a text; got TRUE", [["sound", true]]],
-    ["facts must be at least one of airflow, pressure, ", [["airflow", null]]],
-    ['facts must be two columns, name and value; got "1 by 3 cells"', [["airflow", 1200, "cfm"]]],
-  ])("refuses, and says why: %s", (message, facts) => {
-    const said = refusal(() => call(facts));
-    expect(said.code).toBe("#VALUE!");
-    expect(said.message.slice(0, message.length)).toBe(message);
+    [["stages", 2.5], "Stages in row 1 of the facts must be a whole number; got 2.5."],
+    [["sound", true], "Sound in row 1 of the facts must be a number or a text; got TRUE."],
+    [
+      ["wheel kind", "big"],
+      'Wheel kind in row 1 of the facts must be one of backward, radial, forward-curved, side-channel, axial; got "big".',
+    ],
+    [["phases", 2], "Phases in row 1 of the facts must be one of 1, 3; got 2."],
+    [
+      ["rated point", 1000],
+      'Rated point in row 1 of the facts must be an airflow at a pressure in one cell, such as "1000 at 8"; got 1000.',
+    ],
+    [
+      ["rated point", "1000 at noon"],
+      "Rated point in row 1 of the facts must be a number, bare (in.w.g.) or with its unit: ",
+    ],
+    [["airflow", { type: "Error", basicValue: "#N/A" }], "Airflow in row 1 of the facts must be "],
+  ])("%j", (row, sentence) => {
+    const fault = told(row);
+    expect(fault).toMatchObject({ verdict: "not read", allowed: "", unit: "" });
+    expect(fault.why.slice(0, sentence.length)).toBe(sentence);
+    const beside = call([["filter rating", 5], [...row]]);
+    expect(beside[1]![0]).toMatch(/^(Row 2|[A-Z].*, row 2)$/);
+    expect(beside.map(([check, , , , verdict]) => [check, verdict])).toEqual([
+      ["Check", "Verdict"],
+      [beside[1]![0], "not read"],
+      ["Filter rating", "cannot tell"],
+      ["In short", ""],
+    ]); // prettier-ignore
+  });
+
+  test.each<[unknown, string]>([
+    [true, "Name in row 1 of the facts must be the name of a fact; got TRUE."],
+    [7, "Name in row 1 of the facts must be the name of a fact; got 7."],
+    [
+      { type: "Error", basicValue: "#N/A" },
+      "Name in row 1 of the facts must be the name of a fact; got the error #N/A.",
+    ],
+    [null, "Name in row 1 of the facts must be the name of a fact; got a blank cell."],
+  ])("a name that is %p", (name, sentence) => {
+    const answer = call([[name, 5], ["sound", 72]]); // prettier-ignore
+    expect(answer[1]!.slice(0, 6)).toEqual(["Row 1", 5, "", "", "not read", sentence]);
+    expect(answer[2]![0]).toBe("Sound");
+  });
+
+  test("a heading is one only in the first row, and with a value beside it", () => {
+    for (const first of [
+      ["name", 5],
+      ["vacuum", "value"],
+    ])
+      // prettier-ignore
+      expect(call([first, ["sound", 72]])[1]!.slice(4, 6)).toEqual([
+        "not read",
+        expect.stringMatching(/^Name in row 1 of the facts must be the name of a fact \(nearest: /),
+      ]);
+  });
+
+  test("a fact given twice is judged by neither, whatever their order", () => {
+    const answer = call([["airflow", 900], [null, null], ["Airflow (cfm)", 1200], ["sound", 72]]); // prettier-ignore
+    expect(answer.map(([check]) => check)).toEqual(["Check", "Airflow, row 1", "Airflow, row 3", "Sound", "In short"]);
+    expect(answer[2]![5]).toBe(
+      "Airflow in row 3 of the facts must be given once; it stands in rows 1 and 3; got 1200.",
+    );
+    expect(Object.keys(allRowsOf({ airflow: 900, "air flow": null, sound: 72 }))).toContain("Airflow on a system");
+  });
+
+  test("a text that begins as a formula stays the text it was", () => {
+    expect(told(["airflow", "=1+1"])).toMatchObject({ claimed: "=1+1", verdict: "not read" });
   });
 
   test("millimetres among inch-pound facts are caught", () => {
-    expect(refusal(() => call([["inlet diameter", 150]])).message).toMatch(
-      /^inlet diameter in row 1 .* read in in\); got 150$/,
-    );
-    expect(refusal(() => call([["inlet diameter", 6]], "SI")).message).toMatch(/ read in mm\); got 6$/);
-    expect(refusal(() => call([["motor power", 1500]], "SI")).message).toMatch(/ read in kW\); got 1500$/);
+    expect(told(["inlet diameter", 150]).why).toMatch(/^Inlet diameter in row 1 .* read in in\); got 150\.$/);
+    expect(told(["inlet diameter", 6], "SI").why).toMatch(/ read in mm\); got 6\.$/);
+    expect(told(["motor power", 1500], "SI").why).toMatch(/ read in kW\); got 1500\.$/);
+  });
+
+  test.each([
+    [[["airflow", null]], "facts must be at least one of airflow, free-air airflow, rated point, "],
+    [[["airflow", 1200, "cfm"]], 'facts must be two columns, name and value; got "1 by 3 cells"'],
+  ])("what is no list of facts is refused as a whole %#", (facts, message) => {
+    const said = refusal(() => call(facts));
+    expect(said.code).toBe("#VALUE!");
+    expect(said.message.slice(0, message.length)).toBe(message);
   });
 });

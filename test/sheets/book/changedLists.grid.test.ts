@@ -19,7 +19,7 @@ const TABLES = {
   scenarios: ["Flow", 66, 72, 2, 87],
   inShort: ["Flow", 75, 81, 2, 6],
   gains: ["Flow", 88, 118, 1, 5],
-  claims: ["Claims", 26, 37, 1, 7],
+  claims: ["Claims", 42, 66, 1, 7],
 } as const;
 type Table = keyof typeof TABLES;
 

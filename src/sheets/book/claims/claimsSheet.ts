@@ -1,26 +1,30 @@
-import { claimColumns, type ClaimKey } from "../../../reference/answerColumns";
+import { claimColumns } from "../../../reference/answerColumns";
 import { text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
-import { answerColumn } from "../parts/answerReferences";
+import { answerColumn, answerLetters } from "../parts/answerReferences";
 import { printing } from "../parts/printing";
 import { sheetHead } from "../parts/sheetHead";
 import { spillOf } from "../parts/spill";
 import type { ClaimsContents } from "./contents";
-import { anyProblem, dataSheet, noFacts } from "./dataSheet";
-import { CHECKS, CHECKS_LAST, CLAIM_ANSWER, FACTS, FACTS_FIRST, FACTS_LAST } from "./layout";
+import { dataSheet, factChoices, noFacts } from "./dataSheet";
+import { CHECKS, CHECKS_LAST, CLAIM_ANSWER, CLOSING, DUCTS, FACTS, FACTS_FIRST, FACTS_LAST } from "./layout";
+import { onYourDucts } from "./onYourDucts";
 
 export { type ClaimsContents, emptyClaims, exampleClaims } from "./contents";
 
-const LINES = 5; // of the longest reason in its column
+const LINES = 7; // of the longest reason in its column
+const USUAL_CHECKS = 14; // as many as a full data sheet has; more rows come only from rows that are not read
 
 /** A vendor's numbers held against physics. */
 export const claimsSheet: SheetOf<ClaimsContents> = (frame, contents) => ({
   name: frame.sheet("claims"),
-  columns: [24, 12, 12, 9, 12, 56, 56, 4, 12],
+  columns: [27, 15, 15, 9, 12, 56, 56],
   tallRows: [
+    { row: DUCTS, lines: 4 },
+    { row: CLOSING, lines: 7 },
     { row: CHECKS, lines: 2 },
-    ...Array.from({ length: CHECKS_LAST - CHECKS }, (_, index) => ({ row: CHECKS + 1 + index, lines: LINES })),
+    ...Array.from({ length: USUAL_CHECKS }, (_, index) => ({ row: CHECKS + 1 + index, lines: LINES })),
   ],
   frozen: { rows: 0, columns: 0 },
   cells: [
@@ -31,25 +35,29 @@ export const claimsSheet: SheetOf<ClaimsContents> = (frame, contents) => ({
     ),
     ...(contents.tryIt === null ? [] : [text("E3", contents.tryIt)]),
     text("A5", "A verdict is on numbers only, never on a product. Numbers left blank are not judged.", "total"),
+    ...onYourDucts(frame),
     ...dataSheet(frame, contents),
     ...checks(frame),
   ],
-  lists: [],
+  lists: factChoices,
   flags: [
-    ...["impossible", "doubtful", "check it"].map((containsText) => ({
+    ...["impossible", "doubtful", "not read"].map((containsText) => ({
       range: `E${FACTS_FIRST}:E${FACTS_LAST}`,
       containsText,
       style: "flag" as const,
     })),
     { range: answerColumn(CLAIM_ANSWER, "verdict").replaceAll("$", ""), containsText: "impossible", style: "flag" },
   ],
-  print: { ...printing(frame, "landscape", 1), pagesHigh: 1, area: `A1:G${CHECKS_LAST}` },
+  print: { ...printing(frame, "landscape", 1), pagesHigh: 2, area: `A1:G${CHECKS + USUAL_CHECKS}` },
 });
 
 function checks(frame: Frame): SheetCell[] {
   const code = `DUCT.CLAIM($A$${FACTS}:$B$${FACTS_LAST},${frame.name("units")})`;
-  const isNumber = (key: ClaimKey): boolean => key === "claimed" || key === "allowed";
-  const formats = claimColumns.map(({ key }) => (isNumber(key) ? "#,##0.00" : null));
+  const numberHeads = (["claimed", "allowed"] as const).map((key) => `${answerLetters(CLAIM_ANSWER, key)}${CHECKS}`);
+  const looks = (cell: SheetCell): SheetCell => {
+    if (cell.style === "result") return { ...cell, style: "paragraph" };
+    return numberHeads.includes(cell.at) ? { ...cell, style: "numberHeader" } : cell;
+  };
   return [
     text(`A${CHECKS - 2}`, "Check by check", "section"),
     text(
@@ -57,12 +65,13 @@ function checks(frame: Frame): SheetCell[] {
       `One formula fills this table: =${code}. Where it is said to be a judgement, it is ours.`,
       "note",
     ),
+    // CLAIM rounds its numbers to what they mean, so they need no format
     ...spillOf(
       CLAIM_ANSWER.column,
       CHECKS,
       CHECKS_LAST,
-      formats,
-      `=IF(OR(${noFacts},${anyProblem}),"No checks yet",${code})`,
-    ).map((cell): SheetCell => (cell.style === "result" ? { ...cell, style: "paragraph" } : cell)),
+      claimColumns.map(() => null),
+      `=IF(${noFacts},"No checks yet",${code})`,
+    ).map(looks),
   ];
 }

@@ -1,14 +1,21 @@
 import { claimColumns } from "../../../reference/answerColumns";
+import { type ClaimFactKey, claimFacts } from "../../../reference/claimFacts";
 import type { Answer } from "../parts/answerReferences";
-import { facts } from "./facts";
 
 /** Where things stand on the sheet of claims: the data sheet with a word for each check beside it, and the reasons below. */
-export const FACTS = 8; // row of the data sheet's header
+export const DUCTS = 6; // row of what the owner's own ducts leave
+export const COUNTED = 7; // row of how many of each verdict
+export const CLOSING = 8; // row of CLAIM's closing sentence
+export const FACTS = 10; // row of the data sheet's header
 export const FACTS_FIRST = FACTS + 1;
-export const FACTS_LAST = FACTS + facts.length;
+export const FACTS_LAST = FACTS + claimFacts.length;
 
-export const CHECKS = FACTS_LAST + 7; // row of the header that CLAIM fills
-export const CHECKS_LAST = CHECKS + facts.length; // there are fewer checks than facts
+/** The cell of a fact's number. */
+export const factCell = (key: ClaimFactKey): string =>
+  `B${FACTS_FIRST + claimFacts.findIndex((fact) => fact.key === key)}`;
+
+export const CHECKS = FACTS_LAST + 8; // row of the header that CLAIM fills
+export const CHECKS_LAST = CHECKS + claimFacts.length; // a fact that is not read has a row too
 
 export const CLAIM_ANSWER = {
   sheet: "claims",

@@ -1,0 +1,107 @@
+import { filterMedia } from "./filterMedia";
+import type { Quantity } from "./quantities";
+import { wheelKinds } from "./wheelKinds";
+
+/** A fact of a data sheet that CLAIM knows by name. */
+export interface ClaimFact {
+  readonly key: string;
+  readonly aliases: readonly string[]; // as people head their rows
+  readonly takes: Amount | Words | { readonly kind: "pair" } | { readonly kind: "text" };
+}
+
+/** A number, with wide limits [SI] that catch one typed in another unit; they judge nothing. */
+export interface Amount {
+  readonly kind: "amount";
+  readonly quantity: Quantity;
+  readonly low: number;
+  readonly high: number;
+  readonly unit?: string; // where the quantity has none
+}
+
+/** One of a few words. */
+export interface Words {
+  readonly kind: "words";
+  readonly words: readonly { readonly key: string; readonly aliases: readonly string[] }[];
+}
+
+const amount = (quantity: Quantity, low: number, high: number, unit?: string): Amount =>
+  unit === undefined ? { kind: "amount", quantity, low, high } : { kind: "amount", quantity, low, high, unit };
+const words = (list: Words["words"]): Words => ({ kind: "words", words: list });
+const text = { kind: "text" } as const;
+
+const phases = [
+  { key: "1", aliases: ["single", "one"] },
+  { key: "3", aliases: ["three"] },
+];
+
+/** What hoses are: their walls are in the table of materials. */
+const hoseKinds = [
+  { key: "corrugated", aliases: ["flex"] },
+  { key: "smooth", aliases: ["smooth bore"] },
+];
+
+/** In the order in which a data sheet gives them. The keys are for ever: people's sheets hold them. */
+export const claimFacts = [
+  {
+    key: "airflow",
+    aliases: ["air flow", "cfm", "max airflow"],
+    takes: amount("airflow", 0.002, 20),
+  },
+  {
+    key: "free-air airflow",
+    aliases: ["free air", "free delivery"],
+    takes: amount("airflow", 0.002, 20),
+  },
+  { key: "rated point", aliases: ["duty point"], takes: { kind: "pair" } },
+  {
+    key: "pressure",
+    aliases: ["static pressure", "max pressure", "suction"],
+    takes: amount("pressure", 25, 50_000),
+  },
+  {
+    key: "shut-off pressure",
+    aliases: ["shutoff pressure", "sealed suction", "water lift"],
+    takes: amount("pressure", 25, 50_000),
+  },
+  {
+    key: "motor power",
+    aliases: ["motor", "power", "hp", "peak hp"],
+    takes: amount("power", 10, 100_000),
+  },
+  { key: "volts", aliases: ["voltage"], takes: amount("ratio", 10, 1000, "V") },
+  { key: "amps", aliases: ["current"], takes: amount("ratio", 0.1, 500, "A") },
+  { key: "phases", aliases: ["phase"], takes: words(phases) },
+  { key: "efficiency", aliases: ["fan efficiency"], takes: amount("ratio", 0.05, 1.5, "%") },
+  { key: "inlet diameter", aliases: ["inlet", "port"], takes: amount("diameter", 0.02, 1.5) },
+  {
+    key: "impeller diameter",
+    aliases: ["impeller", "wheel diameter"],
+    takes: amount("diameter", 0.05, 2),
+  },
+  { key: "wheel width", aliases: ["impeller width"], takes: amount("diameter", 0.005, 1) },
+  {
+    key: "wheel kind",
+    aliases: ["wheel type", "impeller type", "blades"],
+    takes: words(wheelKinds),
+  },
+  { key: "stages", aliases: [], takes: amount("ratio", 1, 12, "stages") },
+  {
+    key: "speed",
+    aliases: ["rpm", "wheel speed"],
+    takes: amount("ratio", 100, 60_000, "rpm"),
+  },
+  { key: "filter area", aliases: ["media area"], takes: amount("area", 0.05, 1000) },
+  {
+    key: "filter medium",
+    aliases: ["filter type", "filter kind"],
+    takes: words(filterMedia),
+  },
+  { key: "filter rating", aliases: ["micron"], takes: text },
+  { key: "hose diameter", aliases: ["hose"], takes: amount("diameter", 0.02, 0.6) },
+  { key: "hose length", aliases: [], takes: amount("length", 0.1, 100) },
+  { key: "hose kind", aliases: ["hose type"], takes: words(hoseKinds) },
+  { key: "sound", aliases: ["noise", "sound level"], takes: text },
+  { key: "noise distance", aliases: ["sound distance"], takes: amount("length", 0.1, 100) },
+] as const satisfies readonly ClaimFact[];
+
+export type ClaimFactKey = (typeof claimFacts)[number]["key"];

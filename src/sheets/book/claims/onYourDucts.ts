@@ -1,0 +1,40 @@
+import { formula, text } from "../../cells";
+import type { SheetCell } from "../../workbook";
+import type { Frame } from "../frame";
+import { BUDGET_ANSWER, FLOW_ANSWER, ofFan } from "../parts/answerReferences";
+import { rounded, unitWord } from "../parts/units";
+import { DUCTS, factCell } from "./layout";
+
+/**
+ * What a fan gives on the owner's own ducts, from the answers that the book has already: the fan of the sheet Fan in SOLVE's. Where there is no
+ * curve, what the ducts ask for, so that the seller can be asked; where there are no ducts, what to fill in.
+ */
+export function onYourDucts(frame: Frame): SheetCell[] {
+  return [text(`E${DUCTS}`, "Your ducts", "section"), words(frame)];
+}
+
+function words(frame: Frame): SheetCell {
+  const at = `F${DUCTS}`;
+  if (!frame.has("flow") || !frame.has("budget"))
+    return text(
+      at,
+      "With the sheets of a budget beside this one, here stands what a fan moves on your own ducts.",
+      "paragraph",
+    );
+  const point = (airflow: string, pressure: string): string =>
+    `${rounded(frame, airflow, { IP: 0, SI: 0 })}&" "&${unitWord(frame, "airflow")}&" at "&${rounded(frame, pressure, { IP: 1, SI: 0 })}&" "&${unitWord(frame, "pressure")}`;
+  const moves = point(ofFan(FLOW_ANSWER, "airflow", frame), ofFan(FLOW_ANSWER, "staticSuction", frame));
+  const asks = point(ofFan(BUDGET_ANSWER, "airflow", frame), ofFan(BUDGET_ANSWER, "pathLoss", frame));
+  const [fan, flow, budget, runs] = (["fan", "flow", "budget", "runs"] as const).map((key) => frame.sheet(key)) as [
+    string,
+    string,
+    string,
+    string,
+  ];
+  const [free, airflow] = [factCell("free-air airflow"), factCell("airflow")];
+  const claimed = `IF(${free}&${airflow}="","",", not the "&IF(${free}&""="",${airflow},${free})&" of the data sheet")`;
+  const solved = `"On your ducts the fan of the sheet ${fan} moves "&${moves}&${claimed}&" (gates as on ${flow}). It is the curve that you typed there: type this fan's."`;
+  const asked = `"Your ducts ask for "&${asks}&" (${budget}). Ask the seller how much air the fan moves at that pressure, or type its curve on the sheet ${fan}."`;
+  const empty = `"Fill in the sheet ${runs}, and the curve on the sheet ${fan}, and here stands what the fan moves on your own ducts."`;
+  return formula(at, `=IFERROR(${solved},IFERROR(${asked},${empty}))`, "paragraph");
+}
