@@ -9,7 +9,12 @@ import { KIND_CELL, OUTLET_CELL } from "./fanLayout";
 const STANDARD = "1.201384"; // kg/m3, 0.075 lb/ft3: the air of a printed curve
 
 const inSI = (frame: Frame, quantity: Quantity): string =>
-  bySystem(frame, String(unitOf(quantity, "IP").factor), String(unitOf(quantity, "SI").factor));
+  bySystem(frame, twelveDigits(unitOf(quantity, "IP").factor), twelveDigits(unitOf(quantity, "SI").factor));
+
+/** As many as every program gives back as they were written. */
+function twelveDigits(value: number): string {
+  return String(Number(value.toPrecision(12)));
+}
 
 /** Velocity pressure at the fan's outlet at the airflow of a row, in the unit of the printed pressure. */
 function outletPressure(frame: Frame, row: number): string {
