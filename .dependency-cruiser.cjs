@@ -18,7 +18,7 @@ const rooms = {
 const packages = {
   core: ["psychrolib", "fastest-levenshtein"],
   share: ["@borgar/fx"],
-  hosts: ["@odoo/o-spreadsheet", "hucre", "fflate", "@borgar/fx", "idb-keyval", "saxes"], // of the first only types; the library itself is a file of its own on the page
+  hosts: ["@odoo/o-spreadsheet", "hucre", "fflate", "@borgar/fx", "idb-keyval", "saxes", "fastest-levenshtein"], // of the first only types; the library itself is a file of its own on the page
   taskpane: ["react", "react-dom", "@fluentui/react-components", "chart.js"],
 };
 
