@@ -54,11 +54,21 @@ export function judgeHose(airflow: number, pressure: number, hose: Hose, looks: 
   return { claimed: airflow, allowed: most(pressure, 0, looks.roundedEnd), verdict };
 }
 
-/** Pressure [Pa] that a hose with such an end and wall takes at an airflow; without a length, its end alone. */
+/**
+ * What a hose with such an end and wall takes at an airflow; without a length, its end alone.
+ *
+ * @returns [Pa]
+ * @source ashrae2009si Darcy-Weisbach and entry losses, duct design chapter
+ */
 export const hoseLoss = (airflow: number, { diameter, length }: Hose, wall: number, entry: number): number =>
   passageLoss(airflow, passageOf(diameter, length ?? 0, wall, entry));
 
-/** Length [m] of hose that takes the whole of a pressure at an airflow; at least 0. */
+/**
+ * The hose that takes the whole of a pressure at an airflow.
+ *
+ * @returns [m] its length, at least 0
+ * @source ashrae2009si Darcy-Weisbach and entry losses, duct design chapter
+ */
 export function lengthThatTakes(
   pressure: number,
   airflow: number,
