@@ -1,20 +1,14 @@
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { aCellShowsANumber, until } from "../../scripts/bench/until";
-import { launchBrowser } from "../../scripts/browser";
+import { testBrowser } from "../support/servedSite";
 
-jest.setTimeout(60_000);
-
-let browser: Browser;
+const browser = testBrowser();
 let page: Page;
 
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
 beforeEach(async () => {
-  page = await browser.newPage();
+  page = await (await browser.newContext()).newPage();
 });
-afterEach(() => page.close());
+afterEach(() => page.context().close());
 
 type Asked = Window & { asked?: number; ready?: boolean };
 

@@ -1,35 +1,10 @@
 /** The first budget of the README, typed into the empty template with the keyboard: an invented toymaker's cellar, in SI. */
 import fs from "node:fs";
 import type { FrameLocator, Page } from "playwright-core";
-import {
-  type BuiltSite,
-  KEPT,
-  keptSays,
-  type LocalPage,
-  numberOf,
-  paneFrame,
-  read,
-  reload,
-  startSite,
-  typeHere,
-  walkTo,
-} from "./localPage";
+import { KEPT, keptSays, numberOf, paneFrame, read, reload, localSite, typeHere, walkTo } from "./localPage";
 import { button, hasFocus, says, tab, view } from "./panePage";
 
-jest.setTimeout(240_000);
-
-let site: BuiltSite;
-let local: LocalPage;
-
-beforeAll(async () => {
-  site = await startSite();
-});
-afterAll(() => site.stop());
-
-beforeEach(async () => {
-  local = await site.open();
-});
-afterEach(() => local.close());
+const local = localSite().openForEach();
 
 /** Goes to a sheet by the grid's own keys, and waits for each step to show. */
 async function sheet(page: Page, name: string): Promise<void> {

@@ -1,28 +1,17 @@
 /** What Excel's page on the web, of another origin than ours, may do with what `npm start` serves, and what no other page may. */
-import path from "node:path";
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { launchBrowser } from "../../scripts/browser";
-import { serve, type Serving } from "../../scripts/serve";
+import type { BrowserContext, Page } from "playwright-core";
+import { servedFolder, testBrowser } from "../support/servedSite";
 
 const EXCEL = "https://excel.officeapps.live.com/x/book";
 const NEW_EXCEL = "https://excel.cloud.microsoft/book";
 const SHAREPOINT = "https://club.sharepoint.com/book";
 const OTHER = "https://other.example/page";
 
-let browser: Browser;
-let serving: Serving;
+const browser = testBrowser();
+const serving = servedFolder();
 let context: BrowserContext;
 
-beforeAll(async () => {
-  [browser, serving] = await Promise.all([launchBrowser(), serve(path.join(__dirname, "../../dist"), 0)]);
-}, 60_000);
-
 afterEach(() => context.close());
-
-afterAll(async () => {
-  await browser.close();
-  await serving.stop();
-});
 
 /** From 142 on, Chromium asks its user before a page of the web may reach this machine. */
 const asks = (): boolean => Number(browser.version().split(".")[0]) >= 142;

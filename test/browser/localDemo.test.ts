@@ -1,31 +1,6 @@
-import {
-  type BuiltSite,
-  goTo,
-  lineSays,
-  type LocalPage,
-  numberOf,
-  read,
-  readOne,
-  startSite,
-  typeHere,
-  typeInto,
-  walkTo,
-} from "./localPage";
+import { goTo, lineSays, numberOf, read, readOne, localSite, typeHere, typeInto, walkTo } from "./localPage";
 
-jest.setTimeout(60_000);
-
-let site: BuiltSite;
-let local: LocalPage;
-
-beforeAll(async () => {
-  site = await startSite();
-});
-afterAll(() => site.stop());
-
-beforeEach(async () => {
-  local = await site.open();
-});
-afterEach(() => local.close());
+const local = localSite().openForAll();
 
 const openSheet = (name: string): Promise<void> =>
   local.page.locator(".o-sheet", { hasText: new RegExp(`^\\s*${name}\\s*$`) }).click();

@@ -4,7 +4,6 @@ import { writeBook } from "../../src/hosts/file/writeBook";
 import { sheetOf } from "../support/sheetOf";
 import { fortyRuns, HOODS } from "../support/fortyRuns";
 import {
-  type BuiltSite,
   goTo,
   KEPT,
   keptSays,
@@ -14,24 +13,12 @@ import {
   readOne,
   reload,
   sheetNames,
-  startSite,
+  localSite,
   typeInto,
 } from "./localPage";
 
-jest.setTimeout(120_000);
-
-let site: BuiltSite;
-let local: LocalPage;
-
-beforeAll(async () => {
-  site = await startSite();
-});
-afterAll(() => site.stop());
-
-beforeEach(async () => {
-  local = await site.open();
-});
-afterEach(() => local.close());
+const site = localSite();
+const local = site.openForEach();
 
 const notice = (page: Page) => page.locator("#notice");
 const focused = (page: Page): Promise<string> => page.evaluate(() => document.activeElement?.textContent?.trim() ?? "");
@@ -248,7 +235,10 @@ describe("what the browser keeps", () => {
   });
 
   test("leaving with an entry that could not be kept asks; with all kept, or all in a file, it does not", async () => {
-    const asksBeforeClosing = async ({ page, complaints }: LocalPage): Promise<boolean> => {
+    const asksBeforeClosing = async ({
+      page,
+      complaints,
+    }: Pick<LocalPage, "page" | "complaints">): Promise<boolean> => {
       const closed = page.waitForEvent("close").then(() => false);
       const asked = page.waitForEvent("dialog").then(() => true);
       [closed, asked].forEach((one) => void one.catch(() => undefined));

@@ -1,29 +1,19 @@
 import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import type { Browser, Page } from "playwright-core";
-import { launchBrowser } from "../../scripts/browser";
-import { serve, type Serving } from "../../scripts/serve";
+import type { Page } from "playwright-core";
+import { DIST, servedFolder, testBrowser } from "../support/servedSite";
 import { isReady, keptSays, readOne, typeInto } from "./localPage";
 
-jest.setTimeout(120_000);
-
 let root: string;
-let serving: Serving;
-let browser: Browser;
-
-beforeAll(async () => {
+const browser = testBrowser();
+const serving = servedFolder(() => {
   root = mkdtempSync(path.join(tmpdir(), "folders-"));
   const filter = (file: string): boolean => !file.endsWith(".map");
-  for (const folder of ["one", "other"])
-    cpSync(path.resolve(__dirname, "../../dist"), path.join(root, folder), { recursive: true, filter });
-  [browser, serving] = await Promise.all([launchBrowser(), serve(root, 0)]);
+  for (const folder of ["one", "other"]) cpSync(DIST, path.join(root, folder), { recursive: true, filter });
+  return root;
 });
-afterAll(async () => {
-  await browser.close();
-  await serving.stop();
-  rmSync(root, { recursive: true, force: true });
-});
+afterAll(() => rmSync(root, { recursive: true, force: true }));
 
 test("two folders of one address keep a budget each", async () => {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });

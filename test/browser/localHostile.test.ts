@@ -1,30 +1,8 @@
 /** Small files and kept books that would keep the page busy for minutes, or for ever. */
 import { farValue, farValueThatIsRead, heavyFormula } from "../support/attackFiles";
-import {
-  type BuiltSite,
-  goTo,
-  keptSays,
-  lineSays,
-  type LocalPage,
-  readOne,
-  reload,
-  sheetNames,
-  startSite,
-} from "./localPage";
+import { goTo, keptSays, lineSays, readOne, reload, sheetNames, localSite } from "./localPage";
 
-jest.setTimeout(120_000);
-
-let site: BuiltSite;
-let local: LocalPage;
-
-beforeAll(async () => {
-  site = await startSite();
-});
-afterAll(() => site.stop());
-beforeEach(async () => {
-  local = await site.open();
-});
-afterEach(() => local.close());
+const local = localSite().openForEach();
 
 const choose = (name: string, bytes: Uint8Array): Promise<void> =>
   local.page

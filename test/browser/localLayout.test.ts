@@ -1,18 +1,16 @@
 import type { Page } from "playwright-core";
 import { demo } from "../../src/sheets/demo";
-import { type BuiltSite, type LocalPage, startSite } from "./localPage";
+import { type LocalPage, localSite } from "./localPage";
 
 // The grid beside the pane: whatever is selected, and however wide the window and the pane are, neither covers the other.
 
-let site: BuiltSite;
+const site = localSite();
 let local: LocalPage;
 
 beforeAll(async () => {
-  site = await startSite();
   local = await site.open();
   await local.page.waitForFunction(() => window.ductLedgerHost !== undefined);
 });
-afterAll(() => site.stop());
 
 /** The cell of each sheet that holds its longest formula. */
 const longest = demo.sheets.flatMap(({ name, cells }) => {

@@ -3,17 +3,11 @@ import type { Page } from "playwright-core";
 import { writeBook } from "../../src/hosts/file/writeBook";
 import type { SheetCell } from "../../src/sheets/workbook";
 import { sheetOf } from "../support/sheetOf";
-import { type BuiltSite, goTo, KEPT, keptSays, type LocalPage, read, reload, sheetNames, startSite } from "./localPage";
+import { goTo, KEPT, keptSays, type LocalPage, read, reload, sheetNames, localSite } from "./localPage";
 
-jest.setTimeout(120_000);
-
-let site: BuiltSite;
+const site = localSite();
 let local: LocalPage;
 
-beforeAll(async () => {
-  site = await startSite();
-});
-afterAll(() => site.stop());
 afterEach(() => local.close());
 
 /** What the page tried and its content policy stopped; such a request is never sent, so nobody else sees it. */

@@ -1,19 +1,7 @@
-import { type BuiltSite, goTo, lineSays, type LocalPage, readOne, startSite, typeHere, typeInto } from "./localPage";
+import { goTo, lineSays, readOne, localSite, typeHere, typeInto } from "./localPage";
 
-jest.setTimeout(30_000);
-
-let site: BuiltSite;
-let local: LocalPage;
-
-beforeAll(async () => {
-  site = await startSite();
-});
-afterAll(() => site.stop());
-
-beforeEach(async () => {
-  local = await site.open();
-});
-afterEach(() => local.close());
+const site = localSite();
+const local = site.openForEach();
 
 const focusIsIn = (id: string): Promise<boolean> =>
   local.page.evaluate((part) => document.getElementById(part)!.contains(document.activeElement), id);

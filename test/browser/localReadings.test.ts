@@ -1,19 +1,6 @@
-import { type BuiltSite, goTo, type LocalPage, numberOf, read, readOne, startSite, typeInto } from "./localPage";
+import { goTo, numberOf, read, readOne, localSite, typeInto } from "./localPage";
 
-jest.setTimeout(120_000);
-
-let site: BuiltSite;
-let local: LocalPage;
-
-beforeAll(async () => {
-  site = await startSite();
-});
-afterAll(() => site.stop());
-
-beforeEach(async () => {
-  local = await site.open();
-});
-afterEach(() => local.close());
+const local = localSite().openForAll();
 
 /** By mouse: the list of all sheets is there even where the tabs do not fit. */
 async function openSheet(name: string): Promise<void> {

@@ -1,17 +1,11 @@
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { launchBrowser } from "../../scripts/browser";
+import type { BrowserContext, Page } from "playwright-core";
+import { testBrowser } from "../support/servedSite";
 import { type OfflineSite, offlineSite, partsOf, workerSettled } from "./offlineSite";
 
-jest.setTimeout(60_000);
-
-let browser: Browser;
+const browser = testBrowser();
 let context: BrowserContext;
 let site: OfflineSite;
 
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
 beforeEach(async () => {
   context = await browser.newContext();
 });

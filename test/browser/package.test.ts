@@ -1,32 +1,23 @@
 import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import type { Browser } from "playwright-core";
-import { launchBrowser } from "../../scripts/browser";
 import { makePackage } from "../../scripts/package";
 import { readAddress } from "../../scripts/package/address";
 import type { PackagedFile } from "../../scripts/package/files";
-import { serve, type Serving } from "../../scripts/serve";
 import { openBudget } from "../../src/hosts/file/readBook";
+import { servedFolder, testBrowser } from "../support/servedSite";
 
 const ADDRESS = "https://example.org/club/duct";
 
 let root: string;
 let files: readonly PackagedFile[];
-let browser: Browser;
-let serving: Serving;
-
-beforeAll(async () => {
+const browser = testBrowser();
+const serving = servedFolder(async () => {
   root = mkdtempSync(path.join(tmpdir(), "package-"));
-  files = await makePackage(ADDRESS, path.join(root, "club", "duct")); // served below as a folder within the host's root
-  [browser, serving] = await Promise.all([launchBrowser(), serve(root, 0)]);
-}, 180_000);
-
-afterAll(async () => {
-  await browser.close();
-  await serving.stop();
-  rmSync(root, { recursive: true, force: true });
+  files = await makePackage(ADDRESS, path.join(root, "club", "duct")); // served as a folder within the host's root
+  return root;
 });
+afterAll(() => rmSync(root, { recursive: true, force: true }));
 
 const textOf = (name: string): string => readFileSync(path.join(root, "club", "duct", name), "utf8");
 
@@ -56,15 +47,14 @@ test("the sheet opens under a folder of a static server, and without a network a
   const context = await browser.newContext();
   const page = await context.newPage();
   await page.goto(`${serving.address}/club/duct/index.html`);
-  await page.waitForSelector(".o-spreadsheet", { timeout: 60_000 });
+  await page.waitForSelector(".o-spreadsheet");
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
   await serving.stop(); // the network is gone
   await page.reload();
-  await page.waitForSelector(".o-spreadsheet", { timeout: 60_000 });
-  await page.frameLocator("#pane-frame").getByRole("tab").first().waitFor({ timeout: 60_000 });
+  await page.waitForSelector(".o-spreadsheet");
+  await page.frameLocator("#pane-frame").getByRole("tab").first().waitFor();
   await context.close();
-  serving = await serve(root, 0);
-}, 180_000);
+});
 
 test.each([
   [undefined, "Say where the files will stand: npm run package -- --url https://example.org/duct"],

@@ -1,18 +1,16 @@
 import fs from "node:fs";
 import type { FrameLocator, Page } from "playwright-core";
 import {
-  type BuiltSite,
   goTo,
   KEPT,
   keptSays,
-  type LocalPage,
   numberOf,
   openSheet,
   paneFrame,
   read,
   readOne,
   sheetNames,
-  startSite,
+  localSite,
   typeHere,
   typeInto,
 } from "./localPage";
@@ -20,26 +18,16 @@ import { allFunctions, button, hasFocus, says, tab, view } from "./panePage";
 
 // The pane beside the real sheet, on the demo: what it says it did is read in the grid.
 
-jest.setTimeout(120_000);
-
-let site: BuiltSite;
-let local: LocalPage;
+const local = localSite().openForEach();
 let page: Page;
 let pane: FrameLocator;
 
-beforeAll(async () => {
-  site = await startSite();
-});
-afterAll(() => site.stop());
-
 beforeEach(async () => {
-  local = await site.open();
   ({ page } = local);
   pane = paneFrame(page);
   await tab(pane, "Start").waitFor();
 });
-afterEach(async () => {
-  await local.close();
+afterEach(() => {
   expect(local.complaints).toEqual([]);
   expect(local.outside).toEqual([]);
 });

@@ -43,7 +43,7 @@ test("every function and every table has its help page a link away, outside the 
     seen.map(({ href }) => href),
   );
   expect(statuses.filter(([, status]) => status !== 200)).toEqual([]);
-}, 60_000);
+});
 
 test("an open row links to the page of its own table", async () => {
   const { page } = await site.open();

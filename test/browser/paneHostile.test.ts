@@ -7,8 +7,6 @@ import { button, says, servedPane, tab, view } from "./panePage";
 
 // Cell texts that would be markup, script or a formula elsewhere: in the pane they are texts.
 
-jest.setTimeout(60_000);
-
 const site = servedPane();
 
 const PIECES = [
@@ -115,7 +113,7 @@ async function leadThrough(page: Page, texts: readonly string[]): Promise<Set<st
   const fields = ["table", "key", "column"].map((name) => page.getByRole("textbox", { name: new RegExp(`^${name}`) }));
   for (const [i, text] of texts.entries()) {
     await fields[i % 3]!.fill(text);
-    await page.waitForTimeout(i % 8 === 0 ? 300 : 0); // now and then until it has been computed
+    await page.waitForTimeout(i % 8 === 0 ? 300 : 0); // now and then until it has been computed; nothing fails where it was not yet
     await look();
   }
   return seen;

@@ -1,8 +1,6 @@
-import path from "node:path";
-import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
-import { launchBrowser } from "../../scripts/browser";
-import { serve, type Serving } from "../../scripts/serve";
+import type { BrowserContextOptions, Locator, Page } from "playwright-core";
 import { readMetadata } from "../built/loadBundle";
+import { servedFolder, testBrowser } from "../support/servedSite";
 
 interface OpenedPane {
   readonly page: Page;
@@ -22,19 +20,11 @@ export interface ServedPane {
 
 /** Serves the built pane to the tests of one file, and closes what they opened. */
 export function servedPane(): ServedPane {
-  let serving: Serving;
-  let browser: Browser;
+  const browser = testBrowser();
+  const serving = servedFolder();
   const pages: Page[] = [];
-  beforeAll(async () => {
-    serving = await serve(process.env.PANE_DIST ?? path.join(__dirname, "../../dist"), 0);
-    browser = await launchBrowser();
-  }, 60_000);
   afterEach(async () => {
     for (const page of pages.splice(0)) await page.context().close();
-  });
-  afterAll(async () => {
-    await browser.close();
-    await serving.stop();
   });
   const open: ServedPane["open"] = async (options = {}, file = "pane.html", prepare = () => Promise.resolve()) => {
     const context = await browser.newContext({ viewport: { width: 320, height: 700 }, ...options });
