@@ -1,5 +1,4 @@
 import { requireNamed } from "../core/naming/findNamed";
-import { constantOfClass, constantOfEuropeanClass } from "../core/leaks/seamLeak";
 import { gateConditions } from "../reference/gateConditions";
 import { leakageClasses } from "../reference/leakageClasses";
 import type { UnitSystem } from "../reference/quantities";
@@ -14,7 +13,7 @@ import {
 } from "./arguments";
 import { refuseCell } from "./cellErrors";
 import type { Cell } from "./cells";
-import type { Rule } from "./signature";
+import type { LeakageClass, Rule } from "./signature";
 
 /**
  * How the cells of one argument are read into SI: made once a call, used once a cell.
@@ -53,12 +52,12 @@ function readGateCondition(name: string, cell: Cell) {
   return typeof cell === "string" ? requireNamed(name, gateConditions, cell, what) : refuseCell(name, cell, what);
 }
 
-/** A number is a class C_L, a text a name in the table. */
-function readLeakageClass(name: string, cell: Cell, system: UnitSystem): number {
+/** A number is a class C_L, a text a name in the table. What it means in the seam's law, the function itself knows. */
+function readLeakageClass(name: string, cell: Cell, system: UnitSystem): LeakageClass {
   const what = "a class number or an EN letter A to D";
   if (cell === null) return refuseCell(name, cell, what);
   if (typeof cell !== "string" || (cell.trim() !== "" && Number.isFinite(Number(cell))))
-    return constantOfClass(readNumber(name, cell, "ratio", system));
+    return { isEuropean: false, value: readNumber(name, cell, "ratio", system) };
   const row = requireNamed(name, leakageClasses, cell, what);
-  return row.system === "EN" ? constantOfEuropeanClass(row.value) : constantOfClass(row.value);
+  return { isEuropean: row.system === "EN", value: row.value };
 }

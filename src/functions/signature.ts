@@ -73,13 +73,19 @@ export interface NamedRule<Kind extends Named> extends OfEveryRule {
 
 type Named = keyof NamedValues;
 
+/** A leakage class as it is printed: C_L (cfm per 100 ft² at 1 in.w.g.), or the European L/(s m²) per Pa^0.65. */
+export interface LeakageClass {
+  readonly isEuropean: boolean;
+  readonly value: number;
+}
+
 /** What the core gets for each kind of name. */
 interface NamedValues {
   readonly material: number; // roughness [m]; a number is the roughness, and the usual material stands where it is left out
   readonly fittings: FittingItem[]; // a fitting, a hood entry, a list of them, or a bare K
   readonly "hood entry": FittingItem[]; // the same, hood entries only
   readonly "gate condition": GateConditionRow;
-  readonly "leakage class": number; // constant of the seam leak, m³/(s m² Pa^0.65); a number is a class C_L
+  readonly "leakage class": LeakageClass;
   readonly "unit name": string;
 }
 

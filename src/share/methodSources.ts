@@ -51,7 +51,7 @@ export const methodSources: Readonly<Record<string, readonly SourceId[]>> = {
   REYNOLDS: ["ashrae2009si"],
   RUNLOSS: FRICTION,
   SCENARIOS: NETWORK,
-  SEAMLEAK: ["smacna1985"],
+  SEAMLEAK: ["en12237", "smacna1985"],
   SOLVE: NETWORK,
   TRADESIZE: ["commonPractice"],
   TRAVERSE: ["abulencia2009", "certificationExam", "ductLectureSlides"],

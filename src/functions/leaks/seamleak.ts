@@ -1,4 +1,4 @@
-import { seamLeak } from "../../core/leaks/seamLeak";
+import { constantOfClass, constantOfEuropeanClass, seamLeak } from "../../core/leaks/seamLeak";
 import { answerOf } from "../answer";
 import type { Formula, Guide } from "../guide";
 import { FROM_ZERO, LEAKAGE_CLASS, needed, PRESSURE, signature } from "../signature";
@@ -23,8 +23,8 @@ export function seamleak(
   pressure: unknown[][],
   units?: unknown[][],
 ): unknown[][] {
-  return answerOf(takes, [classOfDuct, surface, pressure, units], ({ class: constant, surface, pressure }) =>
-    seamLeak(constant, surface, pressure),
+  return answerOf(takes, [classOfDuct, surface, pressure, units], ({ class: read, surface, pressure }) =>
+    seamLeak((read.isEuropean ? constantOfEuropeanClass : constantOfClass)(read.value), surface, pressure),
   );
 }
 

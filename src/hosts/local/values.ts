@@ -11,7 +11,7 @@ export type GridMatrix = readonly (readonly (GridValue | undefined)[])[];
 
 /** Turns rows into columns, and columns into rows. */
 export const transpose = <Item>(matrix: readonly (readonly Item[])[]): Item[][] =>
-  (matrix[0] ?? []).map((_, index) => matrix.map((line) => itemAt(line, index)));
+  (matrix[0] ?? []).map((_, index) => matrix.map((line) => line[index] as Item)); // an item may be undefined itself
 
 /** The grid's names of errors that Excel names otherwise. */
 const EXCEL_NAMES: Readonly<Record<string, string>> = {
