@@ -110,7 +110,7 @@ function epanetInput(network: Network, curve: FanCurve, air: Surroundings, accur
     if (!modelled[index]) return;
     const down = joins[index]! < 0 ? "inlet" : `up${joins[index]!}`;
     const hose = run.hoseLength > 0;
-    pipe(`run${index}`, down, hose ? `mid${index}` : `up${index}`, run, run.length, run.roughness, minorLoss(run, air));
+    pipe(`run${index}`, down, hose ? `mid${index}` : `up${index}`, run, run.length, run.roughness, minorLoss(run));
     junctions.push(`up${index}`);
     if (hose) {
       junctions.push(`mid${index}`);
@@ -131,7 +131,7 @@ function epanetInput(network: Network, curve: FanCurve, air: Surroundings, accur
       run,
       run.length,
       run.roughness,
-      minorLoss(run, air),
+      minorLoss(run),
     );
   });
   const fanEnd = discharge.length === 0 ? "inlet" : "outlet";
@@ -157,12 +157,12 @@ function epanetInput(network: Network, curve: FanCurve, air: Surroundings, accur
     .join("\n");
 }
 
-/** K of a run's fittings and its device: p0 (Q/Q0)^2 = K rho Q^2 / (2 A^2). */
-function minorLoss({ coefficient, device, diameter }: Run, { density }: Surroundings): number {
+/** K of a run's fittings and its device, rated in standard air: p0 (Q/Q0)^2 rho/rho0 = K rho Q^2 / (2 A^2). */
+function minorLoss({ coefficient, device, diameter }: Run): number {
   if (device === null) return coefficient;
   if (device.exponent !== 2) throw new Error("a minor loss goes with the square of the airflow");
   const area = (Math.PI * diameter ** 2) / 4;
-  return coefficient + (device.ratedLoss * 2 * area ** 2) / (density * device.ratedAirflow ** 2);
+  return coefficient + (device.ratedLoss * 2 * area ** 2) / (STANDARD_DENSITY * device.ratedAirflow ** 2);
 }
 
 /** Flow at one metre of head, in EPANET's m3/h. */

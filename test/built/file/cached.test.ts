@@ -26,7 +26,7 @@ const { functions } = readMetadata();
 
 const valueOf = (cell: ExcelJS.Cell): unknown => {
   const { value } = cell;
-  const plain: unknown = typeof value === "object" && value !== null && "formula" in value ? value.result : value;
+  const plain: unknown = typeof value === "object" && value !== null && "formula" in value ? cell.result : value; // the value's own result lacks a 0
   return plain ?? null;
 };
 
