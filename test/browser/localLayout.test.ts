@@ -1,16 +1,10 @@
 import type { Page } from "playwright-core";
 import { demo } from "../../src/sheets/demo";
-import { type LocalPage, localSite } from "./localPage";
+import { localSite } from "./localPage";
 
 // The grid beside the pane: whatever is selected, and however wide the window and the pane are, neither covers the other.
 
-const site = localSite();
-let local: LocalPage;
-
-beforeAll(async () => {
-  local = await site.open();
-  await local.page.waitForFunction(() => window.ductLedgerHost !== undefined);
-});
+const local = localSite().openForAll();
 
 /** The cell of each sheet that holds its longest formula. */
 const longest = demo.sheets.flatMap(({ name, cells }) => {
