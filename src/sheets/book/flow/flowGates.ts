@@ -67,6 +67,8 @@ function trouble(frame: Frame, at: string): string {
     [`NOT(${hasGate})`, `${name}&" has no gate on the sheet ${frame.sheet("runs")}"`],
     [`SUMPRODUCT(1*(${plainName(TOLD)}=${opposite}))>0`, `${name}&" is told both open and shut"`],
   ];
-  const reasons = checks.reduceRight((rest, [when, why]) => `IF(${when},${why},${rest})`, '""');
-  return `=IF(${words}="","",IF(${reasons}="","","${TROUBLE}"&ROW()&": "&${reasons}&". "))`;
+  // each reason is a whole sentence, since to ask for the reason twice would double the longest formula of a book
+  const told = (why: string): string => `"${TROUBLE}"&ROW()&": "&${why}&". "`;
+  const reasons = checks.reduceRight((rest, [when, why]) => `IF(${when},${told(why)},${rest})`, '""');
+  return `=IF(${words}="","",${reasons})`;
 }
