@@ -3,7 +3,7 @@ import { addExtentPlugin } from "./extentPlugin";
 import { addKeptPlugin } from "./keptPlugin";
 import { removeLinks } from "./noLinks";
 import { markNoValidCell } from "./validCells";
-import { limitWork } from "./work/limitWork";
+import { limitWork } from "./limits/limitWork";
 
 /** What we change of the grid's library, once, when our functions are registered and before the first model is made. */
 export function addPlugins(): void {

@@ -1,5 +1,6 @@
-import { alone, byShape } from "../points";
+import { byShape } from "../points";
 import type { LossFamily, Provenance, ShapeAxis } from "../schema";
+import { singleEntry } from "./singleEntry";
 
 /**
  * What a pipe end counts as where no hood is named. 0.93 is the exhaust manual's figure for a bare duct end; 1.0 holds for
@@ -36,29 +37,9 @@ const acgih: Provenance = {
 
 const projection: ShapeAxis = { name: "projection L/D", quantity: "ratio", usual: null };
 
-/** One row of the table of bare ends: no axis, one coefficient. */
-const end = (
-  key: string,
-  aliases: readonly string[],
-  label: string,
-  note: string,
-  from: Provenance,
-  k: number,
-): LossFamily => ({
-  key,
-  aliases,
-  kind: "hood",
-  label,
-  note,
-  shape: null,
-  angle: null,
-  rule: "table",
-  points: [alone(from, k)],
-});
-
 /** Ends of a pipe without a hood, and the simplest openings. */
 export const ductEnds: readonly LossFamily[] = [
-  end(
+  singleEntry(
     "plain end",
     ["plain duct end", "open pipe", "duct end", "plain"],
     "Plain duct end",
@@ -66,7 +47,7 @@ export const ductEnds: readonly LossFamily[] = [
     exam,
     0.93,
   ),
-  end(
+  singleEntry(
     "plain end older",
     [],
     "Plain duct end, older figure",
@@ -74,7 +55,7 @@ export const ductEnds: readonly LossFamily[] = [
     witheridge,
     0.9,
   ),
-  end(
+  singleEntry(
     "thin free end",
     ["free end", "thin end"],
     "Thin-walled duct end that stands free",
@@ -82,7 +63,7 @@ export const ductEnds: readonly LossFamily[] = [
     { ...pocket, locator: "p 319, Table 9-4, entry 1-1, t/D 0, L/D 0.5 and 1" },
     1,
   ),
-  end(
+  singleEntry(
     "re-entrant end",
     ["re-entrant inlet", "reentrant inlet"],
     "Duct end that reaches into a box or room",
@@ -90,7 +71,7 @@ export const ductEnds: readonly LossFamily[] = [
     { source: "ventilationManual", locator: "table 6", basis: "second-hand", checked: "2026-11-27" },
     0.85,
   ),
-  end(
+  singleEntry(
     "flanged end",
     ["flanged duct end", "flange", "flush end"],
     "Duct end with a flange, or flush with a wall",
@@ -98,7 +79,7 @@ export const ductEnds: readonly LossFamily[] = [
     witheridge,
     0.5,
   ),
-  end(
+  singleEntry(
     "flanged end manual",
     [],
     "Duct end with a flange, exhaust manual",
@@ -106,7 +87,7 @@ export const ductEnds: readonly LossFamily[] = [
     acgih,
     0.49,
   ),
-  end(
+  singleEntry(
     "orifice",
     ["sharp orifice", "sharp-edged orifice"],
     "Sharp-edged orifice into a duct",

@@ -1,5 +1,6 @@
-import { alone, byAngle } from "../points";
+import { byAngle } from "../points";
 import type { LossFamily, Provenance } from "../schema";
+import { singleEntry } from "./singleEntry";
 
 const osha: Provenance = {
   source: "osha1910_94",
@@ -14,31 +15,12 @@ const acgih: Provenance = {
   checked: null,
 };
 
-const hood = (
-  key: string,
-  aliases: readonly string[],
-  label: string,
-  note: string,
-  from: Provenance,
-  k: number,
-): LossFamily => ({
-  key,
-  aliases,
-  kind: "hood",
-  label,
-  note,
-  shape: null,
-  angle: null,
-  rule: "table",
-  points: [alone(from, k)],
-});
-
 // Usual 90: wider than the best taper (45), so that a name without a number is not flattered.
 const taper = { name: "included angle", usual: 90 } as const;
 
 /** Hoods of machines and booths, and the tapered hoods of the exhaust manual. */
 export const machineHoods: readonly LossFamily[] = [
-  hood(
+  singleEntry(
     "grinder hood",
     ["grinding hood", "buffer hood"],
     "Grinder or buffer hood, straight take-off",
@@ -46,7 +28,7 @@ export const machineHoods: readonly LossFamily[] = [
     osha,
     0.65,
   ),
-  hood(
+  singleEntry(
     "grinder hood tapered",
     ["buffer hood tapered"],
     "Grinder or buffer hood, tapered take-off",
@@ -54,7 +36,7 @@ export const machineHoods: readonly LossFamily[] = [
     osha,
     0.45,
   ),
-  hood(
+  singleEntry(
     "grinder hood tapered manual",
     [],
     "Grinder hood, tapered take-off, exhaust manual",
@@ -62,8 +44,8 @@ export const machineHoods: readonly LossFamily[] = [
     acgih,
     0.4,
   ),
-  hood("trap", ["settling chamber"], "Trap or settling chamber", "Coefficient of entry 0.63.", acgih, 1.5),
-  hood(
+  singleEntry("trap", ["settling chamber"], "Trap or settling chamber", "Coefficient of entry 0.63.", acgih, 1.5),
+  singleEntry(
     "booth",
     ["direct branch booth"],
     "Booth with a branch straight off its wall",
@@ -71,7 +53,7 @@ export const machineHoods: readonly LossFamily[] = [
     acgih,
     0.5,
   ),
-  hood(
+  singleEntry(
     "booth rounded",
     ["booth with rounded entry"],
     "Booth with a rounded entry to the branch",

@@ -1,5 +1,5 @@
-import { alone } from "../points";
 import type { LossFamily, Provenance } from "../schema";
+import { singleEntry } from "./singleEntry";
 
 /** A machine manual, by its kind and year; what it prints at 20 m/s is p, and K = p / p_v - 1 with p_v = 240.3 Pa. */
 const manual = (source: "planerManual" | "tableSawManual" | "shaperManual", locator: string): Provenance => ({
@@ -189,14 +189,6 @@ const ports: readonly Port[] = [
 
 /** Ports and hoods of woodworking machines: what the inside of the machine costs the air, in the port's own duct. */
 export const machinePorts: readonly LossFamily[] = ports.map(({ key, aliases, label, note, k, range, from }) => ({
-  key,
-  aliases,
-  kind: "hood",
-  label,
-  note,
-  shape: null,
-  angle: null,
-  rule: "table",
+  ...singleEntry(key, aliases, label, note, from ?? estimate, k),
   port: { low: range[0], high: range[1] },
-  points: [alone(from ?? estimate, k)],
 }));

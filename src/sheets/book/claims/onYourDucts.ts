@@ -10,7 +10,7 @@ import { DUCTS, factCell } from "./layout";
  * curve, what the ducts ask for, so that the seller can be asked; where there are no ducts, what to fill in.
  */
 export function onYourDucts(frame: Frame): SheetCell[] {
-  return [text(`E${DUCTS}`, "Your ducts", "section"), words(frame)];
+  return [text(`E${DUCTS}`, "Your ducts", "total"), words(frame)];
 }
 
 function words(frame: Frame): SheetCell {

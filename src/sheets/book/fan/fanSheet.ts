@@ -48,7 +48,7 @@ export const fanSheet: SheetOf<FanContents> = (frame, { curve, source }) => ({
     ),
     text("A5", "The pressure printed is", "label"),
     input(KIND_CELL.replace(/\$/g, ""), "static", { note: KIND_NOTE }),
-    formula("A6", headingIn(frame, "Outlet of the fan, diameter", "diameter"), "label"),
+    formula("A6", headingIn(frame, "Fan outlet", "diameter"), "label"),
     input(OUTLET_CELL.replace(/\$/g, ""), null, { note: OUTLET_NOTE }),
     formula("A7", outletTrouble(frame), "total"),
     text("E5", "It is from", "label"),
