@@ -3,7 +3,7 @@ import { STANDARD_DENSITY } from "../air/constants";
 import { frictionPerLength } from "../friction/frictionLoss";
 import { meanVelocity, sectionArea } from "../section/section";
 import { grade, type Judged } from "./grade";
-import { mostAirflow, type Passage, passageLoss } from "./passage";
+import { mostThrough, type Passage, passageLoss } from "./passage";
 
 /** The ends and walls that an inlet or a hose may have: coefficients [-] and roughness [m]. */
 export interface Looks {
@@ -14,7 +14,7 @@ export interface Looks {
 }
 
 /** A hose as far as it is told. */
-export interface Hose {
+export interface ClaimedHose {
   readonly diameter: number; // [m]
   readonly length: number | null; // [m]
 }
@@ -29,7 +29,7 @@ export function judgeVelocity(airflow: number, diameter: number): Judged {
 
 /** Claimed airflow [m3/s] against what the highest pressure draws through a bare inlet; a rounded one lets more pass. */
 export function judgeInlet(airflow: number, pressure: number, diameter: number, looks: Looks): Judged {
-  const end = (entry: number): number => mostAirflow(pressure, passageOf(diameter, 0, 0, entry));
+  const end = (entry: number): number => mostThrough(pressure, passageOf(diameter, 0, 0, entry));
   const [allowed, rounded] = [end(looks.bareEnd), end(looks.roundedEnd)];
   return { claimed: airflow, allowed, verdict: grade(airflow, { unknownFrom: allowed, doubtedFrom: rounded }) };
 }
@@ -41,11 +41,11 @@ export function judgeInlet(airflow: number, pressure: number, diameter: number, 
  *
  * @param sure whether the fan makes no more than that pressure at any airflow
  */
-export function judgeHose(airflow: number, pressure: number, hose: Hose, looks: Looks, sure: boolean): Judged {
+export function judgeHose(airflow: number, pressure: number, hose: ClaimedHose, looks: Looks, sure: boolean): Judged {
   const { diameter, length } = hose;
   if (length === null) return { claimed: airflow, allowed: null, verdict: "cannot tell" };
   const most = (of: number, wall: number, entry: number): number =>
-    mostAirflow(of, passageOf(diameter, length, wall, entry));
+    mostThrough(of, passageOf(diameter, length, wall, entry));
   const verdict = grade(airflow, {
     unknownFrom: most(pressure, looks.usualWall, looks.bareEnd),
     doubtedFrom: most(pressure, looks.leastWall, looks.roundedEnd),
@@ -60,7 +60,7 @@ export function judgeHose(airflow: number, pressure: number, hose: Hose, looks: 
  * @returns [Pa]
  * @source ashrae2009si Darcy-Weisbach and entry losses, duct design chapter
  */
-export const hoseLoss = (airflow: number, { diameter, length }: Hose, wall: number, entry: number): number =>
+export const hoseLoss = (airflow: number, { diameter, length }: ClaimedHose, wall: number, entry: number): number =>
   passageLoss(airflow, passageOf(diameter, length ?? 0, wall, entry));
 
 /**

@@ -41,7 +41,7 @@ export function passageLoss(airflow: number, passage: Passage): number {
  * @throws DomainError if an argument is outside its range
  * @source ashrae2009si the inverse of the loss above
  */
-export function mostAirflow(pressure: number, passage: Passage): number {
+export function mostThrough(pressure: number, passage: Passage): number {
   requireWithin("pressure", pressure, { above: 0 }, "Pa");
   const { diameter, entry, density } = passage;
   const withoutFriction = sectionArea(diameter, null) * Math.sqrt((2 * pressure) / (entry * density));

@@ -78,7 +78,7 @@ export interface CurveReading {
  * @returns [Pa] the pressure, and [Pa s/m3] its slope
  * @source fritschCarlson1980
  */
-export function readCurve(curve: FanCurve, airflow: number): CurveReading {
+export function curveAt(curve: FanCurve, airflow: number): CurveReading {
   const { points, slopes } = curve;
   let piece = 0;
   while (piece < points.length - 2 && airflow > itemAt(points, piece + 1).airflow) piece++;
@@ -133,7 +133,7 @@ export const hasRisingPart = ({ points }: FanCurve): boolean =>
 export function fanPressure(curve: FanCurve, airflow: number): number {
   requireWithin("airflow", airflow, { atLeast: 0 }, "m³/s");
   if (airflow < leastAirflow(curve) || airflow > mostAirflow(curve)) throw new OutsideCurveError(curve, airflow);
-  return readCurve(curve, airflow).pressure;
+  return curveAt(curve, airflow).pressure;
 }
 
 /** The answer lies where the curve has no points; the cells say how far it reaches, in their own unit. */

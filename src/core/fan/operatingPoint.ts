@@ -7,7 +7,7 @@ import {
   leastAirflow,
   mostAirflow,
   OutsideCurveError,
-  readCurve,
+  curveAt,
 } from "./fanCurve";
 
 /** Where a fan meets a system: the stable point, and how many crossings there are. */
@@ -38,7 +38,7 @@ export function operatingPoint(curve: FanCurve, airflow: number, pressure: numbe
   requireWithin("fixed", fixed, { atLeast: 0 }, "Pa");
   requireWithin("pressure", pressure, { atLeast: fixed }, "Pa");
   const system = (flow: number): number => fixed + (pressure - fixed) * (flow / airflow) ** 2;
-  const { at, crossings, fromRest } = stableCrossing(curve, (flow) => readCurve(curve, flow).pressure - system(flow));
+  const { at, crossings, fromRest } = stableCrossing(curve, (flow) => curveAt(curve, flow).pressure - system(flow));
   return { airflow: at, pressure: system(at), crossings, fromRest };
 }
 

@@ -5,7 +5,7 @@ import { OTHER_AIR } from "../../reference/noteLimits";
 import { joinNotes, sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import { answerRow, blankRow, headerRow, type Value } from "../answerRows";
-import { inUnit } from "../runsTable/inUnit";
+import { inWords } from "../../reference/inWords";
 import type { TableRun } from "../runsTable/readRun";
 import type { RunsTable } from "../runsTable/readRuns";
 import { surroundings } from "../runsTable/surroundings";
@@ -71,8 +71,8 @@ const fanRow = (budget: SystemBudget, density: number, system: UnitSystem): Valu
 
 function fanNote(budget: SystemBudget, density: number, system: UnitSystem): string {
   if (budget.airflow === 0) return sayNote("noneAsks");
-  const pressure = (value: number): string => inUnit(value, "pressure", system);
-  const airflow = inUnit(budget.airflow, "airflow", system);
+  const pressure = (value: number): string => inWords(value, "pressure", system);
+  const airflow = inWords(budget.airflow, "airflow", system);
   const asked = sayNote("fanAsked", { airflow, pressure: pressure(budget.staticPressure) });
   if (Math.abs(density / STANDARD_DENSITY - 1) < OTHER_AIR) return asked;
   return asked + sayNote("otherAir", { pressure: pressure((budget.staticPressure * STANDARD_DENSITY) / density) });

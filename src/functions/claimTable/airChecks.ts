@@ -5,7 +5,7 @@ import { meanVelocity, sectionArea } from "../../core/section/section";
 import { cite } from "../../reference/citation";
 import { claimBounds } from "../../reference/claimBounds";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
-import { type ClaimRow, CURVE, inWords, rowOf } from "./claimRow";
+import { type ClaimRow, CURVE, tidyInWords, rowOf } from "./claimRow";
 import type { Facts } from "./facts";
 import { bareEnd, looksOf, roundedEnd } from "./passageLooks";
 
@@ -15,7 +15,7 @@ export function systemAirflow(facts: Facts, system: UnitSystem): ClaimRow[] {
   const airflow = free ?? facts.airflow;
   if (airflow === undefined || facts["rated point"] !== undefined) return [];
   const { systemShareLow: low, systemShareHigh: high } = claimBounds;
-  const [least, most] = [low, high].map(({ value }) => inWords(value * airflow, "airflow", system));
+  const [least, most] = [low, high].map(({ value }) => tidyInWords(value * airflow, "airflow", system));
   const is = free === undefined ? "May be measured" : "Measured";
   return [
     rowOf({
@@ -42,14 +42,14 @@ export function inlet(facts: Facts, system: UnitSystem): ClaimRow[] {
   const judged = judgeInlet(airflow, pressure, diameter, looksOf(undefined));
   const hose = { diameter, length: null };
   const [bare, round] = [bareEnd, roundedEnd].map((end) =>
-    inWords(hoseLoss(airflow, hose, 0, end.coefficient), "pressure", system),
+    tidyInWords(hoseLoss(airflow, hose, 0, end.coefficient), "pressure", system),
   );
   return [
     rowOf({
       check: "Airflow through the inlet",
       ...judged,
       unit: unitOf("airflow", system),
-      why: `${running(airflow, diameter, system)} A bare end takes ${bare}, a well rounded one ${round}, of ${inWords(pressure, "pressure", system)}.`,
+      why: `${running(airflow, diameter, system)} A bare end takes ${bare}, a well rounded one ${round}, of ${tidyInWords(pressure, "pressure", system)}.`,
       source: cite(bareEnd, roundedEnd),
       asks: judged.verdict === "holds" ? [] : ["with which inlet the airflow was measured"],
     }),
@@ -66,7 +66,7 @@ export function velocityRow(
 ): ClaimRow {
   const judged = judgeVelocity(airflow, diameter);
   const { inletVelocity: low, inletVelocityHigh: high } = claimBounds;
-  const [from, to] = [low, high].map(({ value }) => inWords(value, "velocity", system));
+  const [from, to] = [low, high].map(({ value }) => tidyInWords(value, "velocity", system));
   return rowOf({
     check,
     ...judged,
@@ -80,6 +80,6 @@ export function velocityRow(
 /** "At 1200 cfm the air runs at 6110 fpm, with 2.33 in.w.g. of velocity pressure." */
 export function running(airflow: number, diameter: number, system: UnitSystem): string {
   const velocity = meanVelocity(airflow, sectionArea(diameter, null));
-  const head = inWords(velocityPressure(velocity, STANDARD_DENSITY), "pressure", system);
-  return `At ${inWords(airflow, "airflow", system)} the air runs at ${inWords(velocity, "velocity", system)}, with ${head} of velocity pressure.`;
+  const head = tidyInWords(velocityPressure(velocity, STANDARD_DENSITY), "pressure", system);
+  return `At ${tidyInWords(airflow, "airflow", system)} the air runs at ${tidyInWords(velocity, "velocity", system)}, with ${head} of velocity pressure.`;
 }

@@ -61,7 +61,7 @@ function tidy(value: number): number {
 }
 
 /** A value with its unit in a sentence. */
-export function inWords(value: number, quantity: Quantity, system: UnitSystem): string {
+export function tidyInWords(value: number, quantity: Quantity, system: UnitSystem): string {
   const unit = unitOf(quantity, system);
   return `${tidy(fromSI(value, unit))} ${unit.label}`;
 }

@@ -5,7 +5,7 @@ import { filterMedia } from "../../reference/filterMedia";
 import { filters } from "../../reference/filters";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
 import type { FilterRow } from "../../reference/schema";
-import { type ClaimRow, inWords, rowOf } from "./claimRow";
+import { type ClaimRow, tidyInWords, rowOf } from "./claimRow";
 import type { Facts } from "./facts";
 import { practice } from "./laws";
 
@@ -19,7 +19,7 @@ export function faceVelocity(facts: Facts, system: UnitSystem): ClaimRow[] {
   if (airflow === undefined || area === undefined) return [];
   const of = yardsticks.filter(({ key }) => medium === undefined || key === medium);
   const judged = judgeFaceVelocity(airflow, area, { low: Math.min(...of.map(most)), high: Math.max(...of.map(most)) });
-  const list = of.map((one) => `${one.key} ${inWords(most(one), "velocity", system)}`).join(", ");
+  const list = of.map((one) => `${one.key} ${tidyInWords(most(one), "velocity", system)}`).join(", ");
   return [
     rowOf({
       check: "Filter face velocity",

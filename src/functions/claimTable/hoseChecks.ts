@@ -1,8 +1,8 @@
-import { type Hose, hoseLoss, judgeHose, lengthThatTakes } from "../../core/claims/judgeAir";
+import { type ClaimedHose, hoseLoss, judgeHose, lengthThatTakes } from "../../core/claims/judgeAir";
 import { cite } from "../../reference/citation";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
 import { running, velocityRow } from "./airChecks";
-import { type ClaimRow, inWords, rowOf } from "./claimRow";
+import { type ClaimRow, tidyInWords, rowOf } from "./claimRow";
 import type { Facts } from "./facts";
 import { bareEnd, corrugated, looksOf, roundedEnd, smoothHose } from "./passageLooks";
 
@@ -36,22 +36,22 @@ function throughHose(
   system: UnitSystem,
 ): ClaimRow {
   const { "hose kind": kind, "hose length": length = null } = facts;
-  const hose: Hose = { diameter, length };
+  const hose: ClaimedHose = { diameter, length };
   const looks = looksOf(kind);
   const judged = judgeHose(airflow, pressure, hose, looks, sure);
-  const said = (pascal: number): string => inWords(pascal, "pressure", system);
+  const said = (pascal: number): string => tidyInWords(pascal, "pressure", system);
   const asks = judged.verdict === "holds" || judged.verdict === "impossible" ? [] : wanting(length, kind);
   const [best, usual] = [
     hoseLoss(airflow, hose, 0, looks.roundedEnd),
     hoseLoss(airflow, hose, looks.usualWall, looks.bareEnd),
   ];
   const reach = (wall: number, entry: number): string =>
-    inWords(lengthThatTakes(pressure, airflow, diameter, wall, entry), "length", system);
+    tidyInWords(lengthThatTakes(pressure, airflow, diameter, wall, entry), "length", system);
   const of = kind === "smooth" ? "smooth" : "corrugated";
   const takes =
     length === null
       ? `The length decides: ${reach(looks.usualWall, looks.bareEnd)} of ${of} hose with a bare end, ${reach(0, looks.roundedEnd)} of the smoothest with a rounded one, take all of ${said(pressure)}.`
-      : `${inWords(length, "length", system)} of hose take ${said(best)} at least (smoothest, rounded end), ${said(usual)} if ${of} with a bare end, of ${said(pressure)}.`;
+      : `${tidyInWords(length, "length", system)} of hose take ${said(best)} at least (smoothest, rounded end), ${said(usual)} if ${of} with a bare end, of ${said(pressure)}.`;
   return rowOf({
     check,
     ...judged,

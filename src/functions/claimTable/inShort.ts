@@ -1,6 +1,6 @@
 import { claimBounds } from "../../reference/claimBounds";
 import type { UnitSystem } from "../../reference/quantities";
-import { type ClaimRow, inWords, rowOf } from "./claimRow";
+import { type ClaimRow, tidyInWords, rowOf } from "./claimRow";
 import type { Facts } from "./facts";
 
 const MOST_ASKED = 4;
@@ -28,9 +28,9 @@ export function inShort(facts: Facts, rows: readonly ClaimRow[], system: UnitSys
 
 function expect(facts: Facts, impossible: boolean, system: UnitSystem): string {
   const rated = facts["rated point"];
-  const said = (airflow: number): string => inWords(airflow, "airflow", system);
+  const said = (airflow: number): string => tidyInWords(airflow, "airflow", system);
   if (rated !== undefined) {
-    const at = inWords(rated.pressure, "pressure", system);
+    const at = tidyInWords(rated.pressure, "pressure", system);
     return `Expect ${impossible ? "less than " : ""}${said(rated.airflow)} where your ducts, hoods and filter take ${at}.`;
   }
   const airflow = facts["free-air airflow"] ?? facts.airflow;

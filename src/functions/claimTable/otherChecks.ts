@@ -1,6 +1,6 @@
 import { cite } from "../../reference/citation";
 import type { UnitSystem } from "../../reference/quantities";
-import { type ClaimRow, inWords, rowOf } from "./claimRow";
+import { type ClaimRow, tidyInWords, rowOf } from "./claimRow";
 import type { Facts } from "./facts";
 import { practice } from "./laws";
 
@@ -15,7 +15,7 @@ export function soundLevel({ sound, "noise distance": distance }: Facts, system:
   const open =
     distance === undefined || level === undefined
       ? "It says little without the distance"
-      : `In the open ${level} dB at ${inWords(distance, "length", system)} are ${there} dB at ${inWords(near, "length", system)}, 6 dB less at twice the distance`;
+      : `In the open ${level} dB at ${tidyInWords(distance, "length", system)} are ${there} dB at ${tidyInWords(near, "length", system)}, 6 dB less at twice the distance`;
   const why = `${open}; the room and the load decide too.`;
   const asks = [`at which ${distance === undefined ? "distance and " : ""}load the sound was measured`];
   return [rowOf({ check: "Sound", claimed: sound, verdict: "cannot tell", why, source: cite(practice), asks })];

@@ -4,7 +4,7 @@ import { judgeCurvePower, judgeEfficiency, judgeRatedPower, judgeSupply } from "
 import { cite } from "../../reference/citation";
 import { claimBounds } from "../../reference/claimBounds";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
-import { type ClaimRow, CURVE, inWords, percentOf, rowOf } from "./claimRow";
+import { type ClaimRow, CURVE, tidyInWords, percentOf, rowOf } from "./claimRow";
 import type { Facts } from "./facts";
 import { compression, electric, euler } from "./laws";
 import { usualEfficiency } from "./wheelOf";
@@ -31,7 +31,7 @@ export function airPower(facts: Facts, system: UnitSystem): ClaimRow[] {
   if (motor === undefined) return [];
   const usual = usualEfficiency(facts);
   const doubt = ` Above ${percentOf(usual.value)} of the motor's rating we doubt it.`;
-  const [row, said] = [rowIn(system), (watts: number): string => inWords(watts, "power", system)];
+  const [row, said] = [rowIn(system), (watts: number): string => tidyInWords(watts, "power", system)];
   if (rated === undefined) {
     const airflow = facts.airflow ?? facts["free-air airflow"];
     const pressure = facts.pressure ?? facts["shut-off pressure"];
@@ -42,7 +42,7 @@ export function airPower(facts: Facts, system: UnitSystem): ClaimRow[] {
   }
   const ask = "the shaft power at the rated point";
   const law = `; no motor gives out more than ${overload.value} times its rating for long.`;
-  const air = `${inWords(rated.airflow, "airflow", system)} at ${inWords(rated.pressure, "pressure", system)} is ${said(rated.airflow * rated.pressure)} in the air (Q p)`;
+  const air = `${tidyInWords(rated.airflow, "airflow", system)} at ${tidyInWords(rated.pressure, "pressure", system)} is ${said(rated.airflow * rated.pressure)} in the air (Q p)`;
   const judged = judgeRatedPower(rated, null, motor, usual.value);
   const rows = [row(AIR_POWER, judged, air + law + doubt, cite(compression, overload, usual), ask)];
   if (efficiency !== undefined && efficiency <= 1) {
@@ -65,7 +65,7 @@ export function supply(facts: Facts, system: UnitSystem): ClaimRow[] {
   return claims.flatMap(([of, power, ask]) => {
     if (power === undefined) return [];
     const judged = judgeSupply(power, { volts, amps, phases: known });
-    const why = `${volts} V and ${amps} A on ${phases ?? "up to 3"} phase${phases === "1" ? "" : "s"} are ${inWords(judged.allowed!, "power", system)} at most, and ${overload.value} times the current is allowed for. Above ${percentOf(motorShare.value)} of it we doubt it. A "peak" power lasts for a moment, if at all.`;
+    const why = `${volts} V and ${amps} A on ${phases ?? "up to 3"} phase${phases === "1" ? "" : "s"} are ${tidyInWords(judged.allowed!, "power", system)} at most, and ${overload.value} times the current is allowed for. Above ${percentOf(motorShare.value)} of it we doubt it. A "peak" power lasts for a moment, if at all.`;
     const source = cite(electric, motorShare, overload, compression);
     return [
       rowIn(system)(

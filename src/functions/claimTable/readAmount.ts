@@ -2,7 +2,7 @@ import type { Amount } from "../../reference/claimFacts";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
 import { refuseCell } from "../cellErrors";
 import type { Cell } from "../cells";
-import { inUnit } from "../runsTable/inUnit";
+import { inWords } from "../../reference/inWords";
 import { factorOfTyped, unitsInWords } from "./typedUnit";
 
 const NUMBER = /^\s*([+-]?(?:\d[\d,]*\.?\d*|\.\d+)(?:e[+-]?\d+)?)\s*(.*?)\s*$/i;
@@ -28,7 +28,7 @@ export function readAmount(said: string, cell: Cell, amount: Amount, system: Uni
   if (within.length > 1) return refuseCell(said, cell, "written without a comma");
   if (within.length === 0) {
     const ends = [low, high].map((end) =>
-      unit === undefined ? inUnit(end, quantity, system) : `${label === "%" ? 100 * end : end} ${unit}`,
+      unit === undefined ? inWords(end, quantity, system) : `${label === "%" ? 100 * end : end} ${unit}`,
     );
     return refuseCell(said, cell, `from ${ends.join(" to ")} (a bare number is read in ${label})`);
   }

@@ -4,7 +4,7 @@ import { judgeTipPressure, judgeWheelFlow } from "../../core/claims/judgeFan";
 import { cite } from "../../reference/citation";
 import { claimBounds } from "../../reference/claimBounds";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
-import { type ClaimRow, CURVE, inWords, percentOf, rowOf } from "./claimRow";
+import { type ClaimRow, CURVE, tidyInWords, percentOf, rowOf } from "./claimRow";
 import type { Facts } from "./facts";
 import { euler } from "./laws";
 import { kindOf, wheelOf } from "./wheelOf";
@@ -24,7 +24,7 @@ export function tip(facts: Facts, system: UnitSystem): ClaimRow[] {
   const wheel = wheelOf(facts);
   if (pressure === undefined || wheel === null) return [];
   const judged = judgeTipPressure(pressure, wheel, STANDARD_DENSITY);
-  const fast = inWords(tipSpeed(wheel.diameter, wheel.speed), "velocity", system);
+  const fast = tidyInWords(tipSpeed(wheel.diameter, wheel.speed), "velocity", system);
   const unknown = [
     ...(wheel.bounded === null ? [KIND] : []),
     ...(wheel.stages === null ? ["the number of stages"] : []),
@@ -40,7 +40,7 @@ export function tip(facts: Facts, system: UnitSystem): ClaimRow[] {
       check: "Pressure against the tip speed",
       ...judged,
       unit: unitOf("pressure", system),
-      why: `If the wheel itself turns so fast, its tip runs at ${fast} (u = π D N); blades that are radial or lean back make at most ρu² a stage, ${inWords(judged.allowed!, "pressure", system)} in standard air.${so}`,
+      why: `If the wheel itself turns so fast, its tip runs at ${fast} (u = π D N); blades that are radial or lean back make at most ρu² a stage, ${tidyInWords(judged.allowed!, "pressure", system)} in standard air.${so}`,
       source: cite(euler, tipPressure, allowance),
       asks: judged.verdict === "cannot tell" ? unknown : [],
     }),
@@ -61,7 +61,7 @@ export function wheelFlow(facts: Facts, system: UnitSystem): ClaimRow[] {
       check: "Airflow of its wheel",
       ...judged,
       unit: unitOf("airflow", system),
-      why: `Above ${inWords(judged.allowed!, "airflow", system)} we doubt ${kind === undefined ? "any wheel" : "such a wheel"} of this size and speed (Q = ${high.value} u π D²/4${kind === undefined ? `; a radial one above ${low.value}` : `, or ${rimFlow.value} u through its rim`}); no law forbids more.`,
+      why: `Above ${tidyInWords(judged.allowed!, "airflow", system)} we doubt ${kind === undefined ? "any wheel" : "such a wheel"} of this size and speed (Q = ${high.value} u π D²/4${kind === undefined ? `; a radial one above ${low.value}` : `, or ${rimFlow.value} u through its rim`}); no law forbids more.`,
       source: cite(low, rimFlow),
       asks: judged.verdict === "holds" ? [] : [judged.verdict === "doubtful" ? CURVE : KIND],
     }),

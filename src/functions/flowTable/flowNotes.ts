@@ -1,7 +1,7 @@
 import { ENOUGH_AIR } from "../../reference/noteLimits";
 import { joinNotes, sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
-import { inUnit } from "../runsTable/inUnit";
+import { inWords } from "../../reference/inWords";
 import { leakNotes, speedNotes } from "../runsTable/notes";
 import type { TableRun } from "../runsTable/readRun";
 
@@ -25,7 +25,7 @@ export function flowNotes({ run, dust }: TableRun, flow: RunFlow, system: UnitSy
   const atHood = flow.airflow - flow.leak;
   if (flow.end && atHood < ENOUGH_AIR * run.wantedAirflow) {
     const percent = Math.round((atHood / run.wantedAirflow) * 100);
-    notes.push(sayNote("short", { percent, airflow: inUnit(run.wantedAirflow, "airflow", system) }));
+    notes.push(sayNote("short", { percent, airflow: inWords(run.wantedAirflow, "airflow", system) }));
   }
   return joinNotes([...notes, ...leakNotes(flow.leak, flow.airflow)]);
 }

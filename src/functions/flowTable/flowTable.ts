@@ -5,7 +5,7 @@ import { solveColumns } from "../../reference/answerColumns";
 import { joinNotes, sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import { answerRow, blankRow, headerRow, type Value } from "../answerRows";
-import { inUnit } from "../runsTable/inUnit";
+import { inWords } from "../../reference/inWords";
 import type { RunsTable } from "../runsTable/readRuns";
 import { surroundings } from "../runsTable/surroundings";
 import { flowNotes, type RunFlow } from "./flowNotes";
@@ -73,8 +73,8 @@ function fanNote(solution: SolvedTable["solution"], leaks: number, system: UnitS
   const lost = sayNote("lost", { percent: Number(((leaks / solution.fanAirflow) * 100).toPrecision(3)) });
   if (solution.crossings === 1) return lost;
   const { crossings: count, fromRest } = solution;
-  const airflow = inUnit(solution.fanAirflow, "airflow", system);
-  const less = inUnit(fromRest, "airflow", system);
+  const airflow = inWords(solution.fanAirflow, "airflow", system);
+  const less = inWords(fromRest, "airflow", system);
   const two = fromRest < solution.fanAirflow;
   return joinNotes([lost, two ? sayNote("twoStable", { count, airflow, less }) : sayNote("hump", { count, airflow })]);
 }

@@ -7,7 +7,7 @@ import type { UnitSystem } from "../../reference/quantities";
 import { blankRow, headerRow, inUnitOf, type Value } from "../answerRows";
 import { failureOf } from "../cellErrors";
 import type { Matrix } from "../cells";
-import { inUnit } from "../runsTable/inUnit";
+import { inWords } from "../../reference/inWords";
 import type { RunsTable, TableReader } from "../runsTable/readRuns";
 import type { RunFlow } from "./flowNotes";
 import { totalLeak } from "./flowTable";
@@ -74,7 +74,7 @@ function scenarioOf(scenario: Scenario, solved: SolvedTable, system: UnitSystem)
 const humpNote = (count: number, less: number | null, system: UnitSystem): string =>
   less === null
     ? sayNote("humpInShort", { count })
-    : sayNote("twoStableInShort", { count, less: inUnit(less, "airflow", system) });
+    : sayNote("twoStableInShort", { count, less: inWords(less, "airflow", system) });
 
 /** The run, of those that carry dust, whose velocity is the smallest share of what its dust needs. */
 function slowestRun({ table }: SolvedTable, flows: readonly RunFlow[], system: UnitSystem): string {
@@ -85,7 +85,7 @@ function slowestRun({ table }: SolvedTable, flows: readonly RunFlow[], system: U
     const share = flow.velocity / dust.low;
     if (share >= least) return;
     least = share;
-    const said = (velocity: number): string => inUnit(velocity, "velocity", system);
+    const said = (velocity: number): string => inWords(velocity, "velocity", system);
     const settles = sayNote("settles", { dust: dust.key, velocity: said(dust.low) });
     const meaning = share < 1 ? settles : sayNote("fastEnough");
     slowest = sayNote("slowest", { run: run.name, velocity: said(flow.velocity), meaning });

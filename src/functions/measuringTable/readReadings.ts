@@ -6,7 +6,7 @@ import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import { NOT_READ, STILL } from "../../reference/zeroWords";
 import { readNumber } from "../arguments";
 import { toMatrix } from "../cells";
-import { inUnit } from "../runsTable/inUnit";
+import { inWords } from "../../reference/inWords";
 
 /**
  * The readings of a traverse in a range of any shape, in SI.
@@ -35,7 +35,7 @@ export function readReadings(given: unknown, kind: ReadingKind, density: number,
         readingVelocity(reading, kind, density);
       } catch (error) {
         if (!(error instanceof DomainError)) throw error;
-        const limit = `at most ${inUnit(most, quantity, system)}, more than any dust duct carries`;
+        const limit = `at most ${inWords(most, quantity, system)}, more than any dust duct carries`;
         throw new DomainError(place, fromSI(reading, unit), limit);
       }
       return [reading];

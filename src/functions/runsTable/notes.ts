@@ -2,14 +2,14 @@ import { LEAK_SHARE } from "../../reference/noteLimits";
 import { sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import type { TransportRow } from "../../reference/schema";
-import { inUnit } from "./inUnit";
+import { inWords } from "../../reference/inWords";
 
 /** Whether the dust settles at this velocity [m/s], or the air is faster than it need be. */
 export function speedNotes(dust: TransportRow, velocity: number, system: UnitSystem): string[] {
   if (velocity < dust.low)
-    return [sayNote("settles", { dust: dust.key, velocity: inUnit(dust.low, "velocity", system) })];
+    return [sayNote("settles", { dust: dust.key, velocity: inWords(dust.low, "velocity", system) })];
   if (dust.high !== null && velocity > dust.high) {
-    return [sayNote("tooFast", { velocity: inUnit(dust.high, "velocity", system) })];
+    return [sayNote("tooFast", { velocity: inWords(dust.high, "velocity", system) })];
   }
   return [];
 }

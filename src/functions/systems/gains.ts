@@ -1,13 +1,8 @@
-import { readDensity } from "../arguments";
-import { toMatrix } from "../cells";
 import { exampleCurve, exampleRuns } from "../exampleTables";
-import { readCurve } from "../fanTable/readCurve";
 import { gainTable } from "../flowTable/gainTable";
-import { openedBy } from "../flowTable/openRuns";
+import { onFan } from "../flowTable/onFan";
 import type { Formula, Guide } from "../guide";
-import { inHost } from "../inHost";
 import { rememberingAnswers } from "../remember";
-import { sharedRuns } from "../runsTable/sharedRuns";
 
 const remember = rememberingAnswers();
 
@@ -30,15 +25,8 @@ export function gains(
   density?: unknown[][],
   units?: unknown[][],
 ): unknown[][] {
-  return inHost(units, (system) => {
-    const air = readDensity(density, system);
-    const table = sharedRuns(runs, system);
-    const opened = openedBy(open, table);
-    return remember([...[runs, curve, hood].map(toMatrix), opened && [...opened], air, system], () => {
-      const fan = { curve: readCurve(curve, system), density: air };
-      return gainTable(table.runs(opened), fan, hood, system);
-    });
-  });
+  const given = { runs, curve, open, asks: hood, density, units };
+  return onFan(remember, given, ({ table, open, fan, system }) => gainTable(table.runs(open), fan, hood, system));
 }
 
 export const guide: Guide = {

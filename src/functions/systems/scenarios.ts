@@ -1,14 +1,11 @@
-import { readDensity } from "../arguments";
 import { toMatrix } from "../cells";
 import { exampleCurve, exampleRuns, exampleScenarios } from "../exampleTables";
-import { readCurve } from "../fanTable/readCurve";
 import { scenarioTable } from "../flowTable/scenarioTable";
+import { onFan } from "../flowTable/onFan";
 import { ALONG_A_RUN, AT_A_HOOD, AT_A_LEAK } from "../formulas";
 import type { Formula, Guide } from "../guide";
-import { inHost } from "../inHost";
 import { NETWORK_LETTERS } from "../letters";
 import { rememberingAnswers } from "../remember";
-import { sharedRuns } from "../runsTable/sharedRuns";
 
 const remember = rememberingAnswers();
 
@@ -29,14 +26,8 @@ export function scenarios(
   density?: unknown[][],
   units?: unknown[][],
 ): unknown[][] {
-  return inHost(units, (system) => {
-    const sets = toMatrix(scenarios);
-    const air = readDensity(density, system);
-    return remember([toMatrix(runs), toMatrix(curve), sets, air, system], () => {
-      const fan = { curve: readCurve(curve, system), density: air };
-      return scenarioTable(sharedRuns(runs, system), fan, sets, system);
-    });
-  });
+  const given = { runs, curve, asks: scenarios, density, units };
+  return onFan(remember, given, ({ table, fan, system }) => scenarioTable(table, fan, toMatrix(scenarios), system));
 }
 
 export const guide: Guide = {

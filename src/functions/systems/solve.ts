@@ -1,15 +1,10 @@
-import { readDensity } from "../arguments";
-import { toMatrix } from "../cells";
 import { exampleCurve, exampleRuns } from "../exampleTables";
-import { readCurve } from "../fanTable/readCurve";
 import { flowTable } from "../flowTable/flowTable";
-import { openedBy } from "../flowTable/openRuns";
+import { onFan } from "../flowTable/onFan";
 import { ALONG_A_RUN, AT_A_HOOD, AT_A_LEAK } from "../formulas";
 import type { Formula, Guide } from "../guide";
-import { inHost } from "../inHost";
 import { NETWORK_LETTERS } from "../letters";
 import { rememberingAnswers } from "../remember";
-import { sharedRuns } from "../runsTable/sharedRuns";
 
 const remember = rememberingAnswers();
 
@@ -30,15 +25,8 @@ export function solve(
   density?: unknown[][],
   units?: unknown[][],
 ): unknown[][] {
-  return inHost(units, (system) => {
-    const air = readDensity(density, system);
-    const table = sharedRuns(runs, system);
-    const opened = openedBy(open, table);
-    return remember([toMatrix(runs), toMatrix(curve), opened && [...opened], air, system], () => {
-      const fan = { curve: readCurve(curve, system), density: air };
-      return flowTable(table.runs(opened), fan, system);
-    });
-  });
+  const given = { runs, curve, open, density, units };
+  return onFan(remember, given, ({ table, open, fan, system }) => flowTable(table.runs(open), fan, system));
 }
 
 export const guide: Guide = {

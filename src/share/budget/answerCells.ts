@@ -1,11 +1,10 @@
 import { budgetColumns, type BudgetKey } from "../../reference/answerColumns";
 import { headerIn } from "../../reference/columnsOfAnswers";
-import { type UnitSystem, unitOf } from "../../reference/quantities";
+import type { UnitSystem } from "../../reference/quantities";
 import { quotedText } from "../references";
-import type { BudgetColumn } from "./blockNames";
-import type { Place } from "./inputCells";
+import { fromSIText } from "../translate/expressions/text";
+import type { BudgetColumn, BudgetPlace } from "./blockNames";
 import { fanNote } from "./noteCells";
-import { over } from "./words";
 
 /** A run's value by the name of its column in the workings. */
 type ValueOf = (column: BudgetColumn) => string;
@@ -19,7 +18,7 @@ interface Filling {
 const BLANK = '""';
 
 /** What fills each column of the answer. */
-function fillings(place: Place, system: UnitSystem): Readonly<Record<BudgetKey, Filling>> {
+function fillings(place: BudgetPlace, system: UnitSystem): Readonly<Record<BudgetKey, Filling>> {
   const scalar = place.onOtherSheets.scalar;
   const carries = (value: ValueOf): string => `${value("carries")}=1`;
   const suctionSide = (value: ValueOf): string => `${value("sideThere")}=1`;
@@ -54,7 +53,7 @@ function fillings(place: Place, system: UnitSystem): Readonly<Record<BudgetKey, 
 }
 
 /** BUDGET's answer by plain formulas on any sheet: the header, a row for each row of the table, and one more for the fan. */
-export function answerCells(place: Place, system: UnitSystem): string[][] {
+export function answerCells(place: BudgetPlace, system: UnitSystem): string[][] {
   const filled = fillings(place, system);
   const header = budgetColumns.map((column, index) => {
     const text = quotedText(headerIn(column, system));
@@ -63,7 +62,7 @@ export function answerCells(place: Place, system: UnitSystem): string[][] {
   const rows = Array.from({ length: place.rows + 1 }, (_, index) =>
     budgetColumns.map(({ key, quantity }) => {
       const inUnit = (value: string): string =>
-        quantity === null || value === BLANK ? value : over(`(${value})`, unitOf(quantity, system).factor);
+        quantity === null || value === BLANK ? value : fromSIText(`(${value})`, quantity, system);
       return answerCell(place, filled[key], inUnit, index + 1, key === "note");
     }),
   );
@@ -72,7 +71,7 @@ export function answerCells(place: Place, system: UnitSystem): string[][] {
 
 /** A row of the table shows its run, or the fan where the last run stands just above; without an answer its note tells why. */
 function answerCell(
-  place: Place,
+  place: BudgetPlace,
   filling: Filling,
   inUnit: (value: string) => string,
   row: number,

@@ -1,3 +1,5 @@
+import type { BlockColumn, BlockPlace } from "./block";
+
 /** Columns of the workings in the order of the runs table, then those in the order of the flow: ends first, the fan last. */
 export const inputColumns = [
   "used",
@@ -93,7 +95,10 @@ export const flowColumns = [
 /** Columns that follow the runs to the fan in ever longer strides: which run is reached, and over how many. */
 type Stride = `reach${number}` | `steps${number}`;
 
-export type BudgetColumn = (typeof inputColumns)[number] | (typeof flowColumns)[number] | Stride;
+export type InputColumn = (typeof inputColumns)[number];
+export type FlowColumn = (typeof flowColumns)[number];
+
+export type BudgetColumn = InputColumn | FlowColumn | Stride;
 
 export const budgetScalars = [
   "density",
@@ -112,3 +117,12 @@ export const budgetScalars = [
 ] as const;
 
 export type BudgetScalar = (typeof budgetScalars)[number];
+
+/** Where the workings of a budget stand. */
+export type BudgetPlace = BlockPlace<BudgetColumn, BudgetScalar>;
+
+/** Some of the columns, by their names. */
+export type ColumnCells<Name extends BudgetColumn> = Readonly<Record<Name, Omit<BlockColumn<Name>, "name">>>;
+
+export const namedColumns = <Name extends BudgetColumn>(columns: Partial<ColumnCells<Name>>): BlockColumn<Name>[] =>
+  (Object.entries(columns) as [Name, ColumnCells<Name>[Name]][]).map(([name, column]) => ({ name, ...column }));

@@ -1,7 +1,7 @@
 import { STANDARD_DENSITY } from "../../core/air/constants";
 import { HOSE_MATERIAL } from "../../reference/materials";
 import { PLAIN_END } from "../../reference/lossFamilies";
-import { type UnitSystem, unitOf } from "../../reference/quantities";
+import type { UnitSystem } from "../../reference/quantities";
 import { onAnySheet } from "../formula/ranges";
 import { numberText } from "../references";
 import type { RangeRef } from "../../sheets/rangeRef";
@@ -10,13 +10,22 @@ import { fixed } from "../translate/translation";
 import { unitsOf } from "../translate/unitsOf";
 import { answerCells } from "./answerCells";
 import { type BlockScalar, blockCells, blockHeight, blockPlace } from "./block";
-import { type BudgetColumn, type BudgetScalar, budgetScalars, flowColumns, inputColumns } from "./blockNames";
+import {
+  type BudgetColumn,
+  type BudgetPlace,
+  type BudgetScalar,
+  budgetScalars,
+  flowColumns,
+  inputColumns,
+} from "./blockNames";
 import { flowCells } from "./flowCells";
-import { inputCells, type Place } from "./inputCells";
+import { inputCells } from "./inputCells";
+import { runsReader } from "./runsReader";
 import type { BudgetLookups } from "./lookups";
 import { tableLookups } from "./tableLookups";
 import { type RunsSource, runsSource } from "./runsSource";
-import { isBlank, numberOf, times } from "./words";
+import { inSI } from "../translate/expressions/text";
+import { isBlank, numberOf } from "./words";
 
 /** BUDGET as plain formulas: a row for each row of its table, worked out step by step on the sheet of workings. */
 export const budget: Translator = ([runs, density, units], context) => {
@@ -42,7 +51,7 @@ function budgetFormulas(
   const names = columnNames(strides);
   context.workings.place(blockHeight(source.rows), names.length, (place: RangeRef) => {
     const at = blockPlace<BudgetColumn, BudgetScalar>(place, source.rows, names, budgetScalars);
-    const columns = [...inputCells(at, source, lookups, system, strides), ...flowCells(at, system)];
+    const columns = [...inputCells(runsReader(at, source, lookups, system), strides), ...flowCells(at, system)];
     const ordered = names.map((name) => columns.find((column) => column.name === name)!);
     answer = answerCells(at, system);
     const title = `Budget of ${context.sheet}!${context.at}: in SI, first by the rows of the table, then by the order of the flow`;
@@ -58,7 +67,7 @@ function columnNames(strides: number): BudgetColumn[] {
 }
 
 function scalarCells(
-  place: Place,
+  place: BudgetPlace,
   source: RunsSource,
   air: string | null,
   lookups: BudgetLookups,
@@ -70,9 +79,7 @@ function scalarCells(
   const formulas: Record<BudgetScalar, [heading: string, formula: string]> = {
     density: [
       "Density (kg/m³)",
-      air === null
-        ? standard
-        : `IF(${isBlank(air)},${standard},${times(numberOf(air), unitOf("density", system).factor)})`,
+      air === null ? standard : `IF(${isBlank(air)},${standard},${inSI(numberOf(air), "density", system)})`,
     ],
     hoseRoughness: ["Roughness of hose (m)", lookups.usualRoughness(HOSE_MATERIAL)],
     plainEnd: ["K of an open pipe end", lookups.usualHood(PLAIN_END)],

@@ -3,21 +3,18 @@ import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
 import type { UnitSystem } from "../../reference/quantities";
 import { num } from "../translate/expressions/text";
 import type { BlockColumn } from "./block";
-import type { BudgetColumn, flowColumns } from "./blockNames";
-import type { Place } from "./inputCells";
+import { type BudgetColumn, type BudgetPlace, type ColumnCells, type FlowColumn, namedColumns } from "./blockNames";
 import { frictionCells } from "./frictionCells";
 import { metIn, ownDust } from "./metalCells";
 import { noteOf } from "./noteCells";
 
-type FlowColumn = (typeof flowColumns)[number];
-
-type Cells = Partial<Record<FlowColumn, Omit<BlockColumn<FlowColumn>, "name">>>;
+type Cells = Partial<ColumnCells<FlowColumn>>;
 
 /**
  * The design pass by plain formulas, in the order of the flow: every run stands below all that join it, so a row sums over the
  * rows above it. What comes back from the fan (path loss, a shut gate, the suction at a junction) sums over the rows below.
  */
-export function flowCells(place: Place, system: UnitSystem): BlockColumn<BudgetColumn>[] {
+export function flowCells(place: BudgetPlace, system: UnitSystem): BlockColumn<BudgetColumn>[] {
   const columns: Cells = {
     ...tree(place),
     ...asked(place),
@@ -27,21 +24,21 @@ export function flowCells(place: Place, system: UnitSystem): BlockColumn<BudgetC
     ...metal(place),
     note: { heading: "Note", formula: (row) => noteOf(place, system, row) },
   };
-  return Object.entries(columns).map(([name, column]) => ({ name: name as FlowColumn, ...column }));
+  return namedColumns(columns);
 }
 
 /** From the rows that join this one. */
-const joinedSum = (place: Place, column: BudgetColumn, row: number): string =>
+const joinedSum = (place: BudgetPlace, column: BudgetColumn, row: number): string =>
   `SUMIF(${place.above("next", row)},${place.cell("own", row)},${place.above(column, row)})`;
 
 /** From the run that this one joins. */
-const onward = (place: Place, column: BudgetColumn, row: number): string =>
+const onward = (place: BudgetPlace, column: BudgetColumn, row: number): string =>
   `SUMIF(${place.below("own", row)},${place.cell("next", row)},${place.below(column, row)})`;
 
-const fromInput = (place: Place, column: BudgetColumn, row: number): string =>
+const fromInput = (place: BudgetPlace, column: BudgetColumn, row: number): string =>
   `INDEX(${place.all(column)},${place.cell("source", row)})`;
 
-function tree(place: Place): Cells {
+function tree(place: BudgetPlace): Cells {
   const at = place.cell;
   return {
     source: { heading: "Row of the table", formula: (row) => `MATCH(${row},${place.all("rank")},0)` },
@@ -82,7 +79,7 @@ function tree(place: Place): Cells {
   };
 }
 
-function asked(place: Place): Cells {
+function asked(place: BudgetPlace): Cells {
   const at = place.cell;
   const density = place.scalar("density");
   const fastest = (row: number): string =>
@@ -122,7 +119,7 @@ function asked(place: Place): Cells {
   };
 }
 
-function losses(place: Place): Cells {
+function losses(place: BudgetPlace): Cells {
   const at = place.cell;
   const ifCarries = (row: number, formula: string): string => `IF(${at("carries", row)}=1,${formula},0)`;
   const device = (row: number): string =>
@@ -167,7 +164,7 @@ function losses(place: Place): Cells {
   };
 }
 
-function metal(place: Place): Cells {
+function metal(place: BudgetPlace): Cells {
   const side = (row: number): string => place.cell("sideThere", row);
   return {
     dusts: {
@@ -178,7 +175,7 @@ function metal(place: Place): Cells {
   };
 }
 
-function shown(place: Place): Cells {
+function shown(place: BudgetPlace): Cells {
   const at = place.cell;
   const idle = (row: number): string =>
     `IF(OR(${at("sideThere", row)}<>1,${at("cut", row)}=1),0,${DISCHARGE_COEFFICIENT}*${at("idleArea", row)}*SQRT(2*${at("junction", row)}/${place.scalar("density")}))`;

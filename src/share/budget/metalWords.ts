@@ -19,7 +19,7 @@ const numberOf = ({ burns, sparks }: DustHazard): number =>
   (burns === "yes" ? KINDS.burns : burns === "perhaps" ? KINDS.mayBurn : 0) +
   (sparks === "yes" ? KINDS.sparks : sparks === "perhaps" ? KINDS.maySpark : 0);
 
-export const wordOf = (name: string): string => {
+export const hazardWord = (name: string): string => {
   const { burns, sparks } = hazardOf(name);
   return hazardWords.find(([, hazard]) => hazard.burns === burns && hazard.sparks === sparks)![0];
 };

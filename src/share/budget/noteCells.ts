@@ -2,15 +2,14 @@ import { STANDARD_DENSITY } from "../../core/air/constants";
 import { LEAK_SHARE, OTHER_AIR, RESIZE_RATIO } from "../../reference/noteLimits";
 import { BETWEEN_NOTES } from "../../reference/noteWords";
 import { type NoteKey, piecesOfNote } from "../../reference/notes";
-import { type UnitSystem, unitOf } from "../../reference/quantities";
+import type { UnitSystem } from "../../reference/quantities";
 import { numberText, quotedText } from "../references";
-import type { Place } from "./inputCells";
 import { metBefore } from "./metalCells";
-import { inWords, over } from "./words";
-import type { BudgetColumn } from "./blockNames";
+import { inWords } from "./words";
+import type { BudgetColumn, BudgetPlace } from "./blockNames";
 
 /** BUDGET's note of a run, word for word. Each part brings what stands between notes before it, and the first of these is cut off. */
-export function noteOf(place: Place, system: UnitSystem, row: number): string {
+export function noteOf(place: BudgetPlace, system: UnitSystem, row: number): string {
   const at = (column: BudgetColumn): string => place.cell(column, row);
   const input = (column: BudgetColumn): string => `INDEX(${place.all(column)},${place.cell("source", row)})`;
   const isWanted = `COUNTIF(${place.all("toKey")},${input("key")})>0`;
@@ -25,11 +24,10 @@ export function noteOf(place: Place, system: UnitSystem, row: number): string {
   return `IF(${at("sideThere")}=0,"",MID(${inVain}&IF(${at("sideThere")}=1,${still}&${metal},${discharge}),${BETWEEN_NOTES.length + 1},999))`;
 }
 
-function carrying(place: Place, system: UnitSystem, row: number): string {
+function carrying(place: BudgetPlace, system: UnitSystem, row: number): string {
   const at = (column: BudgetColumn): string => place.cell(column, row);
   const input = (column: BudgetColumn): string => `INDEX(${place.all(column)},${place.cell("source", row)})`;
-  const unit = unitOf("velocity", system);
-  const said = (column: BudgetColumn): string => inWords(`(${over(input(column), unit.factor)})`, unit.label);
+  const said = (column: BudgetColumn): string => inWords(input(column), "velocity", system);
   const percent = (share: string): string => `ROUND(${share}*100,0)`;
   const settles = one("settles", { dust: input("dustKey"), velocity: said("dustLow") });
   const fast = one("tooFast", { velocity: said("dustHigh") });
@@ -42,12 +40,11 @@ function carrying(place: Place, system: UnitSystem, row: number): string {
 }
 
 /** BUDGET's note of the fan, as a formula on any sheet. */
-export function fanNote(place: Place, system: UnitSystem): string {
+export function fanNote(place: BudgetPlace, system: UnitSystem): string {
   const scalar = place.onOtherSheets.scalar;
-  const [airflow, pressure] = [unitOf("airflow", system), unitOf("pressure", system)];
   const asked = `(${scalar("fanSuction")}+${scalar("dischargeLoss")})`;
-  const said = (value: string): string => inWords(`(${over(value, pressure.factor)})`, pressure.label);
-  const air = inWords(`(${over(scalar("fanAirflow"), airflow.factor)})`, airflow.label);
+  const said = (value: string): string => inWords(value, "pressure", system);
+  const air = inWords(scalar("fanAirflow"), "airflow", system);
   const words = noteFormula("fanAsked", { airflow: air, pressure: said(asked) });
   const standard = numberText(STANDARD_DENSITY);
   const thinner = noteFormula("otherAir", { pressure: said(`${asked}*${standard}/${scalar("density")}`) });

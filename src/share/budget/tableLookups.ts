@@ -9,7 +9,7 @@ import type { TableBlock } from "../translate/tableBlocks/block";
 import { namedRows } from "../translate/tableBlocks/keyedBlocks";
 import type { CallContext } from "../translate/translation";
 import type { BudgetLookups } from "./lookups";
-import { wordOf } from "./metalWords";
+import { hazardWord } from "./metalWords";
 
 /** Look-ups in the tables that the copy carries, for a budget in these units. */
 export function tableLookups(system: UnitSystem, { tables, workings, sheet }: CallContext): BudgetLookups {
@@ -52,7 +52,7 @@ function transportBlock(units: UnitSystem): TableBlock {
       { header: "settles under", of: ({ low }) => figure(low) },
       { header: "too fast over", of: ({ high }) => figure(high) },
       { header: "key", of: ({ key }) => key },
-      { header: "fire", ofEach: wordOf },
+      { header: "fire", ofEach: hazardWord },
     ]),
   };
 }

@@ -2,17 +2,11 @@ import { ROUGHEST } from "../../core/friction/frictionFactor";
 import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
 import { OPEN_AIR } from "../../core/network/openAir";
 import { quotedText } from "../references";
-import type { BlockPlace } from "./block";
-import type { BudgetColumn, BudgetScalar } from "./blockNames";
+import type { BudgetColumn, BudgetPlace } from "./blockNames";
 import type { RunsSource } from "./runsSource";
 
 /** Why a row cannot be computed, in words, or an empty text: what BUDGET refuses, as far as plain formulas can tell. */
-export function troubleOf(
-  place: BlockPlace<BudgetColumn, BudgetScalar>,
-  source: RunsSource,
-  strides: number,
-  row: number,
-): string {
+export function troubleOf(place: BudgetPlace, source: RunsSource, strides: number, row: number): string {
   const cell = (column: BudgetColumn): string => place.cell(column, row);
   const notWithin = (value: string, test: string): string => `IF(ISERROR(${value}),TRUE,NOT(${test}))`;
   const atLeastZero = (column: BudgetColumn): string => notWithin(cell(column), `${cell(column)}>=0`);

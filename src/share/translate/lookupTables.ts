@@ -3,7 +3,7 @@ import { formula, input, text } from "../../sheets/cells";
 import type { UnitSystem } from "../../reference/quantities";
 import type { Sheet, SheetCell } from "../../sheets/workbook";
 import { type BlockName, blocks } from "./tableBlocks/blocks";
-import type { BlockCell, BlockPlace, TableBlock } from "./tableBlocks/block";
+import type { BlockCell, TablePlace, TableBlock } from "./tableBlocks/block";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
 
 /**
@@ -12,9 +12,9 @@ import { sheetPrefix } from "../../sheets/sheetPrefix";
  */
 export interface LookupTables {
   readonly units: UnitSystem; // in which the tables' figures stand, whatever the units of the formula that asks
-  block(name: BlockName): BlockPlace;
+  block(name: BlockName): TablePlace;
   /** A table made for one formula, such as one of REFERENCE; asked for twice under a key it is one. */
-  ownBlock(key: string, make: () => TableBlock): BlockPlace;
+  ownBlock(key: string, make: () => TableBlock): TablePlace;
   /** Lists of fittings as they stand in the book beyond those that are offered: see usedEntries. */
   readonly used: readonly string[];
 }
@@ -36,9 +36,9 @@ export function copyTables(
       "note",
     ),
   ];
-  const placed = new Map<string, BlockPlace>();
+  const placed = new Map<string, TablePlace>();
   let next = 4;
-  const put = (block: TableBlock): BlockPlace => {
+  const put = (block: TableBlock): TablePlace => {
     const place = placeOfBlock(block, name, next);
     cells.push(...blockCells(block, place, next));
     next += block.rows.length + 3;
@@ -64,7 +64,7 @@ export function copyTables(
 
 const HEAD = 2; // rows of a block above its first row: title and headers
 
-function placeOfBlock(block: TableBlock, sheet: string, top: number): BlockPlace {
+function placeOfBlock(block: TableBlock, sheet: string, top: number): TablePlace {
   const prefix = sheetPrefix(sheet);
   const letter = (column: string): string => {
     const at = block.columns.findIndex((header) => header === column);
@@ -85,7 +85,7 @@ function placeOfBlock(block: TableBlock, sheet: string, top: number): BlockPlace
   };
 }
 
-function blockCells(block: TableBlock, place: BlockPlace, top: number): SheetCell[] {
+function blockCells(block: TableBlock, place: TablePlace, top: number): SheetCell[] {
   const head = [
     text(cellAddress(1, top), block.title, "section"),
     ...block.columns.map((header, column) => text(cellAddress(column + 1, top + 1), header, "header")),
@@ -96,7 +96,7 @@ function blockCells(block: TableBlock, place: BlockPlace, top: number): SheetCel
   return [...head, ...body];
 }
 
-function blockCell(cell: BlockCell, at: string, place: BlockPlace, block: TableBlock): SheetCell[] {
+function blockCell(cell: BlockCell, at: string, place: TablePlace, block: TableBlock): SheetCell[] {
   if (cell === null) return [];
   if (typeof cell === "function") return [formula(at, `=${cell(place)}`)];
   return [typeof cell === "number" && block.inputs ? input(at, cell) : { at, value: cell, style: "text" }];

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { mostAirflow, type Passage, passageLoss } from "../../../src/core/claims/passage";
+import { mostThrough, type Passage, passageLoss } from "../../../src/core/claims/passage";
 import { DomainError } from "../../../src/core/errors";
 import { expectRefusal } from "../../support/coreRefusal";
 import { relative } from "../../support/printed";
@@ -29,24 +29,24 @@ describe("passageLoss", () => {
   });
 });
 
-describe("mostAirflow", () => {
+describe("mostThrough", () => {
   // By hand: V = sqrt(2 x 1000 / (0.93 x 1.2)) = 42.33338 m/s through 0.007853982 m2 is 0.3324856 m3/s.
   test("through a bare end: 1000 Pa draw 0.3324856 m³/s", () => {
-    expect(relative(mostAirflow(1000, bareEnd), 0.3324856)).toBeLessThan(1e-6);
+    expect(relative(mostThrough(1000, bareEnd), 0.3324856)).toBeLessThan(1e-6);
   });
 
   // Six times thinner air, 0.2 kg/m3, moves sqrt(6) times as fast: 0.3324856 x 2.4494897 = 0.8144201 m3/s.
   test("through a bare end in the thinnest air: 1000 Pa draw 0.8144201 m³/s", () => {
-    expect(relative(mostAirflow(1000, { ...bareEnd, density: 0.2 }), 0.8144201)).toBeLessThan(1e-6);
+    expect(relative(mostThrough(1000, { ...bareEnd, density: 0.2 }), 0.8144201)).toBeLessThan(1e-6);
   });
 
   test("takes the whole pressure, and more pressure draws more", () => {
     fc.assert(
       fc.property(pressures, passages, (pressure, passage) => {
-        const airflow = mostAirflow(pressure, passage);
+        const airflow = mostThrough(pressure, passage);
         expect(relative(passageLoss(airflow, passage), pressure)).toBeLessThan(1e-9);
-        expect(mostAirflow(1.1 * pressure, passage)).toBeGreaterThan(airflow);
-        expect(mostAirflow(pressure, { ...passage, length: passage.length + 1 })).toBeLessThan(airflow);
+        expect(mostThrough(1.1 * pressure, passage)).toBeGreaterThan(airflow);
+        expect(mostThrough(pressure, { ...passage, length: passage.length + 1 })).toBeLessThan(airflow);
       }),
       { numRuns: 200 },
     );
@@ -59,6 +59,6 @@ describe("mostAirflow", () => {
     ["length must be at least 0 m; got -1", 100, { ...bareEnd, length: -1 }],
     ["diameter must be above 0 m; got 0", 100, { ...bareEnd, diameter: 0 }],
   ])("refuses, and says why: %s", (message, pressure, passage) => {
-    expectRefusal(() => mostAirflow(pressure, passage), DomainError, message);
+    expectRefusal(() => mostThrough(pressure, passage), DomainError, message);
   });
 });

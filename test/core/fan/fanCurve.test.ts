@@ -8,7 +8,7 @@ import {
   leastAirflow,
   mostAirflow,
   OutsideCurveError,
-  readCurve,
+  curveAt,
 } from "../../../src/core/fan/fanCurve";
 import { expectRefusal } from "../../support/coreRefusal";
 import { points } from "../../support/flows";
@@ -36,10 +36,10 @@ describe("fanCurve", () => {
   test("equals Fritsch and Carlson's formulas worked by hand", () => {
     const curve = fanCurve(points([0, 10], [1, 9], [2, 6], [4, 0]));
     [0, -1.5, -3, -3].forEach((slope, index) => expect(curve.slopes[index]).toBeCloseTo(slope, 12));
-    expect(readCurve(curve, 0.5).pressure).toBeCloseTo(9.6875, 12);
-    expect(readCurve(curve, 1.5).pressure).toBeCloseTo(7.6875, 12);
-    expect(readCurve(curve, 3).pressure).toBeCloseTo(3, 12);
-    expect(readCurve(curve, 0.5).slope).toBeCloseTo(-1.125, 12);
+    expect(curveAt(curve, 0.5).pressure).toBeCloseTo(9.6875, 12);
+    expect(curveAt(curve, 1.5).pressure).toBeCloseTo(7.6875, 12);
+    expect(curveAt(curve, 3).pressure).toBeCloseTo(3, 12);
+    expect(curveAt(curve, 0.5).slope).toBeCloseTo(-1.125, 12);
   });
 
   // SciPy 1.17.1:
@@ -66,7 +66,7 @@ describe("fanCurve", () => {
     ["the wild curve", 5, 5.409165562913907, 0.6891655629139073],
     ["the wild curve", 6.9, 5.998989986754967, 0.020446092715231734],
   ])("equals SciPy's PchipInterpolator: %s at %d", (given, airflow, pressure, slope) => {
-    const reading = readCurve(fanCurve(printed[given]), airflow);
+    const reading = curveAt(fanCurve(printed[given]), airflow);
     expect(Math.abs(reading.pressure - pressure)).toBeLessThan(1e-13);
     expect(Math.abs(reading.slope - slope)).toBeLessThan(1e-13);
   });
@@ -108,7 +108,7 @@ describe("fanCurve", () => {
         const [low, high] = [Math.min(one, two), Math.max(one, two)];
         curve.points.slice(1).forEach((to, index) => {
           const from = curve.points[index]!;
-          const at = (share: number) => readCurve(curve, from.airflow + share * (to.airflow - from.airflow)).pressure;
+          const at = (share: number) => curveAt(curve, from.airflow + share * (to.airflow - from.airflow)).pressure;
           const sense = Math.sign(to.pressure - from.pressure);
           expect(sense * (at(high) - at(low))).toBeGreaterThanOrEqual(-1e-9);
           for (const share of [low, high]) {
@@ -128,9 +128,9 @@ describe("fanCurve", () => {
         const [from, to] = [curve.points[piece]!.airflow, curve.points[piece + 1]!.airflow];
         const at = from + share * (to - from);
         const step = 1e-4 * (to - from) * Math.min(share, 1 - share);
-        const quotient = (readCurve(curve, at + step).pressure - readCurve(curve, at - step).pressure) / (2 * step);
+        const quotient = (curveAt(curve, at + step).pressure - curveAt(curve, at - step).pressure) / (2 * step);
         const size = 3000 / (to - from); // the quotient loses digits of a pressure of up to 3000 Pa
-        expect(Math.abs(readCurve(curve, at).slope - quotient)).toBeLessThanOrEqual(1e-6 * size);
+        expect(Math.abs(curveAt(curve, at).slope - quotient)).toBeLessThanOrEqual(1e-6 * size);
       }),
     );
   });
@@ -139,7 +139,7 @@ describe("fanCurve", () => {
     const line = fanCurve(points([0.5, 100], [0.1, 300]));
     for (const share of [0, 0.1, 0.3, 0.77, 1]) {
       expect(relative(fanPressure(line, 0.1 + 0.4 * share), 300 - 200 * share)).toBeLessThan(1e-12);
-      expect(readCurve(line, 0.1 + 0.4 * share).slope).toBeCloseTo(-500, 9);
+      expect(curveAt(line, 0.1 + 0.4 * share).slope).toBeCloseTo(-500, 9);
     }
   });
 

@@ -5,7 +5,7 @@ import {
   leastAirflow,
   mostAirflow,
   OutsideCurveError,
-  readCurve,
+  curveAt,
 } from "../../fan/fanCurve";
 import { stableCrossing } from "../../fan/operatingPoint";
 import { fallingRoot } from "../../numeric/fallingRoot";
@@ -78,12 +78,12 @@ export function solveNetwork(network: Network, curve: FanCurve, surroundings: Su
 function solveSorted(network: Network, curve: FanCurve, surroundings: Surroundings): Solution {
   const elements = elementsOf(network, surroundings);
   const thickness = surroundings.density / STANDARD_DENSITY;
-  const shutOff = readCurve(curve, leastAirflow(curve)).pressure * thickness;
+  const shutOff = curveAt(curve, leastAirflow(curve)).pressure * thickness;
   const system: System = {
     network,
     elements,
     surroundings,
-    fan: (airflow) => readCurve(curve, airflow).pressure * thickness,
+    fan: (airflow) => curveAt(curve, airflow).pressure * thickness,
     discharge: (airflow) => lossAfterFan(network, airflow, surroundings),
     least: SMALLEST_LOSS * shutOff,
   };

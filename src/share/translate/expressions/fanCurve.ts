@@ -113,7 +113,7 @@ function endSlope(near: string, next: string, secant: string, nextSecant: string
  *
  * @param airflow as a formula on any sheet writes it
  */
-export function readCurve(curve: CurvePlace, airflow: string, workings: Workings): string {
+export function pressureOnCurve(curve: CurvePlace, airflow: string, workings: Workings): string {
   const { airflows, pressures, slopes, count } = curve;
   const { sheet, top, left } = workings.place(1, 9, (range) => {
     const [piece, x, width, y, rise, start, end, t] = Array.from({ length: 8 }, (_, column) =>

@@ -5,7 +5,7 @@ import { takes as density } from "../../../functions/duct/density";
 import { takes as diameter } from "../../../functions/duct/diameter";
 import { takes as equivalentDiameter } from "../../../functions/duct/equivdiameter";
 import { takes as velocity } from "../../../functions/duct/velocity";
-import { scalar } from "../answer";
+import { scalar } from "../arrayRule";
 import { sectionArea } from "../expressions/flow";
 import { moistAirDensity } from "../expressions/moistAir";
 import type { Translator } from "../translation";

@@ -3,9 +3,9 @@ import { takes as airPower } from "../../../functions/fan/airpower";
 import { takes as fanPressureTakes } from "../../../functions/fan/fanpressure";
 import { needed, withoutUnits } from "../../../functions/signature";
 import { cellOf, onAnySheet } from "../../formula/ranges";
-import { scalar } from "../answer";
+import { scalar } from "../arrayRule";
 import { elementOf } from "../element";
-import { curvePlace, readCurve } from "../expressions/fanCurve";
+import { curvePlace, pressureOnCurve } from "../expressions/fanCurve";
 import { isBlankOrZero, NO_ANSWER } from "../expressions/text";
 import { optionalNumber } from "../readers";
 import { type Argument, fixed, oneCell, type Translator } from "../translation";
@@ -25,7 +25,7 @@ const fanPressure: Translator = (args, context) => {
   const place = curvePlace(curve.range, context.workings);
   const { limits } = fanPressureTakes.takes.airflow;
   return scalar(withoutUnits({ airflow: needed("ratio", limits) }), ({ airflow }) =>
-    readCurve(place, onAnySheet(airflow, context.sheet), context.workings),
+    pressureOnCurve(place, onAnySheet(airflow, context.sheet), context.workings),
   )([args[1] ?? null], context);
 };
 

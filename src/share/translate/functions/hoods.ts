@@ -1,6 +1,6 @@
 import { takes as hoodAirflow } from "../../../functions/hoods/hoodairflow";
 import { takes as hoodSuction } from "../../../functions/hoods/hoodsuction";
-import { scalar } from "../answer";
+import { scalar } from "../arrayRule";
 import { roundArea, velocityPressure } from "../expressions/flow";
 import type { Translator } from "../translation";
 

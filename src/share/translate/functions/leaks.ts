@@ -5,7 +5,7 @@ import { takes as leakArea } from "../../../functions/leaks/leakarea";
 import { takes as leakAt } from "../../../functions/leaks/leakat";
 import { takes as seamLeak } from "../../../functions/leaks/seamleak";
 import { LEAKAGE_EXPONENT } from "../../../reference/leakageClasses";
-import { scalar } from "../answer";
+import { scalar } from "../arrayRule";
 import { power } from "../expressions/text";
 import type { Translator } from "../translation";
 

@@ -1,4 +1,4 @@
-import type { BuildCall } from "../answer";
+import type { BuildCall } from "../arrayRule";
 import type { Element } from "../element";
 import { fittingsK, typedListK } from "../expressions/fittingList";
 import { NO_ANSWER } from "../expressions/text";

@@ -5,7 +5,7 @@ import { unitOf } from "../../../reference/quantities";
 import type { LossFamily } from "../../../reference/schema";
 import { DEGREES, SHARP } from "../../../reference/zeroWords";
 import { quotedText } from "../../references";
-import { type BuildCall, scalar } from "../answer";
+import { type BuildCall, scalar } from "../arrayRule";
 import type { Element } from "../element";
 import { entryK } from "../expressions/entryK";
 import { familyK } from "../expressions/familyK";

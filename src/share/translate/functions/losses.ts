@@ -6,7 +6,7 @@ import { takes as reynolds } from "../../../functions/losses/reynolds";
 import { takes as runLoss } from "../../../functions/losses/runloss";
 import { takes as velocityPressureOf } from "../../../functions/losses/velocitypressure";
 import { ROUGHEST } from "../../../core/friction/frictionFactor";
-import { scalar } from "../answer";
+import { scalar } from "../arrayRule";
 import { frictionFactor, lossPerLength, reynoldsNumber, velocityPressure } from "../expressions/flow";
 import { power } from "../expressions/text";
 import type { Translator } from "../translation";

@@ -11,7 +11,7 @@ import { offeredTraverses, type TraverseRow, type TraverseRule } from "../../../
 import { NOT_READ, STILL } from "../../../reference/zeroWords";
 import { cellOf } from "../../formula/ranges";
 import { type RangeRef, rangeText } from "../../../sheets/rangeRef";
-import { scalar } from "../answer";
+import { scalar } from "../arrayRule";
 import { elementOf } from "../element";
 import { both, fromSIText, inSI, isOneOf, NO_ANSWER, num, plainName, within } from "../expressions/text";
 import { roundArea } from "../expressions/flow";

@@ -1,6 +1,6 @@
 import { takes } from "../../../functions/duct/tradesize";
 import { stockDiameters } from "../../../reference/tradeSizes";
-import { scalar } from "../answer";
+import { scalar } from "../arrayRule";
 import type { Reader } from "../element";
 import { NO_ANSWER, num } from "../expressions/text";
 import { readerOf } from "../readerOf";

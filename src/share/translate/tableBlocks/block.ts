@@ -15,10 +15,10 @@ export interface TableBlock {
 }
 
 /** A value, a formula (without "=") once the table has its place, or null for no cell. */
-export type BlockCell = string | number | null | ((place: BlockPlace) => string);
+export type BlockCell = string | number | null | ((place: TablePlace) => string);
 
 /** Where a table stands, as formulas on any sheet write it. */
-export interface BlockPlace {
+export interface TablePlace {
   /** A column without its header. */
   range(column: string): string;
   /** One cell, rows from 0. */

@@ -1,6 +1,6 @@
 import type { Point } from "../../../core/fittings/interpolate";
 import type { Provenance } from "../../../reference/schema";
-import type { BlockCell, BlockPlace, TableBlock } from "./block";
+import type { BlockCell, TablePlace, TableBlock } from "./block";
 import { TRUST, trustCells } from "./trust";
 
 /** A line through points, which stand from left to right. */
@@ -37,21 +37,21 @@ export function lineBlock(title: string, lines: readonly Line[]): TableBlock {
 }
 
 /** The slope of the line from one row to the next; 0 before the first point and after the last. */
-function slopeFrom(place: BlockPlace, row: number, exists: boolean): string {
+function slopeFrom(place: TablePlace, row: number, exists: boolean): string {
   if (!exists) return "0";
   const rise = `${place.cell("K", row + 1)}-${place.cell("K", row)}`;
   return `(${rise})/(${place.cell("at", row + 1)}-${place.cell("at", row)})`;
 }
 
 /** Whether the line has points on both sides of x, or at it. */
-export function lineHolds(block: BlockPlace, line: string, x: string): string {
+export function lineHolds(block: TablePlace, line: string, x: string): string {
   const ofLine = `(${block.range("line")}=${line})`;
   const side = (sign: string): string => `SUMPRODUCT(${ofLine}*(${block.range("at")}${sign}${x}))>0`;
   return `AND(${side("<=")},${side(">=")})`;
 }
 
 /** The value of the line at x, which must lie within it. */
-export function readLine(block: BlockPlace, line: string, x: string): string {
+export function readLine(block: TablePlace, line: string, x: string): string {
   const at = block.range("at");
   const bends = `(${at}<${x})*(${x}-${at})*${block.range("change of slope")}`;
   return `SUMPRODUCT((${block.range("line")}=${line})*(${block.range("start")}+${bends}))`;

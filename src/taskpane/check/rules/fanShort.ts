@@ -1,6 +1,6 @@
 import { ENOUGH_AIR } from "../../../reference/noteLimits";
 import { practice, type CheckRule } from "../finding";
-import { inWords } from "../inWords";
+import { inGroups } from "../inGroups";
 import { sameName } from "../runs";
 import { saysAny } from "../stillAir";
 
@@ -19,7 +19,7 @@ export const fanShort: CheckRule = ({ runs: tables, answers }) => {
         return [
           {
             rule: "The fan can't give it",
-            what: `${row.run} gets ${inWords(gets, "airflow", system)} of the ${inWords(wanted, "airflow", system)} wanted.`,
+            what: `${row.run} gets ${inGroups(gets, "airflow", system)} of the ${inGroups(wanted, "airflow", system)} wanted.`,
             why: "With these gates open the fan and the ducts meet lower than the hoods ask. Fewer open gates, sealed leaks or an easier path help before a larger fan does: GAINS ranks them.",
             source: practice,
             sheet,

@@ -5,7 +5,7 @@ import type { Calculated } from "../../../sheets/calculated";
 import { filledAddresses } from "../../../sheets/rectangle";
 import type { BookAnswer } from "../answersIn";
 import { type CheckRule, type Finding, practice } from "../finding";
-import { inWords } from "../inWords";
+import { inGroups } from "../inGroups";
 import { wholeCallsIn } from "../named/callsIn";
 
 type Plausible = keyof typeof PLAUSIBLE;
@@ -71,11 +71,11 @@ function judged(
 }
 
 function finding(who: string, sheet: string, at: string, si: number, quantity: Plausible, system: UnitSystem): Finding {
-  const bound = si < 0 ? "0" : `the ${inWords(PLAUSIBLE[quantity], quantity, system)} of any workshop`;
+  const bound = si < 0 ? "0" : `the ${inGroups(PLAUSIBLE[quantity], quantity, system)} of any workshop`;
   const beyond = si < 0 ? "is below" : "is far above";
   return {
     rule: "Far out",
-    what: `${who}: ${inWords(si, quantity, system)} ${beyond} ${bound}.`,
+    what: `${who}: ${inGroups(si, quantity, system)} ${beyond} ${bound}.`,
     why: WHY,
     source: practice,
     sheet,

@@ -1,7 +1,7 @@
 import { sectionArea } from "../../../core/section/section";
 import { cite } from "../../../reference/citation";
 import type { Finding, CheckRule } from "../finding";
-import { inWords } from "../inWords";
+import { inGroups } from "../inGroups";
 import { saysAny, STILL_NOTES } from "../stillAir";
 import { type BookRuns, sameName } from "../runs";
 
@@ -18,12 +18,12 @@ export const settling: CheckRule = ({ runs: tables, answers, dust: dustOfBook })
       // A shut branch carries no dust, so slow air in it is no fault.
       if (discharge || row.velocity === null || row.velocity <= 0 || row.velocity >= dust.low) return [];
       if (saysAny(row.note, STILL_NOTES)) return [];
-      const needs = `"${dust.key}" needs ${inWords(dust.low, "velocity", system)}`;
+      const needs = `"${dust.key}" needs ${inGroups(dust.low, "velocity", system)}`;
       const flows = of === "BUDGET" ? "would flow at" : "flows at";
       return [
         {
           rule: "Dust settles",
-          what: `${row.run}: air ${flows} ${inWords(row.velocity, "velocity", system)}; ${needs}.`,
+          what: `${row.run}: air ${flows} ${inGroups(row.velocity, "velocity", system)}; ${needs}.`,
           why: "Slower air drops its dust, which narrows the duct and feeds a fire. A smaller pipe or more air helps.",
           source: cite(dust),
           sheet,
@@ -40,11 +40,11 @@ function byWishes({ sheet, system, runs }: BookRuns): Finding[] {
     if (diameter === null || airflow === 0 || shut || discharge) return [];
     const velocity = airflow / sectionArea(diameter, null);
     if (velocity >= dust.low) return [];
-    const needs = `"${dust.key}" needs ${inWords(dust.low, "velocity", system)}`;
+    const needs = `"${dust.key}" needs ${inGroups(dust.low, "velocity", system)}`;
     return [
       {
         rule: "Dust settles",
-        what: `${name}: the airflow asked for makes ${inWords(velocity, "velocity", system)}; ${needs}.`,
+        what: `${name}: the airflow asked for makes ${inGroups(velocity, "velocity", system)}; ${needs}.`,
         why: "Slower air drops its dust, which narrows the duct and feeds a fire. A smaller pipe or more air helps.",
         source: cite(dust),
         sheet,

@@ -1,5 +1,5 @@
 import { practice, type CheckRule } from "../finding";
-import { inWords } from "../inWords";
+import { inGroups } from "../inGroups";
 import { sameName } from "../runs";
 
 const SAME = 0.999; // a diameter typed in the other unit may differ in its last digit
@@ -13,7 +13,7 @@ export const smallerMain: CheckRule = ({ runs: tables }) =>
       return [
         {
           rule: "Main smaller than its branch",
-          what: `${main.name} has ${inWords(main.diameter, "diameter", system)}, but ${branch.name}, which joins it, has ${inWords(branch.diameter, "diameter", system)}.`,
+          what: `${main.name} has ${inGroups(main.diameter, "diameter", system)}, but ${branch.name}, which joins it, has ${inGroups(branch.diameter, "diameter", system)}.`,
           why: "A duct narrows against the flow of chips only by mistake: it chokes the branch, and offcuts lodge at the step.",
           source: practice,
           sheet,

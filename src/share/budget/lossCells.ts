@@ -1,0 +1,55 @@
+import { SEPARATOR_EXPONENT } from "../../core/devices/deviceLoss";
+import { EXIT, lossFamilies } from "../../reference/lossFamilies";
+import type { ColumnCells } from "./blockNames";
+import type { RunsReader } from "./runsReader";
+import { numberOf } from "./words";
+
+/** What a run loses beside its walls: fittings, further coefficients and a device. */
+export function lossCells({
+  place,
+  source,
+  lookups,
+  used,
+  optional,
+  numbers,
+}: RunsReader): ColumnCells<
+  "fittingList" | "coefficient" | "exitK" | "deviceLoss" | "deviceAirflow" | "deviceExponent"
+> {
+  return {
+    fittingList: {
+      heading: "Fittings, 0 none",
+      formula: (row) =>
+        used(
+          row,
+          optional(row, "Fittings", "0", (cell) => cell),
+        ),
+    },
+    coefficient: {
+      heading: "K of fittings",
+      formula: (row) => {
+        const further = optional(row, "K", "0", numberOf);
+        if (!source.has("Fittings")) return used(row, further);
+        const fittings = lookups.fittings(place.onOtherSheets.cell("fittingList", row), source.cell("Diameter", row));
+        return used(row, `${fittings}+${further}`);
+      },
+    },
+    exitK: {
+      heading: "K of an exit named",
+      formula: (row) =>
+        used(row, source.has("Fittings") ? `IF(${namesExit(place.cell("fittingList", row))},${lookups.exit},0)` : "0"),
+    },
+    deviceLoss: { heading: "Device loss (Pa)", formula: numbers("Device loss") },
+    deviceAirflow: { heading: "at airflow (m³/s)", formula: numbers("Device airflow") },
+    deviceExponent: { heading: "Exponent", formula: numbers("Device exponent", String(SEPARATOR_EXPONENT)) },
+  };
+}
+
+/** Whether one entry of a list of fittings is an exit, by any of its names and however often. */
+function namesExit(list: string): string {
+  const entries = `";"&SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(LOWER(${list}),CHAR(10),";"),"-",""),"_","")," ","")&";"`;
+  const { key, aliases } = lossFamilies.find((family) => family.key === EXIT)!;
+  const found = [key, ...aliases]
+    .map((name) => name.replace(/ /g, ""))
+    .flatMap((name) => [";", "x", "×"].map((behind) => `ISNUMBER(FIND(";${name}${behind}",${entries}))`));
+  return `OR(${found.join(",")})`;
+}

@@ -1,0 +1,51 @@
+import { quantityOfColumn } from "../../reference/columnsOfRuns";
+import type { UnitSystem } from "../../reference/quantities";
+import type { RunColumn } from "../../reference/runColumns";
+import { inSI } from "../translate/expressions/text";
+import type { BudgetPlace } from "./blockNames";
+import type { BudgetLookups } from "./lookups";
+import type { RunsSource } from "./runsSource";
+import { isBlank, numberOf } from "./words";
+
+/** What the formulas of a row read: the runs table, the tables that the copy carries, and the workings themselves. */
+export interface RunsReader {
+  readonly place: BudgetPlace;
+  readonly source: RunsSource;
+  readonly lookups: BudgetLookups;
+  /** A number of a column's unit in SI. */
+  readonly inSI: (number: string, column: RunColumn) => string;
+  /** A number of a column's unit, or a text that is one, in SI; what a name stands for otherwise. */
+  readonly unlessNumber: (cell: string, column: RunColumn, named: string) => string;
+  /** A formula where the row is used. */
+  readonly used: (row: number, formula: string, unused?: string) => string;
+  /** A cell's text for a formula with what stands for a blank in front of it; a column that is not there is that too. */
+  readonly optional: (row: number, column: RunColumn, blank: string, read: (cell: string) => string) => string;
+  /** A column of numbers in SI. */
+  readonly numbers: (column: RunColumn, blank?: string) => (row: number) => string;
+}
+
+export function runsReader(
+  place: BudgetPlace,
+  source: RunsSource,
+  lookups: BudgetLookups,
+  system: UnitSystem,
+): RunsReader {
+  const toSI: RunsReader["inSI"] = (number, column) => inSI(number, quantityOfColumn(column), system);
+  const unlessNumber: RunsReader["unlessNumber"] = (cell, column, named) =>
+    `IF(ISNUMBER(${cell}),${toSI(cell, column)},IF(ISERROR(VALUE(${cell})),${named},${toSI(`VALUE(${cell})`, column)}))`;
+  const used: RunsReader["used"] = (row, formula, unused = "0") =>
+    `IF(${place.cell("used", row)}>0,${formula},${unused})`;
+  const optional: RunsReader["optional"] = (row, column, blank, read) => {
+    if (!source.has(column)) return blank;
+    const cell = source.cell(column, row);
+    return `IF(${isBlank(cell)},${blank},${read(cell)})`;
+  };
+  const numbers: RunsReader["numbers"] =
+    (column, blank = "0") =>
+    (row) =>
+      used(
+        row,
+        optional(row, column, blank, (cell) => toSI(numberOf(cell), column)),
+      );
+  return { place, source, lookups, inSI: toSI, unlessNumber, used, optional, numbers };
+}
