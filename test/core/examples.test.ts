@@ -5,16 +5,24 @@ import { halfLastDigit } from "../support/printed";
 
 const CORE = path.join(__dirname, "../../src/core");
 
-const examples = fs
+const lines = fs
   .readdirSync(CORE, { recursive: true, encoding: "utf8" })
   .filter((file) => file.endsWith(".ts") && !file.endsWith(".d.ts"))
   .flatMap((file) =>
-    [...fs.readFileSync(path.join(CORE, file), "utf8").matchAll(/@example (.+) \/\/ => (\S+)$/gm)].map(
-      ([, call, value]) => ({ file, call: call!, value: value! }),
-    ),
+    [...fs.readFileSync(path.join(CORE, file), "utf8").matchAll(/@example\b(.*)$/gm)].map(([, line]) => ({
+      file,
+      line: line!,
+    })),
   );
+const examples = lines.flatMap(({ file, line }) => {
+  const [, call, value] = /^ (.+) \/\/ => (\S+)$/.exec(line) ?? [];
+  return call === undefined || value === undefined ? [] : [{ file, call, value }];
+});
 
-test("there are examples to look at", () => expect(examples.length).toBeGreaterThanOrEqual(20));
+test("there are examples to look at, and each is a call with its value", () => {
+  expect(lines.length).toBeGreaterThanOrEqual(20);
+  expect(examples.length).toBe(lines.length);
+});
 
 test.each(examples)("$call is $value", ({ file, call, value }) => {
   const parts = /^(\w+)\((.*)\)$/.exec(call)!;

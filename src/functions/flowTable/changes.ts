@@ -2,9 +2,10 @@ import type { FittingItem } from "../../core/fittings/fittingList";
 import { lossCoefficient } from "../../core/fittings/lossCoefficient";
 import { rowOf } from "../../core/naming/findNamed";
 import type { Run } from "../../core/network/network";
-import { lossFamilies, PLAIN_END } from "../../reference/lossFamilies";
+import { lossFamilies } from "../../reference/lossFamilies";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import { stockDiameters } from "../../reference/tradeSizes";
+import { plainEnd } from "../runsTable/surroundings";
 import type { TableRun } from "../runsTable/readRun";
 import { withGate } from "../runsTable/readRuns";
 
@@ -90,7 +91,6 @@ function cleanedFilter({ run, cleanLoss }: TableRun): Change[] {
 }
 
 const coefficientOf = (name: string): number => lossCoefficient(rowOf(lossFamilies, name), null, null);
-const plainEnd = coefficientOf(PLAIN_END);
 
 /** Kinds of hood entry from worse to better; the next better one that can be built at any hood. */
 const BETTER_ENTRIES = ["flanged end", "bell mouth"].map((name) => ({ name, coefficient: coefficientOf(name) }));

@@ -5,7 +5,7 @@ import { lossFamilies, PLAIN_END } from "../../reference/lossFamilies";
 import { HOSE_MATERIAL, materials } from "../../reference/materials";
 
 const hoseRoughness = rowOf(materials, HOSE_MATERIAL).roughness;
-const plainEnd = lossCoefficient(rowOf(lossFamilies, PLAIN_END), null, null);
+export const plainEnd = lossCoefficient(rowOf(lossFamilies, PLAIN_END), null, null);
 
 /** What a run takes from the tables when it names nothing else, in air of this density [kg/m3]. */
 export const surroundings = (density: number): Surroundings => ({ density, hoseRoughness, plainEnd });

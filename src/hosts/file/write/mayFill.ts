@@ -1,15 +1,14 @@
 import { type AstExpression as Node, parse, tokenize } from "@borgar/fx";
+import { ourName } from "../../../sheets/ourCalls";
 
 /** Functions of ours that answer with a table whatever they are given. */
-const TABLES = new Set(
-  [
-    ...["BUDGET", "SOLVE", "SCENARIOS", "GAINS", "OPERATINGPOINT", "FANLAW", "TRAVERSEPOINTS", "CLAIM"],
-    ...["REFERENCE", "CAUTIONS", "ABOUT"],
-  ].map((name) => `DUCT.${name}`),
-);
+const TABLES = new Set([
+  ...["BUDGET", "SOLVE", "SCENARIOS", "GAINS", "OPERATINGPOINT", "FANLAW", "TRAVERSEPOINTS", "CLAIM"],
+  ...["REFERENCE", "CAUTIONS", "ABOUT"],
+]);
 
 /** Of a function that reads a table into one answer: how many of its arguments are read so. */
-const READS_TABLES: Readonly<Record<string, number>> = { "DUCT.TRAVERSE": 1, "DUCT.FANPRESSURE": 1 };
+const READS_TABLES: Readonly<Record<string, number>> = { TRAVERSE: 1, FANPRESSURE: 1 };
 
 /** Functions of the spreadsheet that fill cells, and those that make one value of many. */
 const FILL = new Set("FILTER SORT SORTBY UNIQUE SEQUENCE RANDARRAY VSTACK HSTACK TOCOL TOROW TAKE DROP".split(" "));
@@ -39,11 +38,12 @@ function fills(node: Node): boolean {
   if (node.type !== "CallExpression") return childrenOf(node).some(fills);
   const name = node.callee.name.toUpperCase();
   const args = childrenOf(node);
-  if (TABLES.has(name) || FILL.has(name)) return true;
+  const ours = ourName(name);
+  if (ours === null ? FILL.has(name) : TABLES.has(ours)) return true;
   if (ONE_VALUE.has(name)) return false;
   if (name === "INDEX") return !isOneCell(args.slice(1)) && args.slice(0, 1).some(fills);
-  const spreads = args.slice(READS_TABLES[name] ?? 0);
-  return spreads.some((argument) => fills(argument) || (name.startsWith("DUCT.") && isSeveral(argument)));
+  const spreads = args.slice(ours === null ? 0 : READS_TABLES[ours]);
+  return spreads.some((argument) => fills(argument) || (ours !== null && isSeveral(argument)));
 }
 
 /** A row and a column that are not 0, which means all of them. */

@@ -1,3 +1,4 @@
+import { ourName } from "../../../sheets/ourCalls";
 import { cellsMade, ourWork, stepsTaken } from "./askedFor";
 import { limitRanges } from "./limitRanges";
 import { begin, isRefusal, MOST_WORK, refusedValue, spend } from "./meter";
@@ -43,7 +44,7 @@ export function limitWork(): void {
 }
 
 function limited(name: string, compute: Compute, parameters: readonly Parameter[]): Compute {
-  const isOurs = name.startsWith("DUCT.");
+  const isOurs = ourName(name) !== null;
   const made = name === "INDIRECT" ? indirectCells : cellsMade.get(name);
   const steps = isOurs ? (...all: Argument[]) => ourWork(name, all) : stepsTaken.get(name);
   const mostSteps = isOurs ? MOST_WORK : MOST_STEPS;
