@@ -35,10 +35,10 @@ export function modelOf(workbook: Workbook): library.Model {
 function makeReady(): void {
   const { customFunctions, functions } = createCustomFunctions((message) => console.warn(message));
   Object.assign(globalThis, { o_spreadsheet: library });
-  vm.runInNewContext(readFileSync(path.join(dist, "functions.js"), "utf8"), {
-    CustomFunctions: customFunctions,
-    console,
-  });
+  const code = readFileSync(path.join(dist, "functions.js"), "utf8");
+  // not in a context of its own, where every word of the language is looked up anew and a solve takes five times as long
+  const run = vm.compileFunction(code, ["CustomFunctions"]) as (theirs: typeof customFunctions) => void;
+  run(customFunctions);
   const file = JSON.parse(readFileSync(path.join(dist, "functions.json"), "utf8")) as FunctionsFile;
   const { addFunction, registries } = library;
   registerAll({ addFunction: addFunction as never, errorTypes: registries.errorTypes }, "DUCT", file, functions);

@@ -75,3 +75,4 @@ export const BUDGET_LAST = BUDGET_HEADER + 41;
 /** Right of it: what each open hood asks for, and for the sheet Runs the run's place in its table and the check in words. */
 const besideBudget = (index: number): string => columnLetters(BUDGET_COLUMN + budgetColumns.length + index);
 export const BUDGET_BESIDE = { asked: besideBudget(0), place: besideBudget(1), check: besideBudget(2) } as const;
+export const BUDGET_NAMES = BUDGET_COLUMN + budgetColumns.length + 3; // the first of four columns by which runs are found

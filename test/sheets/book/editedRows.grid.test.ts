@@ -234,6 +234,31 @@ describe("words in column A of Flow that cannot be followed", () => {
   let shared: Shows | undefined;
 });
 
+describe("two runs of one name", () => {
+  test("are refused in a sentence, have no row of the table, and leave the others theirs", () => {
+    const grid = begin(book());
+    const rowOfName = (name: string): unknown => {
+      const names = grid.column("Flow", "AD11:AD60");
+      return grid.column("Flow", "AE11:AE60")[names.indexOf(name)];
+    };
+    const [planer, trunk] = ["planer", "trunk"].map(rowOfName);
+    expect([planer, trunk]).toEqual(
+      ["planer", "trunk"].map(
+        (name) =>
+          1 + 1 + grid.column("Runs", `B${RUNS_FIRST}:B${LOWEST}`).findIndex((one) => plain(text(one)) === name),
+      ),
+    );
+    grid.typeRow("Runs", "B40", ["PLANER", "trunk"]);
+    expect(grid.errors().find((error) => error.startsWith("Budget!B8"))).toMatch(/#VALUE! .*PLANER.*/);
+    expect(["A9", "A40"].map((at) => grid.value("Runs", at))).toEqual(["see Budget B8", "see Budget B8"]);
+    expect(rowOfName("planer")).toBe(0);
+    expect(rowOfName("trunk")).toBe(trunk);
+    grid.clear("Runs", "B40:C40");
+    expect(rowOfName("planer")).toBe(planer);
+    expect(compare(grid, TOLD)).toBe(true);
+  });
+});
+
 describe("what the sheets would leave out", () => {
   test("a run below the table, and an inserted run without a dust where the shop carries another, are told of", () => {
     const grid = begin(book());

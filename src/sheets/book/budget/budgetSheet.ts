@@ -3,7 +3,7 @@ import type { MarkedNote } from "../../../reference/notes";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
-import { BUDGET_BESIDE, BUDGET_COLUMN, BUDGET_HEADER, BUDGET_LAST, runsTable } from "../layout";
+import { BUDGET_BESIDE, BUDGET_COLUMN, BUDGET_HEADER, BUDGET_LAST, BUDGET_NAMES, runsTable } from "../layout";
 import {
   answerCell,
   answerColumn,
@@ -14,8 +14,9 @@ import {
   onceRuns,
 } from "../parts/answerReferences";
 import { countOfNote, saysNote, SETTLES } from "../parts/notes";
-import { isJoined, ofRun, placeOfRun } from "../parts/byName";
+import { ofRun, plainName } from "../parts/byName";
 import { printing } from "../parts/printing";
+import { type JoinsOfRuns, joinsOfRuns, type RunsByName, runsByName } from "../parts/runsByName";
 import { spillOf } from "../parts/spill";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, headingIn, SHARE, unitOnly } from "../parts/units";
@@ -46,40 +47,54 @@ const WIDTHS: Readonly<Partial<Record<BudgetKey, number>>> = {
 };
 
 /** What every run carries and costs when the hoods get what they ask for: one formula, its flags in words, its totals. */
-export const budgetSheet: SheetOf<null> = (frame) => ({
-  name: frame.sheet("budget"),
-  columns: [15, ...budgetColumns.map(({ key }) => WIDTHS[key] ?? 9.5), 10, 8, 22],
-  tallRows: [{ row: BUDGET_HEADER, lines: 3 }],
-  frozen: { rows: BUDGET_HEADER, columns: 2 },
-  cells: [
-    text("A1", "Budget: as asked for", "title"),
-    text("C1", `What the runs carry and cost when every open hood gets what it asks for. Nothing to type here.`),
-    text(
-      "C2",
-      `${code(frame)} fills the table; its row 2 is the first run. Fittings counts the hood's entry in. ${howKnown(frame)}`,
-      "note",
-    ),
-    ...overview(frame),
-    text(`A${BUDGET_HEADER}`, "Flags", "header", {
-      note: `The warnings of column ${answerLetters(BUDGET_ANSWER, "note")} in a word each: ${FLAGS.map(([, said]) => said).join(", ")}.`,
-    }),
-    ...spillOf(BUDGET_COLUMN, BUDGET_HEADER, BUDGET_LAST, columnFormats(frame), onceRuns(frame, code(frame).slice(1))),
-    formula(`${BESIDE}${BUDGET_HEADER}`, headingIn(frame, "Asked at the hood", "airflow"), "numberHeader"),
-    text(`${BUDGET_BESIDE.place}${BUDGET_HEADER - 1}`, `For the sheet ${frame.sheet("runs")}`, "note"),
-    text(`${BUDGET_BESIDE.place}${BUDGET_HEADER}`, "Row of the table", "numberHeader", {
-      note: "Where the runs table has the run of this name, its header being row 1.",
-    }),
-    text(`${BUDGET_BESIDE.check}${BUDGET_HEADER}`, "Check", "header"),
-    ...Array.from({ length: BUDGET_LAST - BUDGET_HEADER }, (_, index) => besideRow(frame, FIRST + index)).flat(),
-  ],
-  lists: [],
-  flags: FLAGS.map(([, containsText]) => ({
-    range: `A${FIRST}:A${BUDGET_LAST}`,
-    containsText,
-    style: "flag",
-  })),
-  print: { ...printing(frame, "landscape", BUDGET_HEADER), area: `A1:${BESIDE}${BUDGET_LAST}` },
-});
+export const budgetSheet: SheetOf<null> = (frame) => {
+  const runs = runsByName(frame, BUDGET_NAMES, BUDGET_HEADER);
+  const joins = joinsOfRuns(frame, runs, BUDGET_NAMES + 2, BUDGET_HEADER);
+  return {
+    name: frame.sheet("budget"),
+    columns: [15, ...budgetColumns.map(({ key }) => WIDTHS[key] ?? 9.5), 10, 8, 22, 16, 8, 16, 8],
+    tallRows: [{ row: BUDGET_HEADER, lines: 3 }],
+    frozen: { rows: BUDGET_HEADER, columns: 2 },
+    cells: [
+      text("A1", "Budget: as asked for", "title"),
+      text("C1", `What the runs carry and cost when every open hood gets what it asks for. Nothing to type here.`),
+      text(
+        "C2",
+        `${code(frame)} fills the table; its row 2 is the first run. Fittings counts the hood's entry in. ${howKnown(frame)}`,
+        "note",
+      ),
+      ...overview(frame),
+      text(`A${BUDGET_HEADER}`, "Flags", "header", {
+        note: `The warnings of column ${answerLetters(BUDGET_ANSWER, "note")} in a word each: ${FLAGS.map(([, said]) => said).join(", ")}.`,
+      }),
+      ...spillOf(
+        BUDGET_COLUMN,
+        BUDGET_HEADER,
+        BUDGET_LAST,
+        columnFormats(frame),
+        onceRuns(frame, code(frame).slice(1)),
+      ),
+      formula(`${BESIDE}${BUDGET_HEADER}`, headingIn(frame, "Asked at the hood", "airflow"), "numberHeader"),
+      text(`${BUDGET_BESIDE.place}${BUDGET_HEADER - 1}`, `For the sheet ${frame.sheet("runs")}`, "note"),
+      text(`${BUDGET_BESIDE.place}${BUDGET_HEADER}`, "Row of the table", "numberHeader", {
+        note: "Where the runs table has the run of this name, its header being row 1.",
+      }),
+      text(`${BUDGET_BESIDE.check}${BUDGET_HEADER}`, "Check", "header"),
+      ...Array.from({ length: BUDGET_LAST - BUDGET_HEADER }, (_, index) =>
+        besideRow(frame, FIRST + index, runs, joins),
+      ).flat(),
+      ...runs.cells,
+      ...joins.cells,
+    ],
+    lists: [],
+    flags: FLAGS.map(([, containsText]) => ({
+      range: `A${FIRST}:A${BUDGET_LAST}`,
+      containsText,
+      style: "flag",
+    })),
+    print: { ...printing(frame, "landscape", BUDGET_HEADER), area: `A1:${BESIDE}${BUDGET_LAST}` },
+  };
+};
 
 const code = (frame: Frame): string =>
   `=DUCT.BUDGET(${runsTable(frame)},${frame.name("density")},${frame.name("units")})`;
@@ -94,18 +109,18 @@ function columnFormats(frame: Frame): (string | null)[] {
   return budgetColumns.map(({ quantity }) => (quantity === null ? null : formatOf(frame, quantity)));
 }
 
-function besideRow(frame: Frame, row: number): SheetCell[] {
+function besideRow(frame: Frame, row: number, runs: RunsByName, joins: JoinsOfRuns): SheetCell[] {
   const cells = [formula(`A${row}`, flags(answerCell(BUDGET_ANSWER, "note", row)))];
   if (row === BUDGET_LAST) return cells; // only the fan can stand there
   const run = answerCell(BUDGET_ANSWER, "run", row);
   const place = `$${BUDGET_BESIDE.place}${row}`;
   const ofARun = (code: string): string => `=IF(OR(${run}="",${run}="Fan"),"",${code})`;
   // Governs says yes or no only of runs whose air is asked for
-  const asks = `IF(AND(${answerCell(BUDGET_ANSWER, "governs", row)}<>"",NOT(${isJoined(frame, run)})),${ofRun(frame, "Airflow", place)},"")`;
+  const asks = `IF(AND(${answerCell(BUDGET_ANSWER, "governs", row)}<>"",${joins.joining(place)}=0),${ofRun(frame, "Airflow", place)},"")`;
   return [
     ...cells,
     formula(`${BESIDE}${row}`, ofARun(asks), "result", { format: formatOf(frame, "airflow") }),
-    formula(`${BUDGET_BESIDE.place}${row}`, ofARun(placeOfRun(frame, run)), "unit"),
+    formula(`${BUDGET_BESIDE.place}${row}`, ofARun(runs.placeOf(plainName(run))), "unit"),
     formula(`${BUDGET_BESIDE.check}${row}`, ofARun(checkInWords(frame, row, place)), "unit"),
   ];
 }

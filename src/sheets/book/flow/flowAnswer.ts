@@ -6,8 +6,9 @@ import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { FLOW_COLUMN, FLOW_HEADER, FLOW_LAST } from "../layout";
 import { answerCell, FLOW_ANSWER, onceRunsAndCurve } from "../parts/answerReferences";
-import { isJoined, ofRun, placeOfRun } from "../parts/byName";
+import { ofRun, plainName } from "../parts/byName";
 import { saysNote } from "../parts/notes";
+import type { JoinsOfRuns, RunsByName } from "../parts/runsByName";
 import { spillOf } from "../parts/spill";
 import { formatOf, headingIn, SHARE } from "../parts/units";
 import { solveCall } from "./flowCalls";
@@ -25,7 +26,7 @@ export function flowAnswer(frame: Frame): SheetCell[] {
 }
 
 /** What each open hood gets of what it wants, what sealing every leak would give it, and the numbers that lists go by. */
-export function hoodColumns(frame: Frame): SheetCell[] {
+export function hoodColumns(frame: Frame, runs: RunsByName, joins: JoinsOfRuns): SheetCell[] {
   const { wants, gets, share, sealed, gains, hoodNumber, settles, place } = beside;
   const head = (letter: string, words: string): SheetCell =>
     formula(`${letter}${FLOW_HEADER}`, headingIn(frame, words, "airflow"), "numberHeader");
@@ -50,11 +51,11 @@ export function hoodColumns(frame: Frame): SheetCell[] {
     text(`${place}${FLOW_HEADER}`, "Row of the table", "numberHeader", {
       note: "Where the runs table has the run of this name, its header being row 1.",
     }),
-    ...FLOW_ROWS.flatMap((row) => hoodRow(frame, row)),
+    ...FLOW_ROWS.flatMap((row) => hoodRow(frame, row, runs, joins)),
   ];
 }
 
-function hoodRow(frame: Frame, row: number): SheetCell[] {
+function hoodRow(frame: Frame, row: number, runs: RunsByName, joins: JoinsOfRuns): SheetCell[] {
   const cell = (column: Beside): string => besideCell(column, row);
   const at = (column: Beside): string => `${beside[column]}${row}`;
   const answer = (key: SolveKey): string => answerCell(FLOW_ANSWER, key, row);
@@ -62,7 +63,7 @@ function hoodRow(frame: Frame, row: number): SheetCell[] {
   const ofARun = (code: string): string => `=IF(OR(${run}="",${run}="Fan"),"",${code})`;
   const whole = { format: formatOf(frame, "airflow") };
   // an end that is open and reached: SOLVE gives no suction for what lies beyond a shut gate or after the fan
-  const isOpenHood = `AND(NOT(${isJoined(frame, run)}),${answer("gate")}<>"shut",${answer("staticSuction")}<>"")`;
+  const isOpenHood = `AND(${joins.joining(cell("place"))}=0,${answer("gate")}<>"shut",${answer("staticSuction")}<>"")`;
   const nextNumber = `MAX(0,$${beside.hoodNumber}$${FLOW_HEADER}:$${beside.hoodNumber}${row - 1})+1`;
   return [
     formula(at("wants"), ofARun(`IF(${isOpenHood},${ofRun(frame, "Airflow", cell("place"))},"")`), "result", whole),
@@ -75,6 +76,6 @@ function hoodRow(frame: Frame, row: number): SheetCell[] {
     }),
     formula(at("hoodNumber"), `=IF(${cell("gets")}="","",${nextNumber})`, "unit"),
     formula(at("settles"), `=IF(${saysNote("settles", answer("note"))},${run}&"; ","")`, "unit"),
-    formula(at("place"), ofARun(placeOfRun(frame, run)), "unit"),
+    formula(at("place"), ofARun(runs.placeOf(plainName(run))), "unit"),
   ];
 }

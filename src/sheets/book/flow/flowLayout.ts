@@ -33,7 +33,10 @@ export const beside = {
   settles: "Z", // name of the run if dust settles in it
   place: "AA", // where the runs table has the run of this name
   gateTrouble: "AB", // what is wrong with the words in column A of this row
+  told: "AC", // those words as names are compared
 } as const;
+
+export const NAMES = 30; // AD, the first of the four columns by which runs are found
 
 export type Beside = keyof typeof beside;
 

@@ -8,45 +8,52 @@ import { answerColumn, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answerRef
 import { cautionLine } from "../parts/cautionLine";
 import { countOfNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
+import { joinsOfRuns, runsByName } from "../parts/runsByName";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
 import { flowAnswer, hoodColumns } from "./flowAnswer";
 import type { FlowContents } from "./flowContents";
 import { gains } from "./flowGains";
 import { flowGates, gateFlag } from "./flowGates";
-import { besideColumn, GAINS, GAINS_TITLE, SCENARIOS, SCENARIOS_LAST, SETS, SLOWEST } from "./flowLayout";
+import { besideColumn, GAINS, GAINS_TITLE, NAMES, SCENARIOS, SCENARIOS_LAST, SETS, SLOWEST } from "./flowLayout";
 import { scenarioList, scenarios } from "./flowScenarios";
 
 /** What the system really gives: the gates and their effect on the first screen, the questions behind it below. */
-export const flowSheet: SheetOf<FlowContents> = (frame, contents) => ({
-  name: frame.sheet("flow"),
-  columns: [23, 26.5, ...Array.from({ length: 19 }, () => 10.5), 4, 8, 8, 16, 16, 8, 16],
-  tallRows: [
-    { row: FLOW_HEADER, lines: 3 },
-    { row: SETS, lines: 2 },
-    { row: SCENARIOS, lines: 4 },
-    { row: SLOWEST, lines: 3 },
-    { row: GAINS, lines: 3 },
-  ],
-  frozen: { rows: 0, columns: 2 },
-  cells: [
-    ...introduction(frame, contents.tryIt),
-    ...overview(frame),
-    ...flowGates(frame, contents.gates),
-    ...flowAnswer(frame),
-    ...hoodColumns(frame),
-    ...scenarios(frame, contents),
-    ...gains(frame),
-  ],
-  lists: [scenarioList],
-  flags: [
-    gateFlag,
-    { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: markOf("settles"), style: "flag" },
-    { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: markOf("short"), style: "flag" },
-    { range: `A${SCENARIOS + 1}:A${SCENARIOS_LAST}`, containsText: SETTLES, style: "flag" },
-  ],
-  print: printing(frame, "landscape", 1),
-});
+export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
+  const runs = runsByName(frame, NAMES, FLOW_HEADER);
+  const joins = joinsOfRuns(frame, runs, NAMES + 2, FLOW_HEADER);
+  return {
+    name: frame.sheet("flow"),
+    columns: [23, 26.5, ...Array.from({ length: 19 }, () => 10.5), 4, 8, 8, 16, 16, 8, 16, 16, 16, 8, 16, 8],
+    tallRows: [
+      { row: FLOW_HEADER, lines: 3 },
+      { row: SETS, lines: 2 },
+      { row: SCENARIOS, lines: 4 },
+      { row: SLOWEST, lines: 3 },
+      { row: GAINS, lines: 3 },
+    ],
+    frozen: { rows: 0, columns: 2 },
+    cells: [
+      ...introduction(frame, contents.tryIt),
+      ...overview(frame),
+      ...flowGates(frame, contents.gates, runs),
+      ...flowAnswer(frame),
+      ...hoodColumns(frame, runs, joins),
+      ...runs.cells,
+      ...joins.cells,
+      ...scenarios(frame, contents),
+      ...gains(frame),
+    ],
+    lists: [scenarioList],
+    flags: [
+      gateFlag,
+      { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: markOf("settles"), style: "flag" },
+      { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: markOf("short"), style: "flag" },
+      { range: `A${SCENARIOS + 1}:A${SCENARIOS_LAST}`, containsText: SETTLES, style: "flag" },
+    ],
+    print: printing(frame, "landscape", 1),
+  };
+};
 
 function introduction(frame: Frame, tryIt: string | null): SheetCell[] {
   return [

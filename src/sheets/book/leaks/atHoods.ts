@@ -5,12 +5,15 @@ import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { fanCurve, openRuns, runsWithoutLeaks } from "../layout";
 import { FLOW_ANSWER, fromAnswer, ofFan, onceRunsAndCurve } from "../parts/answerReferences";
-import { ofRun, placeOfRun } from "../parts/byName";
+import { ofRun, plainName } from "../parts/byName";
+import { type RunsByName, runsByName } from "../parts/runsByName";
 import { spillOf } from "../parts/spill";
 import { formatOf, headingIn, unitWord } from "../parts/units";
 import { flowCell, flowHeaderCell, flowRow, HOODS, HOODS_FIRST, HOODS_LAST, inHoods } from "./layout";
 
 const MENDED_COLUMN = 6; // F
+const PLACE = "L"; // where the runs table has the run of this row
+const NAMES = 13; // M, the first of the two columns by which runs are found
 
 /** SOLVE's airflow for the same system without its leaks: the same gates open, the same fan. */
 const solved = (frame: Frame): string =>
@@ -18,6 +21,7 @@ const solved = (frame: Frame): string =>
 
 /** Each open hood's air now and with every leak of the runs table mended: a saved leak is not air gained at a hood. */
 export function atHoods(frame: Frame): SheetCell[] {
+  const names = runsByName(frame, NAMES, HOODS);
   const code = onceRunsAndCurve(frame, solved(frame), "blank").slice(1);
   const { flow, runs } = { flow: frame.sheet("flow"), runs: frame.sheet("runs") };
   const cells: SheetCell[] = [
@@ -46,16 +50,18 @@ export function atHoods(frame: Frame): SheetCell[] {
       `=IF(ISERROR(${flowHeaderCell(frame)}),"see ${flow}",${code})`,
     ),
     formula(`G${HOODS}`, headingIn(frame, "It gains", "airflow"), "numberHeader"),
+    text(`${PLACE}${HOODS}`, "Row of the table", "numberHeader"),
+    ...names.cells,
   ];
-  for (let at = HOODS_FIRST; at <= HOODS_LAST; at++) cells.push(...row(frame, at));
+  for (let at = HOODS_FIRST; at <= HOODS_LAST; at++) cells.push(...row(frame, at, names));
   return cells;
 }
 
 /** One run, or the fan, whose row follows the last filled one of the runs table. */
-function row(frame: Frame, at: number): SheetCell[] {
+function row(frame: Frame, at: number, names: RunsByName): SheetCell[] {
   const here = flowRow(at);
   const [airflow, leak] = [flowCell(frame, "airflow", here), flowCell(frame, "leak", here)];
-  const place = placeOfRun(frame, `$A${at}`);
+  const place = `$${PLACE}${at}`;
   const wants = ofRun(frame, "Airflow", place);
   const isHood = `AND(${ofRun(frame, "Hood", place)}<>"",${flowCell(frame, "gate", here)}<>"shut")`;
   const forHood = (fan: string, hood: string): string =>
@@ -69,6 +75,7 @@ function row(frame: Frame, at: number): SheetCell[] {
     formula(`D${at}`, `=IF(OR(COUNT(B${at})=0,COUNT(C${at})=0),"",C${at}/B${at})`, "result", { format: "0%" }),
     formula(`E${at}`, `=IF(A${at}="","",${leak})`, "result", fine),
     formula(`G${at}`, `=IF(OR(COUNT(C${at})=0,COUNT(F${at})=0),"",F${at}-C${at})`, "total", fine),
+    formula(`${PLACE}${at}`, `=IF(OR(A${at}="",A${at}="Fan"),"",${names.placeOf(plainName(`$A${at}`))})`, "unit"),
   ];
 }
 

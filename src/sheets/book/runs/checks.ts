@@ -12,22 +12,24 @@ import {
   runsColumnRange,
 } from "../layout";
 import { answerLetters, BUDGET_ANSWER } from "../parts/answerReferences";
-import { placeOfName, plainName } from "../parts/byName";
+import { plainName } from "../parts/byName";
 
 /** The checks of column A, and a sentence where the sheets leave something out of sight. */
 
 /** A cell of the row in which the formula stands. A formula that names no cell of its own row stays right when rows are cut, sorted or copied. */
-export const ofThisRow = (column: ShownRunColumn): string =>
-  `INDEX(${runsColumnRange(column)},ROW()-ROW($${columnLetters(RUNS_COLUMN)}$${RUNS_HEADER})+1)`;
+export const ofThisRow = (column: ShownRunColumn): string => `INDEX(${runsColumnRange(column)},${THIS_PLACE})`;
 
-/** What the sheet Budget says of the run of this row, found by its name. The same formula in every row. */
+/** The place of that row in the table, from 1 for the header. */
+const THIS_PLACE = `ROW()-ROW($${columnLetters(RUNS_COLUMN)}$${RUNS_HEADER})+1`;
+
+/** What the sheet Budget says of the run that it found in this row by its name. The same formula in every row. */
 export function check(frame: Frame): string {
   const onBudget = (letters: string): string =>
     frame.ref("budget", `$${letters}$${BUDGET_HEADER}:$${letters}$${BUDGET_LAST}`);
   const run = ofThisRow("Run");
-  const place = placeOfName(onBudget(answerLetters(BUDGET_ANSWER, "run")), run);
+  const line = `MATCH(${THIS_PLACE},${onBudget(BUDGET_BESIDE.place)},0)`;
   const first = frame.ref("budget", `$${answerLetters(BUDGET_ANSWER, "run")}$${BUDGET_HEADER}`);
-  const words = `IFERROR(INDEX(${onBudget(BUDGET_BESIDE.check)},${place})&"","not on ${frame.sheet("budget")}")`;
+  const words = `IFERROR(INDEX(${onBudget(BUDGET_BESIDE.check)},${line})&"","not on ${frame.sheet("budget")}")`;
   const see = `"see ${frame.sheet("budget")} B${BUDGET_HEADER}"`;
   return `=IFERROR(IF(TRIM(${run})="","",IF(ISERROR(${first}),${see},${words})),"not in the table")`;
 }
