@@ -32,6 +32,7 @@ import { guide as runloss } from "./losses/runloss";
 import { guide as velocitypressure } from "./losses/velocitypressure";
 import { guide as airflowerror } from "./measuring/airflowerror";
 import { guide as correctedreading } from "./measuring/correctedreading";
+import { guide as difference } from "./measuring/difference";
 import { guide as pitotvelocity } from "./measuring/pitotvelocity";
 import { guide as traverse } from "./measuring/traverse";
 import { guide as traversepoints } from "./measuring/traversepoints";
@@ -71,6 +72,7 @@ export const tasks: readonly Task[] = [
     TRAVERSE: traverse,
     AIRFLOWERROR: airflowerror,
     CORRECTEDREADING: correctedreading,
+    DIFFERENCE: difference,
   }),
   task("Vendor numbers", { CLAIM: claim }),
   task("Whole tables", { BUDGET: budget, SOLVE: solve, SCENARIOS: scenarios, GAINS: gains }),

@@ -68,8 +68,20 @@ export const claimColumns = [
   { key: "source", header: "Source", quantity: null },
 ] as const satisfies readonly AnswerColumn[];
 
+/** The answer of DIFFERENCE, in the unit of its readings. */
+export const differenceColumns = [
+  { key: "before", header: "Before", quantity: null },
+  { key: "after", header: "After", quantity: null },
+  { key: "change", header: "Change", quantity: null },
+  { key: "limit", header: "Chance alone, ±", quantity: null },
+  { key: "percent", header: "Change (%)", quantity: null },
+  { key: "verdict", header: "Verdict", quantity: null },
+  { key: "needed", header: "Readings needed, each", quantity: null },
+] as const satisfies readonly AnswerColumn[];
+
 export type BudgetKey = (typeof budgetColumns)[number]["key"];
 export type SolveKey = (typeof solveColumns)[number]["key"];
 export type ScenarioKey = (typeof scenarioColumns)[number]["key"];
 export type GainKey = (typeof gainColumns)[number]["key"];
 export type ClaimKey = (typeof claimColumns)[number]["key"];
+export type DifferenceKey = (typeof differenceColumns)[number]["key"];

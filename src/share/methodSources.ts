@@ -31,6 +31,7 @@ export const methodSources: Readonly<Record<string, readonly SourceId[]>> = {
   DENSITY: ["psychrolib"],
   DEVICELOSS: ["commonPractice"],
   DIAMETER: [],
+  DIFFERENCE: ["abramowitzStegun", "guenther1981", "nistHandbook", "wilsonHilferty1931"],
   EQUIVDIAMETER: ["ashrae2009si"],
   EQUIVLENGTH: FRICTION,
   FANLAW: ["abulencia2009", "cengel2006"],

@@ -61,6 +61,13 @@ test.each(worked)("%s gives %d within %d: %s", (name, value, tolerance) => {
   expect(Math.abs(one(name) - value)).toBeLessThanOrEqual(tolerance);
 });
 
+test("DIFFERENCE: 26 and 3 lie 23 apart, and chance makes 2.132 × √(2/3) = 1.7408 of it", () => {
+  const [, row] = result("DIFFERENCE") as (string | number)[][];
+  expect(row!.slice(0, 3)).toEqual([26, 3, -23]);
+  expect(Number(row![3])).toBeCloseTo(1.7408, 3);
+  expect(row![5]).toBe("less, beyond chance");
+});
+
 test("OPERATINGPOINT: 8 - 0.004 Q = 2e-6 Q² at Q = 1236.07, p = 3.0557", () => {
   const [[airflow, pressure]] = result("OPERATINGPOINT") as [[number, number]];
   expect(Math.abs(airflow - 1236.07)).toBeLessThan(0.005);

@@ -35,6 +35,22 @@ export const science = {
     "undated",
   ),
   iso5167: source("standard", "ISO 5167-2, orifice plates, as computed by the open-source library fluids", "2003"),
+  abramowitzStegun: source(
+    "textbook",
+    "Abramowitz and Stegun, Handbook of Mathematical Functions, from memory",
+    "1964",
+  ),
+  guenther1981: source(
+    "paper",
+    "Guenther, Sample size formulas for normal theory t tests, The American Statistician 35, from memory",
+    "1981",
+  ),
+  nistHandbook: source(
+    "government",
+    "NIST/SEMATECH e-Handbook of Statistical Methods, two-sample t test, from memory",
+    "2012",
+  ),
+  wilsonHilferty1931: source("paper", "Wilson and Hilferty, The distribution of chi-square, from memory", "1931"),
   nistSp811: source(
     "government",
     "NIST Special Publication 811, Guide for the Use of the International System of Units",

@@ -35,6 +35,45 @@ test("a mean of readings: each kind as it may be typed, blanks between, and what
   ).toEqual([]);
 });
 
+test("a change: few readings, known and shown scatter, and what is no reading", () => {
+  const rows: CellValue[][] = [
+    [20, 22, 5, "less", "still"],
+    [21, 27, 5, "More", "not read"],
+    [23, 26, 5, 0, 30],
+    [null, 0, "x", "sideways", 12],
+    [19, 24, 1, -1, 14],
+  ];
+  const of = (rest: string): string => `DIFFERENCE(A1:A3,B1:B3${rest})`;
+  expect(
+    wrongCalls(rows, {
+      answered: [
+        ...[
+          "",
+          ",5",
+          ",,0.4",
+          ",9,2",
+          ",0,0",
+          ",0.1",
+          ",,,E3:E5",
+          ",,,A1:B3",
+          ",,,,D1",
+          ",,,,D2",
+          ",,,,D3",
+          ',,,,"less"',
+        ].map(of),
+        ...["DIFFERENCE(A1,B1)", "DIFFERENCE(20,25,3)", "DIFFERENCE(A1,B1,,1)", "DIFFERENCE(A1,B2,,,A1:A3)"],
+        ...["DIFFERENCE(C1:C3,C1:C3)", "DIFFERENCE(C1:C2,C2:C3,1)", "DIFFERENCE(E1:E3,A1:A3)", "DIFFERENCE(E1,E1,5)"],
+        ...["DIFFERENCE(A1:A3,A1:A3)", "DIFFERENCE(A5,A1:A3,2)", 'DIFFERENCE(A1:A3,B1:B2,,,,"more")'],
+      ],
+      refused: [
+        ...["DIFFERENCE(A1:A4,B1:B3)", "DIFFERENCE(A1:A3,B1:B4)", "DIFFERENCE(A1:A3,C3:C4)", "DIFFERENCE(E2,A1)"],
+        ...["DIFFERENCE(,A1)", "DIFFERENCE(A1,)", "DIFFERENCE(A1,B1,,,A1)", "DIFFERENCE(A1,B1,,,D5)"],
+        ...[",101", ",-1", ",C4", ",,-1", ",5,,A1:A3", ",,,,D4", ",,,,D5", ',,,,"up"'].map(of),
+      ],
+    }),
+  ).toEqual([]);
+});
+
 test("points of a traverse: how many there are by the size, at its limits, and asked for", () => {
   const sizes: CellValue[] = [100, 254, 254.001, 500, 0, -1, 20_000, 20_001, "wide", null];
   const counts: CellValue[] = [null, 0, 4, 6, 8, 10, 7, "", "six"];

@@ -81,6 +81,35 @@ const KINDS: readonly Kind[] = [
     values: (inputs, units) => [inputs.map((row) => row.slice(0, 2)), [[inputs[0]![2]]], [[inputs[0]![3]]], [[units]]],
   },
   {
+    name: "DIFFERENCE",
+    calls: 60,
+    inputs: (random) => {
+      const reading = (mean: number): CellValue => {
+        const value = mean + random.between(-1, 1);
+        return random.pick([value, value, value, value, "not read", value]);
+      };
+      const [before, after, further] = [random.between(5, 60), random.between(5, 60), random.between(5, 60)];
+      const isKnown = random.maybe(true, 0.4) !== null;
+      const first = [
+        isKnown ? random.between(0.5, 8) : null,
+        isKnown ? random.maybe(random.between(0, 2)) : null,
+        random.pick([null, "either", "Less", "more", "up"]),
+      ];
+      return Array.from({ length: 3 }, (_, at) => [
+        ...[before, random.maybe(before) ?? after, further].map(reading),
+        ...(at === 0 ? first : [null, null, null]),
+      ]);
+    },
+    args: (row, _, inputs) =>
+      `A${row}:A${row + 2},B${row}:B${row + 2},D${row},E${row},${inputs[0]![3] === null ? `C${row}:C${row + 2}` : ""},F${row}`,
+    values: (inputs) => [
+      ...[0, 1].map((at) => column(inputs, at)),
+      ...[3, 4].map((at) => [[inputs[0]![at]]]),
+      inputs[0]![3] === null ? column(inputs, 2) : null,
+      [[inputs[0]![5]]],
+    ],
+  },
+  {
     name: "TRAVERSEPOINTS",
     calls: 200,
     inputs: (random, units) => [

@@ -40,28 +40,45 @@ describe("the leaks of the invented shed", () => {
     );
   });
 
-  // By hand: 6 / 23.5 = 0.2553 a cfm; the band saw's 1.7 cfm are within the error, so they have no price.
-  test("says what a saved cfm has cost, where more than the meter's error was saved", () => {
+  // By hand: 6 / 23.5 = 0.2553 a cfm; the band saw's 1.7 cfm may be chance, so they have no price.
+  test("says what a saved cfm has cost, where more was saved than by chance", () => {
     expect(number(shows, "I43")).toBeCloseTo(0.2553, 4);
     expect(shows.column("Leaks", "I44:I47")).toEqual(["", "", "", ""]);
   });
 
+  // By hand, head 2.75 in: A = π/4 (2.75/12)² = 0.041247 ft². 26 cfm: V = 630.3 fpm; ± A sqrt((0.03 V)² + 39.37² + (2 V 0.03937/2.75)²)
+  // = 0.041247 sqrt(357.6 + 1550.0 + 325.7) = 1.949.
+  test("says what a reading is worth by the meter's data sheet", () => {
+    expect(number(shows, "R43")).toBeCloseTo(1.949, 3);
+  });
+
   /*
-   * By hand, head 2.75 in: A = π/4 (2.75/12)² = 0.041247 ft². 26 cfm: V = 630.3 fpm; ± A sqrt((0.03 V)² + 39.37² + (2 V 0.03937/2.75)²)
-   * = 0.041247 sqrt(357.6 + 1550.0 + 325.7) = 1.949. 2.5 cfm: V = 60.61; 0.041247 sqrt(3.31 + 1550.0 + 3.01) = 1.627.
-   * Root sum of squares 2.539.
+   * By hand: 13.4, 12.1, 13.9, 12.5, 13.0 have the mean 12.98; deviations 0.42, -0.88, 0.92, -0.48, 0.02 with squares 2.028 in all,
+   * s = sqrt(2.028 / 4) = 0.71204. Student's t of 5 % on one side, four degrees, as printed: 2.132. At 3.1 cfm ± 2.132 x 0.71204 x sqrt 2
+   * = 2.147, and 1.7 is 2.3875 s: 2 (1.6449 + 0.8416)² / 5.7002 + 0.68 = 2.85, so 3 readings. At 26 cfm s grows to 26/12.98 of itself: 4.300.
    */
-  test("holds a difference against the error of both readings", () => {
-    expect(number(shows, "S43")).toBeCloseTo(1.949, 3);
-    expect(number(shows, "T43")).toBeCloseTo(1.627, 3);
-    expect(number(shows, "U43")).toBeCloseTo(2.539, 3);
+  test("holds a difference against how far one reading strays from the next", () => {
+    expect(shows.value("Leaks", "J19")).toBe("One reading strays from the next by 0.7 cfm (standard deviation).");
+    expect(Math.abs(number(shows, "S43") - 4.3)).toBeLessThan(0.002);
+    expect(Math.abs(number(shows, "S44") - 2.147)).toBeLessThan(0.001);
+    expect(shows.column("Leaks", "T43:T46")).toEqual(["", 3, "", ""]);
     expect(shows.column("Leaks", "J23:J27")).toEqual([
-      "mended: the difference is more than the error of ± 2.5 cfm",
-      "too small to tell: within the error of ± 2.3 cfm",
+      "mended: more than the ± 4.3 cfm of chance",
+      "too small to tell within ± 2.1 cfm: 3 readings each would",
       "after is above before by 2.5 cfm: measure again",
       "mend this one next",
       "not mended: number 2 in turn",
     ]);
+  });
+
+  test("gives no verdict where nothing says how far a reading strays", () => {
+    const kept = ["B", "C", "D", "E", "F"].map((letter) => String(shows.value("Leaks", `${letter}19`)));
+    ["B", "C", "D", "E", "F"].forEach((letter) => shows.type("Leaks", `${letter}19`, ""));
+    expect(shows.value("Leaks", "J23")).toBe("no verdict: read one leak again and again in row 19");
+    expect(shows.value("Leaks", "J19")).toBe("Read one leak twice or more here, or no difference gets a verdict.");
+    expect(shows.errors()).toEqual([]);
+    kept.forEach((value, index) => shows.type("Leaks", `${"BCDEF"[index]!}19`, value));
+    expect(shows.value("Leaks", "J23")).toBe("mended: more than the ± 4.3 cfm of chance");
   });
 
   /*
@@ -188,6 +205,6 @@ describe("the leaks in SI", () => {
 
   // By hand, head 70 mm: A = 0.0038485 m²; 62 m³/h: V = 4.475 m/s; ± A sqrt(0.1343² + 0.2² + (2 x 4.475/70)²) x 3600 = 3.778 m³/h.
   test("take the meter's error in metres per second", () => {
-    expect(number(shows, "S45")).toBeCloseTo(3.778, 3);
+    expect(number(shows, "R45")).toBeCloseTo(3.778, 3);
   });
 });

@@ -18,6 +18,7 @@ import { roundArea } from "../expressions/flow";
 import { optionalNumber } from "../readers";
 import { type Argument, type CallContext, fixed, oneCell, type Translation, type Translator } from "../translation";
 import { unitsOf } from "../unitsOf";
+import { difference } from "./difference";
 import { columnsOf, rowsOf } from "../../../sheets/rectangle";
 
 /** What one cell shows now as a word; null where it is blank, undefined where it cannot be told. */
@@ -128,5 +129,6 @@ export const measuring: Readonly<Record<string, Translator>> = {
     ({ reading, areaentered, areatrue }) => `${reading}*${areatrue}/${areaentered}`,
   ),
   TRAVERSE: traverse,
+  DIFFERENCE: difference,
   TRAVERSEPOINTS: traversePoints,
 };

@@ -16,10 +16,11 @@ export interface LoggedGate {
 export interface LeaksContents {
   readonly invented: string | null; // the sentence that says so
   readonly head: number | null; // diameter of the meter's head
+  readonly repeats: readonly number[]; // one leak read again and again, cfm, m³/h
   readonly gates: readonly LoggedGate[];
 }
 
-export const emptyLeaks: LeaksContents = { invented: null, head: null, gates: [] };
+export const emptyLeaks: LeaksContents = { invented: null, head: null, repeats: [], gates: [] };
 
 const INVENTED = "Invented for trying out: no such gate was measured.";
 
@@ -27,6 +28,7 @@ const INVENTED = "Invented for trying out: no such gate was measured.";
 const inchPound: LeaksContents = {
   invented: INVENTED,
   head: 2.75,
+  repeats: [13.4, 12.1, 13.9, 12.5, 13],
   gates: [
     gate("planer", 5, "shut wrong side", 3.4, 26, { after: 2.5, cost: 6, minutes: 12 }),
     gate("band saw", 4, "open flapped slot", 2.8, 3.1, { after: 1.4, cost: 3, minutes: 7 }),
@@ -39,6 +41,7 @@ const inchPound: LeaksContents = {
 const metric: LeaksContents = {
   invented: INVENTED,
   head: 70,
+  repeats: [23, 21.6, 24.1, 22.2, 22.6],
   gates: [
     gate("resaw", 100, "loose collar", 1500, 23, { after: 5.5, cost: 5, minutes: 11 }),
     gate("thickness sander", 125, "open flapped slot", 1300, 4.5, { after: 6, cost: 4, minutes: 9 }),

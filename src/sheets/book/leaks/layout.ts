@@ -17,6 +17,10 @@ export const HEAD_CELL = "$B$15";
 export const PERCENT_CELL = "$B$16";
 export const FLOOR_CELL = "$B$17";
 export const MOST_CELL = "$B$18"; // the largest airflow that the head can read
+export const REPEATS = METER + 5; // row of one leak read again and again
+export const REPEAT_LETTERS = ["B", "C", "D", "E", "F", "G", "H", "I"] as const;
+export const REPEATS_TYPED = `$B$${REPEATS}:$I$${REPEATS}`;
+export const REPEATS_HANDED = `$K$${REPEATS}:$R$${REPEATS}`; // as DIFFERENCE takes them
 
 export const LOG = 22; // row of the header
 export const LOG_FIRST = LOG + 1;

@@ -13,9 +13,9 @@ import { workedOut } from "./worked";
 export { emptyLeaks, exampleLeaks, type LeaksContents } from "./contents";
 
 /** The leaks of the gates before and after mending, what that saved, and which to mend next. */
-export const leaksSheet: SheetOf<LeaksContents> = (frame, { invented, head, gates }) => ({
+export const leaksSheet: SheetOf<LeaksContents> = (frame, { invented, head, repeats, gates }) => ({
   name: frame.sheet("leaks"),
-  columns: [18, 9, 18, 9, 9, 9, 8.5, 8, 9, 52, ...new Array<number>(14).fill(11), 12],
+  columns: [18, 9, 18, 9, 9, 9, 8.5, 8, 9, 52, ...new Array<number>(13).fill(11), 12],
   tallRows: [
     { row: LOG, lines: 3 },
     { row: WORKED, lines: 4 },
@@ -31,7 +31,7 @@ export const leaksSheet: SheetOf<LeaksContents> = (frame, { invented, head, gate
     ),
     text("A5", "Cut the power and let the wheel stop before you reach into a gate, a duct or the fan.", "total"),
     ...inShort(frame),
-    ...meter(frame, head),
+    ...meter(frame, head, repeats),
     ...leakLog(frame, gates),
     ...workedOut(frame),
     ...atHoods(frame),

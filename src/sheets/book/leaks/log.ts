@@ -9,7 +9,7 @@ import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { formatOf, headingIn, unitWord } from "../parts/units";
 import type { LoggedGate } from "./contents";
-import { HEAD_CELL, inLog, LOG, LOG_FIRST, LOG_LAST, MOST_CELL, workedRow } from "./layout";
+import { HEAD_CELL, inLog, LOG, LOG_FIRST, LOG_LAST, MOST_CELL, REPEATS, workedRow } from "./layout";
 
 const GATE_NOTE = "The name of its run, where it has one: then the suction is taken from there.";
 const CONDITION_NOTE = "How the gate was found: a name from the table gates. Only the estimate below uses it.";
@@ -31,7 +31,7 @@ export function leakLog(frame: Frame, gates: readonly LoggedGate[]): SheetCell[]
     text(`A${LOG - 2}`, "Leak log", "section"),
     text(
       `A${LOG - 1}`,
-      "Read each gate as you find it; mend it; read it again in the same way, with the same gates open.",
+      `Read each gate as you find it; mend it; read it again in the same way, with the same gates open. Row ${REPEATS} says what chance does.`,
       "note",
     ),
     text(`A${LOG}`, "Gate", "header", { note: GATE_NOTE }),
@@ -68,7 +68,7 @@ export function leakLog(frame: Frame, gates: readonly LoggedGate[]): SheetCell[]
 /** What the two readings of a gate say, in words; the first thing that is wrong is said first. */
 function verdict(frame: Frame, at: number): string {
   const worked = workedRow(at);
-  const [before, after, saved, error, order] = [`E${at}`, `F${at}`, `I${at}`, `U${worked}`, `B${worked}`];
+  const [before, after, saved, chance, order] = [`E${at}`, `F${at}`, `I${at}`, `S${worked}`, `B${worked}`];
   const said = (airflow: string): string => `ROUND(${airflow},1)&" "&${unitWord(frame, "airflow")}`;
   const cases: readonly (readonly [when: string, says: string])[] = [
     [`AND(A${at}="",COUNTA(B${at}:H${at})=0)`, '""'],
@@ -77,15 +77,17 @@ function verdict(frame: Frame, at: number): string {
     ...wrong("the leak before", before),
     [
       `AND(${after}="",${order}="")`,
-      `IF(S${worked}="","type the meter's head in ${HEAD_CELL.replaceAll("$", "")}","no more than the meter's error: leave it")`,
+      `IF(R${worked}="","type the meter's head in ${HEAD_CELL.replaceAll("$", "")}","no more than the meter's error: leave it")`,
     ],
     [`${after}=""`, `IF(${order}=1,"mend this one next","not mended: number "&${order}&" in turn")`],
     ...wrong("the leak after", after),
     [`${after}>${before}`, `"after is above before by "&${said(`-${saved}`)}&": measure again"`],
-    [`${error}=""`, `"type the meter's head in ${HEAD_CELL.replaceAll("$", "")}"`],
-    [`${saved}>${error}`, `"mended: the difference is more than the error of ± "&${said(error)}`],
+    [`${chance}=""`, `"no verdict: read one leak again and again in row ${REPEATS}"`],
+    [`COUNT(${chance})=0`, `"no verdict: see row ${worked}"`],
+    [`${saved}>${chance}`, `"mended: more than the ± "&${said(chance)}&" of chance"`],
+    [`COUNT(T${worked})=0`, `"no difference"`],
   ];
-  const rest = `"too small to tell: within the error of ± "&${said(error)}`;
+  const rest = `"too small to tell within ± "&${said(chance)}&": "&T${worked}&" readings each would"`;
   return cases.reduceRight((otherwise, [when, says]) => `IF(${when},${says},${otherwise})`, rest);
 }
 

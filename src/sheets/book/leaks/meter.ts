@@ -1,9 +1,18 @@
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { bySystem, unitOnly, unitWord } from "../parts/units";
-import { errorOf } from "../parts/zeros";
-import { FLOOR_CELL, HEAD_CELL, METER, MOST_CELL, PERCENT_CELL } from "./layout";
+import { bySystem, formatOf, unitOnly, unitWord } from "../parts/units";
+import { errorOf, readingOf } from "../parts/zeros";
+import {
+  FLOOR_CELL,
+  HEAD_CELL,
+  METER,
+  MOST_CELL,
+  PERCENT_CELL,
+  REPEAT_LETTERS,
+  REPEATS,
+  REPEATS_TYPED,
+} from "./layout";
 
 const HEAD_NOTE = "Diameter of the meter's own opening: the air passes its face, so that is the area that counts.";
 const ERROR_NOTE =
@@ -12,6 +21,10 @@ const FLOOR_NOTE =
   "From the meter's own data sheet. Blank: 0.2 m/s (39.4 fpm), of a vane meter, from memory; the table meters has others.";
 const MOST_NOTE =
   "60 m/s (11811 fpm) through the head, more than hand-held meters read: a house judgement. A leak above it is refused.";
+
+const REPEATS_NOTE =
+  "One leak, one gate, nothing changed: take the head away and place it again for each reading. How far they lie apart is what chance does to any two readings.";
+const HANDED_NOTE = "What DIFFERENCE is handed: a blank as not read, a 0 as still.";
 
 const plain = (address: string): string => address.replaceAll("$", "");
 
@@ -23,8 +36,8 @@ export const floor = (frame: Frame): string => errorOf(FLOOR_CELL, bySystem(fram
 export const headArea = (frame: Frame): string => `(PI()/4*(${HEAD_CELL}/${bySystem(frame, "12", "1000")})^2)`;
 export const hours = (frame: Frame): string => bySystem(frame, "1", "3600");
 
-/** The meter that read the leaks: its head and its errors. */
-export function meter(frame: Frame, head: number | null): SheetCell[] {
+/** The meter that read the leaks: its head, its errors, and how far one of its readings lies from the next. */
+export function meter(frame: Frame, head: number | null, repeats: readonly number[]): SheetCell[] {
   const most = `${headArea(frame)}*${bySystem(frame, "11811", "60*3600")}`;
   return [
     text(`A${METER}`, "The meter", "section"),
@@ -45,6 +58,7 @@ export function meter(frame: Frame, head: number | null): SheetCell[] {
       { format: "#,##0", note: MOST_NOTE },
     ),
     formula(`C${METER + 4}`, `=IF(COUNT(${MOST_CELL})=0,"",${unitWord(frame, "airflow")})`, "unit"),
+    ...repeated(frame, repeats),
     text(
       `D${METER + 1}`,
       "A vane head over a small slot reads its own face: take velocity times the head's area, not the slot's.",
@@ -52,5 +66,31 @@ export function meter(frame: Frame, head: number | null): SheetCell[] {
     ),
     text(`D${METER + 2}`, "The head also chokes the slot, so the true leak is larger: these are estimates.", "note"),
     text(`D${METER + 3}`, "Note the suction with each reading: it changes with the gates that are open.", "note"),
+    text(
+      `D${METER + 4}`,
+      "Measure the leak itself, at the gate: no hood shows one taped gate, which gives it less air than two readings there differ by.",
+      "note",
+    ),
+  ];
+}
+
+/** One leak read again and again, which says what chance does to a reading. */
+function repeated(frame: Frame, repeats: readonly number[]): SheetCell[] {
+  const strays = `ROUND(STDEV(${REPEATS_TYPED}),1)&" "&${unitWord(frame, "airflow")}`;
+  return [
+    text(`A${REPEATS}`, "One leak, read again", "label", { note: REPEATS_NOTE }),
+    ...REPEAT_LETTERS.map((letter, index) =>
+      input(`${letter}${REPEATS}`, repeats[index] ?? null, { format: formatOf(frame, "leak") }),
+    ),
+    formula(
+      `J${REPEATS}`,
+      `=IF(COUNT(${REPEATS_TYPED})<2,"Read one leak twice or more here, or no difference gets a verdict.","One reading strays from the next by "&${strays}&" (standard deviation).")`,
+      "total",
+    ),
+    ...REPEAT_LETTERS.map((letter, index) =>
+      formula(`${"KLMNOPQR"[index]!}${REPEATS}`, `=${readingOf(`${letter}${REPEATS}`)}`, "result", {
+        note: HANDED_NOTE,
+      }),
+    ),
   ];
 }

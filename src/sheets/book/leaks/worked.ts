@@ -3,14 +3,26 @@ import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { blockOf } from "../parts/block";
 import { formatOf, headingIn, unitWord } from "../parts/units";
-import { HEAD_CELL, inLog, inWorked, LOG_FIRST, LOG_LAST, WORKED, WORKED_NOTES, workedRow } from "./layout";
+import {
+  HEAD_CELL,
+  inLog,
+  inWorked,
+  LOG_FIRST,
+  LOG_LAST,
+  WORKED,
+  WORKED_FIRST,
+  WORKED_NOTES,
+  workedRow,
+} from "./layout";
 import { floor, percent } from "./meter";
-import { workedGate } from "./workedGate";
+import { differenceOf, workedGate } from "./workedGate";
 
 const ESTIMATE_NOTE =
   "An estimate of common practice for that condition and diameter at the typed suction: measure yours.";
 const AREA_NOTE = "The opening that would pass the leak at the typed suction. It is what a patch has to close.";
-const BOTH_NOTE = "Both readings may be off, independently: the root of the sum of their squares.";
+const CHANCE_NOTE =
+  "What chance alone makes of no change, once in 20 times, by how far the readings above stray. The meter's own lasting error and a wrong area are in both readings and drop out.";
+const NEEDED_NOTE = "How many readings before, and as many after, would show such a difference eight times of ten.";
 const WAITS_NOTE =
   "Not mended, and more than the meter's error: the leak at the suction of the sheet Flow, or as read where there is none.";
 const HANDED_NOTE = "Only what is sound is handed on, so that a wrong reading spoils no other row.";
@@ -24,10 +36,10 @@ const block = (letters: string): string => plain(inWorked(letters));
 const codes = (frame: Frame) => {
   const [units, density] = [frame.name("units"), frame.name("density")];
   return {
-    estimate: `=DUCT.GATELEAK(${block("V")},${block("W")},${block("X")},${density},${units})`,
+    estimate: `=DUCT.GATELEAK(${block("U")},${block("V")},${block("W")},${density},${units})`,
     elsewhere: `=IF(${block("M:N")}="","",DUCT.LEAKAT(${block("K:L")},${block("M:N")},${block("O:P")}))`,
     area: `=IF(${block("M:N")}="","",DUCT.LEAKAREA(${block("K:L")},${block("M:N")},,${density},${units}))`,
-    error: `=DUCT.AIRFLOWERROR(${block("Q:R")},${HEAD_CELL},${percent},${floor(frame)},,${units})`,
+    error: `=DUCT.AIRFLOWERROR(${block("Q")},${HEAD_CELL},${percent},${floor(frame)},,${units})`,
   };
 };
 
@@ -39,17 +51,21 @@ export function workedOut(frame: Frame): SheetCell[] {
     text(`A${WORKED - 2}`, "The same gates, worked out", "section"),
     text(
       `A${WORKED - 1}`,
-      `Columns K to Y, at the right, hold the meter's error and what the functions are handed.`,
+      `Columns K to X, at the right, hold the meter's error and what the functions are handed.`,
       "note",
     ),
     ...headers(frame),
     ...blockOf(inWorked("C"), leak, estimate),
     ...blockOf(inWorked("E:F"), leak, elsewhere),
     ...blockOf(inWorked("G:H"), frame.units === "SI" ? "#,##0" : "0.00", area),
-    ...blockOf(inWorked("S:T"), leak, error),
-    ...[`C: ${estimate}`, `E and F: ${elsewhere}`, `G and H: ${area}`, `S and T: ${error}`].map((words, index) =>
-      text(`A${WORKED_NOTES + index}`, words, "note"),
-    ),
+    ...blockOf(inWorked("R"), leak, error),
+    ...[
+      `C: ${estimate}`,
+      `E and F: ${elsewhere}`,
+      `G and H: ${area}`,
+      `R: ${error}`,
+      `S and T: the answer of ${differenceOf(WORKED_FIRST)}, in each row`,
+    ].map((words, index) => text(`A${WORKED_NOTES + index}`, words, "note")),
   ];
   for (let at = LOG_FIRST; at <= LOG_LAST; at++) cells.push(...workedGate(frame, at, workedRow(at)));
   return cells;
@@ -88,14 +104,13 @@ function headers(frame: Frame): SheetCell[] {
     measured("O", "Other suction, before", "pressure"),
     measured("P", "Other suction, after", "pressure"),
     measured("Q", "In the head, before", "velocity", SPEED_NOTE),
-    measured("R", "In the head, after", "velocity", SPEED_NOTE),
-    measured("S", "± before", "airflow"),
-    measured("T", "± after", "airflow"),
-    measured("U", "± of the difference", "airflow", BOTH_NOTE),
-    text(`V${WORKED}`, "Condition", "header"),
-    measured("W", "Across", "diameter"),
-    measured("X", "Suction", "pressure"),
-    measured("Y", "Waits to be mended", "airflow", WAITS_NOTE),
+    measured("R", "± before, by the meter's data sheet", "airflow"),
+    measured("S", "± of the difference, by chance", "airflow", CHANCE_NOTE),
+    named("T", "Readings needed, each", NEEDED_NOTE),
+    text(`U${WORKED}`, "Condition", "header"),
+    measured("V", "Across", "diameter"),
+    measured("W", "Suction", "pressure"),
+    measured("X", "Waits to be mended", "airflow", WAITS_NOTE),
   ];
 }
 

@@ -1,8 +1,11 @@
+import { differenceColumns, type DifferenceKey } from "../../../reference/answerColumns";
+import { placeOfColumn } from "../../../reference/columnsOfAnswers";
+import { STILL } from "../../../reference/zeroWords";
 import { formula } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { formatOf } from "../parts/units";
-import { flowColumn, inWorked, MOST_CELL, WORKED_FIRST } from "./layout";
+import { flowColumn, inWorked, MOST_CELL, REPEATS_HANDED, REPEATS_TYPED, WORKED_FIRST } from "./layout";
 import { headArea, hours } from "./meter";
 
 /** The row of one gate; what the functions answer over whole columns is not written here. */
@@ -25,12 +28,12 @@ export function workedGate(frame: Frame, log: number, at: number): SheetCell[] {
     cell("O", `IF(OR(K${at}="",${typed}=""),"",D${at})`, pressure),
     cell("P", `IF(OR(L${at}="",${typed}=""),"",D${at})`, pressure),
     cell("Q", speed(frame, `K${at}`), { format: formatOf(frame, "velocity") }),
-    cell("R", speed(frame, `L${at}`), { format: formatOf(frame, "velocity") }),
-    cell("U", `IF(COUNT(S${at}:T${at})<2,"",SQRT(S${at}*S${at}+T${at}*T${at}))`, leak),
-    cell("V", `IF(COUNT(W${at}:X${at})<2,"",C${log}&"")`),
-    cell("W", `IF(OR(C${log}="",COUNT(B${log})=0,${typed}=""),"",IF(B${log}>0,B${log},""))`),
-    cell("X", `IF(COUNT(W${at})=0,"",${typed})`, pressure),
-    cell("Y", waits(log, at), leak),
+    cell("S", ofDifference(at, "limit"), leak),
+    cell("T", `IF(COUNT(S${at})=0,"",${ofDifference(at, "needed")})`, { format: "0" }),
+    cell("U", `IF(COUNT(V${at}:W${at})<2,"",C${log}&"")`),
+    cell("V", `IF(OR(C${log}="",COUNT(B${log})=0,${typed}=""),"",IF(B${log}>0,B${log},""))`),
+    cell("W", `IF(COUNT(V${at})=0,"",${typed})`, pressure),
+    cell("X", waits(log, at), leak),
   ];
 }
 
@@ -61,14 +64,23 @@ function suctions(frame: Frame, log: number, at: number) {
 const speed = (frame: Frame, reading: string): string =>
   `IF(OR(COUNT(${reading})=0,COUNT(${MOST_CELL})=0),"",MAX(0.001,${reading}/${headArea(frame)}/${hours(frame)}))`;
 
-/** What mending took for each unit of airflow saved, where more than the error was saved. */
+/** Whether mending changed the leak by more than chance: a mended gate was meant to leak less. */
+export const differenceOf = (at: number): string => {
+  const handed = (cell: string): string => `IF(${cell}=0,"${STILL[0]!}",${cell})`;
+  return `DUCT.DIFFERENCE(${handed(`K${at}`)},${handed(`L${at}`)},,,${REPEATS_HANDED},"less")`;
+};
+
+const ofDifference = (at: number, key: DifferenceKey): string =>
+  `IF(OR(COUNT(K${at}:L${at})<2,COUNT(${REPEATS_TYPED})<2),"",INDEX(${differenceOf(at)},2,${placeOfColumn(differenceColumns, key) + 1}))`;
+
+/** What mending took for each unit of airflow saved, where more was saved than by chance. */
 const paid = (log: number, at: number): string =>
-  `IF(OR(COUNT(G${log})=0,COUNT(U${at})=0,COUNT(I${log})=0),"",IF(I${log}>U${at},G${log}/I${log},""))`;
+  `IF(OR(COUNT(G${log})=0,COUNT(S${at})=0,COUNT(I${log})=0),"",IF(I${log}>S${at},G${log}/I${log},""))`;
 
 /** The leak of a gate that is worth mending; rounded, so that COUNTIF compares what it prints. */
 const waits = (log: number, at: number): string =>
-  `IF(OR(COUNT(K${at})=0,F${log}<>"",COUNT(S${at})=0),"",IF(K${at}<=S${at},"",ROUND(IF(COUNT(E${at})=1,E${at},K${at}),4)))`;
+  `IF(OR(COUNT(K${at})=0,F${log}<>"",COUNT(R${at})=0),"",IF(K${at}<=R${at},"",ROUND(IF(COUNT(E${at})=1,E${at},K${at}),4)))`;
 
 /** The place among those that wait, the largest leak first and the upper row before its equal. */
 const order = (at: number): string =>
-  `IF(Y${at}="","",COUNTIF(${inWorked("Y")},">"&Y${at})+COUNTIF(Y$${WORKED_FIRST}:Y${at},Y${at}))`;
+  `IF(X${at}="","",COUNTIF(${inWorked("X")},">"&X${at})+COUNTIF(X$${WORKED_FIRST}:X${at},X${at}))`;

@@ -1,0 +1,45 @@
+import "../../support/customFunctions";
+import { difference } from "../../../src/functions/measuring/difference";
+import { refusal } from "../../support/refusal";
+
+const call = (...args: any[]): unknown[][] => (difference as (...all: any[]) => unknown[][])(...args);
+const HEADER = ["Before", "After", "Change", "Chance alone, ±", "Change (%)", "Verdict", "Readings needed, each"];
+
+describe("DIFFERENCE", () => {
+  // by hand: means 26 and 3, s = 1, four degrees: 2.132 × √(2/3) = 1.7408 (Student's t as printed in tables)
+  test("answers with a header and one row, in the unit of the readings", () => {
+    const [header, row] = call([[25], [27], [26]], [[3, 2, 4]], null, null, null, [["less"]]);
+    expect(header).toEqual(HEADER);
+    expect(row!.slice(0, 3)).toEqual([26, 3, -23]);
+    expect(Number(row![3])).toBeCloseTo(1.7407, 3);
+    expect(Number(row![4])).toBeCloseTo(-88.46, 2);
+    expect(row!.slice(5)).toEqual(["less, beyond chance", ""]);
+  });
+
+  test("gives no verdict over single readings of which nothing is known, and none in percent of nothing", () => {
+    const single = "no verdict: single readings, and nothing tells how far one strays from the next";
+    expect(call(26, 3)[1]).toEqual([26, 3, -23, "", (-100 * 23) / 26, single, ""]);
+    expect(call("still", 3, 5)[1]!.slice(0, 5)).toEqual([0, 3, 3, expect.any(Number), ""]);
+  });
+
+  test("takes a blank or a 0 as no percent and no floor, and either word for what was meant", () => {
+    for (const nothing of [null, 0, "", [[null]]])
+      expect(call([[5, 6]], [[9, 8]], nothing, nothing, null, nothing)).toEqual(call([[5, 6]], [[9, 8]]));
+    expect(call([[5, 6]], [[9, 8]], null, null, null, " MORE ")[1]![5]).toBe("more, beyond chance");
+    expect(call([[5, 6]], [[9, 8]], null, null, null, "less")[1]![5]).toBe("not shown: it went the other way");
+  });
+
+  test.each<[string, unknown[]]>([
+    ['before must be filled throughout: "still" for a reading of 0, "not read" where nobody read, or cells left out of the range; got "1 of 2 cells blank or 0"', [[[5, null]], [[6]]]], // prettier-ignore
+    ['row 1, column 2 of after must be a number; got "six"', [[[5]], [[5, "six"]]]],
+    ["after must be at least one reading; got a blank cell", [[[5]], [["not read"]]]],
+    ["percent must be from 0 to 100; got 101", [5, 6, 101]],
+    ["floor must be at least 0; got -1", [5, 6, null, -1]],
+    ['repeats must be left out where percent or floor is given; got "both"', [5, 6, 3, null, [[5, 6]]]],
+    ['repeats must be at least two readings; got "one reading"', [5, 6, null, null, [[5]]]],
+    ['meant must be "either" or "less" or "more"; got "up"', [5, 6, null, null, null, "up"]],
+    ['percent must be one cell; got "1 by 2 cells"', [5, 6, [[1, 2]]]],
+  ])("refuses: %s", (message, args) => {
+    expect(refusal(() => call(...args))).toEqual({ code: "#VALUE!", message });
+  });
+});
