@@ -18,7 +18,14 @@ export async function until(
   }
 }
 
-/** Asked in the page: whether a cell of the local sheet shows a number. */
+/** Asked in the page: whether the grid is drawn, which it is only when all cells are computed. To ask costs next to nothing. */
+export async function theSheetIsDrawn(): Promise<boolean> {
+  await new Promise((drawn) => requestAnimationFrame(drawn));
+  const picture = document.querySelector<HTMLCanvasElement>("#sheet canvas");
+  return window.ductLedgerHost !== undefined && picture !== null && picture.width > 0;
+}
+
+/** Asked in the page: whether a cell of the local sheet shows a number. It reads the whole book, which takes a third of a second. */
 export async function aCellShowsANumber(): Promise<boolean> {
   const book = await window.ductLedgerHost?.readBook();
   const cells = [...(book?.shown.values() ?? [])].flatMap((shown) => [...shown.values()]);

@@ -1,5 +1,5 @@
 import type { Page } from "playwright-core";
-import { aCellShowsANumber, until } from "../../scripts/bench/until";
+import { aCellShowsANumber, theSheetIsDrawn, until } from "../../scripts/bench/until";
 import { testBrowser } from "../support/servedSite";
 
 const browser = testBrowser();
@@ -48,5 +48,18 @@ describe("what the bench waits for", () => {
     expect(await page.evaluate(aCellShowsANumber)).toBe(false);
     await shows(0);
     expect(await page.evaluate(aCellShowsANumber)).toBe(true);
+  });
+
+  test("a picture without a host beside it, or without a size, is no sheet that is drawn", async () => {
+    await page.setContent('<div id="sheet"><canvas width="5"></canvas></div>');
+    expect(await page.evaluate(theSheetIsDrawn)).toBe(false);
+    await shows(0);
+    expect(await page.evaluate(theSheetIsDrawn)).toBe(true);
+    await page.setContent('<div id="sheet"><canvas width="0"></canvas></div>');
+    await shows(0);
+    expect(await page.evaluate(theSheetIsDrawn)).toBe(false);
+    await page.setContent('<div id="sheet"></div>');
+    await shows(0);
+    expect(await page.evaluate(theSheetIsDrawn)).toBe(false);
   });
 });

@@ -1,6 +1,8 @@
 import type { Page } from "playwright-core";
-import { demo } from "../../src/sheets/demo";
+import { demoBook } from "../../src/sheets/demo";
 import { localSite } from "./localPage";
+
+const demo = demoBook();
 
 // The grid beside the pane: whatever is selected, and however wide the window and the pane are, neither covers the other.
 

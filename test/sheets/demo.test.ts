@@ -1,7 +1,9 @@
 import { placeOf } from "../../src/sheets/address";
-import { demo } from "../../src/sheets/demo";
+import { demoBook } from "../../src/sheets/demo";
 import { singleCellsSheet } from "../../src/sheets/demo/singleCellsSheet";
 import { sheetKeys, usualNames } from "../../src/sheets/sheetKeys";
+
+const demo = demoBook();
 
 const valueAt = (at: string): unknown => {
   const cell = singleCellsSheet.cells.find((one) => one.at === at);

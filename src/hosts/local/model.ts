@@ -51,19 +51,48 @@ export interface GridSheetData extends ReturnType<typeof sheetData> {
 }
 
 /** Numbers the distinct values of a kind, as the grid's data refers to them. */
-function numbering(): { readonly of: (value: unknown) => number; readonly all: Record<number, unknown> } {
+interface Numbering<Kind> {
+  readonly of: (kind: Kind) => number | null;
+  readonly all: Readonly<Record<number, unknown>>;
+}
+
+/** @param valueOf what the grid holds of such a kind; null for nothing */
+function numbering<Kind>(valueOf: (kind: Kind) => unknown): Numbering<Kind> {
+  const known = new Map<Kind, number | null>(); // so that a value is made and compared once, not for each of ten thousand cells
   const numbers = new Map<string, number>();
   const all: Record<number, unknown> = {};
-  const of = (value: unknown): number => {
-    const key = JSON.stringify(value);
-    const known = numbers.get(key);
-    if (known !== undefined) return known;
-    const next = numbers.size + 1;
-    numbers.set(key, next);
-    all[next] = value;
-    return next;
+  const numberOf = (value: unknown): number => {
+    const content = JSON.stringify(value);
+    const number = numbers.get(content) ?? numbers.size + 1;
+    numbers.set(content, number);
+    all[number] = value;
+    return number;
+  };
+  const of = (kind: Kind): number | null => {
+    let number = known.get(kind);
+    if (number === undefined) {
+      const value = valueOf(kind);
+      number = value === null ? null : numberOf(value);
+      known.set(kind, number);
+    }
+    return number;
   };
   return { of, all };
+}
+
+/** The number of what cells have of a kind, by their addresses; those that have none are left out. */
+function numbersOf<Kind>(
+  cells: readonly SheetCell[],
+  kindOf: (cell: SheetCell) => Kind | undefined,
+  { of }: Numbering<Kind>,
+): Record<string, number> {
+  const numbers: Record<string, number> = {};
+  for (const cell of cells) {
+    const kind = kindOf(cell);
+    const number = kind === undefined ? null : of(kind);
+    if (number !== null) numbers[cell.at] = number;
+  }
+  return numbers;
 }
 
 /**
@@ -73,19 +102,15 @@ function numbering(): { readonly of: (value: unknown) => number; readonly all: R
  */
 export function gridData(described: Workbook, idOf = (index: number): string => `sheet${index + 1}`): GridData {
   const workbook = withHeldNames(described);
-  const styles = numbering();
-  const borders = numbering();
-  const formats = numbering();
-  const sheets = workbook.sheets.map((sheet, index) => {
-    const look = (pick: (cell: SheetCell) => number | null): Record<string, number> =>
-      Object.fromEntries(sheet.cells.flatMap((cell) => (pick(cell) === null ? [] : [[cell.at, pick(cell)!]])));
-    return {
-      ...sheetData(sheet, idOf(index)),
-      styles: look(({ style }) => (style === undefined ? null : styles.of(gridStyle(style)))),
-      borders: look(({ style }) => borderOf(style, borders)),
-      formats: look(({ format }) => (format === undefined ? null : formats.of(format))),
-    };
-  });
+  const styles = numbering(gridStyle);
+  const borders = numbering(gridBorder);
+  const formats = numbering((format: string) => format);
+  const sheets = workbook.sheets.map((sheet, index) => ({
+    ...sheetData(sheet, idOf(index)),
+    styles: numbersOf(sheet.cells, ({ style }) => style, styles),
+    borders: numbersOf(sheet.cells, ({ style }) => style, borders),
+    formats: numbersOf(sheet.cells, ({ format }) => format, formats),
+  }));
   return {
     version: DATA_VERSION,
     sheets,
@@ -104,11 +129,6 @@ export function gridData(described: Workbook, idOf = (index: number): string => 
       ),
     },
   };
-}
-
-function borderOf(style: SheetCell["style"], borders: ReturnType<typeof numbering>): number | null {
-  const border = style === undefined ? null : gridBorder(style);
-  return border === null ? null : borders.of(border);
 }
 
 const paperOf = ({ paper, landscape, pagesHigh }: Paper): Paper => ({
@@ -148,9 +168,7 @@ function sheetData(sheet: Sheet, id: string) {
       places.reduce((last, { column }) => Math.max(last, column), LEAST_COLUMNS),
     ),
     rowNumber: places.reduce((last, { row }) => Math.max(last, row), 0) + SPARE_ROWS,
-    cells: Object.fromEntries(
-      sheet.cells.flatMap((cell) => (contentOf(cell) === "" ? [] : [[cell.at, contentOf(cell)]])),
-    ),
+    cells: contentsOf(sheet.cells),
     cols: Object.fromEntries(sheet.columns.map((_, index) => [index, { size: sizes.width(index + 1) }])),
     rows: Object.fromEntries(sheet.tallRows.map(({ row }) => [row - 1, { size: sizes.height(row) }])),
     panes: { xSplit: sheet.frozen.columns, ySplit: sheet.frozen.rows },
@@ -168,6 +186,15 @@ function sheetData(sheet: Sheet, id: string) {
     tables: (sheet.tables ?? []).map(({ range }) => ({ range, ...TABLE })),
     figures: (sheet.charts ?? []).map((chart, index) => chartFigure(chart, `${id}-chart${index + 1}`, sizes)),
   };
+}
+
+function contentsOf(cells: readonly SheetCell[]): Record<string, string> {
+  const contents: Record<string, string> = {};
+  for (const cell of cells) {
+    const content = contentOf(cell);
+    if (content !== "") contents[cell.at] = content;
+  }
+  return contents;
 }
 
 const flagStyle = (style: StyleName): Readonly<Record<string, unknown>> => gridStyle(style);

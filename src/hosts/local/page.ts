@@ -1,4 +1,4 @@
-import { demo } from "../../sheets/demo";
+import { demoBook } from "../../sheets/demo";
 import { browserStore } from "./browserStore";
 import { listDifferences } from "./differences";
 import { type BookInFile, download } from "./files";
@@ -24,7 +24,8 @@ const part = <Kind extends HTMLElement = HTMLElement>(id: string): Kind => {
   return element as Kind;
 };
 
-const example: OpenBook = { workbook: demo, file: "example.xlsx", unsaved: false };
+/** Made anew when it is asked for: whoever has a budget of his own does not wait for it. */
+const example = (): OpenBook => ({ workbook: demoBook(), file: "example.xlsx", unsaved: false });
 
 /**
  * Puts the grid on the page and wires up what stands around it.
@@ -52,7 +53,7 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   const keeper = keeperOf(browserStore(folder), sharedStore, () => crypto.randomUUID());
   let found = await keeper.load();
   part("loading").remove();
-  let first = example;
+  let first: OpenBook | null = null;
   let kept: BookInFile | null = null;
   if (typeof found === "object") {
     kept = await keptHere(found, bar);
@@ -63,9 +64,10 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
         return null;
       });
     }
-    if (desk === null) [found, first] = ["unreadable", example];
+    if (desk === null) [found, first] = ["unreadable", null];
   }
-  const open = (desk ??= await deskFor(example));
+  first ??= example();
+  const open = (desk ??= await deskFor(first));
   const work = workspaceOf(
     open,
     keeper,

@@ -40,7 +40,7 @@ export function fileButtons(
   desk: GridDesk,
   workspace: Workspace,
   notices: Pick<NoticeBar, "say">,
-  example: OpenBook,
+  example: () => OpenBook,
 ): void {
   const orSay = (work: Promise<unknown>): void => {
     work.catch((error: unknown) => {
@@ -72,5 +72,5 @@ export function fileButtons(
       }),
     ),
   );
-  bar.forget.addEventListener("click", () => orSay(workspace.forget(example)));
+  bar.forget.addEventListener("click", () => orSay(workspace.forget(example())));
 }

@@ -1,11 +1,13 @@
 import { excelHost } from "../../../src/hosts/excel/excelHost";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
-import { demo } from "../../../src/sheets/demo";
+import { demoBook } from "../../../src/sheets/demo";
 import { addNewSheets } from "../../../src/hosts/excel/addNewSheets";
 import type { Workbook } from "../../../src/sheets/workbook";
 import { record, type Recorder } from "../../support/excelRecorder/recorder";
 import { watching } from "./watch";
 import { type SheetKey, sheetKeys } from "../../../src/sheets/sheetKeys";
+
+const demo = demoBook();
 
 /** Formulas by sheet and cell, as the description has them and as Excel was given them. */
 const described = ({ sheets }: Workbook): Record<string, string> =>

@@ -1,7 +1,9 @@
 import { contentOf, textContent } from "../../../src/hosts/local/content";
 import { gridData } from "../../../src/hosts/local/model";
-import { demo } from "../../../src/sheets/demo";
+import { demoBook } from "../../../src/sheets/demo";
 import type { Workbook } from "../../../src/sheets/workbook";
+
+const demo = demoBook();
 
 const small: Workbook = {
   name: "Small",

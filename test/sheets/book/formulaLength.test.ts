@@ -1,4 +1,6 @@
-import { demo } from "../../../src/sheets/demo";
+import { demoBook } from "../../../src/sheets/demo";
+
+const demo = demoBook();
 
 // The grid in the browser breaks a shown formula into lines by calling itself once a word. One of 6,900 characters was too much
 // for it when its cell was selected, and the whole sheet went; 3,600 are shown. Excel takes 8,192.
