@@ -2,6 +2,8 @@
 // program or computes with another's library (LibreOffice, IronCalc, EPANET), *.grid.test.ts computes whole books in the grid of the
 // sheet in the browser, *.large.test.ts reads or writes what is large. All else of src/ is "unit". "built" runs what `npm run build`
 // wrote, and "browser" drives it in Chromium.
+const os = require("node:os");
+
 const swc = ["@swc/jest", { jsc: { parser: { syntax: "typescript", tsx: true }, target: "es2022" } }];
 const suite = (displayName, testMatch, more = {}) => ({
   displayName,
@@ -20,6 +22,8 @@ const outside = (folder) => `<rootDir>/test/${folder}/`;
 
 module.exports = {
   testTimeout: 600_000, // no test reads a clock; this ends one that hangs, on however busy a machine
+  // One more than there are processors: a test waits a third of its time, for a browser's answer or for LibreOffice to begin and end.
+  maxWorkers: os.availableParallelism() + 1,
   testSequencer: "<rootDir>/test/support/slowestFirst.js",
   projects: [
     suite("unit", ["<rootDir>/test/**/*.test.ts"], {

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
-import { runInNewContext } from "node:vm";
+import vm from "node:vm";
 import type { FunctionsFile } from "../../src/hosts/functionsFile";
 
 export const dist = path.join(__dirname, "../../dist");
@@ -22,14 +22,16 @@ export class HostError {
 
 const ErrorCode = { invalidValue: "#VALUE!", notAvailable: "#N/A" };
 
-/** Runs dist/functions.js with a CustomFunctions object and the bare language: no window, console, process or eval. */
+/**
+ * Runs dist/functions.js with a CustomFunctions object and the bare language: no window, console, process or eval. The context is a
+ * plain one, since in the usual kind every word of the language is looked up through a proxy.
+ */
 export function loadBundle() {
   const associated: [string, (...cells: unknown[]) => unknown][] = [];
   const associate = (id: string, compute: (...cells: unknown[]) => unknown): number => associated.push([id, compute]);
-  const scope = { CustomFunctions: { associate, Error: HostError, ErrorCode }, console: undefined };
-  runInNewContext(readFileSync(path.join(dist, "functions.js"), "utf8"), scope, {
-    contextCodeGeneration: { strings: false, wasm: false },
-  });
+  const context = vm.createContext(vm.constants.DONT_CONTEXTIFY, { codeGeneration: { strings: false, wasm: false } });
+  Object.assign(context, { CustomFunctions: { associate, Error: HostError, ErrorCode }, console: undefined });
+  vm.runInContext(readFileSync(path.join(dist, "functions.js"), "utf8"), context);
   const functions = new Map(associated);
   const declaredBy = new Map(readMetadata().functions.map(({ id, parameters }) => [id, parameters.length]));
   /** A call as the host makes it: left-out arguments are null, and an invocation object always comes last. */
