@@ -3,7 +3,7 @@ import { callsOurs } from "../../sheets/ourCalls";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
 import type { SheetHost } from "../host";
 import { addSheets } from "./addSheets";
-import { calculatedOf } from "./readGrid";
+import { calculatedOf, shownWith } from "./readGrid";
 import { contentOf } from "./content";
 import type { Desk } from "./desk";
 import type { GridModel } from "./grid";
@@ -35,7 +35,7 @@ export function localHost(desk: Desk): SheetHost {
     },
     addSheets: (order, watch) => addSheets(desk.model(), order, watch),
     openExample: (units) => openExample(desk, units),
-    readBook: async () => calculatedOf(desk.model()),
+    readBook: async () => shownWith(desk.model(), desk.workbook()),
     goTo: async (sheet, at) => goTo(desk.model(), sheet, at),
     repair: async () => ({ repaired: 0, stillWrong: standingWrong(calculatedOf(desk.model())), protectedSheets: [] }),
     shareCopy: (kind, watch) => shareCopy(desk, kind, watch),

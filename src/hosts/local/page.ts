@@ -83,6 +83,7 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   if (kept !== null && kept.words !== "") bar.say(kept.words);
   window.ductLedgerHost = localHost({
     model: open.model,
+    workbook: open.workbook,
     follow: open.follow,
     open: work.open,
     download,

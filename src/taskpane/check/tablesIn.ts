@@ -34,8 +34,14 @@ export interface LookedThrough {
 export const lookThrough = ({ workbook, shown }: Calculated): LookedThrough[] =>
   workbook.sheets.flatMap(({ name }) => {
     const cells = shown.get(name);
-    return cells === undefined ? [] : [sheetLookedThrough(name, cells)];
+    if (cells === undefined) return [];
+    let seen = lookedThrough.get(cells);
+    if (seen?.sheet !== name) lookedThrough.set(cells, (seen = sheetLookedThrough(name, cells)));
+    return [seen];
   });
+
+/** A host hands over the very cells of last time where nothing can have changed, as on the sheet of tables, the largest. */
+const lookedThrough = new WeakMap<ReadonlyMap<string, ShownCell>, LookedThrough>();
 
 function sheetLookedThrough(sheet: string, shown: ReadonlyMap<string, ShownCell>): LookedThrough {
   const values = new Map<number, ShownValue>();

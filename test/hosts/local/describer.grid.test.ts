@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { calculatedOf } from "../../../src/hosts/local/readGrid";
+import { calculatedOf, shownWith } from "../../../src/hosts/local/readGrid";
 import { changesBook, type Describer, describer, type GridCommand } from "../../../src/hosts/local/describer";
 import type { GridModel } from "../../../src/hosts/local/grid";
 import { bookOf, gridOf, place, setUpGrid, sheetOf, step } from "./gridOfOurs";
@@ -64,9 +64,9 @@ describe("what is described anew", () => {
         const { model, described } = followed();
         for (const [deed, second] of list) {
           await deeds[deed]!(model, model.getters.getSheetIds()[second ? 1 : 0]!);
-          described.workbook();
+          shownWith(model, described.workbook());
         }
-        expect(described.workbook()).toEqual(calculatedOf(model).workbook);
+        expect(shownWith(model, described.workbook())).toEqual(calculatedOf(model));
       }),
     );
   });

@@ -5,6 +5,7 @@ import { createCustomFunctions } from "../../../src/hosts/local/customFunctions"
 import type { GridModel } from "../../../src/hosts/local/grid";
 import type { Desk } from "../../../src/hosts/local/desk";
 import { gridModel } from "../../../src/hosts/local/gridModel";
+import { calculatedOf } from "../../../src/hosts/local/readGrid";
 import { addPlugins } from "../../../src/hosts/local/plugins";
 import { registerAll } from "../../../src/hosts/local/register";
 import type { Sheet, SheetCell, Workbook } from "../../../src/sheets/workbook";
@@ -69,6 +70,7 @@ export function deskOf(model: GridModel): Desk & { readonly sent: { bytes: Uint8
   return {
     sent,
     model: () => model,
+    workbook: () => calculatedOf(model).workbook,
     follow: (changed) => {
       const owner = {};
       model.on("update", owner, changed);
