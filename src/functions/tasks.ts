@@ -40,6 +40,7 @@ import { guide as budget } from "./systems/budget";
 import { guide as gains } from "./systems/gains";
 import { guide as scenarios } from "./systems/scenarios";
 import { guide as solve } from "./systems/solve";
+import { guide as uncertainty } from "./systems/uncertainty";
 
 /** Every function, by what one wants to do, in the order in which the pane and the help show them. */
 export const tasks: readonly Task[] = [
@@ -75,7 +76,7 @@ export const tasks: readonly Task[] = [
     DIFFERENCE: difference,
   }),
   task("Vendor numbers", { CLAIM: claim }),
-  task("Whole tables", { BUDGET: budget, SOLVE: solve, SCENARIOS: scenarios, GAINS: gains }),
+  task("Whole tables", { BUDGET: budget, SOLVE: solve, SCENARIOS: scenarios, GAINS: gains, UNCERTAINTY: uncertainty }),
   task("Looking up", { REFERENCE: reference, CAUTIONS: cautions, ABOUT: about }),
 ];
 

@@ -74,9 +74,28 @@ export const differenceColumns = [
   { key: "after", header: "After", quantity: null },
   { key: "change", header: "Change", quantity: null },
   { key: "limit", header: "Chance alone, ±", quantity: null },
-  { key: "percent", header: "Change (%)", quantity: null },
+  { key: "percent", header: "Change in %", quantity: null },
   { key: "verdict", header: "Verdict", quantity: null },
   { key: "needed", header: "Readings needed, each", quantity: null },
+] as const satisfies readonly AnswerColumn[];
+
+/**
+ * The answer of UNCERTAINTY. It has no column "Note", by which readers would take it for SOLVE's.
+ */
+export const uncertaintyColumns = [
+  { key: "run", header: "Run", quantity: null },
+  { key: "airflow", header: "Airflow", quantity: "airflow" },
+  { key: "airflowError", header: "Airflow, ±", quantity: "airflow" },
+  { key: "velocity", header: "Velocity", quantity: "velocity" },
+  { key: "velocityError", header: "Velocity, ±", quantity: "velocity" },
+  { key: "staticSuction", header: "Static suction", quantity: "pressure" },
+  { key: "suctionError", header: "Static suction, ±", quantity: "pressure" },
+  { key: "leak", header: "Leak", quantity: "airflow" },
+  { key: "leakFactor", header: "Leak, times or over", quantity: null },
+  { key: "mostlyFrom", header: "Airflow mostly unsure by", quantity: null },
+  { key: "share", header: "Its share in %", quantity: null },
+  { key: "inWords", header: "Airflow in words", quantity: null },
+  { key: "beside", header: "What to know", quantity: null },
 ] as const satisfies readonly AnswerColumn[];
 
 export type BudgetKey = (typeof budgetColumns)[number]["key"];
@@ -85,3 +104,4 @@ export type ScenarioKey = (typeof scenarioColumns)[number]["key"];
 export type GainKey = (typeof gainColumns)[number]["key"];
 export type ClaimKey = (typeof claimColumns)[number]["key"];
 export type DifferenceKey = (typeof differenceColumns)[number]["key"];
+export type UncertaintyKey = (typeof uncertaintyColumns)[number]["key"];

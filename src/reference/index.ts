@@ -13,7 +13,7 @@ import {
   transportTable,
 } from "./tables/keyedTables";
 import { lossTable } from "./tables/lossTable";
-import { claimTable, meterTable, traverseTable } from "./tables/measuringTables";
+import { claimTable, inputErrorTable, meterTable, traverseTable } from "./tables/measuringTables";
 import type { ReferenceTable } from "./tables/referenceTable";
 import { sourceTable } from "./tables/sourceTable";
 import { unitTable } from "./tables/unitTable";
@@ -37,6 +37,7 @@ export const referenceTables: readonly ReferenceTable[] = [
   deviceTable,
   traverseTable,
   meterTable,
+  inputErrorTable,
   claimTable,
   exposureTable,
   hazardTable,

@@ -46,6 +46,10 @@ export const noteWords = {
   twoStableInShort: {
     words: "the curve has a hump: {count} points meet, two are stable; from rest the fan stays at {less}",
   },
+  // of the fan, by UNCERTAINTY
+  errorsFrom: { words: "each ± is two standard deviations: 19 of 20, if the errors are as told" },
+  errorsAtHump: { words: "the curve has a hump: the fan may also jump to another point, which ± does not count" },
+  errorsPastCurve: { words: "part of what may be lies beyond the fan's curve, so ± is too small" },
   // of the slowest run, by SCENARIOS: how fast its air is, and what that means
   slowest: { words: "{run}: {velocity}, {meaning}" },
   fastEnough: { words: "fast enough" },

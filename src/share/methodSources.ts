@@ -57,6 +57,7 @@ export const methodSources: Readonly<Record<string, readonly SourceId[]>> = {
   TRADESIZE: ["commonPractice"],
   TRAVERSE: ["abulencia2009", "certificationExam", "ductLectureSlides"],
   TRAVERSEPOINTS: ["instrumentManuals"],
+  UNCERTAINTY: [...NETWORK, "jcgm100", "jcgm101"],
   VELOCITY: [],
   VELOCITYPRESSURE: ["ductLectureSlides"],
 };

@@ -12,6 +12,7 @@ import { leakageClasses } from "../../src/reference/leakageClasses";
 import { lossFamilies } from "../../src/reference/lossFamilies";
 import { machines } from "../../src/reference/machines";
 import { materials } from "../../src/reference/materials";
+import { inputErrors } from "../../src/reference/inputErrors";
 import { meterErrors } from "../../src/reference/meterErrors";
 import type { Provenance, ReferenceRow } from "../../src/reference/schema";
 import { tradeSizes } from "../../src/reference/tradeSizes";
@@ -31,6 +32,7 @@ export const keyedTables: readonly (readonly [name: string, rows: readonly Refer
   ["leakageClasses", leakageClasses],
   ["machines", machines],
   ["materials", materials],
+  ["inputErrors", inputErrors],
   ["meterErrors", meterErrors],
   ["tradeSizes", tradeSizes],
   ["transport", transport],

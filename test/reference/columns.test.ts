@@ -5,6 +5,8 @@ import {
   type AnswerColumn,
   budgetColumns,
   claimColumns,
+  differenceColumns,
+  uncertaintyColumns,
   gainColumns,
   scenarioColumns,
   solveColumns,
@@ -68,6 +70,8 @@ describe.each<[string, readonly AnswerColumn[]]>([
   ["SCENARIOS", scenarioColumns],
   ["GAINS", gainColumns],
   ["CLAIM", claimColumns],
+  ["DIFFERENCE", differenceColumns],
+  ["UNCERTAINTY", uncertaintyColumns],
 ])("the columns of %s", (_, columns) => {
   test("have keys and headers of their own", () => {
     expect(new Set(columns.map(({ key }) => key)).size).toBe(columns.length);

@@ -27,6 +27,7 @@ describe("the tables of REFERENCE", () => {
       "devices",
       "traverse",
       "meters",
+      "input errors",
       "claims",
       "exposure",
       "hazards",

@@ -45,6 +45,16 @@ export const science = {
     "Guenther, Sample size formulas for normal theory t tests, The American Statistician 35, from memory",
     "1981",
   ),
+  jcgm100: source(
+    "standard",
+    "JCGM 100:2008, Guide to the expression of uncertainty in measurement, from memory",
+    "2008",
+  ),
+  jcgm101: source(
+    "standard",
+    "JCGM 101:2008, Propagation of distributions using a Monte Carlo method, from memory",
+    "2008",
+  ),
   nistHandbook: source(
     "government",
     "NIST/SEMATECH e-Handbook of Statistical Methods, two-sample t test, from memory",

@@ -1,4 +1,5 @@
 import { type ClaimBoundRow, claimBoundRows } from "../claimBounds";
+import { type InputErrorRow, inputErrors } from "../inputErrors";
 import { type MeterRow, meterErrors } from "../meterErrors";
 import { type TraverseRow, traverseFractions } from "../traverseFractions";
 import { both, keyedTable, number, text } from "./referenceTable";
@@ -21,6 +22,13 @@ export const meterTable = keyedTable<MeterRow>("meters", "Errors of instruments"
   both("of a diameter", "diameter", (row) => row.length),
   both("useful from", "velocity", (row) => row.velocityLow),
 ]);
+
+export const inputErrorTable = keyedTable<InputErrorRow>(
+  "input errors",
+  "How far the inputs of a system may be off",
+  inputErrors,
+  [number("standard deviation", "%", (row) => row.percent), number("times or over", "", (row) => row.factor)],
+);
 
 export const claimTable = keyedTable<ClaimBoundRow>("claims", "What CLAIM doubts from", claimBoundRows, [
   text("kind", (row) => row.kind),

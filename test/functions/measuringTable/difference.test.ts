@@ -3,7 +3,7 @@ import { difference } from "../../../src/functions/measuring/difference";
 import { refusal } from "../../support/refusal";
 
 const call = (...args: any[]): unknown[][] => (difference as (...all: any[]) => unknown[][])(...args);
-const HEADER = ["Before", "After", "Change", "Chance alone, ±", "Change (%)", "Verdict", "Readings needed, each"];
+const HEADER = ["Before", "After", "Change", "Chance alone, ±", "Change in %", "Verdict", "Readings needed, each"];
 
 describe("DIFFERENCE", () => {
   // by hand: means 26 and 3, s = 1, four degrees: 2.132 × √(2/3) = 1.7408 (Student's t as printed in tables)

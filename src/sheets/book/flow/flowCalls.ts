@@ -7,6 +7,9 @@ const surroundings = (frame: Frame): string => `${frame.name("density")},${frame
 export const solveCall = (frame: Frame, leaks: "with leaks" | "sealed" = "with leaks"): string =>
   `DUCT.SOLVE(${leaks === "sealed" ? runsWithoutLeaks(frame) : runsTable(frame)},${fanCurve(frame)},${OPEN_CELL},${surroundings(frame)})`;
 
+export const uncertaintyCall = (frame: Frame, errors: string): string =>
+  `DUCT.UNCERTAINTY(${runsTable(frame)},${fanCurve(frame)},${OPEN_CELL},${errors},${surroundings(frame)})`;
+
 export const scenariosCall = (frame: Frame, sets: string): string =>
   `DUCT.SCENARIOS(${runsTable(frame)},${fanCurve(frame)},${sets},${surroundings(frame)})`;
 

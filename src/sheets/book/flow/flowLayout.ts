@@ -1,4 +1,4 @@
-import { gainColumns, type SolveKey } from "../../../reference/answerColumns";
+import { gainColumns, type SolveKey, uncertaintyColumns } from "../../../reference/answerColumns";
 import { scenarioColumnsFor } from "../../../reference/columnsOfAnswers";
 import { columnLetters } from "../../address";
 import { FLOW_HEADER, FLOW_LAST, RUNS_HEADER, RUNS_LAST } from "../layout";
@@ -27,6 +27,7 @@ export const beside = {
   share: "S",
   sealed: "T",
   gains: "U",
+  inWords: "V", // the run's airflow with its ±
   hoodNumber: "W", // 1, 2, 3 ... down the open hoods
   unheaded: "X", // row by row of the runs table: name of the run if it has a gate that heads no scenario
   open: "Y", // likewise: name of the run if its gate is open
@@ -37,6 +38,15 @@ export const beside = {
 } as const;
 
 export const NAMES = 30; // AD, the first of the four columns by which runs are found
+
+export const ERRORS_COLUMN = 35; // AI, the first of the three columns of how far inputs may be off
+export const UNCERTAINTY_ANSWER = {
+  sheet: "flow",
+  column: 39, // AM
+  header: FLOW_HEADER,
+  last: FLOW_LAST,
+  columns: uncertaintyColumns,
+} as const satisfies Answer;
 
 export type Beside = keyof typeof beside;
 

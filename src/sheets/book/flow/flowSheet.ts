@@ -17,6 +17,7 @@ import { gains } from "./flowGains";
 import { flowGates, gateFlag } from "./flowGates";
 import { besideColumn, GAINS, GAINS_TITLE, NAMES, SCENARIOS, SCENARIOS_LAST, SETS, SLOWEST } from "./flowLayout";
 import { scenarioList, scenarios } from "./flowScenarios";
+import { flowUncertainty } from "./flowUncertainty";
 
 /** What the system really gives: the gates and their effect on the first screen, the questions behind it below. */
 export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
@@ -24,7 +25,34 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
   const joins = joinsOfRuns(frame, runs, NAMES + 2, FLOW_HEADER);
   return {
     name: frame.sheet("flow"),
-    columns: [23, 26.5, ...Array.from({ length: 19 }, () => 10.5), 4, 8, 8, 16, 16, 8, 16, 16, 16, 8, 16, 8],
+    columns: [
+      23,
+      26.5,
+      ...Array.from({ length: 19 }, () => 10.5),
+      17,
+      8,
+      8,
+      16,
+      16,
+      8,
+      16,
+      16,
+      16,
+      8,
+      16,
+      8,
+      4,
+      14,
+      8,
+      60,
+      4,
+      18,
+      ...Array.from({ length: 8 }, () => 10.5),
+      26,
+      10.5,
+      18,
+      60,
+    ],
     tallRows: [
       { row: FLOW_HEADER, lines: 3 },
       { row: SETS, lines: 2 },
@@ -39,6 +67,7 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
       ...flowGates(frame, contents.gates, runs),
       ...flowAnswer(frame),
       ...hoodColumns(frame, runs, joins),
+      ...flowUncertainty(frame),
       ...runs.cells,
       ...joins.cells,
       ...scenarios(frame, contents),
@@ -69,7 +98,7 @@ function introduction(frame: Frame, tryIt: string | null): SheetCell[] {
     ),
     text(
       "C3",
-      `Further on: what sealing gives each hood (columns Q to U), scenarios (row ${SETS - 2}), what to change first (row ${GAINS_TITLE}).`,
+      `Further on: what sealing gives each hood (columns Q to U), how sure each airflow is (V, and AI to AY), scenarios (row ${SETS - 2}), what to change first (row ${GAINS_TITLE}).`,
       "note",
     ),
     cautionLine(

@@ -45,6 +45,6 @@ function hoodRow(frame: Frame, k: number, row: number): SheetCell[] {
     ),
     formula(`D${row}`, filled(nth(besideColumn("share"))), "result", { format: SHARE }),
     formula(`E${row}`, filled(flow("velocity")), "result", { format: formatOf(frame, "velocity") }),
-    formula(`F${row}`, filled(`${met}&${settles}`)),
+    formula(`F${row}`, filled(`${nth(besideColumn("inWords"))}&"; "&${met}&${settles}`)),
   ];
 }

@@ -1,9 +1,18 @@
-import type { BudgetKey, GainKey, SolveKey } from "../../../reference/answerColumns";
+import type { BudgetKey, GainKey, SolveKey, UncertaintyKey } from "../../../reference/answerColumns";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { SOURCE_CELL } from "../fan/fanLayout";
-import { besideCell, besideColumn, FLOW_FIRST, GAINS, GAINS_ANSWER, HELPED_CELL, RUN_LAST } from "../flow/flowLayout";
+import {
+  besideCell,
+  besideColumn,
+  FLOW_FIRST,
+  GAINS,
+  GAINS_ANSWER,
+  HELPED_CELL,
+  RUN_LAST,
+  UNCERTAINTY_ANSWER,
+} from "../flow/flowLayout";
 import { MEND_NEXT_CELL } from "../leaks/layout";
 import { answerCell, BUDGET_ANSWER, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answerReferences";
 import { type Total, totals } from "../parts/totals";
@@ -34,6 +43,7 @@ export function summarySystem(frame: Frame): SheetCell[] {
   return [
     text(`A${FAN_TITLE}`, "The fan", "section"),
     ...totals(`A${FAN_TITLE + 1}`, 1, fan),
+    formula(`D${FAN_TITLE + 1}`, `=${howSure(frame)}`),
     text(`A${FAN_TITLE + 5}`, "Its curve is from", "label"),
     formula(`B${FAN_TITLE + 5}`, `=${frame.ref("fan", SOURCE_CELL)}&""`),
     text(`A${LEAKS}`, "Leaks", "section"),
@@ -46,6 +56,13 @@ export function summarySystem(frame: Frame): SheetCell[] {
     text(`A${WATCH + 2}`, "Best single change", "label"),
     formula(`B${WATCH + 2}`, bestChange(frame)),
   ];
+}
+
+/** The fan's airflow with its ±, and what to measure first. */
+function howSure(frame: Frame): string {
+  const ofFanRow = (key: UncertaintyKey): string => ofFan(UNCERTAINTY_ANSWER, key, frame);
+  const words = `${ofFanRow("inWords")}&", mostly unsure by "&${ofFanRow("mostlyFrom")}`;
+  return `IFERROR(IF(${ofFanRow("mostlyFrom")}="","",${words}),"")`;
 }
 
 /** From the log of leaks where there is one; else what sealing everything would give. */

@@ -1,0 +1,68 @@
+import { DomainError, NoAnswerError } from "../../errors";
+import { type Solution, solveNetwork } from "../solve/solveNetwork";
+import { changed, type System } from "./changed";
+import type { Input } from "./inputs";
+
+/** So many draws that the ends of the middle 95 % are told to about a tenth of their distance. */
+export const DRAWS = 400;
+
+/** The middle of the draws that is kept: 19 of 20. */
+const OUTSIDE = 0.025;
+
+interface Drawn {
+  readonly system: System;
+  readonly solution: Solution;
+}
+
+/**
+ * A system solved again and again, each time with all its inputs drawn anew: for answers that do not go straight with their
+ * inputs. The draws are the same for the same inputs, so an answer never changes by itself.
+ *
+ * @param system as the table and the curve say
+ * @param inputs what may be off
+ * @param deviations [-] of the logarithms of their factors
+ * @returns those draws that have an answer; the fan's curve may not reach for the others
+ * @source jcgm101 propagation of distributions
+ */
+export function drawn(system: System, inputs: readonly Input[], deviations: readonly number[]): Drawn[] {
+  const normal = normalDeviates();
+  return Array.from({ length: DRAWS }).flatMap(() => {
+    const other = changed(
+      system,
+      inputs,
+      deviations.map((deviation) => deviation * normal()),
+    );
+    try {
+      const solution = solveNetwork(other.network, other.curve, other.surroundings);
+      return solution.status === "converged" ? [{ system: other, solution }] : [];
+    } catch (error) {
+      if (error instanceof NoAnswerError || error instanceof DomainError) return [];
+      throw error;
+    }
+  });
+}
+
+/**
+ * Half of the range that holds the middle 19 of 20 values.
+ *
+ * @param values at least 20
+ * @returns in the unit of the values
+ * @source jcgm101 probabilistically symmetric coverage interval
+ */
+export function halfRange(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const at = (share: number): number => {
+    const place = share * (sorted.length - 1);
+    const below = Math.floor(place);
+    const above = Math.min(below + 1, sorted.length - 1);
+    return sorted[below]! + (place - below) * (sorted[above]! - sorted[below]!);
+  };
+  return (at(1 - OUTSIDE) - at(OUTSIDE)) / 2;
+}
+
+/** Normal deviates, always the same row of them: a linear congruence by Park and Miller, and Box and Muller's pairs. */
+function normalDeviates(): () => number {
+  let state = 20_261;
+  const uniform = (): number => (state = (state * 48_271) % 2_147_483_647) / 2_147_483_647;
+  return () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
+}

@@ -1,0 +1,191 @@
+import { velocityPressure } from "../../core/air/velocityPressure";
+import { DomainError } from "../../core/errors";
+import { asMeant } from "../../core/measuring/asMeant";
+import type { System } from "../../core/network/derivative/changed";
+import { type Direction, direction } from "../../core/network/derivative/direction";
+import { drawn, DRAWS, halfRange } from "../../core/network/derivative/draws";
+import { type Input, inputsOf } from "../../core/network/derivative/inputs";
+import { linearise } from "../../core/network/derivative/linearise";
+import { type Spread, spreadOf, type Uncertain } from "../../core/network/derivative/spread";
+import type { Solution } from "../../core/network/solve/solveNetwork";
+import { sectionArea } from "../../core/section/section";
+import { uncertaintyColumns, type UncertaintyKey } from "../../reference/answerColumns";
+import { itemAt } from "../../reference/itemAt";
+import { joinNotes, sayNote } from "../../reference/notes";
+import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
+import { answerRow, blankRow, headerRow, type Value } from "../answerRows";
+import { type Fan, type SolvedTable, solveRuns } from "../flowTable/solveRuns";
+import { runFlows } from "../flowTable/runFlows";
+import type { RunsTable } from "../runsTable/readRuns";
+import { surroundings } from "../runsTable/surroundings";
+import type { Deviations } from "./readErrors";
+
+/** What is written is two standard deviations: 19 of 20 true values lie within it, where the answer goes straight with its inputs. */
+const COVERAGE = 2;
+
+/** Where leaks make more of an answer's variance than this it does not go straight, and draws tell its range. */
+const STRAIGHT_ENOUGH = 0.05;
+
+const MOST_ROWS = 200;
+
+/** Draws without an answer that are worth a word. */
+const MANY_LOST = 0.05;
+
+/** One answer of a solved system: how it changes, and how it is read from another solution. */
+interface Answer {
+  readonly changeOf: (direction: Direction) => number;
+  readonly of: (system: System, solution: Solution) => number;
+}
+
+/** The answer of UNCERTAINTY: a header row, a row per row of the table as SOLVE has them, and the fan. */
+export function uncertaintyTable(runs: RunsTable, fan: Fan, errors: Deviations, system: UnitSystem): Value[][] {
+  const solved = solveRuns(runs, fan);
+  const count = solved.network.runs.length;
+  if (count > MOST_ROWS) throw new DomainError("runs", count, `at most ${MOST_ROWS} rows`);
+  const asTold: System = { network: solved.network, curve: fan.curve, surroundings: surroundings(fan.density) };
+  const straight = linearise(asTold, solved.solution);
+  const flows = runFlows(solved);
+  const known = inputsOf(solved.network, (run) => itemAt(flows, run).end);
+  const uncertain = known.flatMap((input): Uncertain[] => {
+    const deviation = errors.get(input.kind) ?? 0;
+    return deviation === 0 ? [] : [{ input, deviation, direction: direction(straight, input) }];
+  });
+  const told = tell(asTold, uncertain);
+  const words = (input: Input): string => inputInWords(input, solved);
+  const rows = Array.from({ length: solved.table.rows }, () => blankRow(uncertaintyColumns));
+  solved.table.runs.forEach((entry, index) => {
+    const flow = itemAt(flows, index);
+    const isAfter = entry.run.side === "discharge";
+    const area = sectionArea(entry.run.diameter, null);
+    const isLeak = flow.leak > 0 && !flow.fed; // nothing else flows there
+    const airflow = isLeak ? onlyLeak(uncertain, index, flow.leak) : told(isAfter ? FAN_AIRFLOW : airflowOf(index));
+    const velocity = isAfter || isLeak ? airflow.error / area : told(velocityOf(index)).error;
+    const suction = isAfter || flow.beyondShut ? null : told(suctionOf(index));
+    const leak = isAfter || flow.leak === 0 ? null : spreadOf(uncertain, (one) => one.leak[index]!);
+    const factor = leak === null ? null : Math.exp((COVERAGE * leak.deviation) / flow.leak);
+    const pressure = itemAt(solved.solution.suction, index) + velocityPressure(Math.abs(flow.velocity), fan.density);
+    rows[entry.row] = row(
+      {
+        run: entry.run.name,
+        airflow: flow.airflow,
+        airflowError: airflow.error,
+        velocity: flow.velocity,
+        velocityError: velocity,
+        staticSuction: suction === null ? null : pressure,
+        suctionError: suction?.error ?? null,
+        leak: isAfter ? null : flow.leak,
+        leakFactor: factor,
+        ...mostly(airflow.spread, words),
+        inWords: isLeak ? leakInWords(flow.leak, factor!, system) : inWords(flow.airflow, airflow.error, system),
+      },
+      system,
+    );
+  });
+  return [headerRow(uncertaintyColumns, system), ...rows, fanRow(solved, told, words, system)];
+}
+
+const row = (of: Partial<Record<UncertaintyKey, Value | null>>, system: UnitSystem): Value[] =>
+  answerRow(uncertaintyColumns, of, system);
+
+type Tell = (answer: Answer) => { readonly spread: Spread; readonly error: number; readonly lost: number };
+
+/** Tells each answer's ±; what does not go straight is solved with drawn inputs, once for all answers that need it. */
+function tell(system: System, uncertain: readonly Uncertain[]): Tell {
+  let draws: ReturnType<typeof drawn> | null = null;
+  return ({ changeOf, of }) => {
+    const spread = spreadOf(uncertain, changeOf);
+    const error = COVERAGE * spread.deviation;
+    if (spread.byLeaks <= STRAIGHT_ENOUGH) return { spread, error, lost: 0 };
+    draws ??= drawn(
+      system,
+      uncertain.map(({ input }) => input),
+      uncertain.map(({ deviation }) => deviation),
+    );
+    const lost = 1 - draws.length / DRAWS;
+    if (lost > 0.5) return { spread, error, lost };
+    return { spread, error: halfRange(draws.map((one) => of(one.system, one.solution))), lost };
+  };
+}
+
+/** Of what is a leak alone: half of the range from its value over the factor to its value times the factor. */
+function onlyLeak(uncertain: readonly Uncertain[], run: number, leak: number): ReturnType<Tell> {
+  const spread = spreadOf(uncertain, (one) => one.leak[run]!);
+  return { spread, error: leak * Math.sinh((COVERAGE * spread.deviation) / leak), lost: 0 };
+}
+
+const airflowOf = (run: number): Answer => ({
+  changeOf: ({ airflow }) => airflow[run]!,
+  of: (_, { airflow }) => airflow[run]!,
+});
+
+const speed = ({ network }: System, { airflow }: Solution, run: number): number =>
+  airflow[run]! / sectionArea(itemAt(network.runs, run).diameter, null);
+
+const velocityOf = (run: number): Answer => ({
+  changeOf: ({ velocity }) => velocity[run]!,
+  of: (system, solution) => speed(system, solution, run),
+});
+
+const suctionOf = (run: number): Answer => ({
+  changeOf: ({ staticSuction }) => staticSuction[run]!,
+  of: (system, solution) =>
+    solution.suction[run]! + velocityPressure(Math.abs(speed(system, solution, run)), system.surroundings.density),
+});
+
+const FAN_AIRFLOW: Answer = { changeOf: ({ fanAirflow }) => fanAirflow, of: (_, { fanAirflow }) => fanAirflow };
+const FAN_PRESSURE: Answer = { changeOf: ({ fanPressure }) => fanPressure, of: (_, { fanPressure }) => fanPressure };
+
+function fanRow({ solution }: SolvedTable, told: Tell, words: (input: Input) => string, system: UnitSystem): Value[] {
+  const [airflow, pressure] = [told(FAN_AIRFLOW), told(FAN_PRESSURE)];
+  const sum = (leak: Float64Array): number => leak.reduce((total, one) => total + one, 0);
+  const leaks = sum(solution.leak);
+  const leak = told({ changeOf: (one) => sum(one.leak), of: (_, other) => sum(other.leak) });
+  const isLost = Math.max(airflow.lost, pressure.lost) > MANY_LOST;
+  return row(
+    {
+      run: "Fan",
+      airflow: solution.fanAirflow,
+      airflowError: airflow.error,
+      staticSuction: solution.fanPressure,
+      suctionError: pressure.error,
+      leak: leaks,
+      leakFactor: leaks === 0 ? null : Math.exp((COVERAGE * leak.spread.deviation) / leaks),
+      ...mostly(airflow.spread, words),
+      inWords: inWords(solution.fanAirflow, airflow.error, system),
+      beside: joinNotes([
+        sayNote("errorsFrom"),
+        ...(solution.crossings > 1 ? [sayNote("errorsAtHump")] : []),
+        ...(isLost ? [sayNote("errorsPastCurve")] : []),
+      ]),
+    },
+    system,
+  );
+}
+
+const mostly = ({ largest, share }: Spread, words: (input: Input) => string): Partial<Record<UncertaintyKey, Value>> =>
+  largest === null ? {} : { mostlyFrom: words(largest), share: 100 * share };
+
+const SHARED: Partial<Record<Input["kind"], string>> = {
+  "fan pressure": "the fan's pressure",
+  "fan speed": "the fan's speed",
+  pipe: "friction of the pipes",
+  hose: "friction of the hoses",
+};
+
+function inputInWords({ kind, run }: Input, { network }: SolvedTable): string {
+  return SHARED[kind] ?? `${kind} of ${itemAt(network.runs, run).name}`;
+}
+
+/** 340 ± 40 cfm. */
+function inWords(airflow: number, error: number, system: UnitSystem): string {
+  const unit = unitOf("airflow", system);
+  const meant = asMeant(fromSI(airflow, unit), fromSI(error, unit));
+  if (error === 0) return `${meant.value} ${unit.label}`;
+  return `${meant.value} ± ${meant.error} ${unit.label}`;
+}
+
+/** 15 cfm, times or over 6. */
+function leakInWords(leak: number, factor: number, system: UnitSystem): string {
+  const unit = unitOf("airflow", system);
+  return `${Number(fromSI(leak, unit).toPrecision(2))} ${unit.label}, times or over ${Number(factor.toPrecision(2))}`;
+}

@@ -1,0 +1,58 @@
+import { uncertaintyColumns } from "../../../reference/answerColumns";
+import { cite } from "../../../reference/citation";
+import { inputErrors } from "../../../reference/inputErrors";
+import { cellAddress, columnLetters } from "../../address";
+import { formula, input, text } from "../../cells";
+import type { SheetCell } from "../../workbook";
+import type { Frame } from "../frame";
+import { FLOW_HEADER, FLOW_LAST } from "../layout";
+import { answerCell, onceRunsAndCurve } from "../parts/answerReferences";
+import { spillOf } from "../parts/spill";
+import { formatOf } from "../parts/units";
+import { uncertaintyCall } from "./flowCalls";
+import { beside, ERRORS_COLUMN, FLOW_FIRST, UNCERTAINTY_ANSWER } from "./flowLayout";
+
+const [WHAT, OFF, WHY] = [0, 1, 2].map((place) => columnLetters(ERRORS_COLUMN + place)) as [string, string, string];
+const LAST = FLOW_HEADER + inputErrors.length;
+
+const OFF_NOTE =
+  "How far it may be off, as a standard deviation: two of three true values lie within it. In %, of a leak times or over. Write none for 0, and your own figure where you know better.";
+const WORDS_NOTE = "The run's airflow and its ±, two standard deviations: 19 of 20. From the table at the right.";
+
+/** How sure SOLVE's answers are: the errors that are taken, their table, and the airflow in words beside each run. */
+export function flowUncertainty(frame: Frame): SheetCell[] {
+  const call = uncertaintyCall(frame, `$${WHAT}$${FLOW_HEADER}:$${OFF}$${LAST}`);
+  const formats = uncertaintyColumns.map(({ key, quantity }) => {
+    if (key === "leakFactor") return "0.0";
+    if (key === "share") return "0";
+    if (quantity === null) return null;
+    return formatOf(frame, key === "leak" ? "leak" : quantity);
+  });
+  const cells: SheetCell[] = [
+    text(`${WHAT}${FLOW_HEADER - 2}`, "How sure all this is", "section"),
+    text(
+      `${WHAT}${FLOW_HEADER - 1}`,
+      "Change what you know better; measure first what an airflow is mostly unsure by.",
+      "note",
+    ),
+    text(`${WHAT}${FLOW_HEADER}`, "May be off", "header"),
+    text(`${OFF}${FLOW_HEADER}`, "by, %", "numberHeader", { note: OFF_NOTE }),
+    text(`${WHY}${FLOW_HEADER}`, "Where that comes from", "header"),
+    ...inputErrors.flatMap((row, index): SheetCell[] => {
+      const at = FLOW_HEADER + 1 + index;
+      return [
+        text(`${WHAT}${at}`, row.key, "label", { note: row.label }),
+        input(`${OFF}${at}`, row.percent ?? row.factor),
+        text(`${WHY}${at}`, `${row.factor === null ? "" : "Times or over. "}${row.note} ${cite(row)}`, "note"),
+      ];
+    }),
+    ...spillOf(UNCERTAINTY_ANSWER.column, FLOW_HEADER, FLOW_LAST, formats, onceRunsAndCurve(frame, call, "blank")),
+    text(cellAddress(UNCERTAINTY_ANSWER.column, FLOW_LAST + 1), `One formula fills this table: =${call}`, "note"),
+    text(`${beside.inWords}${FLOW_HEADER}`, "Airflow, ±", "numberHeader", { note: WORDS_NOTE }),
+  ];
+  for (let row = FLOW_FIRST; row <= FLOW_LAST; row++) {
+    const words = answerCell(UNCERTAINTY_ANSWER, "inWords", row);
+    cells.push(formula(`${beside.inWords}${row}`, `=IFERROR(${words}&"","")`, "result"));
+  }
+  return cells;
+}
