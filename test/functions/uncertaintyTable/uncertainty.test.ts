@@ -139,7 +139,7 @@ describe("UNCERTAINTY's table", () => {
     const given = table([RUNS[0]!, { Run: null }, ...RUNS.slice(1)]);
     const answer = call(given, CURVE, null, null, null, "SI");
     expect(answer.map(([name]) => name)).toEqual(["Run", "saw", "", "planer", "lathe", "main", "Fan"]);
-    const solved = byName((solve as any)(given, CURVE, null, null, "SI"));
+    const solved = byName((solve as (...all: any[]) => any[][])(given, CURVE, null, null, "SI"));
     for (const [name, row] of Object.entries(byName(answer)))
       for (const column of ["Airflow", "Static suction", "Leak"]) expect(row[column]).toBe(solved[name]![column]);
     expect(answer.at(-1)!.at(-1)).toBe("each ± is two standard deviations: 19 of 20, if the errors are as told");

@@ -52,7 +52,7 @@ export function direction(straight: Straight, input: Input): Direction {
     const byLeak = leakPut(straight, index, put.openings(index), wider);
     alone[index] = (arriving[index]! + byLeak) / (1 - leakByAirflow[index]!);
     const across = 1 + rate[index]! * losses[index]!.byAirflow;
-    aloneDown[index] = (alone[index]! - rate[index]! * put.loss(index)) / across;
+    aloneDown[index] = (alone[index] - rate[index]! * put.loss(index)) / across;
   }
   const fanAirflow = (aloneDown[last]! + rateDown[last]! * fanPut) / (1 - rateDown[last]! * straight.fanSlope);
   for (let place = order.length - 1; place >= 0; place--) {
