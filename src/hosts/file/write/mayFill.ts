@@ -3,7 +3,18 @@ import { ourName } from "../../../sheets/ourCalls";
 
 /** Functions of ours that answer with a table whatever they are given. */
 const TABLES = new Set([
-  ...["BUDGET", "SOLVE", "SCENARIOS", "GAINS", "OPERATINGPOINT", "FANLAW", "TRAVERSEPOINTS", "CLAIM", "DIFFERENCE", "UNCERTAINTY"],
+  ...[
+    "BUDGET",
+    "SOLVE",
+    "SCENARIOS",
+    "GAINS",
+    "OPERATINGPOINT",
+    "FANLAW",
+    "TRAVERSEPOINTS",
+    "CLAIM",
+    "DIFFERENCE",
+    "UNCERTAINTY",
+  ],
   ...["REFERENCE", "CAUTIONS", "ABOUT"],
 ]);
 
