@@ -33,11 +33,14 @@ const cells: SheetCell[] = [
 ];
 const SHOWN = [...TEXTS, "label", "#VALUE!"];
 
+/** The file open on a page whose clock can be put on: nothing waits in vain for what must not come. */
 const opened = async (): Promise<LocalPage> => {
   local = await site.open(undefined, () => {
     window.stoppedByPolicy = [];
     document.addEventListener("securitypolicyviolation", ({ blockedURI }) => window.stoppedByPolicy!.push(blockedURI));
   });
+  await local.page.clock.install();
+  await reload(local.page); // with that clock
   const workbook = { name: "Links", sheets: [sheetOf("Links", cells, { columns: [60] })], names: [] };
   const bytes = await writeBook({ workbook, shown: new Map() }, { title: "Links" });
   await local.page
@@ -55,14 +58,14 @@ async function middleOf(page: Page, row: number): Promise<{ x: number; y: number
   return { x: overlay!.x + 100, y: overlay!.y + 23 * (row - 0.5) }; // rows of 23 pixels, scrolled to the top
 }
 
-/** Longer than the grid waits before it shows what belongs to the cell under the pointer. */
+/** Longer than the grid waits before it shows what belongs to the cell under the pointer. The page's clock is put on by it. */
 const REST = 600; // ms
 
 async function tryEverything(page: Page): Promise<void> {
   for (let row = 1; row <= 6; row++) {
     const { x, y } = await middleOf(page, row);
     await page.mouse.move(x + 1, y);
-    await page.waitForTimeout(REST);
+    await page.clock.runFor(REST);
     expect(await page.locator(".o-link-tool").count()).toBe(0);
     await page.mouse.click(x, y);
     await page.keyboard.down("Control");
