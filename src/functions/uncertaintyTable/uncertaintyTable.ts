@@ -81,7 +81,7 @@ export function uncertaintyTable(runs: RunsTable, fan: Fan, errors: Deviations, 
       system,
     );
   });
-  return [headerRow(uncertaintyColumns, system), ...rows, fanRow(solved, told, words, system)];
+  return [headerRow(uncertaintyColumns, system), ...rows, fanRow(solved, told, uncertain, words, system)];
 }
 
 const row = (of: Partial<Record<UncertaintyKey, Value | null>>, system: UnitSystem): Value[] =>
@@ -135,11 +135,17 @@ const suctionOf = (run: number): Answer => ({
 const FAN_AIRFLOW: Answer = { changeOf: ({ fanAirflow }) => fanAirflow, of: (_, { fanAirflow }) => fanAirflow };
 const FAN_PRESSURE: Answer = { changeOf: ({ fanPressure }) => fanPressure, of: (_, { fanPressure }) => fanPressure };
 
-function fanRow({ solution }: SolvedTable, told: Tell, words: (input: Input) => string, system: UnitSystem): Value[] {
+function fanRow(
+  { solution }: SolvedTable,
+  told: Tell,
+  uncertain: readonly Uncertain[],
+  words: (input: Input) => string,
+  system: UnitSystem,
+): Value[] {
   const [airflow, pressure] = [told(FAN_AIRFLOW), told(FAN_PRESSURE)];
   const sum = (leak: Float64Array): number => leak.reduce((total, one) => total + one, 0);
   const leaks = sum(solution.leak);
-  const leak = told({ changeOf: (one) => sum(one.leak), of: (_, other) => sum(other.leak) });
+  const leak = spreadOf(uncertain, (one) => sum(one.leak)); // a factor, which goes straight: no draws
   const isLost = Math.max(airflow.lost, pressure.lost) > MANY_LOST;
   return row(
     {
@@ -149,7 +155,7 @@ function fanRow({ solution }: SolvedTable, told: Tell, words: (input: Input) => 
       staticSuction: solution.fanPressure,
       suctionError: pressure.error,
       leak: leaks,
-      leakFactor: leaks === 0 ? null : Math.exp((COVERAGE * leak.spread.deviation) / leaks),
+      leakFactor: leaks === 0 ? null : Math.exp((COVERAGE * leak.deviation) / leaks),
       ...mostly(airflow.spread, words),
       inWords: inWords(solution.fanAirflow, airflow.error, system),
       beside: joinNotes([
