@@ -1,10 +1,12 @@
+export const USUAL_SIZE = 10; // points
+
 /** How a cell looks. Colours are hex; every ink on its fill has a contrast of at least 4.5 to 1. */
 export interface Look {
   readonly ink: string;
   readonly fill?: string;
   readonly bold?: boolean;
   readonly italic?: boolean;
-  readonly size?: number; // points, where it differs from the sheet's usual 10
+  readonly size?: number; // points, where it differs from the usual
   readonly align?: "left" | "center" | "right";
   readonly wrap?: boolean;
   readonly border?: "box" | "below"; // a box tells an input cell without colour

@@ -28,12 +28,20 @@ export interface SheetTable {
   readonly range: string; // header row included
 }
 
-/** How the sheet is printed: always one page wide, and as many high as it needs where it is not told. */
+/** Rows or columns from one to another, counted from 1. */
+interface Lines {
+  readonly first: number;
+  readonly last: number;
+}
+
+/** How the sheet is printed: one page wide and as many high as it needs, where it is not told. */
 export interface PrintSetup {
   readonly paper: "A4" | "Letter";
   readonly landscape: boolean;
+  readonly pagesWide?: number; // more than one
   readonly pagesHigh?: number; // drawn smaller where it would take more
-  readonly titleRows?: { readonly first: number; readonly last: number }; // repeated on every page, from 1
+  readonly titleRows?: Lines; // repeated on every page
+  readonly titleColumns?: Lines;
   readonly area?: string;
 }
 

@@ -23,8 +23,6 @@ export function widthOfPoints(points: number): number {
 const LINE = 13.5; // points: a line of our ten-point text
 const ROOM = 3; // points above and below
 
-export const USUAL_SIZE = 10; // points, where a look names no other
-
 export const pointsOfLines = (lines: number): number => Math.min(lines * LINE + ROOM, HIGHEST);
 
 /** Lines of text that a row has room for; a row of the usual height has one. */

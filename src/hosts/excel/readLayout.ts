@@ -72,21 +72,27 @@ export async function readPrint(
   const rows = pageLayout.getPrintTitleRowsOrNullObject();
   const area = pageLayout.getPrintAreaOrNullObject();
   rows.load("rowIndex,rowCount");
+  const columns = pageLayout.getPrintTitleColumnsOrNullObject();
+  columns.load("columnIndex,columnCount");
   area.load("address");
   const isKnown = await context.sync().then(
     () => true,
     () => false,
   );
   if (!isKnown || (pageLayout.paperSize !== "A4" && pageLayout.paperSize !== "Letter")) return undefined;
-  const pagesHigh = pageLayout.zoom.verticalFitToPages;
+  const { horizontalFitToPages: pagesWide = 1, verticalFitToPages: pagesHigh } = pageLayout.zoom;
   const [printed, ...others] = area.isNullObject
     ? []
     : area.address.split(",").filter((one) => rectangleAt(one) !== null);
   return {
     paper: pageLayout.paperSize,
     landscape: pageLayout.orientation === "Landscape",
+    ...(pagesWide > 1 ? { pagesWide } : {}),
     ...(pagesHigh === undefined ? {} : { pagesHigh }),
     ...(rows.isNullObject ? {} : { titleRows: { first: rows.rowIndex + 1, last: rows.rowIndex + rows.rowCount } }),
+    ...(columns.isNullObject
+      ? {}
+      : { titleColumns: { first: columns.columnIndex + 1, last: columns.columnIndex + columns.columnCount } }),
     ...(printed !== undefined && others.length === 0 ? { area: withoutSheet(printed) } : {}),
   };
 }

@@ -1,5 +1,4 @@
-import { type Look, type StyleName, styles } from "../../sheets/styles";
-import { USUAL_SIZE } from "./measures";
+import { type Look, type StyleName, styles, USUAL_SIZE } from "../../sheets/styles";
 
 /** What is asked of each cell. */
 export const LOOKS: Excel.CellPropertiesLoadOptions = {

@@ -1,11 +1,10 @@
 import { placeOf } from "../../sheets/address";
 import { columnsOf, placesIn, type Rectangle, rowsOf } from "../../sheets/rectangle";
-import { type Look, lookOf } from "../../sheets/styles";
+import { type Look, lookOf, USUAL_SIZE } from "../../sheets/styles";
 import type { Flag, Sheet } from "../../sheets/workbook";
 import { rangeAt } from "./rangeAt";
 import { blocksOf } from "./blocks";
 import { BELOW, BOX, type Line } from "./lines";
-import { USUAL_SIZE } from "./measures";
 
 /** How cells look and show their numbers. Cells of one look that lie together are dressed together. */
 export function writeLooks(sheet: Excel.Worksheet, { cells }: Pick<Sheet, "cells">): void {

@@ -7,7 +7,8 @@ import { readRectangle } from "../../sheets/rectangle";
 import { requireFitsFile } from "./write/fitsFile";
 import { finished } from "./write/finish";
 import { listsSheet, writtenLists } from "./write/lists";
-import { FONT, SIZE } from "./write/look";
+import { USUAL_SIZE } from "../../sheets/styles";
+import { FONT } from "./write/look";
 import { printNames } from "./write/print";
 import { fileSheet } from "./write/sheet";
 import { toFileText } from "./xlsxText";
@@ -47,7 +48,7 @@ export async function writeBook(book: Calculated, { title, recalculate = false }
       ...workbook.names.flatMap(fileName),
       ...workbook.sheets.flatMap(keyNames),
     ],
-    defaultFont: { name: FONT, size: SIZE },
+    defaultFont: { name: FONT, size: USUAL_SIZE },
   });
   return finished(bytes, recalculate);
 }

@@ -1,3 +1,4 @@
+import type { Place } from "../../sheets/address";
 import { readRectangle, rectangleText } from "../../sheets/rectangle";
 import type { Chart, Sheet } from "../../sheets/workbook";
 import type { Reach } from "./strays";
@@ -36,7 +37,7 @@ export function clipped(sheet: Sheet, reach: Reach): Sheet {
     flags: ranged(sheet.flags),
     ...(charts === undefined ? {} : { charts: charts.flatMap((chart) => clippedChart(chart, inside)) }),
     ...(tables === undefined ? {} : { tables: ranged(tables) }),
-    ...(print === undefined ? {} : { print: clippedPrint(print, inside, end.row) }),
+    ...(print === undefined ? {} : { print: clippedPrint(print, inside, end) }),
   };
 }
 
@@ -60,12 +61,13 @@ function clippedChart(chart: Chart, inside: Clip): Chart[] {
   ];
 }
 
-function clippedPrint(print: NonNullable<Sheet["print"]>, inside: Clip, end: number): NonNullable<Sheet["print"]> {
-  const { area, titleRows, ...rest } = print;
+function clippedPrint(print: NonNullable<Sheet["print"]>, inside: Clip, end: Place): NonNullable<Sheet["print"]> {
+  const { area, titleRows, titleColumns, ...rest } = print;
   const shown = area === undefined ? null : inside(area);
   return {
     ...rest,
-    ...(titleRows === undefined || titleRows.last > end ? {} : { titleRows }),
+    ...(titleRows === undefined || titleRows.last > end.row ? {} : { titleRows }),
+    ...(titleColumns === undefined || titleColumns.last > end.column ? {} : { titleColumns }),
     ...(shown === null ? {} : { area: shown }),
   };
 }

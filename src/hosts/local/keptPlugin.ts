@@ -5,11 +5,11 @@ import type { CellPosition, GridModel } from "./grid";
 /** What belongs to cells and the grid knows nothing of: it moves with them. */
 export interface Fact {
   readonly range: string; // with its sheet
-  readonly kind: "note" | "table name" | "print area" | "title rows";
+  readonly kind: "note" | "table name" | "print area" | "title rows" | "title columns";
   readonly text?: string; // the note or the name
 }
 
-export type Paper = Pick<PrintSetup, "paper" | "landscape" | "pagesHigh">;
+export type Paper = Pick<PrintSetup, "paper" | "landscape" | "pagesWide" | "pagesHigh">;
 
 /** What a workbook has beside what the grid holds. Papers and keys go by the sheet's id. */
 export interface Kept {

@@ -1,4 +1,4 @@
-import { cellAddress, placeOf } from "../../sheets/address";
+import { cellAddress, columnLetters, placeOf } from "../../sheets/address";
 import { MOST_COLUMNS, MOST_ROWS } from "../../sheets/extent";
 import type { StyleName } from "../../sheets/styles";
 import type { Sheet, SheetCell, Workbook } from "../../sheets/workbook";
@@ -131,15 +131,16 @@ export function gridData(described: Workbook, idOf = (index: number): string => 
   };
 }
 
-const paperOf = ({ paper, landscape, pagesHigh }: Paper): Paper => ({
+const paperOf = ({ paper, landscape, pagesWide, pagesHigh }: Paper): Paper => ({
   paper,
   landscape,
+  ...(pagesWide === undefined ? {} : { pagesWide }),
   ...(pagesHigh === undefined ? {} : { pagesHigh }),
 });
 
 function factsOf({ name, cells, tables, print }: Sheet): Fact[] {
   const on = (range: string): string => `${sheetPrefix(name)}${range}`;
-  const { titleRows, area } = print ?? {};
+  const { titleRows, titleColumns, area } = print ?? {};
   return [
     ...cells.flatMap(({ at, note }): Fact[] =>
       note === undefined ? [] : [{ range: on(at), kind: "note", text: note }],
@@ -148,6 +149,14 @@ function factsOf({ name, cells, tables, print }: Sheet): Fact[] {
     ...(titleRows === undefined
       ? []
       : [{ range: on(`${titleRows.first}:${titleRows.last}`), kind: "title rows" } as const]),
+    ...(titleColumns === undefined
+      ? []
+      : [
+          {
+            range: on(`${columnLetters(titleColumns.first)}:${columnLetters(titleColumns.last)}`),
+            kind: "title columns",
+          } as const,
+        ]),
     ...(area === undefined ? [] : [{ range: on(area), kind: "print area" } as const]),
   ];
 }

@@ -128,10 +128,12 @@ function printSetup(model: GridModel, sheetId: string): PrintSetup | null {
   const paper = keptGetters(model).getPaper(sheetId);
   if (paper === undefined) return null;
   const rows = factsOn(model, sheetId, "title rows")[0]?.range.zone;
+  const columns = factsOn(model, sheetId, "title columns")[0]?.range.zone;
   const area = factsOn(model, sheetId, "print area")[0]?.range;
   return {
     ...paper,
     ...(rows === undefined ? {} : { titleRows: { first: rows.top + 1, last: rows.bottom + 1 } }),
+    ...(columns === undefined ? {} : { titleColumns: { first: columns.left + 1, last: columns.right + 1 } }),
     ...(area === undefined ? {} : { area: rangeOf(area.zone) }),
   };
 }

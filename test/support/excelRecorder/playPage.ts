@@ -1,7 +1,7 @@
 import type { Played } from "./object";
 import { areaOn, fullAddress } from "./places";
 import { misuse } from "./refuse";
-import { type Area, LAST_COLUMN } from "./state";
+import { type Area, LAST_COLUMN, LAST_ROW } from "./state";
 
 /** Page set-up, and areas that lie apart. */
 export const playPage: Record<string, Played> = {
@@ -21,9 +21,15 @@ export const playPage: Record<string, Played> = {
         if (areaOn(sheet, rows).columns !== LAST_COLUMN) throw misuse("title rows are whole rows");
         sheet.print.titleRows = rows;
       },
+      setPrintTitleColumns: (sheet, columns: string) => {
+        if (areaOn(sheet, columns).rows !== LAST_ROW) throw misuse("title columns are whole columns");
+        sheet.print.titleColumns = columns;
+      },
       setPrintArea: (sheet, area) => (sheet.print.area = area),
       getPrintTitleRowsOrNullObject: (sheet) =>
         sheet.print.titleRows === undefined ? null : areaOn(sheet, sheet.print.titleRows),
+      getPrintTitleColumnsOrNullObject: (sheet) =>
+        sheet.print.titleColumns === undefined ? null : areaOn(sheet, sheet.print.titleColumns),
       getPrintAreaOrNullObject: (sheet) => (sheet.print.area === undefined ? null : [areaOn(sheet, sheet.print.area)]),
     },
   },

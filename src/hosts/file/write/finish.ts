@@ -2,6 +2,7 @@ import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { KEY_NAMES } from "../../../sheets/sheetKeys";
 import { MARK } from "../xlsxText";
 import { looksTyped, mapTextCells, quotedStyles } from "./quotedTexts";
+import { orderedFonts } from "./fontOrder";
 import { roomyNotes } from "./noteShapes";
 import { valueAt } from "../../../reference/itemAt";
 
@@ -24,6 +25,7 @@ export function finished(bytes: Uint8Array, recalculate: boolean): Uint8Array {
   const named = (pattern: RegExp): string[] => [...parts.keys()].filter((name) => pattern.test(name));
   named(/^xl\/worksheets\/sheet\d+\.xml$/).forEach((name) => change(name, errors));
   markTexts(parts, named(/^xl\/worksheets\/sheet\d+\.xml$/));
+  change("xl/styles.xml", orderedFonts);
   change("xl/sharedStrings.xml", (xml) => xml.replaceAll(MARK, ""));
   named(/^xl\/charts\/chart\d+\.xml$/).forEach((name) => change(name, straightLines));
   named(/^xl\/comments\d+\.xml$/).forEach((name) => {

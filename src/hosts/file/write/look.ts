@@ -1,9 +1,8 @@
 import type { CellStyle } from "hucre/xlsx";
-import { type Look, lookOf, type StyleName } from "../../../sheets/styles";
+import { type Look, lookOf, type StyleName, USUAL_SIZE } from "../../../sheets/styles";
 import type { CellLook } from "../../../sheets/workbook";
 
 export const FONT = "Arial"; // its digits are as wide as the widths of columns count on; every platform has it or its twin
-export const SIZE = 10;
 
 const BOX = { style: "thin", color: { rgb: "A08A4A" } } as const;
 const BELOW = { style: "medium", color: { rgb: "5C7A78" } } as const;
@@ -20,7 +19,7 @@ export function cellStyle({ style, format }: Pick<CellLook, "style" | "format">)
   const look = style === undefined ? undefined : lookOf(style);
   if (look === undefined) return format === undefined ? undefined : { numFmt: format };
   return {
-    font: { name: FONT, size: look.size ?? SIZE, color: colour(look.ink), ...emphasis(look) },
+    font: { name: FONT, size: look.size ?? USUAL_SIZE, color: colour(look.ink), ...emphasis(look) },
     ...(look.fill === undefined
       ? {}
       : { fill: { type: "pattern", pattern: "solid", fgColor: colour(look.fill) } as const }),

@@ -1,5 +1,7 @@
 import type { WriteSheet } from "hucre/xlsx";
 import type { Sheet } from "../../../sheets/workbook";
+import { columnLetters } from "../../../sheets/address";
+import { MARGINS } from "../../../sheets/paper";
 import { rangeText } from "../../../sheets/rangeRef";
 import { readRectangle } from "../../../sheets/rectangle";
 import { sheetPrefix } from "../../../sheets/sheetPrefix";
@@ -11,7 +13,7 @@ interface PrintName {
   readonly scope: string;
 }
 
-/** One page wide, as many high as it needs or was told; the workbook and the sheet above, the pages' numbers below. */
+/** As many pages wide and high as it needs or was told; the workbook and the sheet above, the pages' numbers below. */
 export function pageSetup({ print }: Sheet, title: string): Pick<WriteSheet, "pageSetup" | "headerFooter"> {
   if (print === undefined) return {};
   return {
@@ -19,9 +21,9 @@ export function pageSetup({ print }: Sheet, title: string): Pick<WriteSheet, "pa
       paperSize: print.paper === "A4" ? "a4" : "letter",
       orientation: print.landscape ? "landscape" : "portrait",
       fitToPage: true,
-      fitToWidth: 1,
+      fitToWidth: print.pagesWide ?? 1,
       fitToHeight: print.pagesHigh ?? 0,
-      margins: { left: 0.5, right: 0.5, top: 0.75, bottom: 0.6, header: 0.3, footer: 0.3 },
+      margins: MARGINS,
     },
     headerFooter: {
       oddHeader: `&L${toFileText(title).replaceAll("&", "&&")}&R&A`,
@@ -30,14 +32,18 @@ export function pageSetup({ print }: Sheet, title: string): Pick<WriteSheet, "pa
   };
 }
 
-/** What is printed, and which rows come back on every page: two names that the format reserves. */
+/** What is printed, and which rows and columns come back on every page: two names that the format reserves. */
 export function printNames({ name: sheet, print }: Sheet): PrintName[] {
   const area = print?.area === undefined ? null : readRectangle(print.area);
-  const rows = print?.titleRows;
+  const { titleRows, titleColumns } = print ?? {};
+  const titles = [
+    ...(titleColumns === undefined
+      ? []
+      : [`$${columnLetters(titleColumns.first)}:$${columnLetters(titleColumns.last)}`]),
+    ...(titleRows === undefined ? [] : [`$${titleRows.first}:$${titleRows.last}`]),
+  ].map((lines) => `${sheetPrefix(sheet)}${lines}`);
   return [
     ...(area === null ? [] : [{ name: "_xlnm.Print_Area", range: rangeText({ sheet, ...area }), scope: sheet }]),
-    ...(rows === undefined
-      ? []
-      : [{ name: "_xlnm.Print_Titles", range: `${sheetPrefix(sheet)}$${rows.first}:$${rows.last}`, scope: sheet }]),
+    ...(titles.length === 0 ? [] : [{ name: "_xlnm.Print_Titles", range: titles.join(","), scope: sheet }]),
   ];
 }

@@ -48,7 +48,7 @@ export const claimsSheet: SheetOf<ClaimsContents> = (frame, contents) => ({
     })),
     { range: answerColumn(CLAIM_ANSWER, "verdict").replaceAll("$", ""), containsText: "impossible", style: "flag" },
   ],
-  print: { ...printing(frame, "landscape", 1), pagesHigh: 2, area: `A1:G${CHECKS + USUAL_CHECKS}` },
+  print: { ...printing(frame, "landscape", 1), area: `A1:G${CHECKS + USUAL_CHECKS}` },
 });
 
 function checks(frame: Frame): SheetCell[] {

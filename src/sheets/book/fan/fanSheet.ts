@@ -71,7 +71,7 @@ export const fanSheet: SheetOf<FanContents> = (frame, { curve, source }) => ({
   lists: [{ range: KIND_CELL.replace(/\$/g, ""), choices: [...KINDS], strict: true }],
   flags: [{ range: "A7", containsText: "Look:", style: "flag" }],
   charts: [fanChart],
-  print: { ...printing(frame, "portrait"), pagesHigh: 1 },
+  print: printing(frame, "portrait"),
 });
 
 function whereItWorks(frame: Frame): SheetCell[] {

@@ -43,5 +43,5 @@ export const leaksSheet: SheetOf<LeaksContents> = (frame, { invented, head, repe
     { range: inLog("J"), containsText: "mend this one next", style: "flag" },
     { range: inWorked("J"), containsText: "check it", style: "flag" },
   ],
-  print: { ...printing(frame, "landscape", 1), pagesHigh: 2, area: `A1:J${HOODS_LAST}` },
+  print: { ...printing(frame, "landscape", 1), area: `A1:J${HOODS_LAST}` },
 });

@@ -6,7 +6,7 @@ import type { Frame, SheetOf } from "../frame";
 import { cautionLine } from "../parts/cautionLine";
 import { printing } from "../parts/printing";
 import { type ArrangedTable, arrangedTables } from "./arranged";
-import { itemAt, lastOf } from "../../../reference/itemAt";
+import { itemAt } from "../../../reference/itemAt";
 
 const WIDTHS = [27, 34, 38, 15]; // of the columns that all tables share
 const VALUE = 11.5; // characters of a column of values
@@ -21,7 +21,6 @@ interface Placed extends ArrangedTable {
 /** The reference tables as plain cells, one under the other: they stay readable where nothing computes. */
 export const tablesSheet: SheetOf<null> = (frame): Sheet => {
   const placed = place(arrangedTables());
-  const last = lastOf(placed).header + lastOf(placed).rows.length;
   const widest = Math.max(...placed.map(({ headers }) => headers.length));
   return {
     name: frame.sheet("tables"),
@@ -32,9 +31,12 @@ export const tablesSheet: SheetOf<null> = (frame): Sheet => {
     lists: [],
     flags: [],
     tables: placed.map((table) => tableOf(frame, table)),
-    print: { ...printing(frame, "landscape", CAPTIONS), area: `A1:${cellAddress(widest, last)}` },
+    print: { ...printing(frame, "landscape"), area: `A1:C${afterList(placed)}` },
   };
 };
+
+/** The last row of what is said of the list of tables. */
+const afterList = ({ length }: readonly Placed[]): number => INDEX + length + 2;
 
 function place(tables: readonly ArrangedTable[]): Placed[] {
   let next = INDEX + tables.length + 4;
@@ -74,7 +76,12 @@ function head(frame: Frame, placed: readonly Placed[]): SheetCell[] {
       text(`B${INDEX + 1 + index}`, title),
       text(`C${INDEX + 1 + index}`, `row ${header}, ${rows.length} rows`),
     ]),
-    text(`B${INDEX + placed.length + 1}`, "The short names of the sources are spelt out in the last table.", "note"),
+    text(`B${afterList(placed) - 1}`, "The short names of the sources are spelt out in the last table.", "note"),
+    text(
+      `B${afterList(placed)}`,
+      "On paper comes this list only, for all tables fill forty pages: select a table and print the selection.",
+      "note",
+    ),
   ];
 }
 
