@@ -17,6 +17,8 @@ export interface Office {
   readonly convertAll: (bytes: Uint8Array, filter: string, extension: string) => ReadonlyMap<string, Buffer>;
   /** The text of a PDF as it stands on its pages. */
   readonly pdfPages: (pdf: Uint8Array) => string[];
+  /** The heights of all words of a PDF, in points: from the top of the highest letter to the foot of the lowest. */
+  readonly pdfHeights: (pdf: Uint8Array) => number[];
   readonly close: () => void;
 }
 
@@ -40,6 +42,11 @@ export function openOffice(): Office {
         .map((name) => [name, readFileSync(path.join(out, name))]),
     );
   };
+  const pdfText = (pdf: Uint8Array, how: string): string => {
+    const file = path.join(folder, "pages.pdf");
+    writeFileSync(file, pdf);
+    return run("pdftotext", [how, file, "-"]);
+  };
   return {
     convertAll,
     convert: (bytes, filter, extension) => {
@@ -47,11 +54,11 @@ export function openOffice(): Office {
       if (written === undefined) throw new Error(`soffice wrote no book.${extension}`);
       return written;
     },
-    pdfPages: (pdf) => {
-      const file = path.join(folder, "pages.pdf");
-      writeFileSync(file, pdf);
-      return run("pdftotext", ["-layout", file, "-"]).split("\f").slice(0, -1);
-    },
+    pdfPages: (pdf) => pdfText(pdf, "-layout").split("\f").slice(0, -1),
+    pdfHeights: (pdf) =>
+      [...pdfText(pdf, "-bbox").matchAll(/<word .*?yMin="([\d.]+)".*?yMax="([\d.]+)"/g)].map(
+        ([, top, foot]) => Number(foot) - Number(top),
+      ),
     close: () => rmSync(folder, { recursive: true, force: true }),
   };
 }

@@ -36,7 +36,9 @@ export function budgetBook(order: SheetOrder, taken: Taken): Workbook {
   const frame = frameOf(order.units, planned, taken);
   // an example goes with the example's ducts: beside ducts that are there already it would speak of others
   const example = order.contents === "example" && (planned.added.includes("runs") || !frame.has("runs"));
-  const sheets = planned.added.map((key): Sheet => legible({ key, ...sheetOf(key, frame, example ? "example" : "empty") }));
+  const sheets = planned.added.map((key): Sheet =>
+    legible({ key, ...sheetOf(key, frame, example ? "example" : "empty") }),
+  );
   const names = planned.added.includes("start")
     ? cellNames.map((key) => ({
         name: planned.names[key],

@@ -20,6 +20,8 @@ describeIf("the example in LibreOffice", () => {
   let written: ReadonlyMap<string, Buffer> | undefined;
   /** Every sheet as LibreOffice shows it, asked of it once. */
   const sheets = () => (written ??= office.convertAll(bytes, CSV_OF_ALL_SHEETS, "csv"));
+  let paper: Buffer | undefined;
+  const pdf = () => (paper ??= office.convert(bytes, "calc_pdf_Export", "pdf"));
   beforeAll(async () => {
     office = openOffice();
     const example = budgetBook({ units: "SI", sheets: sheetKeys, contents: "example" }, { sheets: [], names: [] });
@@ -45,8 +47,16 @@ describeIf("the example in LibreOffice", () => {
     expect(budget.join()).toContain("#NAME?");
   });
 
+  test("nothing is printed smaller than seven points, and not the tables in full", () => {
+    const heights = office.pdfHeights(pdf());
+    expect(heights.length).toBeGreaterThan(3000); // words
+    // the letters of our file reach from 0.905 of their size above the line to 0.212 below it, as their font's table says
+    expect(Math.min(...heights)).toBeGreaterThan(7 * (0.905 + 0.212));
+    expect(office.pdfPages(pdf()).filter((page) => /^ *Example of a budget +Tables *$/m.test(page))).toHaveLength(1);
+  });
+
   test("every sheet is printed with its title above and its number below", () => {
-    const pages = office.pdfPages(office.convert(bytes, "calc_pdf_Export", "pdf"));
+    const pages = office.pdfPages(pdf());
     expect(pages.length).toBeGreaterThanOrEqual(sheetKeys.length);
     const printed = book.workbook.sheets.filter(({ print }) => print !== undefined);
     for (const { name } of printed) {

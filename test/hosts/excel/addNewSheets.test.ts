@@ -96,8 +96,9 @@ describe("addNewSheets", () => {
     expect(sheet.print).toEqual({
       orientation: "Landscape",
       paperSize: "Letter",
-      zoom: { horizontalFitToPages: 1, verticalFitToPages: 2 },
+      zoom: { horizontalFitToPages: 2, verticalFitToPages: 2 },
       titleRows: "$1:$3",
+      titleColumns: "$A:$B",
       area: "A1:F14",
     });
   });

@@ -47,7 +47,15 @@ const woodsheet: Sheet = {
   ],
   flags: [{ range: "C4:C6", containsText: "settles", style: "flag" }],
   tables: [{ name: "woods", range: "A3:B6" }],
-  print: { paper: "Letter", landscape: true, pagesHigh: 2, titleRows: { first: 1, last: 3 }, area: "A1:F14" },
+  print: {
+    paper: "Letter",
+    landscape: true,
+    pagesWide: 2,
+    pagesHigh: 2,
+    titleRows: { first: 1, last: 3 },
+    titleColumns: { first: 1, last: 2 },
+    area: "A1:F14",
+  },
 };
 
 const answers: Sheet = {

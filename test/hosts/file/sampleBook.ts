@@ -52,7 +52,14 @@ const sheets: readonly Sheet[] = [
       ],
       flags: [{ range: "D4:D20", containsText: "mend", style: "flag" }],
       tables: [{ name: "RunsTable", range: "A3:D5" }],
-      print: { paper: "A4", landscape: true, titleRows: { first: 3, last: 3 }, area: "A1:G20" },
+      print: {
+        paper: "A4",
+        landscape: true,
+        pagesWide: 2,
+        titleRows: { first: 3, last: 3 },
+        titleColumns: { first: 1, last: 2 },
+        area: "A1:G20",
+      },
     },
   ),
   sheetOf(

@@ -80,7 +80,7 @@ describe("a second reader", () => {
       paperSize: 9,
       orientation: "landscape",
       fitToPage: true,
-      fitToWidth: 1,
+      fitToWidth: 2,
       fitToHeight: 0,
     });
     expect(runs().pageSetup.printTitlesRow).toBe("3:3");

@@ -130,13 +130,23 @@ describe("the parts of a file", () => {
     );
   });
 
-  test("paper, title rows and the printed range are set, each with its sheet's name", () => {
-    expect(part("xl/workbook.xml")).toContain("Runs!$A$1:$G$20");
-    expect(part("xl/workbook.xml")).toContain("Runs!$3:$3");
+  test("paper, titles and the printed range are set, each with its sheet's name", () => {
+    expect(part("xl/workbook.xml")).toContain(">Runs!$A$1:$G$20<");
+    expect(part("xl/workbook.xml")).toContain(">Runs!$A:$B,Runs!$3:$3<"); // columns first, as Excel writes them
     const [landscape, portrait] = ["sheet1", "sheet2"].map((name) => part(`xl/worksheets/${name}.xml`));
-    expect(landscape).toMatch(/<pageSetup paperSize="9" orientation="landscape" fitToWidth="1" fitToHeight="0"\/>/);
+    expect(landscape).toMatch(/<pageSetup paperSize="9" orientation="landscape" fitToWidth="2" fitToHeight="0"\/>/);
     expect(portrait).toMatch(/<pageSetup paperSize="1" orientation="portrait" fitToWidth="1" fitToHeight="2"\/>/);
     expect(landscape).toContain("&amp;LShed &amp;&amp; yard&amp;R&amp;A"); // a & of a title is doubled there
+  });
+
+  test("the parts of a font stand in the order of the format's schema", () => {
+    // ISO/IEC 29500-1, CT_Font: what ours use of it
+    const order = ["b", "i", "sz", "color", "name"];
+    const fonts = [...part("xl/styles.xml").matchAll(/<font>(.*?)<\/font>/gs)].map(([, parts]) =>
+      [...parts!.matchAll(/<(\w+)/g)].map(([, name]) => name!),
+    );
+    expect(fonts.flat()).toEqual(expect.arrayContaining(order.filter((name) => name !== "i")));
+    for (const names of fonts) expect(names).toEqual(order.filter((name) => names.includes(name)));
   });
 
   test("an input cell has a box around it, and no other style of ours has", () => {

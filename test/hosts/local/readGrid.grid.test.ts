@@ -107,7 +107,15 @@ const sheet = (name: string): fc.Arbitrary<Sheet> =>
         },
       ],
       tables: [{ name: `Runs_${name.length}`, range: "AH5:AJ9" }],
-      print: { paper: "A4" as const, landscape, pagesHigh: 3, titleRows: { first: 3, last: 4 }, area: "A1:H40" },
+      print: {
+        paper: "A4" as const,
+        landscape,
+        pagesWide: 2,
+        pagesHigh: 3,
+        titleRows: { first: 3, last: 4 },
+        titleColumns: { first: 1, last: 2 },
+        area: "A1:H40",
+      },
     }));
 
 const workbook: fc.Arbitrary<Workbook> = fc
