@@ -71,6 +71,11 @@ const shared = {
   module: {
     rules: [
       { include: ["src/core", "src/reference"].map((room) => path.resolve(room)), sideEffects: false }, // what a page does not use stays away
+      {
+        test: /[\\/]psychrolib\.js$/,
+        loader: path.resolve("scripts/onlyUsedMethods.js"),
+        options: { declarations: path.resolve("src/core/air/psychrolib.d.ts") },
+      },
       { test: /\.tsx?$/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
     ],
   },
