@@ -173,6 +173,18 @@ describe("a change of the example", () => {
     grid = shows("IP", "example", ["summary"]);
   });
 
+  test("while nothing says where the fan works, its curve is still drawn over airflow, and no point of the system", () => {
+    grid.type("Runs", "D9", "what?"); // the first run's airflow
+    expect(grid.value("Flow", "C20")).not.toEqual(expect.any(Number));
+    const airflows = grid.column("Fan", "A36:A67");
+    expect(airflows.every((airflow) => typeof airflow === "number")).toBe(true);
+    const typed = grid.column("Fan", "A9:A23").filter((value): value is number => typeof value === "number");
+    expect(Math.max(...airflows.map(Number))).toBe(Math.max(...typed));
+    expect(grid.column("Fan", "B36:B40").every((pressure) => Number(pressure) > 0)).toBe(true);
+    expect(grid.value("Fan", "C51")).toBe("#N/A");
+    expect(grid.value("Fan", "D67")).toBe("#N/A");
+  });
+
   test("600 cfm at the drum sander do not settle where 400 did", () => {
     // by hand: 5 in is 0.136354 ft2; 400/0.136354 = 2933.5 fpm, 600/0.136354 = 4400.3 fpm; its gate leaks less than 1 cfm
     expect(grid.value("Runs", "A11")).toMatch(/^settles: 293\d fpm$/);

@@ -23,6 +23,11 @@ const PRESSURES = ofCurve(CURVE_USED.pressure);
 /** How much of its printed pressure the fan makes in this air. Standard air is 0.075 lb/ft³, which is 1.2014 kg/m³. */
 const thickness = (frame: Frame): string => `${frame.name("density")}/${bySystem(frame, "0.075", "1.20138")}`;
 
+/** What stands for an x that is not known: the curve's last. One text among them, and a chart counts 1, 2, 3 in place of them all. */
+const LAST_AIRFLOW = `IF(COUNT(${AIRFLOWS})=0,"",MAX(${AIRFLOWS}))`;
+/** What stands for a y that is not known: a chart draws a text as 0, and this not at all. */
+const NO_POINT = `IF(COUNT(${AIRFLOWS})=0,"",NA())`;
+
 /**
  * The cells that the picture is drawn from. Every x is a number as soon as there is a curve: where it has fewer points than
  * rows, its last one is repeated, which draws nothing more.
@@ -33,7 +38,7 @@ export function pictureCells(frame: Frame): SheetCell[] {
     text(`A${PICTURE}`, "Behind the picture", "section"),
     text(
       `D${PICTURE}`,
-      "The fan's curve in your air, and the system's square law through the point where both meet.",
+      "The fan's curve in your air, and the system's square law through the point where both meet; #N/A until there is one.",
       "note",
     ),
     formula(`A${PICTURE + 1}`, headingIn(frame, "Airflow", "airflow"), "numberHeader"),
@@ -57,13 +62,13 @@ export function pictureCells(frame: Frame): SheetCell[] {
   for (let k = 0; k < SYSTEM_POINTS; k++) {
     const at = PICTURE_SYSTEM + k;
     cells.push(
-      formula(`A${at}`, `=IFERROR(${k}/${SYSTEM_POINTS - 1}*${reach},"")`, "result", airflow),
-      formula(`C${at}`, `=IFERROR(${POINT_PRESSURE}*(A${at}/${POINT_AIRFLOW})^2,"")`, "result", pressure),
+      formula(`A${at}`, `=IFERROR(${k}/${SYSTEM_POINTS - 1}*${reach},${LAST_AIRFLOW})`, "result", airflow),
+      formula(`C${at}`, `=IFERROR(${POINT_PRESSURE}*(A${at}/${POINT_AIRFLOW})^2,${NO_POINT})`, "result", pressure),
     );
   }
   cells.push(
-    formula(`A${PICTURE_POINT}`, `=IF(ISNUMBER(${POINT_AIRFLOW}),${POINT_AIRFLOW},"")`, "result", airflow),
-    formula(`D${PICTURE_POINT}`, `=IF(ISNUMBER(${POINT_PRESSURE}),${POINT_PRESSURE},"")`, "result", pressure),
+    formula(`A${PICTURE_POINT}`, `=IF(ISNUMBER(${POINT_AIRFLOW}),${POINT_AIRFLOW},${LAST_AIRFLOW})`, "result", airflow),
+    formula(`D${PICTURE_POINT}`, `=IF(ISNUMBER(${POINT_PRESSURE}),${POINT_PRESSURE},${NO_POINT})`, "result", pressure),
   );
   return cells;
 }
