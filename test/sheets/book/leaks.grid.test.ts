@@ -1,7 +1,10 @@
 import { MEND_NEXT_CELL } from "../../../src/sheets/book/leaks/layout";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import type { UnitSystem } from "../../../src/reference/quantities";
+import { difference } from "../../../src/functions/measuring/difference";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
+
+const call = (...args: any[]): unknown[][] => (difference as (...all: any[]) => unknown[][])(...args);
 
 const shown = (units: UnitSystem, contents: "example" | "empty"): Shows =>
   gridOfBook(budgetBook({ units, sheets: ["leaks"], contents }, { sheets: [], names: [] }));
@@ -69,6 +72,19 @@ describe("the leaks of the invented shed", () => {
       "mend this one next",
       "not mended: number 2 in turn",
     ]);
+  });
+
+  test("as DIFFERENCE itself does, of each gate with both readings", () => {
+    const repeats = [[13.4, 12.1, 13.9, 12.5, 13]];
+    [
+      [43, 26, 2.5],
+      [44, 3.1, 1.4],
+      [45, 13, 15.5],
+    ].forEach(([row, before, after]) => {
+      const [, answer] = call(before, after, null, null, repeats, "less");
+      expect(number(shows, `S${row}`)).toBeCloseTo(Number(answer![3]), 9);
+      expect(shows.value("Leaks", `T${row}`)).toBe(answer![6]);
+    });
   });
 
   test("gives no verdict where nothing says how far a reading strays", () => {

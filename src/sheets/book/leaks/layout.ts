@@ -21,6 +21,8 @@ export const REPEATS = METER + 5; // row of one leak read again and again
 export const REPEAT_LETTERS = ["B", "C", "D", "E", "F", "G", "H", "I"] as const;
 export const REPEATS_TYPED = `$B$${REPEATS}:$I$${REPEATS}`;
 export const REPEATS_HANDED = `$K$${REPEATS}:$R$${REPEATS}`; // as DIFFERENCE takes them
+export const REPEATS_MEAN = `$S$${REPEATS}`;
+export const CHANCE_CELL = `$T$${REPEATS}`; // what chance makes of no change at that mean
 
 export const LOG = 22; // row of the header
 export const LOG_FIRST = LOG + 1;

@@ -1,9 +1,12 @@
+import { differenceColumns } from "../../../reference/answerColumns";
+import { placeOfColumn } from "../../../reference/columnsOfAnswers";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { bySystem, formatOf, unitOnly, unitWord } from "../parts/units";
 import { errorOf, readingOf } from "../parts/zeros";
 import {
+  CHANCE_CELL,
   FLOOR_CELL,
   HEAD_CELL,
   METER,
@@ -11,6 +14,8 @@ import {
   PERCENT_CELL,
   REPEAT_LETTERS,
   REPEATS,
+  REPEATS_HANDED,
+  REPEATS_MEAN,
   REPEATS_TYPED,
 } from "./layout";
 
@@ -74,23 +79,30 @@ export function meter(frame: Frame, head: number | null, repeats: readonly numbe
   ];
 }
 
+/** Whether a difference of two readings is more than chance, at the size of the leak that was read again: a mended gate was meant to leak less. */
+export const differenceCall = `DUCT.DIFFERENCE(${REPEATS_MEAN},${REPEATS_MEAN},,,${REPEATS_HANDED},"less")`;
+
 /** One leak read again and again, which says what chance does to a reading. */
 function repeated(frame: Frame, repeats: readonly number[]): SheetCell[] {
+  const few = `COUNT(${REPEATS_TYPED})<2`;
   const strays = `ROUND(STDEV(${REPEATS_TYPED}),1)&" "&${unitWord(frame, "airflow")}`;
+  const leak = { format: formatOf(frame, "leak") };
+  const limit = placeOfColumn(differenceColumns, "limit") + 1;
   return [
     text(`A${REPEATS}`, "One leak, read again", "label", { note: REPEATS_NOTE }),
-    ...REPEAT_LETTERS.map((letter, index) =>
-      input(`${letter}${REPEATS}`, repeats[index] ?? null, { format: formatOf(frame, "leak") }),
-    ),
+    ...REPEAT_LETTERS.map((letter, index) => input(`${letter}${REPEATS}`, repeats[index] ?? null, leak)),
     formula(
       `J${REPEATS}`,
-      `=IF(COUNT(${REPEATS_TYPED})<2,"Read one leak twice or more here, or no difference gets a verdict.","One reading strays from the next by "&${strays}&" (standard deviation).")`,
+      `=IF(${few},"Read one leak twice or more here, or no difference gets a verdict.",IF(COUNT(${CHANCE_CELL})=0,"These do not differ at all: read finer, or no difference gets a verdict.","One reading strays from the next by "&${strays}&" (standard deviation)."))`,
       "total",
     ),
+    // equal ones where too few are typed: then DIFFERENCE says that nothing tells how they stray, and is no error
     ...REPEAT_LETTERS.map((letter, index) =>
-      formula(`${"KLMNOPQR"[index]!}${REPEATS}`, `=${readingOf(`${letter}${REPEATS}`)}`, "result", {
+      formula(`${"KLMNOPQR"[index]!}${REPEATS}`, `=IF(${few},1,${readingOf(`${letter}${REPEATS}`)})`, "result", {
         note: HANDED_NOTE,
       }),
     ),
+    formula(plain(REPEATS_MEAN), `=IF(${few},1,AVERAGE(${REPEATS_TYPED}))`, "result", leak),
+    formula(plain(CHANCE_CELL), `=INDEX(${differenceCall},2,${limit})`, "result", leak),
   ];
 }

@@ -3,19 +3,9 @@ import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { blockOf } from "../parts/block";
 import { formatOf, headingIn, unitWord } from "../parts/units";
-import {
-  HEAD_CELL,
-  inLog,
-  inWorked,
-  LOG_FIRST,
-  LOG_LAST,
-  WORKED,
-  WORKED_FIRST,
-  WORKED_NOTES,
-  workedRow,
-} from "./layout";
-import { floor, percent } from "./meter";
-import { differenceOf, workedGate } from "./workedGate";
+import { HEAD_CELL, inLog, inWorked, LOG_FIRST, LOG_LAST, WORKED, WORKED_NOTES, workedRow } from "./layout";
+import { differenceCall, floor, percent } from "./meter";
+import { workedGate } from "./workedGate";
 
 const ESTIMATE_NOTE =
   "An estimate of common practice for that condition and diameter at the typed suction: measure yours.";
@@ -64,7 +54,7 @@ export function workedOut(frame: Frame): SheetCell[] {
       `E and F: ${elsewhere}`,
       `G and H: ${area}`,
       `R: ${error}`,
-      `S and T: the answer of ${differenceOf(WORKED_FIRST)}, in each row`,
+      `S: ${differenceCall}, grown with the larger reading`,
     ].map((words, index) => text(`A${WORKED_NOTES + index}`, words, "note")),
   ];
   for (let at = LOG_FIRST; at <= LOG_LAST; at++) cells.push(...workedGate(frame, at, workedRow(at)));

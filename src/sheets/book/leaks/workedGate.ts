@@ -1,11 +1,8 @@
-import { differenceColumns, type DifferenceKey } from "../../../reference/answerColumns";
-import { placeOfColumn } from "../../../reference/columnsOfAnswers";
-import { STILL } from "../../../reference/zeroWords";
 import { formula } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { formatOf } from "../parts/units";
-import { flowColumn, inWorked, MOST_CELL, REPEATS_HANDED, REPEATS_TYPED, WORKED_FIRST } from "./layout";
+import { CHANCE_CELL, flowColumn, inWorked, MOST_CELL, REPEATS_MEAN, REPEATS_TYPED, WORKED_FIRST } from "./layout";
 import { headArea, hours } from "./meter";
 
 /** The row of one gate; what the functions answer over whole columns is not written here. */
@@ -28,8 +25,8 @@ export function workedGate(frame: Frame, log: number, at: number): SheetCell[] {
     cell("O", `IF(OR(K${at}="",${typed}=""),"",D${at})`, pressure),
     cell("P", `IF(OR(L${at}="",${typed}=""),"",D${at})`, pressure),
     cell("Q", speed(frame, `K${at}`), { format: formatOf(frame, "velocity") }),
-    cell("S", ofDifference(at, "limit"), leak),
-    cell("T", `IF(COUNT(S${at})=0,"",${ofDifference(at, "needed")})`, { format: "0" }),
+    cell("S", chance(at), leak),
+    cell("T", needed(log, at), { format: "0" }),
     cell("U", `IF(COUNT(V${at}:W${at})<2,"",C${log}&"")`),
     cell("V", `IF(OR(C${log}="",COUNT(B${log})=0,${typed}=""),"",IF(B${log}>0,B${log},""))`),
     cell("W", `IF(COUNT(V${at})=0,"",${typed})`, pressure),
@@ -64,14 +61,16 @@ function suctions(frame: Frame, log: number, at: number) {
 const speed = (frame: Frame, reading: string): string =>
   `IF(OR(COUNT(${reading})=0,COUNT(${MOST_CELL})=0),"",MAX(0.001,${reading}/${headArea(frame)}/${hours(frame)}))`;
 
-/** Whether mending changed the leak by more than chance: a mended gate was meant to leak less. */
-export const differenceOf = (at: number): string => {
-  const handed = (cell: string): string => `IF(${cell}=0,"${STILL[0]!}",${cell})`;
-  return `DUCT.DIFFERENCE(${handed(`K${at}`)},${handed(`L${at}`)},,,${REPEATS_HANDED},"less")`;
-};
+/** How much larger than the leak that was read again the larger reading is: a reading strays more as it grows. */
+const growth = (at: number): string => `MAX(1,MAX(K${at}:L${at})/${REPEATS_MEAN})`;
 
-const ofDifference = (at: number, key: DifferenceKey): string =>
-  `IF(OR(COUNT(K${at}:L${at})<2,COUNT(${REPEATS_TYPED})<2),"",INDEX(${differenceOf(at)},2,${placeOfColumn(differenceColumns, key) + 1}))`;
+/** What chance alone makes of no change, as DIFFERENCE has it for single readings beside such repeats. */
+const chance = (at: number): string =>
+  `IF(OR(COUNT(K${at}:L${at})<2,COUNT(${CHANCE_CELL})=0),"",${CHANCE_CELL}*${growth(at)})`;
+
+/** DIFFERENCE's readings needed of a change that was meant to go one way: 2 (1.6449 + 0.8416)² s² / change² + 1.6449² / 4. */
+const needed = (log: number, at: number): string =>
+  `IF(OR(COUNT(S${at})=0,COUNT(I${log})=0),"",IF(OR(I${log}<=0,I${log}>S${at}),"",MAX(2,ROUNDUP(12.3651*(STDEV(${REPEATS_TYPED})*${growth(at)}/I${log})^2+0.6764,0))))`;
 
 /** What mending took for each unit of airflow saved, where more was saved than by chance. */
 const paid = (log: number, at: number): string =>
