@@ -12,6 +12,7 @@ export interface Guide {
   readonly basis: Basis | ""; // how the formula's source is known, as a row of a table says it; "" where it has none
   readonly limits: string;
   readonly cautions?: readonly string[]; // keys of those that its task calls for
+  readonly also?: readonly string[]; // what people call what it gives, or what they have in hand: for searching
   readonly example: Example;
 }
 

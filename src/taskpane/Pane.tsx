@@ -71,7 +71,7 @@ export function Pane({ where, host }: PaneProps): ReactElement {
 
   const content: Record<ViewName, ReactElement> = {
     Start: <StartView where={where} host={host} go={go} units={units} chooseUnits={setUnits} />,
-    Tables: <TablesView host={host} />,
+    Tables: <TablesView host={host} units={units} />,
     Functions: <FunctionsView host={host} go={go} shown={view === "Functions"} />,
     Build: <BuildView host={host} go={go} units={units} chooseUnits={setUnits} />,
     Check: <CheckView host={host} go={go} />,

@@ -23,6 +23,7 @@ export const guide: Guide = {
   limits:
     "Impossible only by a law with every fact given; cannot tell names the fact that decides. A number that holds may still be untrue.",
   cautions: ["wheel over-speed", "capture"],
+  also: ["dust collector", "advertised cfm", "specification", "horsepower"],
   example: { asks: "An invented leaflet: 1000 cfm at 10 in.w.g., 1 hp", args: [exampleFacts] },
 };
 

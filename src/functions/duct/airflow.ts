@@ -33,6 +33,7 @@ export const guide: Guide = {
   source: "geometry",
   basis: "",
   limits: "Takes a mean velocity. One reading in the middle is too high: use TRAVERSE.",
+  also: ["cfm", "air volume", "volume flow"],
   example: { asks: "Airflow of 4000 fpm in a 4 in duct", args: ["4000", "4"] },
 };
 

@@ -23,6 +23,7 @@ export const guide: Guide = {
   source: "geometry",
   basis: "",
   limits: "Inside sizes. A meter must be given the area at its probe, not that of another duct.",
+  also: ["cross section"],
   example: { asks: "Cross-section of a 4 in duct", args: ["4"] },
 };
 

@@ -22,6 +22,7 @@ export const guide: Guide = {
   source: "nistSp811",
   basis: "second-hand",
   limits: "Units of one kind only. in.w.g. is the inch of water at 60 °F.",
+  also: ["conversion", "inches of water", "metric"],
   example: { asks: "1000 cfm in m³/h", args: ["1000", "cfm", "m³/h"] },
 };
 

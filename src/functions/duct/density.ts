@@ -39,6 +39,7 @@ export const guide: Guide = {
   source: "psychrolib",
   basis: "read",
   limits: "Changes with the weather by a few per cent. Standard air, 0.075 lb/ft³, is taken where none is given.",
+  also: ["altitude", "temperature", "elevation", "thin air"],
   example: { asks: "Air at 70 °F, 5000 ft above the sea", args: ["70", "5000"] },
 };
 

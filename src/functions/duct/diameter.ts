@@ -26,6 +26,7 @@ export const guide: Guide = {
   source: "geometry",
   basis: "",
   limits: "An exact size that no shop sells: TRADESIZE takes it to a stock size.",
+  also: ["duct size", "pipe size"],
   example: { asks: "Duct in which 400 cfm flows at 4000 fpm", args: ["400", "4000"] },
 };
 

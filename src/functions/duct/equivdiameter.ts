@@ -22,6 +22,7 @@ export const guide: Guide = {
   source: "ashrae2009si",
   basis: "from memory",
   limits: "Equal friction at equal airflow. For the velocity take the true area.",
+  also: ["rectangular duct", "square duct"],
   example: { asks: "Round duct with the friction of 12 by 8 in", args: ["12", "8"] },
 };
 

@@ -29,6 +29,7 @@ export const guide: Guide = {
   source: "commonPractice",
   basis: "common practice",
   limits: "Down is the default, since a duct that is too wide lets its dust settle. Not every stock has every size.",
+  also: ["duct size", "pipe size", "standard size"],
   example: { asks: "Stock size below 4.28 in", args: ["4.28"] },
 };
 

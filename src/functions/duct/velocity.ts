@@ -31,6 +31,7 @@ export const guide: Guide = {
   source: "geometry",
   basis: "",
   limits: "The mean over the whole cross-section: in the middle of the duct the air is faster.",
+  also: ["air speed", "fpm", "transport velocity"],
   example: { asks: "Velocity of 350 cfm in a 4 in duct", args: ["350", "4"] },
 };
 

@@ -35,6 +35,7 @@ export const guide: Guide = {
   basis: "second-hand",
   limits: "What the air takes; the wall socket gives more.",
   cautions: ["wheel over-speed", "live parts"],
+  also: ["horsepower", "hp", "motor", "watts"],
   example: { asks: "Shaft power for 800 cfm at 5 in.w.g., half of it lost", args: ["800", "5", "0.5"] },
 };
 

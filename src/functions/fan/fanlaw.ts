@@ -27,6 +27,7 @@ export const guide: Guide = {
   basis: "second-hand",
   limits: "The same fan only. The motor's power grows with the cube of the speed: mind its plate.",
   cautions: ["wheel over-speed"],
+  also: ["rpm", "fan speed", "affinity laws", "pulley", "impeller", "blower"],
   example: { asks: "The invented fan at 1.1 times its speed", args: [exampleCurve, "1.1"] },
 };
 

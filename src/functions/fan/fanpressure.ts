@@ -31,6 +31,7 @@ export const guide: Guide = {
   basis: "from memory",
   limits: "Only within the curve. A maker's curve is for standard air and a straight inlet.",
   cautions: ["wheel over-speed", "flue draught"],
+  also: ["static pressure", "fan curve", "blower"],
   example: { asks: "An invented straight curve, at 500 cfm", args: [exampleCurve, "500"] },
 };
 

@@ -82,6 +82,7 @@ export const guide: Guide = {
   basis: "second-hand",
   limits: "For a system without leaks or gates. SOLVE takes the whole table of runs.",
   cautions: ["wheel over-speed", "flue draught"],
+  also: ["static pressure", "system curve", "duty point", "blower"],
   example: { asks: "A system that asks for 2 in.w.g. at 1000 cfm", args: [exampleCurve, "1000", "2"] },
 };
 

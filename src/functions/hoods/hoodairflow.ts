@@ -39,6 +39,7 @@ export const guide: Guide = {
   limits:
     "Tap the static pressure about three diameters behind the hood, in a straight piece without leaks before it; the three are from memory.",
   cautions: ["power off", "fan inlet guard", "ladders"],
+  also: ["static pressure", "static tap", "measure a hood"],
   example: { asks: "Airflow where such a hood reads 1.6 in.w.g.", args: ["1.6", "4", "0.6"] },
 };
 

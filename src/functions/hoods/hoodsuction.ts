@@ -38,6 +38,7 @@ export const guide: Guide = {
   basis: "read",
   limits: "Says what the duct behind the hood feels, not whether the hood catches the dust.",
   cautions: ["capture"],
+  also: ["static pressure", "hood static pressure", "machine port"],
   example: { asks: "Suction behind a hood with K 0.6 at 4005 fpm (349.5 cfm) in 4 in", args: ["349.5", "4", "0.6"] },
 };
 

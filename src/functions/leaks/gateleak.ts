@@ -38,6 +38,7 @@ export const guide: Guide = {
   basis: "common practice",
   limits: "An estimate: no measurement of slide gates was found published. Measure yours.",
   cautions: ["power off", "tape and card"],
+  also: ["blast gate", "air leak", "leakage"],
   example: { asks: "An open 6 in gate whose blade slot is bare, at 2 in.w.g.", args: ["open bare slot", "6", "2"] },
 };
 

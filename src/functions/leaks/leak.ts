@@ -43,6 +43,7 @@ export const guide: Guide = {
   limits:
     "0.6 is a sharp-edged orifice plate's (ISO 5167-2: 0.60); that a crack has it too is common practice, no source. Its area is hard to know: LEAKAREA takes a measured leak.",
   cautions: ["power off", "tape and card"],
+  also: ["air leak", "slot", "hole"],
   example: { asks: "A hole of 1 in² at 3 in.w.g.", args: ["1", "3"] },
 };
 

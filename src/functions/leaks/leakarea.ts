@@ -44,6 +44,7 @@ export const guide: Guide = {
   basis: "common practice",
   limits: "Read the suction while you measure, at the leak.",
   cautions: ["power off", "vane over a slot", "tape and card"],
+  also: ["air leak", "leakage"],
   example: { asks: "The opening that passes 28.9 cfm at 3 in.w.g.", args: ["28.9", "3"] },
 };
 

@@ -36,6 +36,7 @@ export const guide: Guide = {
   basis: "second-hand",
   limits: "Holds while the opening stays the same: suction can open a flap or close a blade.",
   cautions: ["power off", "tape and card"],
+  also: ["air leak", "leakage"],
   example: { asks: "30 cfm at 2 in.w.g., now at 4 in.w.g.", args: ["30", "2", "4"] },
 };
 

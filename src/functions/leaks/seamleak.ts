@@ -33,6 +33,7 @@ export const guide: Guide = {
   source: "smacna1985",
   basis: "second-hand",
   limits: "For whole ducts built to a class; a home-made joint has none.",
+  also: ["duct leakage", "leakage class"],
   example: { asks: "100 ft² of class 6 duct at 2 in.w.g.", args: ["6", "100", "2"] },
 };
 

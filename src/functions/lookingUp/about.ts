@@ -16,5 +16,6 @@ export const guide: Guide = {
   source: "tables",
   basis: "",
   limits: "Says which version computed a sheet.",
+  also: ["version", "source of the numbers"],
   example: { asks: "This version", args: [] },
 };

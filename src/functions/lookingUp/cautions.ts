@@ -18,5 +18,6 @@ export const guide: Guide = {
   source: "tables",
   basis: "",
   limits: "All of them stand in the view Cautions.",
+  also: ["safety", "warnings"],
   example: { asks: "What a number can't do", args: ["numbers"] },
 };

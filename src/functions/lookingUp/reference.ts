@@ -20,5 +20,6 @@ export const guide: Guide = {
   basis: "",
   limits: "The view Tables shows the same rows with words around them.",
   cautions: ["metal with wood", "codes decide"],
+  also: ["look up", "table", "cfm of a machine"],
   example: { asks: "Roughness of galvanised steel", args: ["materials", "galvanised steel", "roughness (mm)"] },
 };

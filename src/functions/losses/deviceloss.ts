@@ -38,6 +38,7 @@ export const guide: Guide = {
   basis: "common practice",
   limits: "A filter's loss grows as it loads: clean and dirty are two ratings.",
   cautions: ["emptying bags", "smouldering bin"],
+  also: ["cyclone", "pressure drop", "pressure loss", "separator", "filter bag", "cartridge"],
   example: { asks: "A separator of 2 in.w.g. at 800 cfm, now at 600 cfm", args: ["600", "2", "800"] },
 };
 

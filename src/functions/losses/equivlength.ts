@@ -48,6 +48,7 @@ export const guide: Guide = {
   source: "ashrae2009si",
   basis: "from memory",
   limits: "Holds for this airflow, size and wall only, so it is no constant of the fitting.",
+  also: ["equivalent length", "elbow", "bend"],
   example: { asks: "Straight duct as costly as one such elbow", args: ["elbow 1.5", "400", "4"] },
 };
 

@@ -49,6 +49,7 @@ export const guide: Guide = {
   source: "ashrae2009si",
   basis: "read",
   limits: "Two fittings close together lose more or less than their sum; none of our tables says how much.",
+  also: ["pressure drop", "pressure loss", "static pressure loss", "elbow", "bend", "wye", "branch"],
   example: { asks: "Two elbows with 400 cfm in 4 in", args: ["400", "4", "elbow 1.5 x2"] },
 };
 

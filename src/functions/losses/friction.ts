@@ -38,6 +38,7 @@ export const guide: Guide = {
   basis: "second-hand",
   limits: "Straight round duct, clean: a wall that dust has coated is rougher than its row.",
   cautions: ["plastic static"],
+  also: ["pressure drop", "pressure loss", "static pressure loss", "hose", "pipe"],
   example: { asks: "Friction of 400 cfm in 4 in galvanised duct", args: ["400", "4"] },
 };
 

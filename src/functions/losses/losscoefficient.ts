@@ -37,6 +37,7 @@ export const guide: Guide = {
   basis: "read",
   limits:
     "Refuses what lies outside its table. Books differ, and a K does not show how it is known: the view Tables and REFERENCE say it, Check names those from memory.",
+  also: ["K factor", "elbow", "bend", "wye", "branch", "transition"],
   example: { asks: "K of an elbow bent to 1.5 diameters", args: ["elbow", "1.5"] },
 };
 

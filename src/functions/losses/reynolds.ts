@@ -32,6 +32,7 @@ export const guide: Guide = {
   basis: "from memory",
   limits:
     "The viscosity is that of air at 70 °F, held constant as everywhere here. Between 2000 and 4000 the flow may be of either kind.",
+  also: ["turbulence"],
   example: { asks: "Reynolds number of 400 cfm in a 4 in duct", args: ["400", "4"] },
 };
 

@@ -48,6 +48,7 @@ export const guide: Guide = {
   basis: "from memory",
   limits: "Without fittings; those are FITTINGLOSS.",
   cautions: ["plastic static"],
+  also: ["pressure drop", "pressure loss", "static pressure loss", "hose", "pipe"],
   example: { asks: "The same over 25 ft", args: ["400", "4", "25"] },
 };
 

@@ -23,6 +23,7 @@ export const guide: Guide = {
   source: "ductLectureSlides",
   basis: "read",
   limits: "Follows the density: at 5000 ft it is a sixth less.",
+  also: ["dynamic pressure"],
   example: { asks: "Velocity pressure at 4005 fpm", args: ["4005"] },
 };
 

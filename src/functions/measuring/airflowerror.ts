@@ -50,6 +50,7 @@ export const guide: Guide = {
   basis: "second-hand",
   limits: "Independent errors of the instrument and the tape. A badly chosen place is no part of it.",
   cautions: ["no measurement"],
+  also: ["accuracy", "uncertainty", "anemometer"],
   example: { asks: "4000 fpm in 4 in, meter 3 % and no floor, tape exact", args: ["4000", "4", "3", "none", "none"] },
 };
 

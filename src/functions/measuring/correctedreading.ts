@@ -29,6 +29,7 @@ export const guide: Guide = {
   basis: "common practice",
   limits: "For meters that multiply by an area. A vane over a slot reads its own face.",
   cautions: ["area in the meter", "vane over a slot"],
+  also: ["anemometer", "vane meter", "wrong area"],
   example: {
     asks: "980 cfm shown with the 0.196 ft² of a 6 in duct for the 0.136 ft² of a 5 in one",
     args: ["980", "0.196", "0.136"],

@@ -26,6 +26,7 @@ export const guide: Guide = {
   basis: "read",
   limits: "Below about 600 fpm the pressure is too small to read, a figure from memory.",
   cautions: ["power off", "fan inlet guard", "ladders"],
+  also: ["pitot tube", "manometer"],
   example: { asks: "Velocity where the tube reads 1 in.w.g.", args: ["1"] },
 };
 

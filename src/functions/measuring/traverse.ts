@@ -38,6 +38,7 @@ export const guide: Guide = {
   limits:
     "A blank cell or a 0 is refused, since a 0 may be either: write still where the air stood still, which counts, and not read where nobody read.",
   cautions: ["power off", "fan inlet guard", "ladders"],
+  also: ["pitot tube", "anemometer", "average velocity"],
   example: { asks: "Mean of three velocities", args: [[[3900], [4100], [4000]]] },
 };
 

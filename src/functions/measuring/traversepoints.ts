@@ -39,6 +39,7 @@ export const guide: Guide = {
   basis: "second-hand",
   limits: "In a straight piece, many diameters from bends. Two lines at right angles in a round duct.",
   cautions: ["power off", "fan inlet guard", "ladders"],
+  also: ["pitot tube", "anemometer"],
   example: { asks: "Six depths across an 8 in duct", args: ["8", "6"] },
 };
 

@@ -28,6 +28,7 @@ export const guide: Guide = {
   limits:
     "What hoods ask for, not what flows: a fan knows nothing of wishes. See SOLVE. Fittings counts the hood's entry in. Losses are of total pressure; the end after the fan counts beyond what the fan's static pressure leaves out. Values from memory count like any other: Check names them.",
   cautions: ["metal with wood", "plastic static", "capture"],
+  also: ["static pressure", "system loss", "duct design", "cyclone"],
   example: { asks: "What two hoods and a main ask of a fan", args: [exampleRuns] },
 };
 

@@ -35,6 +35,7 @@ export const guide: Guide = {
   basis: "from memory",
   limits: "One change at a time: two together do not give the sum.",
   cautions: ["power off", "tape and card"],
+  also: ["improve", "more airflow", "more suction"],
   example: { asks: "What would help the saw", args: [exampleRuns, exampleCurve, "saw"] },
 };
 

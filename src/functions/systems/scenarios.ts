@@ -36,6 +36,7 @@ export const guide: Guide = {
   basis: "from memory",
   limits: "Shut gates leak by what the table says of them.",
   cautions: ["metal with wood", "capture"],
+  also: ["blast gates", "two machines at once"],
   example: { asks: "One gate open, then both", args: [exampleRuns, exampleCurve, exampleScenarios] },
 };
 

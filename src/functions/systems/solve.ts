@@ -36,6 +36,7 @@ export const guide: Guide = {
   limits:
     "One fan, no loops. The end after the fan counts beyond the velocity pressure at the fan's outlet, which static pressure leaves out. As good as its coefficients and the fan's curve.",
   cautions: ["metal with wood", "flue draught", "capture"],
+  also: ["cfm at each machine", "blast gates", "system"],
   example: { asks: "The same ducts on the invented fan", args: [exampleRuns, exampleCurve] },
 };
 

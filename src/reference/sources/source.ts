@@ -3,6 +3,7 @@ export interface Source {
   readonly title: string;
   readonly year: string; // as printed; "undated" or "various" where that is so
   readonly terms: string; // what its use is bound to
+  readonly repealed?: true; // a later edition holds in its place
   readonly kind:
     | "standard"
     | "handbook"

@@ -24,6 +24,9 @@ export const standards = {
   nfpaMoreMemory: standard("NFPA 68, 69, 77 and 484, from memory", "various"),
   nfpaMemory: standard("NFPA 68, 660 and 664, from memory", "various"),
   trgs553: standard("TRGS 553 Holzstaub (German technical rule for wood dust), Annex 2", "2022"),
-  trgs553of2008: standard("TRGS 553 Holzstaub, August 2008 edition, Annex 2 (repealed by the 2022 edition)", "2008"),
+  trgs553of2008: {
+    ...standard("TRGS 553 Holzstaub, August 2008 edition, Annex 2 (repealed by the 2022 edition)", "2008"),
+    repealed: true,
+  },
   ul555s: standard("UL 555S, smoke damper leakage classes, table read in a copy", "undated"),
 } as const satisfies Record<string, Source>;

@@ -1,6 +1,7 @@
 import { Badge, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { useId, type ReactElement } from "react";
 import type { SheetHost } from "../../hosts/host";
+import type { UnitSystem } from "../../reference/quantities";
 import { Chevron } from "../rows/Chevron";
 import { useRowStyles } from "../rows/rowStyles";
 import { glance } from "./glance";
@@ -22,11 +23,19 @@ interface ResultRowProps {
   readonly open: boolean;
   readonly among: boolean; // among rows of other tables, so that its own has to be named
   readonly host: SheetHost | null;
+  readonly system: UnitSystem; // whose values come first
   readonly onToggle: () => void;
 }
 
 /** One found row: its label, values and weakness; pressed, all that the table says of it. */
-export function ResultRow({ entry: { table, row }, open, among, host, onToggle }: ResultRowProps): ReactElement {
+export function ResultRow({
+  entry: { table, row },
+  open,
+  among,
+  host,
+  system,
+  onToggle,
+}: ResultRowProps): ReactElement {
   const rows = useRowStyles();
   const styles = useStyles();
   const id = useId();
@@ -47,7 +56,7 @@ export function ResultRow({ entry: { table, row }, open, among, host, onToggle }
           <span className={styles.label}>{label}</span>
           {!fold(label).includes(fold(key)) && <span className={rows.small}>{key}</span>}
           <span className={styles.values}>
-            {glance(table, row).map(({ name, text }) => (
+            {glance(table, row, system).map(({ name, text }) => (
               <span key={name}>
                 {name}: {text}
               </span>

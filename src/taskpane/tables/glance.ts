@@ -1,4 +1,6 @@
 import type { ReferenceTable } from "../../reference";
+import type { UnitSystem } from "../../reference/quantities";
+import { systemOfUnit } from "./amounts";
 import { brief, type Cell, display, type Value } from "./values";
 import { valuesInWords } from "./wording";
 import { itemAt } from "../../reference/itemAt";
@@ -10,9 +12,14 @@ export interface Line {
   readonly text: string;
 }
 
-/** A row at a glance: its values rounded, the ends of a range as one, and no range where it is the value itself. */
-export function glance(table: ReferenceTable, row: readonly Cell[]): Line[] {
-  const values = valuesInWords(table, row).filter(({ name }) => !ONLY_IN_DETAILS.includes(name));
+/**
+ * A row at a glance: its values rounded, those in the reader's units first, the ends of a range as one, and no range where it
+ * is the value itself.
+ */
+export function glance(table: ReferenceTable, row: readonly Cell[], system: UnitSystem): Line[] {
+  const values = valuesInWords(table, row)
+    .filter(({ name }) => !ONLY_IN_DETAILS.includes(name))
+    .map((value) => ownUnitsFirst(value, system));
   const lines: Line[] = [];
   for (let i = 0; i < values.length; i++) {
     const [value, next] = [itemAt(values, i), values[i + 1]];
@@ -24,6 +31,11 @@ export function glance(table: ReferenceTable, row: readonly Cell[]): Line[] {
   const ofAValue = lines.length > 1 ? itemAt(lines, 0).text : null;
   return lines.filter(({ name, text }) => !(["low", "high"].includes(name) && text === ofAValue));
 }
+
+const ownUnitsFirst = ({ name, parts }: Value, system: UnitSystem): Value => {
+  const isOwn = ({ unit }: Value["parts"][number]): boolean => systemOfUnit(unit) === system;
+  return { name, parts: [...parts.filter(isOwn), ...parts.filter((part) => !isOwn(part))] };
+};
 
 const isPair = (one: Value, other: Value, low: string, high: string): boolean =>
   one.name === low && other.name === high && one.parts.length === other.parts.length;

@@ -12,6 +12,8 @@ export const wordsOf = (search: string): string[] =>
     .map((word) => word.replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N}]+$/gu, ""))
     .filter((word) => word !== "");
 
+const SIGNS = /[.*+?^${}()|[\]\\/]/g; // that mean something in a regular expression
+const PLURAL = /^.{3,}[^siu]s$/;
 const NUMBER = /^\d+(?:[.,]\d+)?$/;
 
 /** The numbers that a word can mean: "0,27" is 0.27; "1,500" is 1500 or 1.5; none if it is no number. */
@@ -21,9 +23,15 @@ export function numbersMeant(word: string): number[] {
   return /^[1-9]\d{0,2},\d{3}$/.test(word) ? [decimal, Number(word.replace(",", ""))] : [decimal];
 }
 
-/** Tells of a folded text whether it has the word: a number only whole (no "5" in "1.5" or "15"), other words anywhere. */
+/**
+ * Tells of a folded text whether it has the word: a number only whole (no "5" in "1.5" or "15"), also with its unit behind it,
+ * other words anywhere, one in the plural also in the singular.
+ */
 export function finder(word: string): (text: string) => boolean {
-  if (!NUMBER.test(word)) return (text) => text.includes(word);
-  const whole = new RegExp(String.raw`(?:^|[^\d.,]|(?:^|\D)[.,])${word.replace(".", "\\.")}(?!\d)(?![.,]\d)`);
+  if (!NUMBER.test(word.split(" ")[0]!)) {
+    const one = PLURAL.test(word) ? word.slice(0, -1) : word;
+    return (text) => text.includes(one);
+  }
+  const whole = new RegExp(String.raw`(?:^|[^\d.,]|(?:^|\D)[.,])${word.replace(SIGNS, "\\$&")}(?!\d)(?![.,]\d)`);
   return (text) => whole.test(text);
 }

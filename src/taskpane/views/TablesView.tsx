@@ -1,6 +1,7 @@
 import { Button, Label, SearchBox, Select, makeStyles, tokens } from "@fluentui/react-components";
 import { useEffect, useId, useMemo, useRef, useState, type ReactElement } from "react";
 import { referenceTables } from "../../reference";
+import type { UnitSystem } from "../../reference/quantities";
 import { tableFile } from "../help/files";
 import { HelpLink } from "../help/HelpLink";
 import { stepFocus } from "../stepFocus";
@@ -23,8 +24,13 @@ const useStyles = makeStyles({
   more: { marginTop: "12px" },
 });
 
+interface TablesViewProps {
+  readonly host: SheetHost | null;
+  readonly units: UnitSystem;
+}
+
 /** The reference tables: choose one or search them all, open a row to see everything that is known of it. */
-export function TablesView({ host }: { readonly host: SheetHost | null }): ReactElement {
+export function TablesView({ host, units }: TablesViewProps): ReactElement {
   const styles = useStyles();
   const id = useId();
   const [tableName, setTableName] = useState(ALL);
@@ -35,7 +41,7 @@ export function TablesView({ host }: { readonly host: SheetHost | null }): React
 
   const chosen = referenceTables.find(({ name }) => name === tableName);
   const inTable = useMemo(() => entries.filter(({ table }) => [ALL, table.name].includes(tableName)), [tableName]);
-  const found = useMemo(() => find(inTable, search), [inTable, search]);
+  const found = useMemo(() => find(inTable, search, units), [inTable, search, units]);
   useEffect(() => setShown(AT_A_TIME), [found]);
   useEffect(() => {
     if (shown > AT_A_TIME) list.current?.querySelectorAll<HTMLElement>("[data-row]")[shown - AT_A_TIME]?.focus();
@@ -67,7 +73,7 @@ export function TablesView({ host }: { readonly host: SheetHost | null }): React
           aria-describedby={`${id}-hint`}
         />
         <span id={`${id}-hint`} className={styles.hint}>
-          Words and numbers; a row must have all of them.
+          Words and numbers, such as “350 cfm”; a row must have all of them.
         </span>
       </div>
       <div className={styles.found}>
@@ -85,6 +91,7 @@ export function TablesView({ host }: { readonly host: SheetHost | null }): React
               open={open === entry}
               among={chosen === undefined}
               host={host}
+              system={units}
               onToggle={() => setOpen(open === entry ? null : entry)}
             />
           ))}

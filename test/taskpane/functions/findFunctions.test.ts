@@ -13,7 +13,7 @@ test("no words find every function once", () => {
 });
 
 test.each([
-  ["leak gate", ["GATELEAK"]],
+  ["leak gate", ["GATELEAK", "SOLVE"]],
   ["SOLVE invented", ["SOLVE"]],
   ["vendor", ["CLAIM"]],
   ["no such thing", []],
@@ -22,3 +22,24 @@ test.each([
 test("a function that functions.json does not have is not shown", () => {
   expect(findFunctions(tasks, [], "")).toEqual([]);
 });
+
+describe("what people say", () => {
+  test.each([
+    ["pressure drop", ["FRICTION", "RUNLOSS", "FITTINGLOSS", "DEVICELOSS"]],
+    ["cyclone", ["DEVICELOSS", "BUDGET"]],
+    ["static pressure", ["HOODSUCTION", "HOODAIRFLOW", "FANPRESSURE", "OPERATINGPOINT", "BUDGET"]],
+    ["blast gates", ["GATELEAK", "SOLVE", "SCENARIOS"]],
+    ["elbows", ["LOSSCOEFFICIENT", "FITTINGLOSS", "EQUIVLENGTH"]],
+    ["horsepower", ["AIRPOWER", "CLAIM"]],
+  ])("%s finds %j first", (search, names) => {
+    const first = found(search).slice(0, names.length);
+    expect([...first].sort()).toEqual([...names].sort());
+  });
+});
+
+test.each([
+  ["leak", "LEAK"],
+  ["velocity", "VELOCITY"],
+  ["friction", "FRICTION"],
+  ["budget", "BUDGET"],
+])("%s is first of all what is called so: %s", (search, name) => expect(found(search)[0]).toBe(name));

@@ -8,23 +8,31 @@ const real = (name: string, key: string) => {
   return glance(
     found,
     found.rows.find((row) => row[0] === key)!,
+    "SI",
   ).map((line) => `${line.name}: ${line.text}`);
 };
 
 test("rounds, and leaves names and notes to the details", () => {
-  expect(glance(table, redPipe)).toEqual([
+  expect(glance(table, redPipe, "SI")).toEqual([
     { name: "bore", text: "4.763 mm = 3 in" },
     { name: "low", text: "2 mm" },
   ]);
 });
 
+test("gives the values in the reader's units first", () => {
+  expect(glance(table, redPipe, "IP")).toEqual([
+    { name: "bore", text: "3 in = 4.763 mm" },
+    { name: "low", text: "2 mm" },
+  ]);
+});
+
 test("leaves out a range that is the value itself", () => {
-  expect(glance(table, bluePipe)).toEqual([{ name: "bore", text: "1.5 mm" }]);
+  expect(glance(table, bluePipe, "SI")).toEqual([{ name: "bore", text: "1.5 mm" }]);
 });
 
 test("joins the two ends of a range where one of them differs from the value", () => {
   const wide = [...bluePipe.slice(0, 5), 1.5, 2, ...bluePipe.slice(7)];
-  expect(glance(table, wide)).toEqual([
+  expect(glance(table, wide, "SI")).toEqual([
     { name: "bore", text: "1.5 mm" },
     { name: "range", text: "1.5 to 2 mm" },
   ]);
@@ -32,9 +40,9 @@ test("joins the two ends of a range where one of them differs from the value", (
 
 test("shows a range that stands for itself, and nothing for a row without values", () => {
   const blank = ["x", "X", null, null, null, null, null, null, "read", "", "Book", "p 3"];
-  expect(glance(table, blank)).toEqual([]);
+  expect(glance(table, blank, "SI")).toEqual([]);
   const range = [...blank.slice(0, 5), 7, 7, ...blank.slice(7)];
-  expect(glance(table, range)).toEqual([{ name: "range", text: "7 mm" }]);
+  expect(glance(table, range, "SI")).toEqual([{ name: "range", text: "7 mm" }]);
 });
 
 // The printed figures: SMACNA Table A-7 (0.27 at r/D 1.5), and the transport velocities as the two books have them.
@@ -54,6 +62,6 @@ test.each([
 test("no row of any table shows the name of a system of units or of its own layout", () => {
   for (const each of referenceTables)
     for (const row of each.rows)
-      for (const { name, text } of glance(each, row))
+      for (const { name, text } of glance(each, row, "SI"))
         expect(`${name}: ${text}`).not.toMatch(/\b(SI|I-P)\b|^axes|^counts as|^shape|undefined|NaN|^: /);
 });
