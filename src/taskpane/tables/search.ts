@@ -110,17 +110,18 @@ const NEARLY = 0.0025;
 const isNearly = (shown: number, typed: number): boolean => Math.abs(shown - typed) <= NEARLY * Math.abs(shown);
 
 /**
- * How an entry is called: 0 where its name begins with the words as they were typed, 1 where it has them so, 2 where it has each,
- * 3 where it has not. Units and numbers beside them are no part of a name.
+ * How an entry is called: 0 just as it was typed, 1 where its name begins so, 2 where it has the words so, 3 where it has each,
+ * 4 where it has not. Units and numbers beside them are no part of a name.
  */
 function calledBy(words: readonly string[], nameWords: readonly string[]): (entry: Entry) => number {
   const [whole, phrase] = [words.join(" "), nameWords.join(" ")];
   const each = (phrase === "" ? words : nameWords).map(finder);
   return ({ name }) => {
     const lines = name.split("\n");
-    if (lines.includes(whole) || (phrase !== "" && lines.some((line) => line.startsWith(phrase)))) return 0;
-    if (phrase !== "" && name.includes(phrase)) return 1;
-    return each.every((isIn) => isIn(name)) ? 2 : 3;
+    if (lines.includes(whole)) return 0;
+    if (phrase !== "" && lines.some((line) => line.startsWith(phrase))) return 1;
+    if (phrase !== "" && name.includes(phrase)) return 2;
+    return each.every((isIn) => isIn(name)) ? 3 : 4;
   };
 }
 

@@ -124,6 +124,10 @@ describe("find, by what the rows show", () => {
 });
 
 describe("find, in this order", () => {
+  test("what is called just so is first of all", () => {
+    for (const key of ["hose", "wood dust", "gate", "branch 30"]) expect(find(entries, key, "IP")[0]!.row[0]).toBe(key);
+  });
+
   test("what is called as it was typed comes before what has the words apart", () => {
     const names = find(entries, "table saw", "IP").map(({ row }) => String(row[1]));
     const apart = names.findIndex((name) => name.startsWith("Band saw"));
