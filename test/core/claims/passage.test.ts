@@ -3,6 +3,7 @@ import { mostThrough, type Passage, passageLoss } from "../../../src/core/claims
 import { DomainError } from "../../../src/core/errors";
 import { expectRefusal } from "../../support/coreRefusal";
 import { relative } from "../../support/printed";
+import { lawRuns } from "../../support/lawRuns";
 
 const bareEnd: Passage = { diameter: 0.1, length: 0, roughness: 0.001, entry: 0.93, density: 1.2 };
 const hose: Passage = { ...bareEnd, length: 3 };
@@ -48,7 +49,7 @@ describe("mostThrough", () => {
         expect(mostThrough(1.1 * pressure, passage)).toBeGreaterThan(airflow);
         expect(mostThrough(pressure, { ...passage, length: passage.length + 1 })).toBeLessThan(airflow);
       }),
-      { numRuns: 200 },
+      lawRuns(200),
     );
   });
 

@@ -4,6 +4,7 @@ import { type FittingItem, listCoefficient, parseFittingList } from "../../../sr
 import { lossFamilies } from "../../../src/reference/lossFamilies";
 import { expectRefusal } from "../../support/coreRefusal";
 import { relative } from "../../support/printed";
+import { lawRuns } from "../../support/lawRuns";
 
 const INCH = 0.0254;
 const MILLIMETRE = 0.001;
@@ -247,7 +248,7 @@ test("nothing but a refusal comes of random text", () => {
         expect(error).toBeInstanceOf(DomainError);
       }
     }),
-    { numRuns: 300 },
+    lawRuns(300),
   );
 });
 

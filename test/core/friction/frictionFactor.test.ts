@@ -3,6 +3,7 @@ import { DomainError } from "../../../src/core/errors";
 import { frictionFactor, frictionFactorHaaland } from "../../../src/core/friction/frictionFactor";
 import { expectRefusal } from "../../support/coreRefusal";
 import { halfLastDigit, relative } from "../../support/printed";
+import { lawRuns } from "../../support/lawRuns";
 
 /** Evenly over the powers of ten, as duct and water and pipeline lie. */
 const logarithmic = (low: number, high: number) =>
@@ -38,7 +39,7 @@ describe("frictionFactor", () => {
       fc.property(turbulent, roughness, (reynolds, rough) => {
         expect(Math.abs(residual(reynolds, rough))).toBeLessThan(1e-13);
       }),
-      { numRuns: 500 },
+      lawRuns(500),
     );
   });
 

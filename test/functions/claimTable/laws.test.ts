@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { type Facts, verdicts } from "./claimCalls";
+import { lawRuns } from "../../support/lawRuns";
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -81,7 +82,7 @@ describe("CLAIM's laws", () => {
           for (const check of Object.keys(here)) expect(rank(then[check])).toBeGreaterThanOrEqual(rank(here[check]));
         },
       ),
-      { numRuns: 300 },
+      lawRuns(300),
     );
   });
 
@@ -93,7 +94,7 @@ describe("CLAIM's laws", () => {
         for (const check of Object.keys(here))
           if (/pressure|power/i.test(check)) expect(rank(then[check])).toBeGreaterThanOrEqual(rank(here[check]));
       }),
-      { numRuns: 200 },
+      lawRuns(200),
     );
   });
 
@@ -106,7 +107,7 @@ describe("CLAIM's laws", () => {
         const before = impossibles(sheet);
         for (const check of impossibles(fewer)) expect(before).toContain(check);
       }),
-      { numRuns: 500 },
+      lawRuns(500),
     );
   });
 
@@ -119,7 +120,7 @@ describe("CLAIM's laws", () => {
         }),
         ([rows, others]) => expect(verdicts(Object.fromEntries(others))).toEqual(verdicts(Object.fromEntries(rows))),
       ),
-      { numRuns: 100 },
+      lawRuns(100),
     );
   });
 
@@ -128,7 +129,7 @@ describe("CLAIM's laws", () => {
       fc.property(anySheet, (sheet: Sheet) =>
         expect(verdicts(factsOf(sheet, true), "SI")).toEqual(verdicts(factsOf(sheet))),
       ),
-      { numRuns: 200 },
+      lawRuns(200),
     );
   });
 });

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { finder, fold, numbersMeant, wordsOf } from "../../../src/taskpane/tables/words";
+import { lawRuns } from "../../support/lawRuns";
 
 describe("fold", () => {
   test.each([
@@ -61,7 +62,7 @@ describe("finder", () => {
       fc.property(numeric, (text) => {
         for (const word of wordsOf(text)) expect(finder(word)(fold(text))).toBe(true);
       }),
-      { numRuns: 1000 },
+      lawRuns(1000),
     );
   });
 });

@@ -4,8 +4,9 @@ import { misfitsOf } from "../../../support/equations";
 import { costlyTrees, FALLING, flowsOf, type Flows, inTestAir } from "../../../support/flows";
 import { AIR, makeRun } from "../../../support/runs";
 import { trees } from "../../../support/trees";
+import { lawRuns } from "../../../support/lawRuns";
 
-const RUNS = { numRuns: 40 };
+const RUNS = lawRuns(40);
 const SLACK = 1e-8; // of the fan's airflow: ten times what a residual of 1e-9 may do
 
 /** A straight fan line of up to 0.8 m3/s and 2500 Pa, so that its pressure is known without our curve. */
@@ -46,7 +47,7 @@ describe("solveNetwork, on random trees", () => {
         expect(pressure).toBeLessThan(1e-9);
         expect(airflow).toBeLessThan(1e-9);
       }),
-      { numRuns: 80 },
+      lawRuns(80),
     );
   });
 
