@@ -17,7 +17,7 @@ export function summaryHoods(frame: Frame): SheetCell[] {
     formula(`C${HOODS_HEADER}`, headingIn(frame, "Wanted", "airflow"), "numberHeader"),
     text(`D${HOODS_HEADER}`, "Share of wanted", "numberHeader"),
     formula(`E${HOODS_HEADER}`, headingIn(frame, "Velocity in its duct", "velocity"), "numberHeader"),
-    text(`F${HOODS_HEADER}`, "In words", "header"),
+    text(`F${HOODS_HEADER}`, "Airflow in its duct, in words", "header"),
   ];
   for (let k = 1; k <= MOST_HOODS; k++) cells.push(...hoodRow(frame, k, HOODS_HEADER + k));
   const count = `MAX(0,${frame.ref("flow", besideColumn("hoodNumber"))})`;
