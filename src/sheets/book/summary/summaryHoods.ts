@@ -34,6 +34,8 @@ function hoodRow(frame: Frame, k: number, row: number): SheetCell[] {
   const airflow = { format: formatOf(frame, "airflow") };
   const met = `IF($D${row}="","",IF($D${row}<${ENOUGH_AIR},"${HOOD_FLAGS.short}","wanted is met"))`;
   const settles = `IF(${saysNote("settles", flow("note"))},"; ${HOOD_FLAGS.settles}","")`;
+  const words = nth(besideColumn("inWords"));
+  const sure = `IF(${words}="","","duct: "&${words}&"; ")`; // the duct's air, which a leak of it joins behind the hood
   return [
     formula(`A${row}`, `=IFERROR(${flow("run")}&"","")`, "label"),
     formula(`B${row}`, filled(nth(besideColumn("gets"))), "result", airflow),
@@ -45,6 +47,6 @@ function hoodRow(frame: Frame, k: number, row: number): SheetCell[] {
     ),
     formula(`D${row}`, filled(nth(besideColumn("share"))), "result", { format: SHARE }),
     formula(`E${row}`, filled(flow("velocity")), "result", { format: formatOf(frame, "velocity") }),
-    formula(`F${row}`, filled(`${nth(besideColumn("inWords"))}&"; "&${met}&${settles}`)),
+    formula(`F${row}`, filled(`${sure}&${met}&${settles}`)),
   ];
 }
