@@ -40,6 +40,7 @@ import { guide as budget } from "./systems/budget";
 import { guide as gains } from "./systems/gains";
 import { guide as scenarios } from "./systems/scenarios";
 import { guide as solve } from "./systems/solve";
+import { guide as together } from "./systems/together";
 import { guide as uncertainty } from "./systems/uncertainty";
 
 /** Every function, by what one wants to do, in the order in which the pane and the help show them. */
@@ -76,7 +77,14 @@ export const tasks: readonly Task[] = [
     DIFFERENCE: difference,
   }),
   task("Vendor numbers", { CLAIM: claim }),
-  task("Whole tables", { BUDGET: budget, SOLVE: solve, SCENARIOS: scenarios, GAINS: gains, UNCERTAINTY: uncertainty }),
+  task("Whole tables", {
+    BUDGET: budget,
+    SOLVE: solve,
+    SCENARIOS: scenarios,
+    TOGETHER: together,
+    GAINS: gains,
+    UNCERTAINTY: uncertainty,
+  }),
   task("Looking up", { REFERENCE: reference, CAUTIONS: cautions, ABOUT: about }),
 ];
 

@@ -57,6 +57,18 @@ export const gainColumns = [
   { key: "note", header: "Note", quantity: null },
 ] as const satisfies readonly AnswerColumn[];
 
+/** The answer of TOGETHER. */
+export const togetherColumns = [
+  { key: "open", header: "Open", quantity: null },
+  { key: "hood", header: "Worst served hood", quantity: null },
+  { key: "hoodAirflow", header: "Its airflow", quantity: "airflow" },
+  { key: "hoodShare", header: "Of what it wants (%)", quantity: null },
+  { key: "slowest", header: "Slowest run", quantity: null },
+  { key: "velocity", header: "Its velocity", quantity: "velocity" },
+  { key: "velocityShare", header: "Of what its dust needs (%)", quantity: null },
+  { key: "verdict", header: "Verdict", quantity: null },
+] as const satisfies readonly AnswerColumn[];
+
 /** The answer of CLAIM. */
 export const claimColumns = [
   { key: "check", header: "Check", quantity: null },
@@ -102,6 +114,7 @@ export type BudgetKey = (typeof budgetColumns)[number]["key"];
 export type SolveKey = (typeof solveColumns)[number]["key"];
 export type ScenarioKey = (typeof scenarioColumns)[number]["key"];
 export type GainKey = (typeof gainColumns)[number]["key"];
+export type TogetherKey = (typeof togetherColumns)[number]["key"];
 export type ClaimKey = (typeof claimColumns)[number]["key"];
 export type DifferenceKey = (typeof differenceColumns)[number]["key"];
 export type UncertaintyKey = (typeof uncertaintyColumns)[number]["key"];

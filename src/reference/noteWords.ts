@@ -53,6 +53,13 @@ export const noteWords = {
   // of the slowest run, by SCENARIOS: how fast its air is, and what that means
   slowest: { words: "{run}: {velocity}, {meaning}" },
   fastEnough: { words: "fast enough" },
+  // of a set of open gates, by TOGETHER
+  worksTogether: { mark: "works together", words: "{mark}: each hood has its air, and dust keeps moving" },
+  worksAlone: { mark: "works alone", words: "{mark}: the hood has its air, and dust keeps moving" },
+  tooLittleAir: { mark: "too little air", words: "{mark} at: {hoods}" },
+  tooSlow: { mark: "too slow for the dust", words: "{mark}: {runs}" },
+  bleed: { words: "works with one more gate open: {gates}" },
+  noneWanted: { words: "no airflow is asked for at an open hood, so none is judged" },
   // of a change, by GAINS
   settlesElsewhere: { words: "dust would settle in: {runs}" },
   nothingGains: { words: "no single change gains anything here" },

@@ -54,6 +54,7 @@ export const methodSources: Readonly<Record<string, readonly SourceId[]>> = {
   SCENARIOS: NETWORK,
   SEAMLEAK: ["en12237", "smacna1985"],
   SOLVE: NETWORK,
+  TOGETHER: NETWORK,
   TRADESIZE: ["commonPractice"],
   TRAVERSE: ["abulencia2009", "certificationExam", "ductLectureSlides"],
   TRAVERSEPOINTS: ["instrumentManuals"],

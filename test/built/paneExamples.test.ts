@@ -109,6 +109,15 @@ test("SCENARIOS: 955 cfm with the saw alone, 1331.5 with both", () => {
   expect(Math.abs(Number(both![at]) - 1331.5)).toBeLessThan(1);
 });
 
+// As above, 955.4 cfm alone; 4866 fpm in the main of 6 in (0.19635 ft²), more than the 3937 fpm of wood dust. Both: 665.75 cfm each.
+test("TOGETHER: saw and sander work alone and together", () => {
+  const [, ...rows] = result("TOGETHER");
+  expect(rows.map(([open]) => open)).toEqual(["saw", "sander", "saw; sander"]);
+  for (const [at, airflow] of [955.4, 955.4, 665.75].entries())
+    expect(Math.abs(Number(rows[at]![2]) - airflow)).toBeLessThan(1);
+  expect(rows.map((row) => String(row[7]).split(":")[0])).toEqual(["works alone", "works alone", "works together"]);
+});
+
 // The main at 7 in: 0.3 × (2993.5 / 4005)² = 0.1676 in place of 0.3105, so 0.8225 at 800 cfm and 1384.3 cfm at the fan: 26.4 more at the saw.
 test("GAINS: a main one size larger gives the saw 26.4 cfm more", () => {
   const main = result("GAINS").find(([run]) => run === "main")!;

@@ -10,6 +10,7 @@ import {
   gainColumns,
   scenarioColumns,
   solveColumns,
+  togetherColumns,
 } from "../../src/reference/answerColumns";
 import { headerIn, headerOfColumn, placeOfColumn, scenarioColumnsFor } from "../../src/reference/columnsOfAnswers";
 import {
@@ -69,6 +70,7 @@ describe.each<[string, readonly AnswerColumn[]]>([
   ["SOLVE", solveColumns],
   ["SCENARIOS", scenarioColumns],
   ["GAINS", gainColumns],
+  ["TOGETHER", togetherColumns],
   ["CLAIM", claimColumns],
   ["DIFFERENCE", differenceColumns],
   ["UNCERTAINTY", uncertaintyColumns],

@@ -11,6 +11,7 @@ import { inWords } from "../../reference/inWords";
 import type { RunsTable, TableReader } from "../runsTable/readRuns";
 import type { RunFlow } from "./flowNotes";
 import { totalLeak } from "./flowTable";
+import { humpNote } from "./humpNote";
 import { requireGates } from "./openRuns";
 import { readScenarios, type Scenario } from "./readScenarios";
 import { runFlows } from "./runFlows";
@@ -52,7 +53,7 @@ const hoodPlaces = ({ runs, joined }: RunsTable): number[] =>
 
 function scenarioOf(scenario: Scenario, solved: SolvedTable, system: UnitSystem): Of {
   const flows = runFlows(solved);
-  const { fanAirflow, fanPressure, leak, crossings, fromRest } = solved.solution;
+  const { fanAirflow, fanPressure, leak } = solved.solution;
   const atHood = (place: number, value: (flow: RunFlow) => number): number | null => {
     const flow = flows[place]!;
     return !flow.end || flow.beyondShut ? null : value(flow);
@@ -65,16 +66,10 @@ function scenarioOf(scenario: Scenario, solved: SolvedTable, system: UnitSystem)
     fanPressure: () => fanPressure,
     lost: () => (fanAirflow === 0 ? 0 : (totalLeak(leak) / fanAirflow) * 100),
     slowest: () => slowestRun(solved, flows, system),
-    note: () => (crossings > 1 ? humpNote(crossings, fromRest < fanAirflow ? fromRest : null, system) : ""),
+    note: () => humpNote(solved.solution, system),
   };
   return (key, hood) => of[key](hood ?? 0);
 }
-
-/** @param less [m3/s] where a fan that starts from rest stays, if that is another stable point */
-const humpNote = (count: number, less: number | null, system: UnitSystem): string =>
-  less === null
-    ? sayNote("humpInShort", { count })
-    : sayNote("twoStableInShort", { count, less: inWords(less, "airflow", system) });
 
 /** The run, of those that carry dust, whose velocity is the smallest share of what its dust needs. */
 function slowestRun({ table }: SolvedTable, flows: readonly RunFlow[], system: UnitSystem): string {

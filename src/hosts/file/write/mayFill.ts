@@ -14,6 +14,7 @@ const TABLES = new Set([
     "CLAIM",
     "DIFFERENCE",
     "UNCERTAINTY",
+    "TOGETHER",
   ],
   ...["REFERENCE", "CAUTIONS", "ABOUT"],
 ]);

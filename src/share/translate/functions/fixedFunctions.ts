@@ -13,6 +13,7 @@ export const fixedFunctions: Readonly<Record<string, Translator>> = {
   SOLVE: stays(ROOT),
   SCENARIOS: stays(ROOT),
   GAINS: stays(ROOT),
+  TOGETHER: stays(ROOT),
   UNCERTAINTY: stays(ROOT),
   CLAIM: stays("its checks are words and judgements, not one formula"),
   CAUTIONS: stays("a printed table, which nothing in the sheet changes"),
