@@ -1,4 +1,4 @@
-import { COPY_CANCELLED, copyOutcome, dayOf } from "../copyOutcome";
+import { COPY_CANCELLED, copyFileName, copyOutcome, dayOf } from "../copyOutcome";
 import type { CopyKind, CopyOutcome, Watch } from "../host";
 import packageJson from "../../../package.json";
 import { base64 } from "./base64";
@@ -23,14 +23,15 @@ export async function shareCopy(kind: CopyKind, { progress, signal }: Watch): Pr
     const book = await readBook();
     step(1, "Translating the formulas");
     const { clubCopy } = await import("../../share/clubCopy");
-    const copy = clubCopy(book, { kind, date: dayOf(new Date()), version: packageJson.version });
+    const day = dayOf(new Date());
+    const copy = clubCopy(book, { kind, date: day, version: packageJson.version });
     step(2, "Writing the copy");
     const { writeBook } = await import("../file/writeBook");
     const bytes = await writeBook(copy.book, { title: copy.book.workbook.name, recalculate: kind === "formulas" });
     step(3, "Opening the copy");
     const refused = await Excel.createWorkbook(base64(bytes)).then(() => null, sentenceOf);
     progress(4, 4, "Done");
-    const file = { name: kind === "formulas" ? "club-copy.xlsx" : "values-copy.xlsx", bytes };
+    const file = { name: copyFileName(book, kind, day), bytes };
     return { ...copyOutcome(copy.book.workbook.name, copy), opening: { refused, file } };
   } catch (fault) {
     if (signal.aborted) return COPY_CANCELLED;

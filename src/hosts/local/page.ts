@@ -1,7 +1,7 @@
 import { demoBook } from "../../sheets/demo";
 import { browserStore } from "./browserStore";
 import { listDifferences } from "./differences";
-import { type BookInFile, download } from "./files";
+import { type BookInFile, download, fileOf } from "./files";
 import { type GridDesk, openDesk } from "./gridDesk";
 import { keptHere } from "./keptHere";
 import { keeperOf } from "./keeper";
@@ -68,8 +68,18 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   }
   first ??= example();
   const open = (desk ??= await deskFor(first));
-  const work = workspaceOf(
-    open,
+  const save = async (): Promise<boolean> => {
+    const bytes = await fileOf(open.model());
+    if (typeof bytes === "string") {
+      bar.say(`Nothing was saved. ${bytes}`);
+      return false;
+    }
+    download(bytes, work.file());
+    work.saved();
+    return true;
+  };
+  const work: Workspace = workspaceOf(
+    { workbook: open.workbook, show: open.show, focus: open.focus, save },
     keeper,
     bar,
     keptLine(part("kept"), top.forget, `${location.host}${folder.replace(/\/$/, "")}`),
@@ -90,7 +100,7 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   });
   refit(sheet);
   followSheet(open, sheet, part("sheet-words"), () => helpOf(sheet.querySelector(".o-formula-assistant-head")));
-  fileButtons(top, open, work, bar, example);
+  fileButtons(top, save, work, bar, example);
   paneSwitch(part<HTMLButtonElement>("pane-switch"), part("pane"));
   const regions: Region[] = [
     region(part("top"), () => top.new.focus()),

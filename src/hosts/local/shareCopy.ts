@@ -1,6 +1,6 @@
 import packageJson from "../../../package.json";
 import { FileRefusal } from "../file/fileRefusal";
-import { COPY_CANCELLED, copyOutcome, dayOf } from "../copyOutcome";
+import { COPY_CANCELLED, copyFileName, copyOutcome, dayOf } from "../copyOutcome";
 import type { AddOutcome, CopyKind, CopyOutcome, Watch } from "../host";
 import { calculatedOf } from "./readGrid";
 import type { Desk } from "./desk";
@@ -16,14 +16,15 @@ export async function shareCopy(desk: Desk, kind: CopyKind, watch: Watch): Promi
   };
   if (await step(0, "Translating the formulas")) return COPY_CANCELLED;
   const { clubCopy } = await import("../../share/clubCopy");
-  const copy = clubCopy(calculatedOf(desk.model()), { kind, date: dayOf(new Date()), version: packageJson.version });
+  const [book, day] = [calculatedOf(desk.model()), dayOf(new Date())];
+  const copy = clubCopy(book, { kind, date: day, version: packageJson.version });
   if (await step(1, "Writing the file")) return COPY_CANCELLED;
   const { writeBook } = await import("../file/writeBook");
   const { name: title } = copy.book.workbook;
   try {
     const bytes = await writeBook(copy.book, { title, recalculate: kind === "formulas" });
     if (await step(2, "Handing it to the browser")) return COPY_CANCELLED;
-    const name = kind === "formulas" ? "club-copy.xlsx" : "values-copy.xlsx";
+    const name = copyFileName(book, kind, day);
     desk.download(bytes, name);
     watch.progress(3, 3, "Done");
     return copyOutcome(name, copy);

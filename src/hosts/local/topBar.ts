@@ -1,5 +1,4 @@
-import { bookInFile, download, fileOf } from "./files";
-import type { GridDesk } from "./gridDesk";
+import { bookInFile } from "./files";
 import type { OpenBook } from "./openBook";
 import { newForm } from "./newForm";
 import type { NoticeBar } from "./notifications";
@@ -37,7 +36,7 @@ export function keptLine(line: HTMLElement, forget: HTMLButtonElement, where: st
 /** New, Open, Save and Forget it. */
 export function fileButtons(
   bar: TopBar,
-  desk: GridDesk,
+  save: () => Promise<unknown>,
   workspace: Workspace,
   notices: Pick<NoticeBar, "say">,
   example: () => OpenBook,
@@ -63,14 +62,6 @@ export function fileButtons(
       }),
     );
   });
-  bar.save.addEventListener("click", () =>
-    orSay(
-      fileOf(desk.model()).then((bytes) => {
-        if (typeof bytes === "string") return notices.say(`Nothing was saved. ${bytes}`);
-        download(bytes, workspace.file());
-        workspace.saved();
-      }),
-    ),
-  );
+  bar.save.addEventListener("click", () => orSay(save()));
   bar.forget.addEventListener("click", () => orSay(workspace.forget(example())));
 }

@@ -21,6 +21,11 @@ export interface Workspace {
   readonly forget: (instead: OpenBook) => Promise<void>;
 }
 
+interface OnDesk {
+  /** Hands the open budget to the browser's downloads; false where it can't be a file, which is said then. */
+  readonly save: () => Promise<boolean>;
+}
+
 const KEEPING = "Keeping ...";
 const KEPT = "Kept in this browser.";
 const FULL = "Not kept: this browser's store is full or blocked, so save a file.";
@@ -33,7 +38,7 @@ const UNREAD =
  *   browser has
  */
 export function workspaceOf(
-  desk: Pick<GridDesk, "workbook" | "show" | "focus">,
+  desk: Pick<GridDesk, "workbook" | "show" | "focus"> & OnDesk,
   keeper: Keeper,
   bar: Pick<NoticeBar, "ask" | "askAside">,
   line: KeptLine,
@@ -156,13 +161,11 @@ export function workspaceOf(
       void keep();
     },
     open: async (next, what) => {
-      if (
-        !(await agreed(
-          `${what} takes the place of the budget that is open, and no file has its last changes.`,
-          "Replace it",
-        ))
-      )
-        return false;
+      if (book.unsaved) {
+        const question = `${what} takes the place of the budget that is open, and no file has its last changes.`;
+        const answer = await bar.ask(question, ["Save it first", "Replace it", "Keep it"]);
+        if (answer === 2 || (answer === 0 && !(await desk.save()))) return false;
+      }
       await replace(next);
       await keep();
       return true;

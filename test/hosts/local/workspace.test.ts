@@ -6,17 +6,28 @@ const first: OpenBook = { workbook: bookOf(sheetOf([])), file: "first.xlsx", uns
 
 type Outcome = "kept" | "parted" | "failed";
 
+/** What the page's user answers, and whether the budget can be a file. */
+interface Answers {
+  readonly chosen?: string;
+  readonly saves?: boolean;
+}
+
 /** A page around a store that answers when it is told to. */
-function page(found: Parameters<typeof workspaceOf>[7] = "nothing") {
+function page(found: Parameters<typeof workspaceOf>[7] = "nothing", answers: Answers = {}) {
   const said: [string, KeptState][] = [];
   const writes: { readonly book: OpenBook; readonly answer: (outcome: Outcome) => Promise<void> }[] = [];
   let risk = false;
   let stands = 0; // what stands in the grid
+  const done: string[] = [];
   const workspace = workspaceOf(
     {
       workbook: () => bookOf(sheetOf([{ at: "A1", value: stands }])),
-      show: async () => undefined,
+      show: async () => void done.push("replaced"),
       focus: () => undefined,
+      save: async () => {
+        done.push("saved");
+        return answers.saves ?? true;
+      },
     },
     {
       load: async () => "nothing",
@@ -26,7 +37,10 @@ function page(found: Parameters<typeof workspaceOf>[7] = "nothing") {
         }),
       forget: async () => true,
     },
-    { ask: async () => 0, askAside: () => new Promise(() => undefined) },
+    {
+      ask: async (_, offered) => offered.indexOf(answers.chosen ?? offered[0]!),
+      askAside: () => new Promise(() => undefined),
+    },
     { say: (words, state) => void said.push([words, state]) },
     (is) => {
       risk = is;
@@ -37,6 +51,7 @@ function page(found: Parameters<typeof workspaceOf>[7] = "nothing") {
   );
   return {
     workspace,
+    done,
     writes,
     line: () => said.at(-1)!,
     risk: () => risk,
@@ -97,5 +112,29 @@ describe("an edit", () => {
     await edit(1);
     expect(writes).toEqual([]);
     expect(risk()).toBe(true);
+  });
+});
+
+describe("another budget in place of one whose changes no file has", () => {
+  const opened = async (answers: Answers): Promise<{ opens: boolean; done: string[] }> => {
+    const { workspace, writes, edit, done } = page("nothing", answers);
+    await edit(1);
+    const opening = workspace.open(first, "This file");
+    await settled();
+    for (let written = 0; written < writes.length; written++) await writes[written]!.answer("kept");
+    return { opens: await opening, done };
+  };
+
+  test("saves it first where its user wants that", async () => {
+    expect(await opened({ chosen: "Save it first" })).toEqual({ opens: true, done: ["saved", "replaced"] });
+  });
+
+  test("stays out where it cannot be saved", async () => {
+    expect(await opened({ chosen: "Save it first", saves: false })).toEqual({ opens: false, done: ["saved"] });
+  });
+
+  test("replaces it, or not, as its user says", async () => {
+    expect(await opened({ chosen: "Replace it" })).toEqual({ opens: true, done: ["replaced"] });
+    expect(await opened({ chosen: "Keep it" })).toEqual({ opens: false, done: [] });
   });
 });

@@ -10,3 +10,5 @@ export const LEAKS = FAN_TITLE + 7;
 export const WATCH = LEAKS + 5;
 export const ASSUMED = WATCH + 4;
 export const CAUTIONS = ASSUMED + 6;
+
+export const WORKSHOP_CELL = "F1"; // whose budget it is, where somebody said so

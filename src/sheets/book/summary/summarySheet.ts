@@ -6,7 +6,7 @@ import { formatOf, rounded, unitOnly, unitWord } from "../parts/units";
 import { ALTITUDE_CELL, TEMPERATURE_CELL } from "../start/startLayout";
 import type { SummaryContents } from "./summaryContents";
 import { summaryHoods } from "./summaryHoods";
-import { ASSUMED, CAUTIONS, HOOD_FLAGS, HOODS_HEADER, MOST_HOODS } from "./summaryLayout";
+import { ASSUMED, CAUTIONS, HOOD_FLAGS, HOODS_HEADER, MOST_HOODS, WORKSHOP_CELL } from "./summaryLayout";
 import { summarySystem } from "./summarySystem";
 
 const LAST = CAUTIONS + 5;
@@ -38,7 +38,7 @@ export const summarySheet: SheetOf<SummaryContents> = (frame, contents) => ({
 function whose({ workshop, numbers }: SummaryContents): SheetCell[] {
   return [
     text("E1", "Workshop", "label"),
-    input("F1", workshop),
+    input(WORKSHOP_CELL, workshop),
     text("E2", "Numbers", "label"),
     input("F2", numbers, { note: "Measured, read from drawings, guessed: say so to whoever reads this page." }),
     text("E3", "Date", "label"),
