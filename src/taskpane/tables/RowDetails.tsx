@@ -11,9 +11,8 @@ import { useInsert } from "../hostUse/useInsert";
 import { termWords } from "../rows/termWords";
 import { provenanceOf } from "./provenance";
 import { readyFormula, sourcedFormula } from "./readyFormula";
-import type { Row } from "./search";
 import { useCopy } from "./useCopy";
-import { display } from "./values";
+import { display, type Row } from "./values";
 import { ValueLine } from "./ValueLine";
 import { valuesInWords } from "./wording";
 

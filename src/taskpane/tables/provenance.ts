@@ -1,5 +1,4 @@
-import type { Row } from "./search";
-import { display } from "./values";
+import { display, type Row } from "./values";
 
 /** What the last four columns of every table say of a row. */
 export interface RowProvenance {

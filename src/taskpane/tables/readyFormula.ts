@@ -1,8 +1,7 @@
 import type { ReferenceTable } from "../../reference";
 import { lossFamilies } from "../../reference/lossFamilies";
 import type { LossFamily } from "../../reference/schema";
-import type { Row } from "./search";
-import { display } from "./values";
+import { display, type Row } from "./values";
 
 const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
 

@@ -2,9 +2,8 @@ import type { ReferenceTable } from "../../reference";
 import type { UnitSystem } from "../../reference/quantities";
 import { type Amount, amountsOf, printedIn } from "./amounts";
 import { isRepealed } from "./repealed";
+import type { Row } from "./values";
 import { finder, fold, numbersMeant, wordsOf } from "./words";
-
-export type Row = ReferenceTable["rows"][number];
 
 /** A row as it is looked through: where it stands, and its texts and numbers ready for comparing. */
 export interface Entry {

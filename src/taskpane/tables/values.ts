@@ -1,5 +1,6 @@
 import type { ReferenceTable } from "../../reference";
 
+export type Row = ReferenceTable["rows"][number];
 export type Cell = ReferenceTable["rows"][number][number];
 
 /** What a row says under one name; the same quantity in two units is one value with two parts. */
