@@ -88,7 +88,7 @@ export const runColumns = [
     kind: "words",
     quantity: "ratio",
     shown: {
-      width: 14,
+      width: 19,
       hint: "How the air enters: a name from the table hoods, or its loss coefficient K. Only open ends have one.",
       choices: keysOf(lossFamilies.filter((family) => family.kind === "hood")),
     },

@@ -41,6 +41,7 @@ export const guide: Guide = {
   limits:
     "One meter at one spot, taken anew each time: its lasting error and a wrong area in it drop out. A hood cannot show one taped gate, which changes its air by less than readings differ: measure the leak itself.",
   cautions: ["power off", "fan inlet guard", "ladders"],
+  also: ["before and after", "significant", "repeat readings"],
   example: {
     asks: "A leak read three times before and three times after mending",
     args: [[[25], [27], [26]], [[3], [2], [4]], "", "", "", "less"],

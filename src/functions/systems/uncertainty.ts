@@ -39,6 +39,7 @@ export const guide: Guide = {
   limits:
     "Errors are independent standard deviations, judgements where you measured nothing; ± is two of them together, 19 of 20. A leak's is times or over. Says nothing of a slip in the table.",
   cautions: ["no measurement", "capture"],
+  also: ["accuracy", "plus or minus", "error", "tolerance"],
   example: { asks: "How sure the same ducts on the invented fan are", args: [exampleRuns, exampleCurve] },
 };
 

@@ -108,9 +108,9 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
     region(sheet, open.focus),
     region(part("pane"), focusPane),
   ];
-  moveByF6(regions, [window]);
+  moveByF6(regions, [window], document.body);
   frame.addEventListener("load", () => {
-    if (frame.contentWindow !== null) moveByF6(regions, [frame.contentWindow]);
+    if (frame.contentWindow !== null) moveByF6(regions, [frame.contentWindow], document.body);
   });
   frame.src = "pane.html"; // only now, so that the pane finds its host
 }
@@ -125,6 +125,7 @@ const topBar = (): TopBar => ({
 });
 
 const region = (element: HTMLElement, focus: () => void): Region => ({
+  name: element.id,
   contains: (active) => element.contains(active),
   focus,
   isShown: () => !element.hidden,
