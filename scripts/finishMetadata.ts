@@ -28,6 +28,9 @@ const choices: readonly Choice[] = [
       { name: "down", tooltip: "the smaller pipe: keeps dust moving" },
       { name: "up", tooltip: "the larger pipe: less loss, slower air" },
       { name: "nearest", tooltip: "whichever is nearer" },
+      { name: "down metric stock", tooltip: "of what workshops find on the shelf: 100, 120, 140, 160, 180 mm ..." },
+      { name: "up metric stock", tooltip: "the larger of those" },
+      { name: "down drain pipe", tooltip: "of sewer and drain pipe, by its least inside diameter" },
     ],
   },
   {

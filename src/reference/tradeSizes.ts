@@ -83,8 +83,19 @@ export const tradeSizes: readonly TradeSizeRow[] = [
   ...DRAIN_SIZES.map(drain),
 ];
 
-/** [m] the stock diameters that go with a unit system: whole and half inches, or the first choice of EN 1506. */
+/** The series that a size may be asked of by name, beside the one that goes with the units. */
+export const NAMED_SERIES = ["metric stock", "drain pipe"] as const;
+export type NamedSeries = (typeof NAMED_SERIES)[number];
+
+/**
+ * Stock sizes of a series by name or, where none is named, of the one that goes with a unit system: whole and half inches, or
+ * the first choice of EN 1506.
+ */
+export const stockSizes = (system: UnitSystem, named: NamedSeries | null): readonly TradeSizeRow[] => {
+  const wanted = named ?? (system === "IP" ? "inch" : "EN 1506");
+  return tradeSizes.filter(({ series, additional }) => !additional && series === wanted);
+};
+
+/** [m] the diameters of the series that goes with a unit system. */
 export const stockDiameters = (system: UnitSystem): readonly number[] =>
-  tradeSizes
-    .filter(({ series, additional }) => !additional && series === (system === "IP" ? "inch" : "EN 1506"))
-    .map(({ diameter }) => diameter);
+  stockSizes(system, null).map(({ diameter }) => diameter);

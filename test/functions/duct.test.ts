@@ -77,7 +77,29 @@ describe("TRADESIZE", () => {
 
   test("another word for rounding is refused", () => {
     expect(refusal(() => tradesize([[4]], [["sideways"]])).message).toBe(
-      'rounding must be "down" or "up" or "nearest"; got "sideways"',
+      'rounding must be "down" or "up" or "nearest" or "down metric stock" or "up metric stock" or "nearest metric stock" or "down drain pipe" or "up drain pipe" or "nearest drain pipe"; got "sideways"',
     );
+  });
+
+  // 140 and 180 mm stand in dust-extraction stock (common practice, no source) and not in EN 1506.
+  test.each([
+    ["down", 155, 125],
+    ["down metric stock", 155, 150],
+    ["up metric stock", 130, 140],
+    ["UP  Metric-Stock", 165, 175],
+    ["nearest metric stock", 182, 180],
+    ["nearest metric stock", 190, 180],
+  ])("%s from %p mm is %p mm", (rounding, wanted, expected) => {
+    expect(one(tradesize([[wanted]], [[rounding]], [["SI"]]))).toBeCloseTo(expected, 9);
+  });
+
+  // ASTM D2729 lets 4 in drain pipe be as narrow as 98.42 mm inside, 6 in pipe 149.22 mm (second-hand).
+  test("drain pipe of 4 and 6 in is narrower than duct of that name", () => {
+    expect(one(tradesize([[100]], [["down drain pipe"]], [["SI"]]))).toBeCloseTo(98.42, 9);
+    expect(one(tradesize([[5.9]], [["nearest drain pipe"]]))).toBeCloseTo(149.22 / 25.4, 9);
+    expect(refusal(() => tradesize([[6]], [["up drain pipe"]]))).toEqual({
+      code: "#N/A",
+      message: "no stock size is as large as that",
+    });
   });
 });

@@ -273,10 +273,10 @@ describe("hazards", () => {
 });
 
 describe("trade sizes", () => {
-  test("rise in both series", () => {
-    for (const series of ["inch", "EN 1506"]) {
+  test("rise in each series", () => {
+    for (const series of ["inch", "EN 1506", "metric stock", "drain pipe"]) {
       const sizes = tradeSizes.filter((row) => row.series === series).map((row) => row.diameter);
-      expect(sizes.length).toBeGreaterThan(20);
+      expect(sizes.length).toBeGreaterThan(4);
       expect(sizes).toEqual([...sizes].sort((a, b) => a - b));
     }
   });

@@ -1,18 +1,18 @@
 import type { Looks } from "../../core/claims/judgeAir";
 import { findNamed } from "../../core/naming/findNamed";
 import { lossFamilies, PLAIN_END } from "../../reference/lossFamilies";
-import { HOSE_MATERIAL, materials } from "../../reference/materials";
+import { HOSE_MATERIAL, materials, SMOOTH_HOSE } from "../../reference/materials";
 
 /** What the tables say of ends and of hoses' walls. */
 export const bareEnd = findNamed(lossFamilies, PLAIN_END)!.points[0]!;
 export const roundedEnd = findNamed(lossFamilies, "bell mouth manual")!.points[0]!;
 export const corrugated = findNamed(materials, HOSE_MATERIAL)!;
-export const smoothHose = findNamed(materials, "flexible duct nonmetallic")!;
+export const smoothHose = findNamed(materials, SMOOTH_HOSE)!;
 
 /** Of a hose of a kind, as a data sheet names it. A kind that is not told may be any: smooth at best, corrugated as usual. */
 export const looksOf = (kind: string | undefined): Looks => ({
   roundedEnd: roundedEnd.coefficient,
   bareEnd: bareEnd.coefficient,
   leastWall: kind === "corrugated" ? corrugated.low : 0,
-  usualWall: kind === "smooth" ? smoothHose.low : corrugated.roughness,
+  usualWall: kind === "smooth" ? smoothHose.roughness : corrugated.roughness,
 });

@@ -118,6 +118,18 @@ describe("lossCoefficient", () => {
     );
   });
 
+  // ASHRAE Pocket Guide 2013, p 319, Table 9-4, prints 1.0 (flanged 0.5) at 0 degrees for the lengths that were read there, 0.025, 0.1 and
+  // 0.6 (flanged 0.025, 0.075 and 0.15); the others follow, since at 0 degrees a cone is the bare end whatever its length.
+  test.each([
+    ["cone", 0.05, 1],
+    ["cone", 0.25, 1],
+    ["cone", 1, 1],
+    ["cone flanged", 0.05, 0.5],
+    ["cone flanged", 0.1, 0.5],
+  ])("of a %s of length %p without any angle is that of the bare end: %p", (name, length, coefficient) =>
+    expect(k(name, length, 0)).toBe(coefficient),
+  );
+
   // Cone free: L/D 0.6 prints 0.13 at 60 and 0.27 at 120 degrees (90 was not read), L/D 1 prints 0.16 at 90.
   test("across two axes is linear along the angle first, then along the shape", () => {
     expect(relative(k("cone", 0.6, 90), (0.13 + 0.27) / 2)).toBeLessThan(1e-12);

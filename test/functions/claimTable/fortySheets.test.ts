@@ -59,7 +59,7 @@ const possible: readonly Sheet[] = [
     "cannot tell",
     "SI",
   ],
-  // 43.08 m/s, 4.479 in.w.g.; smooth hose with a bare end: (0.93 + 0.0202 x 30) x 4.479 = 6.88 of 8.
+  // 43.08 m/s, 4.479 in.w.g.; smooth hose (0.3 mm, f 0.02653) with a bare end: (0.93 + 0.02653 x 30) x 4.479 = 7.73 of 8.
   [
     "740 cfm through smooth hose",
     { airflow: 740, pressure: 8, "hose diameter": 4, "hose length": 10, "hose kind": "smooth-bore" },

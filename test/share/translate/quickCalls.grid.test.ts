@@ -16,14 +16,26 @@ test("damp air is refused where its vapour would be most of it", () =>
 
 test("stock sizes: a size that is met within rounding, each way and blanks for the way", () => {
   const sizes = [3.9999999999, 4.0000000001, 5.3, 0.5, 99, "wide", 0, ""];
-  const ways = ["", '""', '"up"', '"down"', '"nearest"', '"sideways"'];
+  const ways = ["", '""', '"up"', '"down"', '"nearest"', '"down metric stock"', '"nearest drain pipe"', '"sideways"'];
   const calls = ways.flatMap((way) =>
     sizes.flatMap((size, row) => [
       `TRADESIZE(A${row + 1},${way},"IP")`,
       ...(typeof size === "number" ? [`TRADESIZE(${size},${way},"IP")`] : []),
     ]),
   );
-  const words: CellValue[] = [null, 0, " UP", "down", "Nearest", "sideways", 3, "u*"];
+  const words: CellValue[] = [
+    null,
+    0,
+    " UP",
+    "down",
+    "Nearest",
+    "sideways",
+    3,
+    "u*",
+    "up Metric-stock",
+    "down drain pipe",
+    "nearest metric stock",
+  ];
   const rows = words.map((word, row): CellValue[] => [sizes[row] ?? null, word]);
   const byCell = words.flatMap((_, row) => [`TRADESIZE(5.3,B${row + 1},"IP")`, `TRADESIZE(A1,B${row + 1},"IP")`]);
   expect(wrongCalls(rows, { mixed: [...calls, ...byCell, 'TRADESIZE(,,"IP")'] })).toEqual([]);

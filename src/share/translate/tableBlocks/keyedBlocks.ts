@@ -6,7 +6,7 @@ import { materials } from "../../../reference/materials";
 import { convertibleUnits, fromSI, type UnitSystem, unitOf } from "../../../reference/quantities";
 import type { Provenance } from "../../../reference/schema";
 import { unitProvenance } from "../../../reference/tables/unitTable";
-import { stockDiameters, tradeSizes } from "../../../reference/tradeSizes";
+import { type NamedSeries, stockSizes } from "../../../reference/tradeSizes";
 import type { BlockCell, TableBlock } from "./block";
 import { TRUST, trustCells } from "./trust";
 
@@ -77,15 +77,13 @@ export const leakageBlock = (): TableBlock => ({
 });
 
 /** Stock diameters as they are called, in inches or mm. */
-export const sizeBlock = (system: UnitSystem): TableBlock => ({
-  title: `Stock diameters, ${unitOf("diameter", system).label}`,
+export const sizeBlock = (system: UnitSystem, series: NamedSeries | null): TableBlock => ({
+  title: `Stock diameters${series === null ? "" : ` (${series})`}, ${unitOf("diameter", system).label}`,
   inputs: true,
   columns: ["size", ...TRUST],
-  rows: stockDiameters(system).map((size) => [
-    tidy(fromSI(size, unitOf("diameter", system))),
-    ...trustCells(
-      tradeSizes.filter(({ diameter, series }) => diameter === size && (series === "inch") === (system === "IP")),
-    ),
+  rows: stockSizes(system, series).map((size) => [
+    tidy(fromSI(size.diameter, unitOf("diameter", system))),
+    ...trustCells([size]),
   ]),
 });
 
