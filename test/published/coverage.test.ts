@@ -6,7 +6,7 @@ const rows = publishedGroups.flatMap((group) => group.rows);
 const left = notComputed.flatMap(({ ids }) => ids);
 
 /** Rows with a reason instead of a check. May only fall: lower it when one is computed. */
-const LEFT_OVER = 114;
+const LEFT_OVER = 108;
 
 /** Rows that may differ by more than their last digit. May only fall. */
 const WIDENED = 100;

@@ -52,10 +52,6 @@ export const notComputed: readonly NotComputed[] = [
     reason: "A rule or a fact of design, nothing to compute.",
   },
   {
-    ids: ["K037", "K038", "K040", "K041", "K043", "K044"],
-    reason: "The mitre's Reynolds multiplier is shown in its table; the coefficients are taken as printed.",
-  },
-  {
     ids: ["K089", "K091", "K092", "K094", "K095", "K098", "K100", "K101"],
     reason: "A library's formula for a fitting (Miller, Hooper, Crane), not a printed table.",
   },

@@ -15,6 +15,7 @@ export const makeRun = (name: string, to: string, facts: Partial<Run> = {}): Run
   hoseTimes: 1,
   hoseRoughness: null,
   coefficient: 0,
+  mitreCoefficient: 0,
   exitCoefficient: 0,
   hood: null,
   wantedAirflow: 0,

@@ -18,6 +18,7 @@ export interface Run {
   readonly hoseTimes: number; // [-] what it costs as it lies, over drawn out
   readonly hoseRoughness: number | null; // [m]; null: as corrugated hose has it
   readonly coefficient: number; // [-] sum of the run's fittings
+  readonly mitreCoefficient: number; // [-] of which mitres, whose loss grows in slow air
   readonly exitCoefficient: number; // [-] of which one exit into the open or a box; 0 where none is named
   readonly hood: number | null; // [-] entry coefficient; null = names no hood
   readonly wantedAirflow: number; // [m3/s] at a hood; 0 = none asked for

@@ -1,6 +1,8 @@
 import { velocityPressure } from "../air/velocityPressure";
 import { deviceAirFactor, deviceLoss } from "../devices/deviceLoss";
+import { mitreInSlowAir } from "../fittings/slowAir";
 import { frictionPerLength } from "../friction/frictionLoss";
+import { reynoldsOf } from "../friction/reynoldsNumber";
 import { sectionArea } from "../section/section";
 import type { Run } from "./network";
 
@@ -15,7 +17,7 @@ export interface RunLoss {
 /**
  * What a run costs at an airflow: total pressure from its upstream to its downstream end, in its parts.
  *
- *     friction (pipe) + friction (hose) + K p_v + p0 (Q/Q0)^m (rho/rho standard)^(m - 1)
+ *     friction (pipe) + friction (hose) + (K + K_mitres (times in slow air - 1)) p_v + p0 (Q/Q0)^m (rho/rho standard)^(m - 1)
  *
  * @param run the run
  * @param airflow [m3/s] at least 0
@@ -34,12 +36,16 @@ export function runLoss(run: Run, airflow: number, hoseRoughness: number, densit
     run.hoseLength === 0
       ? 0
       : run.hoseLength * run.hoseTimes * frictionPerLength(airflow, run.diameter, hoseWall, density);
+  const slower =
+    run.mitreCoefficient === 0
+      ? 0
+      : run.mitreCoefficient * (mitreInSlowAir(reynoldsOf(velocity, run.diameter, density)).times - 1);
   const { device } = run;
   return {
     velocity,
     velocityPressure: pressure,
     friction: pipe + hose,
-    fittings: run.coefficient * pressure,
+    fittings: (run.coefficient + slower) * pressure,
     device:
       device === null
         ? 0

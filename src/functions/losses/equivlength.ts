@@ -1,5 +1,6 @@
-import { listCoefficient } from "../../core/fittings/fittingList";
+import { coefficientInAir } from "../../core/fittings/slowAir";
 import { equivalentLength } from "../../core/friction/frictionLoss";
+import { reynoldsNumber } from "../../core/friction/reynoldsNumber";
 import { answerOf } from "../answer";
 import type { Formula, Guide } from "../guide";
 import { FRICTION_FACTOR, LOSS_COEFFICIENT, VELOCITY_PRESSURE, WIDTH } from "../letters";
@@ -38,8 +39,10 @@ export function equivlength(
   return answerOf(
     takes,
     [fitting, airflow, diameter, material, density, units],
-    ({ fitting, airflow, diameter, material, density }) =>
-      equivalentLength(listCoefficient(fitting, diameter), airflow, diameter, material, density),
+    ({ fitting, airflow, diameter, material, density }) => {
+      const coefficient = coefficientInAir(fitting, diameter, reynoldsNumber(airflow, diameter, density));
+      return equivalentLength(coefficient, airflow, diameter, material, density);
+    },
   );
 }
 

@@ -1,6 +1,7 @@
 import { velocityPressure } from "../../core/air/velocityPressure";
 import { requireWithin } from "../../core/errors";
-import { listCoefficient } from "../../core/fittings/fittingList";
+import { coefficientInAir } from "../../core/fittings/slowAir";
+import { reynoldsNumber } from "../../core/friction/reynoldsNumber";
 import { meanVelocity, sectionArea } from "../../core/section/section";
 import { answerOf } from "../answer";
 import type { Formula, Guide } from "../guide";
@@ -39,7 +40,7 @@ export function fittingloss(
     ({ airflow, diameter, fitting, count, density }) => {
       requireWithin("count", count, COUNT.limits, "");
       const pressure = velocityPressure(meanVelocity(airflow, sectionArea(diameter, null)), density);
-      return count * listCoefficient(fitting, diameter) * pressure;
+      return count * coefficientInAir(fitting, diameter, reynoldsNumber(airflow, diameter, density)) * pressure;
     },
   );
 }
@@ -48,7 +49,8 @@ export const guide: Guide = {
   maths: "Δp = K ρ v² / 2, summed over the list",
   source: "ashrae2009si",
   basis: "read",
-  limits: "Two fittings close together lose more or less than their sum; none of our tables says how much.",
+  limits:
+    "Two fittings close together lose more or less than their sum; none of our tables says how much. A mitre loses up to 1.4 times its K in slow air (Reynolds number below 140,000), which is counted in.",
   also: ["pressure drop", "pressure loss", "static pressure loss", "elbow", "bend", "wye", "branch"],
   example: { asks: "Two elbows with 400 cfm in 4 in", args: ["400", "4", "elbow 1.5 x2"] },
 };

@@ -3,6 +3,7 @@ import { velocityPressure } from "../../core/air/velocityPressure";
 import { SEPARATOR_EXPONENT } from "../../core/devices/deviceLoss";
 import { DomainError, type Limits, shown } from "../../core/errors";
 import { type FittingItem, listCoefficient } from "../../core/fittings/fittingList";
+import { mitreCoefficient } from "../../core/fittings/slowAir";
 import { lossCoefficient } from "../../core/fittings/lossCoefficient";
 import { ROUGHEST } from "../../core/friction/frictionFactor";
 import { hoseFactor } from "../../core/hose/hoseFactor";
@@ -103,6 +104,7 @@ export function readRun(row: number, cell: CellReader, open: OpenGates, system: 
     ...{ name, label, to, side, diameter, length, roughness },
     ...{ hoseLength: hose.length, hoseRoughness: hose.roughness, hoseTimes: hoseTimesOf(diameter) },
     coefficient: ofFittings + further,
+    mitreCoefficient: mitreCoefficient(fittings),
     exitCoefficient: fittings.some(({ family }) => family?.key === EXIT) ? EXIT_COEFFICIENT : 0,
     hood: hoodOf(diameter),
     wantedAirflow: number("Airflow", FROM_ZERO, 0),

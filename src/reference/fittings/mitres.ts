@@ -9,14 +9,17 @@ const smacnaMemory: Provenance = {
   checked: null,
 };
 
+/** The family whose loss goes by the Reynolds number too. */
+export const MITRE = "mitre";
+
 /** Elbows with one sharp corner. */
 export const mitres: readonly LossFamily[] = [
   {
-    key: "mitre",
+    key: MITRE,
     aliases: ["miter", "mitre elbow", "miter elbow", "mitred elbow", "mitered elbow"],
     kind: "fitting",
     label: "Round elbow with one sharp corner",
-    note: "As printed for a Reynolds number of 140 000 and over (about 4000 fpm in a 4 in duct); slower air loses up to 1.4 times as much. The values at 45 and 90 degrees are from memory.",
+    note: "As printed for a Reynolds number of 140 000 and over (about 4100 fpm in a 4 in duct). Where the airflow is known, slower air loses up to 1.4 times as much, by the printed multipliers; LOSSCOEFFICIENT gives K as printed. The values at 45 and 90 degrees are from memory.",
     shape: null,
     angle: { name: "turn", usual: 90 },
     rule: "table",

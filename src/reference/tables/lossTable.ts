@@ -92,7 +92,7 @@ const multipliers: readonly LossRow[] = [
   ...mitreReynoldsMultiplier.map((row) =>
     multiplier(
       "mitre Reynolds multiplier",
-      "Mitre in slow air, for display",
+      "Mitre in slow air, applied where the airflow is known",
       "Reynolds number",
       "times K of the mitre",
       row.reynolds,

@@ -18,6 +18,7 @@ export const inputColumns = [
   "roughness",
   "fittingList",
   "coefficient",
+  "mitreK",
   "exitK",
   "begins",
   "leaves",

@@ -1,6 +1,7 @@
 import { AIR_VISCOSITY, STANDARD_DENSITY } from "../../core/air/constants";
 import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
 import type { UnitSystem } from "../../reference/quantities";
+import { moreInSlowAir } from "../translate/expressions/slowAir";
 import { num } from "../translate/expressions/text";
 import type { BlockColumn } from "./block";
 import { type BudgetColumn, type BudgetPlace, type ColumnCells, type FlowColumn, namedColumns } from "./blockNames";
@@ -136,7 +137,8 @@ function losses(place: BudgetPlace): Cells {
     fittings: {
       heading: "Fittings (Pa)",
       formula: (row) => {
-        const named = `${fromInput(place, "coefficient", row)}*${at("motion", row)}`;
+        const slower = `${fromInput(place, "mitreK", row)}*${moreInSlowAir(at("reynolds", row))}`;
+        const named = `(${fromInput(place, "coefficient", row)}+${slower})*${at("motion", row)}`;
         const leaving = `(1-${fromInput(place, "exitK", row)})*${at("motion", row)}-${place.scalar("density")}/2*(${at("flow", row)}/${place.scalar("outletArea")})^2`;
         const leaves = `AND(${at("sideThere", row)}=2,${at("source", row)}=${place.scalar("exitRow")})`;
         return ifCarries(row, `${named}+IF(${leaves},${leaving},0)`);

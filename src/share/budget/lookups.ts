@@ -5,6 +5,8 @@ export interface BudgetLookups {
   readonly usualRoughness: (name: string) => string;
   /** Coefficient of a list of fittings in a cell that is not blank, in a duct whose diameter another cell gives. */
   readonly fittings: (cell: string, diameterCell: string) => string;
+  /** Of that list the part that is of mitres. */
+  readonly mitres: (cell: string, diameterCell: string) => string;
   /** Coefficient of one exit. */
   readonly exit: string;
   /** Coefficient of a hood entry in a cell that is not blank; of a name that we chose. */

@@ -13,7 +13,7 @@ export function lossCells({
   optional,
   numbers,
 }: RunsReader): ColumnCells<
-  "fittingList" | "coefficient" | "exitK" | "deviceLoss" | "deviceAirflow" | "deviceExponent"
+  "fittingList" | "coefficient" | "mitreK" | "exitK" | "deviceLoss" | "deviceAirflow" | "deviceExponent"
 > {
   return {
     fittingList: {
@@ -32,6 +32,16 @@ export function lossCells({
         const fittings = lookups.fittings(place.onOtherSheets.cell("fittingList", row), source.cell("Diameter", row));
         return used(row, `${fittings}+${further}`);
       },
+    },
+    mitreK: {
+      heading: "of which mitres",
+      formula: (row) =>
+        used(
+          row,
+          source.has("Fittings")
+            ? lookups.mitres(place.onOtherSheets.cell("fittingList", row), source.cell("Diameter", row))
+            : "0",
+        ),
     },
     exitK: {
       heading: "K of an exit named",

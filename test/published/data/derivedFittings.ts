@@ -34,6 +34,32 @@ const multipliers: readonly PublishedRow[] = (
   compute: () => coefficient(`elbow smooth 1.5 ${angle}`) / coefficient("elbow smooth 1.5"),
 }));
 
+/** Airflow [m3/h] of air of 1.2 kg/m3 in a 100 mm duct at a printed Reynolds number, by the constants of the model: Re = rho V D / mu. */
+const flowAt = (reynolds: number): number => cell(airflow, (reynolds * 1.819e-5) / (1.2 * 0.1), 100, null, "SI");
+
+const slowAir: readonly PublishedRow[] = (
+  [
+    ["K037", 10_000, "1.4"],
+    ["K038", 20_000, "1.26"],
+    ["K040", 40_000, "1.14"],
+    ["K041", 60_000, "1.09"],
+    ["K043", 100_000, "1.04"],
+    ["K044", 140_000, "1.0"],
+  ] as const
+).map(([id, reynolds, printed]) => ({
+  id,
+  what: `loss of a mitre at a Reynolds number of ${reynolds}, over that of its K as printed`,
+  source: smacna4th,
+  printed,
+  unit: "",
+  tolerance: EXACTLY,
+  compute: () => {
+    const loss = (fitting: string | number): number =>
+      cell(fittingloss, flowAt(reynolds), 100, fitting, null, 1.2, "SI");
+    return loss("mitre 60") / loss(0.55);
+  },
+}));
+
 /** The manual prints the share of the difference of velocity pressures; for an area ratio r that is 1 - r^2. */
 const expansions: readonly PublishedRow[] = (
   [
@@ -128,5 +154,5 @@ const single: readonly PublishedRow[] = [
 
 export const derivedFittingRows: PublishedGroup = {
   title: "multipliers, shares and losses of fittings",
-  rows: [...multipliers, ...expansions, ...single],
+  rows: [...multipliers, ...slowAir, ...expansions, ...single],
 };

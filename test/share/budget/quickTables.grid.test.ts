@@ -228,6 +228,19 @@ test("slow air: laminar, between and turbulent", () => {
   expect(wrongIn(tableOf(FULL, [...rows, { Run: "main", To: "fan", Diameter: 150 }]), "SI")).toEqual([]);
 });
 
+test("mitres in slow and in fast air, on both sides of the fan", () => {
+  const rows = [40, 100, 200, 700].map((Airflow, index) => ({
+    ...saw,
+    Run: `run ${index}`,
+    To: "main",
+    Airflow,
+    Fittings: index === 1 ? "mitre 60 x2; branch 30" : "miter; elbow 1.5",
+  }));
+  const main = { Run: "main", To: "fan", Diameter: 250, Fittings: "mitre 45" };
+  const out = { Run: "out", Diameter: 250, Side: "discharge", Fittings: "mitre 75; exit" };
+  expect(wrongIn(tableOf(FULL, [...rows, main, out]), "SI")).toEqual([]);
+});
+
 test("a long way to the fan, and many ends at one run", () => {
   const chain = Array.from({ length: 11 }, (_, index) => ({
     Run: `run ${index}`,

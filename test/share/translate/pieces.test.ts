@@ -66,9 +66,20 @@ function wordsOf(call: string): string[] {
 }
 
 test("the workings say what their cells are", () => {
-  expect(wordsOf('FITTINGLOSS(A1,B1,C1,,,"IP")').slice(0, 9)).toEqual([
+  expect(wordsOf('FITTINGLOSS(A1,B1,C1,,,"IP")').slice(0, 11)).toEqual([
     "K of the list",
-    ...["list from here", "entry", "name", "times", "row of the table", "goes by diameter as", "left of name", "K"],
+    "of which mitres",
+    ...[
+      "list from here",
+      "entry",
+      "name",
+      "times",
+      "row of the table",
+      "goes by diameter as",
+      "left of name",
+      "K",
+      "K of mitres",
+    ],
   ]);
   expect(wordsOf('FANPRESSURE(A1:B3,5,"IP")')).toEqual([
     "Points of a fan curve",

@@ -96,6 +96,25 @@ test("a coefficient without a duct: what goes by its diameter has none", () =>
     }),
   ).toEqual([]));
 
+test("mitres lose more in slow air, typed or in a cell, below, between and beyond the printed Reynolds numbers", () => {
+  const lists: CellValue[][] = [
+    ["mitre 60 x2; elbow 1.5"],
+    ["Mitered-Elbow"],
+    ["mitre saw"],
+    [0.5],
+    ["0.3; miter 20; mitre 75 x3"],
+  ];
+  const flows = [0, 10, 60, 150, 300, 500, 900, 3000];
+  const calls = flows.flatMap((flow) => [
+    ...lists.map((_, row) => `FITTINGLOSS(${flow},6,A${row + 1},,,"IP")`),
+    `FITTINGLOSS(${flow},6,"mitre 60 x2; 0.4",,,"IP")`,
+  ]);
+  const lengths = flows
+    .filter((flow) => flow > 0)
+    .flatMap((flow) => [`EQUIVLENGTH(A1,${flow},6,,,"IP")`, `EQUIVLENGTH("mitre 45",${flow},6,,,"IP")`]);
+  expect(wrongCalls(lists, { answered: [...calls, ...lengths] })).toEqual([]);
+});
+
 test("one list in ducts of two diameters", () =>
   expect(
     wrongCalls(rows, {

@@ -36,6 +36,7 @@ export function changed(system: System, inputs: readonly Input[], logarithms: Ar
         hoseLength: run.hoseLength * factor("hose"),
         diameter: run.diameter * factor("diameter", index),
         coefficient: run.coefficient * factor("fittings", index),
+        mitreCoefficient: run.mitreCoefficient * factor("fittings", index),
         exitCoefficient: run.exitCoefficient * factor("fittings", index),
         hood: factors.has(`entry ${index}`) ? (run.hood ?? surroundings.plainEnd) * factor("entry", index) : run.hood,
         leakArea: run.leakArea * factor("leak", index),

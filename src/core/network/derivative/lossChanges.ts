@@ -72,7 +72,7 @@ function changesOf(
 ): LossChanges {
   const total = (one: Run, flow = airflow, air = density): number => totalOf(lossOf(one, flow, air));
   const [all, bare] = [lossOf(run, airflow, density), lossOf({ ...run, hoseLength: 0 }, airflow, density)];
-  const plain = lossOf({ ...run, coefficient: 0, exitCoefficient: 0 }, airflow, density);
+  const plain = lossOf({ ...run, coefficient: 0, mitreCoefficient: 0, exitCoefficient: 0 }, airflow, density);
   return {
     byAirflow: byFactor((factor) => total(run, airflow * factor)) / airflow,
     byPipe: bare.friction,

@@ -1,4 +1,6 @@
+import { AIR_VISCOSITY } from "../../air/constants";
 import { deviceAirFactor } from "../../devices/deviceLoss";
+import { mitreInSlowAir } from "../../fittings/slowAir";
 import { DISCHARGE_COEFFICIENT } from "../../leaks/openingLeak";
 import { sectionArea } from "../../section/section";
 import type { Surroundings } from "../designPass";
@@ -21,6 +23,8 @@ export interface Elements {
   readonly leakShare: Float64Array; // [-] g = C_d A_leak / A_duct; 0 = no leak
   readonly velocityResistance: Float64Array; // [Pa s2/m6] p_v = R Q^2
   readonly fixedResistance: Float64Array; // [Pa s2/m6] fittings: loss = R Q^2
+  readonly mitreResistance: Float64Array; // [Pa s2/m6] of which mitres, whose loss grows in slow air
+  readonly reynoldsPerFlow: Float64Array; // [s/m3]
   readonly deviceFactor: Float64Array; // [Pa (s/m3)^m]
   readonly deviceExponent: Float64Array;
   readonly pipes: Lengths;
@@ -49,6 +53,8 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
     leakShare: column(),
     velocityResistance: column(),
     fixedResistance: column(),
+    mitreResistance: column(),
+    reynoldsPerFlow: column(),
     deviceFactor: column(),
     deviceExponent: column(),
     pipes: newLengths(count),
@@ -60,6 +66,8 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
     const perVelocityPressure = density / (2 * area * area);
     elements.velocityResistance[index] = perVelocityPressure;
     elements.fixedResistance[index] = run.coefficient * perVelocityPressure;
+    elements.mitreResistance[index] = run.mitreCoefficient * perVelocityPressure;
+    elements.reynoldsPerFlow[index] = (density * run.diameter) / (area * AIR_VISCOSITY);
     if (run.device !== null) {
       const { ratedLoss, ratedAirflow, exponent } = run.device;
       elements.deviceFactor[index] = (deviceAirFactor(density, exponent) * ratedLoss) / ratedAirflow ** exponent;
@@ -102,6 +110,13 @@ export function runHead(elements: Elements, index: number, airflow: number, slop
   const fixed = elements.fixedResistance[index]! * flow;
   let loss = fixed * flow;
   let slope = 2 * fixed;
+  const mitres = elements.mitreResistance[index]!;
+  if (mitres > 0) {
+    const perFlow = elements.reynoldsPerFlow[index]!;
+    const slowAir = mitreInSlowAir(perFlow * flow);
+    loss += mitres * flow * flow * (slowAir.times - 1);
+    slope += mitres * flow * (2 * (slowAir.times - 1) + perFlow * flow * slowAir.slope);
+  }
   const factor = elements.deviceFactor[index]!;
   if (factor > 0 && flow > 0) {
     const exponent = elements.deviceExponent[index]!;

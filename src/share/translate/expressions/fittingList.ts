@@ -1,6 +1,7 @@
-import { parseFittingList } from "../../../core/fittings/fittingList";
+import { type FittingItem, parseFittingList } from "../../../core/fittings/fittingList";
 import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
 import { plain } from "../../../core/naming/findNamed";
+import { MITRE } from "../../../reference/fittings/mitres";
 import { unitOf, type UnitSystem } from "../../../reference/quantities";
 import { cellAddress } from "../../../sheets/address";
 import { onAnySheet } from "../../formula/ranges";
@@ -30,7 +31,15 @@ export interface ListCall {
  * @param list the cell
  * @param diameter of the duct, in the unit of `system`, for fittings that go by it; null where none is known
  */
-export function fittingsK(list: string, diameter: string | null, call: ListCall): string {
+export const fittingsK = (list: string, diameter: string | null, call: ListCall): string =>
+  totalOf(1, list, diameter, call);
+
+/** Of the same list the part that is of mitres. */
+export const mitresK = (list: string, diameter: string | null, call: ListCall): string =>
+  totalOf(3, list, diameter, call);
+
+/** A cell of the first line of a list's workings. */
+function totalOf(place: number, list: string, diameter: string | null, call: ListCall): string {
   const { workings, sheet, system } = call;
   const where = {
     ...call,
@@ -41,7 +50,7 @@ export function fittingsK(list: string, diameter: string | null, call: ListCall)
   const { top, left } = workings.once(key, () =>
     workings.place(MOST_ENTRIES + 2, COLUMNS.length, (place) => listRows(place, where)),
   );
-  return `${sheetPrefix(call.workings.sheet.name)}$${cellAddress(left + 1, top).replace(/(\d+)/, "$$$1")}`;
+  return `${sheetPrefix(call.workings.sheet.name)}$${cellAddress(left + place, top).replace(/(\d+)/, "$$$1")}`;
 }
 
 const COLUMNS = [
@@ -53,6 +62,7 @@ const COLUMNS = [
   "goes by diameter as",
   "left of name",
   "K",
+  "K of mitres",
 ] as const;
 type Column = (typeof COLUMNS)[number];
 
@@ -71,9 +81,10 @@ function listRows(place: RangeRef, where: Where): string[][] {
   const isEmptyList = `TRIM(SUBSTITUTE(SUBSTITUTE(${list},CHAR(10),""),";",""))=""`;
   const ofList = `IF(${isEmptyList},${NO_ANSWER},IF(${tooMuch},${NO_ANSWER},${sum}))`;
   const total = `IF(ISNUMBER(${list}),IF(${list}>=0,${list},${NO_ANSWER}),${ofList})`;
-  const rest = new Array<string>(COLUMNS.length - 2).fill("");
+  const mitres = `IF(ISNUMBER(${list}),0,SUM(${at("K of mitres", first)}:${at("K of mitres", last)}))`;
+  const rest = new Array<string>(COLUMNS.length - 4).fill("");
   return [
-    ['"K of the list"', total, ...rest],
+    ['"K of the list"', total, '"of which mitres"', mitres, ...rest],
     COLUMNS.map(quotedText),
     ...Array.from({ length: MOST_ENTRIES }, (_, index) => {
       const before = index === 0 ? tidyList(list) : behindFirst(at("list from here", first + index - 1));
@@ -122,6 +133,7 @@ function entryRow(at: (column: Column) => string, { diameter, system, tables }: 
     `IF(${row}=0,"",INDEX(${block.range("goes by diameter as")},${row})&"")`,
     withoutDigits(name),
     `IF(${entry}="",0,IF(${counted},IF(AND(VALUE(${count})>=1,VALUE(${count})<=1000),VALUE(${count})*${one},${NO_ANSWER}),${NO_ANSWER}))`,
+    `IF(${row}=0,0,IF(INDEX(${block.range("more in slow air")},${row})="yes",${at("K")},0))`,
   ];
 }
 
@@ -147,15 +159,27 @@ function byDiameter(item: string, diameter: string | null, system: UnitSystem, t
 }
 
 /** K of a list that is typed into the call itself; null where the function refuses it. Figures come from the tables. */
-export function typedListK(
+export const typedListK = (
+  text: string,
+  kind: "hood" | "any",
+  diameter: string | null,
+  call: Pick<ListCall, "system" | "tables">,
+): string | null => typedSum(text, kind, diameter, call, () => true);
+
+/** Of a list that is typed into the call the part that is of mitres; null where it has none. */
+export const typedMitresK = (text: string, call: Pick<ListCall, "system" | "tables">): string | null =>
+  typedSum(text, "any", null, call, ({ family }) => family?.key === MITRE);
+
+function typedSum(
   text: string,
   kind: "hood" | "any",
   diameter: string | null,
   { system, tables }: Pick<ListCall, "system" | "tables">,
+  counts: (item: FittingItem) => boolean,
 ): string | null {
   const block = tables.block(`fittings ${system}`);
   const [sum] = unlessRefused(() => {
-    const items = parseFittingList("fitting", text, unitOf("diameter", system).factor, kind);
+    const items = parseFittingList("fitting", text, unitOf("diameter", system).factor, kind).filter(counts);
     const parts = items.map(({ family, coefficient, shape, angle, count }) => {
       const k = (): string => {
         if (family === null) return num(coefficient!);

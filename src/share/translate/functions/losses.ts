@@ -10,7 +10,7 @@ import { scalar } from "../arrayRule";
 import { frictionFactor, lossPerLength, reynoldsNumber, velocityPressure } from "../expressions/flow";
 import { power } from "../expressions/text";
 import type { Translator } from "../translation";
-import { listK } from "./listK";
+import { listKInAir } from "./listK";
 import { lossCoefficientOf } from "./lossCoefficient";
 
 /** A wall rougher than a fifth of its diameter is an obstacle. */
@@ -32,12 +32,14 @@ export const losses: Readonly<Record<string, Translator>> = {
   REYNOLDS: scalar(reynolds, ({ airflow, diameter, density }) => reynoldsNumber(airflow, diameter, density)),
   LOSSCOEFFICIENT: lossCoefficientOf,
   FITTINGLOSS: scalar(fittingLoss, ({ airflow, diameter, count, density }, call) => {
-    const k = listK(call.elements.fitting, call.elements.diameter, call);
+    const { fitting, diameter: duct } = call.elements;
+    const k = listKInAir(fitting, duct, reynoldsNumber(airflow, diameter, density), call);
     return `${count}*${k}*${velocityPressure(airflow, diameter, density)}`;
   }),
   EQUIVLENGTH: scalar(equivalentLength, ({ airflow, diameter, material, density }, call) => {
-    const k = listK(call.elements.fitting, call.elements.diameter, call);
-    const factor = frictionFactor(reynoldsNumber(airflow, diameter, density), `${material}/${diameter}`);
+    const reynoldsOfAir = reynoldsNumber(airflow, diameter, density);
+    const k = listKInAir(call.elements.fitting, call.elements.diameter, reynoldsOfAir, call);
+    const factor = frictionFactor(reynoldsOfAir, `${material}/${diameter}`);
     return { value: `${k}*${diameter}/${factor}`, checks: smoothEnough(material, diameter) };
   }),
   DEVICELOSS: scalar(

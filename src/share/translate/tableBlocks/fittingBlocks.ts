@@ -1,6 +1,7 @@
 import { parseFittingList } from "../../../core/fittings/fittingList";
 import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
 import { valuesBehind } from "../../../core/fittings/valuesBehind";
+import { MITRE } from "../../../reference/fittings/mitres";
 import { fromSI, type UnitSystem, unitOf } from "../../../reference/quantities";
 import type { BlockNeeds, TableBlock } from "./block";
 import { lineBlock, type PrintedPoint } from "./lineBlock";
@@ -12,12 +13,13 @@ export function entryBlock(kind: "hood" | "any", system: UnitSystem, tables: Blo
   const entries = entriesOf(kind, system, tables);
   return {
     title: `${kind === "hood" ? "Hood entries" : "Fittings and hood entries"}: coefficient K (${unitOf("diameter", system).label} where a diameter is meant)`,
-    columns: ["entry", "K", "goes by diameter as", ...TRUST],
+    columns: ["entry", "K", "goes by diameter as", ...(kind === "any" ? ["more in slow air"] : []), ...TRUST],
     inputs: true,
-    rows: entries.map(({ text, coefficient, item, from }) => [
+    rows: entries.map(({ text, family, coefficient, item, from }) => [
       text,
       coefficient,
       item === null ? null : item.name,
+      ...(kind === "any" ? [family.key === MITRE ? "yes" : null] : []),
       ...trustCells(from),
     ]),
   };

@@ -19,6 +19,7 @@ function settled(run: Run, airflow: number): { loss: number; slope: number } {
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const losses: Record<string, Partial<Run>> = {
   fittings: { coefficient: 1.7 },
+  mitres: { coefficient: 1.7, mitreCoefficient: 1.2 },
   pipe: { length: 6, roughness: 0.00015 },
   hose: { hoseLength: 2 },
   "a separator": { device: { ratedLoss: 300, ratedAirflow: 0.2, exponent: 2 } },
