@@ -39,6 +39,7 @@ import { guide as traversepoints } from "./measuring/traversepoints";
 import { guide as budget } from "./systems/budget";
 import { guide as gains } from "./systems/gains";
 import { guide as scenarios } from "./systems/scenarios";
+import { guide as sizes } from "./systems/sizes";
 import { guide as solve } from "./systems/solve";
 import { guide as together } from "./systems/together";
 import { guide as uncertainty } from "./systems/uncertainty";
@@ -83,6 +84,7 @@ export const tasks: readonly Task[] = [
     SCENARIOS: scenarios,
     TOGETHER: together,
     GAINS: gains,
+    SIZES: sizes,
     UNCERTAINTY: uncertainty,
   }),
   task("Looking up", { REFERENCE: reference, CAUTIONS: cautions, ABOUT: about }),

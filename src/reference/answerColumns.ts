@@ -69,6 +69,19 @@ export const togetherColumns = [
   { key: "verdict", header: "Verdict", quantity: null },
 ] as const satisfies readonly AnswerColumn[];
 
+/** The answer of SIZES: a row for each run, then rows for the whole. */
+export const sizesColumns = [
+  { key: "run", header: "Run", quantity: null },
+  { key: "now", header: "Diameter now", quantity: "diameter" },
+  { key: "buy", header: "Diameter to buy", quantity: "diameter" },
+  { key: "length", header: "Length", quantity: "length" },
+  { key: "price", header: "Price", quantity: null },
+  { key: "slowest", header: "Least velocity", quantity: "velocity" },
+  { key: "fastest", header: "Greatest velocity", quantity: "velocity" },
+  { key: "need", header: "Tightest need", quantity: null },
+  { key: "share", header: "It gets (%)", quantity: null },
+] as const satisfies readonly AnswerColumn[];
+
 /** The answer of CLAIM. */
 export const claimColumns = [
   { key: "check", header: "Check", quantity: null },
@@ -115,6 +128,7 @@ export type SolveKey = (typeof solveColumns)[number]["key"];
 export type ScenarioKey = (typeof scenarioColumns)[number]["key"];
 export type GainKey = (typeof gainColumns)[number]["key"];
 export type TogetherKey = (typeof togetherColumns)[number]["key"];
+export type SizesKey = (typeof sizesColumns)[number]["key"];
 export type ClaimKey = (typeof claimColumns)[number]["key"];
 export type DifferenceKey = (typeof differenceColumns)[number]["key"];
 export type UncertaintyKey = (typeof uncertaintyColumns)[number]["key"];

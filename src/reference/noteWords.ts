@@ -60,6 +60,33 @@ export const noteWords = {
   tooSlow: { mark: "too slow for the dust", words: "{mark}: {runs}" },
   bleed: { words: "works with one more gate open: {gates}" },
   noneWanted: { words: "no airflow is asked for at an open hood, so none is judged" },
+  // of a choice of sizes, by SIZES: a need, and how sure the choice is
+  needOfAir: { words: "air in {scenario}" },
+  needOfSpeed: { words: "velocity in {scenario}" },
+  needAt: { words: "{need} at {run} at {has}, where {wanted} is asked for" },
+  sizesBest: { words: "best of all: no choice from this stock that gives each need its {percent} % more costs less" },
+  sizesFound: {
+    words:
+      "best found: each need has its {percent} % more; that none costs less is not proved, only that none costs less than {price}",
+  },
+  sizesFoundOnly: { words: "best found: each need has its {percent} % more; whether one costs less is not proved" },
+  sizesImpossible: {
+    words: "impossible: no choice from this stock meets all with {percent} % more; these sizes leave {need}",
+  },
+  sizesMissed: {
+    words: "none found that meets all with {percent} % more, which proves nothing; these sizes leave {need}",
+  },
+  sizesSpare: { words: "yet every need is met, by {spare} % more at least" },
+  sizesBlocked: { words: "the other needs leave no size with which {need} at {run} is met" },
+  sizesByVelocity: {
+    words: "by velocity alone, {percent} % above what the dust needs with the least air that flows there",
+  },
+  strongerFan: { words: "this fan at {speed} of its speed would do it, with sizes of its own" },
+  noStrongerFan: { words: "no speed of this fan up to twice its own was found to do it" },
+  fanFor: { words: "{scenario}: {airflow} at {pressure} fan static pressure" },
+  measureFirst: {
+    words: "sizes are as sure as the fan's curve and the losses typed: measure what can be measured before you buy",
+  },
   // of a change, by GAINS
   settlesElsewhere: { words: "dust would settle in: {runs}" },
   nothingGains: { words: "no single change gains anything here" },

@@ -53,6 +53,7 @@ export const methodSources: Readonly<Record<string, readonly SourceId[]>> = {
   RUNLOSS: FRICTION,
   SCENARIOS: NETWORK,
   SEAMLEAK: ["en12237", "smacna1985"],
+  SIZES: [...NETWORK, "abulencia2009", "acgihMemory"],
   SOLVE: NETWORK,
   TOGETHER: NETWORK,
   TRADESIZE: ["commonPractice"],

@@ -118,6 +118,27 @@ test("TOGETHER: saw and sander work alone and together", () => {
   expect(rows.map((row) => String(row[7]).split(":")[0])).toEqual(["works alone", "works alone", "works together"]);
 });
 
+// Sizes that serve the saw alone and both, each need with 15 % to spare: what it says of its own sizes, SOLVE says of them too.
+test("SIZES: the sizes to buy give each need its margin by SOLVE", () => {
+  const [header, ...rows] = result("SIZES");
+  const at = header!.indexOf("Diameter to buy (in)");
+  const runs = [
+    ["Run", "To", "Airflow", "Diameter", "Hood", "K", "Gate"],
+    ["saw", "main", 400, rows[0]![at], 0.5, "", "open"],
+    ["sander", "main", 400, rows[1]![at], 0.5, "", "open"],
+    ["main", "fan", "", rows[2]![at], "", 0.3, ""],
+  ];
+  const curve = [[0, 8], [2000, 0]]; // prettier-ignore
+  for (const open of ["saw", "saw; sander"]) {
+    const solved = bundle.call("SOLVE", runs, curve, [[open]]) as unknown[][];
+    const fed = [...open.split("; "), "main"];
+    for (const [run, airflow, velocity] of solved.filter(([name]) => fed.includes(String(name)))) {
+      if (run !== "main") expect(Number(airflow)).toBeGreaterThanOrEqual(400 * 1.15);
+      expect(Number(velocity)).toBeGreaterThanOrEqual(3937 * 1.15 * 0.9999);
+    }
+  }
+});
+
 // The main at 7 in: 0.3 × (2993.5 / 4005)² = 0.1676 in place of 0.3105, so 0.8225 at 800 cfm and 1384.3 cfm at the fan: 26.4 more at the saw.
 test("GAINS: a main one size larger gives the saw 26.4 cfm more", () => {
   const main = result("GAINS").find(([run]) => run === "main")!;

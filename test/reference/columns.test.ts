@@ -9,6 +9,7 @@ import {
   uncertaintyColumns,
   gainColumns,
   scenarioColumns,
+  sizesColumns,
   solveColumns,
   togetherColumns,
 } from "../../src/reference/answerColumns";
@@ -71,6 +72,7 @@ describe.each<[string, readonly AnswerColumn[]]>([
   ["SCENARIOS", scenarioColumns],
   ["GAINS", gainColumns],
   ["TOGETHER", togetherColumns],
+  ["SIZES", sizesColumns],
   ["CLAIM", claimColumns],
   ["DIFFERENCE", differenceColumns],
   ["UNCERTAINTY", uncertaintyColumns],

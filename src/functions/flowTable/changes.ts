@@ -8,6 +8,7 @@ import { stockDiameters } from "../../reference/tradeSizes";
 import { plainEnd } from "../runsTable/surroundings";
 import type { TableRun } from "../runsTable/readRun";
 import { withGate } from "../runsTable/readRuns";
+import { resized } from "../runsTable/resized";
 
 /** A change that an owner can make to one run. */
 export interface Change {
@@ -39,26 +40,12 @@ function hoseToPipe({ run }: TableRun): Change[] {
     : [{ words: "hose replaced by smooth pipe", run: () => ({ ...run, length, hoseLength: 0 }) }];
 }
 
-function largerSize(
-  { run, fittings, coefficientOf, hoodOf, hoseTimesOf, leakOf }: TableRun,
-  system: UnitSystem,
-): Change[] {
-  const diameter = stockDiameters(system).find((size) => size > run.diameter * (1 + 1e-9));
+function largerSize(entry: TableRun, system: UnitSystem): Change[] {
+  const diameter = stockDiameters(system).find((size) => size > entry.run.diameter * (1 + 1e-9));
   if (diameter === undefined) return [];
   const unit = unitOf("diameter", system);
-  return [
-    {
-      words: `one size larger, ${Number(fromSI(diameter, unit).toPrecision(12))} ${unit.label}`,
-      run: () => ({
-        ...run,
-        diameter,
-        coefficient: coefficientOf(fittings, diameter),
-        hood: hoodOf(diameter),
-        hoseTimes: hoseTimesOf(diameter),
-        leakArea: leakOf(run.gate, diameter),
-      }),
-    },
-  ];
+  const said = Number(fromSI(diameter, unit).toPrecision(12));
+  return [{ words: `one size larger, ${said} ${unit.label}`, run: () => resized(entry, diameter) }];
 }
 
 /** Elbows by r/D take the next larger printed radius. */

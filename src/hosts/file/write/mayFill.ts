@@ -15,6 +15,7 @@ const TABLES = new Set([
     "DIFFERENCE",
     "UNCERTAINTY",
     "TOGETHER",
+    "SIZES",
   ],
   ...["REFERENCE", "CAUTIONS", "ABOUT"],
 ]);

@@ -71,6 +71,7 @@ export const stepsTaken: ReadonlyMap<string, Asked> = new Map<string, Asked>([
 
 const NETWORK = 150; // visits of cells that a cell of a table of runs takes, measured
 const GAINS = 15; // the same for each of its rows, since each gate is solved for
+const SIZES = 2e7; // its search stops after so many runs solved, whatever it is given; about a second
 const TOGETHER = 15 * 500; // the same for as many sets of gates as it ever solves
 
 /** What one of our own functions takes. */
@@ -78,6 +79,7 @@ export function ourWork(name: string, args: readonly Argument[]): number {
   const cells = sum(args.map(cellsOf));
   if (/\.(?:BUDGET|SOLVE|SCENARIOS|CLAIM|OPERATINGPOINT)$/.test(name)) return NETWORK * cells;
   if (name.endsWith(".GAINS")) return GAINS * cells * largest(args.map(heightOf));
+  if (name.endsWith(".SIZES")) return SIZES;
   if (name.endsWith(".TOGETHER")) return TOGETHER * cells;
   return 100 * largest(args.map(heightOf)) * largest(args.map(widthOf));
 }

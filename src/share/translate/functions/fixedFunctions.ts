@@ -13,6 +13,7 @@ export const fixedFunctions: Readonly<Record<string, Translator>> = {
   SOLVE: stays(ROOT),
   SCENARIOS: stays(ROOT),
   GAINS: stays(ROOT),
+  SIZES: stays("it is searched for among many combinations, which plain formulas cannot do"),
   TOGETHER: stays(ROOT),
   UNCERTAINTY: stays(ROOT),
   CLAIM: stays("its checks are words and judgements, not one formula"),

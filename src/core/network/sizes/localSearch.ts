@@ -1,0 +1,82 @@
+import { type Judged, type Judging, MET } from "./judging";
+import { costOf, growsToFan, type Taken } from "./sizeTask";
+
+/** A choice of sizes and how it does. */
+export interface FoundSizes {
+  readonly taken: Taken;
+  readonly judged: Judged;
+}
+
+/**
+ * Whether the first is better: more of the worst need, up to all of it; then less cost.
+ *
+ * @returns true where it is
+ * @source house
+ */
+export function better(one: Judged, other: Judged): boolean {
+  const [a, b] = [Math.min(MET, one.share), Math.min(MET, other.share)];
+  return a > b + 1e-9 || (Math.abs(a - b) <= 1e-9 && one.cost < other.cost * (1 - 1e-12));
+}
+
+/**
+ * Goes from a choice to the best of its neighbours until none is better: one run by one or two sizes, whole ways to the fan,
+ * then two runs by one size each.
+ *
+ * @param judging solves choices of the task
+ * @param start where it begins
+ * @param until [-] runs solved at which it stops
+ * @returns the last choice; the same for the same start
+ * @source house
+ */
+export function* localSearch(judging: Judging, start: Taken, until: number): Generator<void, FoundSizes> {
+  let now: FoundSizes = { taken: start, judged: judging.judge(start) };
+  for (;;) {
+    let best: FoundSizes = now;
+    for (const moves of neighbourhoods(judging, now.taken)) {
+      for (const taken of moves) {
+        if (judging.work() >= until) return best;
+        const { share, cost } = best.judged;
+        if (share >= MET && costOf(judging.task, taken) >= cost) continue;
+        const judged = judging.judge(taken, Math.min(MET, share) - 1e-9);
+        if (better(judged, best.judged)) best = { taken, judged };
+        yield;
+      }
+      if (best !== now) break;
+    }
+    if (best === now) return now;
+    now = best;
+  }
+}
+
+type Step = readonly [run: number, by: number];
+
+/** The choices next to one, in the order in which they are tried. */
+function neighbourhoods({ task }: Judging, taken: Taken): Iterable<Taken>[] {
+  const { joins } = task.scenarios[0]!.network;
+  const free = task.choices.flatMap(({ length }, run) => (length > 1 ? [run] : []));
+  const moved = (steps: readonly Step[]): Taken[] => {
+    const next = [...taken];
+    for (const [run, by] of steps) {
+      next[run] = next[run]! + by;
+      if (task.choices[run]![next[run]] === undefined) return [];
+    }
+    return growsToFan(task, next) ? [next] : [];
+  };
+  const wayOf = (run: number): number[] => {
+    const way: number[] = [];
+    for (let index = run; index >= 0; index = joins[index]!) if (free.includes(index)) way.push(index);
+    return way;
+  };
+  const single = function* (): Generator<Taken> {
+    for (const run of free) for (const by of [-1, 1, -2, 2]) yield* moved([[run, by]]);
+    for (const run of free) for (const by of [-1, 1]) yield* moved(wayOf(run).map((index): Step => [index, by]));
+  };
+  const pairs = function* (): Generator<Taken> {
+    for (const one of free)
+      for (const other of free)
+        if (one < other)
+          for (const [a, b] of [[-1, 1], [1, -1], [-1, -1], [1, 1]] as const) // prettier-ignore
+            yield* moved([[one, a], [other, b]]); // prettier-ignore
+  };
+  return [single(), pairs()];
+}

@@ -1,0 +1,69 @@
+import { DomainError, requireWithin } from "../../core/errors";
+import { itemAt } from "../../reference/itemAt";
+import type { UnitSystem } from "../../reference/quantities";
+import { readDensity, readOptional, singleCell } from "../arguments";
+import type { Answered } from "../cellErrors";
+import { toMatrix } from "../cells";
+import { readCurve } from "../fanTable/readCurve";
+import { readOpen, requireGates } from "../flowTable/openRuns";
+import { readScenarios } from "../flowTable/readScenarios";
+import { inHost } from "../inHost";
+import type { rememberingAnswers } from "../remember";
+import { sharedRuns } from "../runsTable/sharedRuns";
+import type { OptionalNumber } from "../signature";
+import { readStock } from "./readStock";
+import { sizesTable } from "./sizesTable";
+import type { Wish } from "./sizeTaskOf";
+import { withoutFan } from "./withoutFan";
+
+/** What SIZES is asked with, as the host handed it over. */
+interface Given {
+  readonly runs: unknown;
+  readonly curve: unknown;
+  readonly scenarios: unknown;
+  readonly stock: unknown;
+  readonly margin: unknown;
+  readonly keep: unknown;
+  readonly density: unknown;
+  readonly units: unknown;
+}
+
+const USUAL_MARGIN = 15; // %
+const MARGIN: OptionalNumber<number> = {
+  ...{ kind: "number", needed: false, quantity: "ratio", usual: USUAL_MARGIN, zero: ["none", "no margin"] },
+  limits: { atLeast: 0, atMost: 100 },
+};
+const MOST_SCENARIOS = 40;
+
+/** Reads what SIZES takes and answers; what it was asked before is not searched for again. */
+export function answerSizes(remember: ReturnType<typeof rememberingAnswers>, given: Given): Answered[][] {
+  const { runs, curve, scenarios, stock, margin, keep, density, units } = given;
+  return inHost(units, (system) => {
+    const [air, table] = [readDensity(density, system), sharedRuns(runs, system)];
+    const inputs = [runs, curve, scenarios, stock, keep].map(toMatrix);
+    const percent = readMargin(margin, system);
+    return remember([...inputs, percent, air, system], () => {
+      requireGates(table);
+      const sets = readScenarios(toMatrix(scenarios), table.names).filter((set) => set !== null);
+      if (sets.length === 0) throw new DomainError("scenarios", null, "at least one row with the names of open runs");
+      if (sets.length > MOST_SCENARIOS)
+        throw new DomainError("scenarios", sets.length, `at most ${MOST_SCENARIOS} sets of open gates`);
+      const present = table.runs(null).runs.map(({ run }) => run.diameter);
+      const wish: Wish = {
+        ...{ table, scenarios: sets, density: air, system, times: 1 + percent / 100 },
+        stock: readStock(stock, present, system),
+        keep: readOpen("keep", keep, table.names) ?? new Set(),
+      };
+      const noCurve = itemAt(inputs, 1).every((line) => line.every((cell) => cell === null || cell === 0));
+      return noCurve ? withoutFan(wish) : sizesTable(wish, readCurve(curve, system));
+    });
+  });
+}
+
+/** Left out it is the usual one; a cell that is blank or 0 is refused, since a host may send one for the other. */
+function readMargin(given: unknown, system: UnitSystem): number {
+  if (given === undefined || given === null) return USUAL_MARGIN;
+  const percent = readOptional("margin", singleCell("margin", given), MARGIN, system);
+  requireWithin("margin", percent, MARGIN.limits, "%");
+  return percent;
+}

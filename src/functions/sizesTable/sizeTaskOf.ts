@@ -1,0 +1,86 @@
+import { DomainError } from "../../core/errors";
+import type { FanCurve } from "../../core/fan/fanCurve";
+import { plain } from "../../core/naming/findNamed";
+import { afterDevice } from "../../core/network/afterDevice";
+import type { Run } from "../../core/network/network";
+import { needsOf } from "../../core/network/sizes/needsOf";
+import type { SizeTask, Taken } from "../../core/network/sizes/sizeTask";
+import { itemAt } from "../../reference/itemAt";
+import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
+import type { Scenario } from "../flowTable/readScenarios";
+import type { TableRun } from "../runsTable/readRun";
+import type { TableReader } from "../runsTable/readRuns";
+import { resized } from "../runsTable/resized";
+import { surroundings } from "../runsTable/surroundings";
+import type { StockSize } from "./readStock";
+
+/** What sizes are chosen from and for. */
+export interface Wish {
+  readonly table: TableReader;
+  readonly scenarios: readonly Scenario[];
+  readonly stock: readonly StockSize[];
+  readonly keep: ReadonlySet<string>; // plain names of runs whose diameter stays
+  readonly times: number; // [-] of what is needed, 1 for no margin
+  readonly density: number; // [kg/m3]
+  readonly system: UnitSystem;
+}
+
+/** The task for the search, and where the runs are now in it. */
+export interface Task {
+  readonly task: SizeTask;
+  readonly present: Taken | null; // null where a present diameter is not in stock
+}
+
+/** @param curve the fan; without needs of its own, since one that is not known yet is stood for by any */
+export function sizeTaskOf(wish: Wish, curve: FanCurve): Task {
+  const { table, scenarios, stock, keep, times, density, system } = wish;
+  const tables = scenarios.map(({ open }) => table.runs(open));
+  const networks = tables.map((runs) => runs.network());
+  const first = itemAt(tables, 0);
+  const clean = afterDevice(itemAt(networks, 0));
+  const keeps = first.runs.map(
+    ({ run }) => run.side === "discharge" || run.device !== null || keep.has(plain(run.name)),
+  );
+  const slowest = first.runs.map(({ run, dust }, index) => (run.side === "discharge" || clean[index] ? 0 : dust.low));
+  const choices = first.runs.map(({ run }, index) =>
+    itemAt(keeps, index)
+      ? [{ diameter: run.diameter, cost: 0 }]
+      : inStock(
+          tables.map(({ runs }) => itemAt(runs, index)),
+          stock,
+        ).map(({ diameter, price }) => ({
+          diameter,
+          cost: price * fromSI(run.length + run.hoseLength, unitOf("length", system)),
+        })),
+  );
+  const task: SizeTask = {
+    scenarios: networks.map((network, place) => ({
+      network,
+      runs: itemAt(tables, place).runs.map((entry, index) =>
+        itemAt(choices, index).map(({ diameter }): Run => (keeps[index] ? entry.run : resized(entry, diameter))),
+      ),
+    })),
+    ...{ curve, surroundings: surroundings(density), choices, keeps },
+    needs: networks.flatMap((network, place) => needsOf(network, place, slowest, times)),
+  };
+  const present = first.runs.map(({ run }, index) =>
+    itemAt(choices, index).findIndex(({ diameter }) => Math.abs(diameter - run.diameter) <= 1e-9 * run.diameter),
+  );
+  return { task, present: present.includes(-1) ? null : present };
+}
+
+/** The sizes in which a run has all its values, whatever its gate does. */
+function inStock(entries: readonly TableRun[], stock: readonly StockSize[]): StockSize[] {
+  const can = stock.filter(({ diameter }) => {
+    try {
+      for (const entry of entries) resized(entry, diameter);
+      return true;
+    } catch (error) {
+      if (error instanceof DomainError) return false;
+      throw error;
+    }
+  });
+  if (can.length === 0)
+    throw new DomainError("stock", null, `a list with a diameter that suits ${itemAt(entries, 0).run.label}`);
+  return can;
+}

@@ -1,0 +1,102 @@
+import type { FanCurve } from "../../core/fan/fanCurve";
+import { type ChosenSizes, chooseSizes } from "../../core/network/sizes/chooseSizes";
+import { costOf, type SizeNeed } from "../../core/network/sizes/sizeTask";
+import { sectionArea } from "../../core/section/section";
+import { sizesColumns } from "../../reference/answerColumns";
+import { inWords } from "../../reference/inWords";
+import { itemAt } from "../../reference/itemAt";
+import { joinNotes, sayNote } from "../../reference/notes";
+import type { UnitSystem } from "../../reference/quantities";
+import { headerRow, type Value } from "../answerRows";
+import { finished } from "./finished";
+import { strongerFan } from "./strongerFan";
+import { type SizesCells, sizesRow } from "./sizesRow";
+import { sizeTaskOf, type Task, type Wish } from "./sizeTaskOf";
+
+/** Runs that a cell solves at most: about a second. */
+export const MOST_WORK = 60_000;
+
+/** The answer of SIZES with a fan: the diameter of each run, then what the whole costs and how sure it is. */
+export function sizesTable(wish: Wish, curve: FanCurve): Value[][] {
+  const { system, times } = wish;
+  const asked = sizeTaskOf(wish, curve);
+  const chosen = finished(chooseSizes(asked.task, asked.present, MOST_WORK));
+  const row = (of: SizesCells): Value[] => sizesRow(of, system);
+  const meets = chosen.status === "best" || chosen.status === "found";
+  return [
+    headerRow(sizesColumns, system),
+    ...runRows(asked, chosen, wish).map(row),
+    row({ run: "all together", price: chosen.judged.cost, need: statusOf(chosen, wish), share: percentOf(chosen.judged.share * times) }), // prettier-ignore
+    ...presentRow(asked, chosen, times).map(row),
+    ...(meets ? [] : [row({ run: "a stronger fan", need: strongerFan(asked.task, chosen, MOST_WORK) })]),
+    row({ run: "before you buy", need: sayNote("measureFirst") }),
+  ];
+}
+
+const percentOf = (share: number): number => 100 * share;
+
+function runRows({ task }: Task, { taken, judging }: ChosenSizes, { table, times, scenarios }: Wish): SizesCells[] {
+  const flows = task.scenarios.map((_, place) => judging.flows(place, taken));
+  return table.runs(null).runs.map(({ run }, index): SizesCells => {
+    const { diameter, cost } = itemAt(itemAt(task.choices, index), itemAt(taken, index));
+    const needs = task.needs.filter((need) => need.run === index);
+    const velocities = needs.flatMap(({ scenario }) => {
+      const found = itemAt(flows, scenario);
+      return found === null ? [] : [itemAt(found.airflow, index) / sectionArea(diameter, null)];
+    });
+    const shares = needs.map((need): { need: SizeNeed; share: number } => {
+      const found = itemAt(flows, need.scenario);
+      if (found === null) return { need, share: 0 };
+      const airflow = itemAt(found.airflow, index);
+      const has = need.kind === "airflow" ? airflow - itemAt(found.leak, index) : airflow / sectionArea(diameter, null);
+      return { need, share: has / need.wanted };
+    });
+    const worst = shares.sort((a, b) => a.share - b.share)[0];
+    return {
+      ...{ run: run.name, now: run.diameter, buy: diameter, length: run.length + run.hoseLength },
+      price: itemAt(task.keeps, index) ? null : cost,
+      slowest: velocities.length === 0 ? null : Math.min(...velocities),
+      fastest: velocities.length === 0 ? null : Math.max(...velocities),
+      need: worst === undefined ? null : needWords(worst.need, itemAt(scenarios, worst.need.scenario).name),
+      share: worst === undefined ? null : percentOf(worst.share * times),
+    };
+  });
+}
+
+const needWords = ({ kind }: SizeNeed, scenario: string): string =>
+  sayNote(kind === "airflow" ? "needOfAir" : "needOfSpeed", { scenario });
+
+/** How the present diameters do, where they can be bought. */
+function presentRow({ task, present }: Task, { judging }: ChosenSizes, times: number): SizesCells[] {
+  if (present === null) return [];
+  return [{ run: "as it is", price: costOf(task, present), share: percentOf(judging.judge(present).share * times) }];
+}
+
+function statusOf({ status, judged, atLeast, blocked, judging }: ChosenSizes, wish: Wish): string {
+  const { scenarios, times, system } = wish;
+  const percent = Number((percentOf(times) - 100).toPrecision(6));
+  const { runs } = itemAt(judging.task.scenarios, 0).network;
+  const said = ({ scenario }: SizeNeed): string => itemAt(scenarios, scenario).name;
+  const quantity = (need: SizeNeed): "airflow" | "velocity" => need.kind;
+  const words = (need: SizeNeed, share: number): string =>
+    sayNote("needAt", {
+      ...{ need: needWords(need, said(need)), run: itemAt(runs, need.run).name },
+      has: inUnit(share * need.wanted, quantity(need), system),
+      wanted: inUnit(need.wanted, quantity(need), system),
+    });
+  if (status === "best") return sayNote("sizesBest", { percent });
+  if (status === "found")
+    return atLeast > 0
+      ? sayNote("sizesFound", { percent, price: Number(atLeast.toPrecision(4)) })
+      : sayNote("sizesFoundOnly", { percent });
+  const left = sayNote(status === "impossible" ? "sizesImpossible" : "sizesMissed", { percent, need: words(judged.need, judged.share) }); // prettier-ignore
+  const never =
+    blocked === null
+      ? []
+      : [sayNote("sizesBlocked", { need: needWords(blocked, said(blocked)), run: itemAt(runs, blocked.run).name })];
+  const spare = Math.floor(10 * (percentOf(judged.share * times) - 100)) / 10; // never said too well
+  return joinNotes([left, ...(spare >= 0 ? [sayNote("sizesSpare", { spare })] : []), ...never]);
+}
+
+const inUnit = (value: number, quantity: "airflow" | "velocity", system: UnitSystem): string =>
+  inWords(value, quantity, system);

@@ -1,0 +1,156 @@
+import "../../support/customFunctions";
+import { fanlaw } from "../../../src/functions/fan/fanlaw";
+import { budget } from "../../../src/functions/systems/budget";
+import { sizes } from "../../../src/functions/systems/sizes";
+import { solve } from "../../../src/functions/systems/solve";
+import { refusal } from "../../support/refusal";
+import { byName, type Row, table, without } from "../../support/tables";
+
+const NEEDED = 3937; // fpm, 20 m/s: what wood dust needs by the table "transport"
+const FAN = [[0, 14], [400, 13.5], [800, 12], [1200, 9], [1600, 4], [1800, 0]]; // prettier-ignore
+const saw: Row = { Run: "saw", To: "main", Diameter: 6, Length: 12, Hood: 0.5, Airflow: 350, Gate: "open", Leak: 0.1 };
+const sander: Row = { ...saw, Run: "sander", Length: 20, Airflow: 300, Flex: 3 };
+const main: Row = { Run: "main", To: "fan", Diameter: 8, Length: 15, Fittings: "elbow 1.5" };
+const shop = [saw, sander, main];
+const SETS = [["saw alone", "saw"], ["both", "saw; sander"]]; // prettier-ignore
+
+interface Asked {
+  readonly curve?: unknown[][];
+  readonly sets?: unknown[][];
+  readonly stock?: unknown[][];
+  readonly margin?: unknown;
+  readonly keep?: string;
+}
+const answer = (runs: readonly Row[], { curve = FAN, sets = SETS, stock, margin, keep }: Asked = {}) =>
+  sizes(table(runs), curve, sets, stock, margin === undefined ? undefined : [[margin]], keep === undefined ? undefined : [[keep]]); // prettier-ignore
+const rowsOf = (runs: readonly Row[], asked: Asked = {}) => byName(answer(runs, asked));
+const bought = (runs: readonly Row[], asked: Asked = {}): Row[] => {
+  const rows = rowsOf(runs, asked);
+  return runs.map((row) => ({ ...row, Diameter: Number(rows[String(row.Run)]!["Diameter to buy"]) }));
+};
+
+/** The least share of what is needed over all scenarios, by SOLVE of the table as it is typed. */
+function worstShare(runs: readonly Row[], curve: unknown[][] = FAN, sets = SETS): number {
+  return Math.min(
+    ...sets.flatMap(([, open]) => {
+      const flows = byName(solve(table(runs), curve, [[open]]));
+      const names = String(open).split("; ");
+      const hoods = names.map((name) => {
+        const { Airflow, Leak } = flows[name]!;
+        return (Number(Airflow) - Number(Leak)) / Number(runs.find(({ Run }) => Run === name)!.Airflow);
+      });
+      return [...hoods, ...[...names, "main"].map((name) => Number(flows[name]!.Velocity) / NEEDED)];
+    }),
+  );
+}
+
+describe("SIZES", () => {
+  const easy = { sets: [["both", "saw; sander"]] }; // prettier-ignore
+
+  test("chooses sizes with which SOLVE gives each need its margin, and says so of the whole", () => {
+    const rows = rowsOf(shop, easy);
+    const share = worstShare(bought(shop, easy), FAN, easy.sets);
+    expect(rows["all together"]!["Tightest need"]).toMatch(/^best of all: .* its 15 % more costs less$/);
+    expect(share).toBeGreaterThanOrEqual(1.15 * (1 - 1e-4)); // 20 m/s is 3937.0 fpm
+    expect(Number(rows["all together"]!["It gets"])).toBeCloseTo(100 * share, 1);
+  });
+
+  test("costs length times diameter, hose as pipe, and the price of a foot where one is told", () => {
+    const rows = rowsOf(shop, easy);
+    const lengths: Record<string, number> = { saw: 12, sander: 23, main: 15 };
+    let sum = 0;
+    for (const [run, length] of Object.entries(lengths)) {
+      expect(rows[run]!.Price).toBeCloseTo(length * Number(rows[run]!["Diameter to buy"]), 9);
+      sum += Number(rows[run]!.Price);
+    }
+    expect(rows["all together"]!.Price).toBeCloseTo(sum, 9);
+    expect(rows["as it is"]!.Price).toBeCloseTo(12 * 6 + 23 * 6 + 15 * 8, 9);
+    const stock = [["Size", "Price"], [4, 7], [5, 9], [6, 11], [7, 20]]; // prettier-ignore
+    const priced = rowsOf(shop, { ...easy, stock });
+    const priceOf = new Map<unknown, unknown>(stock.slice(1) as [number, number][]);
+    for (const [run, length] of Object.entries(lengths))
+      expect(priced[run]!.Price).toBeCloseTo(length * Number(priceOf.get(priced[run]!["Diameter to buy"])), 9);
+  });
+
+  test("without a margin it asks for less and never costs more", () => {
+    const none = rowsOf(shop, { ...easy, margin: "none" })["all together"]!;
+    expect(none["Tightest need"]).toMatch(/its 0 % more/);
+    expect(Number(none.Price)).toBeLessThanOrEqual(Number(rowsOf(shop, easy)["all together"]!.Price));
+  });
+
+  test("keeps the runs it is told to keep, and those with a device", () => {
+    const cyclone: Row = { Run: "cyclone", To: "fan", Diameter: 9.3, "Device loss": 0.5, "Device airflow": 1000 };
+    const runs = [saw, sander, { ...main, To: "cyclone" }, cyclone];
+    const rows = rowsOf(runs, { ...easy, keep: "sander" });
+    expect(rows.sander!["Diameter to buy"]).toBe(6);
+    expect(rows.cyclone!["Diameter to buy"]).toBeCloseTo(9.3, 9);
+    expect([rows.cyclone!.Price, rows.cyclone!["Tightest need"]]).toEqual(["", ""]);
+  });
+
+  test("says where no sizes do it, what is had at most, and a speed of the fan at which they do", () => {
+    const weak = FAN.map(([airflow, pressure]) => [airflow! * 0.55, pressure! * 0.55 ** 2]);
+    const asked = { ...easy, curve: weak };
+    const rows = rowsOf(shop, asked);
+    const words = String(rows["all together"]!["Tightest need"]);
+    expect(words).toMatch(/^impossible: no choice from this stock meets all with 15 % more; these sizes leave (air|velocity) in both at /); // prettier-ignore
+    const share = worstShare(bought(shop, asked), weak, easy.sets);
+    expect(Number(rows["all together"]!["It gets"])).toBeCloseTo(100 * share, 1);
+    const speed = Number(/at ([\d.]+) of its speed/.exec(String(rows["a stronger fan"]!["Tightest need"]))![1]);
+    const faster = fanlaw(weak, [[speed]]);
+    expect(rowsOf(shop, { ...easy, curve: faster })["all together"]!["Tightest need"]).toMatch(/^best /);
+  });
+
+  test("says by how much the needs are met where only the margin cannot be had", () => {
+    const rows = rowsOf(shop, { ...easy, margin: 90 });
+    const { "Tightest need": words, "It gets": percent } = rows["all together"]!;
+    const spare = Number(/yet every need is met, by ([\d.]+) % more at least/.exec(String(words))![1]);
+    expect(Number(percent) - 100 - spare).toBeGreaterThanOrEqual(0);
+    expect(Number(percent) - 100 - spare).toBeLessThan(0.1);
+    expect(words).toMatch(/^(impossible|none found)/);
+    const share = worstShare(bought(shop, { ...easy, margin: 90 }), FAN, easy.sets);
+    expect(Number(percent)).toBeCloseTo(100 * share, 1);
+  });
+
+  test("without a fan: the widest stock size in which the least air moves the dust, and what BUDGET asks of the fan", () => {
+    // 350 cfm, 650 cfm at 1.15 × 3937 fpm: 12 √(4 × 350 / π / 4527.6) = 3.765 in; the main's least air is the saw's alone.
+    // The sander's 300 cfm: 3.486 in. No run is narrower than one that joins it.
+    const rows = rowsOf(shop, { curve: [[null, null]] });
+    expect(["saw", "sander", "main"].map((run) => rows[run]!["Diameter to buy"])).toEqual([3.5, 3, 3.5]);
+    const typed = bought(shop, { curve: [[null, null]] });
+    const words = answer(shop, { curve: [[null, null]] }).filter(([run]) => run === "fan").map((row) => String(row[7])); // prettier-ignore
+    expect(words).toHaveLength(2);
+    SETS.forEach(([name, open], place) => {
+      const gates = typed.map((row) => (row.Gate === undefined ? row : { ...row, Gate: open!.includes(String(row.Run)) ? "open" : "shut" })); // prettier-ignore
+      const { Fan } = byName(budget(table(gates)));
+      const [, airflow, pressure] = /: ([\d.]+) cfm at ([\d.]+) in\.w\.g\./.exec(words[place]!)!;
+      expect(words[place]).toMatch(new RegExp(`^${name!}: `));
+      expect(Math.abs(Number(airflow) / Number(Fan!.Airflow) - 1)).toBeLessThan(0.005);
+      expect(Math.abs(Number(pressure) / Number(Fan!["Suction at its end"]) - 1)).toBeLessThan(0.005);
+    });
+  });
+
+  test("asked again, the answer is equal but another object", () => {
+    expect(answer(shop, easy)).toEqual(answer(shop, easy));
+    expect(answer(shop, easy)).not.toBe(answer(shop, easy));
+  });
+});
+
+describe("SIZES refuses", () => {
+  test.each<[string, Asked, string | RegExp]>([
+    ["a margin of 0, which may be a blank cell", { margin: 0 }, /^margin must be a number other than 0, "none" for 0, or left out for 15; got 0/], // prettier-ignore
+    ["a margin beyond its limits", { margin: 120 }, "margin must be from 0 to 100 %; got 120"],
+    ["a size twice", { stock: [[4], [4]] }, "stock must be diameters that stand once; got 4"],
+    ["a stock of three columns", { stock: [[4, 5, 6]] }, "stock must be one column of diameters, or two with a price; got \"1 by 3 cells\""], // prettier-ignore
+    ["a size that is no number", { stock: [[4], ["wide"]] }, 'diameter in row 2 of the stock must be a number (in); got "wide"'], // prettier-ignore
+    ["an unknown run to keep", { keep: "sawer" }, /^keep must be names of runs in the table \(nearest: "saw"/],
+    ["no scenario", { sets: [[null]] }, "scenarios must be at least one row with the names of open runs; got a blank cell"], // prettier-ignore
+  ])("%s", (_, asked, words) => {
+    const { message } = refusal(() => answer(shop, asked));
+    if (typeof words === "string") expect(message).toBe(words);
+    else expect(message).toMatch(words);
+  });
+
+  test("a table without gates", () => {
+    expect(refusal(() => answer(without("Gate", shop))).message).toMatch(/^runs must be a table with a column "Gate"/);
+  });
+});
