@@ -24,7 +24,7 @@ async function look(page: Page, table: string, words: string): Promise<void> {
 const ALL = "";
 
 async function openRow(page: Page): Promise<void> {
-  await look(page, ALL, "hose");
+  await look(page, "materials", "hose");
   await rows(page).first().click();
   await view(page, "Tables").getByText("where in it").waitFor();
 }
