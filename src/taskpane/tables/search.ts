@@ -65,6 +65,9 @@ export function find(entries: readonly Entry[], search: string, system: UnitSyst
     words,
     words.filter((word) => !units.has(word) && numbersMeant(word).length === 0),
   );
+  const plainNumbers = words
+    .filter((word, at) => numbersMeant(word).length > 0 && !isAmount(at))
+    .map((word) => finder(word));
   const found = entries.flatMap((entry) => {
     let nearly = false;
     for (const one of wanted) {
@@ -72,7 +75,8 @@ export function find(entries: readonly Entry[], search: string, system: UnitSyst
       if (has === 0) return [];
       nearly ||= has === 1;
     }
-    const rank = [entry.repealed, called(entry), nearly, isForeign(entry, system)].map(Number);
+    const unnumbered = !plainNumbers.every((isIn) => isIn(entry.name)); // elbow 4-piece 1.5 has its number in the name
+    const rank = [entry.repealed, called(entry), unnumbered, nearly, isForeign(entry, system)].map(Number);
     return [{ entry, rank }];
   });
   return found.sort((one, other) => compared(one.rank, other.rank)).map(({ entry }) => entry);

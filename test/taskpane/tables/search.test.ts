@@ -128,6 +128,11 @@ describe("find, in this order", () => {
     for (const key of ["hose", "wood dust", "gate", "branch 30"]) expect(find(entries, key, "IP")[0]!.row[0]).toBe(key);
   });
 
+  test("a number that is part of a name comes before one of the row's values", () => {
+    const [first] = find(entries, "4-piece 1.5", "IP");
+    expect(first!.row[0]).toBe("elbow 4-piece 1.5");
+  });
+
   test("what is called as it was typed comes before what has the words apart", () => {
     const names = find(entries, "table saw", "IP").map(({ row }) => String(row[1]));
     const apart = names.findIndex((name) => name.startsWith("Band saw"));
