@@ -163,7 +163,7 @@ export const runColumns = [
     quantity: null,
     shown: {
       width: 12,
-      hint: "suction, or discharge for what stands after the fan. Blank: suction.",
+      hint: "suction, or discharge for what stands after the fan. Blank: suction, but discharge where To is outside.",
       choices: ["suction", "discharge"],
       strict: true,
     },

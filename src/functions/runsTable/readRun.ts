@@ -11,6 +11,7 @@ import { gateOpening } from "../../core/leaks/gateOpening";
 import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
 import { findNamed, plain, requireNamed } from "../../core/naming/findNamed";
 import type { Device, Run } from "../../core/network/network";
+import { isAfterFan } from "../../core/network/openAir";
 import { meanVelocity, sectionArea } from "../../core/section/section";
 import { EXIT, lossFamilies } from "../../reference/lossFamilies";
 import { gateConditions } from "../../reference/gateConditions";
@@ -55,10 +56,17 @@ const FROM_ZERO: Limits = { atLeast: 0 };
  * @param row its place in the table below the header, from 0
  * @param cell its cells by their columns
  * @param open which gates are open
+ * @param isRun whether a run of the table has this name, in its plain spelling
  * @param system the units the table is in
  * @throws DomainError that names the row and the column
  */
-export function readRun(row: number, cell: CellReader, open: OpenGates, system: UnitSystem): TableRun {
+export function readRun(
+  row: number,
+  cell: CellReader,
+  open: OpenGates,
+  isRun: (name: string) => boolean,
+  system: UnitSystem,
+): TableRun {
   const name = readText(`Run of row ${row + 2}`, cell("Run"), "a name");
   const label = `run ${shown(name)} (row ${row + 2})`;
   const said = (column: RunColumn): string => `${column} of ${label}`;
@@ -84,7 +92,7 @@ export function readRun(row: number, cell: CellReader, open: OpenGates, system: 
   };
   const leakArea = leakOf(gate, diameter);
   const to = cell("To") === null ? "" : readText(said("To"), cell("To"), "the name of a run");
-  const side = readChoice(said("Side"), cell("Side"), ["suction", "discharge"]);
+  const side = readSide(said("Side"), cell("Side"), plain(to), isRun);
   const length = number("Length", FROM_ZERO, 0);
   const hose = readHose(said("Flex"), cell("Flex"), system);
   const hoseTimesOf = (at: number): number => hoseFactor(at, hose.lies);
@@ -127,6 +135,12 @@ export function readRun(row: number, cell: CellReader, open: OpenGates, system: 
 function readText(name: string, cell: Cell, what: string): string {
   if (cell === null || typeof cell === "boolean" || cell instanceof CellErrorValue) return refuseCell(name, cell, what);
   return String(cell).trim();
+}
+
+/** Left blank it is suction, but for a run that goes into the open air. */
+function readSide(name: string, cell: Cell, to: string, isRun: (name: string) => boolean): Run["side"] {
+  if (cell === null && isAfterFan(to, isRun)) return "discharge";
+  return readChoice(name, cell, ["suction", "discharge"]);
 }
 
 /** The state of a run's gate: as the table has it, or as whoever says which gates are open has it. */

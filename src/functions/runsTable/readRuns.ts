@@ -40,17 +40,18 @@ export function readRuns(table: Matrix, system: UnitSystem): TableReader {
         cellOf(body, row, places, column, blanksAreTold),
   );
   const filled = [...readers.entries()].filter(([, cell]) => neededColumns.some((column) => cell(column) !== null));
+  const names = new Map(readers.flatMap((cell) => nameIn(cell("Run"))).map((name) => [plain(name), name]));
   const known = new Map<number, TableRun>();
   const runOf = (row: number, cell: CellReader, open: OpenGates): TableRun => {
     const before = known.get(row);
     if (before !== undefined) return withGate(before, readGate(before.run.label, before.run.name, cell, open));
-    const read = readRun(row, cell, open, system);
+    const read = readRun(row, cell, open, (name) => names.has(name), system);
     known.set(row, read);
     return read;
   };
   let tree: Network | null = null; // the same whatever the gates do
   return {
-    names: new Map(readers.flatMap((cell) => nameIn(cell("Run"))).map((name) => [plain(name), name])),
+    names,
     hasGates: places.Gate !== undefined,
     runs: (open) => {
       const runs = filled.map(([row, cell]) => runOf(row, cell, open));

@@ -1,8 +1,9 @@
+import { OPEN_AIR_NAMES } from "../../core/network/openAir";
 import { neededColumns } from "../../reference/columnsOfRuns";
 import type { BlockColumn } from "./block";
 import type { BudgetColumn, BudgetPlace, ColumnCells } from "./blockNames";
 import type { RunsReader } from "./runsReader";
-import { endsInTheOpen } from "./troubleCells";
+import { endsInTheOpen, isOneOf } from "./troubleCells";
 import { isBlank, nameKey, oneOfTwo } from "./words";
 
 /** How the runs join: their names, where each goes, which are after the fan, and how far from the fan each stands. */
@@ -11,6 +12,9 @@ export function joinCells(
   strides: number,
 ): ColumnCells<"used" | "name" | "key" | "toKey" | "side" | "into" | "begins" | "leaves" | "far" | "rank"> {
   const at = place.cell;
+  // Where nothing is said: 2 for a run that goes into the open air, unless a run is named so.
+  const unsaidSide = (row: number): string =>
+    `IF(AND(${isOneOf(at("toKey", row), OPEN_AIR_NAMES)},COUNTIF(${place.all("key")},${at("toKey", row)})=0),2,1)`;
   return {
     used: {
       heading: "Row, where used",
@@ -23,7 +27,12 @@ export function joinCells(
     side: {
       heading: "Side: 1 suction, 2 discharge",
       formula: (row) =>
-        used(row, source.has("Side") ? oneOfTwo(source.cell("Side", row), "suction", "discharge", 1) : "1"),
+        used(
+          row,
+          source.has("Side")
+            ? oneOfTwo(source.cell("Side", row), "suction", "discharge", unsaidSide(row))
+            : unsaidSide(row),
+        ),
     },
     into: {
       heading: "Joins row",

@@ -79,8 +79,11 @@ export function troubleOf(place: BudgetPlace, source: RunsSource, strides: numbe
 }
 
 /** Whether a run after the fan goes to no other. */
-export const endsInTheOpen = (toKey: string): string =>
-  `OR(${OPEN_AIR.map((name) => `${toKey}="r:${name}"`).join(",")})`;
+export const endsInTheOpen = (toKey: string): string => isOneOf(toKey, OPEN_AIR);
+
+/** Whether a name to look for is one of these. */
+export const isOneOf = (key: string, names: readonly string[]): string =>
+  `OR(${names.map((name) => `${key}="r:${name}"`).join(",")})`;
 
 /** A hood of -1 is one that stands blank, or a K that was typed as -1. */
 const hoodIsBlank = (source: RunsSource, row: number): string =>

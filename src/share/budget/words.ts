@@ -17,8 +17,8 @@ const plainName = (cell: string): string => `LOWER(${nameInTables(cell)})`;
 export const nameKey = (cell: string): string =>
   `"r:"&SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(${plainName(cell)},"*","＊"),"?","？"),"~","～")`;
 
-/** One of two words, as 1 or 2; `blank` where nothing stands there. */
-export const oneOfTwo = (cell: string, first: string, second: string, blank: number): string =>
+/** One of two words, as 1 or 2; `blank`, a number or a formula, where nothing stands there. */
+export const oneOfTwo = (cell: string, first: string, second: string, blank: number | string): string =>
   `IF(${isBlank(cell)},${blank},IF(${plainName(cell)}="${first}",1,IF(${plainName(cell)}="${second}",2,NA())))`;
 
 /** A value in SI as a note says it: `inWords` of `reference/inWords.ts` as a formula. */

@@ -1,4 +1,5 @@
 import { findNamed, plain } from "../../core/naming/findNamed";
+import { isAfterFan } from "../../core/network/openAir";
 import { leakColumns, neededColumns, quantityOfColumn } from "../../reference/columnsOfRuns";
 import { toSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import type { RunColumn } from "../../reference/runColumns";
@@ -36,13 +37,20 @@ export function runsIn(sheets: readonly LookedThrough[], dust: TransportRow): Bo
   return tablesWith(sheets, neededColumns)
     .map((table) => {
       const system = systemOf(table);
-      const runs = table.rows.flatMap((row) => runIn(table, row, system, dust) ?? []);
+      const names = new Set(table.rows.map((row) => plain(textIn(table.value(row, "Run")))));
+      const runs = table.rows.flatMap((row) => runIn(table, row, names, system, dust) ?? []);
       return { sheet: table.sheet, system, table, runs };
     })
     .filter(({ runs }) => runs.length > 0);
 }
 
-function runIn(table: FoundTable, row: number, system: UnitSystem, dust: TransportRow): BookRun | null {
+function runIn(
+  table: FoundTable,
+  row: number,
+  names: ReadonlySet<string>,
+  system: UnitSystem,
+  dust: TransportRow,
+): BookRun | null {
   const text = (column: RunColumn): string => textIn(table.value(row, column));
   const [name, to] = [text("Run"), text("To")];
   if (name === "" || to === "") return null;
@@ -63,7 +71,9 @@ function runIn(table: FoundTable, row: number, system: UnitSystem, dust: Transpo
       .map((column) => ({ column, condition: text(column) }))
       .filter(({ condition }) => condition !== ""),
     shut: plain(text("Gate")) === "shut",
-    discharge: plain(text("Side")) === "discharge",
+    discharge: ["", "0"].includes(text("Side"))
+      ? isAfterFan(plain(to), (other) => names.has(other))
+      : plain(text("Side")) === "discharge",
     dust: findNamed(transport, text("Dust")) ?? dust,
     ownDust: findNamed(transport, text("Dust")) === undefined ? null : text("Dust"),
     at: (column) => table.address(row, column),

@@ -269,3 +269,23 @@ describe("BUDGET's table", () => {
     expect(Fan!.Note).toMatch(/in this air; on a curve for standard air look for [\d.]+ in\.w\.g\.$/);
   });
 });
+
+describe("BUDGET of a run whose Side is blank", () => {
+  const out: Row = { Run: "out", To: "outside", Diameter: 6, Length: 20 };
+  const stays: Row = { ...out, Run: "longer", Diameter: 7 };
+
+  test.each(["outside", "Outdoors", "open air", "room"])("stands after the fan where To is %s", (To) => {
+    const blank = answerOf([saw, main, { ...out, To }]);
+    expect(blank).toEqual(answerOf([saw, main, { ...out, To, Side: "discharge" }]));
+    expect(blank.out!.Airflow).toBe(350);
+    expect(blank.out!["Suction at its end"]).toBe("");
+  });
+
+  test("stands before the fan where a run of that name is joined, or where it says so", () => {
+    const room: Row = { Run: "room", To: "main", Diameter: 4, Length: 2 };
+    expect(answerOf([{ ...saw, To: "room" }, room, main]).saw!["Suction at its end"]).toBeGreaterThan(0);
+    expect(refusal(() => answerOf([saw, main, { ...stays, Side: "suction" }])).message).toMatch(
+      /^To of run "longer" \(row 4\) must be the name of another run, or "fan" for the last one/,
+    );
+  });
+});

@@ -202,6 +202,18 @@ test("a discharge side of several runs, by each word for the open air", () => {
   expect(taken.flatMap(([index, answer]) => differences(`Answer${index}`, "A1", answer, values))).toEqual([]);
 });
 
+test("a blank Side: after the fan where the air goes into the open, unless a run is named so", () => {
+  const columns = ["Run", "To", "Diameter", "Length", "Hood", "Airflow", "Side"];
+  const saw = { Run: "saw", To: "room", Diameter: 100, Length: 3, Hood: 0.5, Airflow: 700 };
+  const [room, main] = [
+    { Run: "room", To: "main", Diameter: 125, Length: 2 },
+    { Run: "main", To: "fan", Diameter: 150, Length: 4 },
+  ];
+  const out = { Run: "out", To: "Outside", Diameter: 125, Length: 5 };
+  expect(wrongIn(tableOf(columns, [saw, room, main, out]), "SI")).toEqual([]);
+  expect(wrongIn(tableOf(columns.slice(0, -1), [saw, room, main, { ...out, To: "open air" }]), "SI")).toEqual([]);
+});
+
 test("blank rows above, between and below, and spare ones", () => {
   const rows = [{}, saw, {}, { ...saw, Run: "other", To: "saw", Hood: null }, {}, {}].map((row) => ({ ...row }));
   const table = tableOf(FULL, [

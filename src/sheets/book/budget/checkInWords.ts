@@ -16,7 +16,8 @@ export function checkInWords(frame: Frame, row: number, place: string): string {
   const velocity = `${rounded(frame, answerCell(BUDGET_ANSWER, "velocity", row), { IP: 0, SI: 1 })}&" "&${unitWord(frame, "velocity")}`;
   const speed = `IF(${says("settles")},"${SETTLES}: ",IF(${says("tooFast")},"too fast: ","ok: "))&${velocity}`;
   const reasons: readonly (readonly [when: string, words: string])[] = [
-    [`${plainName(ofRun(frame, "Side", place))}="discharge"`, `"after the fan"`],
+    // which side a run is on the function knows, also where Side is blank: only a run before the fan has a suction
+    [`${answerCell(BUDGET_ANSWER, "suctionAtEnd", row)}=""`, `"after the fan"`],
     [`${plainName(ofRun(frame, "Gate", place))}="shut"`, `"gate shut"`],
     [says("cutOff"), `"beyond a shut gate"`],
     [`OR(${says("asksForNone")},${says("noneAsksThroughIt")})`, `"no air asked"`],
