@@ -12,7 +12,7 @@ const HEAVY: Readonly<Record<string, number>> = {
   SCENARIOS: 4000,
   GAINS: 1500,
   TOGETHER: 1500,
-  SIZES: 300,
+  SIZES: 1500,
   CLAIM: 10_000,
 };
 

@@ -85,7 +85,14 @@ export function hostile(random: () => number, HostError: HostErrorClass) {
   const runsTable = (spoilt: number): unknown[][] => {
     const width = 3 + Math.floor(8 * random());
     const count = 1 + Math.floor(6 * random());
-    const headers = ["Run", "To", "Diameter", ...Array.from({ length: width - 3 }, () => pick(RUNS_HEADERS))];
+    const asking = random() < 0.5 ? ["Gate", "Airflow"] : []; // some functions answer only where there are both
+    const headers = [
+      "Run",
+      "To",
+      "Diameter",
+      ...asking,
+      ...Array.from({ length: width - 3 }, () => pick(RUNS_HEADERS)),
+    ];
     const names = Array.from({ length: count }, (_, index) => `r${index}`);
     return [
       headers,
@@ -95,6 +102,7 @@ export function hostile(random: () => number, HostError: HostErrorClass) {
           if (column === 0) return name;
           if (column === 1) return index === 0 ? "fan" : names[Math.floor(random() * index)];
           if (column === 2) return pick([4, 5, 6, 100]);
+          if (header === "Gate") return pick(["open", "shut", "open", null]);
           if (header === "Airflow") return pick([null, 300, 600]);
           return pick([null, null, "", 0, 1, 0.5, 3, "open", "shut", "flanged end", "elbow 1.5", "open bare slot"]);
         }),

@@ -63,6 +63,8 @@ export function sizeTaskOf(wish: Wish, curve: FanCurve): Task {
     ...{ curve, surroundings: surroundings(density), choices, keeps },
     needs: networks.flatMap((network, place) => needsOf(network, place, slowest, times)),
   };
+  if (!task.needs.some(({ kind }) => kind === "airflow"))
+    throw new DomainError("scenarios", null, "sets of open gates in which a hood asks for air in the column Airflow");
   const present = first.runs.map(({ run }, index) =>
     itemAt(choices, index).findIndex(({ diameter }) => Math.abs(diameter - run.diameter) <= 1e-9 * run.diameter),
   );

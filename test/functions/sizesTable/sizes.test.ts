@@ -150,6 +150,13 @@ describe("SIZES refuses", () => {
     else expect(message).toMatch(words);
   });
 
+  test("scenarios in which no open hood asks for air", () => {
+    const words = "scenarios must be sets of open gates in which a hood asks for air in the column Airflow; got a blank cell"; // prettier-ignore
+    expect(refusal(() => answer(shop, { sets: [["shut", "none"]] })).message).toBe(words);
+    expect(refusal(() => answer(without("Airflow", shop))).message).toBe(words);
+    expect(refusal(() => answer(without("Airflow", shop), { curve: [[null, null]] })).message).toBe(words);
+  });
+
   test("a table without gates", () => {
     expect(refusal(() => answer(without("Gate", shop))).message).toMatch(/^runs must be a table with a column "Gate"/);
   });
