@@ -24,6 +24,24 @@ const velocityPressure = (run: Run, airflow: number): number => (AIR.density / 2
 const inThisAir = (exponent: number): number =>
   (AIR.density / ((0.075 * 0.45359237) / 0.3048 ** 3)) ** Math.min(Math.max(exponent - 1, 0), 1);
 
+/** SMACNA 4th ed., Table A-7, as printed: what a mitre loses more in slow air, along lines between these Reynolds numbers. */
+const SLOW_AIR = [
+  [10_000, 1.4],
+  [20_000, 1.26],
+  [40_000, 1.14],
+  [60_000, 1.09],
+  [100_000, 1.04],
+  [140_000, 1],
+] as const;
+
+function inSlowAir(reynolds: number): number {
+  if (reynolds <= 10_000) return 1.4;
+  const place = SLOW_AIR.findIndex(([at]) => at >= reynolds);
+  if (place < 0) return 1;
+  const [[below, more], [above, less]] = [SLOW_AIR[place - 1]!, SLOW_AIR[place]!];
+  return (more * (above - reynolds) + less * (reynolds - below)) / (above - below);
+}
+
 /** What a run costs from end to end, against the flow's sense [Pa]. */
 function lossByHand(run: Run, airflow: number): number {
   const flow = Math.abs(airflow);
@@ -40,7 +58,8 @@ function lossByHand(run: Run, airflow: number): number {
   const loss =
     straight(run.length, run.roughness) +
     run.hoseTimes * straight(run.hoseLength, run.hoseRoughness ?? AIR.hoseRoughness);
-  return Math.sign(airflow) * (loss + run.coefficient * pressure + filter);
+  const fittings = run.coefficient - run.mitreCoefficient + run.mitreCoefficient * inSlowAir(reynolds);
+  return Math.sign(airflow) * (loss + fittings * pressure + filter);
 }
 
 export interface Misfits {
