@@ -45,7 +45,12 @@ const released = `
   REFERENCE table [key] [column]
   CONVERTUNIT value from to
   CAUTIONS [topic]
-  ABOUT`
+  ABOUT
+  REYNOLDS airflow diameter [density] [units]
+  DIFFERENCE before after [percent] [floor] [repeats] [meant]
+  UNCERTAINTY runs curve [open] [errors] [density] [units]
+  TOGETHER runs curve [most] [density] [units]
+  SIZES runs curve scenarios [stock] [margin] [keep] [density] [units]`
   .trim()
   .split(/\n\s*/);
 

@@ -11,6 +11,7 @@ const HEAVY: Readonly<Record<string, number>> = {
   SOLVE: 4000,
   SCENARIOS: 4000,
   GAINS: 1500,
+  UNCERTAINTY: 1500,
   TOGETHER: 1500,
   SIZES: 1500,
   CLAIM: 10_000,
