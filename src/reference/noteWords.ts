@@ -54,10 +54,10 @@ export const noteWords = {
   slowest: { words: "{run}: {velocity}, {meaning}" },
   fastEnough: { words: "fast enough" },
   // of a set of open gates, by TOGETHER
-  worksTogether: { mark: "works together", words: "{mark}: each hood has its air, and dust keeps moving" },
-  worksAlone: { mark: "works alone", words: "{mark}: the hood has its air, and dust keeps moving" },
-  tooLittleAir: { mark: "too little air", words: "{mark} at: {hoods}" },
-  tooSlow: { mark: "too slow for the dust", words: "{mark}: {runs}" },
+  worksTogether: { words: "works together: each hood has its air, and dust keeps moving" },
+  worksAlone: { words: "works alone: the hood has its air, and dust keeps moving" },
+  tooLittleAir: { words: "too little air at: {hoods}" },
+  tooSlow: { words: "too slow for the dust: {runs}" },
   bleed: { words: "works with one more gate open: {gates}" },
   noneWanted: { words: "no airflow is asked for at an open hood, so none is judged" },
   // of a choice of sizes, by SIZES: a need, and how sure the choice is
