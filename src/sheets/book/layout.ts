@@ -72,7 +72,12 @@ export const BUDGET_HEADER = 8;
 export const BUDGET_COLUMN = 2; // B; column A holds the flags
 export const BUDGET_LAST = BUDGET_HEADER + 41;
 
-/** Right of it: what each open hood asks for, and for the sheet Runs the run's place in its table and the check in words. */
+/** Right of it: what each open hood asks for, what a gauge reads at the run's end, and for the sheet Runs the run's place in its table and the check in words. */
 const besideBudget = (index: number): string => columnLetters(BUDGET_COLUMN + budgetColumns.length + index);
-export const BUDGET_BESIDE = { asked: besideBudget(0), place: besideBudget(1), check: besideBudget(2) } as const;
-export const BUDGET_NAMES = BUDGET_COLUMN + budgetColumns.length + 3; // the first of four columns by which runs are found
+export const BUDGET_BESIDE = {
+  asked: besideBudget(0),
+  gauge: besideBudget(1),
+  place: besideBudget(2),
+  check: besideBudget(3),
+} as const;
+export const BUDGET_NAMES = BUDGET_COLUMN + budgetColumns.length + 4; // the first of four columns by which runs are found

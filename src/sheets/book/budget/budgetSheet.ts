@@ -24,6 +24,9 @@ import { checkInWords } from "./checkInWords";
 
 const FIRST = BUDGET_HEADER + 1;
 const BESIDE = BUDGET_BESIDE.asked;
+const { gauge: GAUGE } = BUDGET_BESIDE;
+const GAUGE_NOTE =
+  "What a gauge on a tap in the duct's wall reads at the run's end. Suction at its end is of total pressure; this is that and the velocity pressure. Flow gives the same at a run's start.";
 const ASKED = `$${BESIDE}$${FIRST}:$${BESIDE}$${BUDGET_LAST}`;
 
 /** Notes that are warnings, in a word each. */
@@ -52,7 +55,7 @@ export const budgetSheet: SheetOf<null> = (frame) => {
   const joins = joinsOfRuns(frame, runs, BUDGET_NAMES + 2, BUDGET_HEADER);
   return {
     name: frame.sheet("budget"),
-    columns: [15, ...budgetColumns.map(({ key }) => WIDTHS[key] ?? 9.5), 10, 8, 22, 16, 8, 16, 8],
+    columns: [15, ...budgetColumns.map(({ key }) => WIDTHS[key] ?? 9.5), 10, 10.5, 8, 22, 16, 8, 16, 8],
     tallRows: [{ row: BUDGET_HEADER, lines: 3 }],
     frozen: { rows: BUDGET_HEADER, columns: 2 },
     cells: [
@@ -75,6 +78,9 @@ export const budgetSheet: SheetOf<null> = (frame) => {
         onceRuns(frame, code(frame).slice(1)),
       ),
       formula(`${BESIDE}${BUDGET_HEADER}`, headingIn(frame, "Asked at the hood", "airflow"), "numberHeader"),
+      formula(`${GAUGE}${BUDGET_HEADER}`, headingIn(frame, "Static suction at its end", "pressure"), "numberHeader", {
+        note: GAUGE_NOTE,
+      }),
       text(`${BUDGET_BESIDE.place}${BUDGET_HEADER - 1}`, `For the sheet ${frame.sheet("runs")}`, "note"),
       text(`${BUDGET_BESIDE.place}${BUDGET_HEADER}`, "Row of the table", "numberHeader", {
         note: "Where the runs table has the run of this name, its header being row 1.",
@@ -92,7 +98,7 @@ export const budgetSheet: SheetOf<null> = (frame) => {
       containsText,
       style: "flag",
     })),
-    print: { ...printing(frame, "landscape", BUDGET_HEADER), area: `A1:${BESIDE}${BUDGET_LAST}` },
+    print: { ...printing(frame, "landscape", BUDGET_HEADER), area: `A1:${GAUGE}${BUDGET_LAST}` },
   };
 };
 
@@ -117,8 +123,11 @@ function besideRow(frame: Frame, row: number, runs: RunsByName, joins: JoinsOfRu
   const ofARun = (code: string): string => `=IF(OR(${run}="",${run}="Fan"),"",${code})`;
   // Governs says yes or no only of runs whose air is asked for
   const asks = `IF(AND(${answerCell(BUDGET_ANSWER, "governs", row)}<>"",${joins.joining(place)}=0),${ofRun(frame, "Airflow", place)},"")`;
+  const total = answerCell(BUDGET_ANSWER, "suctionAtEnd", row); // blank after the fan
+  const gauge = ofARun(`IF(${total}="","",${total}+${answerCell(BUDGET_ANSWER, "velocityPressure", row)})`);
   return [
     ...cells,
+    formula(`${GAUGE}${row}`, gauge, "result", { format: formatOf(frame, "pressure") }),
     formula(`${BESIDE}${row}`, ofARun(asks), "result", { format: formatOf(frame, "airflow") }),
     formula(`${BUDGET_BESIDE.place}${row}`, ofARun(runs.placeOf(plainName(run))), "unit"),
     formula(`${BUDGET_BESIDE.check}${row}`, ofARun(checkInWords(frame, row, place)), "unit"),
@@ -151,8 +160,8 @@ function overview(frame: Frame): SheetCell[] {
       unit: unitOnly(frame, "pressure"),
     },
     {
-      label: "Largest suction",
-      code: read(`MAX(${answerColumn(BUDGET_ANSWER, "suctionAtEnd")})`),
+      label: "Largest static suction",
+      code: read(`MAX($${GAUGE}$${FIRST}:$${GAUGE}$${BUDGET_LAST})`),
       format: pressure,
       unit: unitOnly(frame, "pressure"),
     },
