@@ -117,7 +117,7 @@ describe("TOGETHER", () => {
   });
 
   test("judges nothing where no airflow is asked for, and says so", () => {
-    expect(verdictOf(without("Airflow", twin) as Row[], "saw", 1)).toMatch(
+    expect(verdictOf(without("Airflow", twin), "saw", 1)).toMatch(
       /^no airflow is asked for at an open hood, so none is judged; too slow for the dust: /,
     );
   });
