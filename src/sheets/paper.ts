@@ -13,7 +13,7 @@ export const MARGINS = { left: 0.4, right: 0.4, top: 0.75, bottom: 0.6, header: 
 const POINTS = 72; // of an inch
 const INCHES = { A4: { narrow: 8.27, long: 11.69 }, Letter: { narrow: 8.5, long: 11 } } as const;
 const LEAST_SIZE = 7; // points: letters that are read without a glass
-const ROUNDING = 0.95; // some programs draw columns a twentieth wider than they are written
+const ROUNDING = 0.93; // some programs draw columns a twentieth wider than they are written, and round upwards
 
 /** Points of a column: seven pixels for each character and five around them, at 96 pixels an inch. */
 const pointsOf = (characters: number): number => (7 * characters + 5) * (POINTS / 96);

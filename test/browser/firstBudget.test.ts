@@ -138,7 +138,7 @@ test("the same beside the demo with the pane, never a mouse: build, type, check,
   await page.keyboard.press("Enter");
   await says(pane, "Selected D10 on the sheet Budget 2.");
   await page.keyboard.press("Shift+F6");
-  expect(await page.locator(".o-sheet.active .o-sheet-name").innerText()).toBe("Budget 2");
+  await page.locator(".o-sheet.active .o-sheet-name", { hasText: /^Budget 2$/ }).waitFor(); // drawn after the pane has said so
   await sheet(page, "Runs 2");
   await column(page, "E10", ["110"]);
   await page.keyboard.press("F6");

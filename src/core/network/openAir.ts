@@ -12,6 +12,8 @@ export const OPEN_AIR: readonly string[] = ["", FAN, ...OPEN_AIR_NAMES];
  *
  * @param to what it goes to, in its plain spelling
  * @param isRun whether a run has such a name, which it then joins
+ * @returns whether it does
+ * @source house
  */
 export const isAfterFan = (to: string, isRun: (name: string) => boolean): boolean =>
   OPEN_AIR_NAMES.includes(to) && !isRun(to);

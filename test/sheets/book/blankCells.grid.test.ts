@@ -48,6 +48,13 @@ function differing(variants: readonly CallMade[]): string[] {
 const isBlank = (cell: unknown): boolean => cell === null || cell === "";
 const isRange = (arg: unknown): arg is unknown[][] => Array.isArray(arg);
 
+/** UNCERTAINTY reads these by SOLVE's own reader, and computes a hundred times as long. */
+const ofSolve = new Set(
+  calls
+    .filter(({ name }) => name === "SOLVE")
+    .flatMap(({ args }) => args.filter(isRange).map((arg) => JSON.stringify(arg))),
+);
+
 test("the books call most functions that take cells", () => {
   expect(new Set(calls.map(({ name }) => name)).size).toBeGreaterThan(12);
   expect(calls.length).toBeGreaterThan(60);
@@ -66,31 +73,27 @@ test("a host that sends every blank as 0, or as an empty text, gets the same num
   expect(wrong).toEqual([]);
 });
 
-test.each([...new Set(calls.map(({ name }) => name))])(
-  "%s with any one cell blank",
-  (name) => {
-    const wrong = calls
-      .filter((call) => call.name === name)
-      .flatMap((call) =>
-        call.args.flatMap((arg, at) => {
-          if (!isRange(arg)) return [];
-          const rows = arg.length * arg[0]!.length <= FEW ? [...arg.keys()] : ROWS.filter((row) => row < arg.length);
-          return rows.flatMap((row) =>
-            [...arg[0]!.keys()].flatMap((column) => {
-              const with_ = (blank: unknown): CallMade => ({
-                name,
-                args: call.args.map((one, index) =>
-                  index === at
-                    ? arg.map((line, r) => line.map((cell, c) => (r === row && c === column ? blank : cell)))
-                    : one,
-                ),
-              });
-              return differing(BLANKS.map(with_)).map((place) => `argument ${at}, ${row},${column}: at ${place}`);
-            }),
-          );
-        }),
-      );
-    expect(wrong).toEqual([]);
-  },
-  120_000,
-);
+test.each([...new Set(calls.map(({ name }) => name))])("%s with any one cell blank", (name) => {
+  const wrong = calls
+    .filter((call) => call.name === name)
+    .flatMap((call) =>
+      call.args.flatMap((arg, at) => {
+        if (!isRange(arg) || (name === "UNCERTAINTY" && ofSolve.has(JSON.stringify(arg)))) return [];
+        const rows = arg.length * arg[0]!.length <= FEW ? [...arg.keys()] : ROWS.filter((row) => row < arg.length);
+        return rows.flatMap((row) =>
+          [...arg[0]!.keys()].flatMap((column) => {
+            const with_ = (blank: unknown): CallMade => ({
+              name,
+              args: call.args.map((one, index) =>
+                index === at
+                  ? arg.map((line, r) => line.map((cell, c) => (r === row && c === column ? blank : cell)))
+                  : one,
+              ),
+            });
+            return differing(BLANKS.map(with_)).map((place) => `argument ${at}, ${row},${column}: at ${place}`);
+          }),
+        );
+      }),
+    );
+  expect(wrong).toEqual([]);
+});

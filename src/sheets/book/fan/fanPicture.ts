@@ -38,7 +38,7 @@ export function pictureCells(frame: Frame): SheetCell[] {
     text(`A${PICTURE}`, "Behind the picture", "section"),
     text(
       `D${PICTURE}`,
-      "The fan's curve in your air, and the system's square law through the point where both meet; #N/A until there is one.",
+      "The fan's curve in your air, and the system's square law through the point where both meet.",
       "note",
     ),
     formula(`A${PICTURE + 1}`, headingIn(frame, "Airflow", "airflow"), "numberHeader"),
