@@ -40,7 +40,7 @@ const FLAGS: readonly (readonly [MarkedNote, string])[] = [
 ];
 
 const WIDTHS: Readonly<Partial<Record<BudgetKey, number>>> = {
-  run: 18,
+  run: 16,
   airflow: 9,
   suctionAtEnd: 10.5,
   pathLoss: 10.5,
@@ -55,8 +55,8 @@ export const budgetSheet: SheetOf<null> = (frame) => {
   const joins = joinsOfRuns(frame, runs, BUDGET_NAMES + 2, BUDGET_HEADER);
   return {
     name: frame.sheet("budget"),
-    columns: [15, ...budgetColumns.map(({ key }) => WIDTHS[key] ?? 9.5), 10, 10.5, 8, 22, 16, 8, 16, 8],
-    tallRows: [{ row: BUDGET_HEADER, lines: 3 }],
+    columns: [17, ...budgetColumns.map(({ key }) => WIDTHS[key] ?? 10), 10, 10.5, 8, 22, 16, 8, 16, 8],
+    tallRows: [{ row: BUDGET_HEADER, lines: 4 }],
     frozen: { rows: BUDGET_HEADER, columns: 2 },
     cells: [
       text("A1", "Budget: as asked for", "title"),

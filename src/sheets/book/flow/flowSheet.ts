@@ -54,7 +54,7 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
       60,
     ],
     tallRows: [
-      { row: FLOW_HEADER, lines: 3 },
+      { row: FLOW_HEADER, lines: 4 },
       { row: SETS, lines: 2 },
       { row: SCENARIOS, lines: 4 },
       { row: SLOWEST, lines: 3 },

@@ -35,7 +35,7 @@ function hoodRow(frame: Frame, k: number, row: number): SheetCell[] {
   const met = `IF($D${row}="","",IF($D${row}<${ENOUGH_AIR},"${HOOD_FLAGS.short}","wanted is met"))`;
   const settles = `IF(${saysNote("settles", flow("note"))},"; ${HOOD_FLAGS.settles}","")`;
   const words = nth(besideColumn("inWords"));
-  const sure = `IF(${words}="","","duct: "&${words}&"; ")`; // the duct's air, which a leak of it joins behind the hood
+  const sure = `IF(${words}="","",${words}&"; ")`; // the duct's air, as the heading says: a leak of it joins behind the hood
   return [
     formula(`A${row}`, `=IFERROR(${flow("run")}&"","")`, "label"),
     formula(`B${row}`, filled(nth(besideColumn("gets"))), "result", airflow),
