@@ -10,6 +10,7 @@ import type { FixedCall } from "./fixed/fixedCall";
 import { foreignFunction } from "./foreign";
 import { reachesOutside } from "./outside";
 import type { LookupTables } from "./translate/lookupTables";
+import { solve } from "./solve/solve";
 import { shownReader } from "./translate/shownReader";
 import { type FormulaContext, translateFormula } from "./translate/translateFormula";
 import { translators } from "./translate/translators";
@@ -35,7 +36,7 @@ const TOO_MUCH = "it, or a formula that it reads, asks for more work than the sh
 
 const ONE_CELL: Extent = { rows: 1, columns: 1 };
 
-const allTranslators = new Map([...translators, ["BUDGET", budget] as const]);
+const allTranslators = new Map([...translators, ["BUDGET", budget] as const, ["SOLVE", solve] as const]);
 
 /** Goes through every formula of a book once. */
 export function translateSheets(book: Calculated, tables: LookupTables, workings: Workings): TranslatedSheets {

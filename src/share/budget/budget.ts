@@ -5,7 +5,7 @@ import type { UnitSystem } from "../../reference/quantities";
 import { onAnySheet } from "../formula/ranges";
 import { numberText } from "../references";
 import type { RangeRef } from "../../sheets/rangeRef";
-import type { Argument, CallContext, Translation, Translator } from "../translate/translation";
+import type { Argument, CallContext, Translator } from "../translate/translation";
 import { fixed } from "../translate/translation";
 import { unitsOf } from "../translate/unitsOf";
 import { answerCells } from "./answerCells";
@@ -27,37 +27,57 @@ import { type RunsSource, runsSource } from "./runsSource";
 import { inSI } from "../translate/expressions/text";
 import { isBlank, numberOf } from "./words";
 
+/** The workings of a table of runs, from which a copy answers BUDGET and begins to solve. */
+export interface BudgetBlock {
+  readonly place: BudgetPlace;
+  readonly source: RunsSource;
+  readonly system: UnitSystem;
+}
+
 /** BUDGET as plain formulas: a row for each row of its table, worked out step by step on the sheet of workings. */
 export const budget: Translator = ([runs, density, units], context) => {
   const system = unitsOf(units ?? null);
   if (system === null) return fixed("its units are worked out by a formula or are none");
-  return budgetFormulas(runs ?? null, density ?? null, system, context);
+  const block = budgetBlock(runs ?? null, density ?? null, system, context);
+  return typeof block === "string" ? fixed(block) : { kind: "cells", formulas: answerCells(block.place, system) };
 };
 
-function budgetFormulas(
+/** Those workings, once for all calls over the same table in the same air; or the reason why the table cannot be read. */
+export function budgetBlock(
   runs: Argument | null,
   density: Argument | null,
   system: UnitSystem,
   context: CallContext,
-): Translation {
-  if (runs?.range === undefined) return fixed("its runs table is no range of cells");
-  if (runs.computed) return fixed("its runs table is computed by another formula");
+): BudgetBlock | string {
+  if (runs?.range === undefined) return "its runs table is no range of cells";
+  if (runs.computed) return "its runs table is computed by another formula";
   const source = runsSource(runs.range, runs.value);
-  if (typeof source === "string") return fixed(source);
+  if (typeof source === "string") return source;
   const air = density === null ? null : onAnySheet(density.text, context.sheet);
+  const names = columnNames(Math.ceil(Math.log2(source.rows + 1)));
+  const placeIn = (there: RangeRef): BudgetPlace =>
+    blockPlace<BudgetColumn, BudgetScalar>(there, source.rows, names, budgetScalars);
+  const range = context.workings.once(`budget ${JSON.stringify(runs.range)} ${air} ${system}`, () =>
+    context.workings.place(blockHeight(source.rows), names.length, (there) =>
+      budgetCells(placeIn(there), source, air, system, context),
+    ),
+  );
+  return { place: placeIn(range), source, system };
+}
+
+function budgetCells(
+  at: BudgetPlace,
+  source: RunsSource,
+  air: string | null,
+  system: UnitSystem,
+  context: CallContext,
+): string[][] {
   const lookups = tableLookups(system, context);
   const strides = Math.ceil(Math.log2(source.rows + 1));
-  let answer: string[][] = [];
-  const names = columnNames(strides);
-  context.workings.place(blockHeight(source.rows), names.length, (place: RangeRef) => {
-    const at = blockPlace<BudgetColumn, BudgetScalar>(place, source.rows, names, budgetScalars);
-    const columns = [...inputCells(runsReader(at, source, lookups, system), strides), ...flowCells(at, system)];
-    const ordered = names.map((name) => columns.find((column) => column.name === name)!);
-    answer = answerCells(at, system);
-    const title = `Budget of ${context.sheet}!${context.at}: in SI, first by the rows of the table, then by the order of the flow`;
-    return blockCells(title, source.rows, ordered, scalarCells(at, source, air, lookups, system));
-  });
-  return { kind: "cells", formulas: answer };
+  const columns = [...inputCells(runsReader(at, source, lookups, system), strides), ...flowCells(at, system)];
+  const ordered = columnNames(strides).map((name) => columns.find((column) => column.name === name)!);
+  const title = `Budget of ${context.sheet}!${context.at}: in SI, first by the rows of the table, then by the order of the flow`;
+  return blockCells(title, source.rows, ordered, scalarCells(at, source, air, lookups, system));
 }
 
 /** The columns in their order. Inputs first; the strides need the join, everything else needs the order that they give. */

@@ -11,35 +11,41 @@ const TO_DECIMAL = "2/LN(10)"; // 2 log10(y) = 2/ln(10) ln(y)
  * Colebrook-White, and three Newton steps on x + 2 log10(a + b x) bring it to the last digits.
  */
 export function frictionCells(place: BudgetPlace): Partial<ColumnCells<FlowColumn>> {
-  const pipe = (row: number): string =>
-    `INDEX(${place.all("roughness")},${place.cell("source", row)})/${place.cell("width", row)}`;
-  const hose = (row: number): string =>
-    `INDEX(${place.all("hoseWall")},${place.cell("source", row)})/${place.cell("width", row)}`;
+  const wall = (roughness: "roughness" | "hoseWall", row: number): string =>
+    `INDEX(${place.all(roughness)},${place.cell("source", row)})/${place.cell("width", row)}/3.7`;
+  const pipe = (row: number): string => wall("roughness", row);
+  const hose = (row: number): string => wall("hoseWall", row);
+  // Colebrook-White is used from Re 4000 on; below, its value there is one end of a line.
+  const turbulent = (row: number): string => `MAX(${place.cell("reynolds", row)},${TURBULENT_START})`;
+  const step = (of: (row: number) => string, before: FlowColumn) => (row: number) =>
+    newton(of(row), turbulent(row), place.cell(before, row));
   return {
-    pipe0: { heading: "Pipe: Haaland", formula: (row) => haaland(place, pipe(row), row) },
-    pipe1: { heading: "step 1", formula: (row) => newton(place, pipe(row), "pipe0", row) },
-    pipe2: { heading: "step 2", formula: (row) => newton(place, pipe(row), "pipe1", row) },
-    pipe3: { heading: "step 3", formula: (row) => newton(place, pipe(row), "pipe2", row) },
+    pipe0: { heading: "Pipe: Haaland", formula: (row) => haaland(pipe(row), turbulent(row)) },
+    pipe1: { heading: "step 1", formula: step(pipe, "pipe0") },
+    pipe2: { heading: "step 2", formula: step(pipe, "pipe1") },
+    pipe3: { heading: "step 3", formula: step(pipe, "pipe2") },
     pipeFactor: { heading: "Friction factor of pipe", formula: (row) => factor(place, "pipe3", row) },
-    hose0: { heading: "Hose: Haaland", formula: (row) => haaland(place, hose(row), row) },
-    hose1: { heading: "step 1", formula: (row) => newton(place, hose(row), "hose0", row) },
-    hose2: { heading: "step 2", formula: (row) => newton(place, hose(row), "hose1", row) },
-    hose3: { heading: "step 3", formula: (row) => newton(place, hose(row), "hose2", row) },
+    hose0: { heading: "Hose: Haaland", formula: (row) => haaland(hose(row), turbulent(row)) },
+    hose1: { heading: "step 1", formula: step(hose, "hose0") },
+    hose2: { heading: "step 2", formula: step(hose, "hose1") },
+    hose3: { heading: "step 3", formula: step(hose, "hose2") },
     hoseFactor: { heading: "Friction factor of hose", formula: (row) => factor(place, "hose3", row) },
   };
 }
 
-/** Colebrook-White is used from Re 4000 on; below, its value there is one end of a line. */
-const turbulent = (place: BudgetPlace, row: number): string => `MAX(${place.cell("reynolds", row)},${TURBULENT_START})`;
+/**
+ * A start of 1/sqrt(f), within 2 % of Colebrook-White.
+ *
+ * @param wall (e/D)/3.7 as a formula
+ * @param reynolds at least 4000
+ */
+export const haaland = (wall: string, reynolds: string): string => `(0-1.8)/LN(10)*LN((${wall})^1.11+6.9/${reynolds})`;
 
-const haaland = (place: BudgetPlace, roughness: string, row: number): string =>
-  `(0-1.8)/LN(10)*LN((${roughness}/3.7)^1.11+6.9/${turbulent(place, row)})`;
-
-function newton(place: BudgetPlace, roughness: string, before: FlowColumn, row: number): string {
-  const x = place.cell(before, row);
-  const b = `2.51/${turbulent(place, row)}`;
-  const inside = `(${roughness}/3.7+${b}*${x})`;
-  return `${x}-(${x}+${TO_DECIMAL}*LN(${inside}))/(1+${TO_DECIMAL}*(${b})/${inside})`;
+/** 1/sqrt(f) one Newton step further on. */
+export function newton(wall: string, reynolds: string, before: string): string {
+  const b = `2.51/${reynolds}`;
+  const inside = `(${wall}+${b}*${before})`;
+  return `${before}-(${before}+${TO_DECIMAL}*LN(${inside}))/(1+${TO_DECIMAL}*(${b})/${inside})`;
 }
 
 function factor(place: BudgetPlace, solved: FlowColumn, row: number): string {

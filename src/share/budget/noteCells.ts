@@ -53,7 +53,7 @@ export function fanNote(place: BudgetPlace, system: UnitSystem): string {
 }
 
 /** A note as the text of a formula, its values as formulas; with what stands before it. */
-function noteFormula(key: NoteKey, values: Readonly<Record<string, string>> = {}, before = ""): string {
+export function noteFormula(key: NoteKey, values: Readonly<Record<string, string>> = {}, before = ""): string {
   const pieces: string[] = [];
   let words = before;
   for (const piece of piecesOfNote(key)) {
@@ -69,5 +69,5 @@ function noteFormula(key: NoteKey, values: Readonly<Record<string, string>> = {}
 }
 
 /** One note of a run behind those before it. */
-const one = (key: NoteKey, values: Readonly<Record<string, string>> = {}): string =>
+export const one = (key: NoteKey, values: Readonly<Record<string, string>> = {}): string =>
   noteFormula(key, values, BETWEEN_NOTES);

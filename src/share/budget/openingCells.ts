@@ -6,8 +6,10 @@ import type { RunsReader } from "./runsReader";
 import { isBlank, numberOf, oneOfTwo } from "./words";
 
 /** Where air comes in: the hood and what it wants, its gate, its leaks. */
-export function openingCells(reader: RunsReader): ColumnCells<"hood" | "wanted" | "gate" | "leakArea"> {
-  const { source, lookups, unlessNumber, used, optional, numbers } = reader;
+export function openingCells(
+  reader: RunsReader,
+): ColumnCells<"hood" | "wanted" | "gate" | "leakAlways" | "leakOpen" | "leakShut" | "leakArea"> {
+  const { place, source, lookups, unlessNumber, used, optional, numbers } = reader;
   return {
     hood: {
       heading: "K of hood, -1 none",
@@ -21,7 +23,18 @@ export function openingCells(reader: RunsReader): ColumnCells<"hood" | "wanted" 
       heading: "Gate: 1 open, 2 shut",
       formula: (row) => used(row, source.has("Gate") ? oneOfTwo(source.cell("Gate", row), "open", "shut", 0) : "0"),
     },
-    leakArea: { heading: "Leak area (m²)", formula: (row) => used(row, leakArea(reader, row)) },
+    leakAlways: { heading: "Leak area, always (m²)", formula: (row) => used(row, leakArea(reader, "Leak", row)) },
+    leakOpen: { heading: "more while open", formula: (row) => used(row, leakArea(reader, "Leak open", row)) },
+    leakShut: { heading: "more while shut", formula: (row) => used(row, leakArea(reader, "Leak shut", row)) },
+    leakArea: {
+      heading: "Leak area (m²)",
+      formula: (row) => {
+        const [always, open, shut, gate] = (["leakAlways", "leakOpen", "leakShut", "gate"] as const).map((column) =>
+          place.cell(column, row),
+        );
+        return `${always}+IF(${gate}=1,${open},IF(${gate}=2,${shut},0))`;
+      },
+    },
   };
 }
 
@@ -37,12 +50,11 @@ function portK({ place, source, inSI }: RunsReader, row: number, named: string):
   return `IF(AND(${isBlank(suction)},${isBlank(airflow)}),${named},IF(${measured}>=0,${measured},NA()))`;
 }
 
-/** Always there, and more while the gate is open or shut. */
-function leakArea({ place, lookups, unlessNumber, optional }: RunsReader, row: number): string {
-  const part = (column: RunColumn): string =>
-    optional(row, column, "0", (cell) =>
-      unlessNumber(cell, column, lookups.gateOpening(cell, place.cell("diameter", row))),
-    );
-  const gate = place.cell("gate", row);
-  return `${part("Leak")}+IF(${gate}=1,${part("Leak open")},IF(${gate}=2,${part("Leak shut")},0))`;
-}
+const leakArea = (
+  { place, lookups, unlessNumber, optional }: RunsReader,
+  column: "Leak" | "Leak open" | "Leak shut",
+  row: number,
+): string =>
+  optional(row, column, "0", (cell) =>
+    unlessNumber(cell, column, lookups.gateOpening(cell, place.cell("diameter", row))),
+  );

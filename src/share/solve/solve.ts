@@ -1,0 +1,84 @@
+import { columnsOf, rowsOf } from "../../sheets/rectangle";
+import type { RangeRef } from "../../sheets/rangeRef";
+import { type BlockColumn, blockCells, blockHeight, blockPlace } from "../budget/block";
+import { type BudgetBlock, budgetBlock } from "../budget/budget";
+import { onAnySheet } from "../formula/ranges";
+import { type Argument, type CallContext, fixed, type Translation, type Translator } from "../translate/translation";
+import { unitsOf } from "../translate/unitsOf";
+import { curveInSI } from "./curveInSI";
+import { missedOf } from "./missed";
+import { answerCells } from "./solveAnswer";
+import {
+  type SolveColumn,
+  solveColumnNames,
+  type SolvePlace,
+  type SolveScalar,
+  solveScalarNames,
+  SWEEPS,
+} from "./solveNames";
+import { noteOfRun } from "./solveNotes";
+import { scalarCells } from "./solveScalars";
+import { type Column, stillCells } from "./stillCells";
+import { lossCells, startCells, walkCells } from "./sweepCells";
+
+/** Each sweep over more rows than this would make a copy too large to open with pleasure. */
+const MOST_ROWS = 60;
+
+/** SOLVE as plain formulas: the sweeps of the core, so many of them, each a block of columns beside the one before it. */
+export const solve: Translator = ([runs, curve, open, density, units], context) => {
+  const system = unitsOf(units ?? null);
+  if (system === null) return fixed("its units are worked out by a formula or are none");
+  if (curve?.range === undefined || columnsOf(curve.range) !== 2) return fixed("its curve is not two columns of cells");
+  if (open != null && open.range !== undefined && (rowsOf(open.range) > 1 || columnsOf(open.range) > 1))
+    return fixed("its open gates stand in several cells");
+  if (rises(curve))
+    return fixed("its fan's curve has a hump, and where ducts meet one plain formulas cannot find honestly");
+  const block = budgetBlock(runs ?? null, density ?? null, system, context);
+  if (typeof block === "string") return fixed(block);
+  if (block.source.rows > MOST_ROWS) return fixed(`its runs table has more than ${MOST_ROWS} rows`);
+  return solved(block, curve.range, open ?? null, context);
+};
+
+/** Whether a curve as it stands now rises somewhere. */
+function rises({ value }: Argument): boolean {
+  const points = value
+    .flatMap(([airflow, pressure]) =>
+      typeof airflow === "number" && typeof pressure === "number" ? [{ airflow, pressure }] : [],
+    )
+    .sort((one, other) => one.airflow - other.airflow);
+  return points.some(({ pressure }, index) => index > 0 && pressure > points[index - 1]!.pressure);
+}
+
+function solved(block: BudgetBlock, range: RangeRef, open: Argument | null, context: CallContext): Translation {
+  const { place: budget, source, system } = block;
+  const curve = curveInSI(range, system, context.workings);
+  const openCell = open === null ? null : onAnySheet(open.text, context.sheet);
+  let answer: string[][] = [];
+  const width = Math.max(solveColumnNames.length, solveScalarNames.length);
+  context.workings.place(blockHeight(source.rows), width, (there) => {
+    const place = blockPlace<SolveColumn, SolveScalar>(there, source.rows, solveColumnNames, solveScalarNames);
+    answer = answerCells(place, budget, system);
+    const title = `Airflows of ${context.sheet}!${context.at}: in SI, by the order of the flow`;
+    const singles = scalarCells(place, budget, curve, openCell, source.has("Gate"));
+    return blockCells(title, source.rows, columnsOfBlock(place, block), singles);
+  });
+  return { kind: "cells", formulas: answer };
+}
+
+function columnsOfBlock(place: SolvePlace, { place: budget, system }: BudgetBlock): BlockColumn<SolveColumn>[] {
+  const behind = (columns: Readonly<Record<string, Column>>, sweep: number): [string, Column][] =>
+    Object.entries(columns).map(([name, column]) => [`${name}${sweep}`, column]);
+  const sweeps = Array.from({ length: SWEEPS }, (_, index) => index + 1);
+  const columns = new Map<string, Column>([
+    ...Object.entries(stillCells(place, budget)),
+    ...behind(startCells(place, budget), 0),
+    ...sweeps.flatMap((sweep) => [
+      ...behind(lossCells(place, sweep), sweep),
+      ...behind(walkCells(place, budget, sweep), sweep),
+    ]),
+    ...behind(lossCells(place, SWEEPS + 1), SWEEPS + 1),
+    ["missed", { heading: "Misses its equations by (Pa)", formula: (row) => missedOf(place, row) }],
+    ["note", { heading: "Note", formula: (row) => noteOfRun(place, budget, system, row) }],
+  ]);
+  return solveColumnNames.map((name) => ({ name, ...columns.get(name)! }));
+}
