@@ -20,7 +20,7 @@ test("a fixed answer: what it showed, slanted, with the reason behind the first 
   const cells = copied({
     formulas: {
       A3: {
-        code: "=DUCT.SOLVE(D1:E2)",
+        code: "=DUCT.SCENARIOS(D1:E2)",
         shows: [
           ["Run", 3],
           ["", { error: "#N/A" }],
@@ -35,7 +35,7 @@ test("a fixed answer: what it showed, slanted, with the reason behind the first 
     at: "A3",
     style: look,
     value: "Run",
-    note: `Fixed in this copy: SOLVE stays as it was, since ${ROOT}. The sheet "Fixed numbers" tells whether its inputs have changed.`,
+    note: `Fixed in this copy: SCENARIOS stays as it was, since ${ROOT}. The sheet "Fixed numbers" tells whether its inputs have changed.`,
   });
   expect(cells.B3).toEqual({ at: "B3", style: markFixed("total"), format: "0.0", note: "mine", value: 3 });
   expect(cells.A4).toEqual({ at: "A4", style: look, formula: '=""' });
@@ -45,14 +45,14 @@ test("a fixed answer: what it showed, slanted, with the reason behind the first 
 });
 
 test("a fixed formula keeps its look, and its note stands before the copy's", () => {
-  const formula = { at: "A3", formula: "=DUCT.SOLVE(D1:E2)", ...looks };
+  const formula = { at: "A3", formula: "=DUCT.SCENARIOS(D1:E2)", ...looks };
   const cells = copied({ with: { cells: [formula] } });
   expect(cells.A3).toEqual({
     at: "A3",
     style: markFixed("total"),
     format: "0.0",
     value: null,
-    note: `mine\nFixed in this copy: SOLVE stays as it was, since ${ROOT}. The sheet "Fixed numbers" tells whether its inputs have changed.`,
+    note: `mine\nFixed in this copy: SCENARIOS stays as it was, since ${ROOT}. The sheet "Fixed numbers" tells whether its inputs have changed.`,
   });
 });
 

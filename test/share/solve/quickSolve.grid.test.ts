@@ -1,37 +1,169 @@
+/**
+ * SOLVE as plain formulas, computed in the grid of the local sheet (an engine that is not ours), against SOLVE itself, whose
+ * answers are held against written-out equations and a general engine elsewhere.
+ */
+import type { CellValue, Workbook } from "../../../src/sheets/workbook";
+import type { EngineValues } from "../../support/engine";
 import { inGrid } from "../../support/grid";
 import { differences } from "../sampleBooks";
-import { seededTable } from "../budget/seededTable";
 import { withFewEntries } from "../translate/fewEntries";
-import { answerOf, type Asked, copyOf } from "./solvedCopies";
+import { answerOf, type Asked, copyOf, fans, seededSystems, typed } from "./solvedCopies";
 
-const curveIP = [
-  ["Airflow", "Pressure"],
-  [0, 10],
-  [600, 9],
-  [1200, 6.5],
-  [1800, 1],
-  [2400, 0],
-  [null, null],
-];
-const curveSI = curveIP.map(([q, p]) => (typeof q === "number" ? [q * 1.7, (p as number) * 249] : [q!, p!]));
+const NOTE = "H2"; // of the first row
 
-test("a", () => {
-  const asked: Asked[] = [3, 5, 7, 9].map((seed) => ({
-    runs: seededTable(seed, 3 + seed, seed % 3 ? "IP" : "SI"),
-    curve: seed % 3 ? curveIP : curveSI,
-    units: seed % 3 ? "IP" : "SI",
-  }));
-  const answers = asked.map(answerOf);
-  const copy = copyOf(asked, answers);
+const computed = (asked: readonly Asked[], shows = asked.map(answerOf)): EngineValues => {
+  const copy = copyOf(asked, shows);
   expect(copy.fixed).toEqual([]);
-  const values = inGrid(withFewEntries(copy.book.workbook));
-  const cells = values.get([...values.keys()].find((k) => k.startsWith("Workings"))!)!;
-  for (const [at, v] of cells)
-    if (String(v).startsWith("Largest misfit")) {
-      const col = at.replace(/[0-9]/g, ""), row = Number(at.replace(/[A-Z]/g, ""));
-      console.log(at, cells.get(`${col}${row + 1}`));
-      const next = [...cells].filter(([a]) => a.endsWith(String(row + 1)) && a.replace(/[A-Z]/g, "") === String(row + 1)).map(([a, x]) => `${a} ${cells.get(a.replace(/[0-9]+/, String(row)))}: ${x}`);
-      console.log(next.slice(0, 40).join("\n"));
-    }
-  expect(answers.flatMap((answer, index) => differences(`Answer${index}`, "A1", answer, values))).toEqual([]);
+  return inGrid(withFewEntries(copy.book.workbook));
+};
+
+const wrong = (asked: readonly Asked[], values: EngineValues): string[] =>
+  asked.flatMap((one, index) => differences(`Answer${index}`, "A1", answerOf(one), values));
+
+const runs = [
+  ["Run", "To", "Diameter", "Length", "Fittings", "Hood", "Airflow", "Gate", "Leak shut", "Dust"],
+  ["saw", "main", 4, 6, "mitre 90 x2", "plain end", 350, "open", 0.3, null],
+  ["band, small", "main", 4, 9, "elbow 1.5", "plain end", 400, "shut", 0.2, null],
+  ["All-rounder", "fan arm", 5, 4, null, "flanged end", null, "open", null, "dry dust"],
+  ["main", "fan arm", 6, 5, null, null, null, null, null, null],
+  ["fan arm", "fan", 6, 5, "elbow 2", null, null, null, null, null],
+];
+const system = (open?: CellValue): Asked => ({
+  runs,
+  curve: fans.IP,
+  units: "IP",
+  ...(open === undefined ? {} : { open }),
+});
+
+test("drawn systems in both units give SOLVE's answers, notes included", () => {
+  const asked = seededSystems([3, 4, 5], 3);
+  expect(wrong(asked, computed(asked))).toEqual([]);
+});
+
+test("gates are opened by their runs' names, as people write them", () => {
+  const lists = [" SAW ;all-rounder", "band, small", "saw, all rounder;", "saw\nall_rounder", "all", "none", null];
+  const asked = lists.map(system);
+  expect(new Set(asked.map((one) => String(answerOf(one)[1]![1]))).size).toBeGreaterThan(3); // the lists are different things
+  expect(wrong(asked, computed(asked))).toEqual([]);
+});
+
+/** What SOLVE refuses, and what the copy says in its first row. */
+const REFUSED: readonly (readonly [asked: Asked, words: string])[] = [
+  [system("plainer"), "the list of open gates names a run that the table does not have"],
+  [system("saw; l"), "the list of open gates names a run that the table does not have"],
+  [
+    { ...system("saw"), runs: runs.map((row) => row.filter((_, at) => at !== 7 && at !== 8)) },
+    "the table has no column Gate, so no gate can be opened",
+  ],
+  [
+    {
+      ...system(),
+      curve: [
+        [0, 4],
+        [150, 3],
+      ],
+    },
+    "the fan's curve ends before the ducts meet it",
+  ],
+  [
+    {
+      ...system(),
+      curve: [
+        [2000, 4],
+        [2500, 3],
+      ],
+    },
+    "the fan's curve begins beyond what the ducts let through",
+  ],
+  [
+    {
+      ...system("none"),
+      curve: [
+        [10, 4],
+        [2500, 0],
+      ],
+      runs: runs
+        .map((row) => row.map((cell, at) => (at === 8 && cell === 0.3 ? null : at === 8 && cell === 0.2 ? null : cell)))
+        .map((row, at) => (at > 3 ? [...row.slice(0, 7), "shut", ...row.slice(8)] : row)),
+    },
+    "every end is shut, and the fan's curve does not begin at no airflow",
+  ],
+  [
+    {
+      ...system(),
+      curve: [
+        [0, "much"],
+        [1000, 0],
+      ],
+    },
+    "the fan's curve cannot be read",
+  ],
+];
+
+test("what SOLVE refuses is refused with its reason in the first row", () => {
+  const asked = REFUSED.map(([one]) => one);
+  for (const one of asked) expect(() => answerOf(one)).toThrow();
+  const values = computed(
+    asked,
+    asked.map(() => [[null]]),
+  );
+  const shown = (index: number, at: string): string => String(values.get(`Answer${index}`)!.get(at) ?? "");
+  expect(REFUSED.map((_, index) => shown(index, NOTE))).toEqual(REFUSED.map(([, words]) => words));
+  expect(REFUSED.map((_, index) => [shown(index, "A1"), shown(index, "B2")])).toEqual(REFUSED.map(() => ["#N/A", ""]));
+});
+
+test("what a member changes is solved anew: a gate, a diameter, the fan", () => {
+  const changes: readonly (readonly [string, string, CellValue])[] = [
+    ["Runs0", "H3", "open"],
+    ["Runs1", "C2", 3],
+    ["Fan2", "B3", 8],
+    ["Fan3", "D1", "band, small"],
+  ];
+  const asked = [system(), system(), system(), system("saw")];
+  const copy = copyOf(asked, asked.map(answerOf)).book.workbook;
+  const later = inGrid(withFewEntries(changes.reduce<Workbook>((book, change) => typed(book, ...change), copy)));
+  const now = asked.map((one, index): Asked => {
+    const [sheet, at, value] = changes[index]!;
+    const put = (table: Asked["runs"]): Asked["runs"] =>
+      table.map((row, down) =>
+        row.map((cell, across) => (at === `${"ABCDEFGHIJ"[across]!}${down + 1}` ? value : cell)),
+      );
+    if (at === "D1") return { ...one, open: value };
+    return sheet.startsWith("Runs") ? { ...one, runs: put(one.runs) } : { ...one, curve: put(one.curve) };
+  });
+  expect(now.map((one, index) => answerOf(one)[6]![1] === answerOf(asked[index]!)[6]![1])).toEqual([
+    false,
+    false,
+    false,
+    false,
+  ]);
+  expect(wrong(now, later)).toEqual([]);
+});
+
+test("a fan's curve with a hump stays fixed; one that gets a hump later is told", () => {
+  const humped = [
+    [0, 4],
+    [400, 6],
+    [1500, 0],
+  ];
+  expect(copyOf([{ ...system(), curve: humped }], [[[1]]]).fixed.map(({ function: name, why }) => [name, why])).toEqual(
+    [["SOLVE", "its fan's curve has a hump, and where ducts meet one plain formulas cannot find honestly"]],
+  );
+  const book = typed(copyOf([system()], [answerOf(system())]).book.workbook, "Fan0", "B2", 1);
+  const values = inGrid(withFewEntries(book)).get("Answer0")!;
+  expect([values.get("A1"), values.get("B2") ?? "", values.get(NOTE)]).toEqual([
+    "#N/A",
+    "",
+    "the fan's curve rises somewhere, and then the ducts may meet it more than once: only the function itself finds every point",
+  ]);
+});
+
+test("a table of more runs than plain formulas can carry stays fixed", () => {
+  const many = [
+    runs[0]!,
+    ...Array.from({ length: 61 }, (_, at) => [`r${at}`, "fan", 4, 6, ...new Array<null>(6).fill(null)]),
+  ];
+  expect(copyOf([{ ...system(), runs: many }], [[[1]]]).fixed.map(({ why }) => why)).toEqual([
+    "its runs table has more than 60 rows",
+  ]);
 });

@@ -4,7 +4,8 @@ import { solve } from "../../../src/functions/systems/solve";
 import { clubCopy } from "../../../src/share/clubCopy";
 import type { ClubCopy } from "../../../src/share/copy";
 import { cellAddress } from "../../../src/sheets/address";
-import type { CellValue } from "../../../src/sheets/workbook";
+import type { CellValue, Workbook } from "../../../src/sheets/workbook";
+import { seededTable } from "../budget/seededTable";
 import { sampleBook, type SampleSheet } from "../sampleBooks";
 
 const ORDER = { kind: "formulas", date: "2026-11-25", version: "0.2.0" } as const;
@@ -40,3 +41,43 @@ export function copyOf(asked: readonly Asked[], shows: readonly Table[]): ClubCo
   });
   return clubCopy(sampleBook(Object.fromEntries(sheets)), ORDER);
 }
+
+/** An invented fan with a curve that falls, in both units. */
+export const fans = {
+  IP: [
+    ["Airflow", "Pressure"],
+    [0, 10],
+    [600, 9],
+    [1200, 6.5],
+    [1800, 1],
+    [2400, 0],
+    [null, null],
+  ],
+  SI: [
+    [0, 2500],
+    [1000, 2200],
+    [2000, 1600],
+    [3000, 300],
+    [4000, 0],
+  ],
+} as const;
+
+/** Systems drawn by lot: trees with leaks, shut gates and mitres, on the fan above. */
+export const seededSystems = (seeds: readonly number[], fewest: number): Asked[] =>
+  seeds.map((seed) => {
+    const units = seed % 2 === 0 ? "SI" : "IP";
+    const runs = seededTable(seed, fewest + (seed % 5), units);
+    const fittings = runs[0]!.indexOf("Fittings");
+    const withMitres = runs.map((row, at) =>
+      at % 3 === 1 && row[0] !== null ? row.map((cell, place) => (place === fittings ? "mitre 90; 0.2" : cell)) : row,
+    );
+    return { runs: withMitres, curve: fans[units], units };
+  });
+
+/** The workbook with a value typed into a cell. */
+export const typed = (workbook: Workbook, sheet: string, at: string, value: CellValue): Workbook => ({
+  ...workbook,
+  sheets: workbook.sheets.map((one) =>
+    one.name === sheet ? { ...one, cells: [...one.cells.filter((cell) => cell.at !== at), { at, value }] } : one,
+  ),
+});
