@@ -26,6 +26,7 @@ import { guide as deviceloss } from "./losses/deviceloss";
 import { guide as equivlength } from "./losses/equivlength";
 import { guide as fittingloss } from "./losses/fittingloss";
 import { guide as friction } from "./losses/friction";
+import { guide as junctionloss } from "./losses/junctionloss";
 import { guide as losscoefficient } from "./losses/losscoefficient";
 import { guide as reynolds } from "./losses/reynolds";
 import { guide as runloss } from "./losses/runloss";
@@ -62,6 +63,7 @@ export const tasks: readonly Task[] = [
     RUNLOSS: runloss,
     LOSSCOEFFICIENT: losscoefficient,
     FITTINGLOSS: fittingloss,
+    JUNCTIONLOSS: junctionloss,
     EQUIVLENGTH: equivlength,
     DEVICELOSS: deviceloss,
     REYNOLDS: reynolds,

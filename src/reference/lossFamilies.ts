@@ -21,7 +21,7 @@ export { PLAIN_END } from "./hoods/ductEnds";
  * Every fitting and hood entry that has a name, fittings first.
  *
  * Left out on purpose: figures that a library computes from a formula (Rennels, Miller, Crane, Hooper), because they are
- * no table of a book; one elbow of 0.13 in a filled form that does not say which elbow it is; and the correction formula
+ * no table of a book (what ducts lose that meet is computed, `core/fittings/junction.ts`); one elbow of 0.13 in a filled form that does not say which elbow it is; and the correction formula
  * for compressed hose, which is from memory and stands in words under the material "hose".
  */
 export const lossFamilies: readonly LossFamily[] = [

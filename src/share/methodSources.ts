@@ -52,6 +52,7 @@ export const methodSources: Readonly<Record<string, readonly SourceId[]>> = {
   GATELEAK: ["abulencia2009", "commonPractice"],
   HOODAIRFLOW: ["abulencia2009", "certificationExam"],
   HOODSUCTION: ["certificationExam", "ductLectureSlides"],
+  JUNCTIONLOSS: ["crane410"],
   LEAK: ["abulencia2009", "commonPractice"],
   LEAKAREA: ["abulencia2009", "commonPractice"],
   LEAKAT: ["smacna1985"],

@@ -40,6 +40,8 @@ const worked: readonly [string, number, number, string][] = [
   ["RUNLOSS", 2.26, 0.045, "the same × 25 / 100"],
   ["LOSSCOEFFICIENT", 0.27, 5e-3, "SMACNA Table A-7, as printed"],
   ["FITTINGLOSS", 0.707, 1e-3, "2 × 0.27 × (4583.7 / 4005)²"],
+  // pv of 1000 cfm in 6 in is 1.617, of 400 cfm in 4 in 1.310; area ratio 4/9, y 0.4, so C 0.55 and the push 2 × 0.36 + 1.4142 × 0.16 × 2.25 = 1.2291 times 1.617
+  ["JUNCTIONLOSS", 0.517, 1e-3, "0.55 (1.617 + 1.310 - 1.987)"],
   ["EQUIVLENGTH", 3.91, 0.08, "0.27 × 1.31 / 9.04 × 100 ft, with Haaland's friction"],
   ["DEVICELOSS", 1.125, 1e-9, "2 × (600 / 800)²"],
   ["HOODSUCTION", 1.6, 2e-3, "(1 + 0.6) × 1"],

@@ -5,6 +5,7 @@ import { fittingloss } from "../../src/functions/losses/fittingloss";
 import { friction } from "../../src/functions/losses/friction";
 import { hoodairflow } from "../../src/functions/hoods/hoodairflow";
 import { hoodsuction } from "../../src/functions/hoods/hoodsuction";
+import { junctionloss } from "../../src/functions/losses/junctionloss";
 import { losscoefficient } from "../../src/functions/losses/losscoefficient";
 import { runloss } from "../../src/functions/losses/runloss";
 import { velocitypressure } from "../../src/functions/losses/velocitypressure";
@@ -138,4 +139,28 @@ describe("DEVICELOSS", () => {
   ])("refuses, and says why: %s", (message, flow, loss, rated, exponent) =>
     expect(refusal(() => call(deviceloss, flow, loss, rated, exponent)).message).toBe(message),
   );
+});
+
+describe("JUNCTIONLOSS", () => {
+  // By hand: equal ducts at 90 degrees, a quarter of the air from aside: branch 0.675 (1 + 0.0625 - 1.125) = -0.0421875,
+  // straight 1.55 / 4 - 1 / 16 = 0.325, of the main's velocity pressure, which is 1.2 / 2 x 20^2 = 240 Pa.
+  test("of a column of airflows, the branch's and the straight duct's, in units and air of its own", () => {
+    const main = (Math.PI / 4) * 0.1 ** 2 * 20 * 3600;
+    const si = [100, 100, null].map((value) => value && [[value]]);
+    const branch = [[main / 4], [null], [0]];
+    const answer = call(junctionloss, [[90]], branch, [[main], [null], [main]], ...si, null, [[1.2]], [["SI"]]);
+    expect(answer[0]![0]).toBeCloseTo(-0.0421875 * 240, 9);
+    expect(answer[1]![0]).toBe("");
+    expect(answer[2]![0]).toBeCloseTo(0.9 * (1 - 2) * 240, 9); // still air beside a main that draws at it
+    const on = call(junctionloss, [[90]], [[main / 4]], [[main]], ...si, [["Straight"]], [[1.2]], [["SI"]]);
+    expect(one(on)).toBeCloseTo(0.325 * 240, 9);
+  });
+
+  test.each([
+    ["branchairflow must be from 0 to 400 cfm; got 500", [45, 500, 400, 4, 6]],
+    ['leg must be \"branch\" or \"straight\"; got "main"', [45, 200, 400, 4, 6, null, "main"]],
+  ])("refuses: %s", (message, given) => {
+    const cells = given.map((value) => value && [[value]]);
+    expect(refusal(() => call(junctionloss, ...cells))).toEqual({ code: "#VALUE!", message });
+  });
 });

@@ -50,7 +50,7 @@ export const guide: Guide = {
   source: "ashrae2009si",
   basis: "read",
   limits:
-    "Two fittings close together lose more or less than their sum; none of our tables says how much. A mitre loses up to 1.4 times its K in slow air (Reynolds number below 140,000), which is counted in.",
+    "Two fittings close together lose more or less than their sum; none of our tables says how much. A branch loses by its angle alone here; JUNCTIONLOSS takes the airflows and sizes. A mitre loses up to 1.4 times its K in slow air (Reynolds number below 140,000), which is counted in.",
   also: ["pressure drop", "pressure loss", "static pressure loss", "elbow", "bend", "wye", "branch"],
   example: { asks: "Two elbows with 400 cfm in 4 in", args: ["400", "4", "elbow 1.5 x2"] },
 };

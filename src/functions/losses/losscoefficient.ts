@@ -36,7 +36,7 @@ export const guide: Guide = {
   source: "smacna4th",
   basis: "read",
   limits:
-    "Refuses what lies outside its table. Books differ, and a K does not show how it is known: the view Tables and REFERENCE say it, Check names those from memory.",
+    "Refuses what lies outside its table. A branch has K by its angle alone here, whatever flows; JUNCTIONLOSS takes the airflows and sizes. Books differ, and a K does not show how it is known: the view Tables and REFERENCE say it, Check names those from memory.",
   also: ["K factor", "elbow", "bend", "wye", "branch", "transition"],
   example: { asks: "K of an elbow bent to 1.5 diameters", args: ["elbow", "1.5"] },
 };

@@ -56,6 +56,10 @@ export const handbooks = {
     "Coker, Fortran Programs for Chemical Process Design, chapter 4, read in a one-page cyclone sheet",
     "1995",
   ),
+  crane410: handbook(
+    "Crane, Flow of Fluids Through Valves, Fittings, and Pipe, Technical Paper 410, as documented in the open-source library fluids",
+    "2009",
+  ),
   doebelinMeasurement: textbook(
     "Doebelin and Manik, Measurement Systems, chapter 7, read in companion notebooks",
     "undated",

@@ -9,6 +9,7 @@ import { frictionRows } from "./friction";
 import { frictionFactorRows } from "./frictionFactor";
 import { hoodEntryRows } from "./hoodEntries";
 import { hoodRows } from "./hoods";
+import { junctionRows } from "./junctions";
 import { leakageRows } from "./leakage";
 import { measuringRows } from "./measuring";
 import { otherFittingRows } from "./otherFittings";
@@ -27,6 +28,7 @@ export const publishedGroups: readonly PublishedGroup[] = [
   elbowRows,
   otherFittingRows,
   derivedFittingRows,
+  junctionRows,
   hoodEntryRows,
   coneRows,
   hoodRows,

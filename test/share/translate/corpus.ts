@@ -137,6 +137,18 @@ function cellFor(rule: Rule, random: Random, units: UnitSystem): CellValue {
 const OWN: Readonly<Record<string, Sample["inputs"]>> = {
   CONVERTUNIT: conversion,
   LOSSCOEFFICIENT: coefficient,
+  JUNCTIONLOSS: (r, u) => {
+    const main = r.scale(0.02, 1);
+    const width = (): number => inUnit(r.between(0.08, 0.3), "diameter", u);
+    return [
+      r.between(5, 92),
+      inUnit(main * r.between(0, 1.05), "airflow", u),
+      inUnit(main, "airflow", u),
+      ...[width(), width(), r.pick([null, 0, width()])],
+      r.pick([null, "Branch", " straight "]),
+      r.maybe(inUnit(r.between(0.6, 1.5), "density", u)),
+    ];
+  },
   DENSITY: (r, u) => [
     r.pick([
       inUnit(r.between(235, 330), "temperature", u),

@@ -58,7 +58,7 @@ test.each(samples)("$name: from cells, typed into the call, and over a range", (
       const args = inputs.map((value) => (isLeftOut(value) ? null : [[value]]));
       const answer = ours(name, [...args, ...units.map((one) => [[one]])]);
       const [at, call] = [
-        `H${index + 1}`,
+        `J${index + 1}`,
         callOf(
           name,
           inputs.map((value, at) => write(value, from[at]!, at)),
@@ -87,8 +87,8 @@ test.each(samples)("$name: from cells, typed into the call, and over a range", (
     units,
   );
   const answers = ours(name, [...columns, ...units.map((one) => [[one]])]) as Answer[][];
-  answers.forEach(([answer], row) => expected.push({ sheet: "range", at: `H${row + 1}`, call, answer: answer! }));
-  expect(wrongIn([...given, { name: "range", rows, formulas: { H1: call } }], expected)).toEqual([]);
+  answers.forEach(([answer], row) => expected.push({ sheet: "range", at: `J${row + 1}`, call, answer: answer! }));
+  expect(wrongIn([...given, { name: "range", rows, formulas: { J1: call } }], expected)).toEqual([]);
 });
 
 const FEW = 3; // calls of each kind

@@ -2,6 +2,7 @@ import { takes as deviceLoss } from "../../../functions/losses/deviceloss";
 import { takes as equivalentLength } from "../../../functions/losses/equivlength";
 import { takes as fittingLoss } from "../../../functions/losses/fittingloss";
 import { takes as friction } from "../../../functions/losses/friction";
+import { takes as junctionLoss } from "../../../functions/losses/junctionloss";
 import { takes as reynolds } from "../../../functions/losses/reynolds";
 import { takes as runLoss } from "../../../functions/losses/runloss";
 import { takes as velocityPressureOf } from "../../../functions/losses/velocitypressure";
@@ -10,6 +11,7 @@ import { scalar } from "../arrayRule";
 import { frictionFactor, lossPerLength, reynoldsNumber, velocityPressure } from "../expressions/flow";
 import { power } from "../expressions/text";
 import type { Translator } from "../translation";
+import { junctionLossOf } from "./junctionLoss";
 import { listKInAir } from "./listK";
 import { lossCoefficientOf } from "./lossCoefficient";
 
@@ -36,6 +38,7 @@ export const losses: Readonly<Record<string, Translator>> = {
     const k = listKInAir(fitting, duct, reynoldsNumber(airflow, diameter, density), call);
     return `${count}*${k}*${velocityPressure(airflow, diameter, density)}`;
   }),
+  JUNCTIONLOSS: scalar(junctionLoss, junctionLossOf),
   EQUIVLENGTH: scalar(equivalentLength, ({ airflow, diameter, material, density }, call) => {
     const reynoldsOfAir = reynoldsNumber(airflow, diameter, density);
     const k = listKInAir(call.elements.fitting, call.elements.diameter, reynoldsOfAir, call);
