@@ -4,6 +4,7 @@ import { type BlockColumn, blockCells, blockHeight, blockPlace } from "../budget
 import { type BudgetBlock, budgetBlock } from "../budget/budget";
 import { onAnySheet } from "../formula/ranges";
 import { type Argument, type CallContext, fixed, type Translation, type Translator } from "../translate/translation";
+import { hasHump } from "../translate/hasHump";
 import { unitsOf } from "../translate/unitsOf";
 import { curveInSI } from "./curveInSI";
 import { missedOf } from "./missed";
@@ -31,23 +32,13 @@ export const solve: Translator = ([runs, curve, open, density, units], context) 
   if (curve?.range === undefined || columnsOf(curve.range) !== 2) return fixed("its curve is not two columns of cells");
   if (open != null && open.range !== undefined && (rowsOf(open.range) > 1 || columnsOf(open.range) > 1))
     return fixed("its open gates stand in several cells");
-  if (rises(curve))
+  if (hasHump(curve))
     return fixed("its fan's curve has a hump, and where ducts meet one plain formulas cannot find honestly");
   const block = budgetBlock(runs ?? null, density ?? null, system, context);
   if (typeof block === "string") return fixed(block);
   if (block.source.rows > MOST_ROWS) return fixed(`its runs table has more than ${MOST_ROWS} rows`);
   return solved(block, curve.range, open ?? null, context);
 };
-
-/** Whether a curve as it stands now rises somewhere. */
-function rises({ value }: Argument): boolean {
-  const points = value
-    .flatMap(([airflow, pressure]) =>
-      typeof airflow === "number" && typeof pressure === "number" ? [{ airflow, pressure }] : [],
-    )
-    .sort((one, other) => one.airflow - other.airflow);
-  return points.some(({ pressure }, index) => index > 0 && pressure > points[index - 1]!.pressure);
-}
 
 function solved(block: BudgetBlock, range: RangeRef, open: Argument | null, context: CallContext): Translation {
   const { place: budget, source, system } = block;

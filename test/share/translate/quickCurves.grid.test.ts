@@ -1,6 +1,6 @@
 /** Fan curves of every kind: in the grid, against the functions. */
 import type { CellValue } from "../../../src/sheets/workbook";
-import { wrongCalls } from "./wrongInGrid";
+import { afterChange, wrongCalls } from "./wrongInGrid";
 
 test("fan laws: blanks, zeros and ratios out of their range", () => {
   const rows: CellValue[][] = [
@@ -56,4 +56,50 @@ test.each(CURVES)("a curve of %s", (_, isRead, rows) => {
   const cells = curveOf(rows).map((row, at) => [...row, at === 0 ? 300 : null]);
   const ends = isRead ? ['FANPRESSURE(A1:B8,0,"IP")', `FANLAW(A1:B8,1.1)`] : [];
   expect(wrongCalls(cells, isRead ? { answered: [...asked, ...ends] } : { refused: asked })).toEqual([]);
+});
+
+/** Design points on curves, row by row: airflow, pressure, fixed part. */
+test("where a curve meets a system: on a point, at its ends, nowhere, and more than once", () => {
+  const rows: CellValue[][] = [
+    ["Airflow", "Pressure", 500, 4, null],
+    [0, 10, 900, 2, 1],
+    [500, 8, 400, 12, 11],
+    [1000, 2, 0, 3, 0],
+    [null, null, 5000, 0.01, null],
+    [0, 6, 300, 1, 2],
+    [200, 9, 350, 7, null],
+    [400, 9, 100, 9.5, 6.2],
+    [700, 1, "far", 3, null],
+  ];
+  const falling = "A1:B5";
+  const humped = "A6:B9";
+  expect(
+    wrongCalls(rows, {
+      answered: [
+        `OPERATINGPOINT(${falling},C1,D1)`,
+        `OPERATINGPOINT(${falling},C2,D2,E2,"SI")`,
+        `OPERATINGPOINT(${falling},C1:C2,D1:D2,E1:E2)`,
+        `OPERATINGPOINT(${falling},500,8)`, // through an inner point
+        `OPERATINGPOINT(${humped},C7,D7)`,
+        `OPERATINGPOINT(${humped},C8,D8,E8,"SI")`, // meets it twice, and one point is stable
+      ],
+      refused: [
+        `OPERATINGPOINT(${falling},C3,D3,E3)`, // more than the fan ever has
+        `OPERATINGPOINT(${falling},C5,D5)`, // the fan still has pressure to spare at the curve's end
+        `OPERATINGPOINT(${falling},C4,D4)`,
+        `OPERATINGPOINT(${falling},C6,D6,E6)`, // less than its fixed part
+        `OPERATINGPOINT(${falling},C9,D9)`,
+      ],
+    }),
+  ).toEqual([]);
+});
+
+test("a curve that gets a hump after the copy was made has no answer where it is met more than once", () => {
+  const rows = [
+    [0, 10],
+    [500, 8],
+    [1000, 2],
+  ];
+  expect(afterChange(rows, "OPERATINGPOINT(A1:B3,400,7.5,7)", "B1", 6.9)).toBe("#N/A");
+  expect(afterChange(rows, "OPERATINGPOINT(A1:B3,400,7.5,7)", "B1", 9)).toBeGreaterThan(400);
 });

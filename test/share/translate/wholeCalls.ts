@@ -66,6 +66,22 @@ const KINDS: readonly Kind[] = [
     values: (inputs) => [inputs.map((row) => row.slice(0, 2)), ...[2, 3, 4].map((at) => [[inputs[0]![at]]])],
   },
   {
+    name: "OPERATINGPOINT",
+    calls: 30,
+    inputs: (random) => {
+      const rows = curve(random);
+      const fixed = random.maybe(random.between(0, 2));
+      const design = [random.between(50, 2000), (fixed ?? 0) + random.between(-0.1, 6), fixed];
+      return rows.map((row, at) => [...row, ...(at === 0 ? design : [null, null, null])]);
+    },
+    args: (row, units) => `A${row}:B${row + 7},C${row},D${row},E${row},"${units}"`,
+    values: (inputs, units) => [
+      inputs.map((row) => row.slice(0, 2)),
+      ...[2, 3, 4].map((at) => [[inputs[0]![at]]]),
+      [[units]],
+    ],
+  },
+  {
     name: "TRAVERSE",
     calls: 200,
     inputs: (random, units) =>

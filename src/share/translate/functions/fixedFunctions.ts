@@ -9,7 +9,6 @@ const ROOT = "it is the root of a system of equations, which plain formulas cann
 
 /** Functions whose answers stay as the values that stood when the copy was made. */
 export const fixedFunctions: Readonly<Record<string, Translator>> = {
-  OPERATINGPOINT: stays("where two curves meet is a root, which plain formulas cannot find honestly"),
   SCENARIOS: stays(ROOT),
   GAINS: stays(ROOT),
   SIZES: stays("it is searched for among many combinations, which plain formulas cannot do"),
