@@ -126,14 +126,28 @@ office.each(["IP", "SI"] as const)("the example in %s", (units) => {
     expect(summary.filter((words) => words.startsWith("inputs changed since"))).toHaveLength(1);
   });
 
-  test("no formula is too long or too deeply nested for the file format", () => {
-    for (const { cells } of copy.book.workbook.sheets) {
+  /** Excel's documented limits: characters and levels of a formula, arguments of a call, a literal text, a cell's text, a sheet's name. */
+  test("everything stays within the limits of spreadsheet programs", () => {
+    const most = { formula: 0, depth: 0, args: 0, literal: 0, text: 0, name: 0 };
+    const seen = (what: keyof typeof most, size: number): void => void (most[what] = Math.max(most[what], size));
+    for (const { name, cells } of copy.book.workbook.sheets) {
+      seen("name", name.length);
       for (const cell of cells) {
-        if (!("formula" in cell)) continue;
-        expect(cell.formula.length).toBeLessThan(8192);
-        expect(depthOf(cell.formula)).toBeLessThan(64);
+        if (!("formula" in cell)) {
+          seen("text", String(cell.value ?? "").length);
+          continue;
+        }
+        seen("formula", cell.formula.length);
+        const { depth, args, literal } = sizesOf(cell.formula);
+        seen("depth", depth);
+        seen("args", args);
+        seen("literal", literal);
       }
     }
+    const limits = { formula: 8192, depth: 64, args: 255, literal: 255, text: 32_767, name: 31 };
+    const beyond = Object.entries(limits).filter(([what, limit]) => most[what as keyof typeof most] > limit);
+    expect([beyond, most]).toEqual([[], most]);
+    expect(Math.min(...Object.values(most))).toBeGreaterThan(0); // each was looked at
   });
 
   test("the live budget comes back from the copy", () => {
@@ -152,11 +166,15 @@ office.each(["IP", "SI"] as const)("the example in %s", (units) => {
   });
 });
 
-function depthOf(formula: string): number {
-  let [depth, most] = [0, 0];
-  for (const character of formula.replace(/"[^"]*"/g, "")) {
-    if (character === "(") most = Math.max(most, ++depth);
-    if (character === ")") depth--;
+/** How deep a formula's brackets go, the most arguments of a call in it, and its longest literal text. */
+function sizesOf(formula: string): { readonly depth: number; readonly args: number; readonly literal: number } {
+  const literals = formula.match(/"(?:[^"]|"")*"/g) ?? [];
+  const open: number[] = []; // arguments so far of the calls that are open
+  let [depth, args] = [0, 0];
+  for (const character of formula.replace(/"(?:[^"]|"")*"/g, "")) {
+    if (character === "(") depth = Math.max(depth, open.push(1));
+    if (character === "," && open.length > 0) open[open.length - 1]!++;
+    if (character === ")") args = Math.max(args, open.pop() ?? 0);
   }
-  return most;
+  return { depth, args, literal: Math.max(0, ...literals.map((text) => text.replaceAll('""', '"').length - 2)) };
 }
