@@ -46,7 +46,7 @@ export function meeting(
   workings: Workings,
 ): Meeting {
   const { airflow, pressure, fixed } = design;
-  const width = 6 + HALVINGS;
+  const width = Math.max(COLUMNS.length, BEFORE_HALVES + HALVINGS + 1);
   const place = workings.once(`meeting ${curve.airflows} ${airflow} ${pressure} ${fixed}`, () =>
     workings.place(rows + 5, width, ({ top, left }) => {
       const at = (column: Column, row: number): string => cellAddress(left + COLUMNS.indexOf(column), top + 1 + row);
@@ -148,6 +148,8 @@ function pointCells(
   ];
 }
 
+const BEFORE_HALVES = 8; // cells of a root before its halvings
+
 /** The stretch that falls through nothing, halved again and again: its row, its cubic, and a lower bound of the share in each cell. */
 function rootCells(
   curve: CurvePlace,
@@ -158,21 +160,29 @@ function rootCells(
   const cell = (column: number): string => `$${columnLetters(left + column)}$${row}`;
   const place = which === "last" ? `MAX(${all("row of last")})` : `MIN(${all("row of first")})`;
   const of = (column: Column): string => `INDEX(${all(column)},${cell(0)})`;
-  const stretch = of(`${which} fall`);
-  const [d0, d1, d2, d3] = [of("surplus"), of("first"), of("second"), of("third")];
+  const [d0, d1, d2, d3, stretch, start, wide] = [1, 2, 3, 4, 5, 6, 7].map(cell) as [
+    string,
+    string,
+    string,
+    string,
+    string,
+    string,
+    string,
+  ];
   const halves = Array.from({ length: HALVINGS }, (_, step) => {
-    const before = cell(3 + step);
-    const middle = `(${before}+${cell(1)}/2^${step + 1})`;
-    return `${before}+IF(${d0}+${middle}*(${d1}+${middle}*(${d2}+${middle}*${d3}))>0,${cell(1)}/2^${step + 1},0)`;
+    const before = step === 0 ? start : cell(BEFORE_HALVES + step - 1);
+    const half = `${wide}/2^${step + 1}`;
+    const middle = `(${before}+${half})`;
+    return `${before}+IF(${d0}+${middle}*(${d1}+${middle}*(${d2}+${middle}*${d3}))>0,${half},0)`;
   });
   const x = `INDEX(${curve.airflows},${cell(0)})`;
   return [
     `MAX(1,MIN(${place},ROWS(${all("surplus")})))`,
-    `CHOOSE(${cell(2)},${of("turn 1")},${of("turn 2")},1)-${cell(3)}`,
-    `MAX(1,${stretch})`,
-    `CHOOSE(${cell(2)},0,${of("turn 1")},${of("turn 2")})`,
+    ...(["surplus", "first", "second", "third"] as const).map(of),
+    `MAX(1,${of(`${which} fall`)})`,
+    `CHOOSE(${stretch},0,${of("turn 1")},${of("turn 2")})`,
+    `CHOOSE(${stretch},${of("turn 1")},${of("turn 2")},1)-${start}`,
     ...halves,
-    "0",
-    `${x}+${cell(3 + HALVINGS)}*(INDEX(${curve.airflows},${cell(0)}+1)-${x})`,
+    `${x}+${cell(BEFORE_HALVES + HALVINGS - 1)}*(INDEX(${curve.airflows},${cell(0)}+1)-${x})`,
   ];
 }
