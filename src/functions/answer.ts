@@ -2,7 +2,7 @@ import { DomainError } from "../core/errors";
 import { fromSI, type UnitSystem, unitOf } from "../reference/quantities";
 import { readUnits } from "./arguments";
 import { type Answered, asError, type Failure, failureOf, NOT_FINITE, raise } from "./cellErrors";
-import { type Cell, type Matrix, rowsGiven, toMatrix } from "./cells";
+import { type Cell, cellAt, type Range, rangeOf } from "./cells";
 import { readerOf } from "./readRule";
 import type { Rule, Signature, Takes, Values } from "./signature";
 
@@ -34,11 +34,16 @@ export function answerOf<const T extends Takes>(
   const unit = unitOf(gives, system);
   const readers = names.map((name, index) => readerOf(name, rules[index]!, system, given[index] != null));
   const values: Record<string, unknown> = {};
+  const read = new Array<Cell | undefined>(names.length).fill(undefined); // whose value stands in `values`
   const one = (row: number, column: number): number | Failure => {
     try {
-      names.forEach((name, index) => {
-        values[name] = readers[index]!(cellAt(grid.columns[index]!, row, column));
-      });
+      for (let index = 0; index < names.length; index++) {
+        const cell = cellAt(grid.columns[index]!, row, column);
+        if (cell === read[index]) continue; // a column often says the same again and again
+        read[index] = undefined;
+        values[names[index]!] = readers[index]!(cell);
+        read[index] = cell;
+      }
       const value = fromSI(compute(values as Values<T>, system), unit);
       return Number.isFinite(value) ? value : NOT_FINITE;
     } catch (error) {
@@ -59,13 +64,17 @@ export function answerOf<const T extends Takes>(
     if (wrong <= MOST_WRONG) return asError(failure);
     return raise({ kind: "invalidValue", sentence: `more than ${MOST_WRONG} cells are wrong; of the first: ${first}` });
   };
-  return Array.from({ length: grid.rows }, (_, row) =>
-    Array.from({ length: grid.width }, (__, column) => {
-      if (isBlankItem(rules, grid, row, column)) return "";
-      const value = one(row, column);
-      return typeof value === "number" ? value : refused(value);
-    }),
-  );
+  const groups = neededTogether(rules, grid.columns);
+  const answer = new Array<Answered[]>(grid.rows);
+  for (let row = 0; row < grid.rows; row++) {
+    const line = new Array<Answered>(grid.width);
+    for (let column = 0; column < grid.width; column++) {
+      const value = isBlankItem(groups, row, column) ? "" : one(row, column);
+      line[column] = typeof value === "object" ? refused(value) : value;
+    }
+    answer[row] = line;
+  }
+  return answer;
 }
 
 /** Most cells of one answer: written out they are less than the 5 MB that a host takes at once. */
@@ -80,17 +89,8 @@ interface Grid {
   readonly width: number;
 }
 
-interface Range {
-  readonly cells: Matrix; // without the rows of a whole column that nobody filled
-  readonly high: number;
-  readonly wide: number;
-}
-
 function gridOf(names: readonly string[], given: readonly unknown[]): Grid {
-  const columns = names.map((_, index): Range => {
-    const cells = toMatrix(given[index]);
-    return { cells, high: rowsGiven(given[index]), wide: cells[0]!.length };
-  });
+  const columns = names.map((_, index) => rangeOf(given[index]));
   const high = Math.max(...columns.map((range) => range.high));
   const width = Math.max(...columns.map((range) => range.wide));
   columns.forEach((range, index) => {
@@ -104,27 +104,31 @@ function gridOf(names: readonly string[], given: readonly unknown[]): Grid {
       );
     }
   });
-  const rows = Math.max(...columns.map((range) => range.cells.length));
+  const rows = Math.max(...columns.map((range) => range.rows.length));
   if (rows * width > MOST_ANSWERS)
     throw new DomainError("the answer", `${rows} by ${width} cells`, `at most ${MOST_ANSWERS} cells in all`);
   return { columns, rows, width };
 }
 
-const cellAt = ({ cells, high, wide }: Range, row: number, column: number): Cell =>
-  cells[high === 1 ? 0 : row]?.[wide === 1 ? 0 : column] ?? null;
+/** The ranges of needed cells, those that run the same way together. */
+function neededTogether(rules: readonly Rule[], columns: readonly Range[]): Range[][] {
+  const groups = new Map<string, Range[]>();
+  columns.forEach((range, index) => {
+    if (!rules[index]!.needed || (range.high === 1 && range.wide === 1)) return;
+    const direction = `${range.high > 1} ${range.wide > 1}`;
+    groups.set(direction, [...(groups.get(direction) ?? []), range]);
+  });
+  return [...groups.values()];
+}
 
 /**
  * An item is blank when, among the ranges that run the same way, all needed cells are blank; 0 counts as blank here,
  * since some hosts send blanks as 0.
  */
-function isBlankItem(rules: readonly Rule[], grid: Grid, row: number, column: number): boolean {
-  const filled = new Map<string, boolean>();
-  rules.forEach((rule, index) => {
-    const range = grid.columns[index]!;
-    const direction = `${range.high > 1} ${range.wide > 1}`;
-    if (!rule.needed || direction === "false false") return;
-    const cell = cellAt(range, row, column);
-    filled.set(direction, (filled.get(direction) ?? false) || (cell !== null && cell !== 0));
-  });
-  return [...filled.values()].includes(false);
-}
+const isBlankItem = (groups: readonly (readonly Range[])[], row: number, column: number): boolean =>
+  groups.some((ranges) =>
+    ranges.every((range) => {
+      const cell = cellAt(range, row, column);
+      return cell === null || cell === 0;
+    }),
+  );

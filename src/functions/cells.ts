@@ -13,8 +13,32 @@ export type Matrix = readonly (readonly Cell[])[];
 
 const TALL = 20_000; // rows: nobody types so many, so what is taller is mostly a whole column
 
-/** How many rows a host handed over. */
-export const rowsGiven = (argument: unknown): number => (Array.isArray(argument) ? Math.max(1, argument.length) : 1);
+/** An argument as the host handed it over: nothing of it is copied, and a cell is looked at when it is asked for. */
+export interface Range {
+  readonly rows: readonly unknown[]; // of a whole column without those below the last filled one
+  readonly high: number; // rows that the host handed over
+  readonly wide: number;
+}
+
+const ONE_BLANK: Range = { rows: [null], high: 1, wide: 1 };
+
+/** A cell or a range of cells. */
+export function rangeOf(argument: unknown): Range {
+  if (!Array.isArray(argument)) return { rows: [argument], high: 1, wide: 1 };
+  const given: readonly unknown[] = argument;
+  let wide = 0;
+  for (const line of given) wide = Math.max(wide, Array.isArray(line) ? line.length : 1);
+  if (wide === 0) return ONE_BLANK;
+  return { rows: filled(given), high: given.length, wide };
+}
+
+/** The cell of a range that meets an item: one cell, one row and one column meet all. */
+export function cellAt({ rows, high, wide }: Range, row: number, column: number): Cell {
+  const line = rows[high === 1 ? 0 : row];
+  const place = wide === 1 ? 0 : column;
+  const value: unknown = Array.isArray(line) ? line[place] : place === 0 ? line : null;
+  return typeof value === "number" ? value : toCell(value);
+}
 
 /**
  * An argument as the host handed it over (a cell, a range, nothing) as a rectangle of plain cells. Of a whole column the rows
@@ -22,14 +46,16 @@ export const rowsGiven = (argument: unknown): number => (Array.isArray(argument)
  */
 export function toMatrix(argument: unknown): Matrix {
   const given: readonly unknown[] = Array.isArray(argument) ? argument : [[argument]];
-  const rows = given.length > TALL ? given.slice(0, Math.max(1, filledRows(given))) : given;
-  const lines = rows.map((row) => (Array.isArray(row) ? row : [row]).map(toCell));
+  const lines = filled(given).map((row) => (Array.isArray(row) ? row : [row]).map(toCell));
   const width = lines.reduce((most, line) => Math.max(most, line.length), 0);
   if (lines.length === 0 || width === 0) return [[null]];
   return lines.map((line) =>
     line.length === width ? line : [...line, ...new Array<null>(width - line.length).fill(null)],
   );
 }
+
+const filled = (rows: readonly unknown[]): readonly unknown[] =>
+  rows.length > TALL ? rows.slice(0, Math.max(1, filledRows(rows))) : rows;
 
 /** Rows up to the last one with something in it; a 0 is nothing here, since some hosts send blanks as 0. */
 function filledRows(rows: readonly unknown[]): number {

@@ -32,7 +32,7 @@ export function findNamed<Row extends Named>(rows: readonly Row[], name: string)
       for (const one of [row.key, ...(row.aliases ?? [])]) if (!byName.has(plain(one))) byName.set(plain(one), row);
     indexes.set(rows, byName);
   }
-  return byName.get(plain(name));
+  return byName.get(name) ?? byName.get(plain(name)); // most stand in the plain spelling already
 }
 
 /**
