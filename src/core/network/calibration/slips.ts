@@ -37,12 +37,12 @@ const CLEARLY_WORSE = 4;
  *
  * @param model the systems and what is unknown of them
  * @param readings all of them
+ * @param sets the sets of open gates to be solved, those of the readings among them
  * @returns the fit of those that agree, and the others
  * @throws NoAnswerError as mostPlausible
  * @source house iterative data snooping, after Baarda
  */
-export function judge(model: Model, readings: readonly Reading[]): Judged {
-  const sets = new Set(readings.map(({ set }) => set));
+export function judge(model: Model, readings: readonly Reading[], sets: ReadonlySet<number>): Judged {
   const most = Math.max(1, Math.floor(readings.length / 2));
   const without = (slips: readonly Out[]): readonly Reading[] => {
     const out = new Set(slips.flatMap((slip) => [...slip.readings, ...slip.instead]));
