@@ -1,4 +1,4 @@
-import { covariance, type Seen, seen } from "../../core/network/calibration/linear";
+import { covariance, seen } from "../../core/network/calibration/linear";
 import { priorsOf } from "../../core/network/calibration/model";
 import type { Unknown } from "../../core/network/calibration/unknowns";
 import { joinNotes, sayNote } from "../../reference/notes";
@@ -43,7 +43,7 @@ export function inputRows(calibration: Calibration): InputRows {
   }));
   const shown = known.filter(({ unknown, share }) => share < NARROWED || ALWAYS.includes(unknown.kind));
   const correlation = (one: number, other: number): number =>
-    covariance(priors, answers[one] as Seen, answers[other] as Seen) / (deviations[one]! * deviations[other]!);
+    covariance(priors, answers[one]!, answers[other]!) / (deviations[one]! * deviations[other]!);
   const apart = shown.flatMap((one, index) =>
     shown
       .slice(index + 1)

@@ -2,7 +2,7 @@ import { calibratedCurve } from "../calibrationTable/calibratedCurve";
 import { requireUsable } from "../calibrationTable/calibratedRuns";
 import { onReadings } from "../calibrationTable/onReadings";
 import { exampleCurve, exampleReadings, exampleRuns } from "../exampleTables";
-import type { Guide } from "../guide";
+import type { Formula, Guide } from "../guide";
 
 /**
  * The fan curve as your readings make it, in its own units (cfm, in.w.g.; m³/h, Pa): take it together with CALIBRATEDRUNS.
@@ -37,4 +37,9 @@ export const guide: Guide = {
     "The curve's shape stays as printed; only its two factors are found. It says nothing beyond the points typed.",
   also: ["calibration", "real fan curve"],
   example: { asks: "The invented fan as it was read", args: [exampleRuns, exampleCurve, exampleReadings] },
+};
+
+export const formula: Formula = {
+  tex: ["Q' = s\\, Q, \\qquad p' = f s^2 p"],
+  letters: { s: "the fan's speed against its curve's", f: "factor of its pressure, both as CALIBRATE finds them" },
 };

@@ -2,7 +2,7 @@ import { calibratedRuns, requireUsable } from "../calibrationTable/calibratedRun
 import { onReadings } from "../calibrationTable/onReadings";
 import { toMatrix } from "../cells";
 import { exampleCurve, exampleReadings, exampleRuns } from "../exampleTables";
-import type { Guide } from "../guide";
+import type { Formula, Guide } from "../guide";
 
 /**
  * The runs table as your readings make it (feet, inches, in.w.g.; m, mm, Pa), for SOLVE, GAINS, SCENARIOS and SIZES to take.
@@ -37,4 +37,9 @@ export const guide: Guide = {
     "Take it together with CALIBRATEDCURVE. Lengths are those that would lose what was measured, not those of a tape; fittings that lose less than their books say become a number, of which GAINS knows no elbow.",
   also: ["calibration", "measured system"],
   example: { asks: "The two hoods as they were read", args: [exampleRuns, exampleCurve, exampleReadings] },
+};
+
+export const formula: Formula = {
+  tex: ["v' = v\\, e^{x}"],
+  letters: { v: "an input as the table has it", x: "logarithm of its factor, as CALIBRATE finds it" },
 };
