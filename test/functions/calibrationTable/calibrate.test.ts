@@ -9,7 +9,12 @@ import { byName, type Row, table } from "../../support/tables";
 
 type Answer = (string | number)[][];
 type Call = (...args: any[]) => Answer;
-const [CALIBRATE, RUNS_OF, CURVE_OF, SOLVE] = [calibrate, calibratedruns, calibratedcurve, solve] as unknown as [Call, Call, Call, Call];
+const [CALIBRATE, RUNS_OF, CURVE_OF, SOLVE] = [calibrate, calibratedruns, calibratedcurve, solve] as unknown as [
+  Call,
+  Call,
+  Call,
+  Call,
+];
 
 /** An invented shop in SI, with a hose text, a port, a mitreless list, leaks of every kind and a filter after the fan. */
 const RUNS: readonly Row[] = [
