@@ -38,7 +38,7 @@ test("a club copy is written, what is fixed is told, and the budget's bytes are 
   const { status, stdout, stderr } = share(budget, club);
   expect([status, stderr]).toEqual([0, ""]);
   expect(stdout).toMatch(/\d+ formulas recalculate, \d+ are fixed, 0 could not be translated/);
-  expect(stdout).toMatch(/Flow!B10 SOLVE: /);
+  expect(stdout).toMatch(/Flow!B66 SCENARIOS: /);
   expect(hash(budget)).toBe(before);
   const { workbook } = await readBook(readFileSync(club));
   expect(workbook.sheets[0]!.name).toBe("About this copy");
