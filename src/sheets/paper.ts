@@ -25,9 +25,9 @@ const pointsOf = (characters: number): number => (7 * characters + 5) * (POINTS 
 export function legible(sheet: Sheet): Sheet {
   const { print, columns, frozen } = sheet;
   if (print === undefined) return sheet;
-  const named = Math.max(1, frozen.columns);
+  const named = namedColumns(frozen.columns);
   const widths = columns.slice(0, lastColumn(print.area) ?? columns.length).map(pointsOf);
-  const pagesWide = pagesFor(widths, named, roomOn(print));
+  const pagesWide = pagesAcross(widths, named, print).length;
   return pagesWide === 1
     ? sheet
     : { ...sheet, print: { ...print, pagesWide, titleColumns: { first: 1, last: named } } };
@@ -36,22 +36,39 @@ export function legible(sheet: Sheet): Sheet {
 const lastColumn = (area: string | undefined): number | undefined =>
   area === undefined ? undefined : (readRectangle(area)?.right ?? placeOf(area).column);
 
-/** How wide a page is, in points of a sheet that is drawn as small as it may be. */
-function roomOn({ paper, landscape }: PrintSetup): number {
-  const across = INCHES[paper][landscape ? "long" : "narrow"] - MARGINS.left - MARGINS.right;
-  return ((ROUNDING * across * POINTS) / LEAST_SIZE) * USUAL_SIZE;
+/** How many columns come back on each page: those that stay on the screen, or the first. */
+export const namedColumns = (frozen: number): number => Math.max(1, frozen);
+
+type Format = Pick<PrintSetup, "paper" | "landscape">;
+
+/** Points of a page between its margins. */
+export function roomOn({ paper, landscape }: Format): { readonly across: number; readonly down: number } {
+  const inches = INCHES[paper];
+  const [wide, high] = landscape ? [inches.long, inches.narrow] : [inches.narrow, inches.long];
+  return {
+    across: (wide - MARGINS.left - MARGINS.right) * POINTS,
+    down: (high - MARGINS.top - MARGINS.bottom) * POINTS,
+  };
 }
 
-/** Pages side by side, the first columns on each; a column is never cut. */
-function pagesFor(widths: readonly number[], named: number, room: number): number {
-  const names = widths.slice(0, named).reduce((sum, width) => sum + width, 0);
-  let pages = 1;
-  let taken = names;
-  for (const width of widths.slice(named)) {
-    if (taken + width > room && taken > names) {
-      pages += 1;
-      taken = names;
+/**
+ * Which columns stand on each of the pages side by side, counted from 0: the first ones on each, a column never cut, and no letter
+ * smaller than can be read.
+ *
+ * @param widths in points
+ */
+export function pagesAcross(widths: readonly number[], named: number, format: Format): number[][] {
+  const room = ((ROUNDING * roomOn(format).across) / LEAST_SIZE) * USUAL_SIZE;
+  const names = [...widths.keys()].slice(0, named);
+  const nameWidth = names.reduce((sum, column) => sum + (widths[column] ?? 0), 0);
+  const pages = [[...names]];
+  let taken = nameWidth;
+  for (const [column, width] of [...widths.entries()].slice(named)) {
+    if (taken + width > room && taken > nameWidth) {
+      pages.push([...names]);
+      taken = nameWidth;
     }
+    pages.at(-1)?.push(column);
     taken += width;
   }
   return pages;

@@ -1,5 +1,7 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
 import fc from "fast-check";
-import { legible } from "../../src/sheets/paper";
+import { legible, MARGINS } from "../../src/sheets/paper";
 import type { PrintSetup, Sheet } from "../../src/sheets/workbook";
 import { sheetOf } from "../support/sheetOf";
 
@@ -62,4 +64,13 @@ describe("a sheet on paper", () => {
       }),
     );
   });
+});
+
+test("the print of the page in the browser has the margins of a file", () => {
+  const css = readFileSync(path.join(__dirname, "../../src/hosts/local/print/print.css"), "utf8");
+  const { top, left, right, bottom } = MARGINS;
+  expect(left).toBe(right);
+  expect([...css.matchAll(/margin: (.*);/g)].map(([, margin]) => margin)).toEqual(
+    new Array(4).fill(`${top}in ${left}in ${bottom}in`),
+  );
 });

@@ -13,6 +13,7 @@ const differences: readonly string[] = [
   'A double quote inside a text of a formula ("a""b") is not understood here. Write CHAR(34) in its place.',
   "A text that looks like a web address stays a text: nothing here opens it, and no icon of another host is fetched. HYPERLINK shows its label only.",
   "A sheet's name has no straight apostrophe here: a file's Bob's becomes Bob’s, in its formulas too.",
+  "Ctrl+P prints the sheet in front, on the paper of its units. To print several, save the file and print it in a spreadsheet program.",
   "What a reload or Save keeps: values, formulas, looks, number formats, notes, names, lists of words, marks by text, line charts, tables that came with the sheet, widths, frozen rows, print set-up. Merged cells, pictures, pivot tables, other charts, rules and marks, hidden rows, colours of tabs and tables that you make here are not kept.",
 ];
 

@@ -11,6 +11,7 @@ import { askOnLeaving } from "./leaving";
 import { localHost } from "./localHost";
 import { notificationsIn } from "./notifications";
 import { paneFocus } from "./paneFocus";
+import { printSheet } from "./print/printSheet";
 import { refit } from "./refit";
 import { moveByF6, type Region } from "./regions";
 import { sharedStore } from "./sharedStore";
@@ -39,6 +40,7 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   listDifferences(part("differences"));
   let desk: GridDesk | null = null;
   let workspace: Workspace | null = null;
+  printSheet(part("print"), () => desk?.model() ?? null); // before the grid, which has a print of its own
   const focusPane = paneFocus(frame);
   const bar = notificationsIn(part("notice"), (asker) => {
     if (asker === frame) focusPane();

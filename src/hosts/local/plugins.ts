@@ -1,6 +1,7 @@
 import { addAppendPlugin } from "./appendPlugin";
 import { addExtentPlugin } from "./extentPlugin";
 import { addKeptPlugin } from "./keptPlugin";
+import { printByBrowser } from "./print/printByBrowser";
 import { removeLinks } from "./noLinks";
 import { markNoValidCell } from "./validCells";
 import { limitWork } from "./limits/limitWork";
@@ -12,5 +13,6 @@ export function addPlugins(): void {
   addAppendPlugin();
   removeLinks();
   markNoValidCell();
+  printByBrowser();
   limitWork();
 }

@@ -124,7 +124,8 @@ function sheetTables(model: GridModel, sheetId: string): SheetTable[] {
   });
 }
 
-function printSetup(model: GridModel, sheetId: string): PrintSetup | null {
+/** How a sheet is printed; null where nobody said it. */
+export function printSetup(model: GridModel, sheetId: string): PrintSetup | null {
   const paper = keptGetters(model).getPaper(sheetId);
   if (paper === undefined) return null;
   const rows = factsOn(model, sheetId, "title rows")[0]?.range.zone;
