@@ -1,4 +1,4 @@
-import { placeOf } from "../../../sheets/address";
+import { type placeOf } from "../../../sheets/address";
 import { namedColumns, pagesAcross, roomOn } from "../../../sheets/paper";
 import { rectangleOf } from "../../../sheets/rectangle";
 import type { PrintSetup } from "../../../sheets/workbook";
