@@ -121,11 +121,23 @@ export function hostile(random: () => number, HostError: HostErrorClass) {
       random() < spoilt ? cell() : pick([1, 5, 10, 1000]),
     ]);
 
+  /** Numbers read across a duct, or a table of what was read with gates open. */
+  const readings = (spoilt: number): unknown[][] => {
+    const headers = ["At", "Open", "Velocity", "Airflow", "Suction", "Drop", "±", "Times", "Meter"];
+    const line = (): unknown[] => [pick(["r0", "r0", "r1", "fan"]), pick([null, "r0; r1"]), null, pick([null, 300, 900]), pick([null, 2, 8]), null, pick([null, 4]), null, null]; // prettier-ignore
+    const filled = random() < 0.5 ? rowsOf(line) : rowsOf(() => [pick([1, 300, 900]), 2]);
+    const spoiled = filled.map((row) => row.map((value) => (random() < spoilt ? cell() : value)));
+    return spoiled[0]!.length === headers.length ? [headers, ...spoiled] : spoiled;
+  };
+
+  const rowsOf = (line: () => unknown[]): unknown[][] => Array.from({ length: 1 + Math.floor(4 * random()) }, line);
+
   /** What the tables and names of the functions on whole systems look like, with so many cells spoilt. */
   const shaped: Readonly<Record<string, (spoilt: number) => unknown[][]>> = {
     runs: runsTable,
     curve,
     facts,
+    readings,
     scenarios: () => [["one", pick(["r0", "r1", "r0; r1", "r9"])]],
     hood: () => [[pick(["r0", "r1", "r2"])]],
   };
