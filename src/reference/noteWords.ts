@@ -26,6 +26,9 @@ export const noteWords = {
     mark: "metal with wood: by",
     words: "{mark} their names, sparks and dust that burns may share this duct",
   },
+  waits: { mark: "waits for", words: "{mark} {what}" }, // also of the fan
+  waitsForMissing: { mark: "which no row has", words: "run {run}, {mark}{nearest}" },
+  waitsForLast: { words: 'a run whose To is "fan"' },
   // of a run, by SOLVE
   onlyLeaksFlow: { mark: "no open hood: only leaks flow", words: "{mark}" },
   nothingFlows: { mark: "no open hood: nothing flows", words: "{mark}" },
@@ -87,39 +90,6 @@ export const noteWords = {
   measureFirst: {
     words: "sizes are as sure as the fan's curve and the losses typed: measure what can be measured before you buy",
   },
-  // in short, by CALIBRATE
-  fanWeaker: { words: "the fan gives {percent} % less pressure than its curve at {airflow}, ± {error} %" },
-  fanStronger: { words: "the fan gives {percent} % more pressure than its curve at {airflow}, ± {error} %" },
-  fanAsPrinted: { words: "the fan gives what its curve says at {airflow}, as far as these readings tell: ± {error} %" },
-  noReadings: { words: "nothing is read yet" },
-  readingsAgree: { words: "all readings agree: {count}" },
-  readingsAside: { words: "{count} of {total} readings fit no plausible system and are left out: {which}" },
-  rowsWrong: { words: "{count} cannot be used: see their words" },
-  readNext: {
-    words: "read next: {what}, {open}; that takes ± of the air at the hoods from {now} to {then} %",
-  },
-  notApart: { words: "these readings cannot tell apart: {pairs}" },
-  untouched: { words: "{count} further inputs are hardly touched by these readings" },
-  pastCurve: { words: "these readings ask for more air than the fan's curve has points for: type more of its points" },
-  humpInSet: { words: "the curve has a hump: {open}: the fan may also jump to another point" },
-  // of an input, by CALIBRATE
-  told: { words: "measured" },
-  partlyTold: { words: "narrowed" },
-  hardlyTold: { words: "hardly touched by these readings" },
-  // of a reading, by CALIBRATE
-  agrees: { words: "agrees; a slip below {factor} times would not show" },
-  leftOut: { words: "left out: {factor} times what all others say" },
-  placeOff: { words: "so are all airflows there" },
-  meterOff: { words: "so are all readings of this meter" },
-  orAnother: { words: "or {which} is wrong in its place, and is left out too" },
-  orThis: { words: "left out: this one or {which} is wrong" },
-  orBlocked: { words: "or the duct there is blocked: read the suction behind the hood" },
-  slipDecimal: { words: "a decimal place?" },
-  slipArea: { words: "a decimal place of the area?" },
-  slipRadius: { words: "diameter and radius of the area mixed up?" },
-  slipSquare: { words: "a square typed for the round duct?" },
-  slipUnits: { words: "cfm and m³/h mixed up?" },
-  slipSize: { words: "the area of {size}?" },
   // of a change, by GAINS
   settlesElsewhere: { words: "dust would settle in: {runs}" },
   nothingGains: { words: "no single change gains anything here" },

@@ -121,18 +121,20 @@ describe("the demo", () => {
     expect(await readOne(page, "F4")).toBe("1,200"); // 1750 less the planer's 550
   });
 
-  test("a wrong row is named where the answer would stand, the checks point there, and undo brings all back", async () => {
+  test("a wrong row is told beside it, no total stands without it, and undo brings all back", async () => {
     const { page } = local;
     await openSheet("Runs");
     const sound = await read(page, "A9:A17");
     await typeInto(page, "C12", "nowhere");
-    expect(await readOne(page, "A9")).toBe("see Budget B8");
+    expect(await readOne(page, "A12")).toMatch(/; waiting for nowhere, which no row has/);
+    expect(await readOne(page, "A9")).toBe(sound[0]![0]);
     await openSheet("Budget");
-    expect(await readOne(page, "B8")).toBe("#VALUE!");
-    await lineSays(page, /B8 shows #VALUE!: To of run "router table" \(row 5\) must be/);
+    expect(await readOne(page, "C3")).toMatch(/^Look: Runs row 12, router table: waiting for nowhere/);
+    expect(await readOne(page, "C15")).toBe("#N/A");
+    await lineSays(page, /C15 shows #N\/A: waits for run "router table" \(row 5\)/);
     // no total stands there with a 0 that means "unknown"
     expect([...(await read(page, "F4:F7")).flat(), ...(await read(page, "K4:K7")).flat()]).toEqual(
-      Array.from({ length: 8 }, () => "see B8"),
+      Array.from({ length: 8 }, () => "see C3"),
     );
     await page.keyboard.press("Control+Z");
     await openSheet("Runs");

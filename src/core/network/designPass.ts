@@ -84,7 +84,13 @@ export function designPass(network: Network, surroundings: Surroundings): System
   return { runs: budgets, airflow, suction, dischargeLoss, staticPressure: suction + dischargeLoss, leaks };
 }
 
-const stillRun = (state: Exclude<RunBudget["state"], "asked">): RunBudget => ({
+/**
+ * A run in which the pass finds no air.
+ *
+ * @returns its zeros
+ * @source house
+ */
+export const stillRun = (state: Exclude<RunBudget["state"], "asked">): RunBudget => ({
   state,
   airflow: 0,
   velocity: 0,

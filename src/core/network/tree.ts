@@ -1,7 +1,18 @@
 import { DomainError } from "../errors";
-import { plain, unknownName } from "../naming/findNamed";
+import { plain } from "../naming/findNamed";
 import type { Network, Run } from "./network";
 import { FAN, OPEN_AIR } from "./openAir";
+import {
+  blowsNowhere,
+  bothAtFan,
+  hasNameOf,
+  isCalledFan,
+  joinsAfterFan,
+  joinsHood,
+  leadsNowhere,
+  noneAtFan,
+  runsInCircle,
+} from "./treeFaults";
 import { itemAt } from "../../reference/itemAt";
 
 /** More runs than this are a mistake, not a workshop. */
@@ -28,13 +39,7 @@ export function buildNetwork(runs: readonly Run[]): Network {
   const last = onlyLastRun(runs, joins);
   runs.forEach((run, index) => {
     const first = itemAt(joining, index)[0];
-    if (run.hood !== null && first !== undefined) {
-      throw new DomainError(
-        `Hood of ${run.label}`,
-        itemAt(runs, first).name,
-        "left blank: a hood is an open end, and another run joins this one",
-      );
-    }
+    if (run.hood !== null && first !== undefined) throw joinsHood(run, itemAt(runs, first).name);
   });
   const order = fromEndsToFan(runs, joins, joining);
   const discharge = runs.flatMap((run, index) => (run.side === "discharge" ? [index] : []));
@@ -54,14 +59,8 @@ function indexByName(runs: readonly Run[]): ReadonlyMap<string, number> {
   runs.forEach((run, index) => {
     const name = plain(run.name);
     const before = byName.get(name);
-    if (name === FAN)
-      throw new DomainError(`Run of ${run.label}`, run.name, `another word: "fan" is where the last run ends`);
-    if (before !== undefined)
-      throw new DomainError(
-        `Run of ${run.label}`,
-        run.name,
-        `a name of its own: ${itemAt(runs, before).label} has it too`,
-      );
+    if (name === FAN) throw isCalledFan(run.label, run.name);
+    if (before !== undefined) throw hasNameOf(run.label, run.name, itemAt(runs, before).label);
     byName.set(name, index);
   });
   return byName;
@@ -71,15 +70,13 @@ function downstreamOf(run: Run, runs: readonly Run[], byName: ReadonlyMap<string
   if (plain(run.to) === FAN) return -1;
   const index = byName.get(plain(run.to));
   if (index === undefined) {
-    const names = [
-      ...runs.filter((other) => other.side === "suction" && other !== run).map((other) => ({ key: other.name })),
-      { key: FAN },
-    ];
-    throw unknownName(`To of ${run.label}`, names, run.to, `the name of another run, or "fan" for the last one`);
+    const others = runs.filter((other) => other.side === "suction" && other !== run);
+    throw leadsNowhere(
+      run,
+      others.map(({ name }) => ({ key: name })),
+    );
   }
-  if (itemAt(runs, index).side === "discharge") {
-    throw new DomainError(`To of ${run.label}`, run.to, `a suction run or "fan": that run is on the discharge side`);
-  }
+  if (itemAt(runs, index).side === "discharge") throw joinsAfterFan(run);
   return index;
 }
 
@@ -88,21 +85,15 @@ function dischargeEnd(run: Run, runs: readonly Run[], byName: ReadonlyMap<string
   const to = plain(run.to);
   const index = byName.get(to);
   if (OPEN_AIR.includes(to) || (index !== undefined && itemAt(runs, index).side === "discharge")) return -1;
-  throw new DomainError(`To of ${run.label}`, run.to, `blank, "outside" or another discharge run`);
+  throw blowsNowhere(run);
 }
 
 function onlyLastRun(runs: readonly Run[], joins: readonly number[]): number {
   const last = runs.flatMap((run, index) => (run.side === "suction" && joins[index] === -1 ? [index] : []));
-  if (last.length === 0) throw new DomainError("To", null, `"fan" in one row: no run ends at the fan`);
-  if (last.length > 1) {
-    const [first, second] = last.map((index) => itemAt(runs, index).label);
-    throw new DomainError(
-      "To",
-      FAN,
-      `"fan" in one row only: ${first} and ${second} both end there, so let one join the other`,
-    );
-  }
-  return itemAt(last, 0);
+  const [first, second] = last;
+  if (first === undefined) throw noneAtFan();
+  if (second !== undefined) throw bothAtFan(itemAt(runs, first).label, itemAt(runs, second).label);
+  return first;
 }
 
 function fromEndsToFan(
@@ -123,11 +114,6 @@ function fromEndsToFan(
     if (waiting[to] === 0) ready.push(to);
   }
   const looped = waiting.findIndex((count) => count > 0);
-  if (looped >= 0)
-    throw new DomainError(
-      `To of ${itemAt(runs, looped).label}`,
-      itemAt(runs, looped).to,
-      "a way to the fan: these runs join each other in a loop",
-    );
+  if (looped >= 0) throw runsInCircle(itemAt(runs, looped));
   return order;
 }

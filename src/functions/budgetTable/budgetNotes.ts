@@ -21,7 +21,7 @@ export function budgetNotes(entry: TableRun, budget: RunBudget, system: UnitSyst
 }
 
 /** An airflow typed where no hood is. */
-export const askedInVain = ({ run }: TableRun, { joined }: RunsTable): string[] =>
+export const askedInVain = ({ run }: TableRun, { joined }: Pick<RunsTable, "joined">): string[] =>
   run.wantedAirflow > 0 && joined.has(plain(run.name)) ? [sayNote("askedInVain")] : [];
 
 /** An exit named where the air leaves: the fan's static pressure knows of it already. */

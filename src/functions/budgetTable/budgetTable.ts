@@ -1,20 +1,33 @@
 import { STANDARD_DENSITY } from "../../core/air/constants";
-import { designPass, type RunBudget, type SystemBudget } from "../../core/network/designPass";
+import { designPass, type SystemBudget } from "../../core/network/designPass";
 import { budgetColumns } from "../../reference/answerColumns";
 import { OTHER_AIR } from "../../reference/noteLimits";
 import { joinNotes, sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
+import { judgeTree } from "../../core/network/judged/judgeTree";
+import { MOST_WRONG } from "../answer";
 import { answerRow, blankRow, headerRow, type Value } from "../answerRows";
+import type { Answered } from "../cellErrors";
 import { inWords } from "../../reference/inWords";
-import type { TableRun } from "../runsTable/readRun";
-import type { RunsTable } from "../runsTable/readRuns";
+import type { RunsTable, TableReader } from "../runsTable/readRuns";
 import { surroundings } from "../runsTable/surroundings";
 import { askedInVain, budgetNotes, exitNotes } from "./budgetNotes";
 import { metalNotes } from "./metalNotes";
+import { partTable } from "./partTable";
+import { runRow } from "./runRow";
 import { itemAt } from "../../reference/itemAt";
 
-/** The answer of BUDGET: a header row, a row per row of the table, and the fan. */
-export function budgetTable(table: RunsTable, density: number, system: UnitSystem): Value[][] {
+/** The answer of BUDGET: a header row, a row per row of the table, and the fan. Where rows are wrong, the others stand. */
+export function budgetTable(reader: TableReader, density: number, system: UnitSystem): Answered[][] {
+  const rows = reader.rows();
+  const tree = judgeTree(rows.map((row) => ("wrong" in row ? row.wrong : row)));
+  const isSound = tree.discharge === null && tree.rows.every((row) => "run" in row);
+  if (isSound || tree.rows.filter((row) => !("run" in row)).length > MOST_WRONG)
+    return wholeTable(reader.runs(null), density, system);
+  return partTable(rows, tree, density, system);
+}
+
+function wholeTable(table: RunsTable, density: number, system: UnitSystem): Value[][] {
   const network = table.network();
   const budget = designPass(network, surroundings(density));
   const rows = Array.from({ length: table.rows }, () => blankRow(budgetColumns));
@@ -27,33 +40,6 @@ export function budgetTable(table: RunsTable, density: number, system: UnitSyste
   });
   return [headerRow(budgetColumns, system), ...rows, fanRow(budget, density, system)];
 }
-
-function runRow(entry: TableRun, budget: RunBudget, note: string, system: UnitSystem): Value[] {
-  const { cost, state } = budget;
-  return answerRow(
-    budgetColumns,
-    {
-      run: entry.run.name,
-      airflow: budget.airflow,
-      velocity: budget.velocity,
-      velocityPressure: budget.velocityPressure,
-      friction: cost && cost.friction,
-      fittings: cost && cost.entry + cost.fittings,
-      device: cost && cost.device,
-      runLoss: cost && cost.total,
-      suctionAtEnd: state === "discharge" ? null : budget.suctionAtEnd,
-      pathLoss: state === "discharge" ? null : cost && cost.toFan,
-      governs: state === "asked" ? (budget.governs ? "yes" : "no") : null,
-      balancedAirflow: balancedAirflow(budget),
-      note,
-    },
-    system,
-  );
-}
-
-/** What the path would draw unthrottled: Q sqrt(p_governing / p_path). */
-const balancedAirflow = (budget: RunBudget): number | null =>
-  budget.junctionRatio === null ? null : budget.airflow * Math.sqrt(budget.junctionRatio);
 
 const fanRow = (budget: SystemBudget, density: number, system: UnitSystem): Value[] =>
   answerRow(

@@ -6,7 +6,10 @@ import type { TableRun } from "../runsTable/readRun";
 import { itemAt } from "../../reference/itemAt";
 
 /** For each run of the table what there is to say of sparks in dust that burns: one note at most, where both first meet. */
-export function metalNotes(runs: readonly TableRun[], { joins, joining }: Network): string[][] {
+export function metalNotes(
+  runs: readonly TableRun[],
+  { joins, joining }: Pick<Network, "joins" | "joining">,
+): string[][] {
   const own = runs.map(({ run, typed }, place) =>
     dustOfRun({ name: run.name, ...typed, isEnd: itemAt(joining, place).length === 0 }),
   );

@@ -138,7 +138,7 @@ function readText(name: string, cell: Cell, what: string): string {
 }
 
 /** Left blank it is suction, but for a run that goes into the open air. */
-function readSide(name: string, cell: Cell, to: string, isRun: (name: string) => boolean): Run["side"] {
+export function readSide(name: string, cell: Cell, to: string, isRun: (name: string) => boolean): Run["side"] {
   if (cell === null && isAfterFan(to, isRun)) return "discharge";
   return readChoice(name, cell, ["suction", "discharge"]);
 }

@@ -1,12 +1,15 @@
 import { DomainError } from "../../core/errors";
 import { plain } from "../../core/naming/findNamed";
 import type { Network } from "../../core/network/network";
-import { buildNetwork } from "../../core/network/tree";
+import { buildNetwork, MOST_RUNS } from "../../core/network/tree";
 import { neededColumns } from "../../reference/columnsOfRuns";
+import { itemAt } from "../../reference/itemAt";
 import type { UnitSystem } from "../../reference/quantities";
+import { MOST_WRONG } from "../answer";
 import { type Cell, CellErrorValue, type Matrix } from "../cells";
 import { cellOf, findColumns } from "./columns";
 import { type CellReader, type OpenGates, readGate, readRun, type TableRun } from "./readRun";
+import { readWrong, type WrongRow } from "./readWrong";
 
 /** The runs of a table with its gates in one state. */
 export interface RunsTable {
@@ -21,6 +24,7 @@ export interface TableReader {
   readonly names: ReadonlyMap<string, string>; // of its runs, by their plain spelling; also of rows that are refused
   readonly hasGates: boolean; // it has a column for them
   readonly runs: (open: OpenGates) => RunsTable;
+  readonly rows: () => readonly (TableRun | WrongRow)[]; // each read by itself, its gate as the table has it
 }
 
 /**
@@ -41,11 +45,12 @@ export function readRuns(table: Matrix, system: UnitSystem): TableReader {
   );
   const filled = [...readers.entries()].filter(([, cell]) => neededColumns.some((column) => cell(column) !== null));
   const names = new Map(readers.flatMap((cell) => nameIn(cell("Run"))).map((name) => [plain(name), name]));
+  const isRun = (name: string): boolean => names.has(name);
   const known = new Map<number, TableRun>();
   const runOf = (row: number, cell: CellReader, open: OpenGates): TableRun => {
     const before = known.get(row);
     if (before !== undefined) return withGate(before, readGate(before.run.label, before.run.name, cell, open));
-    const read = readRun(row, cell, open, (name) => names.has(name), system);
+    const read = readRun(row, cell, open, isRun, system);
     known.set(row, read);
     return read;
   };
@@ -56,7 +61,7 @@ export function readRuns(table: Matrix, system: UnitSystem): TableReader {
     runs: (open) => {
       const runs = filled.map(([row, cell]) => runOf(row, cell, open));
       const last = runs.at(-1);
-      if (last === undefined) throw new DomainError("runs", null, "a table with at least one run below its headers");
+      if (last === undefined) throw noRun();
       const network = (): Network => {
         const now = runs.map(({ run }) => run);
         tree ??= buildNetwork(now);
@@ -64,8 +69,24 @@ export function readRuns(table: Matrix, system: UnitSystem): TableReader {
       };
       return { runs, rows: last.row + 1, joined: new Set(runs.map(({ run }) => plain(run.to))), network };
     },
+    rows: () => {
+      if (filled.length === 0) throw noRun();
+      if (filled.length > MOST_RUNS) throw new DomainError("runs", filled.length, `at most ${MOST_RUNS} rows`);
+      const wrong: DomainError[] = [];
+      return filled.map(([row, cell]) => {
+        try {
+          return runOf(row, cell, null);
+        } catch (error) {
+          if (!(error instanceof DomainError)) throw error;
+          if (wrong.push(error) > MOST_WRONG) throw itemAt(wrong, 0); // it is the range that is wrong
+          return readWrong(row, cell, isRun, error);
+        }
+      });
+    },
   };
 }
+
+const noRun = (): DomainError => new DomainError("runs", null, "a table with at least one run below its headers");
 
 const nameIn = (cell: Cell): string[] => (cell === null || cell instanceof CellErrorValue ? [] : [String(cell)]);
 

@@ -17,7 +17,7 @@ import { sharedRuns } from "../runsTable/sharedRuns";
 export function budget(runs: unknown[][], density?: unknown[][], units?: unknown[][]): unknown[][] {
   return inHost(units, (system) => {
     const air = readDensity(density, system);
-    return budgetTable(sharedRuns(runs, system).runs(null), air, system);
+    return budgetTable(sharedRuns(runs, system), air, system);
   });
 }
 
@@ -26,7 +26,7 @@ export const guide: Guide = {
   source: "acgihMemory",
   basis: "from memory",
   limits:
-    "What hoods ask for, not what flows: a fan knows nothing of wishes. See SOLVE. Fittings counts the hood's entry in. Losses are of total pressure; the end after the fan counts beyond what the fan's static pressure leaves out. Values from memory count like any other: Check names them.",
+    "What hoods ask for, not what flows: a fan knows nothing of wishes. See SOLVE. Fittings counts the hood's entry in. Losses are of total pressure; the end after the fan counts beyond what the fan's static pressure leaves out. Values from memory count like any other: Check names them. A wrong row is an error, and so is what waits for it; other rows compute.",
   cautions: ["metal with wood", "plastic static", "capture"],
   also: ["static pressure", "system loss", "duct design", "cyclone"],
   example: { asks: "What two hoods and a main ask of a fan", args: [exampleRuns] },

@@ -72,12 +72,18 @@ export const BUDGET_HEADER = 8;
 export const BUDGET_COLUMN = 2; // B; column A holds the flags
 export const BUDGET_LAST = BUDGET_HEADER + 41;
 
-/** Right of it: what each open hood asks for, what a gauge reads at the run's end, and for the sheet Runs the run's place in its table and the check in words. */
+/**
+ * Right of it: what each open hood asks for, what a gauge reads at the run's end, and for the sheet Runs the run's place in its
+ * table, the check in words, and of a wrong run the row on that sheet.
+ */
 const besideBudget = (index: number): string => columnLetters(BUDGET_COLUMN + budgetColumns.length + index);
 export const BUDGET_BESIDE = {
   asked: besideBudget(0),
   gauge: besideBudget(1),
   place: besideBudget(2),
   check: besideBudget(3),
+  told: besideBudget(4), // what the answer says of a wrong run, or of what it waits for, without what the sheets say otherwise
+  wrongRow: besideBudget(5),
 } as const;
-export const BUDGET_NAMES = BUDGET_COLUMN + budgetColumns.length + 4; // the first of four columns by which runs are found
+export const BUDGET_WRONG_CELL = "$C$3"; // what is wrong, in a sentence; blank where nothing is
+export const BUDGET_NAMES = BUDGET_COLUMN + budgetColumns.length + 6; // the first of four columns by which runs are found

@@ -6,6 +6,7 @@ import { filledAddresses } from "../../sheets/rectangle";
 export interface FailedFormula {
   readonly sheet: string;
   readonly at: string;
+  readonly of: string; // the cell in which the formula stands
   readonly error: ShownError;
 }
 
@@ -17,7 +18,7 @@ export const failedFormulas = ({ workbook, shown }: Calculated): FailedFormula[]
       const here = shown.get(sheet);
       return filledAddresses(cell.at, here?.get(cell.at)?.fills ?? ONE_CELL).flatMap((at) => {
         const value = here?.get(at)?.value ?? null;
-        return typeof value === "object" && value !== null ? [{ sheet, at, error: value }] : [];
+        return typeof value === "object" && value !== null ? [{ sheet, at, of: cell.at, error: value }] : [];
       });
     }),
   );

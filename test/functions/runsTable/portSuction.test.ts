@@ -4,7 +4,6 @@ import { budget } from "../../../src/functions/systems/budget";
 import { gains } from "../../../src/functions/systems/gains";
 import { losscoefficient } from "../../../src/functions/losses/losscoefficient";
 import { reference } from "../../../src/functions/lookingUp/reference";
-import { refusal } from "../../support/refusal";
 import { byName, type Row, table } from "../../support/tables";
 
 const AIR = 1.2;
@@ -55,7 +54,7 @@ test.each<[string, Row, string]>([
     'Port suction of run "planer" (row 2) must be at least the velocity pressure of that airflow in this diameter, since the air must be brought to that speed; got 200',
   ],
 ])("%s is refused", (_what, facts, message) => {
-  expect(refusal(() => budget(table([{ ...planer, ...facts }, fan]), [[AIR]], [["SI"]])).message).toBe(message);
+  expect(budget(table([{ ...planer, ...facts }, fan]), [[AIR]], [["SI"]])[1]!.at(-1)).toBe(message);
 });
 
 describe("the ports of the table hoods", () => {

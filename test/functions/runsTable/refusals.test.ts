@@ -1,16 +1,40 @@
-/** What a runs table is refused for, as BUDGET, SOLVE, SCENARIOS and GAINS all say it: the row and the column by name. */
+/**
+ * What a runs table is refused for, as SOLVE, SCENARIOS, GAINS and all that need the whole of it say: the row and the column
+ * by name. BUDGET says the same beside the row.
+ */
 import "../../support/customFunctions";
 import { budget } from "../../../src/functions/systems/budget";
-import { refusal } from "../../support/refusal";
+import { gains } from "../../../src/functions/systems/gains";
+import { scenarios } from "../../../src/functions/systems/scenarios";
+import { sizes } from "../../../src/functions/systems/sizes";
+import { solve } from "../../../src/functions/systems/solve";
+import { together } from "../../../src/functions/systems/together";
+import { uncertainty } from "../../../src/functions/systems/uncertainty";
+import { refusal, shown } from "../../support/refusal";
 import { type Row, table } from "../../support/tables";
 
 const saw: Row = { Run: "saw", To: "main", Diameter: 4, Length: 10, Hood: "plain end", Airflow: 350, Gate: "open" };
 const sander: Row = { ...saw, Run: "sander", Length: 20 };
 const main: Row = { Run: "main", To: "fan", Diameter: 5, Length: 10 };
 
-describe("refused, naming the row", () => {
-  const message = (rows: readonly Row[]): string => refusal(() => budget(table(rows))).message;
+const CURVE = [
+  [0, 10],
+  [1500, 8],
+  [3000, 0],
+];
 
+const bySolve = (rows: readonly Row[]): string => refusal(() => solve(table(rows), CURVE)).message;
+
+/** The notes of BUDGET's rows, and as what error the numbers beside stand. */
+const byBudget = (rows: readonly Row[]): string[] =>
+  budget(table(rows))
+    .slice(1)
+    .map((row) => `${String(shown(row[1])).split(" ")[0]!}: ${String(row.at(-1))}`);
+
+/** Where BUDGET tells of each row what SOLVE says of the whole: in the tests of what waits. */
+const SAID_OTHERWISE = ["an unknown To", "no last run"];
+
+describe("refused, naming the row", () => {
   test.each<[string, Row[], string]>([
     [
       "an unknown To",
@@ -162,7 +186,25 @@ describe("refused, naming the row", () => {
       [{ ...saw, To: "out" }, main, { Run: "out", To: null, Diameter: 5, Side: "discharge" }],
       'To of run "saw" (row 2) must be a suction run or "fan": that run is on the discharge side; got "out"',
     ],
-  ])("%s", (_, rows, expected) => expect(message(rows)).toBe(expected));
+  ])("%s", (what, rows, expected) => {
+    expect(bySolve(rows)).toBe(expected);
+    if (!SAID_OTHERWISE.includes(what)) expect(byBudget(rows)).toContain(`#VALUE!: ${expected}`);
+  });
+
+  const wrong = table([saw, { ...sander, Length: "long" }, { ...main, Diameter: -1 }]);
+  test.each<[string, () => unknown]>([
+    ["SOLVE", () => solve(wrong, CURVE)],
+    ["SCENARIOS", () => scenarios(wrong, CURVE, [["saw"]])],
+    ["GAINS", () => gains(wrong, CURVE, [["saw"]])],
+    ["TOGETHER", () => together(wrong, CURVE)],
+    ["SIZES", () => sizes(wrong, CURVE, [["saw"]])],
+    ["UNCERTAINTY", () => uncertainty(wrong, CURVE)],
+  ])("by %s, which needs the whole table, with the first wrong row alone", (_, call) => {
+    expect(refusal(call)).toEqual({
+      code: "#VALUE!",
+      message: 'Length of run "sander" (row 3) must be a number (ft); got "long"',
+    });
+  });
 
   test.each<[string, Row[], string]>([
     [
@@ -180,7 +222,10 @@ describe("refused, naming the row", () => {
       [{ ...saw, Dust: "wood dusk" }, main],
       'Dust of run "saw" (row 2) must be a name in the table "transport" (nearest: "wood dust", ',
     ],
-  ])("%s, with the nearest", (_, rows, expected) => expect(message(rows).slice(0, expected.length)).toBe(expected));
+  ])("%s, with the nearest", (_, rows, expected) => {
+    expect(bySolve(rows).slice(0, expected.length)).toBe(expected);
+    expect(byBudget(rows).filter((said) => said.startsWith(`#VALUE!: ${expected}`)).length).toBe(1);
+  });
 
   test("a table without headers", () => {
     const [, ...rows] = table([saw, main]);
@@ -190,7 +235,7 @@ describe("refused, naming the row", () => {
   });
 
   test("a misspelt header, with the nearest one there is", () => {
-    expect(message([{ Run: "a", To: "fan", Diamter: 4 }])).toMatch(
+    expect(refusal(() => budget(table([{ Run: "a", To: "fan", Diamter: 4 }]))).message).toMatch(
       /\(Diameter is missing; the nearest header there is "Diamter"\)/,
     );
   });
@@ -211,7 +256,7 @@ describe("refused, naming the row", () => {
 
   test("an error or TRUE in a cell", () => {
     const error = new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable);
-    const said = (column: string, cell: unknown) => message([{ ...saw, [column]: cell } as Row, main]);
+    const said = (column: string, cell: unknown) => bySolve([{ ...saw, [column]: cell } as Row, main]);
     const must = 'of run "saw" (row 2) must be';
     expect(said("Length", error)).toBe(`Length ${must} a number (ft); got the error #N/A`);
     expect(said("Leak", error)).toBe(`Leak ${must} a number (in²); got the error #N/A`);

@@ -3,7 +3,15 @@ import type { MarkedNote } from "../../../reference/notes";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
-import { BUDGET_BESIDE, BUDGET_COLUMN, BUDGET_HEADER, BUDGET_LAST, BUDGET_NAMES, runsTable } from "../layout";
+import {
+  BUDGET_BESIDE,
+  BUDGET_COLUMN,
+  BUDGET_HEADER,
+  BUDGET_LAST,
+  BUDGET_NAMES,
+  BUDGET_WRONG_CELL,
+  runsTable,
+} from "../layout";
 import {
   answerCell,
   answerColumn,
@@ -20,7 +28,9 @@ import { type JoinsOfRuns, joinsOfRuns, type RunsByName, runsByName } from "../p
 import { spillOf } from "../parts/spill";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, headingIn, SHARE, unitOnly } from "../parts/units";
+import { LOOK } from "../parts/look";
 import { checkInWords } from "./checkInWords";
+import { checkOf, headline, isWrong, rowOfTable, told, wrongRow } from "./wrongRuns";
 
 const FIRST = BUDGET_HEADER + 1;
 const BESIDE = BUDGET_BESIDE.asked;
@@ -55,7 +65,7 @@ export const budgetSheet: SheetOf<null> = (frame) => {
   const joins = joinsOfRuns(frame, runs, BUDGET_NAMES + 2, BUDGET_HEADER);
   return {
     name: frame.sheet("budget"),
-    columns: [17, ...budgetColumns.map(({ key }) => WIDTHS[key] ?? 10), 10, 10.5, 8, 22, 16, 8, 16, 8],
+    columns: [17, ...budgetColumns.map(({ key }) => WIDTHS[key] ?? 10), 10, 10.5, 8, 22, 22, 8, 16, 8, 16, 8],
     tallRows: [{ row: BUDGET_HEADER, lines: 4 }],
     frozen: { rows: BUDGET_HEADER, columns: 2 },
     cells: [
@@ -66,6 +76,7 @@ export const budgetSheet: SheetOf<null> = (frame) => {
         `${code(frame)} fills the table; its row 2 is the first run. Fittings counts the hood's entry in. ${howKnown(frame)}`,
         "note",
       ),
+      formula(BUDGET_WRONG_CELL.replaceAll("$", ""), headline(frame), "note"),
       ...overview(frame),
       text(`A${BUDGET_HEADER}`, "Flags", "header", {
         note: `The warnings of column ${answerLetters(BUDGET_ANSWER, "note")} in a word each: ${FLAGS.map(([, said]) => said).join(", ")}.`,
@@ -86,6 +97,12 @@ export const budgetSheet: SheetOf<null> = (frame) => {
         note: "Where the runs table has the run of this name, its header being row 1.",
       }),
       text(`${BUDGET_BESIDE.check}${BUDGET_HEADER}`, "Check", "header"),
+      text(`${BUDGET_BESIDE.told}${BUDGET_HEADER}`, "As told", "header", {
+        note: "What the note says of a wrong run without its name, or what the run waits for.",
+      }),
+      text(`${BUDGET_BESIDE.wrongRow}${BUDGET_HEADER}`, "Row to mend", "numberHeader", {
+        note: `Of the sheet ${frame.sheet("runs")}, where a run is wrong or joins none.`,
+      }),
       ...Array.from({ length: BUDGET_LAST - BUDGET_HEADER }, (_, index) =>
         besideRow(frame, FIRST + index, runs, joins),
       ).flat(),
@@ -93,11 +110,14 @@ export const budgetSheet: SheetOf<null> = (frame) => {
       ...joins.cells,
     ],
     lists: [],
-    flags: FLAGS.map(([, containsText]) => ({
-      range: `A${FIRST}:A${BUDGET_LAST}`,
-      containsText,
-      style: "flag",
-    })),
+    flags: [
+      ...FLAGS.map(([, containsText]) => ({
+        range: `A${FIRST}:A${BUDGET_LAST}`,
+        containsText,
+        style: "flag" as const,
+      })),
+      { range: BUDGET_WRONG_CELL.replaceAll("$", ""), containsText: LOOK, style: "flag" },
+    ],
     print: { ...printing(frame, "landscape", BUDGET_HEADER), area: `A1:${GAUGE}${BUDGET_LAST}` },
   };
 };
@@ -129,9 +149,23 @@ function besideRow(frame: Frame, row: number, runs: RunsByName, joins: JoinsOfRu
     ...cells,
     formula(`${GAUGE}${row}`, gauge, "result", { format: formatOf(frame, "pressure") }),
     formula(`${BESIDE}${row}`, ofARun(asks), "result", { format: formatOf(frame, "airflow") }),
-    formula(`${BUDGET_BESIDE.place}${row}`, ofARun(runs.placeOf(plainName(run))), "unit"),
-    formula(`${BUDGET_BESIDE.check}${row}`, ofARun(checkInWords(frame, row, place)), "unit"),
+    formula(`${BUDGET_BESIDE.place}${row}`, placeOf(row, run, runs), "unit"),
+    formula(
+      `${BUDGET_BESIDE.check}${row}`,
+      `=IF(${place}="","",${checkOf(frame, row, checkInWords(frame, row, place))})`,
+      "unit",
+    ),
+    formula(`${BUDGET_BESIDE.told}${row}`, told(row), "unit"),
+    formula(`${BUDGET_BESIDE.wrongRow}${row}`, wrongRow(frame, row), "unit"),
   ];
+}
+
+/** By its name; a wrong run may have none, or two runs the same one, and then it is where the answer has it. */
+function placeOf(row: number, run: string, runs: RunsByName): string {
+  const name = plainName(run);
+  const isThere = `OR(${isWrong(row)},${runs.nameAt(row - BUDGET_HEADER + 1)}=${name})`;
+  const found = `IFERROR(${runs.placeOf(name)},IF(${isThere},${rowOfTable},NA()))`;
+  return `=IF(AND(NOT(${isWrong(row)}),OR(${run}="",${run}="Fan")),"",${found})`;
 }
 
 /** The warnings of a long note in a word each, where they are seen without scrolling. */

@@ -3,9 +3,10 @@ import { type MarkedNote, markOf } from "../../../reference/notes";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
-import { FLOW_HEADER } from "../layout";
+import { BUDGET_WRONG_CELL, FLOW_HEADER } from "../layout";
 import { answerColumn, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answerReferences";
 import { cautionLine } from "../parts/cautionLine";
+import { LOOK } from "../parts/look";
 import { countOfNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
 import { joinsOfRuns, runsByName } from "../parts/runsByName";
@@ -76,6 +77,7 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
     lists: [scenarioList],
     flags: [
       gateFlag,
+      { range: "C3", containsText: LOOK, style: "flag" },
       { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: markOf("settles"), style: "flag" },
       { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: markOf("short"), style: "flag" },
       { range: `A${SCENARIOS + 1}:A${SCENARIOS_LAST}`, containsText: SETTLES, style: "flag" },
@@ -85,6 +87,8 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
 };
 
 function introduction(frame: Frame, tryIt: string | null): SheetCell[] {
+  const wrong = frame.ref("budget", BUDGET_WRONG_CELL);
+  const further = `Further on: what sealing gives each hood (columns Q to U), how sure each airflow is (V, and AI to AY), scenarios (row ${SETS - 2}), what to change first (row ${GAINS_TITLE}).`;
   return [
     text("A1", "Flow: what really flows", "title"),
     text(
@@ -96,11 +100,7 @@ function introduction(frame: Frame, tryIt: string | null): SheetCell[] {
       tryIt ??
         `Column A shuts and opens gates for this sheet alone: type shut or open, then the run's name. The others are as on the sheet ${frame.sheet("runs")}.`,
     ),
-    text(
-      "C3",
-      `Further on: what sealing gives each hood (columns Q to U), how sure each airflow is (V, and AI to AY), scenarios (row ${SETS - 2}), what to change first (row ${GAINS_TITLE}).`,
-      "note",
-    ),
+    formula("C3", `=IF(${wrong}="","${further}",${wrong})`, "note"),
     cautionLine(
       frame,
       "C4",

@@ -1,11 +1,12 @@
 import { type AnswerColumn, budgetColumns, solveColumns } from "../../../reference/answerColumns";
 import { placeOfColumn } from "../../../reference/columnsOfAnswers";
-import { columnLetters } from "../../address";
+import { cellAddress, columnLetters } from "../../address";
 import type { Frame } from "../frame";
 import {
   BUDGET_COLUMN,
   BUDGET_HEADER,
   BUDGET_LAST,
+  BUDGET_WRONG_CELL,
   CURVE_HEADER,
   CURVE_LAST,
   FLOW_COLUMN,
@@ -22,6 +23,7 @@ export interface Answer {
   readonly header: number; // its row; the formula stands in the first column of it
   readonly last: number; // the last row that it can fill
   readonly columns: readonly AnswerColumn[];
+  readonly says?: string; // the cell that says what is wrong where it lacks numbers; else the formula's own
 }
 
 type KeyOf<Some extends Answer> = Some["columns"][number]["key"];
@@ -32,6 +34,7 @@ export const BUDGET_ANSWER = {
   header: BUDGET_HEADER,
   last: BUDGET_LAST,
   columns: budgetColumns,
+  says: BUDGET_WRONG_CELL.replaceAll("$", ""),
 } as const satisfies Answer;
 
 export const FLOW_ANSWER = {
@@ -68,10 +71,10 @@ export const ofFan = <Some extends Answer>(answer: Some, key: KeyOf<Some>, frame
  * look. Without an answer there is no fan row to find, so a sum or a count of nothing never passes for a 0.
  */
 export function fromAnswer(answer: Answer, code: string, frame?: Frame): string {
-  const at = `${columnLetters(answer.column)}${answer.header}`; // where the formula itself stands
   const own = `$${columnLetters(answer.column)}$${answer.header}`;
   const first = frame === undefined ? own : frame.ref(answer.sheet, own);
-  const where = frame === undefined ? at : `${frame.sheet(answer.sheet)} ${at}`;
+  const says = answer.says ?? cellAddress(answer.column, answer.header);
+  const where = frame === undefined ? says : `${frame.sheet(answer.sheet)} ${says}`;
   return `=IFERROR(IF(LEFT(${first},${FILL.length})="${FILL}","",IF(${ofFan(answer, "airflow", frame)}>=0,${code})),"see ${where}")`;
 }
 

@@ -6,6 +6,7 @@ import {
   BUDGET_BESIDE,
   BUDGET_HEADER,
   BUDGET_LAST,
+  BUDGET_WRONG_CELL,
   RUNS_COLUMN,
   RUNS_HEADER,
   RUNS_LAST,
@@ -13,6 +14,7 @@ import {
 } from "../layout";
 import { answerLetters, BUDGET_ANSWER } from "../parts/answerReferences";
 import { plainName } from "../parts/byName";
+import { LOOK } from "../parts/look";
 
 /** The checks of column A, and a sentence where the sheets leave something out of sight. */
 
@@ -31,11 +33,9 @@ export function check(frame: Frame): string {
   const first = frame.ref("budget", `$${answerLetters(BUDGET_ANSWER, "run")}$${BUDGET_HEADER}`);
   const words = `IFERROR(INDEX(${onBudget(BUDGET_BESIDE.check)},${line})&"","not on ${frame.sheet("budget")}")`;
   const see = `"see ${frame.sheet("budget")} B${BUDGET_HEADER}"`;
-  return `=IFERROR(IF(TRIM(${run})="","",IF(ISERROR(${first}),${see},${words})),"not in the table")`;
+  const nameless = `IFERROR(INDEX(${onBudget(BUDGET_BESIDE.check)},${line})&"","")`; // a row whose other cells are filled is wrong
+  return `=IFERROR(IF(TRIM(${run})="",${nameless},IF(ISERROR(${first}),${see},${words})),"not in the table")`;
 }
-
-/** The words by which the sentence is flagged. */
-export const LEFT_OUT = "Look:";
 
 const BELOW = 200; // rows in which somebody may go on typing below the table
 
@@ -48,15 +48,17 @@ export function leftOut(frame: Frame, usual: string): string {
   const wide = run.replace(String(RUNS_LAST), String(RUNS_LAST + BELOW));
   const lowest = `SUMPRODUCT(MAX(${named}*(ROW(${run})-ROW(${run.replace(/:.*/, "")}))))`;
   const most = RUNS_LAST - RUNS_HEADER;
-  const told = (count: string, words: string): string => `IF(${count}>0,"${LEFT_OUT} "&${count}&" ${words} ","")`;
+  const told = (count: string, words: string): string => `IF(${count}>0,"${LOOK} "&${count}&" ${words} ","")`;
+  const wrong = frame.ref("budget", BUDGET_WRONG_CELL);
   const words = [
+    `IF(${wrong}="","",${wrong}&". ")`,
     told(
       `SUMPRODUCT(${named}*(${checks}=""))`,
       "named runs have no check beside them. Copy column A down from another row.",
     ),
     `IF(${plainName(frame.name("dust"))}="${DEFAULT_DUST}","",${told(`SUMPRODUCT(${named}*(TRIM(${dust})=""))`, `named runs say no dust and count as ${DEFAULT_DUST}. Copy column ${dustLetters} down from another row.`)})`,
     told(`(COUNTA(${wide})-COUNTA(${run}))`, "runs stand below the table, where no sheet reads them. Move them up."),
-    `IF(${lowest}>${most},"${LEFT_OUT} the table reaches lower than its first ${most} rows, and the other sheets read no further. Delete blank rows. ","")`,
+    `IF(${lowest}>${most},"${LOOK} the table reaches lower than its first ${most} rows, and the other sheets read no further. Delete blank rows. ","")`,
   ].join("&");
   return `=IFERROR(IF(${words}="","${usual}",${words}),"${usual}")`;
 }

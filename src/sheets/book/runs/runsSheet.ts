@@ -7,11 +7,12 @@ import type { WorkshopRun } from "../../demo/workshop";
 import type { Frame, SheetOf } from "../frame";
 import { runCell, RUNS_FIRST, RUNS_HEADER, RUNS_LAST, runsColumnRange } from "../layout";
 import { answerColumn, BUDGET_ANSWER, fromAnswer, ofFan } from "../parts/answerReferences";
+import { LOOK } from "../parts/look";
 import { countOfNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
 import { totals } from "../parts/totals";
 import { formatOf, headingIn, unitOnly } from "../parts/units";
-import { check, LEFT_OUT, leftOut, ofThisRow } from "./checks";
+import { check, leftOut, ofThisRow } from "./checks";
 import type { RunsContents } from "./runsContents";
 import { runsLists } from "./runsLists";
 
@@ -44,7 +45,7 @@ export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
   lists: runsLists(),
   flags: [
     { range: `A${RUNS_FIRST}:A${RUNS_LAST}`, containsText: SETTLES, style: "flag" },
-    { range: "C3", containsText: LEFT_OUT, style: "flag" },
+    { range: "C3", containsText: LOOK, style: "flag" },
   ],
   print: printing(frame, "landscape", RUNS_HEADER),
 });

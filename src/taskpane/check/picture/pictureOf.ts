@@ -50,7 +50,10 @@ export async function pictureOf(seen: Seen, calculate: Calculate): Promise<Pictu
   if (curve === undefined) {
     const answer = await calculate({ id: "BUDGET", args: [args.runs, density, args.units] });
     if ("error" in answer) return `The budget has no answer: ${answer.message || answer.error}.`;
-    return { system, runs: runsOfPicture(runs, answer.rows, budgetColumns), fan: null };
+    const drawn = runsOfPicture(runs, answer.rows, budgetColumns);
+    return drawn.length === 0
+      ? "No run ends at the fan, so there is nothing to draw."
+      : { system, runs: drawn, fan: null };
   }
   const solved = await solve(args, curve, 1, calculate);
   if (typeof solved === "string") return `The fan and the ducts have no answer: ${solved}.`;

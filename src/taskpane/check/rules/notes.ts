@@ -3,24 +3,30 @@ import type { CheckRule } from "../finding";
 import { STILL_NOTES } from "../stillAir";
 
 /** Said by rules of their own, or no fault at all. */
-const ELSEWHERE: readonly MarkedNote[] = ["settles", "metalWithWood", "likelyMetal", "short", ...STILL_NOTES];
+const ELSEWHERE: readonly MarkedNote[] = [
+  ...(["settles", "metalWithWood", "likelyMetal", "short", "waits", "waitsForMissing"] as const),
+  ...STILL_NOTES,
+];
 
 /** What BUDGET and SOLVE note themselves, beyond what other rules say. */
 export const notes: CheckRule = ({ answers }) =>
   answers.flatMap(({ of, sheet, rows }) =>
-    rows.flatMap((row) =>
-      notesIn(row.note)
-        .filter(({ key }) => key === null || !ELSEWHERE.includes(key))
-        .map(({ words }) => ({
-          rule: "A note",
-          what: `${row.run}: ${words}.`,
-          why:
-            of === "BUDGET"
-              ? "Said of the budget, in which every hood gets what it asks for."
-              : "Said of what the fan really gives through the open gates.",
-          source: `the Note column of ${of}`,
-          sheet,
-          at: row.at("note"),
-        })),
-    ),
+    // a run without an airflow is wrong, and its note what its errors say
+    rows
+      .filter(({ airflow }) => airflow !== null)
+      .flatMap((row) =>
+        notesIn(row.note)
+          .filter(({ key }) => key === null || !ELSEWHERE.includes(key))
+          .map(({ words }) => ({
+            rule: "A note",
+            what: `${row.run}: ${words}.`,
+            why:
+              of === "BUDGET"
+                ? "Said of the budget, in which every hood gets what it asks for."
+                : "Said of what the fan really gives through the open gates.",
+            source: `the Note column of ${of}`,
+            sheet,
+            at: row.at("note"),
+          })),
+      ),
   );

@@ -1,0 +1,113 @@
+/** The budget's sheets while rows of Runs are wrong or half typed: each mistake is told beside its row, and the rest computes. */
+import { shownColumns } from "../../../src/reference/columnsOfRuns";
+import { budgetBook } from "../../../src/sheets/book/budgetBook";
+import { runCell, RUNS_FIRST } from "../../../src/sheets/book/layout";
+import type { Workbook } from "../../../src/sheets/workbook";
+import { gridOfBook, type Shows } from "../../support/gridOfBook";
+
+/** The example without what only takes time. */
+function book(contents: "example" | "empty" = "example"): Workbook {
+  const whole = budgetBook({ units: "IP", contents, sheets: ["summary"] }, { sheets: [], names: [] });
+  const slow = /DUCT\.(SCENARIOS|GAINS|UNCERTAINTY)|INDEX\(DUCT\.SOLVE/;
+  return {
+    ...whole,
+    sheets: whole.sheets.map((sheet) => ({
+      ...sheet,
+      frozen: { rows: 0, columns: 0 }, // the grid pastes nothing across the edge of frozen columns
+      cells: sheet.cells.filter((cell) => !("formula" in cell && slow.test(cell.formula))),
+    })),
+  };
+}
+
+/** What stands beside each run on Runs, by its name there. */
+function checks(grid: Shows, last = 20): Record<string, unknown> {
+  const rows = Array.from({ length: last }, (_, index) => RUNS_FIRST + index);
+  return Object.fromEntries(
+    rows.flatMap((row) => {
+      const [check, name] = [grid.value("Runs", `A${row}`), grid.value("Runs", runCell("Run", row))];
+      return check === "" && name === "" ? [] : [[name, check]];
+    }),
+  );
+}
+
+/** Types into a run's row. */
+function mistype(grid: Shows, name: string, column: "Run" | "To" | "Hood" | "Length" | "Gate", words: string): void {
+  const row = RUNS_FIRST + grid.column("Runs", `B${RUNS_FIRST}:B40`).indexOf(name);
+  grid.type("Runs", runCell(column, row), words);
+}
+
+test("three mistakes in a sound book: each beside its row, who lacks air waits, the rest is as it was; mended, all is back", () => {
+  const grid = gridOfBook(book());
+  const sound = checks(grid);
+  const kept = [grid.value("Runs", "F5"), grid.value("Budget", "C3"), grid.value("Flow", "I5")];
+  expect(kept[1]).toBe("");
+  mistype(grid, "router table", "Hood", "plane end");
+  mistype(grid, "south main", "Length", "long");
+  mistype(grid, "planer", "To", "nroth main");
+  const hood = `Hood must be a hood entry's name or its K (nearest: "plain end", "flanged end", "thin free end"); got "plane end"`;
+  expect(checks(grid)).toEqual({
+    "band saw": sound["band saw"],
+    planer: `${String(sound.planer)}; waiting for nroth main, which no row has (nearest: north main)`,
+    "drum sander": sound["drum sander"],
+    "router table": hood,
+    "north main": "waiting for planer", // that may join it
+    "south main": 'Length must be a number (ft); got "long"',
+    trunk: "waiting for planer",
+    separator: "waiting for planer",
+    filter: "waiting for router table",
+  });
+  const headline =
+    "Look: Runs row 10, planer: waiting for nroth main, which no row has (nearest: north main). Rows to mend: 3";
+  for (const sheet of ["Budget", "Flow"]) expect(grid.value(sheet, "C3")).toBe(headline);
+  expect(grid.value("Runs", "C3")).toBe(`${headline}. `);
+  // no total stands there without what is missing
+  expect([...grid.column("Budget", "F4:F7"), ...grid.column("Budget", "K4:K7")]).toEqual(Array(8).fill("see C3"));
+  expect(grid.column("Runs", "F5:F7")).toEqual(Array(3).fill("see Budget C3"));
+  expect(grid.column("Summary", "B23:B26")).toEqual(["see Flow B10", "see Flow B10", "see Budget C3", "see Budget C3"]);
+  expect(grid.errors().filter((error) => error.startsWith("Flow!B10"))).toEqual([
+    `Flow!B10: #VALUE! ${hood.replace("Hood", 'Hood of run "router table" (row 5)')}`,
+  ]);
+
+  // the rows that the sheets name are those of the sheet, also after one was inserted
+  grid.insertRow("Runs", 10);
+  expect(grid.value("Budget", "C3")).toBe(headline.replace("row 10", "row 11"));
+  grid.deleteRow("Runs", 10);
+
+  mistype(grid, "router table", "Hood", "router table port");
+  mistype(grid, "south main", "Length", "10");
+  mistype(grid, "planer", "To", "north main");
+  expect(checks(grid)).toEqual(sound);
+  expect([grid.value("Runs", "F5"), grid.value("Budget", "C3"), grid.value("Flow", "I5")]).toEqual(kept);
+});
+
+test("a name twice, a row without a name and two runs at the fan are told in their rows, other rows by the sheet's numbers", () => {
+  const grid = gridOfBook(book());
+  const sound = checks(grid);
+  grid.typeRow("Runs", "B20", ["PLANER", "trunk", "4", "300"]);
+  const columns = grid.column("Runs", "A20:A20");
+  expect(columns).toEqual(['Run must be a name of its own: run "planer" (row 10) has it too; got "PLANER"']);
+  expect([grid.value("Runs", "A9"), grid.value("Runs", "A10")]).toEqual([sound["band saw"], sound.planer]);
+  expect(grid.value("Runs", "A15")).toBe("waiting for PLANER");
+  grid.type("Runs", "B20", "");
+  expect(grid.value("Runs", "A20")).toBe("Run must be a name; got a blank cell");
+  expect(grid.value("Runs", "A15")).toBe("waiting for the run without a name");
+  expect(grid.value("Budget", "C3")).toBe("Look: Runs row 20: Run must be a name; got a blank cell");
+  grid.type("Runs", "B20", "lathe");
+  grid.type("Runs", "C20", "fan");
+  expect(grid.value("Runs", "A20")).toBe(
+    'To must be "fan" in one row only: run "separator" (row 16) and run "lathe" both end there, so let one join the other; got "fan"',
+  );
+});
+
+test("typed from empty: a name alone is told what it lacks, hoods compute before their main is there", () => {
+  const grid = gridOfBook(book("empty"));
+  grid.type("Runs", "B9", "saw");
+  expect(grid.value("Runs", "A9")).toBe("Diameter must be a number (in); got a blank cell");
+  const row = (line: Readonly<Record<string, string>>): string[] => shownColumns.map(({ name }) => line[name] ?? "");
+  // 350 cfm in 4 in, 0.0872665 ft2: 4011 fpm
+  grid.typeRow("Runs", "B9", row({ Run: "saw", To: "main", Diameter: "4", Airflow: "350", Length: "8" }));
+  expect(grid.value("Runs", "A9")).toBe("ok: 4011 fpm; waiting for main, which no row has");
+  grid.typeRow("Runs", "B10", row({ Run: "main", To: "fan", Diameter: "4", Length: "8" }));
+  expect([grid.value("Runs", "A9"), grid.value("Runs", "A10")]).toEqual(["ok: 4011 fpm", "ok: 4011 fpm"]);
+  expect(grid.value("Budget", "C3")).toBe("");
+});
