@@ -3,7 +3,10 @@ import { spawn } from "node:child_process";
 import path from "node:path";
 
 /** Scripts of package.json; those of one line one after the other, up to the first that fails. */
-const LINES: readonly (readonly string[])[] = [["lint"], ["types", "build", "check:manifest", "format:check", "rooms"]];
+const LINES: readonly (readonly string[])[] = [
+  ["lint", "rooms"],
+  ["types", "build", "check:manifest", "format:check"],
+];
 
 const root = path.join(__dirname, "..");
 

@@ -23,7 +23,7 @@ interface Wanted {
 }
 
 /** What was asked for; a sentence where it cannot be understood or must not be done. */
-function wanted(args: string[]): Wanted {
+export function wanted(args: string[]): Wanted {
   const { values, positionals } = read(args);
   const [from, to, ...more] = positionals;
   if (from === undefined || to === undefined || more.length > 0)
@@ -85,4 +85,4 @@ function report({ live, fixed, untranslated }: ClubCopy, to: string): string {
   return [counts, ...(live === 0 ? [] : fixed.map(line)), ...untranslated.map(line)].join("\n");
 }
 
-command(USAGE, async (args) => share(wanted(args)));
+if (require.main === module) command(USAGE, async (args) => share(wanted(args)));

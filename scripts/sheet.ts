@@ -18,8 +18,8 @@ interface Wanted {
   readonly overwrite: boolean;
 }
 
-/** What was asked for; a sentence where it cannot be understood. */
-function wanted(args: string[]): Wanted {
+/** What was asked for; a sentence where it cannot be understood or must not be done. */
+export function wanted(args: string[]): Wanted {
   const { units: words, contents = "empty", out, overwrite = false } = read(args);
   const units = words?.toUpperCase().replace("-", "");
   if (units !== "IP" && units !== "SI")
@@ -28,6 +28,11 @@ function wanted(args: string[]): Wanted {
     throw new Error(`--contents is empty or example, not ${contents}; the command is ${USAGE}`);
   if (out === undefined || !/\.xlsx$/i.test(out))
     throw new Error(`--out names the file to write, which ends in .xlsx; the command is ${USAGE}`);
+  if (existsSync(out) && !overwrite)
+    throw new Error(`${out} is there already and was left alone; add --overwrite to replace it`);
+  const folder = path.dirname(path.resolve(out));
+  if (!existsSync(folder) || !statSync(folder).isDirectory())
+    throw new Error(`there is no folder ${path.dirname(out)}`);
   return { units, contents, out, overwrite };
 }
 
@@ -42,11 +47,6 @@ function read(args: string[]) {
 }
 
 async function write({ units, contents, out, overwrite }: Wanted): Promise<void> {
-  if (existsSync(out) && !overwrite)
-    throw new Error(`${out} is there already and was left alone; add --overwrite to replace it`);
-  const folder = path.dirname(path.resolve(out));
-  if (!existsSync(folder) || !statSync(folder).isDirectory())
-    throw new Error(`there is no folder ${path.dirname(out)}`);
   await buildIfNeeded(root, true);
   const book = calculate(budgetBook({ units, sheets: sheetKeys, contents }, { sheets: [], names: [] }));
   const bytes = await writeBook(book, { title: book.workbook.name });
@@ -56,4 +56,4 @@ async function write({ units, contents, out, overwrite }: Wanted): Promise<void>
   );
 }
 
-command(USAGE, async (args) => write(wanted(args)), "No sheet was written: ");
+if (require.main === module) command(USAGE, async (args) => write(wanted(args)), "No sheet was written: ");

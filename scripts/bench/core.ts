@@ -1,4 +1,5 @@
 import { newWorkspace } from "../../test/support/epanet";
+import { calibration } from "./calibration";
 import { colebrookOverHaaland } from "./friction";
 import { costPerRun, epanetOverOurs } from "./network";
 import { ratio, type Row } from "./row";
@@ -21,6 +22,7 @@ async function core(): Promise<Row[]> {
     }),
     ratio("1000 runs: EPANET, hydraulics of a loaded model / solveNetwork", solver),
     ...wholeColumn(process.argv[2]!),
+    calibration(process.argv[2]!),
   ];
 }
 

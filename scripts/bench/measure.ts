@@ -8,6 +8,12 @@ export function timeRatio(job: () => void, other: () => void, rounds = 41): numb
   return ratios.slice(Math.floor(rounds / 4)).sort((a, b) => a - b)[Math.floor((rounds - Math.floor(rounds / 4)) / 2)]!;
 }
 
+/** The middle of the times of a job, in seconds; the first ones warm up and are left out. */
+export function middleTime(job: () => void, rounds = 15): number {
+  const times = Array.from({ length: rounds }, () => timeOf(job, 1) / 1000).slice(Math.floor(rounds / 3));
+  return times.sort((a, b) => a - b)[Math.floor(times.length / 2)]!;
+}
+
 function timeOf(job: () => void, repeats: number): number {
   const start = performance.now();
   for (let repeat = 0; repeat < repeats; repeat++) job();

@@ -1,18 +1,14 @@
-import { readFileSync } from "node:fs";
-import path from "node:path";
-import { runInThisContext } from "node:vm";
 import { frictionPerLength } from "../../src/core/friction/frictionLoss";
+import { builtFunctions } from "./builtFunctions";
 import { timeRatio } from "./measure";
 import { ratio, type Row } from "./row";
 
 const CELLS = 10_000;
 const [WALL, DENSITY] = [9e-5, 1.2]; // m, kg/m3: what FRICTION takes when nothing is typed is as good
 
-type FrictionCell = (airflow: unknown, diameter: unknown) => unknown;
-
 /** FRICTION of the built functions over a column of cells, in one call and in one call each, against the bare core. */
 export function wholeColumn(dist: string): Row[] {
-  const friction = builtFriction(dist);
+  const friction = builtFunctions(dist).get("FRICTION")!;
   const airflows = Array.from({ length: CELLS }, (_, index) => 100 + index / 10);
   const column = airflows.map((airflow) => [airflow]);
   const cells = airflows.map((airflow) => [[airflow]]);
@@ -31,13 +27,4 @@ export function wholeColumn(dist: string): Row[] {
   ];
   if (!Number.isFinite(kept)) throw new Error("a friction loss was not finite");
   return rows;
-}
-
-/** FRICTION as dist/functions.js hands it to its host. */
-function builtFriction(dist: string): FrictionCell {
-  const associated = new Map<string, FrictionCell>();
-  const associate = (id: string, compute: FrictionCell): void => void associated.set(id, compute);
-  Object.assign(globalThis, { CustomFunctions: { associate } });
-  runInThisContext(readFileSync(path.join(dist, "functions.js"), "utf8"));
-  return associated.get("FRICTION")!;
 }

@@ -28,3 +28,10 @@ export const exampleFacts: ExampleTable = [
   ["rated point", "1000 at 10"],
   ["motor power", 1],
 ];
+
+/** What somebody read in those ducts: the open runs, where, and the quantity. */
+export const exampleReadings: ExampleTable = [
+  ["Open", "At", "Airflow (cfm)", "Suction (in.w.g.)"],
+  ["saw", "saw", 905, ""],
+  ["saw; sander", "fan", "", 5.1],
+];

@@ -38,6 +38,9 @@ import { guide as pitotvelocity } from "./measuring/pitotvelocity";
 import { guide as traverse } from "./measuring/traverse";
 import { guide as traversepoints } from "./measuring/traversepoints";
 import { guide as budget } from "./systems/budget";
+import { guide as calibrate } from "./systems/calibrate";
+import { guide as calibratedcurve } from "./systems/calibratedcurve";
+import { guide as calibratedruns } from "./systems/calibratedruns";
 import { guide as gains } from "./systems/gains";
 import { guide as scenarios } from "./systems/scenarios";
 import { guide as sizes } from "./systems/sizes";
@@ -88,6 +91,9 @@ export const tasks: readonly Task[] = [
     GAINS: gains,
     SIZES: sizes,
     UNCERTAINTY: uncertainty,
+    CALIBRATE: calibrate,
+    CALIBRATEDRUNS: calibratedruns,
+    CALIBRATEDCURVE: calibratedcurve,
   }),
   task("Looking up", { REFERENCE: reference, CAUTIONS: cautions, ABOUT: about }),
 ];

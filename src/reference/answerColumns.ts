@@ -123,6 +123,24 @@ export const uncertaintyColumns = [
   { key: "beside", header: "What to know", quantity: null },
 ] as const satisfies readonly AnswerColumn[];
 
+/**
+ * The answer of CALIBRATE: what it comes to in words, the inputs, then the readings. Units stand in a column, since each row has its
+ * own. No column is called "Note", as in UNCERTAINTY's.
+ */
+export const calibrateColumns = [
+  { key: "part", header: "Part", quantity: null },
+  { key: "what", header: "What", quantity: null },
+  { key: "open", header: "Open", quantity: null },
+  { key: "read", header: "Read", quantity: null },
+  { key: "before", header: "Before", quantity: null },
+  { key: "after", header: "After", quantity: null },
+  { key: "errorBefore", header: "Before, ±", quantity: null },
+  { key: "errorAfter", header: "After, ±", quantity: null },
+  { key: "unit", header: "Unit", quantity: null },
+  { key: "misfit", header: "Off, in its own deviations", quantity: null },
+  { key: "inWords", header: "In words", quantity: null },
+] as const satisfies readonly AnswerColumn[];
+
 export type BudgetKey = (typeof budgetColumns)[number]["key"];
 export type SolveKey = (typeof solveColumns)[number]["key"];
 export type ScenarioKey = (typeof scenarioColumns)[number]["key"];
@@ -132,3 +150,4 @@ export type SizesKey = (typeof sizesColumns)[number]["key"];
 export type ClaimKey = (typeof claimColumns)[number]["key"];
 export type DifferenceKey = (typeof differenceColumns)[number]["key"];
 export type UncertaintyKey = (typeof uncertaintyColumns)[number]["key"];
+export type CalibrateKey = (typeof calibrateColumns)[number]["key"];

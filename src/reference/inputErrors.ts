@@ -4,12 +4,13 @@ import type { ReferenceRow } from "./schema";
 export interface InputErrorRow extends ReferenceRow {
   readonly percent: number | null; // [%]
   readonly factor: number | null; // [-] times or over, where a percentage would reach below nothing
+  readonly ofReadings?: true; // nothing that flows hangs on it, only what readings tell of it
 }
 
 const practice = { source: "commonPractice", basis: "common practice", checked: null } as const;
 const judged = { locator: "a judgement of ours", ...practice } as const;
 
-/** What UNCERTAINTY takes where nothing is given. */
+/** What UNCERTAINTY and CALIBRATE take where nothing is given. */
 export const inputErrors: readonly InputErrorRow[] = [
   {
     key: "fan pressure",
@@ -81,6 +82,24 @@ export const inputErrors: readonly InputErrorRow[] = [
     percent: 1,
     factor: null,
     note: "By tape: about 1 mm of 100.",
+    ...judged,
+  },
+  {
+    key: "meter",
+    label: "What a meter shows, all its readings alike",
+    percent: 3,
+    factor: null,
+    ofReadings: true,
+    note: "How it was calibrated; it does not fall with more readings.",
+    ...judged,
+  },
+  {
+    key: "model",
+    label: "What flows against any such model of it, at each reading",
+    percent: 4,
+    factor: null,
+    ofReadings: true,
+    note: "A fitting costs otherwise behind another, and air turns: no table has that.",
     ...judged,
   },
 ];

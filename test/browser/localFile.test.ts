@@ -18,7 +18,7 @@ import {
 } from "./localPage";
 
 const site = localSite();
-const local = site.openForEach();
+const local = site.openForAll();
 
 const notice = (page: Page) => page.locator("#notice");
 const focused = (page: Page): Promise<string> => page.evaluate(() => document.activeElement?.textContent?.trim() ?? "");
@@ -204,63 +204,7 @@ describe("what the browser keeps", () => {
     await page.waitForFunction(() => document.querySelector<HTMLElement>("#kept")!.dataset.state === "kept");
     await reload(page);
     expect((await read(page, "A40:A42")).flat()).toEqual(["first tab", "", "first tab again"]);
-  });
-
-  test("a store that is blocked is said in one sentence, and the sheet works all the same", async () => {
-    const blocked = await site.open(undefined, () => {
-      Object.defineProperty(window, "indexedDB", { get: () => undefined });
-    });
-    const { page } = blocked;
-    await keptSays(page, /^Not kept: this browser's store is full or blocked, so save a file\.$/);
-    await typeInto(page, "A40", "=1+1");
-    expect(await readOne(page, "A40")).toBe("2");
-    await blocked.close();
-  });
-
-  test("an entry survives a reload right after Enter, or the page asks before it goes", async () => {
-    const { page } = local;
-    await typeInto(page, "A40", "the last entry");
-    const asked = page.waitForEvent("dialog").then((dialog) => dialog.type());
-    const gone = page.waitForEvent("domcontentloaded").then(() => "gone");
-    await page.evaluate(() => location.reload()).catch(() => undefined); // it goes while it answers
-    const came = await Promise.race([asked, gone]);
-    if (came !== "gone") {
-      expect(came).toBe("beforeunload"); // and the page's helper has answered: stay
-      await keptSays(page, KEPT);
-      await reload(page);
-    } else await page.waitForSelector(".o-grid");
-    asked.catch(() => undefined);
-    gone.catch(() => undefined);
-    expect(await readOne(page, "A40")).toBe("the last entry");
-  });
-
-  test("leaving with an entry that could not be kept asks; with all kept, or all in a file, it does not", async () => {
-    const asksBeforeClosing = async ({
-      page,
-      complaints,
-    }: Pick<LocalPage, "page" | "complaints">): Promise<boolean> => {
-      const closed = page.waitForEvent("close").then(() => false);
-      const asked = page.waitForEvent("dialog").then(() => true);
-      [closed, asked].forEach((one) => void one.catch(() => undefined));
-      await page.close({ runBeforeUnload: true });
-      const did = await Promise.race([closed, asked]);
-      expect(complaints).toEqual(did ? ["dialog: "] : []);
-      return did;
-    };
-    const block = (): void => {
-      Object.defineProperty(window, "indexedDB", { get: () => undefined });
-    };
-    const [blocked, saved] = [await site.open(undefined, block), await site.open(undefined, block)];
-    await typeInto(blocked.page, "A40", "in no store");
-    await keptSays(blocked.page, /^Not kept/);
-    expect(await asksBeforeClosing(blocked)).toBe(true);
-    await typeInto(saved.page, "A40", "in a file");
-    await save(saved.page);
-    expect(await asksBeforeClosing(saved)).toBe(false);
-    await typeInto(local.page, "A40", "in the store");
-    await keptSays(local.page, KEPT);
-    expect(await asksBeforeClosing(local)).toBe(false);
-    await Promise.all([blocked.close(), saved.close()]);
+    await other.close();
   });
 
   test("a reload opens the sheet that was open, and another budget begins at its first", async () => {
@@ -277,9 +221,65 @@ describe("what the browser keeps", () => {
     await keptSays(page, KEPT);
     expect(await active()).toBe("Start");
   });
+});
+
+/** Closes a page as its user would, and tells whether it asked first: then it is still there. */
+async function asksBeforeClosing({ page, complaints }: LocalPage): Promise<boolean> {
+  complaints.length = 0; // what it asks is one
+  const closed = page.waitForEvent("close").then(() => false);
+  const asked = page.waitForEvent("dialog").then(() => true);
+  [closed, asked].forEach((one) => void one.catch(() => undefined));
+  await page.close({ runBeforeUnload: true });
+  const did = await Promise.race([closed, asked]);
+  expect(complaints).toEqual(did ? ["dialog: "] : []);
+  return did;
+}
+
+describe("a store that is blocked", () => {
+  let blocked: LocalPage;
+  beforeAll(async () => {
+    blocked = await site.open(undefined, () => {
+      Object.defineProperty(window, "indexedDB", { get: () => undefined });
+    });
+  });
+  afterAll(() => blocked.close());
+
+  test("is said in one sentence, and the sheet works all the same", async () => {
+    const { page } = blocked;
+    await keptSays(page, /^Not kept: this browser's store is full or blocked, so save a file\.$/);
+    await typeInto(page, "A40", "=1+1");
+    expect(await readOne(page, "A40")).toBe("2");
+  });
+
+  test("lets the page ask before it goes with an entry; with all in a file it does not", async () => {
+    await typeInto(blocked.page, "A40", "in no store");
+    await keptSays(blocked.page, /^Not kept/);
+    expect(await asksBeforeClosing(blocked)).toBe(true);
+    await save(blocked.page);
+    expect(await asksBeforeClosing(blocked)).toBe(false);
+  });
+});
+
+describe("a browser that has kept nothing yet", () => {
+  let fresh: LocalPage; // the tests go on from one another
+  beforeAll(async () => {
+    fresh = await site.open();
+  });
+  afterAll(() => fresh.close());
+
+  test("the first look at the example keeps nothing", async () => {
+    const { page } = fresh;
+    await goTo(page, "B6");
+    await openSheet(page, "Flow");
+    expect(await page.locator("#kept").getAttribute("data-state")).toBe("none"); // an edit says at once that it is being kept
+    expect(await page.evaluate(async () => (await indexedDB.databases()).length)).toBeLessThanOrEqual(1);
+    expect(await page.locator("#kept").innerText()).toBe("What you change will be kept in this browser.");
+    await reload(page);
+    expect(await page.locator("#forget").isVisible()).toBe(false);
+  });
 
   test("a budget that version 1.0.0 kept comes along, and stays for other folders until it is forgotten there too", async () => {
-    const { page } = local;
+    const { page } = fresh;
     const shared = (): Promise<unknown> =>
       page.evaluate(
         () =>
@@ -334,15 +334,27 @@ describe("what the browser keeps", () => {
     await expect(shared()).resolves.toBeUndefined();
   });
 
-  test("the first look at the example keeps nothing", async () => {
-    const { page } = local;
-    await goTo(page, "B6");
-    await openSheet(page, "Flow");
-    expect(await page.locator("#kept").getAttribute("data-state")).toBe("none"); // an edit says at once that it is being kept
-    expect(await page.evaluate(async () => (await indexedDB.databases()).length)).toBeLessThanOrEqual(1);
-    expect(await page.locator("#kept").innerText()).toBe("What you change will be kept in this browser.");
-    await reload(page);
-    expect(await page.locator("#forget").isVisible()).toBe(false);
+  test("an entry survives a reload right after Enter, or the page asks before it goes", async () => {
+    const { page } = fresh;
+    await typeInto(page, "A40", "the last entry");
+    const asked = page.waitForEvent("dialog").then((dialog) => dialog.type());
+    const gone = page.waitForEvent("domcontentloaded").then(() => "gone");
+    await page.evaluate(() => location.reload()).catch(() => undefined); // it goes while it answers
+    const came = await Promise.race([asked, gone]);
+    if (came !== "gone") {
+      expect(came).toBe("beforeunload"); // and the page's helper has answered: stay
+      await keptSays(page, KEPT);
+      await reload(page);
+    } else await page.waitForSelector(".o-grid");
+    asked.catch(() => undefined);
+    gone.catch(() => undefined);
+    expect(await readOne(page, "A40")).toBe("the last entry");
+  });
+
+  test("leaving with an entry that is kept does not ask", async () => {
+    await typeInto(fresh.page, "A40", "in the store");
+    await keptSays(fresh.page, KEPT);
+    expect(await asksBeforeClosing(fresh)).toBe(false);
   });
 });
 
@@ -364,6 +376,7 @@ test("axe finds nothing in the parts around the grid: the top line, the form for
   expect(found).toEqual({ violations: [], looked: true });
   expect(await page.locator("#notice").isVisible()).toBe(true);
   expect(await page.locator("#new-form").isVisible()).toBe(true);
+  await notice(page).getByRole("button", { name: "Keep it" }).click();
 });
 
 interface AxeResult {

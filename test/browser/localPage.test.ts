@@ -1,7 +1,7 @@
 import { goTo, lineSays, readOne, localSite, typeHere, typeInto } from "./localPage";
 
 const site = localSite();
-const local = site.openForEach();
+const local = site.openForAll();
 
 const focusIsIn = (id: string): Promise<boolean> =>
   local.page.evaluate((part) => document.getElementById(part)!.contains(document.activeElement), id);

@@ -1,14 +1,13 @@
 import { DomainError, type Limits } from "../../core/errors";
 import { plain, requireNamed } from "../../core/naming/findNamed";
-import type { InputKind } from "../../core/network/derivative/inputs";
 import { inputErrors, type InputErrorRow } from "../../reference/inputErrors";
 import { NONE } from "../../reference/zeroWords";
 import { readWithin } from "../arguments";
 import { refuseCell } from "../cellErrors";
 import { type Cell, toMatrix } from "../cells";
 
-/** Standard deviations of the logarithms of the factors, by input. */
-export type Deviations = ReadonlyMap<InputKind, number>;
+/** Standard deviations of the logarithms of the factors, by their keys in the table. */
+export type Deviations = ReadonlyMap<string, number>;
 
 const PERCENT: Limits = { above: 0, atMost: 200 };
 const FACTOR: Limits = { above: 1, atMost: 100 };
@@ -19,7 +18,7 @@ const FACTOR: Limits = { above: 1, atMost: 100 };
  * @throws DomainError that names what is wrong
  */
 export function readErrors(given: unknown): Deviations {
-  const found = new Map(inputErrors.map((row) => [row.key as InputKind, deviationOf(row, row.percent ?? row.factor!)]));
+  const found = new Map(inputErrors.map((row) => [row.key, deviationOf(row, row.percent ?? row.factor!)]));
   if (given == null) return found;
   const matrix = toMatrix(given);
   const width = matrix[0]!.length;
@@ -34,7 +33,7 @@ export function readErrors(given: unknown): Deviations {
     const row = requireNamed(`what in row ${index + 1} of errors`, inputErrors, what, `a name in the table "input errors"`); // prettier-ignore
     if (seen.has(row.key)) throw new DomainError(`what in row ${index + 1} of errors`, what, "named once");
     seen.add(row.key);
-    found.set(row.key as InputKind, readDeviation(row, cell));
+    found.set(row.key, readDeviation(row, cell));
   });
   return found;
 }

@@ -18,6 +18,7 @@ import { type Fan, type SolvedTable, solveRuns } from "../flowTable/solveRuns";
 import { runFlows } from "../flowTable/runFlows";
 import type { RunsTable } from "../runsTable/readRuns";
 import { surroundings } from "../runsTable/surroundings";
+import { inputInWords } from "./inputInWords";
 import type { Deviations } from "./readErrors";
 
 /** What is written is two standard deviations: 19 of 20 true values lie within it, where the answer goes straight with its inputs. */
@@ -51,7 +52,7 @@ export function uncertaintyTable(runs: RunsTable, fan: Fan, errors: Deviations, 
     return deviation === 0 ? [] : [{ input, deviation, direction: direction(straight, input) }];
   });
   const told = tell(asTold, uncertain);
-  const words = (input: Input): string => inputInWords(input, solved);
+  const words = ({ kind, run }: Input): string => inputInWords(kind, solved.network.runs[run]?.name ?? "");
   const rows = Array.from({ length: solved.table.rows }, () => blankRow(uncertaintyColumns));
   solved.table.runs.forEach((entry, index) => {
     const flow = itemAt(flows, index);
@@ -170,17 +171,6 @@ function fanRow(
 
 const mostly = ({ largest, share }: Spread, words: (input: Input) => string): Partial<Record<UncertaintyKey, Value>> =>
   largest === null ? {} : { mostlyFrom: words(largest), share: 100 * share };
-
-const SHARED: Partial<Record<Input["kind"], string>> = {
-  "fan pressure": "the fan's pressure",
-  "fan speed": "the fan's speed",
-  pipe: "friction of the pipes",
-  hose: "friction of the hoses",
-};
-
-function inputInWords({ kind, run }: Input, { network }: SolvedTable): string {
-  return SHARED[kind] ?? `${kind} of ${itemAt(network.runs, run).name}`;
-}
 
 /** 340 ± 40 cfm. */
 function inWords(airflow: number, error: number, system: UnitSystem): string {

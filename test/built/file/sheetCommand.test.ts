@@ -1,8 +1,9 @@
 /** npm run sheet, as a person types it. */
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import os from "node:os";
 import path from "node:path";
+import { wanted } from "../../../scripts/sheet";
 import { openBudget } from "../../../src/hosts/file/readBook";
 import { sheetKeys, usualNames } from "../../../src/sheets/sheetKeys";
 
@@ -43,15 +44,20 @@ test("leaves a file that is there alone", () => {
 
 const USAGE = "the command is npm run sheet -- --units SI --out my-budget.xlsx [--contents example] [--overwrite]";
 
-test.each([
+test.each<[string[], string]>([
   [[], `--units is IP or SI; ${USAGE}`],
   [["--units", "feet", "--out", "x.xlsx"], `--units is IP or SI, not feet; ${USAGE}`],
   [["--units", "SI"], `--out names the file to write, which ends in .xlsx; ${USAGE}`],
   [["--units", "SI", "--out", "x.csv"], `--out names the file to write, which ends in .xlsx; ${USAGE}`],
   [["--units", "SI", "--out", "x.xlsx", "--contents", "full"], `--contents is empty or example, not full; ${USAGE}`],
   [["--units", "SI", "--out", "nowhere/x.xlsx"], "there is no folder nowhere"],
-  [["--unit", "SI"], `Unknown option '--unit'; ${USAGE}`],
-])("says one sentence to %j", (args, sentence) => {
-  expect(sheet(...args)).toEqual({ status: 1, said: `No sheet was written: ${sentence}` });
-  expect(existsSync(path.join(root, "x.xlsx"))).toBe(false);
+])("refuses %j in one sentence", (args, sentence) => {
+  expect(() => wanted(args)).toThrow(new Error(sentence)); // which the command says as above
+});
+
+test("an option that it does not know is refused too", () => {
+  expect(sheet("--unit", "SI")).toEqual({
+    status: 1,
+    said: `No sheet was written: Unknown option '--unit'; ${USAGE}`,
+  });
 });

@@ -194,7 +194,7 @@ describe("UNCERTAINTY's table", () => {
   });
 
   test.each<[string, unknown]>([
-    ['what in row 1 of errors must be a name in the table "input errors" (nearest: "hose", "pipe", "leak"); got "hoes"', [["hoes", 3]]], // prettier-ignore
+    ['what in row 1 of errors must be a name in the table "input errors" (nearest: "hose", "model", "pipe"); got "hoes"', [["hoes", 3]]], // prettier-ignore
     ['hose in errors must be a number above 0, "none" for 0, or its row left out for 40; got 0', [["hose", 0]]],
     ['leak in errors must be a number above 0, "none" for 0, or its row left out for 2.5; got a blank cell', [["leak", null]]], // prettier-ignore
     ["leak in errors must be above 1; got 1", [["leak", 1]]],

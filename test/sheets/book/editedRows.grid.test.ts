@@ -20,10 +20,10 @@ import { lots } from "../../support/lots";
 const LAST = columnLetters(runsColumnPlace(shownColumns.at(-1)!.name));
 const LOWEST = 60; // below it nothing is ever put
 
-/** The sheets that these questions need, without what only takes time: scenarios, single changes, the sealed network. */
+/** The sheets that these questions need, without what only takes time: scenarios, single changes, the sealed network, what is uncertain. */
 function book(): Workbook {
   const whole = budgetBook({ units: "IP", contents: "example", sheets: ["summary"] }, { sheets: [], names: [] });
-  const slow = /DUCT\.(SCENARIOS|GAINS)|INDEX\(DUCT\.SOLVE/;
+  const slow = /DUCT\.(SCENARIOS|GAINS|UNCERTAINTY)|INDEX\(DUCT\.SOLVE/;
   return {
     ...whole,
     sheets: whole.sheets.map((sheet) => ({

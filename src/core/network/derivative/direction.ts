@@ -11,6 +11,7 @@ export interface Direction {
   readonly velocity: Float64Array; // [m/s]
   readonly fanAirflow: number; // [m3/s]
   readonly fanPressure: number; // [Pa] fan static pressure
+  readonly inletSuction: number; // [Pa] total-pressure deficit at the fan's inlet: its pressure less what the runs after it lose
 }
 
 /** What a factor puts into the equations while nothing flows otherwise. */
@@ -42,7 +43,7 @@ export function direction(straight: Straight, input: Input): Direction {
   const [airflow, suction, leak, staticSuction, velocity] = [column(), column(), column(), column(), column()];
   const answer = { airflow, leak, staticSuction, velocity };
   const fanPut = put.fan - put.afterFan;
-  if (kind[last] === STILL) return { ...answer, fanAirflow: 0, fanPressure: put.fan };
+  if (kind[last] === STILL) return { ...answer, fanAirflow: 0, fanPressure: put.fan, inletSuction: put.fan };
   for (const index of order) {
     if (kind[index] === STILL) continue;
     const [q, l] = [solution.airflow[index]!, solution.leak[index]!];
@@ -73,7 +74,8 @@ export function direction(straight: Straight, input: Input): Direction {
     velocity[index] = velocityOf(straight, index, airflow[index], input);
   }
   const fanPressure = straight.curve.slope * fanAirflow + put.fan;
-  return { ...answer, fanAirflow, fanPressure };
+  const inletSuction = straight.fanSlope * fanAirflow + fanPut;
+  return { ...answer, fanAirflow, fanPressure, inletSuction };
 }
 
 /** L^2 = g^2 (P / r + Q^2) at a fixed state, by the logarithms of g and r. */

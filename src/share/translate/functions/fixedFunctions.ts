@@ -7,6 +7,8 @@ const stays =
 
 const ROOT = "it is the root of a system of equations, which plain formulas cannot find honestly";
 
+const SEARCHED = "it is searched for by solving the system again and again, which plain formulas cannot do";
+
 /** Functions whose answers stay as the values that stood when the copy was made. */
 export const fixedFunctions: Readonly<Record<string, Translator>> = {
   SCENARIOS: stays(ROOT),
@@ -14,6 +16,9 @@ export const fixedFunctions: Readonly<Record<string, Translator>> = {
   SIZES: stays("it is searched for among many combinations, which plain formulas cannot do"),
   TOGETHER: stays(ROOT),
   UNCERTAINTY: stays(ROOT),
+  CALIBRATE: stays(SEARCHED),
+  CALIBRATEDRUNS: stays(SEARCHED),
+  CALIBRATEDCURVE: stays(SEARCHED),
   CLAIM: stays("its checks are words and judgements, not one formula"),
   CAUTIONS: stays("a printed table, which nothing in the sheet changes"),
   ABOUT: stays("it says which version computed the sheet that was copied"),

@@ -13,7 +13,8 @@ import { uncertaintyCall } from "./flowCalls";
 import { beside, ERRORS_COLUMN, FLOW_FIRST, UNCERTAINTY_ANSWER } from "./flowLayout";
 
 const [WHAT, OFF, WHY] = [0, 1, 2].map((place) => columnLetters(ERRORS_COLUMN + place)) as [string, string, string];
-const LAST = FLOW_HEADER + inputErrors.length;
+const errors = inputErrors.filter(({ ofReadings }) => ofReadings === undefined);
+const LAST = FLOW_HEADER + errors.length;
 
 const OFF_NOTE =
   "How far it may be off, as a standard deviation: two of three true values lie within it. In %, of a leak times or over. Write none for 0, and your own figure where you know better.";
@@ -38,7 +39,7 @@ export function flowUncertainty(frame: Frame): SheetCell[] {
     text(`${WHAT}${FLOW_HEADER}`, "May be off", "header"),
     text(`${OFF}${FLOW_HEADER}`, "by, %", "numberHeader", { note: OFF_NOTE }),
     text(`${WHY}${FLOW_HEADER}`, "Where that comes from", "header"),
-    ...inputErrors.flatMap((row, index): SheetCell[] => {
+    ...errors.flatMap((row, index): SheetCell[] => {
       const at = FLOW_HEADER + 1 + index;
       return [
         text(`${WHAT}${at}`, row.key, "label", { note: row.label }),

@@ -1,0 +1,125 @@
+import { NoAnswerError } from "../../core/errors";
+import { itemAt } from "../../reference/itemAt";
+import { quantityOfColumn } from "../../reference/columnsOfRuns";
+import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
+import type { RunColumn } from "../../reference/runColumns";
+import type { Value } from "../answerRows";
+import { type Cell, CellErrorValue, type Matrix } from "../cells";
+import { type ColumnPlaces, findColumns } from "../runsTable/columns";
+import type { TableRun } from "../runsTable/readRun";
+import { plainEnd } from "../runsTable/surroundings";
+import type { Calibration } from "./calibration";
+import { type FactorOf, factorsOf } from "./factorsOf";
+
+/** The table as it was given, with the values that the readings speak for: other functions take it in its place. */
+export function calibratedRuns(calibration: Calibration, table: Matrix, system: UnitSystem): Value[][] {
+  const factor = factorsOf(calibration);
+  const { runs } = itemAt(calibration.sets, 0).table;
+  const { joining } = itemAt(calibration.model.systems, 0).network;
+  const places: Partial<Record<RunColumn, number>> = { ...(findColumns(table[0] ?? []) satisfies ColumnPlaces) };
+  const rows = table.map((line) => line.map(asValue));
+  const put = (row: number, column: RunColumn, value: Value): void => {
+    const place = (places[column] ??= itemAt(rows, 0).push(column) - 1);
+    rows.forEach((line) => {
+      while (line.length <= place) line.push("");
+    });
+    itemAt(rows, row)[place] = value;
+  };
+  runs.forEach((entry, run) => {
+    const row = entry.row + 1;
+    const cell = (column: RunColumn): Cell => {
+      const place = places[column];
+      return place === undefined ? null : (table[row]?.[place] ?? null);
+    };
+    const isEnd = entry.run.side === "suction" && itemAt(joining, run).length === 0;
+    for (const [column, value] of changesOf(entry, run, isEnd, cell, factor))
+      put(row, column, typeof value === "number" ? inUnit(value, column, system) : value);
+  });
+  return rows;
+}
+
+/** What is rounded so was never measured to that. */
+const DIGITS = 12;
+
+const inUnit = (value: number, column: RunColumn, system: UnitSystem): number =>
+  Number(fromSI(value, unitOf(quantityOfColumn(column), system)).toPrecision(DIGITS));
+
+const asValue = (cell: Cell): Value => {
+  if (cell === null || cell instanceof CellErrorValue) return "";
+  return typeof cell === "boolean" ? String(cell).toUpperCase() : cell;
+};
+
+type Changes = [RunColumn, Value][]; // numbers in SI
+
+/** The cells of a run that its factors change. */
+function changesOf(
+  entry: TableRun,
+  run: number,
+  isEnd: boolean,
+  cell: (column: RunColumn) => Cell,
+  factor: FactorOf,
+): Changes {
+  const { length, hoseLength, device } = entry.run;
+  return [
+    ...(length > 0 && factor("pipe") !== 1 ? [["Length", length * factor("pipe")] as [RunColumn, Value]] : []),
+    ...(hoseLength > 0 && factor("hose") !== 1 ? [hose(cell("Flex"), hoseLength, factor("hose"))] : []),
+    ...(device !== null && factor("device", run) !== 1 ? [["Device loss", device.ratedLoss * factor("device", run)] as [RunColumn, Value]] : []), // prettier-ignore
+    ...fittings(entry, factor("fittings", run)),
+    ...(isEnd && factor("entry", run) !== 1 ? [entryOf(entry, cell("Port suction"), factor("entry", run))] : []),
+    ...leaks(entry, run, factor),
+  ];
+}
+
+/** The length in a text such as "10 as it hangs", or the whole cell. */
+function hose(cell: Cell, length: number, factor: number): [RunColumn, Value] {
+  if (typeof cell !== "string" || Number.isFinite(Number(cell))) return ["Flex", length * factor];
+  const scaled = (digits: string): string =>
+    String(Number((Number(digits.replace(",", ".")) * factor).toPrecision(DIGITS)));
+  return ["Flex", cell.trim().replace(/^(\d+(?:[.,]\d*)?|[.,]\d+)/, scaled)];
+}
+
+/** More loss stands in the column K; less is taken from there, or where that is not enough the fittings become a number. */
+function fittings({ run, coefficientOf }: TableRun, factor: number): Changes {
+  if (run.coefficient === 0 || factor === 1) return [];
+  const further = coefficientOf([], run.diameter) + run.coefficient * (factor - 1);
+  if (further >= 0) return [["K", Number(further.toPrecision(DIGITS))]];
+  return [
+    ["Fittings", String(Number((run.coefficient * factor).toPrecision(DIGITS)))],
+    ["K", ""],
+  ];
+}
+
+/** A machine's port keeps its column: K = p / p_v - 1 there, so p goes with K + 1. */
+function entryOf({ run }: TableRun, port: Cell, factor: number): [RunColumn, Value] {
+  const coefficient = run.hood ?? plainEnd;
+  if (port === null || port === 0) return ["Hood", coefficient * factor];
+  const suction = Number(port) * ((coefficient * factor + 1) / (coefficient + 1));
+  return ["Port suction", String(Number(suction.toPrecision(DIGITS)))];
+}
+
+/** The leak of each state of the gate in a column of its own, so that each may have its own factor. */
+function leaks({ run, leakOf }: TableRun, index: number, factor: FactorOf): Changes {
+  const { diameter, gate } = run;
+  if (gate === "none") {
+    const area = leakOf("none", diameter);
+    const times = factor("leak", index, "none");
+    return area === 0 || times === 1 ? [] : [["Leak", area * times]];
+  }
+  const states = (["open", "shut"] as const).map((state) => ({
+    column: state === "open" ? ("Leak open" as const) : ("Leak shut" as const),
+    area: leakOf(state, diameter) * factor("leak", index, state),
+    times: factor("leak", index, state),
+  }));
+  if (states.every(({ times }) => times === 1)) return [];
+  return [["Leak", ""], ...states.map(({ column, area }): [RunColumn, Value] => [column, area === 0 ? "" : area])];
+}
+
+/** Readings of which one cannot be used have no calibrated table: which rows are meant would stand nowhere. */
+export function requireUsable({ typed, judged }: Calibration): void {
+  const wrong = typed.find(({ refusal }) => refusal !== null);
+  if (wrong !== undefined) throw new NoAnswerError(wrong.refusal!);
+  if (judged.fit.atEnd)
+    throw new NoAnswerError(
+      "these readings ask for more air than the fan's curve has points for: type more of its points",
+    );
+}
