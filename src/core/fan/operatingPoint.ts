@@ -42,6 +42,8 @@ export function operatingPoint(curve: FanCurve, airflow: number, pressure: numbe
   return { airflow: at, pressure: system(at), crossings, fromRest };
 }
 
+export const ROUNDING = 1e-12; // of the curve's largest pressure: a surplus as small is none, so that a point of the curve itself is met
+
 const SCAN = 24; // steps between two points of a curve with a rising part
 
 /**
@@ -58,7 +60,11 @@ export function stableCrossing(
   surplus: (airflow: number) => number,
 ): { at: number; crossings: number; fromRest: number } {
   const stops = scanStops(curve);
-  const values = stops.map(surplus);
+  const nothing = ROUNDING * Math.max(...curve.points.map(({ pressure }) => pressure));
+  const values = stops.map((stop) => {
+    const value = surplus(stop);
+    return Math.abs(value) <= nothing ? 0 : value;
+  });
   if (values.at(-1)! > 0) throw new OutsideCurveError(curve, Infinity);
   let crossings = 0;
   let [first, last] = [-1, -1];

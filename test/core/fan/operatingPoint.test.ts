@@ -25,6 +25,18 @@ describe("operatingPoint", () => {
     expect(met.crossings).toBe(1);
   });
 
+  // By rounding alone the cubic has a little more at its end than the point there, as if the fan had pressure to spare.
+  test("a system through a point of the curve meets it there, at the curve's end too", () => {
+    const [cfm, gauge] = [0.3048 ** 3 / 60, 248.84];
+    const curve = fanCurve(points([0, 10 * gauge], [500 * cfm, 8 * gauge], [1000 * cfm, 2 * gauge]));
+    for (const { airflow, pressure } of curve.points.slice(1)) {
+      for (const part of [1, 2, 3, 7]) {
+        const met = operatingPoint(curve, airflow / part, pressure / part ** 2, 0);
+        expect(relative(met.airflow, airflow)).toBeLessThan(1e-11);
+      }
+    }
+  });
+
   test("lies on the fan's curve and on the system's, for any falling fan", () => {
     const curve = fanCurve(points([0, 2500], [0.2, 2300], [0.5, 1500], [0.9, 0]));
     fc.assert(

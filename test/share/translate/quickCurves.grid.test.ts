@@ -80,6 +80,7 @@ test("where a curve meets a system: on a point, at its ends, nowhere, and more t
         `OPERATINGPOINT(${falling},C2,D2,E2,"SI")`,
         `OPERATINGPOINT(${falling},C1:C2,D1:D2,E1:E2)`,
         `OPERATINGPOINT(${falling},500,8)`, // through an inner point
+        `OPERATINGPOINT(${falling},1000,2)`, // through the last one
         `OPERATINGPOINT(${humped},C7,D7)`,
         `OPERATINGPOINT(${humped},C8,D8,E8,"SI")`, // meets it twice, and one point is stable
       ],

@@ -1,9 +1,10 @@
+import { ROUNDING } from "../../../core/fan/operatingPoint";
 import { cellAddress, columnLetters } from "../../../sheets/address";
 import { sheetPrefix } from "../../../sheets/sheetPrefix";
 import { quotedText } from "../../references";
 import type { Workings } from "../workings";
 import type { CurvePlace } from "./fanCurve";
-import { NO_ANSWER } from "./text";
+import { NO_ANSWER, num } from "./text";
 
 /** Where a fan's curve meets a system, as cells of the workings; each is #N/A where they do not meet within the curve. */
 export interface Meeting {
@@ -103,6 +104,7 @@ function pointCells(
 ): string[] {
   const given = (column: string, next = 0): string => `INDEX(${column},${row + next})`;
   const [x, y] = [given(curve.airflows), given(curve.pressures)];
+  const surplus = `(${y}-${fixed}-${system}*${x}^2)`;
   const wide = `(${given(curve.airflows, 1)}-${x})`;
   const rise = `(${given(curve.pressures, 1)}-${y})`;
   const [here, there] = [`${given(curve.slopes)}*${wide}`, `${given(curve.slopes, 1)}*${wide}`];
@@ -130,7 +132,7 @@ function pointCells(
   };
   const crosses = (from: string, to: string): string => `IF((${from}>0)<>(${to}>0),1,0)`;
   return [
-    `IF(${curve.count}<${row},0,${y}-${fixed}-${system}*${x}^2)`,
+    `IF(${curve.count}<${row},0,IF(ABS(${surplus})<=${num(ROUNDING)}*MAX(${curve.pressures}),0,${surplus}))`,
     piece(`${here}-2*${system}*${x}*${wide}`),
     piece(`3*${rise}-2*${here}-${there}-${system}*${wide}^2`),
     piece(`${here}+${there}-2*${rise}`),
