@@ -138,6 +138,7 @@ export const calibrateColumns = [
   { key: "errorAfter", header: "After, ±", quantity: null },
   { key: "unit", header: "Unit", quantity: null },
   { key: "misfit", header: "Off, in its own deviations", quantity: null },
+  { key: "row", header: "Row", quantity: null }, // of the table of readings
   { key: "inWords", header: "In words", quantity: null },
 ] as const satisfies readonly AnswerColumn[];
 

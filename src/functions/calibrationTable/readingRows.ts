@@ -18,7 +18,7 @@ export function readingRows(calibration: Calibration, system: UnitSystem): Calib
   const straight = withoutEach(model, judged.fit);
   const before = { state: asTold, narrowed: [] as readonly Float64Array[] };
   return typed.map(({ row, one, reading, refusal }): CalibrateCells => {
-    const where = { part: "reading", open: row.openWords };
+    const where = { part: "reading", open: row.openWords, row: row.row };
     if (one === null || reading === null)
       return { ...where, what: one === null ? row.at : spotInWords(one.what, row.at), inWords: refusal ?? "" };
     const unit = unitOf(reading.what === "airflow" || reading.what === "velocity" ? reading.what : "pressure", system);

@@ -13,10 +13,13 @@ interface Known {
 /** A factor is that of a known slip when it lies so near to it, in its own deviations. */
 const NEAR = 2;
 
-/** More than so many slips look alike: then it is none of them. */
-const MOST_ALIKE = 2;
+/** So many are asked about, the nearest first. */
+const MOST_ASKED = 2;
 
-/** What kind of slip makes such a factor, as a question; nothing where none does, or too many. */
+/** Stock has half sizes too, so the second one on each side may be the next that anyone owns. */
+const SIZES_BESIDE = 2;
+
+/** What kind of slip makes such a factor, as a question; nothing where none does. */
 export function slipInWords(
   { factor, deviation, readings }: Slip,
   calibration: Calibration,
@@ -26,7 +29,7 @@ export function slipInWords(
   const known = readings.every(({ what }) => what === "airflow") ? ofAreas(first.run, calibration, system) : DECIMALS;
   const off = ({ factor: one }: Known): number => Math.abs(Math.log(factor / one)) / deviation;
   const found = known.filter((one) => off(one) < NEAR).sort((a, b) => off(a) - off(b));
-  return found.length > MOST_ALIKE ? [] : found.map(({ words }) => words);
+  return found.slice(0, MOST_ASKED).map(({ words }) => words);
 }
 
 const bothWays = (factor: number, words: string): Known[] =>
@@ -36,21 +39,23 @@ const DECIMALS = [...bothWays(10, sayNote("slipDecimal")), ...bothWays(100, sayN
 
 /** A meter that is given an area: the airflow is off by what the area is. */
 function ofAreas(run: number, { sets }: Calibration, system: UnitSystem): Known[] {
-  const diameter = itemAt(sets, 0).table.runs[run]?.run.diameter;
+  const diameter = itemAt(sets, 0).table.runs[run]?.run.diameter ?? null; // nobody told the fan's duct
   const unit = unitOf("diameter", system);
-  const sizes = stockDiameters(system);
-  const beside = (diameter === undefined ? [] : [...sizes].reverse().filter((one) => one < diameter * 0.999))
-    .slice(0, 1)
-    .concat(diameter === undefined ? [] : sizes.filter((one) => one > diameter * 1.001).slice(0, 1));
   return [
     ...bothWays(10, sayNote("slipArea")),
     ...bothWays(100, sayNote("slipArea")),
     ...bothWays(4, sayNote("slipRadius")),
     { factor: 4 / Math.PI, words: sayNote("slipSquare") },
     ...bothWays(quantities.airflow.IP.factor / quantities.airflow.SI.factor, sayNote("slipUnits")),
-    ...beside.map((size) => ({
+    ...(diameter === null ? [] : sizesBeside(diameter, system)).map((size) => ({
       factor: (size / diameter!) ** 2,
       words: sayNote("slipSize", { size: `${Number(fromSI(size, unit).toPrecision(6))} ${unit.label}` }),
     })),
   ];
+}
+
+function sizesBeside(diameter: number, system: UnitSystem): number[] {
+  const sizes = stockDiameters(system);
+  const smaller = sizes.filter((size) => size < diameter * 0.999).slice(-SIZES_BESIDE);
+  return [...smaller, ...sizes.filter((size) => size > diameter * 1.001).slice(0, SIZES_BESIDE)];
 }

@@ -14,6 +14,7 @@ import { emptyLeaks, exampleLeaks, leaksSheet } from "./leaks/leaksSheet";
 import type { SheetOrder } from "./order";
 import { frameOf } from "./parts/frameOf";
 import { plan } from "./parts/plan";
+import { emptyMeasured, exampleMeasured, measuredSheet } from "./measured/measuredSheet";
 import { emptyReadings, exampleReadings, readingsSheet } from "./readings/readingsSheet";
 import { emptyRuns, exampleRuns } from "./runs/runsContents";
 import { runsSheet } from "./runs/runsSheet";
@@ -68,6 +69,8 @@ function sheetOf(key: SheetKey, frame: Frame, contents: SheetOrder["contents"]):
       return leaksSheet(frame, pick(exampleLeaks, emptyLeaks));
     case "readings":
       return readingsSheet(frame, pick(exampleReadings, emptyReadings));
+    case "measured":
+      return measuredSheet(frame, pick(exampleMeasured, emptyMeasured));
     case "claims":
       return claimsSheet(frame, pick(exampleClaims, emptyClaims));
     case "summary":

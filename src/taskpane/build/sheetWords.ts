@@ -9,6 +9,7 @@ export const sheetWords: Readonly<Record<SheetKey, string>> = {
   flow: "what really flows, by open gates; what would help",
   leaks: "measured leaks, turned into openings",
   readings: "readings with their errors, and slips put right",
+  measured: "what your readings say of the whole system",
   claims: "a vendor's numbers held against physics",
   summary: "one page to print",
   tables: "the reference tables with their sources",

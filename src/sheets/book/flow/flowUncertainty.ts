@@ -15,6 +15,10 @@ import { beside, ERRORS_COLUMN, FLOW_FIRST, UNCERTAINTY_ANSWER } from "./flowLay
 const [WHAT, OFF, WHY] = [0, 1, 2].map((place) => columnLetters(ERRORS_COLUMN + place)) as [string, string, string];
 const errors = inputErrors.filter(({ ofReadings }) => ofReadings === undefined);
 const LAST = FLOW_HEADER + errors.length;
+const ERRORS = `$${WHAT}$${FLOW_HEADER}:$${OFF}$${LAST}`;
+
+/** How far inputs may be off, as another sheet reads it. */
+export const inputErrorsOn = (frame: Frame): string => frame.ref("flow", ERRORS);
 
 const OFF_NOTE =
   "How far it may be off, as a standard deviation: two of three true values lie within it. In %, of a leak times or over. Write none for 0, and your own figure where you know better.";
@@ -22,7 +26,7 @@ const WORDS_NOTE = "The run's airflow and its ±, two standard deviations: 19 of
 
 /** How sure SOLVE's answers are: the errors that are taken, their table, and the airflow in words beside each run. */
 export function flowUncertainty(frame: Frame): SheetCell[] {
-  const call = uncertaintyCall(frame, `$${WHAT}$${FLOW_HEADER}:$${OFF}$${LAST}`);
+  const call = uncertaintyCall(frame, ERRORS);
   const formats = uncertaintyColumns.map(({ key, quantity }) => {
     if (key === "leakFactor") return "0.0";
     if (key === "share") return "0";

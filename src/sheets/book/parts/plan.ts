@@ -19,6 +19,7 @@ const reads: Readonly<Record<SheetKey, readonly SheetKey[]>> = {
   flow: ["start", "runs", "fan"],
   leaks: ["start", "runs", "fan", "flow"],
   readings: ["start"],
+  measured: ["start", "runs", "fan", "flow"],
   claims: ["start"],
   summary: ["start", "runs", "fan", "budget", "flow"],
   tables: [],

@@ -9,6 +9,7 @@ export const steps: readonly (readonly [SheetKey, string])[] = [
   ["flow", "Open and shut gates: what really flows with that fan, what leaks take, which change would help most."],
   ["leaks", "Write down the leaks that you find, before and after mending, and see which to mend next."],
   ["readings", "Turn readings taken in a duct into an airflow, with how far it may be off."],
+  ["measured", "Type what you read in the ducts: what fan, hoses and leaks really do, and which reading is a slip."],
   ["claims", "Hold a vendor's numbers against physics before you buy."],
   ["summary", "Print this one page for the club."],
 ];

@@ -1,0 +1,35 @@
+import { calibrateColumns } from "../../../reference/answerColumns";
+import { readingColumns } from "../../../reference/readingColumns";
+import { columnLetters } from "../../address";
+import type { Answer } from "../parts/answerReferences";
+
+/** Where things stand on the sheet Measured: in short, the readings with a word beside each, what they say of the inputs. */
+export const SHORT = 8; // row of the first sentence
+export const SENTENCES = ["Fan", "Readings", "Read next", "Not told"] as const; // in the order of CALIBRATE's first rows
+
+export const READINGS = 14; // row of the header
+export const READINGS_LAST = READINGS + 30;
+export const WORDS = columnLetters(readingColumns.length + 1); // what is said of the row's readings
+
+export const INPUTS = READINGS_LAST + 4; // row of the header
+const MOST_INPUTS = 16;
+export const INPUTS_LAST = INPUTS + MOST_INPUTS;
+
+/** The columns of the inputs that are shown, each in its place from A on. */
+export const inputColumns = [
+  { key: "what", header: "Input" },
+  { key: "before", header: "Before" },
+  { key: "after", header: "After" },
+  { key: "errorBefore", header: "Before, ±" },
+  { key: "errorAfter", header: "After, ±" },
+  { key: "unit", header: "Unit" },
+  { key: "inWords", header: "These readings" },
+] as const;
+
+export const CALIBRATE_ANSWER = {
+  sheet: "measured",
+  column: readingColumns.length + 3,
+  header: READINGS,
+  last: READINGS + SENTENCES.length + 260,
+  columns: calibrateColumns,
+} as const satisfies Answer;

@@ -1,0 +1,171 @@
+import { calibrateColumns } from "../../../reference/answerColumns";
+import { type ReadingColumnRow, readingColumns } from "../../../reference/readingColumns";
+import { cellAddress, columnLetters } from "../../address";
+import { formula, input, text } from "../../cells";
+import type { SheetCell } from "../../workbook";
+import { inputErrorsOn } from "../flow/flowUncertainty";
+import type { Frame, SheetOf } from "../frame";
+import { fanCurve, runsTable } from "../layout";
+import { answerColumn, answerLetters, onceRunsAndCurve } from "../parts/answerReferences";
+import { cautionLine } from "../parts/cautionLine";
+import { printing } from "../parts/printing";
+import { sheetHead } from "../parts/sheetHead";
+import { spillOf } from "../parts/spill";
+import { headingIn } from "../parts/units";
+import type { MeasuredContents } from "./contents";
+import {
+  CALIBRATE_ANSWER,
+  inputColumns,
+  INPUTS,
+  INPUTS_LAST,
+  READINGS,
+  READINGS_LAST,
+  SENTENCES,
+  SHORT,
+  WORDS,
+} from "./layout";
+
+export { emptyMeasured, exampleMeasured } from "./contents";
+
+const NUMBER = "#,##0.00"; // one column holds airflows, pressures and shares
+const LEFT_OUT = "left out";
+
+const columns: readonly ReadingColumnRow[] = readingColumns;
+const LAST_COLUMN = columnLetters(columns.length);
+
+/** What was read in the ducts, and what it says of them. */
+export const measuredSheet: SheetOf<MeasuredContents> = (frame, contents) => ({
+  name: frame.sheet("measured"),
+  columns: [...columns.map(({ width }) => width), 64, 4, ...calibrateColumns.map(({ key }) => widthOf(key))],
+  tallRows: [{ row: READINGS, lines: 2 }],
+  frozen: { rows: 0, columns: 0 },
+  cells: [
+    ...sheetHead(
+      frame.sheet("measured"),
+      `What you read in the ducts of the sheet ${frame.sheet("runs")}, and what it says of fan, hoses, entries, leaks and meter.`,
+      contents.invented,
+    ),
+    ...(contents.tryIt === null ? [] : [text("E3", contents.tryIt)]),
+    cautionLine(
+      frame,
+      "A5",
+      "Power off, all at rest, before you drill or reach into a duct. It is a model: it measures nothing.",
+    ),
+    ...inShort(),
+    ...readings(frame, contents),
+    ...inputs(),
+    ...answer(frame),
+  ],
+  lists: [],
+  flags: [
+    { range: `${WORDS}${READINGS + 1}:${WORDS}${READINGS_LAST}`, containsText: LEFT_OUT, style: "flag" },
+    { range: `B${SHORT + 1}`, containsText: LEFT_OUT, style: "flag" },
+  ],
+  print: { ...printing(frame, "landscape", 1), area: `A1:${WORDS}${INPUTS_LAST + 2}` },
+});
+
+const widthOf = (key: (typeof calibrateColumns)[number]["key"]): number =>
+  (({ what: 26, open: 20, inWords: 80 }) as Partial<Record<typeof key, number>>)[key] ?? 10.5;
+
+const words = answerColumn(CALIBRATE_ANSWER, "inWords");
+const first = `$${answerLetters(CALIBRATE_ANSWER, "part")}$${READINGS}`;
+
+/** The answer's first rows, in the order in which it always has them; while inputs are missing, what is missing. */
+function inShort(): SheetCell[] {
+  return [
+    text(`A${SHORT - 1}`, "In short", "section"),
+    ...SENTENCES.flatMap((label, index): SheetCell[] => {
+      const said = `INDEX(${words},${index + 1})&""`;
+      const waits = index === 0 ? `IFERROR(IF(LEFT(${first},7)="Fill in",${first},${said}),"see ${first.replaceAll("$", "")}")` : `IFERROR(${said},"")`; // prettier-ignore
+      return [text(`A${SHORT + index}`, label, "label"), formula(`B${SHORT + index}`, `=${waits}`, "total")];
+    }),
+  ];
+}
+
+/** The table of readings, and beside each row what is said of its first two. */
+function readings(frame: Frame, { readings: typed }: MeasuredContents): SheetCell[] {
+  const rows = answerColumn(CALIBRATE_ANSWER, "row");
+  const head = columns.map(({ name, quantity, hint }, index): SheetCell => {
+    const at = cellAddress(index + 1, READINGS);
+    return quantity === null
+      ? text(at, name, "header", { note: hint })
+      : formula(at, headingIn(frame, name, quantity), "numberHeader", { note: hint });
+  });
+  const body = Array.from({ length: READINGS_LAST - READINGS }, (_, index): SheetCell[] => {
+    const row = READINGS + 1 + index;
+    const own = index + 2; // the answer counts from the header
+    const second = `IF(COUNTIF(${rows},${own})>1,"; "&INDEX(${words},MATCH(${own},${rows},0)+1),"")`;
+    return [
+      ...readingColumns.map(({ name }, column) => input(cellAddress(column + 1, row), typed[index]?.[name] ?? null)),
+      formula(`${WORDS}${row}`, `=IFERROR(INDEX(${words},MATCH(${own},${rows},0))&${second},"")`, "result"),
+    ];
+  });
+  return [
+    text(`A${READINGS - 2}`, "Readings", "section"),
+    text(
+      `A${READINGS - 1}`,
+      "A row for a place and a set of open gates. Fill any of velocity, airflow, suction and drop; a velocity is best, since no area is typed for it.",
+      "note",
+    ),
+    ...head,
+    text(`${WORDS}${READINGS}`, "What is said of it", "header"),
+    ...body.flat(),
+  ];
+}
+
+/** The inputs that these readings tell of, beside what they are off by. */
+function inputs(): SheetCell[] {
+  const at = (key: (typeof inputColumns)[number]["key"] | "part", index: number): string =>
+    `INDEX(${answerColumn(CALIBRATE_ANSWER, key)},${SENTENCES.length + 1 + index})`;
+  const rows = Array.from({ length: INPUTS_LAST - INPUTS }, (_, index) =>
+    inputColumns.map(({ key }, column) =>
+      formula(
+        cellAddress(column + 1, INPUTS + 1 + index),
+        `=IFERROR(IF(${at("part", index)}="input",${at(key, index)},""),"")`,
+        "result",
+        key === "before" || key === "after" || key === "errorBefore" || key === "errorAfter"
+          ? { format: "#,##0.0" }
+          : {},
+      ),
+    ),
+  );
+  return [
+    text(`A${INPUTS - 2}`, "What they say of the system", "section"),
+    text(
+      `A${INPUTS - 1}`,
+      "In % of what is typed; of a leak times or over. Each ± is two standard deviations: 19 of 20.",
+      "note",
+    ),
+    ...inputColumns.map(({ header }, column) => text(cellAddress(column + 1, INPUTS), header, "header")),
+    ...rows.flat(),
+  ];
+}
+
+function answer(frame: Frame): SheetCell[] {
+  const given = [
+    runsTable(frame),
+    fanCurve(frame),
+    `$A$${READINGS}:$${LAST_COLUMN}$${READINGS_LAST}`,
+    inputErrorsOn(frame),
+    frame.name("density"),
+    frame.name("units"),
+  ].join(",");
+  const call = `DUCT.CALIBRATE(${given})`;
+  const { column, header, last } = CALIBRATE_ANSWER;
+  const isNumber = ["read", "before", "after", "errorBefore", "errorAfter", "misfit"];
+  return [
+    ...spillOf(
+      column,
+      header,
+      last,
+      calibrateColumns.map(({ key }) => (isNumber.includes(key) ? NUMBER : key === "row" ? "0" : null)),
+      onceRunsAndCurve(frame, call),
+    ),
+    text(`A${INPUTS_LAST + 1}`, `One formula says all this: =${call}`, "note"),
+    text(
+      `A${INPUTS_LAST + 2}`,
+      `CALIBRATEDRUNS and CALIBRATEDCURVE, with the same arguments, hand back the ducts and the fan as they were read: SOLVE, SCENARIOS, GAINS and SIZES take them.`,
+      "note",
+    ),
+  ];
+}
