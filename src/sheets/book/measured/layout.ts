@@ -23,7 +23,7 @@ export const inputColumns = [
   { key: "errorBefore", header: "Before, ±" },
   { key: "errorAfter", header: "After, ±" },
   { key: "unit", header: "Unit" },
-  { key: "inWords", header: "These readings" },
+  { key: "inWords", header: "Told" },
 ] as const;
 
 export const CALIBRATE_ANSWER = {

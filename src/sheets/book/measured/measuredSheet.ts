@@ -113,6 +113,8 @@ function readings(frame: Frame, { readings: typed }: MeasuredContents): SheetCel
   ];
 }
 
+const isShare = (key: string): boolean => ["before", "after", "errorBefore", "errorAfter"].includes(key);
+
 /** The inputs that these readings tell of, beside what they are off by. */
 function inputs(): SheetCell[] {
   const at = (key: (typeof inputColumns)[number]["key"] | "part", index: number): string =>
@@ -123,9 +125,7 @@ function inputs(): SheetCell[] {
         cellAddress(column + 1, INPUTS + 1 + index),
         `=IFERROR(IF(${at("part", index)}="input",${at(key, index)},""),"")`,
         "result",
-        key === "before" || key === "after" || key === "errorBefore" || key === "errorAfter"
-          ? { format: "#,##0.0" }
-          : {},
+        isShare(key) ? { format: "#,##0.0" } : {},
       ),
     ),
   );
@@ -136,7 +136,9 @@ function inputs(): SheetCell[] {
       "In % of what is typed; of a leak times or over. Each ± is two standard deviations: 19 of 20.",
       "note",
     ),
-    ...inputColumns.map(({ header }, column) => text(cellAddress(column + 1, INPUTS), header, "header")),
+    ...inputColumns.map(({ key, header }, column) =>
+      text(cellAddress(column + 1, INPUTS), header, isShare(key) ? "numberHeader" : "header"),
+    ),
     ...rows.flat(),
   ];
 }
