@@ -1,3 +1,4 @@
+import type { RunColumn } from "../../reference/runColumns";
 import type { BlockColumn, BlockPlace } from "./block";
 
 /** Columns of the workings in the order of the runs table, then those in the order of the flow: ends first, the fan last. */
@@ -96,15 +97,21 @@ export const flowColumns = [
   "note",
 ] as const;
 
+/** A column of the runs table as it stands there, and as the workings read it: a text of digits as its number, no wildcards. */
+export type TableColumn = `typed ${RunColumn}` | `read ${RunColumn}`;
+
 /** Columns that follow the runs to the fan in ever longer strides: which run is reached, and over how many. */
 type Stride = `reach${number}` | `steps${number}`;
 
 export type InputColumn = (typeof inputColumns)[number];
 export type FlowColumn = (typeof flowColumns)[number];
 
-export type BudgetColumn = InputColumn | FlowColumn | Stride;
+export type BudgetColumn = TableColumn | InputColumn | FlowColumn | Stride;
 
 export const budgetScalars = [
+  "tableRows",
+  "named",
+  "unread",
   "density",
   "hoseRoughness",
   "plainEnd",
@@ -120,7 +127,10 @@ export const budgetScalars = [
   "after",
 ] as const;
 
-export type BudgetScalar = (typeof budgetScalars)[number];
+/** Where a column of the runs table stands in its range. */
+type ColumnScalar = `at ${RunColumn}`;
+
+export type BudgetScalar = (typeof budgetScalars)[number] | ColumnScalar;
 
 /** Where the workings of a budget stand. */
 export type BudgetPlace = BlockPlace<BudgetColumn, BudgetScalar>;

@@ -23,14 +23,15 @@ import { inputCells } from "./inputCells";
 import { runsReader } from "./runsReader";
 import type { BudgetLookups } from "./lookups";
 import { tableLookups } from "./tableLookups";
-import { type RunsSource, runsSource } from "./runsSource";
+import { type RunsTable, runsTable } from "./runsTable";
+import { plainNumber, tableCells, tableColumns } from "./tableCells";
 import { inSI } from "../translate/expressions/text";
-import { isBlank, numberOf } from "./words";
+import { isBlank } from "./words";
 
 /** The workings of a table of runs, from which a copy answers BUDGET and begins to solve. */
 export interface BudgetBlock {
   readonly place: BudgetPlace;
-  readonly source: RunsSource;
+  readonly table: RunsTable;
   readonly system: UnitSystem;
 }
 
@@ -51,44 +52,46 @@ export function budgetBlock(
 ): BudgetBlock | string {
   if (runs?.range === undefined) return "its runs table is no range of cells";
   if (runs.computed) return "its runs table is computed by another formula";
-  const source = runsSource(runs.range, runs.value);
-  if (typeof source === "string") return source;
+  const table = runsTable(runs.range, runs.value, (column) => runs.blankBelow?.(column) ?? 0);
+  if (typeof table === "string") return table;
   const air = density === null ? null : onAnySheet(density.text, context.sheet);
-  const names = columnNames(Math.ceil(Math.log2(source.rows + 1)));
+  const names = columnNames(Math.ceil(Math.log2(table.rows + 1)), table);
+  const scalars: BudgetScalar[] = [...budgetScalars, ...table.columns.map((column) => `at ${column}` as const)];
   const placeIn = (there: RangeRef): BudgetPlace =>
-    blockPlace<BudgetColumn, BudgetScalar>(there, source.rows, names, budgetScalars);
+    blockPlace<BudgetColumn, BudgetScalar>(there, table.rows, names, scalars);
   const range = context.workings.once(`budget ${JSON.stringify(runs.range)} ${air} ${system}`, () =>
-    context.workings.place(blockHeight(source.rows), names.length, (there) =>
-      budgetCells(placeIn(there), source, air, system, context),
+    context.workings.place(blockHeight(table.rows), names.length, (there) =>
+      budgetCells(placeIn(there), table, air, system, context),
     ),
   );
-  return { place: placeIn(range), source, system };
+  return { place: placeIn(range), table, system };
 }
 
 function budgetCells(
   at: BudgetPlace,
-  source: RunsSource,
+  table: RunsTable,
   air: string | null,
   system: UnitSystem,
   context: CallContext,
 ): string[][] {
   const lookups = tableLookups(system, context);
-  const strides = Math.ceil(Math.log2(source.rows + 1));
-  const columns = [...inputCells(runsReader(at, source, lookups, system), strides), ...flowCells(at, system)];
-  const ordered = columnNames(strides).map((name) => columns.find((column) => column.name === name)!);
+  const strides = Math.ceil(Math.log2(table.rows + 1));
+  const reader = runsReader(at, table, lookups, system);
+  const columns = [...tableCells(at, table), ...inputCells(reader, strides), ...flowCells(at, system)];
+  const ordered = columnNames(strides, table).map((name) => columns.find((column) => column.name === name)!);
   const title = `Budget of ${context.sheet}!${context.at}: in SI, first by the rows of the table, then by the order of the flow`;
-  return blockCells(title, source.rows, ordered, scalarCells(at, source, air, lookups, system));
+  return blockCells(title, table.rows, ordered, scalarCells(at, table, air, lookups, system));
 }
 
-/** The columns in their order. Inputs first; the strides need the join, everything else needs the order that they give. */
-function columnNames(strides: number): BudgetColumn[] {
+/** The columns in their order. The table and its inputs first; the strides need the join, everything else needs the order that they give. */
+function columnNames(strides: number, table: RunsTable): BudgetColumn[] {
   const stride = Array.from({ length: strides + 1 }, (_, index) => [`reach${index}`, `steps${index}`] as const).flat();
-  return [...inputColumns, ...stride, ...flowColumns];
+  return [...tableColumns(table), ...inputColumns, ...stride, ...flowColumns];
 }
 
 function scalarCells(
   place: BudgetPlace,
-  source: RunsSource,
+  table: RunsTable,
   air: string | null,
   lookups: BudgetLookups,
   system: UnitSystem,
@@ -96,10 +99,13 @@ function scalarCells(
   const standard = numberText(STANDARD_DENSITY);
   const { all, scalar } = place;
   const answered = ["density", "hoseRoughness", "plainEnd", "troubles", "fanAirflow", "dischargeLoss"] as const;
-  const formulas: Record<BudgetScalar, [heading: string, formula: string]> = {
+  const formulas: Record<(typeof budgetScalars)[number], [heading: string, formula: string]> = {
+    tableRows: ["Rows of the table", `ROWS(${table.range})-1`],
+    named: ["Runs named in its column, and below it", `SUMPRODUCT(1*(${table.names}<>""))-1`],
+    unread: ["of which are not read", `${scalar("named")}-SUMPRODUCT(1*(${all("typed Run")}<>""))`],
     density: [
       "Density (kg/m³)",
-      air === null ? standard : `IF(${isBlank(air)},${standard},${inSI(numberOf(air), "density", system)})`,
+      air === null ? standard : `IF(${isBlank(air)},${standard},${inSI(`(${plainNumber(air)})`, "density", system)})`,
     ],
     hoseRoughness: ["Roughness of hose (m)", lookups.usualRoughness(HOSE_MATERIAL)],
     plainEnd: ["K of an open pipe end", lookups.usualHood(PLAIN_END)],
@@ -121,7 +127,17 @@ function scalarCells(
       "1: all can be computed",
       `IF(ISERROR(${answered.map(scalar).join("+")}),0,IF(AND(${scalar("troubles")}=0,${scalar("ends")}=1,${scalar("density")}>=0.2,${scalar("density")}<=5),1,0))`,
     ],
-    after: ["2: the fan follows the last row", `IF(AND(${scalar("ok")}=1,${scalar("last")}=${source.rows}),2,0)`],
+    after: ["2: the fan follows the last row", `IF(AND(${scalar("ok")}=1,${scalar("last")}=${table.rows}),2,0)`],
   };
-  return budgetScalars.map((name) => ({ name, heading: formulas[name][0], formula: formulas[name][1] }));
+  return [
+    ...budgetScalars.map((name) => ({ name, heading: formulas[name][0], formula: formulas[name][1] })),
+    ...table.columns.map((column) => {
+      const [header, first] = [`COLUMN(${table.header(column)})`, `COLUMN(${table.first})`];
+      return {
+        name: `at ${column}` as const,
+        heading: `${column} is column`,
+        formula: `IF(${header}<${first},NA(),${header}-${first}+1)`,
+      };
+    }),
+  ];
 }

@@ -6,7 +6,12 @@ import { lossCells } from "./lossCells";
 import { openingCells } from "./openingCells";
 import { pipeCells } from "./pipeCells";
 import type { RunsReader } from "./runsReader";
+import { quotedText } from "../references";
 import { troubleOf } from "./troubleCells";
+
+/** Told in the first row. A run that is not read must not be missed in a total. */
+const UNREAD =
+  "The table has more runs than this copy reads: type them into the blank rows of the table, or ask for a new copy";
 
 /** What each row of the runs table says, in SI, in the table's own order. */
 export function inputCells(reader: RunsReader, strides: number): BlockColumn<BudgetColumn>[] {
@@ -17,7 +22,13 @@ export function inputCells(reader: RunsReader, strides: number): BlockColumn<Bud
     ...lossCells(reader),
     ...openingCells(reader),
     ...dustCells(reader),
-    trouble: { heading: "Trouble", formula: (row) => used(row, troubleOf(place, source, strides, row), '""') },
+    trouble: {
+      heading: "Trouble",
+      formula: (row) => {
+        const own = used(row, troubleOf(place, source, strides, row), '""');
+        return row === 1 ? `IF(${place.scalar("unread")}>0,${quotedText(UNREAD)},${own})` : own;
+      },
+    },
     kind: {
       heading: "Answer's row: 1 run, 2 fan",
       formula: (row) =>

@@ -2,10 +2,10 @@ import { SEPARATOR_EXPONENT } from "../../core/devices/deviceLoss";
 import { EXIT, lossFamilies } from "../../reference/lossFamilies";
 import type { ColumnCells } from "./blockNames";
 import type { RunsReader } from "./runsReader";
-import { numberOf } from "./words";
 
 /** What a run loses beside its walls: fittings, further coefficients and a device. */
 export function lossCells({
+  typedDiameter,
   place,
   source,
   lookups,
@@ -27,9 +27,9 @@ export function lossCells({
     coefficient: {
       heading: "K of fittings",
       formula: (row) => {
-        const further = optional(row, "K", "0", numberOf);
+        const further = optional(row, "K", "0", (cell) => cell);
         if (!source.has("Fittings")) return used(row, further);
-        const fittings = lookups.fittings(place.onOtherSheets.cell("fittingList", row), source.cell("Diameter", row));
+        const fittings = lookups.fittings(place.onOtherSheets.cell("fittingList", row), typedDiameter(row));
         return used(row, `${fittings}+${further}`);
       },
     },
@@ -39,7 +39,7 @@ export function lossCells({
         used(
           row,
           source.has("Fittings")
-            ? lookups.mitres(place.onOtherSheets.cell("fittingList", row), source.cell("Diameter", row))
+            ? lookups.mitres(place.onOtherSheets.cell("fittingList", row), typedDiameter(row))
             : "0",
         ),
     },

@@ -3,7 +3,7 @@ import type { RunColumn } from "../../reference/runColumns";
 import { numberText } from "../references";
 import type { ColumnCells } from "./blockNames";
 import type { RunsReader } from "./runsReader";
-import { isBlank, numberOf, oneOfTwo } from "./words";
+import { isBlank, oneOfTwo } from "./words";
 
 /** Where air comes in: the hood and what it wants, its gate, its leaks. */
 export function openingCells(
@@ -42,7 +42,7 @@ export function openingCells(
 function portK({ place, source, inSI }: RunsReader, row: number, named: string): string {
   if (!source.has("Port suction") || !source.has("Port airflow")) return named;
   const [suction, airflow] = [source.cell("Port suction", row), source.cell("Port airflow", row)];
-  const number = (cell: string, column: RunColumn): string => `(${inSI(numberOf(cell), column)})`;
+  const number = (cell: string, column: RunColumn): string => `(${inSI(cell, column)})`;
   const velocity = `(${number(airflow, "Port airflow")}/(PI()/4*${place.cell("diameter", row)}^2))`;
   const k = `${number(suction, "Port suction")}/(${numberText(STANDARD_DENSITY)}/2*${velocity}^2)-1`;
   const alone = source.has("Hood") ? isBlank(source.cell("Hood", row)) : "TRUE";

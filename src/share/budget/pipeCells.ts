@@ -2,7 +2,6 @@ import { DEFAULT_MATERIAL, SMOOTH_HOSE } from "../../reference/materials";
 import type { ColumnCells } from "./blockNames";
 import { hoseLength, hoseLies, hoseTimes, hoseWords, isSmooth } from "./hoseCells";
 import type { RunsReader } from "./runsReader";
-import { numberOf } from "./words";
 
 /** How wide, how long and how rough the pipe and the hose of a run are. */
 export function pipeCells({
@@ -21,7 +20,7 @@ export function pipeCells({
   return {
     diameter: {
       heading: "Diameter (m)",
-      formula: (row) => used(row, inSI(numberOf(source.cell("Diameter", row)), "Diameter")),
+      formula: (row) => used(row, inSI(source.cell("Diameter", row), "Diameter")),
     },
     length: { heading: "Length (m)", formula: numbers("Length") },
     hose: {

@@ -4,17 +4,26 @@ import type { RunColumn } from "../../reference/runColumns";
 import { inSI } from "../translate/expressions/text";
 import type { BudgetPlace } from "./blockNames";
 import type { BudgetLookups } from "./lookups";
-import type { RunsSource } from "./runsSource";
-import { isBlank, numberOf } from "./words";
+import type { RunsTable } from "./runsTable";
+import { columnRead } from "./tableCells";
+import { isBlank } from "./words";
+
+/** The runs table as the workings hold it. */
+export interface RunsSource {
+  readonly has: (column: RunColumn) => boolean;
+  readonly cell: (column: RunColumn, row: number) => string; // rows from 1; the column must be there
+}
 
 /** What the formulas of a row read: the runs table, the tables that the copy carries, and the workings themselves. */
 export interface RunsReader {
+  /** How wide a run is, as its cell has it, for a formula on any sheet. */
+  readonly typedDiameter: (row: number) => string;
   readonly place: BudgetPlace;
   readonly source: RunsSource;
   readonly lookups: BudgetLookups;
   /** A number of a column's unit in SI. */
   readonly inSI: (number: string, column: RunColumn) => string;
-  /** A number of a column's unit, or a text that is one, in SI; what a name stands for otherwise. */
+  /** A number of a column's unit in SI; what a name stands for otherwise. */
   readonly unlessNumber: (cell: string, column: RunColumn, named: string) => string;
   /** A formula where the row is used. */
   readonly used: (row: number, formula: string, unused?: string) => string;
@@ -26,13 +35,17 @@ export interface RunsReader {
 
 export function runsReader(
   place: BudgetPlace,
-  source: RunsSource,
+  table: RunsTable,
   lookups: BudgetLookups,
   system: UnitSystem,
 ): RunsReader {
+  const source: RunsSource = {
+    has: (column) => table.columns.includes(column),
+    cell: (column, row) => place.cell(columnRead(column, table), row),
+  };
   const toSI: RunsReader["inSI"] = (number, column) => inSI(number, quantityOfColumn(column), system);
   const unlessNumber: RunsReader["unlessNumber"] = (cell, column, named) =>
-    `IF(ISNUMBER(${cell}),${toSI(cell, column)},IF(ISERROR(VALUE(${cell})),${named},${toSI(`VALUE(${cell})`, column)}))`;
+    `IF(ISNUMBER(${cell}),${toSI(cell, column)},${named})`;
   const used: RunsReader["used"] = (row, formula, unused = "0") =>
     `IF(${place.cell("used", row)}>0,${formula},${unused})`;
   const optional: RunsReader["optional"] = (row, column, blank, read) => {
@@ -45,7 +58,9 @@ export function runsReader(
     (row) =>
       used(
         row,
-        optional(row, column, blank, (cell) => toSI(numberOf(cell), column)),
+        optional(row, column, blank, (cell) => toSI(cell, column)),
       );
-  return { place, source, lookups, inSI: toSI, unlessNumber, used, optional, numbers };
+  const typedDiameter: RunsReader["typedDiameter"] = (row) =>
+    place.onOtherSheets.cell(columnRead("Diameter", table), row);
+  return { typedDiameter, place, source, lookups, inSI: toSI, unlessNumber, used, optional, numbers };
 }

@@ -3,7 +3,7 @@ import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
 import { OPEN_AIR } from "../../core/network/openAir";
 import { quotedText } from "../references";
 import type { BudgetColumn, BudgetPlace } from "./blockNames";
-import type { RunsSource } from "./runsSource";
+import type { RunsSource } from "./runsReader";
 
 /** Why a row cannot be computed, in words, or an empty text: what BUDGET refuses, as far as plain formulas can tell. */
 export function troubleOf(place: BudgetPlace, source: RunsSource, strides: number, row: number): string {

@@ -7,15 +7,15 @@ import { fromSIText, plainName as nameInTables } from "../translate/expressions/
 /** A 0 counts as blank in every column of a runs table. */
 export const isBlank = (cell: string): string => `OR(TRIM(${cell})="",TRIM(${cell})="0")`;
 
-/** A number, or a text that is one. */
-export const numberOf = (cell: string): string => `IF(ISNUMBER(${cell}),${cell},VALUE(${cell}))`;
+/** A text in which looking up finds no wildcards. */
+export const noWildcards = (text: string): string =>
+  `SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(${text},"*","＊"),"?","？"),"~","～")`;
 
 /** A name as it is compared: without regard to case, blanks, hyphens and underscores. */
 const plainName = (cell: string): string => `LOWER(${nameInTables(cell)})`;
 
 /** A name as something to look for: behind a prefix it is never taken for a number or a comparison, and its * ? ~ are no wildcards. */
-export const nameKey = (cell: string): string =>
-  `"r:"&SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(${plainName(cell)},"*","＊"),"?","？"),"~","～")`;
+export const nameKey = (cell: string): string => `"r:"&${noWildcards(plainName(cell))}`;
 
 /** One of two words, as 1 or 2; `blank`, a number or a formula, where nothing stands there. */
 export const oneOfTwo = (cell: string, first: string, second: string, blank: number | string): string =>

@@ -161,7 +161,12 @@ function blockCells(
       cells.push(formula(cellAddress(differs + column, top + 1 + row), `=${differenceOf(now, kept, kind)}`));
     }
   }
-  return { cells, count: `${cellAddress(differs, top + 1)}:${cellAddress(differs + width - 1, top + height)}` };
+  const compared = `${cellAddress(differs, top + 1)}:${cellAddress(differs + width - 1, top + height)}`;
+  if (kind === "computed" || width * height === 1) return { cells, count: compared };
+  // A row that is inserted brings cells that nothing is compared with, but it makes the range longer.
+  const filled = cells.length - 1 - width * height;
+  cells.push(formula(cellAddress(differs, top), `=IF(COUNTA(${rangeText(range)})=${filled},0,1)`));
+  return { cells, count: `${cellAddress(differs, top)},${compared}` };
 }
 
 const typedValue = (cell: SheetCell | undefined): CellValue =>

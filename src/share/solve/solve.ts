@@ -36,22 +36,22 @@ export const solve: Translator = ([runs, curve, open, density, units], context) 
     return fixed("its fan's curve has a hump, and where ducts meet one plain formulas cannot find honestly");
   const block = budgetBlock(runs ?? null, density ?? null, system, context);
   if (typeof block === "string") return fixed(block);
-  if (block.source.rows > MOST_ROWS) return fixed(`its runs table has more than ${MOST_ROWS} rows`);
+  if (block.table.rows > MOST_ROWS) return fixed(`its runs table has more than ${MOST_ROWS} rows`);
   return solved(block, curve.range, open ?? null, context);
 };
 
 function solved(block: BudgetBlock, range: RangeRef, open: Argument | null, context: CallContext): Translation {
-  const { place: budget, source, system } = block;
+  const { place: budget, table, system } = block;
   const curve = curveInSI(range, system, context.workings);
   const openCell = open === null ? null : onAnySheet(open.text, context.sheet);
   let answer: string[][] = [];
   const width = Math.max(solveColumnNames.length, solveScalarNames.length);
-  context.workings.place(blockHeight(source.rows), width, (there) => {
-    const place = blockPlace<SolveColumn, SolveScalar>(there, source.rows, solveColumnNames, solveScalarNames);
+  context.workings.place(blockHeight(table.rows), width, (there) => {
+    const place = blockPlace<SolveColumn, SolveScalar>(there, table.rows, solveColumnNames, solveScalarNames);
     answer = answerCells(place, budget, system);
     const title = `Airflows of ${context.sheet}!${context.at}: in SI, by the order of the flow`;
-    const singles = scalarCells(place, budget, curve, openCell, source.has("Gate"));
-    return blockCells(title, source.rows, columnsOfBlock(place, block), singles);
+    const singles = scalarCells(place, budget, curve, openCell, table.columns.includes("Gate"));
+    return blockCells(title, table.rows, columnsOfBlock(place, block), singles);
   });
   return { kind: "cells", formulas: answer };
 }

@@ -150,7 +150,8 @@ function rangeArgument(range: RangeRef, { shown }: FormulaContext, state: "shown
     ),
   );
   const text = rangeText(range);
-  return state === "computed" ? { text, range, value, computed: true } : { text, range, value };
+  const blankBelow = (column: number): number => shown.blankBelow(range.sheet, range.bottom, column);
+  return state === "computed" ? { text, range, value, computed: true } : { text, range, value, blankBelow };
 }
 
 /** The value of a text that is a literal. */

@@ -11,6 +11,7 @@ export type ShownValue = CellValue | ShownError;
 export interface Argument {
   readonly text: string;
   readonly range?: RangeRef;
+  readonly blankBelow?: (column: number) => number; // how many cells of a column below that range show nothing, up to a hundred
   readonly value: readonly (readonly ShownValue[])[]; // rows of current values; blanks where `computed`
   readonly computed?: true; // an expression or a cell of the workings: what it shows now is not known
 }

@@ -72,11 +72,11 @@ test("the workings say what their cells are", () => {
     ...[
       "list from here",
       "entry",
-      "name",
+      "its last x",
       "times",
+      "name",
       "row of the table",
       "goes by diameter as",
-      "left of name",
       "K",
       "K of mitres",
     ],

@@ -11,6 +11,7 @@ import { lineHolds, readLine } from "../tableBlocks/lineBlock";
 import { diameterItemOf, unlessRefused } from "../tableBlocks/offeredEntries";
 import type { RangeRef } from "../../../sheets/rangeRef";
 import type { Workings } from "../workings";
+import { digitsOf, withoutDigits } from "./digits";
 import { NO_ANSWER, num, plainName } from "./text";
 import { sheetPrefix } from "../../../sheets/sheetPrefix";
 
@@ -26,7 +27,8 @@ export interface ListCall {
 
 /**
  * K of a list of fittings in a cell, as the reference of a cell of the workings, where each entry has a line. An entry is looked
- * up as it stands; else without its count ("x2"); else it must be a bare K. What is not listed gives #N/A, never a wrong K.
+ * up without its count, which are digits behind its last x ("x2"); else it must be a bare K. What is not listed gives #N/A,
+ * never a wrong K.
  *
  * @param list the cell
  * @param diameter of the duct, in the unit of `system`, for fittings that go by it; null where none is known
@@ -56,11 +58,11 @@ function totalOf(place: number, list: string, diameter: string | null, call: Lis
 const COLUMNS = [
   "list from here",
   "entry",
-  "name",
+  "its last x",
   "times",
+  "name",
   "row of the table",
   "goes by diameter as",
-  "left of name",
   "K",
   "K of mitres",
 ] as const;
@@ -113,7 +115,7 @@ const behindFirst = (cell: string): string => `IF(${cell}="","",MID(${cell},FIND
 /** One entry: cut out, freed of its count, looked up, and its K times the count. */
 function entryRow(at: (column: Column) => string, { diameter, system, tables }: Where): string[] {
   const block = tables.block(`fittings ${system}`);
-  const [list, entry, name, count, row, item, rest] = COLUMNS.map(at) as [
+  const [list, entry, mark, count, name, row, item] = COLUMNS.map(at) as [
     string,
     string,
     string,
@@ -122,33 +124,19 @@ function entryRow(at: (column: Column) => string, { diameter, system, tables }: 
     string,
     string,
   ];
-  const mark = `SEARCH(" x",${entry})`;
-  const counted = `AND(${withoutDigits(count)}="",LEN(${count})>0,LEN(${count})<5)`;
-  const one = `IF(${row}=0,${bareK(name, rest)},IF(${item}="",INDEX(${block.range("K")},${row}),${byDiameter(item, diameter, system, tables)}))`;
+  const behind = `TRIM(MID(${entry},${mark}+1,9))`;
+  const one = `IF(${row}=0,${digitsOf(name, NO_ANSWER)},IF(${item}="",INDEX(${block.range("K")},${row}),${byDiameter(item, diameter, system, tables)}))`;
+  const several = `IF(LEN(${count})<5,IF(AND(VALUE(${count})>=1,VALUE(${count})<=1000),VALUE(${count})*${one},${NO_ANSWER}),${NO_ANSWER})`;
   return [
     `IF(${list}="","",TRIM(LEFT(${list},FIND(";",${list})-1)))`,
-    `IF(ISNUMBER(${mark}),TRIM(LEFT(${entry},${mark})),${entry})`,
-    `IF(ISNUMBER(${mark}),TRIM(MID(${entry},${mark}+2,9)),"1")`,
+    `IFERROR(FIND("*",SUBSTITUTE(LOWER(${entry}),"x","*",LEN(${entry})-LEN(SUBSTITUTE(LOWER(${entry}),"x","")))),0)`,
+    `IF(${mark}>1,IF(${withoutDigits(behind)}="",${behind},""),"")`,
+    `IF(${count}="",${entry},TRIM(LEFT(${entry},${mark}-1)))`,
     `IFERROR(MATCH(${plainName(name)},${block.range("entry")},0),0)`,
     `IF(${row}=0,"",INDEX(${block.range("goes by diameter as")},${row})&"")`,
-    withoutDigits(name),
-    `IF(${entry}="",0,IF(${counted},IF(AND(VALUE(${count})>=1,VALUE(${count})<=1000),VALUE(${count})*${one},${NO_ANSWER}),${NO_ANSWER}))`,
+    `IF(${entry}="",0,IF(${count}="",${one},${several}))`,
     `IF(${row}=0,0,IF(INDEX(${block.range("more in slow air")},${row})="yes",${at("K")},0))`,
   ];
-}
-
-const withoutDigits = (text: string): string =>
-  [..."0123456789"].reduce((inner, digit) => `SUBSTITUTE(${inner},"${digit}","")`, text);
-
-/**
- * A text of digits with at most one point as a number, in every locale: VALUE would read "1.2" as a date in some.
- * @param rest the cell that holds the text without its digits
- */
-function bareK(text: string, rest: string): string {
-  const point = `FIND(".",${text}&".")`;
-  const whole = `VALUE("0"&LEFT(${text},${point}-1))`;
-  const fraction = `VALUE("0"&MID(${text},${point}+1,20))/10^LEN(MID(${text},${point}+1,20))`;
-  return `IF(AND(OR(${rest}="",${rest}="."),${text}<>"."),${whole}+${fraction},${NO_ANSWER})`;
 }
 
 /** K of an item that goes by the duct's diameter, by the table of its points; #N/A outside them. */

@@ -1,5 +1,5 @@
 /** How a copy finds the columns and rows of a runs table. */
-import { runsSource } from "../../../src/share/budget/runsSource";
+import { runsTable } from "../../../src/share/budget/runsTable";
 import type { ShownValue } from "../../../src/share/translate/translation";
 
 const HEADER: ShownValue[] = ["Run", "To", "Diameter"];
@@ -7,28 +7,25 @@ const SAW: ShownValue[] = ["saw", "fan", 100];
 
 /** The table from C5 on, in a range of so many rows below its header. */
 const read = (shown: readonly (readonly ShownValue[])[], below = shown.length - 1) =>
-  runsSource({ sheet: "My Runs", top: 5, left: 3, bottom: 5 + below, right: 3 + (shown[0] ?? []).length - 1 }, shown);
+  runsTable(
+    { sheet: "My Runs", top: 5, left: 3, bottom: 5 + below, right: 3 + (shown[0] ?? []).length - 1 },
+    shown,
+    (column) => column,
+  );
 
 test("columns by their headers, whatever their units, case and order; other columns are passed over", () => {
-  const source = read([
+  const table = read([
     ["Note", "diameter [mm]", 7, null, "TO ", "Run", "Flex (m, or ft)"],
     [null, 100, null, null, "fan", "saw"],
   ]);
-  if (typeof source === "string") throw new Error(source);
-  expect((["Run", "To", "Diameter", "Flex", "Length", "Gate"] as const).map((column) => source.has(column))).toEqual([
-    true,
-    true,
-    true,
-    true,
-    false,
-    false,
-  ]);
-  expect([source.cell("Diameter", 1), source.cell("To", 1), source.cell("Run", 2)]).toEqual([
-    "'My Runs'!$D$6",
-    "'My Runs'!$G$6",
-    "'My Runs'!$H$7",
-  ]);
+  if (typeof table === "string") throw new Error(table);
+  expect(table.columns).toEqual(["Run", "To", "Diameter", "Flex"]);
+  expect(table.columns.map(table.header)).toEqual(["$H$5", "$G$5", "$D$5", "$I$5"].map((at) => `'My Runs'!${at}`));
+  expect([table.range, table.first]).toEqual(["'My Runs'!$C$5:$I$6", "'My Runs'!$C$5"]);
 });
+
+test("the names are counted as far below the table as nothing stands there", () =>
+  expect(read([HEADER, SAW])).toMatchObject({ names: "'My Runs'!$C$5:$C$9" })); // three rows below row 6
 
 test.each<[string, ShownValue[][]]>([
   [
