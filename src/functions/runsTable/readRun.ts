@@ -24,6 +24,7 @@ import { readChoice, readFittings, readMaterial, readNumber, readWithin, usualRo
 import { refuseCell } from "../cellErrors";
 import { type Cell, CellErrorValue } from "../cells";
 import { readHose } from "./readHose";
+import { hoseRoughness } from "./surroundings";
 
 /** A row of a runs table: its run, what only the notes need, and what the run's numbers came from, for whoever alters it. */
 export interface TableRun {
@@ -95,6 +96,8 @@ export function readRun(
   const side = readSide(said("Side"), cell("Side"), plain(to), isRun);
   const length = number("Length", FROM_ZERO, 0);
   const hose = readHose(said("Flex"), cell("Flex"), system);
+  if (hose.length > 0 && (hose.roughness ?? hoseRoughness) > ROUGHEST * diameter)
+    throw new DomainError(said("Flex"), cell("Flex"), "left out: hose is too rough for so small a diameter");
   const hoseTimesOf = (at: number): number => hoseFactor(at, hose.lies);
   const fittings = items("Fittings", "any") ?? [];
   const ofFittings = sumOf(fittings, diameter);

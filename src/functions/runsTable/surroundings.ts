@@ -4,7 +4,7 @@ import type { Surroundings } from "../../core/network/designPass";
 import { lossFamilies, PLAIN_END } from "../../reference/lossFamilies";
 import { HOSE_MATERIAL, materials } from "../../reference/materials";
 
-const hoseRoughness = rowOf(materials, HOSE_MATERIAL).roughness;
+export const hoseRoughness = rowOf(materials, HOSE_MATERIAL).roughness;
 export const plainEnd = lossCoefficient(rowOf(lossFamilies, PLAIN_END), null, null);
 
 /** What a run takes from the tables when it names nothing else, in air of this density [kg/m3]. */

@@ -120,6 +120,11 @@ describe("refused, naming the row", () => {
       [{ ...saw, Flex: "10 ft" }, main],
       'Flex of run "saw" (row 2) must be a length, or one with its kind and how it lies: "10", "10 smooth-bore", "10 compressed 15%", "10 as it hangs"; got "10 ft"',
     ],
+    [
+      "a hose in a duct so narrow that its waves fill it", // 3 mm of roughness, a fifth of the diameter is 2.54 mm
+      [{ ...saw, Diameter: 0.5, Flex: 3 }, main],
+      'Flex of run "saw" (row 2) must be left out: hose is too rough for so small a diameter; got 3',
+    ],
     ["a negative K", [{ ...saw, K: -1 }, main], 'K of run "saw" (row 2) must be at least 0; got -1'],
     ["a negative hose", [{ ...saw, Flex: -1 }, main], 'Flex of run "saw" (row 2) must be at least 0 ft; got -1'],
     [

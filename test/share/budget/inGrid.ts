@@ -17,6 +17,10 @@ export type Units = "IP" | "SI";
 export const answerOf = (table: Table, units: Units, density?: number): CellValue[][] =>
   budget(table as never, density === undefined ? undefined : [[density]], [[units]]) as CellValue[][];
 
+/** Whether BUDGET finds a row wrong, or lacks one: a copy then has no numbers at all. */
+export const isRefused = (table: Table, units: Units): boolean =>
+  answerOf(table, units).some((row) => row.some((cell: unknown) => cell instanceof CustomFunctions.Error));
+
 /** A copy of a book with these tables, each with BUDGET on a sheet of its own. */
 export function copyOf(tables: readonly Table[], units: Units, answers: readonly Table[], density?: number): Workbook {
   const sheets = tables.flatMap((table, index): [string, SampleSheet][] => {

@@ -1,9 +1,13 @@
 /** The budget's sheets while rows of Runs are wrong or half typed: each mistake is told beside its row, and the rest computes. */
+import { budgetColumns } from "../../../src/reference/answerColumns";
 import { shownColumns } from "../../../src/reference/columnsOfRuns";
+import { clubCopy } from "../../../src/share/clubCopy";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import { runCell, RUNS_FIRST } from "../../../src/sheets/book/layout";
 import type { Workbook } from "../../../src/sheets/workbook";
+import { withFewEntries } from "../../share/translate/fewEntries";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
+import { shownBook } from "../../support/shownBook";
 
 /** The example without what only takes time. */
 function book(contents: "example" | "empty" = "example"): Workbook {
@@ -110,4 +114,26 @@ test("typed from empty: a name alone is told what it lacks, hoods compute before
   grid.typeRow("Runs", "B10", row({ Run: "main", To: "fan", Diameter: "4", Length: "8" }));
   expect([grid.value("Runs", "A9"), grid.value("Runs", "A10")]).toEqual(["ok: 4011 fpm", "ok: 4011 fpm"]);
   expect(grid.value("Budget", "C3")).toBe("");
+});
+
+test("in a copy a wrong row has its sentence beside it as well; the numbers of all others are gone, and say where to look", () => {
+  const whole = book();
+  const sheets = whole.sheets.map((sheet) => ({
+    ...sheet,
+    cells: sheet.cells.filter((cell) => !("formula" in cell && cell.formula.includes("DUCT.SOLVE"))),
+  }));
+  const calculated = shownBook({ ...whole, sheets }, gridOfBook({ ...whole, sheets }));
+  const fills = { rows: 42, columns: budgetColumns.length };
+  const shown = new Map([...calculated.shown.get("Budget")!, ["B8", { value: "Run", fills }] as const]);
+  const copy = clubCopy(
+    { ...calculated, shown: new Map([...calculated.shown, ["Budget", shown]]) },
+    { kind: "formulas", date: "2026-11-28", version: "1.1.0" },
+  );
+  const grid = gridOfBook(withFewEntries(copy.book.workbook));
+  mistype(grid, "router table", "Hood", "plane end");
+  const words =
+    "Hood must be a name in the tables of this copy, or a number from 0 on; or blank beside a port suction and its airflow";
+  expect(grid.value("Runs", "A12")).toBe(words);
+  expect(grid.value("Budget", "C3")).toBe(`Look: Runs row 12: ${words}`);
+  expect([grid.value("Runs", "A9"), grid.value("Runs", "F5")]).toEqual(["see Budget C3", "see Budget C3"]);
 });

@@ -17,15 +17,17 @@ const { check: CHECK, told: TOLD, wrongRow: WRONG_ROW, place: PLACE } = BUDGET_B
 const QUOTE = "CHAR(34)"; // a quote within a text is written otherwise in the grid in the browser
 const airOf = (row: number): string => answerCell(BUDGET_ANSWER, "airflow", row);
 
-/** A run that is wrong, not one that waits for another. */
-export const isWrong = (row: number): string => `ISERR(${airOf(row)})`;
+/** A run that is wrong, not one that waits for another. A copy that cannot compute has the sentence alone, and no header. */
+export const isWrong = (row: number): string =>
+  `IF(ISERROR(${FIRST_CELL}),${answerCell(BUDGET_ANSWER, "note", row)}<>"",ISERR(${airOf(row)}))`;
+const FIRST_CELL = `$${columnLetters(BUDGET_ANSWER.column)}$${BUDGET_HEADER}`;
 
 /** A run that goes to one that is not there. */
 const isNotJoined = (row: number): string => saysNote("waitsForMissing", answerCell(BUDGET_ANSWER, "note", row));
 const WAITING = "waiting for ";
 
 /** Which row of the runs table the answer's row is about, its header being row 1. */
-export const rowOfTable = `(ROW()-ROW($${columnLetters(BUDGET_ANSWER.column)}$${BUDGET_HEADER})+1)`;
+export const rowOfTable = `(ROW()-ROW(${FIRST_CELL})+1)`;
 
 /** The sentence of a wrong run without its own name and row, or what a run waits for. */
 export function told(row: number): string {
@@ -65,7 +67,6 @@ export const wrongRow = (frame: Frame, row: number): string =>
 
 /** All of it in a sentence: the first run to mend and how many there are, or what else the fan waits for. */
 export function headline(frame: Frame): string {
-  const first = `$${columnLetters(BUDGET_ANSWER.column)}$${BUDGET_HEADER}`;
   const rows = within(WRONG_ROW);
   const ofFirst = (letters: string): string => `INDEX(${within(letters)},MATCH(MIN(${rows}),${rows},0))`;
   const run = `TRIM(${ofFirst(columnLetters(BUDGET_ANSWER.column))})`;
@@ -76,5 +77,6 @@ export function headline(frame: Frame): string {
   const note = ofFan(BUDGET_ANSWER, "note");
   const fan = `"${LOOK} the fan "&LEFT(${note},FIND(" (row ",${note}&" (row ")-1)`;
   const waits = `IF(ISERROR(${ofFan(BUDGET_ANSWER, "pathLoss")}),${fan},"")`;
-  return `=IF(ISERROR(${first}),"${LOOK} select B${BUDGET_HEADER} to read what is wrong",IFERROR(IF(COUNT(${rows})>0,${wrong},${waits}),""))`;
+  const whole = `"${LOOK} select B${BUDGET_HEADER} to read what is wrong"`;
+  return `=IFERROR(IF(COUNT(${rows})>0,${wrong},IF(ISERROR(${FIRST_CELL}),${whole},${waits})),"")`;
 }

@@ -31,10 +31,11 @@ export function check(frame: Frame): string {
   const run = ofThisRow("Run");
   const line = `MATCH(${THIS_PLACE},${onBudget(BUDGET_BESIDE.place)},0)`;
   const first = frame.ref("budget", `$${answerLetters(BUDGET_ANSWER, "run")}$${BUDGET_HEADER}`);
-  const words = `IFERROR(INDEX(${onBudget(BUDGET_BESIDE.check)},${line})&"","not on ${frame.sheet("budget")}")`;
-  const see = `"see ${frame.sheet("budget")} B${BUDGET_HEADER}"`;
-  const nameless = `IFERROR(INDEX(${onBudget(BUDGET_BESIDE.check)},${line})&"","")`; // a row whose other cells are filled is wrong
-  return `=IFERROR(IF(TRIM(${run})="",${nameless},IF(ISERROR(${first}),${see},${words})),"not in the table")`;
+  const words = `INDEX(${onBudget(BUDGET_BESIDE.check)},${line})&""`;
+  const see = `"see ${frame.sheet("budget")} ${BUDGET_WRONG_CELL.replaceAll("$", "")}"`;
+  const otherwise = `IF(ISERROR(${first}),${see},"not on ${frame.sheet("budget")}")`;
+  // a row without a name is wrong where its other cells are filled
+  return `=IFERROR(IF(TRIM(${run})="",IFERROR(${words},""),IFERROR(${words},${otherwise})),"not in the table")`;
 }
 
 const BELOW = 200; // rows in which somebody may go on typing below the table
