@@ -20,13 +20,13 @@ export function calibration(dist: string): Row {
   const readings = (call: number): unknown[][] => [
     ["Open", "At", "Velocity", "Suction"],
     ...[1, 2, 3, 4].flatMap((set) => [
-      [open(set), `machine ${8 * set}`, 8500 + call, ""],
-      [open(set), `machine ${8 * set - 3}`, 8600, ""],
+      [open(set), `machine ${8 * set}`, 7200 - 200 * set + call, ""],
+      [open(set), `machine ${8 * set - 3}`, 7400 - 220 * set, ""],
       [open(set), "fan", "", 15.5],
     ]),
-    [open(1), "main", "", 14],
-    [open(2), "main", "", 14],
-    [open(3), "machine 18", "", 13],
+    [open(1), "main", "", 13.4],
+    [open(2), "main", "", 13.6],
+    [open(3), "machine 18", "", 4.7],
   ];
   let call = 0;
   const time = middleTime(() => calibrate(runs, curve, readings(call++)));

@@ -1,5 +1,6 @@
 import { covariance, seen } from "../../core/network/calibration/linear";
 import { priorsOf, saidBy, slopesOf } from "../../core/network/calibration/model";
+import type { Fit } from "../../core/network/calibration/mostPlausible";
 import type { Reading } from "../../core/network/calibration/reading";
 import { LIMIT, type Slip, withoutEach } from "../../core/network/calibration/slips";
 import { itemAt } from "../../reference/itemAt";
@@ -16,19 +17,24 @@ export function readingRows(calibration: Calibration, system: UnitSystem): Calib
   const { model, asTold, judged, typed } = calibration;
   const priors = priorsOf(model);
   const straight = withoutEach(model, judged.fit);
-  const before = { state: asTold, narrowed: [] as readonly Float64Array[] };
+  const usable = typed.flatMap(({ reading }) => (reading === null ? [] : [{ ...reading, meter: -1 }]));
+  const before = { state: asTold, narrowed: [], slopes: slopesOf(model, asTold, usable) };
+  const after = { ...judged.fit, slopes: slopesOf(model, judged.fit.state, usable) };
+  let place = -1; // among those that can be used
   return typed.map(({ row, one, reading, refusal }): CalibrateCells => {
     const where = { part: "reading", open: row.openWords, row: row.row };
     if (one === null || reading === null)
       return { ...where, what: one === null ? row.at : spotInWords(one.what, row.at), inWords: refusal ?? "" };
     const unit = unitOf(reading.what === "airflow" || reading.what === "velocity" ? reading.what : "pressure", system);
-    const told = (by: typeof before): { readonly value: number; readonly error: number } => {
-      const slopes = itemAt(slopesOf(model, by.state, [{ ...reading, meter: -1 }]), 0);
-      const answer = seen(by.narrowed, slopes);
+    place++;
+    const told = (
+      by: Pick<Fit, "state" | "narrowed" | "slopes">,
+    ): { readonly value: number; readonly error: number } => {
+      const answer = seen(by.narrowed, itemAt(by.slopes, place));
       const value = saidBy(by.state, reading);
       return { value, error: COVERAGE * value * Math.sqrt(Math.max(covariance(priors, answer, answer), 0)) };
     };
-    const [first, then] = [told(before), told({ state: judged.fit.state, narrowed: judged.fit.narrowed })];
+    const [first, then] = [told(before), told(after)];
     const slip = judged.slips.find(({ readings }) => readings.includes(reading));
     const another = judged.slips.find(({ instead }) => instead.includes(reading));
     const kept = slip === undefined && another === undefined ? straight([reading]) : null;
