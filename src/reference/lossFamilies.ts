@@ -14,6 +14,7 @@ import { machineHoods } from "./hoods/machineHoods";
 import { machinePorts } from "./hoods/machinePorts";
 import type { LossFamily } from "./schema";
 
+export { BRANCH } from "./fittings/branches";
 export { EXIT } from "./fittings/outlets";
 export { PLAIN_END } from "./hoods/ductEnds";
 

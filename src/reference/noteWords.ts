@@ -16,6 +16,11 @@ export const noteWords = {
   noneAsksThroughIt: { mark: "no open hood asks for air through it", words: "{mark}" },
   blowsDustOut: { mark: "a leak on the discharge side", words: "{mark} blows dust out and is not counted" },
   hoseLies: { mark: "its hose costs", words: "{mark} {times} times what it would drawn out" },
+  straightOn: {
+    mark: "runs straight on",
+    words: "{mark} past a branch: what that costs it, by the airflows, is among its fittings",
+  },
+  branchAlone: { mark: "its branch joins no run", words: "{mark}, so its K goes by the angle alone" },
   exitNamed: {
     mark: "an exit against fan static pressure",
     words: "{mark} counts only beyond the velocity pressure at the fan's outlet",

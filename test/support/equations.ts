@@ -62,6 +62,40 @@ function lossByHand(run: Run, airflow: number): number {
   return Math.sign(airflow) * (loss + fittings * pressure + filter);
 }
 
+/**
+ * What a junction takes from each run that joins it [Pa], in velocities: the balance of momentum in the main, air of runs
+ * without a branch straight on, with the factor C of the printed set for a wide branch.
+ */
+function junctionByHand(main: Run, given: readonly Run[], airflows: readonly number[]): number[] {
+  const legs = given.map((leg) => ({ ...leg, diameter: Math.min(leg.diameter, main.diameter) })); // a wider one narrows first
+  if (!legs.some(({ branch }) => branch !== null && !branch.plain)) return legs.map(() => 0);
+  const half = AIR.density / 2;
+  const all = Math.max(0, airflows.reduce((sum, one) => sum + one, 0)); // prettier-ignore
+  const speed = all / area(main);
+  const [straight, bent] = [legs.filter(({ branch }) => branch === null), legs.filter(({ branch }) => branch !== null)];
+  const straightArea = straight.reduce((sum, leg) => sum + area(leg), 0);
+  const radians = (leg: Run): number => ((leg.branch?.angle ?? 0) * Math.PI) / 180;
+  const push = legs.reduce((sum, leg, place) => {
+    const own = Math.max(0, airflows[place]!) / area(leg);
+    return sum + 2 * Math.cos(radians(leg)) * half * own ** 2 * (area(leg) / area(main));
+  }, 0);
+  // 1.55 y - y^2 in place of 2 y - y^2 at a right angle, along a line from 60 degrees; the mean of several branches by area.
+  const spared = (angle: number): number => (0.45 * Math.min(Math.max(angle - 60, 0), 30)) / 30;
+  const mean =
+    bent.reduce((sum, leg) => sum + spared(leg.branch!.angle) * area(leg), 0) /
+    bent.reduce((sum, leg) => sum + area(leg), 0);
+  return legs.map((leg, place) => {
+    if (leg.branch?.plain === true) return 0;
+    const own = airflows[place]! / area(leg);
+    const loss = half * speed ** 2 + half * own * Math.abs(own) - push;
+    const share = all === 0 ? 0 : Math.min(Math.max(airflows[place]! / all, 0), 1);
+    if (leg.branch === null) return loss - mean * half * (speed ** 2 - (speed * airflows[place]!) / area(main));
+    const printed = area(leg) / area(main) <= 0.35 ? 1 : Math.max(0.9 * (1 - share), 0.55);
+    const counts = Math.min(Math.max(1 - (area(main) - straightArea) / area(leg), 0), 1);
+    return loss * (counts * printed + 1 - counts);
+  });
+}
+
 export interface Misfits {
   readonly pressure: number; // largest of all laws, as a share of the largest pressure
   readonly airflow: number; // largest at all junctions, as a share of the largest airflow
@@ -74,19 +108,26 @@ export function misfitsOf({ network, of, fanAirflow }: Flows, fanPressure: numbe
   const discharge = runs.filter(({ side }) => side === "discharge");
   const inlet = fanPressure - discharge.reduce((sum, run) => sum + lossByHand(run, fanAirflow), 0);
   const [pressures, airflows]: [number[], number[]] = [[0], [0]];
+  const junction = runs.map(() => 0);
+  joining.forEach((legs, main) => {
+    const flows = legs.map((leg) => state[leg]!.airflow);
+    junctionByHand(runs[main]!, legs.map((leg) => runs[leg]!), flows).forEach((loss, place) => (junction[legs[place]!] = loss)); // prettier-ignore
+  });
   runs.forEach((run, index) => {
     if (run.side === "discharge") return;
     const { airflow, leak, suction } = state[index]!;
     const down = joins[index]! < 0 ? inlet : state[joins[index]!]!.suction;
     const arriving = joining[index]!.reduce((sum, other) => sum + state[other]!.airflow, 0);
     const open = joining[index]!.length === 0 && run.gate !== "shut";
-    pressures.push(suction + lossByHand(run, airflow) - down);
-    if (open) pressures.push((run.hood ?? AIR.plainEnd) * velocityPressure(run, airflow - leak) - suction);
+    if (airflow !== 0) pressures.push(suction + lossByHand(run, airflow) + junction[index]! - down);
+    const entering = airflow - leak;
+    const entry = Math.sign(entering) * (run.hood ?? AIR.plainEnd) * velocityPressure(run, entering);
+    if (open) pressures.push(entry - suction);
     else airflows.push(airflow - leak - arriving);
     if (run.leakArea === 0) airflows.push(leak);
     else {
       const jet = leak / (0.6 * run.leakArea); // L = C_d A sqrt(2 S / rho) as a pressure
-      pressures.push((AIR.density / 2) * jet ** 2 - suction - velocityPressure(run, airflow));
+      pressures.push((AIR.density / 2) * jet * Math.abs(jet) - suction - velocityPressure(run, airflow));
     }
   });
   const most = (values: readonly number[]): number => values.reduce((top, value) => Math.max(top, Math.abs(value)), 0);

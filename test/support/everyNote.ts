@@ -4,9 +4,10 @@ type Row = Readonly<Record<string, string | number | null>>;
 
 /** What is typed over the example's runs, by their place in the table, so that BUDGET and SOLVE have every note to say. */
 const runs: Readonly<Record<number, Row>> = {
-  0: { Leak: 5 }, // the band saw's leak carries much of its air
+  0: { Leak: 5, Fittings: "elbow 1.5" }, // the band saw's leak carries much of its air, and it runs straight on past the planer's branch
   1: { Airflow: 900, Dust: "wood chips", Flex: "6 as it hangs" }, // too fast for the planer's chips
   3: { Gate: "shut" },
+  7: { Fittings: "branch 30" }, // joins no run
   8: { Leak: 0.5, Fittings: "elbow 2; exit" }, // after the fan
   9: { Run: "bench hood", To: "closed arm", Diameter: 4, Airflow: 300, Gate: "open", Hood: "plain end" },
   10: { Run: "closed arm", To: "south main", Diameter: 4, Gate: "shut" },

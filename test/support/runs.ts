@@ -17,6 +17,8 @@ export const makeRun = (name: string, to: string, facts: Partial<Run> = {}): Run
   coefficient: 0,
   mitreCoefficient: 0,
   exitCoefficient: 0,
+  branch: null,
+  junctionFactor: 1,
   hood: null,
   wantedAirflow: 0,
   gate: "none",

@@ -14,9 +14,16 @@ export interface SeededTree {
  * grow with the open hoods upstream. Of the ends about one in seven is shut tight, and one in seven shut and leaking.
  *
  * @param losses K only, or pipe, hose and K together
+ * @param meet whether two of three runs join by a branch, of which every fifth is plain
  */
-export function seededTree(seed: number, count: number, losses: "K only" | "with friction"): SeededTree {
+export function seededTree(
+  seed: number,
+  count: number,
+  losses: "K only" | "with friction",
+  meet: "plainly" | "by airflows" = "plainly",
+): SeededTree {
   const random = lots(seed);
+  const branch = meet === "plainly" ? () => null : branches(lots(seed + 0.5));
   const between = (low: number, high: number): number => low + (high - low) * random();
   const joins = Array.from({ length: count }, (_, index) =>
     index === 0 ? -1 : random() < 0.5 ? index - 1 : Math.floor(random() * index),
@@ -41,6 +48,7 @@ export function seededTree(seed: number, count: number, losses: "K only" | "with
       hoseLength: friction && end ? between(0.2, 1.5) : 0,
       hood: kind === "hood" ? between(0.3, 2) : null,
       gate: end ? (kind === "hood" ? "open" : "shut") : "none",
+      branch: index === 0 ? null : branch(),
       leakArea: kind === "leaking" ? between(2e-5, 5e-4) : 0,
       device: index === 0 ? { ratedLoss: 300, ratedAirflow: 0.1 * hoods[0]!, exponent: 2 } : null,
     });
@@ -58,3 +66,6 @@ export function seededTree(seed: number, count: number, losses: "K only" | "with
   ]);
   return { runs: seed % 2 === 0 ? [...runs, chimney] : runs, curve };
 }
+
+const branches = (random: () => number) => (): Run["branch"] =>
+  random() < 1 / 3 ? null : { angle: 15 + 75 * random(), plain: random() < 0.2 };

@@ -1,4 +1,4 @@
-import { lossFamilies } from "../../reference/lossFamilies";
+import { BRANCH, lossFamilies } from "../../reference/lossFamilies";
 import type { LossFamily } from "../../reference/schema";
 import { DomainError, requireWithin, shown } from "../errors";
 import { plain, unknownName } from "../naming/findNamed";
@@ -12,7 +12,11 @@ export interface FittingItem {
   readonly shape: number | null; // a diameter is in [m]
   readonly angle: number | null; // [degrees]
   readonly count: number;
+  readonly plain: boolean; // a branch whose K goes by its angle alone, wherever it stands
 }
+
+/** What says behind a branch that its K goes by its angle alone. */
+export const PLAIN = "plain";
 
 const MOST_ALIKE = 1000; // fittings of a kind in one run
 const MOST_ITEMS = 200; // entries in one list
@@ -24,6 +28,7 @@ const MOST_ITEMS = 200; // entries in one list
  * coefficient K. Of two numbers the first is the shape (r/D, ratio, diameter) and the second the angle in degrees; a
  * single number is the shape where the fitting has one, else the angle. A fitting that goes by diameter takes the
  * duct's own, so that its single number is the angle; a diameter of its own carries its unit: `elbow stamped 100 mm 45`.
+ * Behind a branch `plain` says that its K goes by angle alone where runs join.
  *
  * @param argument the name that a sentence uses for this text
  * @param text the list
@@ -50,7 +55,7 @@ export function parseFittingList(argument: string, text: string, inch: number, k
  */
 export function bareCoefficient(argument: string, coefficient: number, count: number): FittingItem {
   requireWithin(argument, coefficient, { atLeast: 0 }, "");
-  return { family: null, coefficient, shape: null, angle: null, count };
+  return { family: null, coefficient, shape: null, angle: null, count, plain: false };
 }
 
 /**
@@ -77,7 +82,9 @@ function parseEntry(argument: string, entry: string, inch: number, kind: "hood" 
   const bare = words.length === 1 ? readNumber(itemAt(words, 0)) : null;
   if (bare !== null) return bareCoefficient(argument, bare, count);
   const { family, rest } = takeName(argument, words, kind);
-  return { family, coefficient: null, ...takeNumbers(argument, family, rest, inch), count };
+  const plain = family.key === BRANCH && rest.includes(PLAIN);
+  const numbers = plain ? rest.filter((word) => word !== PLAIN) : rest;
+  return { family, coefficient: null, ...takeNumbers(argument, family, numbers, inch), count, plain };
 }
 
 function takeCount(argument: string, entry: string): { words: string[]; count: number } {

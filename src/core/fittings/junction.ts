@@ -42,12 +42,14 @@ export const [TURNS_FROM, TURNS_ALL] = [60, 90]; // [degrees]
  * The geometry of a junction, with the air's density.
  *
  * @param mainArea [m2] above 0, of the duct that carries all of it on
- * @param ducts those that meet, whether air flows in them or not
+ * @param meeting the ducts that meet, whether air flows in them or not; one wider than the main counts as wide as it, since it
+ *   must narrow to it first
  * @param density [kg/m3]
  * @returns what `legLoss` needs
  * @source crane410 equations 2-35 to 2-37, factor C; that it applies by how wide the straight duct is, and between the printed angles: house
  */
-export function junctionOf(mainArea: number, ducts: readonly MeetingDuct[], density: number): Junction {
+export function junctionOf(mainArea: number, meeting: readonly MeetingDuct[], density: number): Junction {
+  const ducts = meeting.map(({ area, angle }) => ({ area: Math.min(area, mainArea), angle }));
   const branches = ducts.filter(({ angle }) => angle !== null);
   const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
   const straightArea = sum(ducts.map(({ area, angle }) => (angle === null ? area : 0)));

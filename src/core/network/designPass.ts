@@ -3,6 +3,7 @@ import { ownLeak } from "../leaks/ownLeak";
 import { meanVelocity, sectionArea } from "../section/section";
 import { dischargeLoss } from "./dischargeLoss";
 import { idlePart } from "./idlePart";
+import { type Meeting, meetingLosses, meetingsOf } from "./junction/meeting";
 import { cutOff, type Network, type Run } from "./network";
 import { runLoss, type RunLoss } from "./runLoss";
 
@@ -46,7 +47,9 @@ export interface Surroundings {
  * The design pass: from the hoods towards the fan, each open hood gets the airflow it asks for.
  *
  * At a junction the joining path with the largest suction governs, and its suction is the upstream end's of the run they
- * join; a weaker path would draw Q sqrt(p_governing / p_path) unthrottled. Each run's own leak flows at the suction that
+ * join; a weaker path would draw Q sqrt(p_governing / p_path) unthrottled. What a path loses in the junction itself, by the
+ * airflows that are asked for there, is its own; the air of idle parts is not counted in it, since it hangs on the
+ * junction's suction. Each run's own leak flows at the suction that
  * the pass finds at its upstream end. A part of the tree in which no open hood asks for air does not govern: its leaks
  * are taken at the junction's suction and added.
  *
@@ -55,11 +58,12 @@ export interface Surroundings {
  * @returns per run and at the fan; fan static pressure = suction at the fan inlet + losses of the discharge runs, as
  *   dischargeLoss counts them against it
  * @throws DomainError if a leak is as large as its duct or a run's value is outside its range
- * @source acgihMemory velocity-pressure method with the square-root correction at junctions
+ * @source acgihMemory velocity-pressure method with the square-root correction at junctions; crane410 as meetingLosses
  */
 export function designPass(network: Network, surroundings: Surroundings): SystemBudget {
   const { runs, joining, last, discharge } = network;
   const cut = cutOff(network);
+  const meetings = meetingsOf(network, surroundings.density);
   const budgets = runs.map((run, index) => stillRun(run.gate === "shut" ? "shut" : cut[index] ? "cut" : "idle"));
   for (const index of network.order) {
     const run = runs[index]!;
@@ -68,7 +72,8 @@ export function designPass(network: Network, surroundings: Surroundings): System
     if (joining[index]!.length === 0 && run.wantedAirflow > 0) {
       budgets[index] = hoodRun(run, surroundings);
     } else if (asked.length > 0) {
-      const suction = Math.max(...asked.map((other) => budgets[other]!.suctionAtEnd));
+      throughJunction(meetings[index]!, budgets);
+      const suction = Math.max(0, ...asked.map((other) => budgets[other]!.suctionAtEnd));
       for (const other of joining[index]!) settle(network, other, suction, budgets, surroundings.density);
       const arriving = joining[index]!.reduce((sum, other) => sum + budgets[other]!.airflow, 0);
       budgets[index] = carryingRun(run, arriving, suction, 0, surroundings);
@@ -131,6 +136,21 @@ function carryingRun(
     governs: false,
     junctionRatio: null,
   };
+}
+
+/** Adds to the runs that join a junction what it costs each; only air that is asked for meets there. */
+function throughJunction(meeting: Meeting | null, budgets: RunBudget[]): void {
+  if (meeting === null) return;
+  const asked = new Float64Array(budgets.length);
+  for (const leg of meeting.legs) if (budgets[leg]!.state === "asked") asked[leg] = budgets[leg]!.airflow;
+  meetingLosses(meeting, asked).legs.forEach(({ loss }, place) => {
+    const leg = meeting.legs[place]!;
+    const budget = budgets[leg]!;
+    if (budget.state !== "asked" || budget.cost === null) return;
+    const { fittings, total } = budget.cost;
+    const cost = { ...budget.cost, fittings: fittings + loss, total: total + loss };
+    budgets[leg] = { ...budget, cost, suctionAtEnd: budget.suctionAtEnd + loss };
+  });
 }
 
 function dischargeRun(network: Network, index: number, airflow: number, surroundings: Surroundings): RunBudget {

@@ -1,3 +1,5 @@
+import type { Branch } from "../fittings/joiningBranch";
+
 /** Loss of a separator or filter in a run, as rated in standard air: p0 (Q/Q0)^m. */
 export interface Device {
   readonly ratedLoss: number; // [Pa]
@@ -20,6 +22,8 @@ export interface Run {
   readonly coefficient: number; // [-] sum of the run's fittings
   readonly mitreCoefficient: number; // [-] of which mitres, whose loss grows in slow air
   readonly exitCoefficient: number; // [-] of which one exit into the open or a box; 0 where none is named
+  readonly branch: Branch | null; // null: it names none, or joins no run
+  readonly junctionFactor: number; // [-] on what the junction that it joins costs it; 1 but where an input is off
   readonly hood: number | null; // [-] entry coefficient; null = names no hood
   readonly wantedAirflow: number; // [m3/s] at a hood; 0 = none asked for
   readonly gate: "open" | "shut" | "none";

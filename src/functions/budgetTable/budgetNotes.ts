@@ -1,3 +1,4 @@
+import { joiningBranch } from "../../core/fittings/joiningBranch";
 import { plain } from "../../core/naming/findNamed";
 import type { RunBudget } from "../../core/network/designPass";
 import { RESIZE_RATIO } from "../../reference/noteLimits";
@@ -7,16 +8,23 @@ import type { TableRun } from "../runsTable/readRun";
 import type { RunsTable } from "../runsTable/readRuns";
 import { leakNotes, speedNotes } from "../runsTable/notes";
 
-/** What an owner needs to know of a run, in a few words. */
-export function budgetNotes(entry: TableRun, budget: RunBudget, system: UnitSystem): string[] {
+/**
+ * What an owner needs to know of a run, in a few words.
+ *
+ * @param runsOn whether it goes straight on at a junction with a branch that costs by the airflows
+ */
+export function budgetNotes(entry: TableRun, budget: RunBudget, runsOn: boolean, system: UnitSystem): string[] {
   const notes: string[] = [];
   if (budget.state === "shut") notes.push(sayNote("gateShut"));
   if (budget.state === "cut") notes.push(sayNote("cutOff"));
   if (budget.state === "idle") notes.push(idleNote(entry));
   if (budget.state === "discharge" && entry.run.leakArea > 0) notes.push(sayNote("blowsDustOut"));
   if (budget.state === "asked") notes.push(...speedNotes(entry.dust, budget.velocity, system), ...shareNotes(budget));
+  if (budget.state === "asked" && runsOn) notes.push(sayNote("straightOn"));
   if (budget.cost !== null && entry.run.hoseLength > 0 && entry.run.hoseTimes > 1)
     notes.push(sayNote("hoseLies", { times: Number(entry.run.hoseTimes.toPrecision(2)) }));
+  if (budget.cost !== null && entry.run.branch === null && joiningBranch(entry.fittings)?.plain === false)
+    notes.push(sayNote("branchAlone"));
   return notes;
 }
 

@@ -1,4 +1,5 @@
 import { STANDARD_DENSITY } from "../../core/air/constants";
+import { straightRuns } from "../../core/network/junction/meeting";
 import { designPass, type SystemBudget } from "../../core/network/designPass";
 import { budgetColumns } from "../../reference/answerColumns";
 import { OTHER_AIR } from "../../reference/noteLimits";
@@ -31,10 +32,11 @@ function wholeTable(table: RunsTable, density: number, system: UnitSystem): Valu
   const network = table.network();
   const budget = designPass(network, surroundings(density));
   const rows = Array.from({ length: table.rows }, () => blankRow(budgetColumns));
+  const straight = straightRuns(network);
   const metal = metalNotes(table.runs, network);
   table.runs.forEach((entry, index) => {
     const result = itemAt(budget.runs, index);
-    const own = [...askedInVain(entry, table), ...budgetNotes(entry, result, system)];
+    const own = [...askedInVain(entry, table), ...budgetNotes(entry, result, straight.has(index), system)];
     const notes = [...own, ...itemAt(metal, index), ...exitNotes(entry, index === network.exit)];
     rows[entry.row] = runRow(entry, result, joinNotes(notes), system);
   });

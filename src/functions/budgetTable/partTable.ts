@@ -14,6 +14,7 @@ import type { TableRun } from "../runsTable/readRun";
 import type { WrongRow } from "../runsTable/readWrong";
 import { surroundings } from "../runsTable/surroundings";
 import { askedInVain, budgetNotes } from "./budgetNotes";
+import { mayMeet, runsOn } from "./meetsOthers";
 import { metalNotes } from "./metalNotes";
 import { runRow } from "./runRow";
 import { sayWaits } from "./sayWaits";
@@ -22,6 +23,8 @@ import { sayWaits } from "./sayWaits";
 const AIR: readonly BudgetKey[] = ["airflow", "velocity", "velocityPressure"];
 const LOSSES: readonly BudgetKey[] = ["friction", "fittings", "device", "runLoss"];
 const AT_JUNCTION: readonly BudgetKey[] = ["governs", "balancedAirflow"];
+/** What counts in what a run's junction costs it. */
+const THROUGH_JUNCTION: readonly BudgetKey[] = ["fittings", "runLoss", "suctionAtEnd", "pathLoss"];
 const AFTER_FAN = [...AIR, ...LOSSES];
 const ALL: readonly BudgetKey[] = [...AFTER_FAN, "suctionAtEnd", "pathLoss", ...AT_JUNCTION];
 
@@ -52,11 +55,13 @@ export function partTable(
     else if (part !== null && "run" in judged) {
       const notes = [
         ...askedInVain(entry, { joined }),
-        ...budgetNotes(entry, part.budget, system),
+        ...budgetNotes(entry, part.budget, runsOn(rows, entry), system),
         ...(metal.get(index) ?? []),
       ];
       if (judged.path !== null) notes.push(sayWaits(judged.path));
-      answer[entry.row] = partRow(runRow(entry, part.budget, joinNotes(notes), system), part, judged);
+      const row = partRow(runRow(entry, part.budget, joinNotes(notes), system), part, judged);
+      const unmet = part.budget.state === "asked" && mayMeet(rows, entry) ? judged.junction : null;
+      answer[entry.row] = unmet === null ? row : withErrors(row, THROUGH_JUNCTION, waiting(unmet));
     } else if ("waits" in judged) {
       const row = answerRow(budgetColumns, { run: name, note: sayWaits(judged.waits) }, system);
       answer[entry.row] = withErrors(row, ALL, waiting(judged.waits));
@@ -93,7 +98,7 @@ function dischargeRow(
 ): Answered[] {
   const cause = tree.discharge!;
   const { run } = entry;
-  const notes = joinNotes([...budgetNotes(entry, stillRun("discharge"), system), sayWaits(cause)]);
+  const notes = joinNotes([...budgetNotes(entry, stillRun("discharge"), false, system), sayWaits(cause)]);
   const fan = atFan(tree, pass);
   if (fan === null)
     return withErrors(answerRow(budgetColumns, { run: run.name, note: notes }, system), AFTER_FAN, waiting(cause));

@@ -1,5 +1,6 @@
 import { NoAnswerError } from "../../core/errors";
 import { itemAt } from "../../reference/itemAt";
+import { BRANCH } from "../../reference/lossFamilies";
 import { quantityOfColumn } from "../../reference/columnsOfRuns";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import type { RunColumn } from "../../reference/runColumns";
@@ -84,10 +85,14 @@ function fittings({ run, coefficientOf }: TableRun, factor: number): Changes {
   const further = coefficientOf([], run.diameter) + run.coefficient * (factor - 1);
   if (further >= 0) return [["K", Number(further.toPrecision(DIGITS))]];
   return [
-    ["Fittings", String(Number((run.coefficient * factor).toPrecision(DIGITS)))],
+    ["Fittings", branchOf(run) + String(Number((run.coefficient * factor).toPrecision(DIGITS)))],
     ["K", ""],
   ];
 }
+
+/** The branch by which a run joins another stays where its loss goes by airflows: it is none of the coefficient. */
+const branchOf = ({ branch }: TableRun["run"]): string =>
+  branch === null || branch.plain ? "" : `${BRANCH} ${branch.angle}; `;
 
 /** A machine's port keeps its column: K = p / p_v - 1 there, so p goes with K + 1. */
 function entryOf({ run }: TableRun, port: Cell, factor: number): [RunColumn, Value] {

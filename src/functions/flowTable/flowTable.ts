@@ -1,5 +1,6 @@
 import { velocityPressure } from "../../core/air/velocityPressure";
 import { dischargeLoss } from "../../core/network/dischargeLoss";
+import { lossesAtJunctions } from "../../core/network/junction/meeting";
 import { runLoss } from "../../core/network/runLoss";
 import { solveColumns } from "../../reference/answerColumns";
 import { joinNotes, sayNote } from "../../reference/notes";
@@ -17,14 +18,23 @@ export function flowTable(runs: RunsTable, fan: Fan, system: UnitSystem): Value[
   const solved = solveRuns(runs, fan);
   const rows = Array.from({ length: solved.table.rows }, () => blankRow(solveColumns));
   const flows = runFlows(solved);
+  const { network, solution } = solved;
+  const atJunctions = lossesAtJunctions(network, solution.airflow, fan.density);
   solved.table.runs.forEach((entry, index) => {
-    rows[entry.row] = runRow(solved, flows[index]!, index, fan.density, system);
+    const flow = { ...flows[index]!, atJunction: flows[index]!.airflow === 0 ? 0 : atJunctions[index]! };
+    rows[entry.row] = runRow(solved, flow, index, fan.density, system);
   });
   return [headerRow(solveColumns, system), ...rows, fanRow(solved, system)];
 }
 
 /** Static suction stands at the upstream end, where a tap behind the hood and the run's own leak feel it. */
-function runRow(solved: SolvedTable, flow: RunFlow, index: number, density: number, system: UnitSystem): Value[] {
+function runRow(
+  solved: SolvedTable,
+  flow: RunFlow & { readonly atJunction: number }, // [Pa] 0 where nothing flows
+  index: number,
+  density: number,
+  system: UnitSystem,
+): Value[] {
   const entry = solved.table.runs[index]!;
   const { run } = entry;
   const air = surroundings(density);
@@ -33,7 +43,7 @@ function runRow(solved: SolvedTable, flow: RunFlow, index: number, density: numb
     ? dischargeLoss(solved.network, index, flow.airflow, air)
     : runLoss(run, Math.abs(flow.airflow), air.hoseRoughness, density);
   const entryLoss = flow.end ? solved.solution.suction[index]! : 0; // an open end has no other deficit than its entry loss
-  const loss = losses.friction + losses.fittings + losses.device + entryLoss;
+  const loss = losses.friction + losses.fittings + losses.device + entryLoss + flow.atJunction;
   const suction = solved.solution.suction[index]! + velocityPressure(Math.abs(flow.velocity), density);
   return answerRow(
     solveColumns,

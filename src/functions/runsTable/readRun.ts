@@ -2,6 +2,7 @@ import { STANDARD_DENSITY } from "../../core/air/constants";
 import { velocityPressure } from "../../core/air/velocityPressure";
 import { SEPARATOR_EXPONENT } from "../../core/devices/deviceLoss";
 import { DomainError, type Limits, shown } from "../../core/errors";
+import { joiningBranch, withoutJoining } from "../../core/fittings/joiningBranch";
 import { type FittingItem, listCoefficient } from "../../core/fittings/fittingList";
 import { mitreCoefficient } from "../../core/fittings/slowAir";
 import { lossCoefficient } from "../../core/fittings/lossCoefficient";
@@ -11,7 +12,7 @@ import { gateOpening } from "../../core/leaks/gateOpening";
 import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
 import { findNamed, plain, requireNamed } from "../../core/naming/findNamed";
 import type { Device, Run } from "../../core/network/network";
-import { isAfterFan } from "../../core/network/openAir";
+import { FAN, isAfterFan } from "../../core/network/openAir";
 import { meanVelocity, sectionArea } from "../../core/section/section";
 import { EXIT, lossFamilies } from "../../reference/lossFamilies";
 import { gateConditions } from "../../reference/gateConditions";
@@ -100,7 +101,10 @@ export function readRun(
     throw new DomainError(said("Flex"), cell("Flex"), "left out: hose is too rough for so small a diameter");
   const hoseTimesOf = (at: number): number => hoseFactor(at, hose.lies);
   const fittings = items("Fittings", "any") ?? [];
-  const ofFittings = sumOf(fittings, diameter);
+  const branch = side === "suction" && plain(to) !== FAN ? joiningBranch(fittings) : null;
+  const counted = (list: readonly FittingItem[]): readonly FittingItem[] =>
+    branch === null || branch.plain ? list : withoutJoining(list);
+  sumOf(fittings, diameter); // refuses a branch, too, that no table knows
   const further = number("K", FROM_ZERO, 0);
   if (cell("Hood") === 0) refuseCell(said("Hood"), 0, "a hood entry's name, its K above 0, or blank where no hood is");
   const entry = items("Hood", "hood");
@@ -114,9 +118,10 @@ export function readRun(
   const run: Run = {
     ...{ name, label, to, side, diameter, length, roughness },
     ...{ hoseLength: hose.length, hoseRoughness: hose.roughness, hoseTimes: hoseTimesOf(diameter) },
-    coefficient: ofFittings + further,
+    coefficient: sumOf(counted(fittings), diameter) + further,
     mitreCoefficient: mitreCoefficient(fittings),
     exitCoefficient: fittings.some(({ family }) => family?.key === EXIT) ? EXIT_COEFFICIENT : 0,
+    ...{ branch, junctionFactor: 1 },
     hood: hoodOf(diameter),
     wantedAirflow: number("Airflow", FROM_ZERO, 0),
     ...{ gate, leakArea },
@@ -127,7 +132,7 @@ export function readRun(
     ...{ row, run, fittings, hoodOf, leakOf, isPort, hoseTimesOf },
     dust: readDust(said("Dust"), dust),
     typed: { hood: typeof hood === "string" ? hood : "", dust: typeof dust === "string" ? dust : null },
-    coefficientOf: (list, at) => sumOf(list, at) + further,
+    coefficientOf: (list, at) => sumOf(counted(list), at) + further,
     cleanLoss: () => {
       const clean = cell("Device clean loss");
       return clean === null ? null : readNumber("Device clean loss", clean, "pressure", system);

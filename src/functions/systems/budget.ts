@@ -26,7 +26,7 @@ export const guide: Guide = {
   source: "acgihMemory",
   basis: "from memory",
   limits:
-    "What hoods ask for, not what flows: a fan knows nothing of wishes. See SOLVE. Fittings counts the hood's entry in. Losses are of total pressure; the end after the fan counts beyond what the fan's static pressure leaves out. Values from memory count like any other: Check names them. A wrong row is an error, and so is what waits for it; other rows compute.",
+    "What hoods ask for, not what flows: a fan knows nothing of wishes. See SOLVE. Fittings counts the hood's entry in. Losses are of total pressure, also at a junction: a branch and the run straight on lose by the airflows and sizes that meet (below 0 where one draws the other along); write plain behind a branch for K by angle alone. Air of parts that ask for none is left out there. The older practice adds static pressures, so its sums differ. The end after the fan counts beyond what the fan's static pressure leaves out. Values from memory count like any other: Check names them. A wrong row is an error, and so is what waits for it; other rows compute.",
   cautions: ["metal with wood", "plastic static", "capture"],
   also: ["static pressure", "system loss", "duct design", "cyclone"],
   example: { asks: "What two hoods and a main ask of a fan", args: [exampleRuns] },

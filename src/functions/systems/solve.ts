@@ -34,7 +34,7 @@ export const guide: Guide = {
   source: "todiniPilati1988",
   basis: "from memory",
   limits:
-    "One fan, no loops. The end after the fan counts beyond the velocity pressure at the fan's outlet, which static pressure leaves out. As good as its coefficients and the fan's curve.",
+    "One fan, no loops. A branch, and the run straight on beside it, lose by the airflows and sizes that meet; plain behind a branch keeps K by angle alone. The end after the fan counts beyond the velocity pressure at the fan's outlet, which static pressure leaves out. As good as its coefficients and the fan's curve.",
   cautions: ["metal with wood", "flue draught", "capture"],
   also: ["cfm at each machine", "blast gates", "system"],
   example: { asks: "The same ducts on the invented fan", args: [exampleRuns, exampleCurve] },

@@ -48,7 +48,7 @@ export function uncertaintyTable(runs: RunsTable, fan: Fan, errors: Deviations, 
   const flows = runFlows(solved);
   const known = inputsOf(solved.network, (run) => itemAt(flows, run).end);
   const uncertain = known.flatMap((input): Uncertain[] => {
-    const deviation = errors.get(input.kind) ?? 0;
+    const deviation = errors.get(input.kind === "junction" ? "fittings" : input.kind) ?? 0;
     return deviation === 0 ? [] : [{ input, deviation, direction: direction(straight, input) }];
   });
   const told = tell(asTold, uncertain);

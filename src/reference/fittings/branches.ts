@@ -14,14 +14,17 @@ const sheet: Provenance = {
   checked: "2026-11-27",
 };
 
+/** The key of the fitting by which a run joins another. */
+export const BRANCH = "branch";
+
 /** Where a branch joins the main. */
 export const branches: readonly LossFamily[] = [
   {
-    key: "branch",
+    key: BRANCH,
     aliases: ["branch entry", "wye", "lateral", "y-branch"],
     kind: "fitting",
     label: "Branch entry, the branch's own loss",
-    note: "On the branch's velocity pressure. Only the value at 45 degrees was read, in a filled sheet; all others are from memory, and no air ratio enters.",
+    note: "On the branch's velocity pressure. Only the value at 45 degrees was read, in a filled sheet; all others are from memory, and no air ratio enters. Where a run joins another, BUDGET and SOLVE compute it by airflows and sizes instead, as JUNCTIONLOSS does, unless plain stands behind it.",
     shape: null,
     angle: { name: "angle between the axes", usual: 45 },
     rule: "table",

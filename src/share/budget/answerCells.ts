@@ -29,7 +29,7 @@ function fillings(place: BudgetPlace, system: UnitSystem): Readonly<Record<Budge
     velocity: { run: (value) => value("velocity"), fan: BLANK },
     velocityPressure: { run: (value) => value("velocityPressure"), fan: BLANK },
     friction: cost((value) => value("friction")),
-    fittings: cost((value) => `${value("entry")}+${value("fittings")}`),
+    fittings: cost((value) => `${value("entry")}+${value("fittings")}+${value("meets")}`),
     device: cost((value) => value("device")),
     runLoss: cost((value) => value("total"), scalar("dischargeLoss")),
     suctionAtEnd: { run: (value) => value("endShown"), when: suctionSide, fan: scalar("fanSuction") },

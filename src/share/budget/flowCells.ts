@@ -6,6 +6,7 @@ import { num } from "../translate/expressions/text";
 import type { BlockColumn } from "./block";
 import { type BudgetColumn, type BudgetPlace, type ColumnCells, type FlowColumn, namedColumns } from "./blockNames";
 import { frictionCells } from "./frictionCells";
+import { geometryCells, largestAtJunction, meetingCells, meetsCell, type Ways } from "./junctionCells";
 import { metIn, ownDust } from "./metalCells";
 import { noteOf } from "./noteCells";
 
@@ -16,11 +17,19 @@ type Cells = Partial<ColumnCells<FlowColumn>>;
  * rows above it. What comes back from the fan (path loss, a shut gate, the suction at a junction) sums over the rows below.
  */
 export function flowCells(place: BudgetPlace, system: UnitSystem): BlockColumn<BudgetColumn>[] {
+  const ways: Ways = {
+    joinedSum: (column, row) => joinedSum(place, column, row),
+    onward: (column, row) => onward(place, column, row),
+    fromInput: (column, row) => fromInput(place, column, row),
+  };
   const columns: Cells = {
     ...tree(place),
+    ...geometryCells(place, ways),
+    ...meetingCells(place, ways),
     ...asked(place),
     ...frictionCells(place),
     ...losses(place),
+    ...meetsCell(place, ways),
     ...shown(place),
     ...metal(place),
     note: { heading: "Note", formula: (row) => noteOf(place, system, row) },
@@ -91,7 +100,7 @@ function asked(place: BudgetPlace): Cells {
     upSuction: {
       heading: "Suction at its start (Pa)",
       formula: (row) =>
-        `IF(${at("asked", row)}=1,IF(${at("joining", row)}=0,${hood(row)}*${density}/2*(${fromInput(place, "wanted", row)}/${at("area", row)})^2,${fastest(row)}),0)`,
+        `IF(${at("asked", row)}=1,IF(${at("joining", row)}=0,${hood(row)}*${density}/2*(${fromInput(place, "wanted", row)}/${at("area", row)})^2,IF(${at("byFlows", row)}=0,${fastest(row)},${largestAtJunction(place, row)})),0)`,
     },
     arriving: {
       heading: "Arriving (m³/s)",
@@ -150,14 +159,17 @@ function losses(place: BudgetPlace): Cells {
       formula: (row) => `IF(AND(${at("asked", row)}=1,${at("joining", row)}=0),${at("upSuction", row)},0)`,
     },
     endSuction: {
-      heading: "Suction at its end (Pa)",
+      heading: "Suction at its end, before its junction (Pa)",
       formula: (row) =>
         `IF(${at("asked", row)}=1,${at("upSuction", row)}+${at("friction", row)}+${at("fittings", row)}+${at("device", row)},0)`,
     },
     total: {
       heading: "Run loss (Pa)",
       formula: (row) =>
-        ifCarries(row, `${at("entry", row)}+${at("friction", row)}+${at("fittings", row)}+${at("device", row)}`),
+        ifCarries(
+          row,
+          `${at("entry", row)}+${at("friction", row)}+${at("fittings", row)}+${at("device", row)}+${at("meets", row)}`,
+        ),
     },
     toFan: {
       heading: "Path loss to fan (Pa)",
@@ -181,6 +193,7 @@ function shown(place: BudgetPlace): Cells {
   const at = place.cell;
   const idle = (row: number): string =>
     `IF(OR(${at("sideThere", row)}<>1,${at("cut", row)}=1),0,${DISCHARGE_COEFFICIENT}*${at("idleArea", row)}*SQRT(2*${at("junction", row)}/${place.scalar("density")}))`;
+  const ended = (row: number): string => `${at("endSuction", row)}+${at("meets", row)}`;
   return {
     junction: {
       heading: "Suction at the junction (Pa)",
@@ -201,17 +214,17 @@ function shown(place: BudgetPlace): Cells {
     },
     endShown: {
       heading: "Suction at its end shown (Pa)",
-      formula: (row) => `IF(${at("asked", row)}=1,${at("endSuction", row)},${at("junction", row)})`,
+      formula: (row) => `IF(${at("asked", row)}=1,${ended(row)},${at("junction", row)})`,
     },
     governs: {
       heading: "Governs",
       formula: (row) =>
-        `IF(${at("asked", row)}=1,IF(${at("next", row)}=0,1,IF(${at("endSuction", row)}>=${at("junction", row)}*(1-1E-9),1,0)),0)`,
+        `IF(${at("asked", row)}=1,IF(${at("next", row)}=0,1,IF(${ended(row)}>=${at("junction", row)}*(1-1E-9),1,0)),0)`,
     },
     ratio: {
       heading: "Junction / own suction",
       formula: (row) =>
-        `IF(${at("asked", row)}=1,IF(${at("next", row)}=0,1,IF(${at("endSuction", row)}>0,${at("junction", row)}/${at("endSuction", row)},0)),0)`,
+        `IF(${at("asked", row)}=1,IF(${at("next", row)}=0,1,IF(${ended(row)}>0,${at("junction", row)}/(${ended(row)}),0)),0)`,
     },
   };
 }

@@ -7,6 +7,8 @@ export interface BudgetLookups {
   readonly fittings: (cell: string, diameterCell: string) => string;
   /** Of that list the part that is of mitres. */
   readonly mitres: (cell: string, diameterCell: string) => string;
+  /** Of that list the first branch: its angle [degrees], below 0 where it is plain, 0 for none; and its K once. */
+  readonly branch: (cell: string, diameterCell: string) => { readonly angle: string; readonly k: string };
   /** Coefficient of one exit. */
   readonly exit: string;
   /** Coefficient of a hood entry in a cell that is not blank; of a name that we chose. */

@@ -13,8 +13,18 @@ export function lossCells({
   optional,
   numbers,
 }: RunsReader): ColumnCells<
-  "fittingList" | "coefficient" | "mitreK" | "exitK" | "deviceLoss" | "deviceAirflow" | "deviceExponent"
+  | "fittingList"
+  | "coefficient"
+  | "mitreK"
+  | "branchNamed"
+  | "branchAt"
+  | "exitK"
+  | "deviceLoss"
+  | "deviceAirflow"
+  | "deviceExponent"
 > {
+  const branchOf = (row: number): { readonly angle: string; readonly k: string } =>
+    lookups.branch(place.onOtherSheets.cell("fittingList", row), typedDiameter(row));
   return {
     fittingList: {
       heading: "Fittings, 0 none",
@@ -30,7 +40,8 @@ export function lossCells({
         const further = optional(row, "K", "0", (cell) => cell);
         if (!source.has("Fittings")) return used(row, further);
         const fittings = lookups.fittings(place.onOtherSheets.cell("fittingList", row), typedDiameter(row));
-        return used(row, `${fittings}+${further}`);
+        const { k } = branchOf(row);
+        return used(row, `${fittings}+${further}-IF(${place.cell("branchAt", row)}>0,${k},0)`);
       },
     },
     mitreK: {
@@ -42,6 +53,14 @@ export function lossCells({
             ? lookups.mitres(place.onOtherSheets.cell("fittingList", row), typedDiameter(row))
             : "0",
         ),
+    },
+    branchNamed: {
+      heading: "Branch named at (degrees; below 0: plain)",
+      formula: (row) => used(row, source.has("Fittings") ? branchOf(row).angle : "0"),
+    },
+    branchAt: {
+      heading: "of them by which it joins a run",
+      formula: (row) => `IF(${place.cell("into", row)}>0,${place.cell("branchNamed", row)},0)`,
     },
     exitK: {
       heading: "K of an exit named",

@@ -17,9 +17,10 @@ export function noteOf(place: BudgetPlace, system: UnitSystem, row: number): str
   const times = input("hoseTimes");
   const hose = `IF(AND(${input("hose")}>0,${times}>1),${one("hoseLies", { times: `IF(${times}>=10,ROUND(${times},0),ROUND(${times},1))` })},"")`;
   const idle = `IF(OR(${input("hood")}>=0,${input("gate")}=1),${one("asksForNone")},${one("noneAsksThroughIt")})`;
-  const still = `IF(${at("shut")}=1,${one("gateShut")},IF(${at("cut")}=1,${one("cutOff")},IF(${at("asked")}=0,${idle},${carrying(place, system, row)}&${hose})))`;
+  const alone = `IF(AND(${input("branchNamed")}>0,${at("branchThere")}=0),${one("branchAlone")},"")`;
+  const still = `IF(${at("shut")}=1,${one("gateShut")},IF(${at("cut")}=1,${one("cutOff")},IF(${at("asked")}=0,${idle},${carrying(place, system, row)}&${hose}&${alone})))`;
   const leaves = `AND(${at("source")}=${place.scalar("exitRow")},${input("exitK")}>0)`;
-  const discharge = `IF(${at("leakThere")}>0,${one("blowsDustOut")},"")&${hose}&IF(${leaves},${one("exitNamed")},"")`;
+  const discharge = `IF(${at("leakThere")}>0,${one("blowsDustOut")},"")&${hose}&${alone}&IF(${leaves},${one("exitNamed")},"")`;
   const metal = `IF(${at("met")}>${metBefore(place, row)},IF(${at("met")}=2,${one("metalWithWood")},${one("likelyMetal")}),"")`;
   return `IF(${at("sideThere")}=0,"",MID(${inVain}&IF(${at("sideThere")}=1,${still}&${metal},${discharge}),${BETWEEN_NOTES.length + 1},999))`;
 }
@@ -33,10 +34,11 @@ function carrying(place: BudgetPlace, system: UnitSystem, row: number): string {
   const fast = one("tooFast", { velocity: said("dustHigh") });
   const speed = `IF(${at("velocity")}<${input("dustLow")},${settles},IF(${input("dustHigh")}>0,IF(${at("velocity")}>${input("dustHigh")},${fast},""),""))`;
   const narrow = one("resize", { percent: percent(`(1-1/${at("ratio")})`) });
+  const straight = `IF(AND(${at("bears")}=1,${at("branchThere")}=0),${one("straightOn")},"")`;
   const resize = `IF(${at("ratio")}>${RESIZE_RATIO},${narrow},"")`;
   const leaky = one("leaky", { percent: percent(`${at("leak")}/${at("flow")}`) });
   const leak = `IF(${at("leak")}>${LEAK_SHARE}*${at("flow")},${leaky},"")`;
-  return `${speed}&${resize}&${leak}`;
+  return `${speed}&${resize}&${leak}&${straight}`;
 }
 
 /** BUDGET's note of the fan, as a formula on any sheet. */

@@ -1,7 +1,7 @@
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import { EXIT } from "../../reference/lossFamilies";
 import { transport } from "../../reference/transport";
-import { fittingsK, mitresK, typedListK } from "../translate/expressions/fittingList";
+import { firstBranch, fittingsK, mitresK, typedListK } from "../translate/expressions/fittingList";
 import { hoodK } from "../translate/expressions/entryK";
 import { NO_ANSWER, plainName, times } from "../translate/expressions/text";
 import { namedRow, roughness } from "../translate/readers";
@@ -19,6 +19,7 @@ export function tableLookups(system: UnitSystem, { tables, workings, sheet }: Ca
     usualRoughness: (name) => roughness({ text: name, literal: name }, system, tables).value,
     fittings: (cell, diameter) => fittingsK(cell, diameter, { system, tables, workings, sheet }),
     mitres: (cell, diameter) => mitresK(cell, diameter, { system, tables, workings, sheet }),
+    branch: (cell, diameter) => firstBranch(cell, diameter, { system, tables, workings, sheet }),
     exit: typedListK(EXIT, "any", null, { system, tables }) ?? NO_ANSWER,
     hood: (cell) => hoodK(cell, system, tables).value,
     usualHood: (name) => typedListK(name, "hood", null, { system, tables }) ?? NO_ANSWER,

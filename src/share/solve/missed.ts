@@ -9,7 +9,7 @@ export function missedOf(place: SolvePlace, row: number): string {
   const [airflow, arriving, leak, suction, down] = (["airflow", "arriving", "leak", "suction", "down"] as const).map(
     (name) => at(`${name}${SWEEPS}`, row),
   ) as [string, string, string, string, string];
-  const along = `ABS(${down}-${suction}-${at(`loss${SWEEPS + 1}`, row)})`;
+  const along = `ABS(${down}-${suction}-${at(`loss${SWEEPS + 1}`, row)}-${at(`joint${SWEEPS + 1}`, row)})`;
   const through = (flow: string): string => `ABS(${end}*${flow}*ABS(${flow})-${suction})`;
   const leaking = `ABS(${suction}+${perVelocity}*${airflow}^2-${perVelocity}/${share}^2*${leak}*ABS(${leak}))`;
   const beside = `IF(AND(${share}>0,${kind}<>3),${leaking},0)`;

@@ -7,6 +7,7 @@ import { type Argument, type CallContext, fixed, type Translation, type Translat
 import { hasHump } from "../translate/hasHump";
 import { unitsOf } from "../translate/unitsOf";
 import { curveInSI } from "./curveInSI";
+import { junctionCells, legCells } from "./meetingCells";
 import { missedOf } from "./missed";
 import { answerCells } from "./solveAnswer";
 import {
@@ -65,9 +66,12 @@ function columnsOfBlock(place: SolvePlace, { place: budget, system }: BudgetBloc
     ...behind(startCells(place, budget), 0),
     ...sweeps.flatMap((sweep) => [
       ...behind(lossCells(place, sweep), sweep),
+      ...behind(legCells(place, budget, sweep), sweep),
+      ...behind(junctionCells(place, budget, sweep), sweep),
       ...behind(walkCells(place, budget, sweep), sweep),
     ]),
     ...behind(lossCells(place, SWEEPS + 1), SWEEPS + 1),
+    ...behind(legCells(place, budget, SWEEPS + 1), SWEEPS + 1),
     ["missed", { heading: "Misses its equations by (Pa)", formula: (row) => missedOf(place, row) }],
     ["note", { heading: "Note", formula: (row) => noteOfRun(place, budget, system, row) }],
   ]);

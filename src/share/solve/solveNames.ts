@@ -18,6 +18,13 @@ export const stillColumns = [
   "joins",
   "perVelocity",
   "perReynolds",
+  "hasMeeting",
+  "isLeg",
+  "bears",
+  "perLeg",
+  "momentum",
+  "wide",
+  "spared",
   "fixed",
   "mitres",
   "deviceFactor",
@@ -37,8 +44,31 @@ export const stillColumns = [
   "hoseBand3",
 ] as const;
 
+/** What runs cost that meet, and how a sweep goes through their junction. */
+export const meetingColumns = [
+  "meets",
+  "push",
+  "factor",
+  "balance",
+  "joint",
+  "fall",
+  "byMain",
+  "through",
+  "alone",
+  "pushes",
+  "mainByMain",
+  "mainByPush",
+  "pushByMain",
+  "pushByPush",
+  "mainOffset",
+  "mainRate",
+  "pushOffset",
+  "pushRate",
+] as const;
+
 /** What each sweep leaves behind, first towards the fan and then back. Each stands behind the number of its sweep. */
 export const sweepColumns = [
+  ...meetingColumns,
   "pipeRoot",
   "hoseRoot",
   "pipeLoss",
@@ -63,7 +93,10 @@ export const sweepColumns = [
 ] as const;
 
 /** The last look at what the sweeps found: the losses once more, and by how much each run misses its equations. */
-export const checkColumns = ["pipeRoot", "hoseRoot", "pipeLoss", "hoseLoss", "loss"] as const;
+export const checkColumns = [
+  ...(["pipeRoot", "hoseRoot", "pipeLoss", "hoseLoss", "loss"] as const),
+  ...(["meets", "push", "factor", "balance", "joint"] as const),
+] as const;
 
 /** What is known before the first sweep. */
 export const startColumns = ["pipeRoot", "hoseRoot", "arriving", "leak", "airflow"] as const;
@@ -110,6 +143,7 @@ export const solveScalars = [
 ] as const;
 
 export type StillColumn = (typeof stillColumns)[number];
+export type MeetingColumn = (typeof meetingColumns)[number];
 export type SweepColumn = (typeof sweepColumns)[number];
 export type SolveColumn = StillColumn | `${SweepColumn}${number}` | "missed" | "note";
 export type Closing = (typeof closings)[number];

@@ -24,6 +24,8 @@ export function stillCells(place: SolvePlace, budget: BudgetPlace): Readonly<Rec
   const isRun = (row: number, formula: string): string => `IF(${there("sideThere", row)}>0,${formula},0)`;
   const joined = (column: "enters" | "fed", row: number): string =>
     `SUMIF(${budget.above("next", row)},${there("own", row)},${place.above(column, row)})`;
+  const atMain = (column: "hasMeeting" | "perVelocity", row: number): string =>
+    `IF(${at("joins", row)}=0,0,INDEX(${place.below(column, row)},${at("joins", row)}))`;
   const isOpen = (row: number): string => `${at("gate", row)}<>2`;
   const exponent = (row: number): string => input("deviceExponent", row);
   const leaves = (row: number): string =>
@@ -76,6 +78,30 @@ export function stillCells(place: SolvePlace, budget: BudgetPlace): Readonly<Rec
     perReynolds: {
       heading: "Reynolds number over airflow (s/m³)",
       formula: (row) => `${budget.scalar("density")}*${there("width", row)}/(${there("area", row)}*${AIR_VISCOSITY})`,
+    },
+    hasMeeting: {
+      heading: "1: runs meet in it whose junction costs by airflows",
+      formula: (row) => `IF(AND(${at("kind", row)}=1,${there("byFlows", row)}>0),1,0)`,
+    },
+    isLeg: { heading: "1: it joins such a one", formula: (row) => atMain("hasMeeting", row) },
+    bears: {
+      heading: "1: which costs it something",
+      formula: (row) => `IF(AND(${at("kind", row)}>0,${there("bears", row)}=1),${at("isLeg", row)},0)`,
+    },
+    perLeg: {
+      heading: "its velocity pressure there over airflow²",
+      formula: (row) => `${budget.scalar("density")}/(2*${there("legArea", row)}^2)`,
+    },
+    momentum: {
+      heading: "its push over airflow²",
+      formula: (row) =>
+        `IF(${at("joins", row)}=0,0,${there("along", row)}*${budget.scalar("density")}/(${there("legArea", row)}*INDEX(${budget.below("area", row)},${at("joins", row)})))`,
+    },
+    wide: { heading: "share of a wide branch's factor", formula: (row) => there("lessened", row) },
+    spared: {
+      heading: "what a branch spares it over airflow²",
+      formula: (row) =>
+        `IF(AND(${at("bears", row)}=1,${there("branchThere", row)}=0),INDEX(${budget.below("turned", row)},${at("joins", row)})*${atMain("perVelocity", row)},0)`,
     },
     fixed: {
       heading: "Fittings: loss over airflow²",

@@ -3,7 +3,8 @@ import type { BudgetPlace } from "../budget/blockNames";
 import { newton } from "../budget/frictionCells";
 import { moreInSlowAir, slopeInSlowAir } from "../translate/expressions/slowAir";
 import { num } from "../translate/expressions/text";
-import type { SolvePlace, StillColumn, SweepColumn } from "./solveNames";
+import { legAirflow } from "./meetingCells";
+import type { MeetingColumn, SolvePlace, StillColumn, SweepColumn } from "./solveNames";
 import type { Column } from "./stillCells";
 
 const FIRST_ROOT = "7"; // 1/sqrt(f) of a workshop's duct, near enough
@@ -125,7 +126,7 @@ export function walkCells(
   place: SolvePlace,
   budget: BudgetPlace,
   sweep: number,
-): Readonly<Record<Exclude<SweepColumn, keyof ReturnType<typeof lossCells>>, Column>> {
+): Readonly<Record<Exclude<SweepColumn, MeetingColumn | keyof ReturnType<typeof lossCells>>, Column>> {
   const at = place.cell;
   const before = (column: SweepColumn, row: number): string => at(`${column}${sweep - 1}`, row);
   const now = (column: SweepColumn, row: number): string => at(`${column}${sweep}`, row);
@@ -147,11 +148,12 @@ export function walkCells(
     arrivingOffset: {
       heading: "Arriving = this",
       formula: (row) =>
-        `IF(${kind(row)}=2,${atEnd("arriving", row).offset},IF(${kind(row)}=1,${joined("offset", row)},0))`,
+        `IF(${kind(row)}=2,${atEnd("arriving", row).offset},IF(${at("hasMeeting", row)}=1,${now("mainOffset", row)},IF(${kind(row)}=1,${joined("offset", row)},0)))`,
     },
     arrivingRate: {
       heading: "+ this × suction",
-      formula: (row) => `IF(${kind(row)}=2,${atEnd("arriving", row).rate},IF(${kind(row)}=1,${joined("rate", row)},0))`,
+      formula: (row) =>
+        `IF(${kind(row)}=2,${atEnd("arriving", row).rate},IF(${at("hasMeeting", row)}=1,${now("mainRate", row)},IF(${kind(row)}=1,${joined("rate", row)},0)))`,
     },
     own: {
       heading: "Leak's slope",
@@ -199,7 +201,7 @@ export function walkCells(
     airflow: {
       heading: "Airflow (m³/s)",
       formula: (row) =>
-        `IF(${budget.cell("sideThere", row)}=2,${place.scalar(`fanAirflow${sweep}`)},${moves(row, `${now("offset", row)}+${now("rate", row)}*${now("down", row)}`)})`,
+        `IF(${budget.cell("sideThere", row)}=2,${place.scalar(`fanAirflow${sweep}`)},${moves(row, `IF(${at("isLeg", row)}=1,${legAirflow(place, sweep, row)},${now("offset", row)}+${now("rate", row)}*${now("down", row)})`)})`,
     },
     suction: {
       heading: "Suction at its start (Pa)",

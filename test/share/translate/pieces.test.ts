@@ -66,9 +66,11 @@ function wordsOf(call: string): string[] {
 }
 
 test("the workings say what their cells are", () => {
-  expect(wordsOf('FITTINGLOSS(A1,B1,C1,,,"IP")').slice(0, 11)).toEqual([
+  expect(wordsOf('FITTINGLOSS(A1,B1,C1,,,"IP")').slice(0, 15)).toEqual([
     "K of the list",
     "of which mitres",
+    "branch at",
+    "its K",
     ...[
       "list from here",
       "entry",
@@ -79,6 +81,8 @@ test("the workings say what their cells are", () => {
       "goes by diameter as",
       "K",
       "K of mitres",
+      "branch so far at",
+      "its K",
     ],
   ]);
   expect(wordsOf('FANPRESSURE(A1:B3,5,"IP")')).toEqual([

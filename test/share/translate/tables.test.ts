@@ -14,7 +14,7 @@ const TITLES: readonly (readonly [BlockName, string, readonly string[]])[] = [
   [
     "fittings IP",
     "Fittings and hood entries: coefficient K (in where a diameter is meant)",
-    ["entry", "K", "goes by diameter as", "more in slow air"],
+    ["entry", "K", "goes by diameter as", "more in slow air", "branch at (degrees; below 0: plain)"],
   ],
   ["hoods SI", "Hood entries: coefficient K (mm where a diameter is meant)", ["entry", "K", "goes by diameter as"]],
   ["diameter items SI", "Fittings that go by the duct's diameter, mm", ["line", "at", "K", "start", "change of slope"]],

@@ -3,7 +3,7 @@ import type { Network, Run } from "../network";
 
 /** What readings may tell, as the logarithm of a factor on what the table, the curve or the meter says. */
 export interface Unknown {
-  readonly kind: Exclude<InputKind, "density" | "diameter"> | "meter";
+  readonly kind: Exclude<InputKind, "density" | "diameter" | "junction"> | "meter";
   readonly run: number; // whose it is; -1 where all runs share it; of a meter: its number
   readonly gate: Run["gate"] | null; // of a leak: the state in which it is there
   readonly deviation: number; // [-] standard deviation of the logarithm before anyone read anything
@@ -15,7 +15,7 @@ export type Priors = ReadonlyMap<string, number>;
 /**
  * Every input of a system that readings may tell. A run's leak is another one with its gate open than with its gate shut.
  *
- * Diameters are not among them: a tape tells those. Nor are fittings after the fan, which a table can't tell apart from its exit.
+ * Diameters are not among them: a tape tells those. Nor is what a junction costs by its airflows, which no table can say otherwise. Nor are fittings after the fan, which a table can't tell apart from its exit.
  *
  * @param networks the same runs with their gates in the states in which somebody read
  * @param priors by kind

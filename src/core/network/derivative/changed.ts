@@ -38,6 +38,7 @@ export function changed(system: System, inputs: readonly Input[], logarithms: Ar
         coefficient: run.coefficient * factor("fittings", index),
         mitreCoefficient: run.mitreCoefficient * factor("fittings", index),
         exitCoefficient: run.exitCoefficient * factor("fittings", index),
+        junctionFactor: run.junctionFactor * factor("junction", index),
         hood: factors.has(`entry ${index}`) ? (run.hood ?? surroundings.plainEnd) * factor("entry", index) : run.hood,
         leakArea: run.leakArea * factor("leak", index),
         device: run.device && { ...run.device, ratedLoss: run.device.ratedLoss * factor("device", index) },

@@ -1,6 +1,8 @@
 import { JUNCTION, OPEN_END, STILL } from "../solve/elements";
+import { legLines } from "../junction/legLines";
 import type { Input } from "./inputs";
-import type { Straight } from "./linearise";
+import { atJunctions } from "./junctionChanges";
+import { legsWith, type Straight } from "./linearise";
 import type { LossChanges } from "./lossChanges";
 
 /** By how much a state changes with the logarithm of one factor. */
@@ -38,8 +40,9 @@ export function direction(straight: Straight, input: Input): Direction {
   const { system, solution, kind, perVelocity, losses, arrivingRate, leakByAirflow, rate, rateDown } = straight;
   const { runs, joining, joins, order, last } = system.network;
   const put = putBy(straight, input);
+  const junctionPut = atJunctions(straight, input);
   const column = (): Float64Array => new Float64Array(runs.length);
-  const [arriving, alone, aloneDown] = [column(), column(), column()];
+  const [arriving, alone, aloneDown, across] = [column(), column(), column(), column()];
   const [airflow, suction, leak, staticSuction, velocity] = [column(), column(), column(), column(), column()];
   const answer = { airflow, leak, staticSuction, velocity };
   const fanPut = put.fan - put.afterFan;
@@ -49,11 +52,19 @@ export function direction(straight: Straight, input: Input): Direction {
     const [q, l] = [solution.airflow[index]!, solution.leak[index]!];
     const wider = put.perVelocity(index);
     if (kind[index] === OPEN_END) arriving[index] = (-(q - l) / 2) * (put.ends(index) + wider);
+    const junction = straight.junctions[index]!;
+    if (junction !== null) {
+      const known = (run: number) => ({ offset: aloneDown[run]!, rate: across[run]!, constant: junctionPut(run) });
+      legLines(legsWith(junction, known), 0).forEach(({ offset }, at) => {
+        aloneDown[junction.meeting.legs[junction.places[at]!]!] = offset;
+      });
+    }
     if (kind[index] === JUNCTION) for (const other of joining[index]!) arriving[index]! += aloneDown[other]!;
     const byLeak = leakPut(straight, index, put.openings(index), wider);
     alone[index] = (arriving[index]! + byLeak) / (1 - leakByAirflow[index]!);
-    const across = 1 + rate[index]! * losses[index]!.byAirflow;
-    aloneDown[index] = (alone[index] - rate[index]! * put.loss(index)) / across;
+    const alongIt = 1 + rate[index]! * losses[index]!.byAirflow;
+    across[index] = rate[index]! / alongIt;
+    aloneDown[index] = (alone[index] - rate[index]! * put.loss(index)) / alongIt;
   }
   const fanAirflow = (aloneDown[last]! + rateDown[last]! * fanPut) / (1 - rateDown[last]! * straight.fanSlope);
   for (let place = order.length - 1; place >= 0; place--) {
@@ -67,7 +78,10 @@ export function direction(straight: Straight, input: Input): Direction {
     }
     const q = solution.airflow[index]!;
     airflow[index] = aloneDown[index]! + rateDown[index]! * down;
-    suction[index] = down - losses[index]!.byAirflow * airflow[index] - put.loss(index);
+    const atJunction = to >= 0 && straight.junctions[to]! !== null;
+    suction[index] = atJunction
+      ? (airflow[index] - alone[index]!) / rate[index]!
+      : down - losses[index]!.byAirflow * airflow[index] - put.loss(index);
     leak[index] = airflow[index] - arriving[index]! - arrivingRate[index]! * suction[index];
     const wider = put.perVelocity(index);
     staticSuction[index] = suction[index] + perVelocity[index]! * q * (2 * airflow[index] + q * wider);
@@ -118,6 +132,8 @@ function putBy(straight: Straight, { kind, run }: Input): Put {
       return { ...none, ...ofAll("byDensity"), perVelocity: () => 1, fan: curve.pressure };
     case "fittings":
       return { ...none, ...ofOne("byFittings") };
+    case "junction":
+      return none; // all of it is among the losses at junctions
     case "device":
       return { ...none, ...ofOne("byDevice") };
     case "entry":

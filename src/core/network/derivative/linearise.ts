@@ -2,6 +2,8 @@ import { STANDARD_DENSITY } from "../../air/constants";
 import { curveAt } from "../../fan/fanCurve";
 import { elementsOf, JUNCTION, OPEN_END, STILL } from "../solve/elements";
 import type { Solution } from "../solve/solveNetwork";
+import { legLines, type StraightLeg } from "../junction/legLines";
+import { type Meeting, meetingLosses } from "../junction/meeting";
 import type { System } from "./changed";
 import { afterFanLoss, type LossChanges, suctionLoss } from "./lossChanges";
 
@@ -11,6 +13,7 @@ import { afterFanLoss, type LossChanges, suctionLoss } from "./lossChanges";
  *     open end    dS = cS dP + what is put in,   cS = S / (2 P)
  *     leak        dL = cL dP + cQ dQ + put in,   cL = L / (2 (P + p_v)), cQ = 2 r Q cL, p_v = r Q^2
  *     run         dQ = dS + dL,  dP = dP_down - slope dQ - put in
+ *     junction    of a run that joins one: dP_down = dP_junction - dJ, with J by its own air, the main's and the push of all
  *     fan         dP_down = fanSlope dQ + put in
  */
 export interface Straight {
@@ -23,9 +26,17 @@ export interface Straight {
   readonly arrivingRate: Float64Array; // [m3/(s Pa)] dS / dP
   readonly leakByAirflow: Float64Array; // [-] cQ
   readonly rate: Float64Array; // [m3/(s Pa)] dQ / dP
-  readonly rateDown: Float64Array; // [m3/(s Pa)] dQ / dP_down
+  readonly rateDown: Float64Array; // [m3/(s Pa)] dQ / dP_down, at a junction dQ / dP_junction
+  readonly junctions: readonly (StraightJunction | null)[]; // by the run that others join
   readonly fanSlope: number; // [Pa s/m3] of the fan's pressure less the losses after it
   readonly curve: { readonly pressure: number; readonly slope: number }; // of the fan alone, in this air
+}
+
+/** A junction at the state, each of its legs as a line. */
+export interface StraightJunction {
+  readonly meeting: Meeting;
+  readonly places: readonly number[]; // of the legs in which air flows
+  readonly legs: readonly StraightLeg[]; // those, with nothing put in
 }
 
 /**
@@ -45,11 +56,22 @@ export function linearise(system: System, solution: Solution): Straight {
   const column = (): Float64Array => new Float64Array(runs.length);
   const [arrivingRate, leakByAirflow, rate, rateDown] = [column(), column(), column(), column()];
   const losses = new Array<LossChanges | null>(runs.length).fill(null);
+  const junctions = elements.meetings.map((meeting, index) =>
+    meeting === null || kind[index] !== JUNCTION ? null : straightJunction(meeting, kind, airflow),
+  );
   for (const index of order) {
     if (kind[index] === STILL) continue;
     const [q, l, p] = [airflow[index]!, leak[index]!, suction[index]!];
     losses[index] = suctionLoss(runs[index]!, q, surroundings);
     if (kind[index] === OPEN_END) arrivingRate[index] = (q - l) / (2 * p);
+    const junction = junctions[index]!;
+    if (junction !== null)
+      legLines(
+        legsWith(junction, (run) => ({ rate: rateDown[run]! })),
+        0,
+      ).forEach(({ rate: through }, at) => {
+        rateDown[junction.meeting.legs[junction.places[at]!]!] = through;
+      });
     if (kind[index] === JUNCTION) for (const other of joining[index]!) arrivingRate[index]! += rateDown[other]!;
     const leakRate = l > 0 ? l / (2 * (p + perVelocity[index]! * q * q)) : 0;
     leakByAirflow[index] = 2 * perVelocity[index]! * q * leakRate;
@@ -68,6 +90,28 @@ export function linearise(system: System, solution: Solution): Straight {
     }
   return {
     ...{ system, solution, kind, cut, perVelocity, losses },
-    ...{ arrivingRate, leakByAirflow, rate, rateDown, fanSlope, curve: fan },
+    ...{ arrivingRate, leakByAirflow, rate, rateDown, junctions, fanSlope, curve: fan },
   };
 }
+
+function straightJunction(meeting: Meeting, kind: Uint8Array, airflow: Float64Array): StraightJunction {
+  const now = meetingLosses(meeting, airflow);
+  const places = meeting.legs.flatMap((run, place) => (kind[run] === STILL ? [] : [place]));
+  const legs = places.map((place): StraightLeg => {
+    const { byOwn, byMain, byPush } = now.legs[place]!;
+    const pushes = 2 * meeting.junction.legs[place]!.momentum * Math.max(airflow[meeting.legs[place]!]!, 0);
+    return { offset: 0, rate: 0, constant: 0, byOwn, byMain, byPush, pushes };
+  });
+  return { meeting, places, legs };
+}
+
+/**
+ * The legs of a junction with what is known of each run.
+ *
+ * @returns the legs in their order
+ * @source house
+ */
+export const legsWith = (
+  { meeting, places, legs }: StraightJunction,
+  known: (run: number) => Partial<StraightLeg>,
+): StraightLeg[] => legs.map((leg, at) => ({ ...leg, ...known(meeting.legs[places[at]!]!) }));

@@ -3,6 +3,7 @@ import { branchAndBound } from "./branchAndBound";
 import { firstGuess } from "./firstGuess";
 import { type Judging, judging, MET } from "./judging";
 import { better, type FoundSizes, localSearch } from "./localSearch";
+import { meetingsOf } from "../junction/meeting";
 import type { SizeNeed, SizeTask, Taken } from "./sizeTask";
 
 /** The sizes that were chosen, and how sure it is that no others are better. */
@@ -23,7 +24,8 @@ const STARTS = [1, 1.2, 1.5];
  * where none meets all that, so that the need that is met worst is met as well as was found.
  *
  * First a local search from sizes by velocity and from the present ones, then branch and bound. The proof rests on a law
- * of falling curves (see `judging`), so on a curve that rises somewhere nothing is proved.
+ * of falling curves (see `judging`), so on a curve that rises somewhere nothing is proved; nor where a branch costs by the
+ * airflows, since air that is faster in one duct may then draw more through another.
  *
  * @param task what may be chosen and what it must do
  * @param present the choice as it is, if it is one
@@ -42,8 +44,11 @@ export function* chooseSizes(task: SizeTask, present: Taken | null, most: number
   const best = found!;
   const meets = best.judged.share >= MET;
   const sure = { judging: judge, atLeast: 0, blocked: null };
-  if (hasRisingPart(task.curve)) return { ...best, ...sure, status: meets ? "found" : "missed" };
+  if (hasRisingPart(task.curve) || hasMeetings(task)) return { ...best, ...sure, status: meets ? "found" : "missed" };
   const proof = yield* branchAndBound(judge, meets ? best : null, most);
   const status = proof.best !== null ? (proof.isProved ? "best" : "found") : proof.isProved ? "impossible" : "missed";
   return { ...(proof.best ?? best), ...sure, status, atLeast: proof.atLeast, blocked: proof.blocked };
 }
+
+const hasMeetings = ({ scenarios }: SizeTask): boolean =>
+  meetingsOf(scenarios[0]!.network, 1).some((one) => one !== null);

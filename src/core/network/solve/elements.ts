@@ -4,6 +4,7 @@ import { mitreInSlowAir } from "../../fittings/slowAir";
 import { DISCHARGE_COEFFICIENT } from "../../leaks/openingLeak";
 import { sectionArea } from "../../section/section";
 import type { Surroundings } from "../designPass";
+import { type Meeting, meetingsOf } from "../junction/meeting";
 import { cutOff, type Network } from "../network";
 import { carriedFriction, type Lengths, newLengths, setLength } from "./carriedFriction";
 
@@ -29,6 +30,8 @@ export interface Elements {
   readonly deviceExponent: Float64Array;
   readonly pipes: Lengths;
   readonly hoses: Lengths;
+  readonly meetings: readonly (Meeting | null)[]; // by the run that others join
+  readonly meets: Uint8Array; // 1 where a run joins one of these
 }
 
 const SMALLEST_ENTRY = 1e-12; // [-] an entry without any loss would leave its airflow undetermined
@@ -59,7 +62,10 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
     deviceExponent: column(),
     pipes: newLengths(count),
     hoses: newLengths(count),
+    meetings: meetingsOf(network, density),
+    meets: new Uint8Array(count),
   };
+  for (const meeting of elements.meetings) for (const leg of meeting?.legs ?? []) elements.meets[leg] = 1;
   for (const index of order) {
     const run = runs[index]!;
     const area = sectionArea(run.diameter, null);

@@ -1,6 +1,7 @@
 import { DISCHARGE_COEFFICIENT } from "../../leaks/openingLeak";
 import { sectionArea } from "../../section/section";
 import type { Surroundings } from "../designPass";
+import { lossesAtJunctions } from "../junction/meeting";
 import type { Network, Run } from "../network";
 import { runLoss } from "../runLoss";
 import { itemAt } from "../../../reference/itemAt";
@@ -20,7 +21,7 @@ export interface Residual {
 
 /**
  * By how much a state misses the equations of the network, each written out as it is defined and solved for nothing:
- * pressure along every run, entry loss at every open end, every leak, and the airflow at every junction.
+ * pressure along every run and through its junction, entry loss at every open end, every leak, and the airflow at every junction.
  *
  * @param network the tree
  * @param state what the solver claims
@@ -45,13 +46,14 @@ export function residualOf(
   const largestPressure = Math.abs(suctionAtFan) + 0.5 * density * velocityAtFan * velocityAtFan || 1;
   const largestAirflow = Math.abs(itemAt(airflow, last)) || 1;
   let [residual, worst] = [0, last];
+  const atJunction = lossesAtJunctions(network, airflow, density);
   for (const index of order) {
     const run = itemAt(runs, index);
     if (stillAt(index)) continue;
     const losses = runLoss(run, Math.abs(itemAt(airflow, index)), hoseRoughness, density);
     const loss = (losses.friction + losses.fittings + losses.device) * Math.sign(itemAt(airflow, index));
     const downstream = itemAt(joins, index) < 0 ? suctionAtFan : itemAt(suction, itemAt(joins, index));
-    const along = itemAt(suction, index) + loss - downstream;
+    const along = itemAt(suction, index) + loss + itemAt(atJunction, index) - downstream;
     const isEnd = itemAt(joining, index).length === 0 && run.gate !== "shut";
     const velocity = itemAt(arriving, index) / sectionArea(run.diameter, null);
     const entry = isEnd

@@ -1,3 +1,5 @@
+import { legLines, type StraightLeg } from "../junction/legLines";
+import { type Meeting, meetingLosses } from "../junction/meeting";
 import { type Elements, LEAK_ONLY, OPEN_END, runHead, STILL } from "./elements";
 
 /** The unknowns of a network, and what one sweep leaves behind for the way back. Everything is SI; a reversed flow is negative. */
@@ -69,12 +71,15 @@ export function sweepToFan(elements: Elements, flow: Flow, least: number, suctio
     const index = order[place]!;
     const kind = elements.kind[index]!;
     if (kind === STILL) continue;
-    let missed = 0;
+    const meeting = elements.meetings[index]!;
+    let missed = meeting === null ? 0 : throughJunction(elements, flow, meeting);
     if (kind === OPEN_END) missed = linearEnd(elements, flow, index, flow.arriving, arrivingBy, least);
     if (kind === LEAK_ONLY) missed = linearEnd(elements, flow, index, flow.leak, flow.leakBy, least);
     else if (elements.leakShare[index]! > 0) missed = Math.max(missed, linearLeak(elements, flow, index, least));
     flow.loss[index] = runHead(elements, index, flow.airflow[index]!, flow.slope);
     acrossRun(flow, index);
+    pressure = Math.max(pressure, missed);
+    if (elements.meets[index] === 1) continue; // its junction goes on from here
     const to = joins[index]!;
     let down = suctionAtFan;
     if (to >= 0) {
@@ -82,7 +87,7 @@ export function sweepToFan(elements: Elements, flow: Flow, least: number, suctio
       arrivingBy.offset[to]! += byDown.offset[index]!;
       arrivingBy.rate[to]! += byDown.rate[index]!;
     }
-    pressure = Math.max(pressure, Math.abs(down - flow.suction[index]! - flow.loss[index]), missed);
+    pressure = Math.max(pressure, Math.abs(down - flow.suction[index]! - flow.loss[index]));
   }
   return { pressure, friction: Math.max(elements.pipes.shift[0], elements.hoses.shift[0]) };
 }
@@ -124,6 +129,48 @@ function linearLeak(elements: Elements, flow: Flow, index: number, least: number
   flow.leakBy.offset[index] = l + (drive + coupling * (alpha[index]! - s)) / slope;
   flow.leakBy.rate[index] = (1 + coupling * beta[index]!) / slope;
   return Math.abs(flow.suction[index]! + drive);
+}
+
+/**
+ * From Q by the pressure before the junction, of each run that joins, to Q by the junction's own suction; gives how far the
+ * junction's losses are missed [Pa].
+ */
+function throughJunction(elements: Elements, flow: Flow, meeting: Meeting): number {
+  const { main, junction } = meeting;
+  const { byDown, arrivingBy } = flow;
+  const now = meetingLosses(meeting, flow.airflow);
+  let missed = 0;
+  let pushConstant = now.push;
+  const flowing = meeting.legs.flatMap((index, place) => (elements.kind[index] === STILL ? [] : [{ index, place }]));
+  const legs = flowing.map(({ index, place }) => {
+    const { loss, byOwn, byMain, byPush } = now.legs[place]!;
+    const airflow = flow.airflow[index]!;
+    const pushes = 2 * junction.legs[place]!.momentum * Math.max(airflow, 0);
+    pushConstant -= pushes * airflow;
+    missed = Math.max(missed, Math.abs(flow.suction[main]! - loss - flow.suction[index]! - flow.loss[index]!));
+    const constant = loss - byOwn * airflow - byMain * now.main - byPush * now.push;
+    return { offset: byDown.offset[index]!, rate: byDown.rate[index]!, constant, byOwn, byMain, byPush, pushes };
+  });
+  let lines = legLines(legs, pushConstant);
+  if (!(lines.reduce((sum, { rate }) => sum + rate, 0) > 0)) {
+    // Far from the answer, ducts that help each other along may seem to draw less the more the fan does, and a step by that
+    // leads nowhere: then each goes by its own air alone.
+    const apart = legs.map((leg, at): StraightLeg => {
+      const { index, place } = flowing[at]!;
+      const byOwn = Math.max(leg.byOwn, 0);
+      const constant = now.legs[place]!.loss - byOwn * flow.airflow[index]!;
+      return { ...leg, byOwn, constant, byMain: 0, byPush: 0 };
+    });
+    lines = legLines(apart, 0);
+  }
+  lines.forEach(({ offset, rate }, at) => {
+    const { index } = flowing[at]!;
+    byDown.offset[index] = offset;
+    byDown.rate[index] = rate;
+    arrivingBy.offset[main]! += offset;
+    arrivingBy.rate[main]! += rate;
+  });
+  return missed;
 }
 
 /** From S and L by P_up to Q by P_down, across the run's own loss. */

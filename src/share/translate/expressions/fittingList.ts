@@ -7,6 +7,7 @@ import { cellAddress } from "../../../sheets/address";
 import { onAnySheet } from "../../formula/ranges";
 import { quotedText } from "../../references";
 import type { LookupTables } from "../lookupTables";
+import { BRANCH_AT } from "../tableBlocks/fittingBlocks";
 import { lineHolds, readLine } from "../tableBlocks/lineBlock";
 import { diameterItemOf, unlessRefused } from "../tableBlocks/offeredEntries";
 import type { RangeRef } from "../../../sheets/rangeRef";
@@ -40,6 +41,12 @@ export const fittingsK = (list: string, diameter: string | null, call: ListCall)
 export const mitresK = (list: string, diameter: string | null, call: ListCall): string =>
   totalOf(3, list, diameter, call);
 
+/** Of the same list the angle of its first branch, below 0 where that is plain, and 0 where it names none; and K of that branch once. */
+export const firstBranch = (list: string, diameter: string | null, call: ListCall): { angle: string; k: string } => ({
+  angle: totalOf(5, list, diameter, call),
+  k: totalOf(7, list, diameter, call),
+});
+
 /** A cell of the first line of a list's workings. */
 function totalOf(place: number, list: string, diameter: string | null, call: ListCall): string {
   const { workings, sheet, system } = call;
@@ -65,6 +72,8 @@ const COLUMNS = [
   "goes by diameter as",
   "K",
   "K of mitres",
+  "branch so far at",
+  "its K",
 ] as const;
 type Column = (typeof COLUMNS)[number];
 
@@ -84,13 +93,18 @@ function listRows(place: RangeRef, where: Where): string[][] {
   const ofList = `IF(${isEmptyList},${NO_ANSWER},IF(${tooMuch},${NO_ANSWER},${sum}))`;
   const total = `IF(ISNUMBER(${list}),IF(${list}>=0,${list},${NO_ANSWER}),${ofList})`;
   const mitres = `IF(ISNUMBER(${list}),0,SUM(${at("K of mitres", first)}:${at("K of mitres", last)}))`;
-  const rest = new Array<string>(COLUMNS.length - 4).fill("");
+  const rest = new Array<string>(COLUMNS.length - 8).fill("");
   return [
-    ['"K of the list"', total, '"of which mitres"', mitres, ...rest],
+    [
+      ...['"K of the list"', total, '"of which mitres"', mitres],
+      ...['"branch at"', at("branch so far at", last), '"its K"', at("its K", last), ...rest],
+    ],
     COLUMNS.map(quotedText),
     ...Array.from({ length: MOST_ENTRIES }, (_, index) => {
       const before = index === 0 ? tidyList(list) : behindFirst(at("list from here", first + index - 1));
-      return [before, ...entryRow((column) => at(column, first + index), where)];
+      const entry = (column: Column): string => at(column, first + index);
+      const above = (column: Column): string => (index === 0 ? "0" : at(column, first + index - 1));
+      return [before, ...entryRow(entry, where), ...branchSoFar(entry, above, where)];
     }),
   ];
 }
@@ -136,6 +150,17 @@ function entryRow(at: (column: Column) => string, { diameter, system, tables }: 
     `IF(${row}=0,"",INDEX(${block.range("goes by diameter as")},${row})&"")`,
     `IF(${entry}="",0,IF(${count}="",${one},${several}))`,
     `IF(${row}=0,0,IF(INDEX(${block.range("more in slow air")},${row})="yes",${at("K")},0))`,
+  ];
+}
+
+/** The first branch of the entries up to here. */
+function branchSoFar(at: (column: Column) => string, above: (column: Column) => string, where: Where): string[] {
+  const block = where.tables.block(`fittings ${where.system}`);
+  const [row, before] = [at("row of the table"), above("branch so far at")];
+  const own = (column: string): string => `INDEX(${block.range(column)},${row})`;
+  return [
+    `IF(${before}<>0,${before},IF(${row}=0,0,${own(BRANCH_AT)}+0))`,
+    `IF(${before}<>0,${above("its K")},IF(${at("branch so far at")}=0,0,${own("K")}))`,
   ];
 }
 

@@ -8,18 +8,27 @@ import { lineBlock, type PrintedPoint } from "./lineBlock";
 import { byDiameter, byItself, type DiameterItem, type Entry, offeredEntries, unlessRefused } from "./offeredEntries";
 import { TRUST, trustCells } from "./trust";
 
+/** The column that has a branch's angle, below 0 where it is plain. */
+export const BRANCH_AT = "branch at (degrees; below 0: plain)";
+
 /** The entries that a list of fittings may hold, each with its K, or the item whose K goes by the duct's diameter. */
 export function entryBlock(kind: "hood" | "any", system: UnitSystem, tables: BlockNeeds): TableBlock {
   const entries = entriesOf(kind, system, tables);
   return {
     title: `${kind === "hood" ? "Hood entries" : "Fittings and hood entries"}: coefficient K (${unitOf("diameter", system).label} where a diameter is meant)`,
-    columns: ["entry", "K", "goes by diameter as", ...(kind === "any" ? ["more in slow air"] : []), ...TRUST],
+    columns: [
+      "entry",
+      "K",
+      "goes by diameter as",
+      ...(kind === "any" ? ["more in slow air", BRANCH_AT] : []),
+      ...TRUST,
+    ],
     inputs: true,
-    rows: entries.map(({ text, family, coefficient, item, from }) => [
+    rows: entries.map(({ text, family, coefficient, item, from, branchAt }) => [
       text,
       coefficient,
       item === null ? null : item.name,
-      ...(kind === "any" ? [family.key === MITRE ? "yes" : null] : []),
+      ...(kind === "any" ? [family.key === MITRE ? "yes" : null, branchAt] : []),
       ...trustCells(from),
     ]),
   };
@@ -37,9 +46,9 @@ const usedEntry = (text: string, kind: "hood" | "any", system: UnitSystem): Entr
   unlessRefused<Entry>(() => {
     const [item] = parseFittingList("entry", text, unitOf("diameter", system).factor, kind);
     if (item === undefined || item.family === null) return [];
-    const { family, shape, angle } = item;
+    const { family, shape, angle, plain } = item;
     if (shape === null && family.shape?.quantity === "diameter") return [byDiameter(text, family, angle)];
-    return [byItself(text, family, shape, angle)];
+    return [byItself(text, family, { shape, angle }, plain)];
   });
 
 /** The points of every item whose K goes by the duct's diameter. */

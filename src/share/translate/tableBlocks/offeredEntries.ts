@@ -1,8 +1,9 @@
 import { DomainError } from "../../../core/errors";
+import { PLAIN } from "../../../core/fittings/fittingList";
 import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
 import { valuesBehind } from "../../../core/fittings/valuesBehind";
 import { plain } from "../../../core/naming/findNamed";
-import { lossFamilies } from "../../../reference/lossFamilies";
+import { BRANCH, lossFamilies } from "../../../reference/lossFamilies";
 import type { LossFamily, Provenance } from "../../../reference/schema";
 import { itemAt } from "../../../reference/itemAt";
 
@@ -13,6 +14,7 @@ export interface Entry {
   readonly coefficient: number | null;
   readonly item: DiameterItem | null; // set where the K goes by the duct's own diameter
   readonly from: readonly Provenance[]; // the printed values that it rests on
+  readonly branchAt: number | null; // [degrees] of a branch; below 0 where it is plain
 }
 
 /** A fitting at one angle whose K goes by the duct's diameter. */
@@ -29,9 +31,10 @@ export const diameterItemOf = (family: LossFamily, angle: number | null): Diamet
 });
 
 /** An entry whose K its text gives. */
-export const byItself = (text: string, family: LossFamily, shape: number | null, angle: number | null): Entry => ({
+export const byItself = (text: string, family: LossFamily, { shape, angle }: Form, plainly = false): Entry => ({
   text,
   family,
+  branchAt: family.key === BRANCH ? (plainly ? -1 : 1) * (angle ?? family.angle?.usual ?? NaN) : null,
   coefficient: lossCoefficient(family, shape, angle),
   item: null,
   from: valuesBehind(family, shape, angle),
@@ -44,6 +47,7 @@ export const byDiameter = (text: string, family: LossFamily, angle: number | nul
   coefficient: null,
   item: diameterItemOf(family, angle),
   from: [],
+  branchAt: null,
 });
 
 const TURNS = [30, 45, 60, 90]; // degrees of the elbows that people bend
@@ -57,7 +61,7 @@ export function offeredEntries(): readonly Entry[] {
   );
 }
 
-interface Form {
+export interface Form {
   readonly shape: number | null;
   readonly angle: number | null;
 }
@@ -81,11 +85,17 @@ const distinct = (values: readonly (number | null)[]): number[] => [
 function entry(family: LossFamily, name: string, { shape, angle }: Form): Entry[] {
   const text = [name, shape, angle].filter((part) => part !== null).join(" ");
   return unlessRefused<Entry>(() => {
-    if (family.shape?.quantity !== "diameter") return [byItself(text, family, shape, angle)];
+    if (family.shape?.quantity !== "diameter") return branchForms(text, family, { shape, angle });
     lossCoefficient(family, itemAt(family.points, 0).shape, angle);
     return [byDiameter(text, family, angle)];
   });
 }
+
+/** A branch also as one whose K goes by its angle alone. */
+const branchForms = (text: string, family: LossFamily, form: Form): Entry[] => [
+  byItself(text, family, form),
+  ...(family.key === BRANCH ? [byItself(`${text} ${PLAIN}`, family, form, true)] : []),
+];
 
 /** What is made, or nothing where the core refuses it. */
 export function unlessRefused<Made>(make: () => Made[]): Made[] {

@@ -69,7 +69,7 @@ describe("the derivative of a solved network", () => {
   test.each(Array.from({ length: 24 }, (_, seed) => seed + 1))(
     "is the central difference of SOLVE: seeded tree %d",
     (seed) => {
-      const { runs, curve } = seededTree(seed, 3 + (seed % 14), seed % 3 === 0 ? "K only" : "with friction");
+      const { runs, curve } = seededTree(seed, 3 + (seed % 14), seed % 3 === 0 ? "K only" : "with friction", seed % 4 === 0 ? "plainly" : "by airflows"); // prettier-ignore
       const { worst, at } = worstOf(systemOf(runs, curve));
       expect([worst < 1e-6, worst, at]).toEqual([true, worst, at]);
     },
@@ -105,7 +105,7 @@ describe("the derivative of a solved network", () => {
   test("by the fan's speed, where all losses go with the square: every airflow moves by itself, every suction by twice itself", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 5000 }), fc.integer({ min: 1, max: 12 }), (seed, count) => {
-        const { runs, curve } = seededTree(seed, count, "K only");
+        const { runs, curve } = seededTree(seed, count, "K only", "by airflows");
         const system = systemOf(runs, curve);
         const solution = solve(system);
         const one = direction(linearise(system, solution), { kind: "fan speed", run: -1 });
@@ -122,7 +122,7 @@ describe("the derivative of a solved network", () => {
   });
 
   test("keeps the air: what a run gains is what joins it gains, and its own leak", () => {
-    const { runs, curve } = seededTree(7, 14, "with friction");
+    const { runs, curve } = seededTree(7, 14, "with friction", "by airflows");
     const system = systemOf(runs, curve);
     const straight = linearise(system, solve(system));
     const { joining } = system.network;

@@ -3,7 +3,7 @@ import type { Run } from "../../../../src/core/network/network";
 import { misfitsOf } from "../../../support/equations";
 import { costlyTrees, FALLING, flowsOf, type Flows, inTestAir } from "../../../support/flows";
 import { AIR, makeRun } from "../../../support/runs";
-import { trees } from "../../../support/trees";
+import { meetingTrees, trees } from "../../../support/trees";
 import { lawRuns } from "../../../support/lawRuns";
 
 const RUNS = lawRuns(40);
@@ -38,6 +38,22 @@ describe("solveNetwork, on random trees", () => {
   test("meets every law as written out by hand to 1e-9, and says so", () => {
     fc.assert(
       fc.property(trees, (runs) => {
+        const flows = flowsOf(runs, line);
+        expect(flows.status).toBe("converged");
+        expect(flows.residual).toBeLessThanOrEqual(1e-9);
+        expect(flows.iterations).toBeLessThanOrEqual(50);
+        if (flows.fanAirflow === 0) return;
+        const { pressure, airflow } = misfitsOf(flows, onLine(flows.fanAirflow));
+        expect(pressure).toBeLessThan(1e-9);
+        expect(airflow).toBeLessThan(1e-9);
+      }),
+      lawRuns(80),
+    );
+  });
+
+  test("meets them too where runs meet by branches whose loss goes by the airflows", () => {
+    fc.assert(
+      fc.property(meetingTrees, (runs) => {
         const flows = flowsOf(runs, line);
         expect(flows.status).toBe("converged");
         expect(flows.residual).toBeLessThanOrEqual(1e-9);

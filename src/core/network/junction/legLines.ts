@@ -1,0 +1,59 @@
+/**
+ * One leg of a junction, made straight:
+ *
+ *     Q = offset + rate (P - J),  J = constant + byOwn Q + byMain Q_main + byPush push
+ */
+export interface StraightLeg {
+  readonly offset: number; // [m3/s]
+  readonly rate: number; // [m3/(s Pa)]
+  readonly constant: number; // [Pa]
+  readonly byOwn: number; // [Pa s/m3]
+  readonly byMain: number; // [Pa s/m3]
+  readonly byPush: number; // [-]
+  readonly pushes: number; // [Pa s/m3] what the push gains with Q
+}
+
+/** Q = offset + rate P. */
+export interface LegLine {
+  readonly offset: number; // [m3/s]
+  readonly rate: number; // [m3/(s Pa)]
+}
+
+/**
+ * The airflow of each leg by the junction's suction P alone. What ties the legs together are two sums, the main's airflow and
+ * the push, so two equations are solved whatever the number of legs.
+ *
+ *     Q_main = sum Q,  push = pushConstant + sum pushes Q
+ *
+ * @param legs those in which air flows
+ * @param pushConstant [Pa]
+ * @returns a line for each
+ * @source house
+ */
+export function legLines(legs: readonly StraightLeg[], pushConstant: number): LegLine[] {
+  // The two equations: a main + b push = e + f P, c main + d push = g + h P.
+  let [a, b, c, d] = [1, 0, 0, 1];
+  let [e, f, g, h] = [0, 0, pushConstant, 0];
+  for (const { offset, rate, constant, byOwn, byMain, byPush, pushes } of legs) {
+    const own = rate / (1 + rate * byOwn);
+    const alone = own * (offset / rate - constant);
+    a += own * byMain;
+    b += own * byPush;
+    c += pushes * own * byMain;
+    d += pushes * own * byPush;
+    e += alone;
+    f += own;
+    g += pushes * alone;
+    h += pushes * own;
+  }
+  const determinant = a * d - b * c;
+  const [main, push] = [(e * d - b * g) / determinant, (a * g - c * e) / determinant];
+  const [mainRate, pushRate] = [(f * d - b * h) / determinant, (a * h - c * f) / determinant];
+  return legs.map(({ offset, rate, constant, byOwn, byMain, byPush }) => {
+    const own = rate / (1 + rate * byOwn);
+    return {
+      offset: own * (offset / rate - constant - byMain * main - byPush * push),
+      rate: own * (1 - byMain * mainRate - byPush * pushRate),
+    };
+  });
+}

@@ -1,0 +1,89 @@
+import { type Junction, junctionOf, legLoss, type LegLoss, pushOf } from "../../fittings/junction";
+import { sectionArea } from "../../section/section";
+import type { Network } from "../network";
+
+/** Runs that join another, at least one of them by a branch whose loss goes by the airflows. */
+export interface Meeting {
+  readonly main: number; // the run that they join
+  readonly legs: readonly number[]; // the runs that join it
+  readonly factors: readonly number[]; // [-] on the loss of each; 0 where it has none of this kind
+  readonly junction: Junction;
+}
+
+/**
+ * The junctions of a network at which losses go by airflows and areas. A run that names a branch joins at its angle, one that
+ * names none goes straight on. Where a branch is plain its K goes by angle alone, so its own loss is none of these, but its air
+ * still pushes at its angle. The main's airflow is what arrives: its own leak is not counted.
+ *
+ * @param network the tree
+ * @param density [kg/m3]
+ * @returns by the run that is joined; null where no branch goes by airflows
+ * @source house
+ */
+export function meetingsOf({ runs, joining }: Network, density: number): (Meeting | null)[] {
+  return joining.map((legs, main): Meeting | null => {
+    if (!legs.some((leg) => runs[leg]!.branch?.plain === false)) return null;
+    const ducts = legs.map((leg) => {
+      const { diameter, branch } = runs[leg]!;
+      return { area: sectionArea(diameter, null), angle: branch === null ? null : branch.angle };
+    });
+    const factors = legs.map((leg) => (runs[leg]!.branch?.plain === true ? 0 : runs[leg]!.junctionFactor));
+    return { main, legs, factors, junction: junctionOf(sectionArea(runs[main]!.diameter, null), ducts, density) };
+  });
+}
+
+/** Every leg's loss at these airflows, by its place; and what all legs push. */
+export interface MeetingLosses {
+  readonly legs: readonly LegLoss[];
+  readonly push: number; // [Pa]
+  readonly main: number; // [m3/s] all that arrives
+}
+
+/**
+ * What each leg of a junction loses.
+ *
+ * @param meeting the junction
+ * @param airflows [m3/s] by run
+ * @returns [Pa] with the slopes of each
+ * @source crane410 as legLoss
+ */
+export function meetingLosses({ legs, factors, junction }: Meeting, airflows: ArrayLike<number>): MeetingLosses {
+  const flows = legs.map((leg) => airflows[leg]!);
+  const main = flows.reduce((sum, flow) => sum + flow, 0);
+  const push = pushOf(junction, flows);
+  const losses = flows.map((flow, place) => {
+    const { loss, byOwn, byMain, byPush } = legLoss(junction, place, flow, main, push);
+    const factor = factors[place]!;
+    return { loss: factor * loss, byOwn: factor * byOwn, byMain: factor * byMain, byPush: factor * byPush };
+  });
+  return { legs: losses, push, main };
+}
+
+/**
+ * What the junctions of a network take from each run that joins one.
+ *
+ * @param network the tree
+ * @param airflows [m3/s] by run
+ * @param density [kg/m3]
+ * @returns [Pa] by run, 0 for those without
+ * @source crane410 as legLoss
+ */
+export function lossesAtJunctions(network: Network, airflows: ArrayLike<number>, density: number): Float64Array {
+  const losses = new Float64Array(network.runs.length);
+  for (const meeting of meetingsOf(network, density)) {
+    if (meeting === null) continue;
+    meetingLosses(meeting, airflows).legs.forEach(({ loss }, place) => {
+      losses[meeting.legs[place]!] = loss;
+    });
+  }
+  return losses;
+}
+
+/**
+ * The runs that go straight on where a branch joins whose loss goes by airflows.
+ *
+ * @returns their places
+ * @source house
+ */
+export const straightRuns = (network: Network): ReadonlySet<number> =>
+  new Set(meetingsOf(network, 1).flatMap((meeting) => meeting?.legs.filter((leg) => network.runs[leg]!.branch === null) ?? [])); // prettier-ignore
