@@ -91,11 +91,11 @@ function pathToFan(network: Network, place: number): ReadonlySet<number> {
 }
 
 /** What flows with one run changed; null where it then has no answer, or the change no value. */
-function changed({ network }: Solved, index: number, change: Change, fan: Fan): Solved | null {
+function changed({ network, solution }: Solved, index: number, change: Change, fan: Fan): Solved | null {
   try {
     const runs = [...network.runs];
     runs[index] = change.run();
-    return solved({ ...network, runs }, fan);
+    return solved({ ...network, runs }, fan, solution);
   } catch (error) {
     // A fitting that has no value at the larger size, or a curve that ends: this change cannot be judged.
     if (error instanceof DomainError || error instanceof NoAnswerError) return null;

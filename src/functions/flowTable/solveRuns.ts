@@ -29,11 +29,12 @@ export const solveRuns = (table: RunsTable, fan: Fan): SolvedTable => ({ table, 
 /**
  * Solves what flows in a network.
  *
+ * @param near what flows in nearly the same network, from which it is found sooner
  * @throws NoAnswerError with the worst run's name where the solver does not converge
  * @throws OutsideCurveError where the fan's curve does not reach
  */
-export function solved(network: Network, fan: Fan): Solved {
-  const solution = solveNetwork(network, fan.curve, surroundings(fan.density));
+export function solved(network: Network, fan: Fan, near?: Solution): Solved {
+  const solution = solveNetwork(network, fan.curve, surroundings(fan.density), near);
   if (solution.status !== "converged") {
     const worst = itemAt(network.runs, solution.worst).label;
     throw new NoAnswerError(`no convergence: after ${solution.iterations} sweeps the worst is ${worst}`);

@@ -19,12 +19,18 @@ interface Drawn {
  * inputs. The draws are the same for the same inputs, so an answer never changes by itself.
  *
  * @param system as the table and the curve say
+ * @param asTold what flows in it
  * @param inputs what may be off
  * @param deviations [-] of the logarithms of their factors
  * @returns those draws that have an answer; the fan's curve may not reach for the others
  * @source jcgm101 propagation of distributions
  */
-export function drawn(system: System, inputs: readonly Input[], deviations: readonly number[]): Drawn[] {
+export function drawn(
+  system: System,
+  asTold: Solution,
+  inputs: readonly Input[],
+  deviations: readonly number[],
+): Drawn[] {
   const normal = normalDeviates();
   return Array.from({ length: DRAWS }).flatMap(() => {
     const other = changed(
@@ -33,7 +39,7 @@ export function drawn(system: System, inputs: readonly Input[], deviations: read
       deviations.map((deviation) => deviation * normal()),
     );
     try {
-      const solution = solveNetwork(other.network, other.curve, other.surroundings);
+      const solution = solveNetwork(other.network, other.curve, other.surroundings, asTold);
       return solution.status === "converged" ? [{ system: other, solution }] : [];
     } catch (error) {
       if (error instanceof NoAnswerError || error instanceof DomainError) return [];

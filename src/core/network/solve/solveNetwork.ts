@@ -16,6 +16,7 @@ import { inFlowOrder } from "./inFlowOrder";
 import { type Elements, elementsOf, STILL } from "./elements";
 import { residualOf } from "./residual";
 import { startFlow } from "./startFlow";
+import { startNear } from "./startNear";
 import { type Flow, sweepToEnds, sweepToFan } from "./sweep";
 
 /** What really flows. Everything is SI. */
@@ -53,13 +54,21 @@ const SMALLEST_LOSS = 1e-18;
  * @param network the tree
  * @param curve fan static pressure at standard density; it goes with density
  * @param surroundings density and the table values of runs that name none
+ * @param near what flows in nearly the same network: the sweeps begin there and are fewer
  * @returns the state with its residual; `status` says whether it converged
  * @throws OutsideCurveError if the fan would work beyond its curve
  * @source todiniPilati1988 the published relative for looped networks
  */
-export function solveNetwork(network: Network, curve: FanCurve, surroundings: Surroundings): Solution {
+export function solveNetwork(
+  network: Network,
+  curve: FanCurve,
+  surroundings: Surroundings,
+  near?: Pick<Solution, "airflow" | "leak">,
+): Solution {
   const { sorted, places } = inFlowOrder(network);
-  const solution = solveSorted(sorted, curve, surroundings);
+  const begin = (elements: Elements): Flow | null => (near === undefined ? null : startNear(elements, places, near));
+  const solution = solveSorted(sorted, curve, surroundings, begin);
+  if (near !== undefined && solution.status !== "converged") return solveNetwork(network, curve, surroundings);
   const back = (column: Float64Array): Float64Array => {
     const original = new Float64Array(column.length);
     for (let place = 0; place < column.length; place++) original[places[place]!] = column[place]!;
@@ -75,7 +84,12 @@ export function solveNetwork(network: Network, curve: FanCurve, surroundings: Su
   };
 }
 
-function solveSorted(network: Network, curve: FanCurve, surroundings: Surroundings): Solution {
+function solveSorted(
+  network: Network,
+  curve: FanCurve,
+  surroundings: Surroundings,
+  begin: (elements: Elements) => Flow | null,
+): Solution {
   const elements = elementsOf(network, surroundings);
   const thickness = surroundings.density / STANDARD_DENSITY;
   const shutOff = curveAt(curve, leastAirflow(curve)).pressure * thickness;
@@ -88,7 +102,7 @@ function solveSorted(network: Network, curve: FanCurve, surroundings: Surroundin
     least: SMALLEST_LOSS * shutOff,
   };
   if (elements.kind[network.last] === STILL) return closedSystem(system, curve, shutOff);
-  const flow = startFlow(network, elements, mostAirflow(curve) / 2, shutOff / 2);
+  const flow = begin(elements) ?? startFlow(network, elements, mostAirflow(curve) / 2, shutOff / 2);
   return hasRisingPart(curve) ? onHumpedCurve(system, curve, flow) : onFallingCurve(system, curve, flow);
 }
 
