@@ -1,6 +1,6 @@
 import type { SourceId } from "../reference/sources";
 
-const FRICTION = ["ashrae2009si", "colebrook1939", "haaland1983"] as const;
+const FRICTION = ["ashrae2009si", "colebrook1939"] as const;
 const CURVE = ["cengel2006", "fritschCarlson1980", "ridders1979"] as const;
 const HOSE = ["ashraeDuctMemory", "lbnlFlex"] as const;
 const NETWORK = [

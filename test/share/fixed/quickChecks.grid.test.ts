@@ -98,7 +98,7 @@ test("the sheet of checks says what it is, and of each number its cell, its func
     F: {
       rows: [[1]],
       formulas: {
-        A3: { code: "=DUCT.SOLVE(T!A1:B2)", shows: [[1]] },
+        A3: { code: "=DUCT.GAINS(T!A1:B2)", shows: [[1]] },
         A9: { code: '=DUCT.SCENARIOS(T!A1,INDIRECT("T!A1"),OFFSET(T!A1,1,1),none,Other[x])', shows: [[1]] },
         A15: { code: "=DUCT.CAUTIONS()", shows: [[1]] },
       },
@@ -117,7 +117,7 @@ test("the sheet of checks says what it is, and of each number its cell, its func
     D5: "Inputs changed",
     E5: "Why it is fixed",
     A6: "F!A3",
-    B6: "SOLVE",
+    B6: "GAINS",
     C6: `=IF(D6=0,"${AS_OF}","${OLD}")`,
     E6: root,
     A7: "F!A9",
