@@ -37,7 +37,7 @@ export function lossCells({
     coefficient: {
       heading: "K of fittings",
       formula: (row) => {
-        const further = optional(row, "K", "0", (cell) => cell);
+        const further = optional(row, "K", "0", (cell) => `(0+${cell})`);
         if (!source.has("Fittings")) return used(row, further);
         const fittings = lookups.fittings(place.onOtherSheets.cell("fittingList", row), typedDiameter(row));
         const { k } = branchOf(row);

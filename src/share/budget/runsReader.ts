@@ -43,7 +43,8 @@ export function runsReader(
     has: (column) => table.columns.includes(column),
     cell: (column, row) => place.cell(columnRead(column, table), row),
   };
-  const toSI: RunsReader["inSI"] = (number, column) => inSI(number, quantityOfColumn(column), system);
+  // Added to 0, a text is an error. By itself it would pass for more than any number.
+  const toSI: RunsReader["inSI"] = (number, column) => inSI(`(0+${number})`, quantityOfColumn(column), system);
   const unlessNumber: RunsReader["unlessNumber"] = (cell, column, named) =>
     `IF(ISNUMBER(${cell}),${toSI(cell, column)},${named})`;
   const used: RunsReader["used"] = (row, formula, unused = "0") =>

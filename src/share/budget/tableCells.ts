@@ -5,7 +5,7 @@ import type { BudgetColumn, BudgetPlace, TableColumn } from "./blockNames";
 import type { RunsTable } from "./runsTable";
 import { noWildcards } from "./words";
 
-/** Stands for what is no number: a text that no program computes with, so that the row is refused and never read otherwise. */
+/** Stands for what is no number: a text that no program computes with, so that the row is refused. */
 const NO_NUMBER = '"?"';
 
 const numbers: readonly RunColumn[] = [
@@ -27,6 +27,7 @@ function taken(column: RunColumn, cell: string): string {
     return `IF(ISLOGICAL(${cell}),${NO_NUMBER},IF(ISNUMBER(${cell}),${cell},IF(TRIM(${cell})="","",${NO_NUMBER})))`;
   if (namesOrNumbers.includes(column))
     return `IF(ISLOGICAL(${cell}),${NO_NUMBER},IF(ISNUMBER(${cell}),${cell},${noWildcards(`${cell}&""`)}))`;
+  if (column === "Fittings") return `IF(ISLOGICAL(${cell}),${NO_NUMBER},${asItStands(cell)})`;
   if (column === "Dust") return noWildcards(`${cell}&""`);
   return asItStands(cell);
 }

@@ -5,6 +5,7 @@ import type { Sheet, SheetCell } from "../../sheets/workbook";
 import { type BlockName, blocks } from "./tableBlocks/blocks";
 import type { BlockCell, TablePlace, TableBlock } from "./tableBlocks/block";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
+import type { UsedEntries } from "./usedEntries";
 
 /**
  * The tables that a copy carries, so that its formulas can look things up and a reader can change a figure. A table comes
@@ -17,6 +18,7 @@ export interface LookupTables {
   ownBlock(key: string, make: () => TableBlock): TablePlace;
   /** Lists of fittings as they stand in the book beyond those that are offered: see usedEntries. */
   readonly used: readonly string[];
+  readonly longestList: number; // entries
 }
 
 /**
@@ -25,7 +27,7 @@ export interface LookupTables {
  */
 export function copyTables(
   units: UnitSystem,
-  used: readonly string[] = [],
+  { entries: used, longest }: UsedEntries = { entries: [], longest: 0 },
   name = "Lookups",
 ): { readonly sheet: Sheet; readonly tables: LookupTables } {
   const cells: SheetCell[] = [
@@ -49,7 +51,13 @@ export function copyTables(
     placed.set(key, place);
     return place;
   };
-  const tables: LookupTables = { units, used, ownBlock, block: (key) => ownBlock(key, () => blocks[key](tables)) };
+  const tables: LookupTables = {
+    units,
+    used,
+    longestList: longest,
+    ownBlock,
+    block: (key) => ownBlock(key, () => blocks[key](tables)),
+  };
   const sheet: Sheet = {
     name,
     columns: [34, 16, 16, 16, 16, 16, 16],

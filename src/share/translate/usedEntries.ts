@@ -10,15 +10,24 @@ const firstWords = new Set(
   lossFamilies.flatMap(({ key, aliases }) => [key, ...aliases].map((name) => itemAt(plain(name).split(" "), 0))),
 );
 
+/** What lists of fittings a book has. */
+export interface UsedEntries {
+  readonly entries: readonly string[]; // each without its count
+  readonly longest: number; // entries of the longest list
+}
+
 /**
  * Every text of a book that may be an entry of a list of fittings, without its count, as plain names are spelt. What is none
  * falls away when the tables are made.
  */
-export function usedEntries({ workbook, shown }: Calculated): readonly string[] {
+export function usedEntries({ workbook, shown }: Calculated): UsedEntries {
   const entries = new Set<string>();
+  let longest = 0;
   const add = (text: unknown): void => {
-    if (typeof text === "string" && text.length <= LONGEST_LIST)
-      for (const entry of entriesIn(text)) entries.add(entry);
+    if (typeof text !== "string" || text.length > LONGEST_LIST) return;
+    const found = entriesIn(text);
+    if (found.length > 0) longest = Math.max(longest, text.split(/[;\n]/).length);
+    for (const entry of found) entries.add(entry);
   };
   for (const cells of shown.values()) for (const { value } of cells.values()) add(value);
   for (const { cells } of workbook.sheets) {
@@ -27,7 +36,7 @@ export function usedEntries({ workbook, shown }: Calculated): readonly string[] 
       else for (const token of tokenize(cell.formula)) if (token.type === "string") add(token.value.slice(1, -1));
     }
   }
-  return [...entries];
+  return { entries: [...entries], longest };
 }
 
 /** The entries of one text whose first word begins a fitting's name. */

@@ -86,7 +86,7 @@ test("the sheet says what it is; a figure that a reader may change looks as an i
 
 /** The rows of a table, as the values of their cells; a formula is undefined. */
 function rowsOf(kind: BlockName, units: "IP" | "SI", used: readonly string[]): unknown[][] {
-  const { sheet, tables } = copyTables(units, used);
+  const { sheet, tables } = copyTables(units, { entries: used, longest: 0 });
   tables.block(kind);
   const rows = new Map<string, unknown[]>();
   for (const cell of sheet.cells.slice(2)) {

@@ -1,7 +1,7 @@
 import { usedEntries } from "../../../src/share/translate/usedEntries";
 import { sampleBook } from "../sampleBooks";
 
-const used = (text: string) => usedEntries(sampleBook({ S: { rows: [[text]] } }));
+const used = (text: string) => usedEntries(sampleBook({ S: { rows: [[text]] } })).entries;
 
 test.each([
   ["elbow 1.7", ["elbow 1.7"]],
@@ -28,5 +28,5 @@ test("they are found in what is typed, in what a cell shows and in the texts of 
       with: { cells: [{ at: "B9", value: "elbow 1.9" }] },
     },
   });
-  expect([...usedEntries(book)].sort()).toEqual(["elbow 1.7", "elbow 1.8", "elbow 1.9"]);
+  expect([...usedEntries(book).entries].sort()).toEqual(["elbow 1.7", "elbow 1.8", "elbow 1.9"]);
 });

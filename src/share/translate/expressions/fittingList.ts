@@ -16,8 +16,10 @@ import { digitsOf, withoutDigits } from "./digits";
 import { NO_ANSWER, num, plainName } from "./text";
 import { sheetPrefix } from "../../../sheets/sheetPrefix";
 
-/** Most entries of a list that the plain formulas read; a longer list gets #N/A. */
-const MOST_ENTRIES = 8;
+/** So many entries of a list the plain formulas read, or as many as the book's longest has; a longer list gets #N/A. */
+const USUAL_ENTRIES = 8;
+
+const mostEntries = ({ longestList }: LookupTables): number => Math.max(USUAL_ENTRIES, longestList);
 
 export interface ListCall {
   readonly system: UnitSystem; // of the diameter and of plain diameters inside the list
@@ -57,7 +59,7 @@ function totalOf(place: number, list: string, diameter: string | null, call: Lis
   };
   const key = `fittings ${system} ${where.list} ${where.diameter ?? ""}`;
   const { top, left } = workings.once(key, () =>
-    workings.place(MOST_ENTRIES + 2, COLUMNS.length, (place) => listRows(place, where)),
+    workings.place(mostEntries(call.tables) + 2, COLUMNS.length, (place) => listRows(place, where)),
   );
   return `${sheetPrefix(call.workings.sheet.name)}$${cellAddress(left + place, top).replace(/(\d+)/, "$$$1")}`;
 }
@@ -86,7 +88,7 @@ function listRows(place: RangeRef, where: Where): string[][] {
   const { list } = where;
   const first = place.top + 2;
   const at = (column: Column, row: number): string => cellAddress(place.left + COLUMNS.indexOf(column), row);
-  const last = first + MOST_ENTRIES - 1;
+  const last = first + mostEntries(where.tables) - 1;
   const sum = `SUM(${at("K", first)}:${at("K", last)})`;
   const tooMuch = `TRIM(SUBSTITUTE(${behindFirst(at("list from here", last))},";",""))<>""`;
   const isEmptyList = `TRIM(SUBSTITUTE(SUBSTITUTE(${list},CHAR(10),""),";",""))=""`;
@@ -100,7 +102,7 @@ function listRows(place: RangeRef, where: Where): string[][] {
       ...['"branch at"', at("branch so far at", last), '"its K"', at("its K", last), ...rest],
     ],
     COLUMNS.map(quotedText),
-    ...Array.from({ length: MOST_ENTRIES }, (_, index) => {
+    ...Array.from({ length: mostEntries(where.tables) }, (_, index) => {
       const before = index === 0 ? tidyList(list) : behindFirst(at("list from here", first + index - 1));
       const entry = (column: Column): string => at(column, first + index);
       const above = (column: Column): string => (index === 0 ? "0" : at(column, first + index - 1));
