@@ -101,6 +101,8 @@ export const spreadOfReading = ({ wander }: Model, { deviation }: Pick<Reading, 
 /**
  * Readings as if they went straight with the unknowns.
  *
+ * @param model what is unknown and how sure it is beforehand
+ * @param readings what was read
  * @param slopes as slopesOf finds them at a state
  * @returns what the linear step takes
  * @source house
