@@ -132,14 +132,16 @@ test("the same beside the demo with the pane, never a mouse: build, type, check,
   await page.keyboard.press("Enter");
   await says(pane, /to look at/);
   // 700 m3/h in 125 mm: 15.85 m/s, by hand above
-  const settles = pane.getByText('jigsaw: air would flow at 15.8 m/s; "wood dust" needs 20 m/s.', { exact: true });
+  const settles = pane.getByText(
+    'jigsaw: air would flow at 15.8 m/s; "wood dust" needs 20 m/s. This much air would carry it in 100 mm, at 24.8 m/s.',
+    { exact: true },
+  );
   await settles.waitFor();
-  await tabTo(page, button(pane, "Go to Budget 2, D10"));
+  await tabTo(page, button(pane, "Go to Runs 2, E10"));
   await page.keyboard.press("Enter");
-  await says(pane, "Selected D10 on the sheet Budget 2.");
+  await says(pane, "Selected E10 on the sheet Runs 2.");
   await page.keyboard.press("Shift+F6");
-  await page.locator(".o-sheet.active .o-sheet-name", { hasText: /^Budget 2$/ }).waitFor(); // drawn after the pane has said so
-  await sheet(page, "Runs 2");
+  await page.locator(".o-sheet.active .o-sheet-name", { hasText: /^Runs 2$/ }).waitFor(); // drawn after the pane has said so
   await column(page, "E10", ["110"]);
   await page.keyboard.press("F6");
   for (let steps = 0; steps < 40 && !(await hasFocus(check)); steps++) await page.keyboard.press("Shift+Tab");

@@ -4,8 +4,8 @@ import type { SheetKey } from "../../sheetKeys";
 export const steps: readonly (readonly [SheetKey, string])[] = [
   ["start", "Choose the units above, then your air's temperature, your altitude and the dust that the ducts carry."],
   ["runs", "One row for each piece of duct between two junctions: its name, the run it joins, its size and fittings."],
-  ["budget", "Read what every run carries and costs, where dust would settle and what that asks of the fan."],
   ["fan", "Type the points of your fan's curve from its data sheet, or those of a fan that you think of buying."],
+  ["budget", "Read what every run carries and costs, where dust would settle and what that asks of the fan."],
   ["flow", "Open and shut gates: what really flows with that fan, what leaks take, which change would help most."],
   ["leaks", "Write down the leaks that you find, before and after mending, and see which to mend next."],
   ["readings", "Turn readings taken in a duct into an airflow, with how far it may be off."],

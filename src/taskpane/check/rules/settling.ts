@@ -2,32 +2,41 @@ import { sectionArea } from "../../../core/section/section";
 import { cite } from "../../../reference/citation";
 import type { Finding, CheckRule } from "../finding";
 import { inGroups } from "../inGroups";
+import { sizeThatCarries } from "../sizeThatCarries";
 import { saysAny, STILL_NOTES } from "../stillAir";
-import { type BookRuns, sameName } from "../runs";
+import { type BookRun, type BookRuns, sameName } from "../runs";
 
-/** Air too slow to carry the dust on: in each answer; in a budget without one, by the airflow that its hoods ask for. */
+const WHY =
+  "Slower air drops its dust, which narrows the duct and feeds a fire. Where the hood has its air, a narrower pipe helps; it passes a little less, so try it. Where it has not, more air helps first: fewer open gates, sealed leaks.";
+
+/**
+ * Air too slow to carry the dust on: in each answer; in a budget without one, by the airflow that its hoods ask for. A run is
+ * told once, by what its hoods ask for where that is too slow already, since no fan mends it then.
+ */
 export const settling: CheckRule = ({ runs: tables, answers, dust: dustOfBook }) => {
-  const dustOf = (name: string) =>
-    tables.flatMap(({ runs }) => runs).find((run) => sameName(run.name, name)) ?? {
-      dust: dustOfBook,
-      discharge: false,
-    };
+  const called = (name: string): readonly { table: BookRuns; run: BookRun }[] =>
+    tables.flatMap((table) => table.runs.map((run) => ({ table, run }))).filter(({ run }) => sameName(run.name, name));
+  const told: string[] = [];
   const inAnswers = answers.flatMap(({ of, sheet, system, rows }) =>
     rows.flatMap((row): Finding[] => {
-      const { dust, discharge } = dustOf(row.run);
+      const [found, another] = called(row.run);
+      const isOne = found !== undefined && another === undefined; // of two budgets in a book nobody knows whose this answer is
+      const dust = found?.run.dust ?? dustOfBook;
       // A shut branch carries no dust, so slow air in it is no fault.
-      if (discharge || row.velocity === null || row.velocity <= 0 || row.velocity >= dust.low) return [];
-      if (saysAny(row.note, STILL_NOTES)) return [];
+      if (found?.run.discharge === true || row.velocity === null || row.velocity <= 0) return [];
+      if (row.velocity >= dust.low || saysAny(row.note, STILL_NOTES)) return [];
+      if (isOne && told.some((name) => sameName(name, row.run))) return [];
+      told.push(row.run);
       const needs = `"${dust.key}" needs ${inGroups(dust.low, "velocity", system)}`;
       const flows = of === "BUDGET" ? "would flow at" : "flows at";
+      const cure = row.airflow === null ? "" : sizeThatCarries(row.airflow, dust.low, system);
       return [
         {
           rule: "Dust settles",
-          what: `${row.run}: air ${flows} ${inGroups(row.velocity, "velocity", system)}; ${needs}.`,
-          why: "Slower air drops its dust, which narrows the duct and feeds a fire. A smaller pipe or more air helps.",
+          what: `${row.run}: air ${flows} ${inGroups(row.velocity, "velocity", system)}; ${needs}.${cure}`,
+          why: WHY,
           source: cite(dust),
-          sheet,
-          at: row.at("velocity"),
+          ...(isOne ? { sheet: found.table.sheet, at: found.run.at("Diameter") } : { sheet, at: row.at("velocity") }),
         },
       ];
     }),
@@ -41,11 +50,12 @@ function byWishes({ sheet, system, runs }: BookRuns): Finding[] {
     const velocity = airflow / sectionArea(diameter, null);
     if (velocity >= dust.low) return [];
     const needs = `"${dust.key}" needs ${inGroups(dust.low, "velocity", system)}`;
+    const cure = sizeThatCarries(airflow, dust.low, system);
     return [
       {
         rule: "Dust settles",
-        what: `${name}: the airflow asked for makes ${inGroups(velocity, "velocity", system)}; ${needs}.`,
-        why: "Slower air drops its dust, which narrows the duct and feeds a fire. A smaller pipe or more air helps.",
+        what: `${name}: the airflow asked for makes ${inGroups(velocity, "velocity", system)}; ${needs}.${cure}`,
+        why: WHY,
         source: cite(dust),
         sheet,
         at: at("Diameter"),
