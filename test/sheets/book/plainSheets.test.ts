@@ -8,7 +8,8 @@ import { aboutSheet } from "../../../src/sheets/book/about/aboutSheet";
 import type { Frame } from "../../../src/sheets/book/frame";
 import { arrangedTables } from "../../../src/sheets/book/tables/arranged";
 import type { Sheet, SheetCell } from "../../../src/sheets/workbook";
-import { usualNames } from "../../../src/sheets/sheetKeys";
+import { sheetKeys, usualNames } from "../../../src/sheets/sheetKeys";
+import { steps } from "../../../src/sheets/book/start/startSteps";
 
 const book = budgetBook(
   { units: "IP", sheets: ["tables", "cautions", "about"], contents: "empty" },
@@ -121,4 +122,9 @@ describe("the sheet about the workbook", () => {
       /Invented: no such shed exists\./,
     );
   });
+});
+
+test("the steps on Start come in the order of the tabs", () => {
+  const keys = steps.map(([key]) => key);
+  expect(keys).toEqual(sheetKeys.filter((key) => keys.includes(key)));
 });
