@@ -1,6 +1,7 @@
 import type { UnitSystem } from "../reference/quantities";
 import type { SheetOrder } from "../sheets/book/order";
 import type { Calculated } from "../sheets/calculated";
+import type { CellValue } from "../sheets/workbook";
 
 /** What the pane may ask of the sheet it stands beside, whichever program holds that sheet. */
 export interface SheetHost {
@@ -17,6 +18,12 @@ export interface SheetHost {
    * when the user has said so.
    */
   insert(content: Insertion, overwrite: boolean): Promise<InsertOutcome>;
+
+  /**
+   * Writes values into cells of the open workbook, in one step that one undo takes back where the program has undo for add-ins. All
+   * or none: a protected sheet refuses them. The caller has asked the user where something stands there.
+   */
+  write(blocks: readonly CellBlock[]): Promise<WriteOutcome>;
 
   /** Adds new sheets, never touching those that are there. Names that are taken get a number behind them. */
   addSheets(order: SheetOrder, watch: Watch): Promise<AddOutcome>;
@@ -57,6 +64,15 @@ export type CopyKind = "formulas" | "values";
 
 /** A value is never read as a formula, whatever it begins with. */
 export type Insertion = { readonly value: string | number } | { readonly formula: string };
+
+/** Values from a cell on, row by row; null empties a cell. None is ever read as a formula. */
+export interface CellBlock {
+  readonly sheet: string;
+  readonly at: string;
+  readonly rows: readonly (readonly CellValue[])[];
+}
+
+export type WriteOutcome = { readonly written: true } | { readonly written: false; readonly why: string };
 
 export type InsertOutcome =
   | { readonly written: true; readonly at: string; readonly isBlocked: boolean } // its answer finds filled cells in its way

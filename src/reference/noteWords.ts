@@ -62,8 +62,8 @@ export const noteWords = {
   slowest: { words: "{run}: {velocity}, {meaning}" },
   fastEnough: { words: "fast enough" },
   // of a set of open gates, by TOGETHER
-  worksTogether: { words: "works together: each hood has its air, and dust keeps moving" },
-  worksAlone: { words: "works alone: the hood has its air, and dust keeps moving" },
+  worksTogether: { mark: "works together", words: "{mark}: each hood has its air, and dust keeps moving" },
+  worksAlone: { mark: "works alone", words: "{mark}: the hood has its air, and dust keeps moving" },
   tooLittleAir: { words: "too little air at: {hoods}" },
   tooSlow: { words: "too slow for the dust: {runs}" },
   bleed: { words: "works with one more gate open: {gates}" },

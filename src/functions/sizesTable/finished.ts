@@ -1,6 +1,6 @@
-/** Runs a search to its end. */
-export function finished<Found>(steps: Generator<void, Found>): Found {
+/** Runs a search to its end; whoever wants to hears after each step how far it is. */
+export function finished<Far, Found>(steps: Generator<Far, Found>, hear: (far: Far) => void = () => undefined): Found {
   let step = steps.next();
-  while (!step.done) step = steps.next();
+  for (; !step.done; step = steps.next()) hear(step.value);
   return step.value;
 }

@@ -39,12 +39,16 @@ export function readStock(given: unknown, present: readonly number[], system: Un
       `${matrix.length} by ${width} cells`,
       "one column of diameters, or two with a price",
     );
+  // a column of prices in which nothing stands is none: the sheet Sizes has a place for them
+  const isPriced = matrix.some(
+    ([, price], row) => price !== undefined && !isBlank([price]) && (row > 0 || typeof price === "number"),
+  );
   const isHeading = itemAt(matrix, 0).every((cell) => typeof cell === "string" && !Number.isFinite(Number(cell)));
   const sizes = matrix.flatMap((line, row): StockSize[] => {
     if (isBlank(line) || (row === 0 && isHeading)) return [];
     const said = `in row ${row + 1} of the stock`;
     const diameter = readWithin(`diameter ${said}`, itemAt(line, 0), "diameter", DUCT_SIZE, system);
-    const price = width === 2 ? readWithin(`price ${said}`, itemAt(line, 1), "ratio", FROM_ZERO, system) : fromSI(diameter, unit); // prettier-ignore
+    const price = isPriced ? readWithin(`price ${said}`, itemAt(line, 1), "ratio", FROM_ZERO, system) : fromSI(diameter, unit); // prettier-ignore
     return [{ diameter, price }];
   });
   sizes.sort((a, b) => a.diameter - b.diameter);

@@ -1,5 +1,5 @@
 import type { FanCurve } from "../../core/fan/fanCurve";
-import { type ChosenSizes, chooseSizes } from "../../core/network/sizes/chooseSizes";
+import { type ChosenSizes, chooseSizes, type Patience } from "../../core/network/sizes/chooseSizes";
 import { costOf, type SizeNeed } from "../../core/network/sizes/sizeTask";
 import { sectionArea } from "../../core/section/section";
 import { sizesColumns } from "../../reference/answerColumns";
@@ -14,13 +14,21 @@ import { type SizesCells, sizesRow } from "./sizesRow";
 import { sizeTaskOf, type Task, type Wish } from "./sizeTaskOf";
 
 /** Runs that a cell solves at most: about a second. */
-export const MOST_WORK = 60_000;
+const MOST_WORK = 60_000;
+
+/** A cell's, unless this runs in a worker of its own, where somebody watches and can stop it: its page says how long. */
+const patience = (): Patience =>
+  (globalThis as { readonly ductLedgerPatience?: Patience }).ductLedgerPatience ?? {
+    most: MOST_WORK,
+    hear: () => undefined,
+  };
 
 /** The answer of SIZES with a fan: the diameter of each run, then what the whole costs and how sure it is. */
 export function sizesTable(wish: Wish, curve: FanCurve): Value[][] {
   const { system, times } = wish;
   const asked = sizeTaskOf(wish, curve);
-  const chosen = finished(chooseSizes(asked.task, asked.present, MOST_WORK));
+  const { most, hear } = patience();
+  const chosen = finished(chooseSizes(asked.task, asked.present, most), hear);
   const row = (of: SizesCells): Value[] => sizesRow(of, system);
   const meets = chosen.status === "best" || chosen.status === "found";
   return [

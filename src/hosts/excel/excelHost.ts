@@ -8,6 +8,7 @@ import { repair } from "./repair";
 import { revive } from "./revive";
 import { goTo, insert, isSelectionEmpty, selectionAddress } from "./selection";
 import { shareCopy } from "./shareCopy";
+import { writeBlocks } from "./writeBlocks";
 
 const addSheets: SheetHost["addSheets"] = (order, watch) =>
   addNewSheets(async (stock) => {
@@ -21,6 +22,7 @@ export const excelHost = (): SheetHost => ({
   selectionAddress: said(selectionAddress),
   isSelectionEmpty: said(isSelectionEmpty),
   insert: said(insert),
+  write: said(writeBlocks),
   goTo: said(goTo),
   follow,
   readBook: said(readBook),

@@ -9,6 +9,7 @@ import type { Desk } from "./desk";
 import type { GridModel } from "./grid";
 import { openExample } from "./openExample";
 import { reviveCopy, shareCopy } from "./shareCopy";
+import { writeBlocks } from "./writePlugin";
 
 /** The local sheet, as the pane sees it. */
 export function localHost(desk: Desk): SheetHost {
@@ -33,6 +34,7 @@ export function localHost(desk: Desk): SheetHost {
       if (!result.isSuccessful) return { written: false, at, why: "refused" };
       return { written: true, at, isBlocked: getters().getEvaluatedCell(position).value === "#SPILL!" };
     },
+    write: async (blocks) => writeBlocks(desk.model(), blocks),
     addSheets: (order, watch) => addSheets(desk.model(), order, watch),
     openExample: (units) => openExample(desk, units),
     readBook: async () => shownWith(desk.model(), desk.workbook()),

@@ -5,12 +5,14 @@ import { printByBrowser } from "./print/printByBrowser";
 import { removeLinks } from "./noLinks";
 import { markNoValidCell } from "./validCells";
 import { limitWork } from "./limits/limitWork";
+import { addWritePlugin } from "./writePlugin";
 
 /** What we change of the grid's library, once, when our functions are registered and before the first model is made. */
 export function addPlugins(): void {
   addKeptPlugin();
   addExtentPlugin();
   addAppendPlugin();
+  addWritePlugin();
   removeLinks();
   markNoValidCell();
   printByBrowser();

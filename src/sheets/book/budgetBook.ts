@@ -20,6 +20,7 @@ import { emptyRuns, exampleRuns } from "./runs/runsContents";
 import { runsSheet } from "./runs/runsSheet";
 import { emptyStart, exampleStart } from "./start/startContents";
 import { namedCells } from "./start/startLayout";
+import { sizesSheet } from "./sizes/sizesSheet";
 import { startSheet } from "./start/startSheet";
 import { emptySummary, exampleSummary } from "./summary/summaryContents";
 import { summarySheet } from "./summary/summarySheet";
@@ -65,6 +66,8 @@ function sheetOf(key: SheetKey, frame: Frame, contents: SheetOrder["contents"]):
       return budgetSheet(frame, null);
     case "flow":
       return flowSheet(frame, pick(exampleFlow, emptyFlow));
+    case "sizes":
+      return sizesSheet(frame, null);
     case "leaks":
       return leaksSheet(frame, pick(exampleLeaks, emptyLeaks));
     case "readings":

@@ -7,6 +7,7 @@ export const sheetWords: Readonly<Record<SheetKey, string>> = {
   fan: "the fan's curve and where it works",
   budget: "what the hoods ask of the fan, run by run",
   flow: "what really flows, by open gates; what would help",
+  sizes: "which machines can run together; which pipe to buy",
   leaks: "measured leaks, turned into openings",
   readings: "readings with their errors, and slips put right",
   measured: "what your readings say of the whole system",

@@ -3,6 +3,7 @@ import { useState, type ReactElement } from "react";
 import { Choice } from "../build/Choice";
 import { addedWords } from "../build/outcomeWords";
 import { sheetWords, usualChoice } from "../build/sheetWords";
+import { ChooseSizes } from "../build/sizes/ChooseSizes";
 import { UnitsChoice } from "../build/UnitsChoice";
 import { TaskOutcome } from "../hostUse/TaskOutcome";
 import { useTask } from "../hostUse/useTask";
@@ -78,6 +79,7 @@ export function BuildView({ host, go, units, chooseUnits }: ViewProps & UnitsPro
         </Button>
       </div>
       <TaskOutcome tasking={tasking} />
+      <ChooseSizes host={host} />
       <ShortCautions keys={["no measurement", "codes decide"]} goToCautions={() => go("Cautions")} />
     </>
   );

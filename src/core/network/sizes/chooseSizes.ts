@@ -1,7 +1,7 @@
 import { hasRisingPart } from "../../fan/fanCurve";
 import { branchAndBound } from "./branchAndBound";
 import { firstGuess } from "./firstGuess";
-import { type Judging, judging, MET } from "./judging";
+import { type Judged, type Judging, judging, MET } from "./judging";
 import { better, type FoundSizes, localSearch } from "./localSearch";
 import { meetingsOf } from "../junction/meeting";
 import type { SizeNeed, SizeTask, Taken } from "./sizeTask";
@@ -14,6 +14,18 @@ export interface ChosenSizes extends FoundSizes {
   readonly atLeast: number; // no choice that meets every need costs less; infinite where there is none
   readonly blocked: SizeNeed | null; // a need that no sizes can meet, where it is known
   readonly judging: Judging;
+}
+
+/** How far a search is. */
+export interface SearchedSoFar {
+  readonly work: number; // runs solved
+  readonly best: Judged | null; // of the choices that a finished part of the search has found
+}
+
+/** What a search is allowed, and who hears how far it is. */
+export interface Patience {
+  readonly most: number; // runs solved at which it stops
+  readonly hear: (far: SearchedSoFar) => void;
 }
 
 /** How much faster than its dust needs the air is in the first guesses. */
@@ -33,22 +45,34 @@ const STARTS = [1, 1.2, 1.5];
  * @returns the choice; the same for the same task. It yields between solves, so that a caller may stop or draw
  * @source house
  */
-export function* chooseSizes(task: SizeTask, present: Taken | null, most: number): Generator<void, ChosenSizes> {
+export function* chooseSizes(
+  task: SizeTask,
+  present: Taken | null,
+  most: number,
+): Generator<SearchedSoFar, ChosenSizes> {
   const judge = judging(task);
   const starts = [...(present === null ? [] : [present]), ...STARTS.map((faster) => firstGuess(task, faster))];
   let found: FoundSizes | null = null;
+  const far = (): SearchedSoFar => ({ work: judge.work(), best: found?.judged ?? null });
   for (const [place, start] of starts.entries()) {
-    const here: FoundSizes = yield* localSearch(judge, start, (most / 3) * ((place + 1) / starts.length));
+    const here: FoundSizes = yield* telling(localSearch(judge, start, (most / 3) * ((place + 1) / starts.length)), far);
     if (found === null || better(here.judged, found.judged)) found = here;
   }
   const best = found!;
   const meets = best.judged.share >= MET;
   const sure = { judging: judge, atLeast: 0, blocked: null };
   if (hasRisingPart(task.curve) || hasMeetings(task)) return { ...best, ...sure, status: meets ? "found" : "missed" };
-  const proof = yield* branchAndBound(judge, meets ? best : null, most);
+  const proof = yield* telling(branchAndBound(judge, meets ? best : null, most), far);
   const status = proof.best !== null ? (proof.isProved ? "best" : "found") : proof.isProved ? "impossible" : "missed";
   return { ...(proof.best ?? best), ...sure, status, atLeast: proof.atLeast, blocked: proof.blocked };
 }
 
 const hasMeetings = ({ scenarios }: SizeTask): boolean =>
   meetingsOf(scenarios[0]!.network, 1).some((one) => one !== null);
+
+/** The same steps, each telling how far the search is. */
+function* telling<Found>(steps: Generator<void, Found>, far: () => SearchedSoFar): Generator<SearchedSoFar, Found> {
+  let step = steps.next();
+  for (; !step.done; step = steps.next()) yield far();
+  return step.value;
+}

@@ -17,6 +17,7 @@ const reads: Readonly<Record<SheetKey, readonly SheetKey[]>> = {
   fan: ["start", "budget", "flow"],
   budget: ["start", "runs"],
   flow: ["start", "runs", "fan"],
+  sizes: ["start", "runs", "fan", "flow"],
   leaks: ["start", "runs", "fan", "flow"],
   readings: ["start"],
   measured: ["start", "runs", "fan", "flow"],

@@ -7,6 +7,7 @@ export const steps: readonly (readonly [SheetKey, string])[] = [
   ["fan", "Type the points of your fan's curve from its data sheet, or those of a fan that you think of buying."],
   ["budget", "Read what every run carries and costs, where dust would settle and what that asks of the fan."],
   ["flow", "Open and shut gates: what really flows with that fan, what leaks take, which change would help most."],
+  ["sizes", "See which machines can run together, and have the pipe sizes chosen for those that shall."],
   ["leaks", "Write down the leaks that you find, before and after mending, and see which to mend next."],
   ["readings", "Turn readings taken in a duct into an airflow, with how far it may be off."],
   ["measured", "Type what you read in the ducts: what fan, hoses and leaks really do, and which reading is a slip."],

@@ -8,7 +8,7 @@ export const HOOD_FLAGS = { short: "short of air", settles: "dust settles" } as 
 export const FAN_TITLE = HOODS_HEADER + MOST_HOODS + 3; // row of the title
 export const LEAKS = FAN_TITLE + 7;
 export const WATCH = LEAKS + 5;
-export const ASSUMED = WATCH + 4;
+export const ASSUMED = WATCH + 5;
 export const CAUTIONS = ASSUMED + 6;
 
 export const WORKSHOP_CELL = "F1"; // whose budget it is, where somebody said so

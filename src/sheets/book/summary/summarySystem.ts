@@ -17,6 +17,7 @@ import { MEND_NEXT_CELL } from "../leaks/layout";
 import { answerCell, BUDGET_ANSWER, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answerReferences";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
+import { TOGETHER_CELL } from "../sizes/sizesLayout";
 import { FAN_TITLE, LEAKS, WATCH } from "./summaryLayout";
 
 /** The fan's point, what leaks take, and what to look at next. */
@@ -55,6 +56,7 @@ export function summarySystem(frame: Frame): SheetCell[] {
     formula(`B${WATCH + 1}`, flow(settlingRuns(frame))),
     text(`A${WATCH + 2}`, "Best single change", "label"),
     formula(`B${WATCH + 2}`, bestChange(frame)),
+    ...(frame.has("sizes") ? runTogether(frame) : []),
   ];
 }
 
@@ -64,6 +66,11 @@ function howSure(frame: Frame): string {
   const words = `${ofFanRow("inWords")}&", mostly unsure by "&${ofFanRow("mostlyFrom")}`;
   return `IFERROR(IF(${ofFanRow("mostlyFrom")}="","",${words}),"")`;
 }
+
+const runTogether = (frame: Frame): SheetCell[] => [
+  text(`A${WATCH + 3}`, "Can run together", "label"),
+  formula(`B${WATCH + 3}`, `=${frame.ref("sizes", TOGETHER_CELL)}&""`),
+];
 
 /** From the log of leaks where there is one; else what sealing everything would give. */
 function mendNext(frame: Frame): string {

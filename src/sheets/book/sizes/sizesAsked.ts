@@ -1,0 +1,85 @@
+import { formula, input, text } from "../../cells";
+import { cellAddress, columnLetters } from "../../address";
+import type { SheetCell } from "../../workbook";
+import type { Frame } from "../frame";
+import { headings, MOST_GATES, MOST_SETS, SETS, SETS_COLUMN } from "../flow/flowLayout";
+import { headingIn, unitWord } from "../parts/units";
+import { ASKED, KEEP_ROW, LISTS, LISTS_COLUMNS, LISTS_FIRST, LISTS_LAST, MARGIN_ROW, MOST_ROW } from "./sizesLayout";
+
+const { open, searched, stock, price, fromFlow } = LISTS_COLUMNS;
+
+/** What the search goes by: which gates are open together, what can be bought, what stays. */
+export function sizesAsked(frame: Frame): SheetCell[] {
+  const rows = Array.from({ length: LISTS_LAST - LISTS }, (_, index) => index);
+  return [
+    text(`A${ASKED}`, "What is asked", "section"),
+    text(`A${MARGIN_ROW}`, "More than needed, %", "label"),
+    input(`B${MARGIN_ROW}`, 15, {
+      note: "Each hood's airflow and each run's velocity by so much more. Write none for 0.",
+    }),
+    text(
+      `C${MARGIN_ROW}`,
+      "Sizes bought to the last digit leave nothing for what nobody measured: keep something.",
+      "note",
+    ),
+    text(`A${KEEP_ROW}`, "Diameter stays in", "label"),
+    input(`B${KEEP_ROW}`, null, {
+      note: "Names of runs between ; such as planer; trunk. Runs with a device stay anyway.",
+    }),
+    text(`C${KEEP_ROW}`, "Runs that are in the wall already. A machine's port keeps its size in any case.", "note"),
+    text(`A${MOST_ROW}`, "Open at once at most", "label"),
+    input(`B${MOST_ROW}`, null, {
+      note: "Gates of hoods, for the table of machines below. Blank: two, or one where more than eight runs have a gate, since every set is solved for.",
+    }),
+    text(`C${MOST_ROW}`, "For the table of machines at the end of this sheet.", "note"),
+    text(`${open}${LISTS}`, "Open together", "header", {
+      note: "Names of runs between ; in each row: all of these sets shall work. Blank: the scenarios of the sheet Flow.",
+    }),
+    text(`${searched}${LISTS}`, "Searched for", "header"),
+    { at: `D${LISTS}`, value: null, style: "header" },
+    text(`${fromFlow}${LISTS}`, "Open on Flow", "header"),
+    formula(`${stock}${LISTS}`, headingIn(frame, "Can be bought", "diameter"), "numberHeader", {
+      note: "Diameters that you can buy. Blank: the sizes of the trade, from half the narrowest run to one and a half times the widest.",
+    }),
+    formula(`${price}${LISTS}`, `="Price per "&${unitWord(frame, "length")}`, "numberHeader", {
+      note: "In any money. Blank: the diameter stands for it.",
+    }),
+    ...rows.flatMap((index): SheetCell[] => {
+      const row = LISTS_FIRST + index;
+      return [
+        input(`${open}${row}`, null),
+        formula(`${searched}${row}`, `=${searchedFor(index)}`),
+        ...(index < MOST_SETS ? [formula(`${fromFlow}${row}`, `=${ofFlow(frame, index)}`, "unit")] : []),
+        input(`${stock}${row}`, null),
+        input(`${price}${row}`, null),
+      ];
+    }),
+  ];
+}
+
+/** The set typed here; where none is typed at all, a scenario of the sheet Flow. */
+function searchedFor(index: number): string {
+  const own = `$${open}$${LISTS_FIRST}:$${open}$${LISTS_LAST}`;
+  const [typed, joined] = [open, fromFlow].map((letter) => `$${letter}${LISTS_FIRST + index}`) as [string, string];
+  const flows = index < MOST_SETS ? `IF(${joined}="","",LEFT(${joined},LEN(${joined})-2))` : '""';
+  return `IF(COUNTA(${own})>0,${typed}&"",${flows})`;
+}
+
+/** The gates that a scenario of Flow opens, as SCENARIOS reads its marks: anything but a blank, 0, a dash or a word for shut. */
+function ofFlow(frame: Frame, index: number): string {
+  const row = SETS + 1 + index;
+  const headRow = headings.split("$")[2]!.replace(":", "");
+  const parts = Array.from({ length: MOST_GATES }, (_, gate) => {
+    const column = columnLetters(SETS_COLUMN + 1 + gate);
+    const [mark, head] = [frame.ref("flow", `$${column}$${row}`), frame.ref("flow", `$${column}$${headRow}`)];
+    const words = ["", "-", "0", "no", "shut", "closed", "false"].map((word) => `TRIM(${mark})="${word}"`);
+    return `IF(OR(${head}="",${words.join(",")}),"",${head}&", ")`;
+  });
+  return parts.join("&");
+}
+
+/** The cells of a column of those lists. */
+export const listCells = (column: keyof typeof LISTS_COLUMNS): string[] =>
+  Array.from({ length: LISTS_LAST - LISTS }, (_, index) => `${LISTS_COLUMNS[column]}${LISTS_FIRST + index}`);
+
+export const askedCell = (row: number): string => cellAddress(2, row);

@@ -1,0 +1,118 @@
+import { sizesColumns } from "../../../reference/answerColumns";
+import { cellAddress } from "../../address";
+import { formula, text } from "../../cells";
+import type { SheetCell } from "../../workbook";
+import type { Frame } from "../frame";
+import { fanCurve, RUNS_COLUMN, RUNS_HEADER, RUNS_LAST, runsTable } from "../layout";
+import { columnLetters } from "../../address";
+import { shownColumns } from "../../../reference/columnsOfRuns";
+import { formatOf, headingIn } from "../parts/units";
+import { askedCell } from "./sizesAsked";
+import {
+  KEEP_ROW,
+  LISTS_COLUMNS,
+  LISTS_FIRST,
+  LISTS_LAST,
+  MARGIN_ROW,
+  OUTCOME,
+  OUTCOME_ROWS,
+  PIPES_ANSWER,
+  PIPES_TITLE,
+  SEARCHED_AT,
+  STATE_CELL,
+  WATCHED,
+  WATCHED_FIRST,
+  WATCHED_LAST,
+  WATCHED_ROWS,
+} from "./sizesLayout";
+
+export const CHANGED = "Changed since";
+
+/** The pipes to buy as the pane's search left them, and what tells that the search is no longer about what stands here. */
+export function sizesPipes(frame: Frame): SheetCell[] {
+  const { header, last, column } = PIPES_ANSWER;
+  const velocity = { format: formatOf(frame, "velocity") };
+  const looks = sizesColumns.map(({ quantity }) => (quantity === "velocity" ? velocity : {}));
+  const blanks: SheetCell[] = [];
+  for (let row = header + 1; row <= last; row++)
+    looks.forEach((look, index) =>
+      blanks.push({ at: cellAddress(column + index, row), value: null, style: "result", ...look }),
+    );
+  return [
+    ...state(frame),
+    text(`A${PIPES_TITLE}`, "Which pipe to buy", "section"),
+    text(
+      `C${PIPES_TITLE}`,
+      "Written by the pane (Build, Choose sizes), since a search may take minutes. Nothing here computes with it.",
+      "note",
+    ),
+    text(`A${PIPES_TITLE + 1}`, `The same in a cell, searched again with every change: =${call(frame)}`, "note"),
+    ...sizesColumns.map(({ header: words, quantity }, index): SheetCell => {
+      const at = cellAddress(column + index, header);
+      if (quantity !== null) return formula(at, headingIn(frame, words, quantity), "numberHeader");
+      return text(at, words, ["price", "share"].includes(sizesColumns[index]!.key) ? "numberHeader" : "header");
+    }),
+    ...blanks,
+    ...watched(frame),
+  ];
+}
+
+const call = (frame: Frame): string => {
+  const [first, end] = [LISTS_FIRST, LISTS_LAST];
+  const { searched, stock, price } = LISTS_COLUMNS;
+  return `DUCT.SIZES(${runsTable(frame)},${fanCurve(frame)},$${searched}$${first}:$${searched}$${end},$${stock}$${first}:$${price}$${end},$B$${MARGIN_ROW},$B$${KEEP_ROW},${frame.name("density")},${frame.name("units")})`;
+};
+
+function state(frame: Frame): SheetCell[] {
+  const { now, then, differs } = WATCHED;
+  const changed = `SUM($${differs}$${WATCHED_FIRST}:$${differs}$${WATCHED_LAST})`;
+  const more = `ROWS(${runsTable(frame)})>${WATCHED_ROWS}`;
+  const words =
+    `IF(${SEARCHED_AT}="","Not searched yet: in the pane, Build, Choose sizes.",` +
+    `IF(${more},"Searched on "&${SEARCHED_AT}&". ${CHANGED}? Rows were inserted in ${frame.sheet("runs")}, more than this sheet watches: search again.",` +
+    `IF(${changed}>0,"${CHANGED} it was searched ("&${SEARCHED_AT}&"): the ducts, the fan or what is asked. Search again.",` +
+    `"Searched on "&${SEARCHED_AT}&"; all that it rests on is as it was.")))`;
+  return [
+    text("A8", "Which pipe", "label"),
+    formula(STATE_CELL.replaceAll("$", ""), `=${words}`, "total"),
+    ...Array.from({ length: OUTCOME_ROWS }, (_, index): SheetCell => ({
+      at: `B${OUTCOME + index}`,
+      value: null,
+      style: "result",
+    })),
+    text(`${now}${PIPES_ANSWER.header - 1}`, "What a search rests on, row by row: for the mark in B8", "note"),
+    text(`${now}${PIPES_ANSWER.header}`, "As it is", "header"),
+    { at: `${then}${PIPES_ANSWER.header}`, value: null, style: "header" },
+    text(`${differs}${PIPES_ANSWER.header}`, "Differs", "numberHeader"),
+  ];
+}
+
+/** Everything in the same row of the three tables, as one text. INDEX, so that a row inserted in Runs is counted. */
+function watched(frame: Frame): SheetCell[] {
+  const { now, then, differs } = WATCHED;
+  const { open, searched, stock, price } = LISTS_COLUMNS;
+  const others = [askedCell(MARGIN_ROW), askedCell(KEEP_ROW), frame.name("density"), frame.name("units")];
+  const range = (place: number): string => {
+    const letters = columnLetters(RUNS_COLUMN + place);
+    return frame.ref("runs", `$${letters}$${RUNS_HEADER}:$${letters}$${RUNS_LAST}`);
+  };
+  const cells: SheetCell[] = [];
+  for (let index = 0; index < WATCHED_ROWS; index++) {
+    const row = WATCHED_FIRST + index;
+    const ofRun = shownColumns.map((_, place) => `INDEX(${range(place)},${index + 1})`).join('&"|"&');
+    const beside = [
+      ...(index <= 15 ? [1, 2].map((place) => `INDEX(${fanCurve(frame)},${index + 1},${place})`) : []),
+      ...(index <= LISTS_LAST - LISTS_FIRST
+        ? [searched, open, stock, price].map((letter) => `$${letter}$${LISTS_FIRST + index}`)
+        : []),
+      ...(index === 0 ? others : []),
+    ];
+    const all = `IFERROR(IF(${index + 1}>ROWS(${range(0)}),"",${ofRun}),"error")${beside.map((one) => `&"|"&IFERROR(${one},"error")`).join("")}`;
+    cells.push(
+      formula(`${now}${row}`, `=${all}`, "unit"),
+      { at: `${then}${row}`, value: null, style: "unit" },
+      formula(`${differs}${row}`, `=IF(EXACT($${now}${row},$${then}${row}&""),0,1)`, "unit"),
+    );
+  }
+  return cells;
+}

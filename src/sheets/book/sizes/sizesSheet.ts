@@ -1,0 +1,40 @@
+import { text } from "../../cells";
+import type { SheetOf } from "../frame";
+import { cautionLine } from "../parts/cautionLine";
+import { printing } from "../parts/printing";
+import { sizesAsked } from "./sizesAsked";
+import { LISTS, PIPES_ANSWER, STATE_CELL, TOGETHER_ANSWER } from "./sizesLayout";
+import { CHANGED, sizesPipes } from "./sizesPipes";
+import { sizesTogether } from "./sizesTogether";
+
+/** Which machines can run together with the ducts as they are, and which pipe to buy so that chosen sets of them do. */
+export const sizesSheet: SheetOf<null> = (frame) => ({
+  name: frame.sheet("sizes"),
+  columns: [26, 24, 12, 12, 12, 12, 12, 44, 12, 24, 4, 24, 24, 8],
+  tallRows: [
+    { row: LISTS, lines: 3 },
+    { row: PIPES_ANSWER.header, lines: 2 },
+    { row: TOGETHER_ANSWER.header, lines: 3 },
+  ],
+  frozen: { rows: 0, columns: 0 },
+  cells: [
+    text("A1", "Sizes: which machines can run together, and which pipe to buy", "title"),
+    text(
+      "A2",
+      `The ducts of the sheet ${frame.sheet("runs")} with the fan of the sheet ${frame.sheet("fan")}. Every open hood shall get its air, and no run that carries dust shall let it settle.`,
+    ),
+    text(
+      "A3",
+      "It knows nothing of head room, noise, what a shop has in stock, resale, or how sure the inputs are.",
+      "note",
+    ),
+    cautionLine(frame, "A4", "Sizes are as sure as the fan's curve and the losses typed: measure before you buy."),
+    text("A6", "In short", "section"),
+    ...sizesAsked(frame),
+    ...sizesPipes(frame),
+    ...sizesTogether(frame),
+  ],
+  lists: [],
+  flags: [{ range: STATE_CELL.replaceAll("$", ""), containsText: CHANGED, style: "flag" }],
+  print: { ...printing(frame, "landscape"), area: `A1:I${TOGETHER_ANSWER.last}` },
+});

@@ -1,0 +1,134 @@
+import { Button, Subtitle2, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { type ReactElement, useState } from "react";
+import type { SearchedSoFar } from "../../../core/network/sizes/chooseSizes";
+import type { SheetHost, Watch } from "../../../hosts/host";
+import type { RangeRef } from "../../../sheets/rangeRef";
+import { TaskOutcome } from "../../hostUse/TaskOutcome";
+import { useTask } from "../../hostUse/useTask";
+import { count, NO_SHEET } from "../../hostUse/words";
+import { newDiameters } from "./newDiameters";
+import { MOST_SOLVED, searchSizes } from "./searchSizes";
+import { sizesAsked } from "./sizesAsked";
+import { blocksOf, type NewSize, sizesFound, timeWords } from "./sizesFound";
+
+const useStyles = makeStyles({
+  heading: { display: "block", margin: "20px 0 4px" },
+  text: { margin: "0 0 8px" },
+  buttons: { display: "flex", flexWrap: "wrap", gap: "8px" },
+  table: { borderCollapse: "collapse", margin: "0 0 8px" },
+  cell: { textAlign: "right", padding: "2px 12px 2px 0", borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
+  name: { textAlign: "left", fontWeight: "inherit" },
+});
+
+interface Offer {
+  readonly runs: RangeRef;
+  readonly changes: readonly NewSize[];
+  readonly meets: boolean;
+}
+
+const startWorker = (): Worker => new Worker(new URL("./sizesWorker.ts", import.meta.url));
+
+/** Chooses the diameters of all runs for the sets of gates on the sheet Sizes, and writes them into the runs table when told to. */
+export function ChooseSizes({ host }: { readonly host: SheetHost | null }): ReactElement {
+  const styles = useStyles();
+  const tasking = useTask();
+  const [offer, setOffer] = useState<Offer | null>(null);
+  const [asking, setAsking] = useState(false);
+  const busy = tasking.state.running !== null;
+
+  const search = async (watch: Watch): Promise<readonly string[]> => {
+    setOffer(null);
+    setAsking(false);
+    if (host === null) return [NO_SHEET];
+    const asked = sizesAsked(await host.readBook());
+    if ("why" in asked) return [asked.why];
+    const hear = (far: SearchedSoFar): void => watch.progress(far.work, MOST_SOLVED, progressWords(far));
+    const answer = await searchSizes(asked.args, { hear, signal: watch.signal }, startWorker);
+    if ("error" in answer) return [`The ducts cannot be sized: ${answer.message || answer.error}.`];
+    const { outcome, changes, meets } = sizesFound(answer.rows);
+    const written = await host.write(blocksOf(asked, answer.rows, outcome, timeWords(new Date())));
+    if (changes.length > 0) setOffer({ runs: asked.runs, changes, meets });
+    return [
+      ...outcome,
+      written.written ? `The sheet ${asked.sheet} has it, run by run.` : `It is not on the sheet: ${written.why}`,
+      ...(changes.length === 0 ? ["Every diameter is the chosen one already."] : []),
+    ];
+  };
+
+  const use = ({ runs, changes }: Offer): void =>
+    tasking.run("Writing the sizes", async () => {
+      if (host === null) return [NO_SHEET];
+      const blocks = newDiameters(await host.readBook(), runs, changes);
+      if ("why" in blocks) return [blocks.why];
+      const outcome = await host.write(blocks);
+      if (!outcome.written) return [outcome.why];
+      setOffer(null);
+      setAsking(false);
+      return [
+        `${count(changes.length, "diameter was", "diameters were")} written into the sheet ${runs.sheet}. One undo takes them back${host.kind === "excel" ? " where your Excel undoes what add-ins do" : ""}.`,
+        "The sheet Sizes says now that the ducts have changed since: they have, to what it chose.",
+      ];
+    });
+
+  return (
+    <section aria-label="Choose sizes">
+      <Subtitle2 as="h2" className={styles.heading}>
+        Choose sizes
+      </Subtitle2>
+      <p className={styles.text}>
+        Chooses every diameter from what can be bought, so that each set of open gates on the sheet Sizes works, for the
+        least pipe. It may take a minute; the sheet can be used meanwhile. Nothing of yours is changed before you say
+        so.
+      </p>
+      <Button disabledFocusable={busy} onClick={() => tasking.run("Searching sizes", search)}>
+        Choose sizes
+      </Button>
+      <TaskOutcome tasking={tasking} />
+      {offer !== null && !busy && (
+        <>
+          <table className={styles.table}>
+            <thead>
+              <tr>
+                <th className={mergeClasses(styles.cell, styles.name)}>Run</th>
+                <th className={styles.cell}>Now</th>
+                <th className={styles.cell}>Chosen</th>
+              </tr>
+            </thead>
+            <tbody>
+              {offer.changes.map(({ run, now, buy }) => (
+                <tr key={run}>
+                  <th scope="row" className={mergeClasses(styles.cell, styles.name)}>
+                    {run}
+                  </th>
+                  <td className={styles.cell}>{now}</td>
+                  <td className={styles.cell}>{buy}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+          {asking ? (
+            <div role="group" aria-label="Write the chosen sizes?">
+              <p className={styles.text}>
+                {`This changes ${count(offer.changes.length, "cell", "cells")} of the sheet ${offer.runs.sheet}.`}
+                {offer.meets ? "" : " These sizes do not meet every need with its margin: see above."}
+              </p>
+              <div className={styles.buttons}>
+                <Button appearance="primary" onClick={() => use(offer)}>
+                  Write them
+                </Button>
+                <Button onClick={() => setAsking(false)}>Leave it as it is</Button>
+              </div>
+            </div>
+          ) : (
+            <Button onClick={() => setAsking(true)}>Use these sizes …</Button>
+          )}
+        </>
+      )}
+    </section>
+  );
+}
+
+const progressWords = ({ best }: SearchedSoFar): string =>
+  best === null
+    ? "Searching; runs solved"
+    : `Best so far: price ${Number(best.cost.toPrecision(4))}, the worst need met to ${Math.floor(100 * Math.min(1, best.share))} %; runs solved`;

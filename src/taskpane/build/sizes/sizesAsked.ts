@@ -1,0 +1,92 @@
+import { type OurCall, type Piece, formulaTree } from "../../../share/formula/tree";
+import { cellAddress } from "../../../sheets/address";
+import {
+  ASKED,
+  KEEP_ROW,
+  LISTS_COLUMNS,
+  LISTS_FIRST,
+  LISTS_LAST,
+  MARGIN_ROW,
+  PIPES_ANSWER,
+  PIPES_TITLE,
+  TOGETHER_ANSWER,
+  WATCHED,
+  WATCHED_FIRST,
+  WATCHED_LAST,
+} from "../../../sheets/book/sizes/sizesLayout";
+import type { Calculated } from "../../../sheets/calculated";
+import { readRange, type RangeRef } from "../../../sheets/rangeRef";
+import type { Cell, Matrix } from "../../functions/callFunction";
+import { cellsOfBook } from "../../functions/cellsOfBook";
+
+/** What the sheet Sizes asks: the arguments of SIZES, and what else its answer goes with. */
+export interface SizesAsked {
+  readonly sheet: string;
+  readonly args: readonly Matrix[];
+  readonly runs: RangeRef; // where the runs table stands
+  readonly watched: readonly string[]; // what the search rests on, row by row
+}
+
+/** Texts by which it is known that nobody has moved rows or columns of the sheet. */
+const LANDMARKS: Readonly<Record<string, string>> = {
+  [`A${ASKED}`]: "What is asked",
+  [`A${PIPES_TITLE}`]: "Which pipe to buy",
+  [`${WATCHED.now}${PIPES_ANSWER.header}`]: "As it is",
+  [`A${TOGETHER_ANSWER.header - 2}`]: "Which machines can run together",
+};
+
+/** Reads the sheet Sizes of a book; where it cannot, a sentence says why. */
+export function sizesAsked(book: Calculated): SizesAsked | { readonly why: string } {
+  const sheet = book.workbook.sheets.find(({ key }) => key === "sizes");
+  if (sheet === undefined) return { why: "There is no sheet Sizes in this workbook: add it above first." };
+  const { name } = sheet;
+  const value = (at: string): Cell => {
+    const found = book.shown.get(name)?.get(at)?.value ?? null;
+    return typeof found === "object" ? (found?.error ?? null) : found;
+  };
+  const moved = { why: `Rows or columns of the sheet ${name} were moved, so what it asks cannot be found: undo that, or add the sheet anew.` }; // prettier-ignore
+  if (Object.entries(LANDMARKS).some(([at, words]) => value(at) !== words)) return moved;
+  // the call of TOGETHER says where ducts, fan, density and units stand, however their sheets are called by now
+  const live = sheet.cells.find(({ at }) => at === `A${TOGETHER_ANSWER.header}`);
+  const call = live !== undefined && "formula" in live ? together(formulaTree(live.formula)) : undefined;
+  if (call === undefined) return moved;
+  const references = call.args.map((pieces) =>
+    pieces
+      .map((piece) => ("value" in piece ? piece.value : ""))
+      .join("")
+      .trim(),
+  );
+  const [runs, curve, , density, units] = references.map((reference) => cellsOfBook(book, reference));
+  const place = readRange(references[0] ?? "", name);
+  if (runs == null || curve == null || density == null || units == null || place === null) return moved;
+  const list = (...letters: string[]): Matrix =>
+    Array.from({ length: LISTS_LAST - LISTS_FIRST + 1 }, (_, index) =>
+      letters.map((letter) => value(`${letter}${LISTS_FIRST + index}`)),
+    );
+  const { searched, stock, price } = LISTS_COLUMNS;
+  const sets = list(searched).filter(([set]) => set !== null && set !== "");
+  if (sets.length === 0)
+    return { why: `No set of open gates stands on the sheet ${name}: type one under Open together, or a scenario on the sheet Flow.` }; // prettier-ignore
+  return {
+    sheet: name,
+    args: [
+      runs,
+      curve,
+      sets,
+      list(stock, price),
+      [[value(`B${MARGIN_ROW}`)]],
+      [[value(`B${KEEP_ROW}`)]],
+      density,
+      units,
+    ],
+    runs: place,
+    watched: Array.from({ length: WATCHED_LAST - WATCHED_FIRST + 1 }, (_, index) =>
+      String(value(cellAddress(WATCHED_COLUMN, WATCHED_FIRST + index)) ?? ""),
+    ),
+  };
+}
+
+const WATCHED_COLUMN = WATCHED.now.charCodeAt(0) - 64;
+
+const together = (pieces: readonly Piece[]): OurCall | undefined =>
+  pieces.find((piece): piece is OurCall => piece.type === "our call" && (piece as OurCall).name === "TOGETHER");

@@ -1,0 +1,124 @@
+import { budgetBook } from "../../../src/sheets/book/budgetBook";
+import { runCell, RUNS_FIRST } from "../../../src/sheets/book/layout";
+import { SETS } from "../../../src/sheets/book/flow/flowLayout";
+import {
+  KEEP_ROW,
+  LISTS_COLUMNS,
+  LISTS_FIRST,
+  MARGIN_ROW,
+  MOST_ROW,
+  PIPES_ANSWER,
+  SEARCHED_AT,
+  STATE_CELL,
+  TOGETHER_ANSWER,
+  TOGETHER_CELL,
+  WATCHED,
+  WATCHED_FIRST,
+  WATCHED_LAST,
+} from "../../../src/sheets/book/sizes/sizesLayout";
+import { ALTITUDE_CELL } from "../../../src/sheets/book/start/startLayout";
+import { WATCH } from "../../../src/sheets/book/summary/summaryLayout";
+import { answerLetters } from "../../../src/sheets/book/parts/answerReferences";
+import { sheetKeys } from "../../../src/sheets/sheetKeys";
+import { gridOfBook, type Shows } from "../../support/gridOfBook";
+
+const plain = (at: string): string => at.replaceAll("$", "");
+const open = (contents: "example" | "empty" = "example"): Shows =>
+  gridOfBook(budgetBook({ units: "IP", sheets: sheetKeys, contents }, { sheets: [], names: [] }));
+const inShort = (grid: Shows): string => String(grid.value("Sizes", plain(TOGETHER_CELL)));
+const state = (grid: Shows): string => String(grid.value("Sizes", plain(STATE_CELL)));
+const searched = (grid: Shows): unknown[] =>
+  grid.column("Sizes", `${LISTS_COLUMNS.searched}${LISTS_FIRST}:${LISTS_COLUMNS.searched}${LISTS_FIRST + 6}`);
+
+/** What the pane does when a search has ended: keeps the texts of what it rested on, and when. */
+function search(grid: Shows): void {
+  const now = grid.column("Sizes", `${WATCHED.now}${WATCHED_FIRST}:${WATCHED.now}${WATCHED_LAST}`);
+  now.forEach((words, index) => grid.type("Sizes", `${WATCHED.then}${WATCHED_FIRST + index}`, `'${String(words)}`));
+  grid.type("Sizes", plain(SEARCHED_AT), "'2026-01-02 10:00");
+}
+
+describe("the sheet Sizes", () => {
+  test("takes the scenarios of Flow until sets of its own are typed", () => {
+    const grid = open();
+    expect(searched(grid).slice(0, 4)).toEqual([
+      "band saw, planer, drum sander, router table",
+      "planer",
+      "band saw, router table",
+      "",
+    ]);
+    grid.type("Flow", `C${SETS + 2}`, "open"); // the band saw beside the planer
+    expect(searched(grid)[1]).toBe("band saw, planer");
+    grid.type("Sizes", `${LISTS_COLUMNS.open}${LISTS_FIRST + 2}`, "planer");
+    expect(searched(grid)).toEqual(["", "", "planer", "", "", "", ""]);
+  });
+
+  test("lists every set of one or two of four gates, and says which work", () => {
+    const grid = open();
+    const { header } = TOGETHER_ANSWER;
+    const sets = grid.column("Sizes", `A${header + 1}:A${header + 11}`);
+    expect(sets.filter((one) => one !== "")).toHaveLength(4 + 6);
+    expect(inShort(grid)).toMatch(/^No set of those tried/); // a 9 in trunk is too wide for two machines
+    // in a trunk and mains of 5 in, the air of one machine moves its dust
+    const diameter = (index: number, inches: string): void =>
+      grid.type("Runs", runCell("Diameter", RUNS_FIRST + index), inches);
+    [4, 5, 6].forEach((index) => diameter(index, "5"));
+    expect(grid.value("Runs", runCell("Run", RUNS_FIRST + 6))).toBe("trunk");
+    const verdict = answerLetters(TOGETHER_ANSWER, "verdict");
+    const works = grid
+      .column("Sizes", `${verdict}${header + 1}:${verdict}${header + 10}`)
+      .flatMap((words, index) => (/^works (alone|together)/.test(String(words)) ? [String(sets[index])] : []));
+    expect(works.length).toBeGreaterThan(0);
+    expect(inShort(grid)).toBe(works.map((set) => set.replaceAll("; ", " + ")).join(", "));
+    expect(grid.value("Summary", `B${WATCH + 3}`)).toBe(inShort(grid));
+  });
+
+  test("tries as many gates at once as are asked for", () => {
+    const grid = open();
+    grid.type("Sizes", `B${MOST_ROW}`, "1");
+    const { header } = TOGETHER_ANSWER;
+    const sets = grid.column("Sizes", `A${header + 1}:A${header + 11}`);
+    expect(sets.filter((one) => one !== "")).toHaveLength(4);
+  });
+
+  test("says that what was searched no longer holds, whatever of it was changed", () => {
+    const grid = open();
+    expect(state(grid)).toMatch(/^Not searched yet/);
+    search(grid);
+    expect(state(grid)).toBe("Searched on 2026-01-02 10:00; all that it rests on is as it was.");
+    const changes: [sheet: string, at: string, typed: string][] = [
+      ["Runs", runCell("Length", RUNS_FIRST), "7"],
+      ["Runs", runCell("Fittings", RUNS_FIRST + 1), "elbow 2 x2; branch 30"], // as long as before
+      ["Fan", "B10", "11.5"],
+      ["Sizes", `${LISTS_COLUMNS.stock}${LISTS_FIRST + 13}`, "6"],
+      ["Sizes", `B${MARGIN_ROW}`, "10"],
+      ["Sizes", `B${KEEP_ROW}`, "trunk"],
+      ["Start", plain(ALTITUDE_CELL), "5000"],
+    ];
+    for (const [sheet, at, typed] of changes) {
+      const before = String(grid.value(sheet, at));
+      expect(before).not.toBe(typed);
+      grid.type(sheet, at, typed);
+      expect([at, state(grid)]).toEqual([at, expect.stringMatching(/^Changed since it was searched \(2026-01-02/)]);
+      grid.type(sheet, at, before);
+      expect([at, state(grid)]).toEqual([at, expect.stringMatching(/^Searched on/)]);
+    }
+  });
+
+  test("and so after a row was inserted in Runs, and when that row is changed", () => {
+    const grid = open();
+    grid.insertRow("Runs", RUNS_FIRST + 2);
+    grid.type("Runs", runCell("Run", RUNS_FIRST + 2), "new");
+    search(grid);
+    expect(state(grid)).toMatch(/as it was\.$/);
+    grid.type("Runs", runCell("To", RUNS_FIRST + 2), "trunk");
+    expect(state(grid)).toMatch(/^Changed since/);
+  });
+
+  test("is calm while it is empty", () => {
+    const grid = open("empty");
+    expect(grid.errors()).toEqual([]);
+    expect(state(grid)).toMatch(/^Not searched yet/);
+    expect(inShort(grid)).toMatch(/^Fill in the sheets Runs and Fan first/);
+    expect(grid.value("Sizes", `A${PIPES_ANSWER.header}`)).toBe("Run");
+  });
+});

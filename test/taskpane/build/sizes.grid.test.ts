@@ -1,0 +1,134 @@
+import { cellFunctions } from "../../support/cellFunctions";
+import { localHost } from "../../../src/hosts/local/localHost";
+import { wholeBudget } from "../../../src/hosts/local/newForm";
+import { runCell, RUNS_FIRST } from "../../../src/sheets/book/layout";
+import { LISTS_FIRST, OUTCOME, PIPES_ANSWER, STATE_CELL } from "../../../src/sheets/book/sizes/sizesLayout";
+import { namedCells } from "../../../src/sheets/book/start/startLayout";
+import { newDiameters } from "../../../src/taskpane/build/sizes/newDiameters";
+import { sizesAsked, type SizesAsked } from "../../../src/taskpane/build/sizes/sizesAsked";
+import { blocksOf, sizesFound, timeWords } from "../../../src/taskpane/build/sizes/sizesFound";
+import { deskOf, gridOf, setUpGrid } from "../../hosts/local/gridOfOurs";
+
+beforeAll(setUpGrid);
+
+const sizes = cellFunctions.find(({ name }) => name === "SIZES")!.call;
+
+async function opened() {
+  const model = gridOf(wholeBudget("IP", "example"));
+  const host = localHost(deskOf(model));
+  const shown = async (sheet: string, at: string): Promise<unknown> =>
+    (await host.readBook()).shown.get(sheet)?.get(at)?.value ?? "";
+  const put = (sheet: string, at: string, value: string | number) => host.write([{ sheet, at, rows: [[value]] }]);
+  await put("Start", namedCells.density.replaceAll("$", ""), 0.075); // this grid knows none of our functions
+  const asked = async (): Promise<SizesAsked> => {
+    const read = sizesAsked(await host.readBook());
+    if ("why" in read) throw new Error(read.why);
+    return read;
+  };
+  return { model, host, shown, put, asked };
+}
+
+const stateAt = STATE_CELL.replaceAll("$", "");
+const planerDiameter = runCell("Diameter", RUNS_FIRST + 1);
+
+describe("choosing sizes", () => {
+  test("reads what the sheet asks", async () => {
+    const { asked, put } = await opened();
+    await put("Sizes", `A${LISTS_FIRST + 1}`, "planer");
+    await put("Sizes", `F${LISTS_FIRST}`, 5);
+    const { args, runs, watched } = await asked();
+    const [table, curve, sets, stock, margin, , , units] = args;
+    expect(runs).toMatchObject({ sheet: "Runs" });
+    expect(table![0]!.slice(0, 2)).toEqual(["Run", "To"]);
+    expect(table![2]![0]).toBe("planer");
+    expect(curve!.length).toBeGreaterThan(3);
+    expect(sets).toEqual([["planer"]]);
+    expect(stock![0]).toEqual([5, null]);
+    expect([margin, units]).toEqual([[[15]], [["IP"]]]);
+    expect(watched[2]).toMatch(/^planer\|north main\|/);
+  });
+
+  test("writes the answer, the time and what it rested on, and changes the runs in one undoable step", async () => {
+    const { model, host, shown, put, asked } = await opened();
+    await put("Sizes", `A${LISTS_FIRST}`, "planer");
+    // 5 in alone: one choice for every run that may change, so the answer is known beforehand
+    await put("Sizes", `F${LISTS_FIRST}`, 5);
+    const read = await asked();
+    const rows = sizes(...read.args);
+    const found = sizesFound(rows);
+    expect(found.changes.map(({ run, now, buy }) => [run, now, buy])).toEqual([
+      ["band saw", 4, 5],
+      ["router table", 4, 5],
+      ["north main", 6, 5],
+      ["south main", 6, 5],
+      ["trunk", 9, 5],
+    ]);
+    const when = timeWords(new Date(2026, 0, 2, 3, 4));
+    expect(await host.write(blocksOf(read, rows, found.outcome, when))).toEqual({ written: true });
+    expect(await shown("Sizes", stateAt)).toBe("Searched on 2026-01-02 03:04; all that it rests on is as it was.");
+    expect(await shown("Sizes", `A${PIPES_ANSWER.header + 2}`)).toBe("planer");
+    expect(await shown("Sizes", `C${PIPES_ANSWER.header + 7}`)).toBe(5);
+    expect(await shown("Sizes", `B${OUTCOME}`)).toBe(found.outcome[0]);
+
+    const blocks = newDiameters(await host.readBook(), read.runs, found.changes);
+    if ("why" in blocks) throw new Error(blocks.why);
+    await host.write(blocks);
+    expect(await shown("Runs", runCell("Diameter", RUNS_FIRST + 6))).toBe(5);
+    expect(await shown("Sizes", stateAt)).toMatch(/^Changed since/);
+    model.dispatch("REQUEST_UNDO");
+    expect(await shown("Runs", runCell("Diameter", RUNS_FIRST + 6))).toBe(9);
+    expect(await shown("Runs", runCell("Diameter", RUNS_FIRST))).toBe(4);
+  });
+
+  test("writes no diameter where one is no longer what was searched with, or is a formula", async () => {
+    const { host, put, asked } = await opened();
+    const { runs } = await asked();
+    const change = [{ run: "Planer", now: 5, buy: 6 }];
+    expect(newDiameters(await host.readBook(), runs, change)).toEqual([
+      { sheet: "Runs", at: planerDiameter, rows: [[6]] },
+    ]);
+    await put("Runs", planerDiameter, 4.5);
+    expect(newDiameters(await host.readBook(), runs, change)).toEqual({
+      why: "The diameter of Planer is no longer 5, so nothing was written: search again.",
+    });
+    expect(newDiameters(await host.readBook(), runs, [{ run: "lathe", now: 5, buy: 6 }])).toEqual({
+      why: "The sheet Runs no longer has one row for lathe: search again.",
+    });
+    await host.goTo("Runs", planerDiameter);
+    await host.insert({ formula: "=2+3" }, true);
+    expect(newDiameters(await host.readBook(), runs, change)).toEqual({
+      why: `${planerDiameter} of the sheet Runs holds a formula, so nothing was written: change that cell yourself.`,
+    });
+  });
+
+  test("says why it cannot: no such sheet, no sets, rows that were moved", async () => {
+    const none = localHost(deskOf(gridOf({ name: "", sheets: [{ name: "One", columns: [], tallRows: [], frozen: { rows: 0, columns: 0 }, cells: [], lists: [], flags: [] }], names: [] }))); // prettier-ignore
+    expect(sizesAsked(await none.readBook())).toEqual({
+      why: "There is no sheet Sizes in this workbook: add it above first.",
+    });
+    const { model, host } = await opened();
+    model.dispatch("ADD_COLUMNS_ROWS", { sheetId: model.getters.getSheetIdByName("Sizes")!, sheetName: "Sizes", dimension: "ROW", base: 20, position: "before", quantity: 1 }); // prettier-ignore
+    expect(sizesAsked(await host.readBook())).toEqual({
+      why: expect.stringMatching(/^Rows or columns of the sheet Sizes were moved/),
+    });
+    const empty = localHost(deskOf(gridOf(wholeBudget("SI", "empty"))));
+    expect(sizesAsked(await empty.readBook())).toEqual({
+      why: expect.stringMatching(/^No set of open gates stands on the sheet Sizes/),
+    });
+  });
+
+  test("parts the outcome into sentences, whatever signs names of runs hold", () => {
+    const row = (run: string, need: string, price: number | "" = "", share: number | "" = ""): (string | number)[] =>
+      [run, "", "", "", price, "", "", need, share]; // prettier-ignore
+    const status = "impossible: no choice from this stock meets all with 15 % more; these sizes leave air in saw; planer at saw at 1 cfm, where 2 cfm is asked for; yet every need is met, by 3 % more at least"; // prettier-ignore
+    const { outcome, meets } = sizesFound([row("Run", ""), row("all together", status, 424.5, 103.04), row("as it is", "", 482, 48.3)]); // prettier-ignore
+    expect(outcome).toEqual([
+      "Impossible: no choice from this stock meets all with 15 % more.",
+      "These sizes leave air in saw; planer at saw at 1 cfm, where 2 cfm is asked for.",
+      "Yet every need is met, by 3 % more at least.",
+      "The worst served need gets 103 % of what it needs; as it is, 48.3 %.",
+      "The pipe costs 424.5, as it is 482: in your prices, or length times diameter.",
+    ]);
+    expect(meets).toBe(false);
+  });
+});
