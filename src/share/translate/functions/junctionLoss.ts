@@ -11,7 +11,7 @@ export function junctionLossOf(
     angle,
     branchairflow: branch,
     mainairflow: all,
-    branchdiameter: narrow,
+    branchdiameter,
     maindiameter: wide,
     straightdiameter,
     leg,
@@ -19,7 +19,9 @@ export function junctionLossOf(
   }: Readonly<Record<Names, string>>,
   { elements, system }: BuildCall<(typeof takes)["takes"]>,
 ): { value: string; checks: string[] } {
-  const straight = straightAs(straightdiameter, wide, system);
+  // a duct wider than the main counts as wide as it
+  const narrow = `MIN(${branchdiameter},${wide})`;
+  const straight = `MIN(${straightAs(straightdiameter, wide, system)},${wide})`;
   const on = `(${all}-${branch})`;
   const cosine = `SIN((90-${angle})*PI()/180)`;
   const push = `2/${wide}^2*(${cosine}*(${branch}/${narrow})^2+(${on}/${straight})^2)`;

@@ -17,7 +17,8 @@ export function checkInWords(frame: Frame, row: number, place: string): string {
   const speed = `IF(${says("settles")},"${SETTLES}: ",IF(${says("tooFast")},"too fast: ","ok: "))&${velocity}`;
   const reasons: readonly (readonly [when: string, words: string])[] = [
     // which side a run is on the function knows, also where Side is blank: only a run before the fan has a suction
-    [`${answerCell(BUDGET_ANSWER, "suctionAtEnd", row)}=""`, `"after the fan"`],
+    // (an error where it waits for what else joins its junction)
+    [`IFERROR(${answerCell(BUDGET_ANSWER, "suctionAtEnd", row)}="",FALSE)`, `"after the fan"`],
     [`${plainName(ofRun(frame, "Gate", place))}="shut"`, `"gate shut"`],
     [says("cutOff"), `"beyond a shut gate"`],
     [`OR(${says("asksForNone")},${says("noneAsksThroughIt")})`, `"no air asked"`],
