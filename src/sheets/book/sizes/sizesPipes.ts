@@ -91,7 +91,9 @@ function state(frame: Frame): SheetCell[] {
 function watched(frame: Frame): SheetCell[] {
   const { now, then, differs } = WATCHED;
   const { open, searched, stock, price } = LISTS_COLUMNS;
-  const others = [askedCell(MARGIN_ROW), askedCell(KEEP_ROW), frame.name("density"), frame.name("units")];
+  // computed numbers without their last digits, which programs write out to different lengths
+  const short = (one: string): string => `IFERROR(ROUND(${one},9),${one})`;
+  const others = [askedCell(MARGIN_ROW), askedCell(KEEP_ROW), short(frame.name("density")), frame.name("units")];
   const range = (place: number): string => {
     const letters = columnLetters(RUNS_COLUMN + place);
     return frame.ref("runs", `$${letters}$${RUNS_HEADER}:$${letters}$${RUNS_LAST}`);
@@ -101,7 +103,7 @@ function watched(frame: Frame): SheetCell[] {
     const row = WATCHED_FIRST + index;
     const ofRun = shownColumns.map((_, place) => `INDEX(${range(place)},${index + 1})`).join('&"|"&');
     const beside = [
-      ...(index <= 15 ? [1, 2].map((place) => `INDEX(${fanCurve(frame)},${index + 1},${place})`) : []),
+      ...(index <= 15 ? [1, 2].map((place) => short(`INDEX(${fanCurve(frame)},${index + 1},${place})`)) : []),
       ...(index <= LISTS_LAST - LISTS_FIRST
         ? [searched, open, stock, price].map((letter) => `$${letter}$${LISTS_FIRST + index}`)
         : []),
