@@ -9,6 +9,9 @@ describe("formulas as a file keeps them", () => {
     ["=SUM('Single cells'!A1:B2)", "SUM('Single cells'!A1:B2)"],
     ["=XLOOKUP(1,A1:A3,B1:B3)", "_xlfn.XLOOKUP(1,A1:A3,B1:B3)"],
     ["=SORT(A1:A3)", "_xlfn._xlws.SORT(A1:A3)"],
+    ["=IF(A1>0,SUM(A1:A3),xor(A1,B1))", "IF(A1>0,SUM(A1:A3),_xlfn.xor(A1,B1))"],
+    ["=SUM (A1:A3)", "SUM(A1:A3)"],
+    ['=IF(A1>0,SUM(A1:A3)+B1,"")', 'IF(A1>0,SUM(A1:A3)+B1,"")'],
     ["=SUM(B5#)", "SUM(_xlfn.ANCHORARRAY(B5))"],
     ['=IF(A1="DUCT.AREA(",1,2)', 'IF(A1="DUCT.AREA(",1,2)'],
   ])("%s is kept as %s", (typed, stored) => {
