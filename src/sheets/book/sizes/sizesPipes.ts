@@ -92,7 +92,7 @@ function watched(frame: Frame): SheetCell[] {
   const { now, then, differs } = WATCHED;
   const { open, searched, stock, price } = LISTS_COLUMNS;
   // computed numbers without their last digits, which programs write out to different lengths
-  const short = (one: string): string => `IFERROR(ROUND(${one},9),${one})`;
+  const short = (one: string): string => `IF(ISNUMBER(${one}),ROUND(${one},9),${one})`;
   const others = [askedCell(MARGIN_ROW), askedCell(KEEP_ROW), short(frame.name("density")), frame.name("units")];
   const range = (place: number): string => {
     const letters = columnLetters(RUNS_COLUMN + place);
