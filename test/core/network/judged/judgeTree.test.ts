@@ -4,6 +4,7 @@ import type { Cause, Entry, Judged, WrongRun } from "../../../../src/core/networ
 import { judgeTree } from "../../../../src/core/network/judged/judgeTree";
 import { partPass } from "../../../../src/core/network/judged/partPass";
 import { buildNetwork } from "../../../../src/core/network/tree";
+import { meetingsOf } from "../../../../src/core/network/junction/meeting";
 import { designPass } from "../../../../src/core/network/designPass";
 import { DomainError } from "../../../../src/core/errors";
 import { AIR, makeRun } from "../../../support/runs";
@@ -248,6 +249,7 @@ describe("partPass, on random trees of which one row is spoilt", () => {
         const whole = designPass(network, AIR).runs;
         const tree = judgeTree(runs.map((run, index) => (index === spoiltRow ? spoilt(run, facts) : { run })));
         const parts = partPass(tree, AIR);
+        const legs = new Set(meetingsOf(network, AIR.density).flatMap((meeting) => meeting?.legs ?? []));
         const downstream = new Set<number>();
         for (let at = spoiltRow; at >= 0; at = network.joins[at]!) downstream.add(at);
         expect(tree.fan).toEqual({ label: runs[spoiltRow]!.label });
@@ -274,6 +276,8 @@ describe("partPass, on random trees of which one row is spoilt", () => {
             for (const key of ["airflow", "velocity", "velocityPressure", "leak"] as const)
               expect(budget[key]).toBe(before[key]);
           else seen.add("air waits");
+          // what its junction costs it is not known before all that meet there are: the cells say so in its place
+          if (junction !== null && legs.has(index)) return;
           if (suction === null) expect(budget.suctionAtEnd).toBe(before.suctionAtEnd);
           for (const key of ["entry", "friction", "fittings", "device", "total"] as const)
             expect(budget.cost?.[key]).toBe(before.cost?.[key]);
