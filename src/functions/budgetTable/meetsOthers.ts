@@ -1,23 +1,34 @@
 import { plain } from "../../core/naming/findNamed";
+import { FAN } from "../../core/network/openAir";
 import type { TableRun } from "../runsTable/readRun";
 import type { WrongRow } from "../runsTable/readWrong";
 
-const costsByAirflows = (row: TableRun | WrongRow): boolean => "run" in row && row.run.branch?.plain === false;
-const toOf = (row: TableRun | WrongRow): string => plain(("run" in row ? row.run.to : row.wrong.to) ?? "");
+/** Where branches that cost by the airflows come, or may come, in a table in which rows may be wrong. */
+export interface Branches {
+  /** Whether a run goes straight on at a junction where such a branch is known. */
+  readonly runsOn: (entry: TableRun) => boolean;
+  /**
+   * Whether what a run costs at its junction hangs on who else comes there: it names a branch, or another row names one, or may,
+   * that goes where it goes or nobody knows where.
+   */
+  readonly mayMeet: (entry: TableRun) => boolean;
+}
 
-/** Whether a run goes straight on at a junction where a branch is known that costs by the airflows. */
-export const runsOn = (rows: readonly (TableRun | WrongRow)[], { run }: TableRun): boolean =>
-  run.side === "suction" &&
-  run.branch === null &&
-  rows.some((row) => costsByAirflows(row) && toOf(row) === plain(run.to));
-
-/**
- * Whether what a run costs at its junction hangs on who else comes there: it names a branch, one beside it does, or a wrong row
- * beside it may, in a table that names such branches.
- */
-export function mayMeet(rows: readonly (TableRun | WrongRow)[], entry: TableRun): boolean {
-  const { run } = entry;
-  if (run.branch !== null) return !run.branch.plain;
-  const beside = rows.filter((row) => toOf(row) === plain(run.to));
-  return runsOn(rows, entry) || (rows.some(costsByAirflows) && beside.some((row) => "wrong" in row));
+/** Looks once at who joins whom by a branch. */
+export function branchesOf(rows: readonly (TableRun | WrongRow)[]): Branches {
+  const known = new Set<string>();
+  const possible = new Set<string>();
+  const names = new Set<string>();
+  for (const row of rows) {
+    const { name, to } = "run" in row ? row.run : row.wrong;
+    if (name !== null) names.add(plain(name));
+    const isKnown = "run" in row && row.run.branch?.plain === false;
+    if (isKnown) known.add(plain(to ?? ""));
+    if (isKnown || ("wrong" in row && row.mayBranch)) possible.add(plain(to ?? ""));
+  }
+  const isAnywhere = [...possible].some((to) => to !== FAN && !names.has(to));
+  return {
+    runsOn: ({ run }) => run.side === "suction" && run.branch === null && known.has(plain(run.to)),
+    mayMeet: ({ run }) => (run.branch === null ? isAnywhere || possible.has(plain(run.to)) : !run.branch.plain),
+  };
 }

@@ -14,7 +14,7 @@ import type { TableRun } from "../runsTable/readRun";
 import type { WrongRow } from "../runsTable/readWrong";
 import { surroundings } from "../runsTable/surroundings";
 import { askedInVain, budgetNotes } from "./budgetNotes";
-import { mayMeet, runsOn } from "./meetsOthers";
+import { branchesOf } from "./meetsOthers";
 import { metalNotes } from "./metalNotes";
 import { runRow } from "./runRow";
 import { sayWaits } from "./sayWaits";
@@ -41,6 +41,7 @@ export function partTable(
   const pass = partPass(tree, surroundings(density));
   const joined = new Set(rows.map((row) => plain(("wrong" in row ? row.wrong.to : row.run.to) ?? "")));
   const metal = metalOf(rows, tree);
+  const { runsOn, mayMeet } = branchesOf(rows);
   const answer = Array.from({ length: lastOf(rows).row + 1 }, (): Answered[] => blankRow(budgetColumns));
   rows.forEach((entry, index) => {
     const judged = itemAt(tree.rows, index);
@@ -55,12 +56,12 @@ export function partTable(
     else if (part !== null && "run" in judged) {
       const notes = [
         ...askedInVain(entry, { joined }),
-        ...budgetNotes(entry, part.budget, runsOn(rows, entry), system),
+        ...budgetNotes(entry, part.budget, runsOn(entry), system),
         ...(metal.get(index) ?? []),
       ];
       if (judged.path !== null) notes.push(sayWaits(judged.path));
       const row = partRow(runRow(entry, part.budget, joinNotes(notes), system), part, judged);
-      const unmet = part.budget.state === "asked" && mayMeet(rows, entry) ? judged.junction : null;
+      const unmet = part.budget.state === "asked" && mayMeet(entry) ? judged.junction : null;
       answer[entry.row] = unmet === null ? row : withErrors(row, THROUGH_JUNCTION, waiting(unmet));
     } else if ("waits" in judged) {
       const row = answerRow(budgetColumns, { run: name, note: sayWaits(judged.waits) }, system);

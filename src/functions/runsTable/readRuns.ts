@@ -79,7 +79,7 @@ export function readRuns(table: Matrix, system: UnitSystem): TableReader {
         } catch (error) {
           if (!(error instanceof DomainError)) throw error;
           if (wrong.push(error) > MOST_WRONG) throw itemAt(wrong, 0); // it is the range that is wrong
-          return readWrong(row, cell, isRun, error);
+          return readWrong(row, cell, isRun, error, system);
         }
       });
     },

@@ -60,6 +60,35 @@ test("a junction of which all is known says who governs there, though the way go
   expect([answer[4]![GOVERNS], answer[4]![BALANCED]]).toEqual(Array(2).fill('#N/A waits for run "main" (row 7)'));
 });
 
+describe("where branches cost by the airflows that meet", () => {
+  const [FITTINGS, DEVICE] = [5, 6];
+  const straight: Row = { ...sander, To: "arm" };
+  const branched = (facts: Row): Row[] => [{ ...saw, Fittings: "branch 45", ...facts }, straight, arm, main];
+  const sound = answerOf(branched({}));
+  const error = '#N/A waits for run "saw" (row 2)';
+
+  test.each<[string, Row]>([
+    ["is wrong, a branch named on it", { Length: "long" }],
+    ["is wrong, its list of fittings too", { Fittings: "branch 45; brunch" }],
+    ["goes where nobody knows", { To: "amr" }],
+  ])("a run beside a row that %s waits with what its junction costs, and its air is known", (_, facts) => {
+    const [, beside] = answerOf(branched(facts));
+    expect(beside!.slice(RUN, FITTINGS)).toEqual(sound[1]!.slice(RUN, FITTINGS));
+    expect(beside![DEVICE]).toEqual(sound[1]![DEVICE]);
+    expect([FITTINGS, RUN_LOSS, SUCTION, PATH].map((column) => beside![column])).toEqual(Array(4).fill(error));
+  });
+
+  test("a branch whose junction is not known waits likewise; a plain one, or one beside none, has its numbers", () => {
+    const other = (fittings: string): unknown[] =>
+      answerOf([{ ...saw, Length: "long" }, { ...straight, Fittings: fittings }, arm, main])[1]!;
+    expect([FITTINGS, RUN_LOSS].map((column) => other("branch 30")[column])).toEqual([error, error]);
+    const plain = answerOf([saw, { ...straight, Fittings: "branch 30 plain" }, arm, main])[1]!;
+    expect(other("branch 30 plain").slice(RUN, PATH)).toEqual(plain.slice(RUN, PATH));
+    const elbow = answerOf([saw, { ...straight, Fittings: "elbow 1.5" }, arm, main])[1]!;
+    expect(other("elbow 1.5").slice(RUN, PATH)).toEqual(elbow.slice(RUN, PATH));
+  });
+});
+
 test("the leak of a shut gate waits for its junction's suction; without a leak it is 0 whatever comes", () => {
   const leaking = answerOf(replaced("arm", { Length: "long" }))[3]!;
   expect(leaking[AIRFLOW]).toBe('#N/A waits for run "arm" (row 6)');
