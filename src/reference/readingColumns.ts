@@ -49,7 +49,7 @@ export const readingColumns = [
   {
     name: "Drop",
     quantity: "pressure",
-    width: 9,
+    width: 10,
     hint: "Pressure across the separator or filter in that run.",
   },
   {
@@ -61,7 +61,7 @@ export const readingColumns = [
   {
     name: "Times",
     quantity: null,
-    width: 7,
+    width: 8.5,
     hint: "How often it was read, the probe taken away in between. Blank: once.",
   },
   {

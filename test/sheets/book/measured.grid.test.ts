@@ -30,6 +30,7 @@ describe.each<[UnitSystem, string, string, string]>([
     expect(next).toMatch(/^read next: /);
     expect(words(shows)).toEqual(["agrees", "left out", ...Array.from({ length: 7 }, () => "agrees")]);
     expect(shows.value(SHEET, `${WORDS}${SECOND}`)).toContain(slip);
+    expect(shows.column(SHEET, `A${READINGS + 1}:A${READINGS + 10}`)).toEqual([...words(shows), ""]);
   });
 
   test("tell of the fan's speed and the filter more than was known", () => {
@@ -42,13 +43,13 @@ describe.each<[UnitSystem, string, string, string]>([
   });
 
   test("agree once the slip is typed right, as the sheet proposes to try", () => {
-    shows.type(SHEET, `D${SECOND}`, right);
+    shows.type(SHEET, `E${SECOND}`, right);
     expect(sentences(shows)[1]).toBe("all readings agree: 9");
-    expect(shows.value(SHEET, "E3")).toContain(`type ${right} in D${SECOND}`);
+    expect(shows.value(SHEET, "E3")).toContain(`type ${right} in E${SECOND}`);
   });
 
   test("a row that is wrong says why, and the others still count", () => {
-    shows.type(SHEET, `B${READINGS + 1}`, "no such run");
+    shows.type(SHEET, `C${READINGS + 1}`, "no such run");
     expect(shows.value(SHEET, `${WORDS}${READINGS + 1}`)).toMatch(/^At in row 2 of readings must be the name of a run/);
     expect(sentences(shows)[1]).toBe("all readings agree: 8; 1 cannot be used: see their words");
   });

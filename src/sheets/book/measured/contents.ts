@@ -21,7 +21,7 @@ const INVENTED = "Invented for trying out: no such duct was read.";
  */
 const inchPound: MeasuredContents = {
   invented: INVENTED,
-  tryIt: "Try it: type 722 in D16, as it should have been, and the slip is gone.",
+  tryIt: "Try it: type 722 in E16, as it should have been, and the slip is gone.",
   readings: [
     { Open: "band saw", At: "band saw", Velocity: 5400 },
     { Open: "planer", At: "planer", Airflow: 1040 },
@@ -38,7 +38,7 @@ const inchPound: MeasuredContents = {
 /** Here a decimal place of the area is off at the thickness sander. */
 const metric: MeasuredContents = {
   invented: INVENTED,
-  tryIt: "Try it: type 1190 in D16, as it should have been, and the slip is gone.",
+  tryIt: "Try it: type 1190 in E16, as it should have been, and the slip is gone.",
   readings: [
     { Open: "resaw", At: "resaw", Velocity: 30.5 },
     { Open: "thickness sander", At: "thickness sander", Airflow: 11900 },

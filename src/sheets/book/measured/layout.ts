@@ -9,7 +9,10 @@ export const SENTENCES = ["Fan", "Readings", "Read next", "Not told"] as const; 
 
 export const READINGS = 14; // row of the header
 export const READINGS_LAST = READINGS + 30;
-export const WORDS = columnLetters(readingColumns.length + 1); // what is said of the row's readings
+export const READINGS_COLUMN = 2; // B; column A holds the first words of what is said of them
+const BEHIND = READINGS_COLUMN + readingColumns.length;
+export const LAST_READING = columnLetters(BEHIND - 1);
+export const WORDS = columnLetters(BEHIND); // what is said of the row's readings
 
 export const INPUTS = READINGS_LAST + 4; // row of the header
 const MOST_INPUTS = 16;
@@ -28,7 +31,7 @@ export const inputColumns = [
 
 export const CALIBRATE_ANSWER = {
   sheet: "measured",
-  column: readingColumns.length + 3,
+  column: BEHIND + 2,
   header: READINGS,
   last: READINGS + SENTENCES.length + 260,
   columns: calibrateColumns,

@@ -18,7 +18,9 @@ import {
   inputColumns,
   INPUTS,
   INPUTS_LAST,
+  LAST_READING,
   READINGS,
+  READINGS_COLUMN,
   READINGS_LAST,
   SENTENCES,
   SHORT,
@@ -31,12 +33,11 @@ const NUMBER = "#,##0.00"; // one column holds airflows, pressures and shares
 const LEFT_OUT = "left out";
 
 const columns: readonly ReadingColumnRow[] = readingColumns;
-const LAST_COLUMN = columnLetters(columns.length);
 
 /** What was read in the ducts, and what it says of them. */
 export const measuredSheet: SheetOf<MeasuredContents> = (frame, contents) => ({
   name: frame.sheet("measured"),
-  columns: [...columns.map(({ width }) => width), 64, 4, ...calibrateColumns.map(({ key }) => widthOf(key))],
+  columns: [22, ...columns.map(({ width }) => width), 64, 4, ...calibrateColumns.map(({ key }) => widthOf(key))],
   tallRows: [{ row: READINGS, lines: 2 }],
   frozen: { rows: 0, columns: 0 },
   cells: [
@@ -59,6 +60,7 @@ export const measuredSheet: SheetOf<MeasuredContents> = (frame, contents) => ({
   lists: [],
   flags: [
     { range: `${WORDS}${READINGS + 1}:${WORDS}${READINGS_LAST}`, containsText: LEFT_OUT, style: "flag" },
+    { range: `A${READINGS + 1}:A${READINGS_LAST}`, containsText: LEFT_OUT, style: "flag" },
     { range: `B${SHORT + 1}`, containsText: LEFT_OUT, style: "flag" },
   ],
   print: { ...printing(frame, "landscape", 1), area: `A1:${WORDS}${INPUTS_LAST + 2}` },
@@ -86,7 +88,7 @@ function inShort(): SheetCell[] {
 function readings(frame: Frame, { readings: typed }: MeasuredContents): SheetCell[] {
   const rows = answerColumn(CALIBRATE_ANSWER, "row");
   const head = columns.map(({ name, quantity, hint }, index): SheetCell => {
-    const at = cellAddress(index + 1, READINGS);
+    const at = cellAddress(READINGS_COLUMN + index, READINGS);
     return quantity === null
       ? text(at, name, "header", { note: hint })
       : formula(at, headingIn(frame, name, quantity), "numberHeader", { note: hint });
@@ -96,7 +98,10 @@ function readings(frame: Frame, { readings: typed }: MeasuredContents): SheetCel
     const own = index + 2; // the answer counts from the header
     const second = `IF(COUNTIF(${rows},${own})>1,"; "&INDEX(${words},MATCH(${own},${rows},0)+1),"")`;
     return [
-      ...readingColumns.map(({ name }, column) => input(cellAddress(column + 1, row), typed[index]?.[name] ?? null)),
+      ...readingColumns.map(({ name }, column) =>
+        input(cellAddress(READINGS_COLUMN + column, row), typed[index]?.[name] ?? null),
+      ),
+      formula(`A${row}`, `=${firstWords(`$${WORDS}${row}`)}`),
       formula(`${WORDS}${row}`, `=IFERROR(INDEX(${words},MATCH(${own},${rows},0))&${second},"")`, "result"),
     ];
   });
@@ -107,11 +112,15 @@ function readings(frame: Frame, { readings: typed }: MeasuredContents): SheetCel
       "A row for a place and a set of open gates. Fill any of velocity, airflow, suction and drop; a velocity is best, since no area is typed for it.",
       "note",
     ),
+    text(`A${READINGS}`, "Check", "header", { note: `The first words of column ${WORDS}.` }),
     ...head,
     text(`${WORDS}${READINGS}`, "What is said of it", "header"),
     ...body.flat(),
   ];
 }
+
+/** "agrees", "left out": what stands before the first colon or semicolon. */
+const firstWords = (said: string): string => `LEFT(${said},MIN(FIND(":",${said}&":"),FIND(";",${said}&";"))-1)`;
 
 const isShare = (key: string): boolean => ["before", "after", "errorBefore", "errorAfter"].includes(key);
 
@@ -147,7 +156,7 @@ function answer(frame: Frame): SheetCell[] {
   const given = [
     runsTable(frame),
     fanCurve(frame),
-    `$A$${READINGS}:$${LAST_COLUMN}$${READINGS_LAST}`,
+    `$${columnLetters(READINGS_COLUMN)}$${READINGS}:$${LAST_READING}$${READINGS_LAST}`,
     inputErrorsOn(frame),
     frame.name("density"),
     frame.name("units"),
