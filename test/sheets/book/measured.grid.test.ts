@@ -45,7 +45,7 @@ describe.each<[UnitSystem, string, string, string]>([
   test("agree once the slip is typed right, as the sheet proposes to try", () => {
     shows.type(SHEET, `E${SECOND}`, right);
     expect(sentences(shows)[1]).toBe("all readings agree: 9");
-    expect(shows.value(SHEET, "E3")).toContain(`type ${right} in E${SECOND}`);
+    expect(shows.value(SHEET, "D3")).toContain(`type ${right} in E${SECOND}`);
   });
 
   test("a row that is wrong says why, and the others still count", () => {

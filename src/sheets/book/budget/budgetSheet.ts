@@ -52,6 +52,8 @@ const FLAGS: readonly (readonly [MarkedNote, string])[] = [
 const WIDTHS: Readonly<Partial<Record<BudgetKey, number>>> = {
   run: 16,
   airflow: 9,
+  velocityPressure: 11,
+  device: 9,
   suctionAtEnd: 10.5,
   pathLoss: 10.5,
   governs: 9,
@@ -69,7 +71,7 @@ export const budgetSheet: SheetOf<null> = (frame) => {
     tallRows: [{ row: BUDGET_HEADER, lines: 4 }],
     frozen: { rows: BUDGET_HEADER, columns: 2 },
     cells: [
-      text("A1", "Budget: as asked for", "title"),
+      text("A1", "Budget: as asked", "title"),
       text("C1", `What the runs carry and cost when every open hood gets what it asks for. Nothing to type here.`),
       text(
         "C2",

@@ -37,7 +37,7 @@ const columns: readonly ReadingColumnRow[] = readingColumns;
 /** What was read in the ducts, and what it says of them. */
 export const measuredSheet: SheetOf<MeasuredContents> = (frame, contents) => ({
   name: frame.sheet("measured"),
-  columns: [22, ...columns.map(({ width }) => width), 64, 4, ...calibrateColumns.map(({ key }) => widthOf(key))],
+  columns: [18, ...columns.map(({ width }) => width), 64, 4, ...calibrateColumns.map(({ key }) => widthOf(key))],
   tallRows: [{ row: READINGS, lines: 2 }],
   frozen: { rows: 0, columns: 0 },
   cells: [
@@ -46,7 +46,7 @@ export const measuredSheet: SheetOf<MeasuredContents> = (frame, contents) => ({
       `What you read in the ducts of the sheet ${frame.sheet("runs")}, and what it says of fan, hoses, entries, leaks and meter.`,
       contents.invented,
     ),
-    ...(contents.tryIt === null ? [] : [text("E3", contents.tryIt)]),
+    ...(contents.tryIt === null ? [] : [text("D3", contents.tryIt)]),
     cautionLine(
       frame,
       "A5",

@@ -17,11 +17,7 @@ export function sizesAsked(frame: Frame): SheetCell[] {
     input(`B${MARGIN_ROW}`, 15, {
       note: "Each hood's airflow and each run's velocity by so much more. Write none for 0.",
     }),
-    text(
-      `C${MARGIN_ROW}`,
-      "Sizes bought to the last digit leave nothing for what nobody measured: keep something.",
-      "note",
-    ),
+    text(`C${MARGIN_ROW}`, "Bought to the last digit, sizes leave nothing for what nobody measured.", "note"),
     text(`A${KEEP_ROW}`, "Diameter stays in", "label"),
     input(`B${KEEP_ROW}`, null, {
       note: "Names of runs between ; such as planer; trunk. Runs with a device stay anyway.",

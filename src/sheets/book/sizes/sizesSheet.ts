@@ -21,11 +21,11 @@ export const sizesSheet: SheetOf<null> = (frame) => ({
     text("A1", "Sizes: which machines can run together, and which pipe to buy", "title"),
     text(
       "A2",
-      `The ducts of the sheet ${frame.sheet("runs")} with the fan of the sheet ${frame.sheet("fan")}. Every open hood shall get its air, and no run that carries dust shall let it settle.`,
+      `With the ducts of ${frame.sheet("runs")} and the fan of ${frame.sheet("fan")}: every open hood shall get its air, and no dust shall settle.`,
     ),
     text(
       "A3",
-      "It knows nothing of head room, noise, what a shop has in stock, resale, or how sure the inputs are.",
+      "It knows nothing of head room, noise, stock or resale. Where branches join, sizes are found, not proved the best.",
       "note",
     ),
     cautionLine(frame, "A4", "Sizes are as sure as the fan's curve and the losses typed: measure before you buy."),
