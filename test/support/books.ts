@@ -1,6 +1,7 @@
 import { cellAddress } from "../../src/sheets/address";
 import type { Calculated, ShownCell } from "../../src/sheets/calculated";
 import type { CellName, SheetCell } from "../../src/sheets/workbook";
+import { findingsIn } from "../../src/taskpane/check/findingsIn";
 import { type Seen, seenIn } from "../../src/taskpane/check/seenIn";
 
 type Value = ShownCell["value"];
@@ -36,6 +37,10 @@ export function bookOf(sheets: Readonly<Record<string, SheetOfTest>>, names: rea
 
 /** What there is to see in such a book. */
 export const seenOf = (...book: Parameters<typeof bookOf>): Seen => seenIn(bookOf(...book));
+
+/** What Check finds in such a book. */
+export const foundIn = (sheets: Parameters<typeof bookOf>[0]) =>
+  findingsIn(seenOf(sheets)).map(({ rule, what, sheet, at }) => ({ rule, what, sheet, at }));
 
 const runsHeader = [
   "Run",
