@@ -2,11 +2,13 @@
 // program or computes with another's library (LibreOffice, IronCalc, EPANET), *.grid.test.ts computes whole books in the grid of the
 // sheet in the browser, *.large.test.ts reads or writes what is large. All else of src/ is "unit". "built" runs what `npm run build`
 // wrote, and "browser" drives it in Chromium.
+const fs = require("node:fs");
 const os = require("node:os");
 
 const swc = ["@swc/jest", { jsc: { parser: { syntax: "typescript", tsx: true }, target: "es2022" } }];
 const suite = (displayName, testMatch, more = {}) => ({
   displayName,
+  rootDir: __dirname,
   roots: ["<rootDir>/src", "<rootDir>/test", "<rootDir>/scripts"], // or each suite would list node_modules first
   testEnvironment: "<rootDir>/test/support/plainContext.js",
   transform: { "\\.(tsx?|mjs)$": swc },
@@ -20,15 +22,41 @@ const NEEDS = ["engine", "grid", "large"];
 const PLACES = ["built", "browser"];
 const outside = (folder) => `<rootDir>/test/${folder}/`;
 
+/** The quick tests of a folder of test/. */
+const quickTests = (folder) =>
+  fs
+    .readdirSync(`${__dirname}/test/${folder}`, { recursive: true, encoding: "utf8" })
+    .filter((file) => file.endsWith(".test.ts") && !NEEDS.some((need) => file.endsWith(`.${need}.test.ts`)))
+    .map((file) => `${folder}/${file}`)
+    .sort();
+
+const folders = fs.readdirSync(`${__dirname}/test`).filter((folder) => !PLACES.includes(folder));
+
+/** A word on the command line that is no option, no suite and no count names files: then each stands by itself, to be found. */
+const namesAPart = process.argv
+  .slice(2)
+  .some((word) => !/^[-\d]/.test(word) && !["unit", ...NEEDS, ...PLACES].includes(word));
+
+// The quick tests as one file for each folder of test/: what many of them import is loaded once, not once for each, which took three
+// times as long as the tests themselves.
+const unit = namesAPart
+  ? [
+      suite("unit", ["<rootDir>/test/**/*.test.ts"], {
+        testPathIgnorePatterns: [...NEEDS.map((need) => `\\.${need}\\.test\\.ts$`), ...PLACES.map(outside)],
+      }),
+    ]
+  : folders
+      .map(quickTests)
+      .filter((files) => files.length > 0)
+      .map((testsTogether) => suite("unit", ["<rootDir>/test/support/together.js"], { globals: { testsTogether } }));
+
 module.exports = {
   testTimeout: 600_000, // no test reads a clock; this ends one that hangs, on however busy a machine
   // One more than there are processors: a test waits a third of its time, for a browser's answer or for LibreOffice to begin and end.
   maxWorkers: os.availableParallelism() + 1,
   testSequencer: "<rootDir>/test/support/slowestFirst.js",
   projects: [
-    suite("unit", ["<rootDir>/test/**/*.test.ts"], {
-      testPathIgnorePatterns: [...NEEDS.map((need) => `\\.${need}\\.test\\.ts$`), ...PLACES.map(outside)],
-    }),
+    ...unit,
     ...NEEDS.map((need) =>
       suite(need, [`<rootDir>/test/**/*.${need}.test.ts`], { testPathIgnorePatterns: PLACES.map(outside) }),
     ),

@@ -65,7 +65,8 @@ export function difference(
   const scatter = known === null ? shownScatter(one, other, repeats) : knownScatter(one, other, known);
   if (typeof scatter === "string") return { ...means, limit: null, needed: null, says: scatter };
   const limit = studentT(scatter.degrees, sides) * scatter.ofDifference;
-  const says = verdict(means.change, limit, meant);
+  const isRounding = Math.abs(means.change) <= SAME_READING * Math.max(Math.abs(one.mean), Math.abs(other.mean));
+  const says = isRounding ? "no change" : verdict(means.change, limit, meant);
   const needed = says === "too small" ? readingsNeeded(Math.abs(means.change) / scatter.ofOne, sides) : null;
   return { ...means, limit, needed, says };
 }
@@ -122,7 +123,6 @@ function knownScatter(one: Series, other: Series, { percent, floor }: Repeatabil
 }
 
 function verdict(change: number, limit: number, meant: Meant): DifferenceSays {
-  if (change === 0) return "no change";
   const way = change > 0 ? "more" : "less";
   if (meant !== "either" && meant !== way) return "other way";
   return Math.abs(change) > limit ? way : "too small";
