@@ -7,7 +7,7 @@ import { DEFAULT_MATERIAL, materials } from "../reference/materials";
 import { fromSI, type Quantity, toSI, type Unit, type UnitSystem, unitOf } from "../reference/quantities";
 import { SMOOTH } from "../reference/zeroWords";
 import { limitsIn, refuseCell } from "./cellErrors";
-import { type Cell, CellErrorValue, isSingle, toMatrix } from "./cells";
+import { type Cell, CellErrorValue, cellAt, rangeOf } from "./cells";
 import type { BesideRule, OptionalNumber } from "./signature";
 
 /** Wall roughness [m] from a material's name or a number; a wall of none is said in a word, since a blank may come as 0. */
@@ -63,7 +63,12 @@ const waysOut = (what: string, words: readonly string[], otherwise: string, usua
   `${what}, "${words[0]!}" for 0, or ${otherwise} for ${usual}`;
 
 /** A fitting, a hood entry, a list of them, or a bare coefficient. */
-export function readFittings(name: string, cell: Cell, kind: "hood" | "any", system: UnitSystem): FittingItem[] {
+export function readFittings(
+  name: string,
+  cell: Cell,
+  kind: "hood" | "any",
+  system: UnitSystem,
+): readonly FittingItem[] {
   if (cell === null || cell instanceof CellErrorValue || typeof cell === "boolean") {
     return refuseCell(
       name,
@@ -80,26 +85,24 @@ export function readFittings(name: string, cell: Cell, kind: "hood" | "any", sys
 /** One of a few words; a blank takes the first. */
 export function readChoice<Word extends string>(name: string, cell: Cell, words: readonly Word[]): Word {
   if (isNothing(cell)) return words[0]!;
-  const list = words.map((word) => `"${word}"`).join(" or ");
-  if (typeof cell !== "string") return refuseCell(name, cell, list);
-  const found = words.find((word) => plain(word) === plain(cell));
-  if (found === undefined) throw new DomainError(name, cell, list);
-  return found;
+  const found =
+    typeof cell === "string" ? words.find((word) => word === cell || plain(word) === plain(cell)) : undefined;
+  return found ?? refuseCell(name, cell, words.map((word) => `"${word}"`).join(" or "));
 }
 
 /** The unit system of a call; one cell, blank means I-P. */
 export function readUnits(given: unknown): UnitSystem {
-  const matrix = toMatrix(given);
-  if (!isSingle(matrix)) throw new DomainError("units", `${matrix.length} by ${matrix[0]!.length} cells`, "one cell");
-  const cell = matrix[0]![0]!;
+  const cell = singleCell("units", given);
   return readChoice("units", typeof cell === "string" && plain(cell) === "i p" ? "IP" : cell, ["IP", "SI"]);
 }
 
 /** One cell of an argument that is not for ranges. */
 export function singleCell(name: string, given: unknown): Cell {
-  const matrix = toMatrix(given);
-  if (!isSingle(matrix)) throw new DomainError(name, `${matrix.length} by ${matrix[0]!.length} cells`, "one cell");
-  return matrix[0]![0]!;
+  if (given == null) return null;
+  const range = rangeOf(given);
+  const { rows, wide } = range;
+  if (rows.length > 1 || wide > 1) throw new DomainError(name, `${rows.length} by ${wide} cells`, "one cell");
+  return cellAt(range, 0, 0);
 }
 
 /** The density of a whole-table call [kg/m3]. */
@@ -118,8 +121,11 @@ export function readWithin(name: string, cell: Cell, quantity: Quantity, limits:
 }
 
 /** A number or a numeric text, from the user's unit into SI. */
-export function readNumber(name: string, cell: Cell, quantity: Quantity, system: UnitSystem): number {
-  const unit = unitOf(quantity, system);
+export const readNumber = (name: string, cell: Cell, quantity: Quantity, system: UnitSystem): number =>
+  readNumberIn(unitOf(quantity, system), name, cell);
+
+/** The same in a unit that is known already. */
+export function readNumberIn(unit: Unit, name: string, cell: Cell): number {
   const value = typeof cell === "number" ? cell : typeof cell === "string" ? numberIn(cell) : null;
   if (value === null || !Number.isFinite(value)) {
     return refuseCell(name, cell, unit.label === "" ? "a number" : `a number (${unit.label})`);

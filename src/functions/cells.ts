@@ -27,7 +27,10 @@ export function rangeOf(argument: unknown): Range {
   if (!Array.isArray(argument)) return { rows: [argument], high: 1, wide: 1 };
   const given: readonly unknown[] = argument;
   let wide = 0;
-  for (const line of given) wide = Math.max(wide, Array.isArray(line) ? line.length : 1);
+  for (const line of given) {
+    const cells = Array.isArray(line) ? line.length : 1;
+    if (cells > wide) wide = cells;
+  }
   if (wide === 0) return ONE_BLANK;
   return { rows: filled(given), high: given.length, wide };
 }
@@ -79,6 +82,3 @@ function toCell(value: unknown): Cell {
   if (type === "Error") return new CellErrorValue(typeof basicValue === "string" ? basicValue : "#VALUE!");
   return typeof basicValue === "object" ? null : toCell(basicValue);
 }
-
-/** One cell of an argument that takes one cell only. */
-export const isSingle = (matrix: Matrix): boolean => matrix.length === 1 && matrix[0]!.length === 1;

@@ -1,13 +1,14 @@
 import { requireNamed } from "../core/naming/findNamed";
 import { gateConditions } from "../reference/gateConditions";
 import { leakageClasses } from "../reference/leakageClasses";
-import type { UnitSystem } from "../reference/quantities";
+import { type UnitSystem, unitOf } from "../reference/quantities";
 import {
   readBeside,
   readChoice,
   readFittings,
   readMaterial,
   readNumber,
+  readNumberIn,
   readOptional,
   usualRoughness,
 } from "./arguments";
@@ -15,35 +16,44 @@ import { refuseCell } from "./cellErrors";
 import type { Cell } from "./cells";
 import type { LeakageClass, Rule } from "./signature";
 
-/**
- * How the cells of one argument are read into SI: made once a call, used once a cell.
- *
- * @param isGiven whether the call has this argument; one that is left out is not one whose cell is blank
- */
-export function readerOf(name: string, rule: Rule, system: UnitSystem, isGiven: boolean): (cell: Cell) => unknown {
+/** Reads one cell of an argument; undefined where the call leaves it out, which is not the same as a blank cell. */
+type Reader = (cell: Cell | undefined) => unknown;
+
+/** How the cells of one argument are read into SI. */
+export function readerOf(name: string, rule: Rule, system: UnitSystem): Reader {
+  const { ifLeftOut, read } = readingOf(name, rule, system);
+  return (cell) => (cell !== undefined ? read(cell) : ifLeftOut === undefined ? read(null) : ifLeftOut());
+}
+
+interface Reading {
+  readonly read: (cell: Cell) => unknown;
+  readonly ifLeftOut?: () => unknown; // as if its cell were blank where there is none
+}
+
+function readingOf(name: string, rule: Rule, system: UnitSystem): Reading {
   switch (rule.kind) {
     case "number": {
-      const { quantity } = rule;
-      if (rule.needed)
-        return (cell) => (cell === null ? refuseCell(name, cell, "given") : readNumber(name, cell, quantity, system));
-      return isGiven ? (cell) => readOptional(name, cell, rule, system) : () => rule.usual;
+      const unit = unitOf(rule.quantity, system);
+      const number = (cell: Cell): number => readNumberIn(unit, name, cell);
+      if (rule.needed) return { read: (cell) => (cell === null ? refuseCell(name, cell, "given") : number(cell)) };
+      return { read: (cell) => readOptional(name, cell, rule, system), ifLeftOut: () => rule.usual };
     }
     case "beside":
-      return isGiven ? (cell) => readBeside(name, cell, rule, system) : () => null;
+      return { read: (cell) => readBeside(name, cell, rule, system), ifLeftOut: () => null };
     case "word":
-      return (cell) => readChoice(name, cell, rule.words);
+      return { read: (cell) => readChoice(name, cell, rule.words) };
     case "material":
-      return isGiven ? (cell) => readMaterial(name, cell, system) : usualRoughness;
+      return { read: (cell) => readMaterial(name, cell, system), ifLeftOut: usualRoughness };
     case "fittings":
-      return (cell) => readFittings(name, cell, "any", system);
+      return { read: (cell) => readFittings(name, cell, "any", system) };
     case "hood entry":
-      return (cell) => readFittings(name, cell, "hood", system);
+      return { read: (cell) => readFittings(name, cell, "hood", system) };
     case "gate condition":
-      return (cell) => readGateCondition(name, cell);
+      return { read: (cell) => readGateCondition(name, cell) };
     case "leakage class":
-      return (cell) => readLeakageClass(name, cell, system);
+      return { read: (cell) => readLeakageClass(name, cell, system) };
     case "unit name":
-      return (cell) => (typeof cell === "string" ? cell : refuseCell(name, cell, "a name"));
+      return { read: (cell) => (typeof cell === "string" ? cell : refuseCell(name, cell, "a name")) };
   }
 }
 

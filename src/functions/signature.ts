@@ -82,8 +82,8 @@ export interface LeakageClass {
 /** What the core gets for each kind of name. */
 interface NamedValues {
   readonly material: number; // roughness [m]; a number is the roughness, and the usual material stands where it is left out
-  readonly fittings: FittingItem[]; // a fitting, a hood entry, a list of them, or a bare K
-  readonly "hood entry": FittingItem[]; // the same, hood entries only
+  readonly fittings: readonly FittingItem[]; // a fitting, a hood entry, a list of them, or a bare K
+  readonly "hood entry": readonly FittingItem[]; // the same, hood entries only
   readonly "gate condition": GateConditionRow;
   readonly "leakage class": LeakageClass;
   readonly "unit name": string;

@@ -30,6 +30,24 @@ describe("the array rule of cells and ranges", () => {
     expect(call(velocity, column(350, 700), [[4]])).toEqual(call(velocity, column(350, 700), column(4, 4)));
   });
 
+  test("a call knows nothing of the calls before it: left out, blank, a name, a number, nonsense", () => {
+    const materials = [undefined, null, "corrugated hose", 0.005, "0.005", "smooth", "nonsense", 0];
+    const said = (material: unknown) => {
+      try {
+        return call(friction, [[350]], [[4]], material === undefined ? undefined : [[material]])[0]![0];
+      } catch (error) {
+        return (error as Error).message;
+      }
+    };
+    const alone = materials.map(said);
+    expect(new Set(alone).size).toBe(materials.length - 1); // a number and the same number as a text agree
+    fc.assert(
+      fc.property(fc.array(fc.nat(materials.length - 1)), (calls) => {
+        expect(calls.map((at) => said(materials[at]))).toEqual(calls.map((at) => alone[at]));
+      }),
+    );
+  });
+
   test("a column with a row makes a grid", () => {
     const grid = call(friction, column(350, 500, 650), row(4, 5));
     expect(grid.map((line) => line.length)).toEqual([2, 2, 2]);

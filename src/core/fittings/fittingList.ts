@@ -38,7 +38,26 @@ const MOST_ITEMS = 200; // entries in one list
  * @throws DomainError for an unknown name (with the nearest ones) or a number too many
  * @source house grammar
  */
-export function parseFittingList(argument: string, text: string, inch: number, kind: "hood" | "any"): FittingItem[] {
+export function parseFittingList(
+  argument: string,
+  text: string,
+  inch: number,
+  kind: "hood" | "any",
+): readonly FittingItem[] {
+  const key = `${kind} ${inch} ${text}`;
+  const before = parsed.get(key);
+  if (before !== undefined) return before;
+  const items = parseEntries(argument, text, inch, kind);
+  if (parsed.size >= MOST_PARSED) parsed.clear();
+  parsed.set(key, items);
+  return items;
+}
+
+/** A sheet says the same few lists in many cells, and says them all again with every recalculation. A refusal is not kept. */
+const parsed = new Map<string, readonly FittingItem[]>();
+const MOST_PARSED = 500;
+
+function parseEntries(argument: string, text: string, inch: number, kind: "hood" | "any"): FittingItem[] {
   const entries = text
     .split(/[;\n]/)
     .map(tidy)

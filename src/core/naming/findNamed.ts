@@ -13,10 +13,27 @@ export interface Named {
  * @source house
  */
 export const plain = (text: string): string =>
-  text
-    .trim()
-    .toLowerCase()
-    .replace(/[\s_-]+/g, " ");
+  isPlain(text)
+    ? text
+    : text
+        .trim()
+        .toLowerCase()
+        .replace(/[\s_-]+/g, " ");
+
+const [BLANK, HYPHEN, UNDERLINE, TILDE] = [32, 45, 95, 126];
+
+/** Most names stand in that spelling already, and large tables have many: no capitals, single blanks between signs of ASCII. */
+function isPlain(text: string): boolean {
+  let blankMayCome = false;
+  for (let place = 0; place < text.length; place++) {
+    const code = text.charCodeAt(place);
+    const isCapital = code > 64 && code < 91;
+    if (code < BLANK || code > TILDE || code === HYPHEN || code === UNDERLINE || isCapital) return false;
+    if (code === BLANK && !blankMayCome) return false;
+    blankMayCome = code !== BLANK;
+  }
+  return blankMayCome;
+}
 
 /**
  * The row whose key or alias this is; undefined when there is none.
@@ -32,7 +49,7 @@ export function findNamed<Row extends Named>(rows: readonly Row[], name: string)
       for (const one of [row.key, ...(row.aliases ?? [])]) if (!byName.has(plain(one))) byName.set(plain(one), row);
     indexes.set(rows, byName);
   }
-  return byName.get(name) ?? byName.get(plain(name)); // most stand in the plain spelling already
+  return byName.get(plain(name));
 }
 
 /**

@@ -21,6 +21,12 @@ describe("plain", () => {
     expect(plain(text)).toBe(name);
   });
 
+  test("of any text is the three rules, one after another", () => {
+    const text = fc.string({ unit: fc.constantFrom(..."az09AZ -_\t\u00a0.é"), maxLength: 8 });
+    const byRules = (name: string) => name.trim().toLowerCase().replace(/[\s_-]+/g, " "); // prettier-ignore
+    fc.assert(fc.property(text, (name) => expect(plain(name)).toBe(byRules(name))));
+  });
+
   test("of a plain name is the name itself", () => {
     fc.assert(fc.property(fc.string(), (text) => plain(plain(text).trim()) === plain(text).trim()));
   });

@@ -67,7 +67,7 @@ function nameNow({ literal, shown }: Element): string | null {
 function itemNow(element: Element, { system }: Call): FittingItem | null {
   const text = nameNow(element);
   if (text === null) return null;
-  const items = unlessRefused(() => parseFittingList("fitting", text, unitOf("diameter", system).factor, "any"));
+  const items = unlessRefused(() => [...parseFittingList("fitting", text, unitOf("diameter", system).factor, "any")]);
   return items.length === 1 ? items[0]! : null;
 }
 
