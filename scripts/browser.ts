@@ -15,16 +15,20 @@ const ARGUMENTS = [
   "--disable-quic",
 ];
 
-/** Starts a Chromium for tests: the one that CHROMIUM_PATH names, else the one that ships as an npm package. */
-export async function launchBrowser(): Promise<Browser> {
+/**
+ * Starts a Chromium for tests: the one that CHROMIUM_PATH names, else the one that ships as an npm package.
+ *
+ * @param more arguments of its own
+ */
+export async function launchBrowser(more: readonly string[] = []): Promise<Browser> {
   const own = process.env.CHROMIUM_PATH;
-  if (own !== undefined && own !== "")
-    return playwright.launch({ executablePath: own, headless: true, args: ARGUMENTS });
+  const args = [...ARGUMENTS, ...more];
+  if (own !== undefined && own !== "") return playwright.launch({ executablePath: own, headless: true, args });
   const { executablePath, libraries } = await unpackShipped();
   return playwright.launch({
     executablePath,
     headless: true,
-    args: ARGUMENTS,
+    args,
     // without FONTCONFIG_PATH no text is drawn on a machine without fonts
     env: {
       ...process.env,

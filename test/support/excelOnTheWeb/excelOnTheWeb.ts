@@ -5,7 +5,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import type { Browser, BrowserContext, Frame, FrameLocator, Page } from "playwright-core";
-import { launchBrowser } from "../../../scripts/browser";
+import { startBrowser } from "../servedSite";
 import { record, type Recorder } from "../excelRecorder/recorder";
 import { type CellAnswer, type CellCall, messageFor } from "./cells";
 import { serveOffice } from "./officeFiles";
@@ -74,7 +74,7 @@ export function excelOnTheWeb(): (opening?: Opening) => Promise<OpenedExcel> {
   let browser: Browser;
   const contexts: BrowserContext[] = [];
   beforeAll(async () => {
-    browser = await launchBrowser();
+    browser = await startBrowser();
   });
   afterEach(async () => {
     for (const context of contexts.splice(0)) await context.close();
