@@ -22,6 +22,7 @@ const local = site.openForAll();
 
 const notice = (page: Page) => page.locator("#notice");
 const focused = (page: Page): Promise<string> => page.evaluate(() => document.activeElement?.textContent?.trim() ?? "");
+const active = (page: Page): Promise<string> => page.locator(".o-sheet.active .o-sheet-name").innerText();
 const choose = (page: Page, name: string, bytes: Buffer): Promise<void> =>
   page.locator("#chooser").setInputFiles({ name, mimeType: "application/octet-stream", buffer: bytes });
 
@@ -40,7 +41,7 @@ async function newBudget(page: Page, units: "IP" | "SI"): Promise<void> {
 }
 
 describe("New", () => {
-  test("makes an empty budget in SI with the keyboard alone, which is kept and is there after a reload", async () => {
+  test("makes an empty budget in SI with the keyboard alone, which is kept; a reload has it again, at the sheet that was open", async () => {
     const { page } = local;
     await newBudget(page, "SI");
     await keptSays(page, KEPT);
@@ -52,17 +53,22 @@ describe("New", () => {
     expect(start).not.toContain("IP");
     await goTo(page, "A40");
     await typeInto(page, "A40", "my own line");
+    await openSheet(page, "Flow");
     await keptSays(page, KEPT);
     await reload(page);
+    expect(await active(page)).toBe("Flow");
+    await openSheet(page, "Start");
     expect(await readOne(page, "A40")).toBe("my own line");
     expect(await page.locator("#kept").innerText()).toMatch(KEPT);
     expect(local.complaints).toEqual([]);
     expect(local.outside).toEqual([]);
   });
 
-  test("asks before it replaces changes that no file has; Escape keeps them and gives the focus back", async () => {
+  test("asks before it replaces changes that no file has; Escape keeps them and gives the focus back; another budget begins at its first sheet", async () => {
     const { page } = local;
     await typeInto(page, "A40", "not in a file yet");
+    await openSheet(page, "Flow");
+    await goTo(page, "A1");
     await newBudget(page, "IP");
     await notice(page).waitFor();
     expect(await notice(page).innerText()).toMatch(
@@ -72,10 +78,14 @@ describe("New", () => {
     await page.keyboard.press("Escape");
     await notice(page).waitFor({ state: "hidden" });
     expect(await focused(page)).toBe("New");
+    await openSheet(page, "Start");
     expect(await readOne(page, "A40")).toBe("not in a file yet");
+    await openSheet(page, "Flow");
+    await goTo(page, "A1");
     await newBudget(page, "IP");
     await notice(page).getByRole("button", { name: "Replace it" }).click();
     await keptSays(page, KEPT);
+    expect(await active(page)).toBe("Start");
     expect(await readOne(page, "A40")).toBe("");
   });
 });
@@ -205,21 +215,6 @@ describe("what the browser keeps", () => {
     await reload(page);
     expect((await read(page, "A40:A42")).flat()).toEqual(["first tab", "", "first tab again"]);
     await other.close();
-  });
-
-  test("a reload opens the sheet that was open, and another budget begins at its first", async () => {
-    const { page } = local;
-    const active = (): Promise<string> => page.locator(".o-sheet.active .o-sheet-name").innerText();
-    await openSheet(page, "Flow");
-    await typeInto(page, "B61", "mine");
-    await keptSays(page, KEPT);
-    await reload(page);
-    expect(await active()).toBe("Flow");
-    await page.click("#new");
-    await page.getByRole("button", { name: "Make it" }).click();
-    await notice(page).getByRole("button", { name: "Replace it" }).click();
-    await keptSays(page, KEPT);
-    expect(await active()).toBe("Start");
   });
 });
 
