@@ -4,7 +4,7 @@ import type { FrameLocator, Page } from "playwright-core";
 import { KEPT, keptSays, numberOf, paneFrame, read, reload, localSite, typeHere, walkTo } from "./localPage";
 import { button, hasFocus, says, tab, view } from "./panePage";
 
-const local = localSite().openForEach();
+const local = localSite().openForAll();
 
 /** Goes to a sheet by the grid's own keys, and waits for each step to show. */
 async function sheet(page: Page, name: string): Promise<void> {

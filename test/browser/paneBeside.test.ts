@@ -18,14 +18,15 @@ import { allFunctions, button, hasFocus, says, tab, view } from "./panePage";
 
 // The pane beside the real sheet, on the demo: what it says it did is read in the grid.
 
-const local = localSite().openForEach();
+const local = localSite().openForAll();
 let page: Page;
 let pane: FrameLocator;
 
 beforeEach(async () => {
   ({ page } = local);
   pane = paneFrame(page);
-  await tab(pane, "Start").waitFor();
+  await tab(pane, "Start").click();
+  await goTo(page, "A1"); // the focus is in the grid, as when the page has opened
 });
 afterEach(() => {
   expect(local.complaints).toEqual([]);
@@ -156,6 +157,7 @@ test("Functions offers the runs and the curve of the open book, and computes wit
   await openSheet(page, "Fan");
   const [airflow, pressure] = (await read(page, "A11:B11"))[0]!; // a point of the curve itself
   await tab(pane, "Functions").click();
+  await pane.getByRole("searchbox", { name: "Search functions" }).fill("FANPRESSURE");
   await button(pane, /^FANPRESSURE/).click();
   await button(pane, "Insert here …").click();
   await button(pane, /^Take Fan!D8:E\d+$/).click();
