@@ -59,6 +59,7 @@ export function readRuns(table: Matrix, system: UnitSystem): TableReader {
     names,
     hasGates: places.Gate !== undefined,
     runs: (open) => {
+      requireFew(filled.length);
       const runs = filled.map(([row, cell]) => runOf(row, cell, open));
       const last = runs.at(-1);
       if (last === undefined) throw noRun();
@@ -71,7 +72,7 @@ export function readRuns(table: Matrix, system: UnitSystem): TableReader {
     },
     rows: () => {
       if (filled.length === 0) throw noRun();
-      if (filled.length > MOST_RUNS) throw new DomainError("runs", filled.length, `at most ${MOST_RUNS} rows`);
+      requireFew(filled.length);
       const wrong: DomainError[] = [];
       return filled.map(([row, cell]) => {
         try {
@@ -84,6 +85,11 @@ export function readRuns(table: Matrix, system: UnitSystem): TableReader {
       });
     },
   };
+}
+
+/** Before the rows are read, which takes seconds where somebody pointed at a whole log. */
+function requireFew(rows: number): void {
+  if (rows > MOST_RUNS) throw new DomainError("runs", rows, `at most ${MOST_RUNS} rows`);
 }
 
 const noRun = (): DomainError => new DomainError("runs", null, "a table with at least one run below its headers");
