@@ -4,6 +4,8 @@ import { calculatedOf } from "../../../src/hosts/local/readGrid";
 import { localHost } from "../../../src/hosts/local/localHost";
 import { wholeBudget } from "../../../src/hosts/local/newForm";
 import type { OpenBook } from "../../../src/hosts/local/openBook";
+import { budgetBook } from "../../../src/sheets/book/budgetBook";
+import type { SheetKey } from "../../../src/sheets/sheetKeys";
 import type { Workbook } from "../../../src/sheets/workbook";
 import { bookOf, deskOf, gridOf, setUpGrid, sheetOf } from "./gridOfOurs";
 beforeAll(setUpGrid);
@@ -14,6 +16,10 @@ const twoSheets = bookOf(
   sheetOf([{ at: "A1", value: 1 }]),
   sheetOf([{ at: "B2", formula: "=DUCT.NOSUCH(One!A1)" }], { name: "Two words" }),
 );
+
+/** The example with these sheets and what they read; a whole one goes the same way in test/browser/paneBeside.test.ts. */
+const exampleWith = (units: "IP" | "SI", ...sheets: readonly SheetKey[]): Workbook =>
+  budgetBook({ units, sheets, contents: "example" }, { sheets: [], names: [] });
 
 describe("the local sheet, as the pane sees it", () => {
   test("goes to a cell of any sheet, and refuses one of a sheet that is gone", async () => {
@@ -55,7 +61,7 @@ describe("the local sheet, as the pane sees it", () => {
   const VALUES_FILE = /^a luthiers' shared workroom \d{4}-\d\d-\d\d values\.xlsx$/; // Summary names the workshop
 
   test("a values copy is a file with no formula in it, and the open budget is as it was", async () => {
-    const model = gridOf(wholeBudget("SI", "example"));
+    const model = gridOf(exampleWith("SI", "summary"));
     const before = calculatedOf(model);
     const desk = deskOf(model);
     const outcome = await localHost(desk).shareCopy("values", watch());
@@ -78,7 +84,7 @@ describe("the local sheet, as the pane sees it", () => {
   });
 
   test("a club copy that was opened comes back as a live budget with its formulas; another budget does not", async () => {
-    const live = wholeBudget("IP", "example");
+    const live = exampleWith("IP", "budget");
     const desk = deskOf(gridOf(live));
     await localHost(desk).shareCopy("formulas", watch());
     const copy = (await readBook(desk.sent[0]!.bytes)).workbook;

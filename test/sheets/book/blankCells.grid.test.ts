@@ -50,7 +50,7 @@ const isBlank = (cell: unknown): boolean => cell === null || cell === "";
 const isRange = (arg: unknown): arg is unknown[][] => Array.isArray(arg);
 
 /** These read what SOLVE takes by its own reader, and compute much longer. */
-const SLOW = ["SCENARIOS", "TOGETHER", "UNCERTAINTY", "CALIBRATE"];
+const SLOW = ["SCENARIOS", "GAINS", "TOGETHER", "UNCERTAINTY", "CALIBRATE"];
 const ofSolve = new Set(
   calls
     .filter(({ name }) => name === "SOLVE")
@@ -78,6 +78,7 @@ test("a host that sends every blank as 0, or as an empty text, gets the same num
 test.each([...new Set(calls.map(({ name }) => name))])("%s with any one cell blank", (name) => {
   const wrong = calls
     .filter((call) => call.name === name)
+    .slice(0, name === "CALIBRATE" ? 1 : undefined) // the same cells are read in either units
     .flatMap((call) =>
       call.args.flatMap((arg, at) => {
         if (!isRange(arg) || (SLOW.includes(name) && ofSolve.has(JSON.stringify(arg)))) return [];
