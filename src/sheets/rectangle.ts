@@ -67,3 +67,21 @@ export const addressesIn = (rectangle: Rectangle): string[] =>
 
 /** The addresses of the cells that an answer fills, its own first. */
 export const filledAddresses = (at: string, extent: Extent): string[] => addressesIn(filledFrom(at, extent));
+
+/** What is left of a rectangle without others, in as many rectangles as that takes. */
+export const without = (whole: Rectangle, others: readonly Rectangle[]): Rectangle[] =>
+  others.reduce((parts, other) => parts.flatMap((part) => lessOne(part, other)), [whole]);
+
+function lessOne(part: Rectangle, other: Rectangle): Rectangle[] {
+  const top = Math.max(part.top, other.top);
+  const bottom = Math.min(part.bottom, other.bottom);
+  const left = Math.max(part.left, other.left);
+  const right = Math.min(part.right, other.right);
+  if (top > bottom || left > right) return [part];
+  return [
+    { ...part, bottom: top - 1 },
+    { ...part, top: bottom + 1 },
+    { top, bottom, left: part.left, right: left - 1 },
+    { top, bottom, left: right + 1, right: part.right },
+  ].filter((rest) => rowsOf(rest) > 0 && columnsOf(rest) > 0);
+}

@@ -17,6 +17,7 @@ export interface Sheet {
   readonly cells: readonly SheetCell[];
   readonly lists: readonly ChoiceList[];
   readonly flags: readonly Flag[];
+  readonly hints?: readonly Hint[];
   readonly charts?: readonly Chart[];
   readonly tables?: readonly SheetTable[];
   readonly print?: PrintSetup;
@@ -97,6 +98,12 @@ export interface ChoiceList {
   readonly range: string;
   readonly choices: readonly string[];
   readonly strict: boolean;
+}
+
+/** What to type, told while a cell of these is selected or typed in. */
+export interface Hint {
+  readonly range: string;
+  readonly text: string;
 }
 
 /** A conditional format by the text that a cell shows, so that colour is never the only sign. */

@@ -142,11 +142,37 @@ describe("the demo", () => {
     expect(await readOne(page, "C12")).toBe("south main");
   });
 
-  test("a selected heading is explained in the line under the grid", async () => {
+  test("a heading is explained in the line under the grid, and so is each cell to be filled, while one types, with what Tab takes", async () => {
+    const { page } = local;
     await openSheet("Runs");
-    await goTo(local.page, "R8");
-    await lineSays(local.page, /^R8: An open area at the run's upstream end/);
-    await goTo(local.page, "A1");
-    await local.page.waitForFunction(() => document.getElementById("sheet-words")!.textContent === "");
+    await goTo(page, "R8");
+    await lineSays(page, /^R8: An open area at the run's upstream end/);
+    await goTo(page, "R18");
+    await lineSays(page, /^R18: An open area at the run's upstream end/);
+    await goTo(page, "I10"); // its text goes on behind the next column
+    await lineSays(page, /^I10: elbow 1.5 x2; branch 30 \| Names from the table fittings/);
+    await goTo(page, "A1");
+    await page.waitForFunction(() => document.getElementById("sheet-words")!.textContent === "");
+
+    await goTo(page, "C18");
+    await page.keyboard.type("no");
+    await lineSays(page, /^C18: Tab takes "north main"\. The run that it joins, spelled as there/);
+    await page.keyboard.press("Tab");
+    await lineSays(page, /^D18: What a hood should draw/); // the cell beside it
+    expect(await readOne(page, "C18")).toBe("north main");
+    await goTo(page, "H18");
+    await page.keyboard.type("4"); // a K, no matter which names have a 4 in them
+    await page.keyboard.press("Tab");
+    expect(await readOne(page, "H18")).toBe("4");
+    await goTo(page, "H18");
+    await page.keyboard.type("drum");
+    await lineSays(page, /^H18: Tab takes "drum sander port"/);
+    await page.keyboard.press("Tab");
+    await page.keyboard.type("gate; elbow 5"); // the next cell, and the second fitting in it
+    await lineSays(page, /^I18: Tab takes "gate; elbow 5-piece/);
+    await page.keyboard.press("Tab");
+    await page.keyboard.type(" 1.5");
+    await page.keyboard.press("Enter");
+    expect((await read(page, "H18:I18"))[0]).toEqual(["drum sander port", "gate; elbow 5-piece 1.5"]);
   });
 });

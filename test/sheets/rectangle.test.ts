@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import {
   addressesIn,
   cellsIn,
@@ -10,6 +11,7 @@ import {
   rectangleOf,
   rectangleText,
   rowsOf,
+  without,
 } from "../../src/sheets/rectangle";
 
 const at = (top: number, left: number, bottom: number, right: number) => ({ top, left, bottom, right });
@@ -61,4 +63,29 @@ describe("a rectangle of cells", () => {
     expect(addressesIn(at(3, 2, 4, 3))).toEqual(["B3", "C3", "B4", "C4"]);
     expect(filledAddresses("Z9", { rows: 2, columns: 2 })).toEqual(["Z9", "AA9", "Z10", "AA10"]);
   });
+});
+
+test("what is left of a rectangle without others is each of its cells that lies in none of them, once", () => {
+  const side = fc.integer({ min: 1, max: 6 });
+  const rectangle = fc
+    .tuple(side, side, side, side)
+    .map(([row, column, otherRow, otherColumn]) =>
+      at(
+        Math.min(row, otherRow),
+        Math.min(column, otherColumn),
+        Math.max(row, otherRow),
+        Math.max(column, otherColumn),
+      ),
+    );
+  fc.assert(
+    fc.property(rectangle, fc.array(rectangle, { maxLength: 4 }), (whole, others) => {
+      const taken = new Set(others.flatMap(addressesIn));
+      const left = without(whole, others).flatMap(addressesIn);
+      expect(left.sort()).toEqual(
+        addressesIn(whole)
+          .filter((cell) => !taken.has(cell))
+          .sort(),
+      );
+    }),
+  );
 });

@@ -71,7 +71,7 @@ async function readSheet(
   if (used === null) return { sheet: { name, ...BLANK }, shown: new Map() };
   const { cells, shown } = await readCells(context, there, used);
   const layout = await readLayout(context, there, used);
-  const { lists, notes } = await readLists(context, there, used);
+  const { lists, hints, notes } = await readLists(context, there, used);
   const print = await readPrint(context, there);
   const sheet: Sheet = {
     name,
@@ -79,6 +79,7 @@ async function readSheet(
     cells: withNotes(cells, notes),
     lists,
     flags: await readFlags(context, there),
+    ...(hints.length === 0 ? {} : { hints }),
     tables: await readTables(context, there),
     ...(print === undefined ? {} : { print }),
   };

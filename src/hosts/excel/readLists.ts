@@ -1,5 +1,6 @@
 import { cellAddress } from "../../sheets/address";
-import type { ChoiceList } from "../../sheets/workbook";
+import { HINT_TITLE } from "../../sheets/prompts";
+import type { ChoiceList, Hint } from "../../sheets/workbook";
 import { readReference } from "../../sheets/rangeRef";
 import { columnsOf, isOneCell, placesIn, rowsOf, type Rectangle, rectangleText } from "../../sheets/rectangle";
 import { rangeAt, rectangleAt } from "./rangeAt";
@@ -10,6 +11,7 @@ const AT_ONCE = 500; // areas asked in one request
 
 export interface Validations {
   readonly lists: readonly ChoiceList[];
+  readonly hints: readonly Hint[];
   readonly notes: ReadonlyMap<string, string>;
 }
 
@@ -22,20 +24,26 @@ export async function readLists(
   const special = used.getSpecialCellsOrNullObject("DataValidations");
   special.load("address");
   await context.sync();
-  if (special.isNullObject) return { lists: [], notes: new Map() };
+  if (special.isNullObject) return { lists: [], hints: [], notes: new Map() };
   const found: Found[] = [];
   let areas = special.address.split(",").flatMap((one) => rectangleAt(one) ?? []);
   while (areas.length > 0) {
     const cutUp = await readAreas(context, sheet, areas.slice(0, AT_ONCE), found);
     areas = [...areas.slice(AT_ONCE), ...cutUp];
   }
-  return { lists: await listsOf(context, found), notes: notesOf(found) };
+  const isHint = ({ title }: Found): boolean => title === HINT_TITLE;
+  return {
+    lists: await listsOf(context, found),
+    hints: hintsOf(found.filter(isHint)),
+    notes: notesOf(found.filter((one) => !isHint(one))),
+  };
 }
 
 interface Found {
   readonly area: Rectangle;
   readonly source: string | null; // of a list
   readonly strict: boolean;
+  readonly title: string; // of the input message
   readonly note: string;
 }
 
@@ -58,6 +66,7 @@ async function readAreas(
       area,
       source: typeof source === "string" ? source : null,
       strict: errorAlert?.showAlert === true && errorAlert.style === "Stop",
+      title: prompt?.title ?? "",
       note: prompt?.message ?? "",
     });
     return [];
@@ -103,6 +112,16 @@ function rangeOf(context: Excel.RequestContext, source: string): Excel.Range | n
   if (reference === null) return null;
   return rangeAt(context.workbook.worksheets.getItem(reference.sheet), reference);
 }
+
+/** What to type, again for all cells that lie together. */
+const hintsOf = (found: readonly Found[]): Hint[] =>
+  blocksOf(
+    found.flatMap(({ area, note }) =>
+      placesIn(area)
+        .flat()
+        .map((place) => ({ ...place, key: note })),
+    ),
+  ).map(({ key, ...area }) => ({ range: rectangleText(area), text: key }));
 
 const notesOf = (found: readonly Found[]): Map<string, string> =>
   new Map(

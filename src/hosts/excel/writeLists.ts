@@ -1,9 +1,9 @@
 import { fitsRule } from "../../sheets/longLists";
+import { asPrompt, HINT_TITLE } from "../../sheets/prompts";
 import { rectangleText } from "../../sheets/rectangle";
-import type { ChoiceList, Sheet, SheetCell } from "../../sheets/workbook";
+import type { ChoiceList, Sheet } from "../../sheets/workbook";
 import { asLiteral } from "./literal";
 
-const LONGEST_PROMPT = 255; // characters, from [MS-OI29500] 2.1.613
 const PROMPT_TITLE = "About this cell"; // at most 32
 
 /** Choices that do not fit into a rule stand in the columns of a sheet of their own, which Excel does not show. */
@@ -53,15 +53,13 @@ function sourceOf(choices: readonly string[], long: LongLists | null): string | 
 }
 
 /**
- * The explanation of a cell, shown while it is selected. Excel's own notes would need ExcelApi 1.18, which no perpetual
- * Excel up to 2024 has; an input message shows in all of them and needs no rule.
+ * The explanation of a cell, and what to type into others, shown while they are selected. Excel's own notes would need
+ * ExcelApi 1.18, which no perpetual Excel up to 2024 has; an input message shows in all of them and needs no rule.
  */
-export function writePrompts(sheet: Excel.Worksheet, cells: readonly SheetCell[]): void {
-  for (const { at, note } of cells) {
-    if (note === undefined) continue;
-    sheet.getRange(at).dataValidation.prompt = { showPrompt: true, title: PROMPT_TITLE, message: shortened(note) };
-  }
+export function writePrompts(sheet: Excel.Worksheet, { cells, hints = [] }: Sheet): void {
+  const write = (at: string, title: string, text: string): void => {
+    sheet.getRange(at).dataValidation.prompt = { showPrompt: true, title, message: asPrompt(text) };
+  };
+  for (const { range, text } of hints) write(range, HINT_TITLE, text);
+  for (const { at, note } of cells) if (note !== undefined) write(at, PROMPT_TITLE, note);
 }
-
-const shortened = (note: string): string =>
-  note.length <= LONGEST_PROMPT ? note : `${note.slice(0, LONGEST_PROMPT - 1).trimEnd()}…`;

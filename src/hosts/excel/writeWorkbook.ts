@@ -99,7 +99,7 @@ function writeContents(context: Excel.RequestContext, sheet: Sheet, long: LongLi
   writeLooks(there, sheet);
   writeValues(there, sheet);
   writeLists(there, sheet.lists, long);
-  writePrompts(there, sheet.cells);
+  writePrompts(there, sheet);
   writeFlags(there, sheet.flags);
 }
 

@@ -12,7 +12,7 @@ const MOST = {
   formulas: 50_000,
   characters: 2e7, // of all texts and formulas together
   names: 2000,
-  rules: 5000, // lists, flags, tables and charts
+  rules: 5000, // lists, flags, hints, tables and charts
   choices: 100_000, // of all lists together
   ruledCells: 5e6, // of all of these together, as far as their sheets reach
   area: 4e6, // cells of all sheets, blank ones counted
@@ -74,11 +74,11 @@ function checkFormulas(sheets: readonly Sheet[]): void {
 
 function checkRules(sheets: readonly Sheet[], reaches: readonly Reach[]): void {
   let [rules, choices, ruled] = [0, 0, 0];
-  for (const [index, { lists, flags, tables = [], charts = [] }] of sheets.entries()) {
+  for (const [index, { lists, flags, hints = [], tables = [], charts = [] }] of sheets.entries()) {
     const series = charts.flatMap(({ x, y }) => [x, ...y.series]);
-    rules += lists.length + flags.length + tables.length + series.length;
+    rules += lists.length + flags.length + hints.length + tables.length + series.length;
     choices += lists.reduce((sum, list) => sum + list.choices.length, 0);
-    ruled += [...lists, ...flags, ...tables, ...series].reduce(
+    ruled += [...lists, ...flags, ...hints, ...tables, ...series].reduce(
       (sum, { range }) => sum + within(range, itemAt(reaches, index)),
       0,
     );

@@ -24,7 +24,7 @@ export function clipped(sheet: Sheet, reach: Reach): Sheet {
       const range = inside(item.range);
       return range === null ? [] : [range === item.range ? item : { ...item, range }];
     });
-  const { charts, tables, print, frozen } = sheet;
+  const { hints, charts, tables, print, frozen } = sheet;
   return {
     ...sheet,
     columns: sheet.columns.slice(0, end.column),
@@ -35,6 +35,7 @@ export function clipped(sheet: Sheet, reach: Reach): Sheet {
     },
     lists: ranged(sheet.lists),
     flags: ranged(sheet.flags),
+    ...(hints === undefined ? {} : { hints: ranged(hints) }),
     ...(charts === undefined ? {} : { charts: charts.flatMap((chart) => clippedChart(chart, inside)) }),
     ...(tables === undefined ? {} : { tables: ranged(tables) }),
     ...(print === undefined ? {} : { print: clippedPrint(print, inside, end) }),

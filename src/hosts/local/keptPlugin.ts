@@ -5,8 +5,8 @@ import type { CellPosition, GridModel } from "./grid";
 /** What belongs to cells and the grid knows nothing of: it moves with them. */
 export interface Fact {
   readonly range: string; // with its sheet
-  readonly kind: "note" | "table name" | "print area" | "title rows" | "title columns";
-  readonly text?: string; // the note or the name
+  readonly kind: "note" | "hint" | "table name" | "print area" | "title rows" | "title columns";
+  readonly text?: string; // the note, the hint or the name
 }
 
 export type Paper = Pick<PrintSetup, "paper" | "landscape" | "pagesWide" | "pagesHigh">;
@@ -43,6 +43,7 @@ interface KeepCommand {
 
 interface KeptGetters {
   getCellNote(position: CellPosition): string | undefined;
+  getCellHint(position: CellPosition): string | undefined;
   getKeptFacts(): readonly PlacedFact[];
   getPaper(sheetId: string): Paper | undefined;
   getSheetKey(sheetId: string): SheetKey | undefined;
@@ -51,10 +52,10 @@ interface KeptGetters {
 
 export const keptGetters = (model: GridModel): KeptGetters => model.getters as unknown as KeptGetters;
 
-/** Keeps beside the grid what it cannot hold itself: notes, names of tables, how sheets are printed, the book's title. */
+/** Keeps beside the grid what it cannot hold itself: notes, what to type, names of tables, how sheets are printed, the book's title. */
 export function addKeptPlugin(): void {
   class KeptPlugin extends o_spreadsheet.CorePlugin {
-    static override getters = ["getCellNote", "getKeptFacts", "getPaper", "getSheetKey", "getBookTitle"];
+    static override getters = ["getCellNote", "getCellHint", "getKeptFacts", "getPaper", "getSheetKey", "getBookTitle"];
     facts: readonly PlacedFact[] = [];
     papers: Readonly<Record<string, Paper>> = {};
     keys: Readonly<Record<string, SheetKey>> = {};
@@ -98,6 +99,19 @@ export function addKeptPlugin(): void {
       return this.facts.find(
         ({ range, kind }) =>
           kind === "note" && range.sheetId === sheetId && range.zone.left === col && range.zone.top === row,
+      )?.text;
+    }
+
+    /** What to type into a cell. */
+    getCellHint({ sheetId, col, row }: CellPosition): string | undefined {
+      return this.facts.find(
+        ({ range: { sheetId: on, zone }, kind }) =>
+          kind === "hint" &&
+          on === sheetId &&
+          zone.left <= col &&
+          col <= zone.right &&
+          zone.top <= row &&
+          row <= zone.bottom,
       )?.text;
     }
 

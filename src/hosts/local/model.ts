@@ -138,13 +138,14 @@ const paperOf = ({ paper, landscape, pagesWide, pagesHigh }: Paper): Paper => ({
   ...(pagesHigh === undefined ? {} : { pagesHigh }),
 });
 
-function factsOf({ name, cells, tables, print }: Sheet): Fact[] {
+function factsOf({ name, cells, hints, tables, print }: Sheet): Fact[] {
   const on = (range: string): string => `${sheetPrefix(name)}${range}`;
   const { titleRows, titleColumns, area } = print ?? {};
   return [
     ...cells.flatMap(({ at, note }): Fact[] =>
       note === undefined ? [] : [{ range: on(at), kind: "note", text: note }],
     ),
+    ...(hints ?? []).map(({ range, text }): Fact => ({ range: on(range), kind: "hint", text })),
     ...(tables ?? []).map((table): Fact => ({ range: on(table.range), kind: "table name", text: table.name })),
     ...(titleRows === undefined
       ? []

@@ -10,6 +10,7 @@ import { lastSheet, tabStorage } from "./lastSheet";
 import { askOnLeaving } from "./leaving";
 import { localHost } from "./localHost";
 import { notificationsIn } from "./notifications";
+import { takeByTab } from "./offeredWord";
 import { paneFocus } from "./paneFocus";
 import { printSheet } from "./print/printSheet";
 import { refit } from "./refit";
@@ -101,6 +102,7 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
     download,
   });
   refit(sheet);
+  takeByTab(sheet);
   followSheet(open, sheet, part("sheet-words"), () => helpOf(sheet.querySelector(".o-formula-assistant-head")));
   fileButtons(top, save, work, bar, example);
   paneSwitch(part<HTMLButtonElement>("pane-switch"), part("pane"));

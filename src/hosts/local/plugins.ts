@@ -3,6 +3,7 @@ import { addExtentPlugin } from "./extentPlugin";
 import { addKeptPlugin } from "./keptPlugin";
 import { printByBrowser } from "./print/printByBrowser";
 import { removeLinks } from "./noLinks";
+import { offerWords } from "./offerWords";
 import { markNoValidCell } from "./validCells";
 import { limitWork } from "./limits/limitWork";
 import { addWritePlugin } from "./writePlugin";
@@ -15,6 +16,7 @@ export function addPlugins(): void {
   addWritePlugin();
   removeLinks();
   markNoValidCell();
+  offerWords();
   printByBrowser();
   limitWork();
 }

@@ -21,6 +21,7 @@ export function calculatedSheet(model: GridModel, sheetId: string): Sheet {
   const { getters } = model;
   const { xSplit, ySplit } = getters.getPaneDivisions(sheetId);
   const print = printSetup(model, sheetId);
+  const hints = factsOn(model, sheetId, "hint").map(({ range, text = "" }) => ({ range: rangeOf(range.zone), text }));
   const charts = sheetCharts(getters, sheetId);
   const tables = sheetTables(model, sheetId);
   const key = keptGetters(model).getSheetKey(sheetId);
@@ -33,6 +34,7 @@ export function calculatedSheet(model: GridModel, sheetId: string): Sheet {
     cells: sheetCells(model, sheetId),
     lists: getters.getDataValidationRules(sheetId).flatMap(choiceLists),
     flags: getters.getConditionalFormats(sheetId).flatMap(flagsOf),
+    ...(hints.length === 0 ? {} : { hints }),
     ...(charts.length === 0 ? {} : { charts }),
     ...(tables.length === 0 ? {} : { tables }),
     ...(print === null ? {} : { print }),

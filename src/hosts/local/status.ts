@@ -1,9 +1,13 @@
 import type { CellPosition, GridModel } from "./grid";
 import type { GridDesk } from "./gridDesk";
-import { keptGetters } from "./keptPlugin";
+import { offeredIn } from "./offeredWord";
 import { nearestFunction, slipIn } from "./slip";
+import { cutText, toType } from "./tellCell";
 
-/** What there is to say about a cell: why it shows an error, or the note that belongs to it. Empty where there is nothing. */
+/**
+ * What there is to say about a cell: why it shows an error, what of its text is not seen, what to type there, or the note
+ * that belongs to it. Empty where there is nothing.
+ */
 export function cellWords(model: GridModel, position: CellPosition): string {
   const cell = model.getters.getEvaluatedCell(position);
   const at = addressOf(model, position);
@@ -13,8 +17,8 @@ export function cellWords(model: GridModel, position: CellPosition): string {
     const code = String(cell.value);
     return `${at} shows ${code}: ${whyOf(code, cell.message ?? "", elsewhere, model.getters.getCellText(origin ?? position, { showFormula: true }))}${elsewhere ? ` (${addressOf(model, origin)})` : ""}`;
   }
-  const note = keptGetters(model).getCellNote(position);
-  return note === undefined ? "" : `${at}: ${note}`;
+  const words = [cutText(model, position), toType(model, position)].filter((part) => part !== "");
+  return words.length === 0 ? "" : `${at}: ${words.join(" | ")}`;
 }
 
 /** An address as the selected sheet would write it. */
@@ -54,7 +58,8 @@ export function followSheet(
   typing: () => string,
 ): void {
   const show = (): void => {
-    const words = typing() || cellWords(model(), model().getters.getActivePosition());
+    const position = model().getters.getActivePosition();
+    const words = typing() || (isTyping(sheet) ? typingWords(model(), position, sheet) : cellWords(model(), position));
     if (line.textContent !== words) line.textContent = words;
   };
   follow(show);
@@ -66,3 +71,17 @@ export function followSheet(
   });
   show();
 }
+
+/** While something is typed in a cell: what to type there, and what Tab would take. */
+function typingWords(model: GridModel, position: CellPosition, sheet: HTMLElement): string {
+  const offered = offeredIn(sheet);
+  const tab = offered === null ? "" : `Tab takes "${offered.word}". `;
+  const meaning = toType(model, position);
+  return meaning + tab === "" ? "" : `${addressOf(model, position)}: ${tab}${meaning}`;
+}
+
+/** The grid keeps the place where one types always, and puts it out of sight. */
+const isTyping = (sheet: HTMLElement): boolean => {
+  const place = sheet.querySelector<HTMLElement>(".o-grid-composer");
+  return place !== null && place.style.opacity !== "0";
+};

@@ -13,6 +13,7 @@ import { cellNames, type Frame } from "./frame";
 import { emptyLeaks, exampleLeaks, leaksSheet } from "./leaks/leaksSheet";
 import type { SheetOrder } from "./order";
 import { frameOf } from "./parts/frameOf";
+import { hinted } from "./parts/hinted";
 import { plan } from "./parts/plan";
 import { emptyMeasured, exampleMeasured, measuredSheet } from "./measured/measuredSheet";
 import { emptyReadings, exampleReadings, readingsSheet } from "./readings/readingsSheet";
@@ -39,7 +40,7 @@ export function budgetBook(order: SheetOrder, taken: Taken): Workbook {
   // an example goes with the example's ducts: beside ducts that are there already it would speak of others
   const example = order.contents === "example" && (planned.added.includes("runs") || !frame.has("runs"));
   const sheets = planned.added.map((key): Sheet =>
-    legible({ key, ...sheetOf(key, frame, example ? "example" : "empty") }),
+    legible(hinted({ key, ...sheetOf(key, frame, example ? "example" : "empty") })),
   );
   const names = planned.added.includes("start")
     ? cellNames.map((key) => ({

@@ -120,6 +120,16 @@ describe("addNewSheets", () => {
     });
   });
 
+  test("what to type stands as an input message in each cell of a column, beside its list", async () => {
+    const excel = await added();
+    for (const at of ["A4", "A6"])
+      expect(cellOf(excel, "Wood & air", at).validation).toMatchObject({
+        rule: { list: { source: "='Duct lists'!$A$1:$A$30" } },
+        prompt: { showPrompt: true, title: "What to type", message: "A wood that does not exist." },
+      });
+    expect(cellOf(excel, "Wood & air", "B5").validation.prompt).toMatchObject({ message: "How wide it is." });
+  });
+
   test("a note too long for an input message is cut with a sign of it", async () => {
     const { message } = cellOf(await added(), "Wood & air", "B3").validation.prompt;
     expect(message).toBe(`${"x".repeat(254)}…`);

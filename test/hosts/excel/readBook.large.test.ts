@@ -63,7 +63,7 @@ describe.each(["anchor's", "values"] as const)(
 );
 
 describe("readBook", () => {
-  test("gives back names, lists, flags, tables, sizes and print", async () => {
+  test("gives back names, lists, hints, flags, tables, sizes and print", async () => {
     await withSample("values");
     const book = await readBook();
     const wood = sheetIn(book, "Wood & air");
@@ -74,6 +74,10 @@ describe("readBook", () => {
       { range: "A4:A6", choices: woods, strict: false },
       { range: "B1", choices: ["IP", "SI"], strict: true },
       { range: "F1", choices: ["yes, all", "no"], strict: false },
+    ]);
+    expect([...(wood.hints ?? [])].sort((one, other) => (one.range < other.range ? -1 : 1))).toEqual([
+      { range: "A4:A6", text: "A wood that does not exist." },
+      { range: "B4:B6", text: "How wide it is." },
     ]);
     const { flags, tables, print, frozen, tallRows } = sample.sheets[0]!;
     expect(wood).toMatchObject({ flags, tables, print, frozen, tallRows });

@@ -45,6 +45,10 @@ const woodsheet: Sheet = {
     { range: "B1", choices: ["IP", "SI"], strict: true },
     { range: "F1", choices: ["yes, all", "no"], strict: false },
   ],
+  hints: [
+    { range: "B4:B6", text: "How wide it is." },
+    { range: "A4:A6", text: "A wood that does not exist." },
+  ],
   flags: [{ range: "C4:C6", containsText: "settles", style: "flag" }],
   tables: [{ name: "woods", range: "A3:B6" }],
   print: {

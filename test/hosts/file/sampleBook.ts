@@ -50,6 +50,10 @@ const sheets: readonly Sheet[] = [
         { range: "A4:A20", choices: longList, strict: false },
         { range: "B4:B6", choices: ["main, old", "main"], strict: true },
       ],
+      hints: [
+        { range: "A4:A20", text: 'What <the> duct is "called" & more.' },
+        { range: "C4:C6", text: "What a hood should draw." },
+      ],
       flags: [{ range: "D4:D20", containsText: "mend", style: "flag" }],
       tables: [{ name: "RunsTable", range: "A3:D5" }],
       print: {

@@ -34,6 +34,7 @@ const rich: Workbook = {
         tallRows: [{ row: 2, lines: 3 }],
         frozen: { rows: 1, columns: 2 },
         lists: [{ range: "A2:A3", choices: ["a", "b"], strict: true }],
+        hints: [{ range: "A2:A3", text: "a half" }],
         flags: [{ range: "A1:C9", containsText: "see", style: "flag" }],
         tables: [{ name: "Halves", range: "A1:B3" }],
         print: { paper: "Letter", landscape: true, titleRows: { first: 1, last: 1 }, area: "A1:C9" },

@@ -1,4 +1,4 @@
-import type { ChoiceList, Flag } from "../../../sheets/workbook";
+import type { ChoiceList, Flag, Hint } from "../../../sheets/workbook";
 import { type RangeRef, readRange } from "../../../sheets/rangeRef";
 import { readRectangle, rectangleText } from "../../../sheets/rectangle";
 import { fromFileText } from "../xlsxText";
@@ -18,6 +18,14 @@ export const listsOf = (root: XmlNode, sheetName: string, textsIn: TextsIn, coun
     const choices = choicesOf(child(node, "formula1")?.text.trim() ?? "", sheetName, textsIn);
     const strict = isOn(showErrorMessage) && (errorStyle ?? "stop") === "stop";
     return choices.length === 0 ? [] : rangesOf(sqref, count).map((range) => ({ range, choices, strict }));
+  });
+
+/** Input messages, of rules of any kind: what to type there. */
+export const hintsOf = (root: XmlNode, count: Count): Hint[] =>
+  childrenOf(child(root, "dataValidations"), "dataValidation").flatMap((node) => {
+    const { sqref, prompt, showInputMessage } = node.attributes;
+    if (prompt === undefined || prompt === "" || !isOn(showInputMessage)) return [];
+    return rangesOf(sqref, count).map((range) => ({ range, text: fromFileText(prompt) }));
   });
 
 function choicesOf(formula: string, sheetName: string, textsIn: TextsIn): readonly string[] {

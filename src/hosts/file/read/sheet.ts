@@ -10,7 +10,7 @@ import { chartsOf } from "./charts";
 import { notesOf, withNotes } from "./notes";
 import { checkRelations, type Package } from "./package";
 import { printOf } from "./print";
-import { flagsOf, listsOf, type TextsIn } from "./rules";
+import { flagsOf, hintsOf, listsOf, type TextsIn } from "./rules";
 import type { Styles } from "./styles";
 import { child, childrenOf, down, isOn, numberOf, type XmlNode } from "./xml";
 
@@ -46,6 +46,7 @@ export function readSheet(
     file.relations(part),
   );
   const all = withNotes(cells, notesOf(file, part));
+  const hints = hintsOf(root, count);
   const charts = chartsOf(file, part, name);
   const tables = tablesOf(file, part);
   return {
@@ -61,6 +62,7 @@ export function readSheet(
         cells: all,
         lists: listsOf(root, name, textsIn, count),
         flags: flagsOf(root, styles, count),
+        ...(hints.length === 0 ? {} : { hints }),
         ...(charts.length === 0 ? {} : { charts }),
         ...(tables.length === 0 ? {} : { tables }),
         ...(print === undefined ? {} : { print }),

@@ -7,7 +7,7 @@ import { fileHeight, fileWidth } from "../sizes";
 import { toFileText } from "../xlsxText";
 import { fileCells } from "./cells";
 import { fileChart } from "./chart";
-import { type ListsSheet, validation } from "./lists";
+import { type ListsSheet, validations } from "./lists";
 import { flagStyle } from "./look";
 import { pageSetup } from "./print";
 import { fileTables } from "./tables";
@@ -21,7 +21,7 @@ export function fileSheet(sheet: Sheet, shown: Shown, lists: ListsSheet, title: 
     columns: sheet.columns.map((width) => ({ width: fileWidth(width) })),
     rowDefs: new Map(sheet.tallRows.map(({ row, lines }) => [row - 1, { height: fileHeight(lines) }])),
     ...(rows + columns === 0 ? {} : { freezePane: { rows, columns } }),
-    dataValidations: sheet.lists.map((list) => validation(list, lists)),
+    dataValidations: validations(sheet, lists),
     conditionalRules: sheet.flags.flatMap((flag, index) => rule(flag, index + 1)),
     charts: (sheet.charts ?? []).map((chart) => fileChart(chart, sheet.name)),
     tables: fileTables(sheet),

@@ -1,0 +1,90 @@
+import { lossFamilies } from "../../reference/lossFamilies";
+import type { CellPosition, GridModel } from "./grid";
+import { keptGetters } from "./keptPlugin";
+
+/** The grid's list of offered words, as far as we use it. */
+interface Provider {
+  readonly sequence?: number;
+  readonly canBeToggled?: boolean;
+  getProposals(this: Asked, token: unknown, content: string): readonly Proposal[];
+  selectProposal(this: Asked, token: unknown, proposal: Proposal): void;
+}
+
+interface Proposal {
+  readonly text: string;
+  readonly fuzzySearchKey: string;
+}
+
+interface Asked {
+  readonly composer: {
+    readonly currentEditedCell?: CellPosition;
+    setCurrentContent(text: string): void;
+    stopEdition(direction?: "right"): void;
+  };
+  readonly getters: GridModel["getters"];
+}
+
+const FITTINGS = lossFamilies.filter(({ kind }) => kind === "fitting").map(({ key }) => key);
+
+/** Offers words in the cells of Runs that have no list of their own: the runs to join, and fittings one after another. */
+export function offerWords(): void {
+  const providers = o_spreadsheet.registries.autoCompleteProviders;
+  const listed = providers.get("dataValidation") as unknown as Provider;
+  const whole: Provider["selectProposal"] = function (_, { text }) {
+    this.composer.setCurrentContent(text);
+    this.composer.stopEdition("right"); // as after any other word that Tab ends
+  };
+  providers.replace("dataValidation", { ...listed, selectProposal: whole } as never);
+  const add = (
+    name: string,
+    getProposals: Provider["getProposals"],
+    selectProposal: Provider["selectProposal"],
+  ): void => void providers.add(name, { sequence: 200, canBeToggled: false, getProposals, selectProposal } as never);
+  add(
+    "runs_to_join",
+    function (_, content) {
+      const runs = headingOver(this, "To") === null ? [] : namesUnder(this, "Run");
+      return runs.filter((name) => goesOn(content, name)).map(asProposal);
+    },
+    whole,
+  );
+  add(
+    "fittings",
+    function (_, content) {
+      if (headingOver(this, "Fittings") === null) return [];
+      const [, before = "", begun = ""] = /^(.*;\s*|)(.*)$/s.exec(content) ?? [];
+      return FITTINGS.filter((name) => goesOn(begun, name)).map((name) => asProposal(before + name));
+    },
+    function (_, { text }) {
+      this.composer.setCurrentContent(text); // and one goes on: x2; the next
+    },
+  );
+}
+
+const asProposal = (text: string): Proposal => ({ text, fuzzySearchKey: text });
+
+const goesOn = (begun: string, word: string): boolean =>
+  begun !== "" && word.length > begun.length && word.toLowerCase().startsWith(begun.toLowerCase());
+
+/** The row of the heading over the edited cell, where that is this one and the sheet is a budget's Runs. */
+function headingOver({ composer, getters }: Asked, heading: string): number | null {
+  const cell = composer.currentEditedCell;
+  if (cell === undefined || keptGetters({ getters } as GridModel).getSheetKey(cell.sheetId) !== "runs") return null;
+  for (let row = cell.row - 1; row >= 0; row--) if (textAt(getters, { ...cell, row }) === heading) return row;
+  return null;
+}
+
+/** The names in the column of a heading that stands beside that of the edited cell, and the two ends that every budget has. */
+function namesUnder({ composer, getters }: Asked, heading: string): string[] {
+  const cell = composer.currentEditedCell!;
+  const row = headingOver({ composer, getters }, "To")!;
+  const columns = Array.from({ length: getters.getNumberCols(cell.sheetId) }, (_, col) => col);
+  const col = columns.find((one) => textAt(getters, { ...cell, row, col: one }) === heading);
+  if (col === undefined) return [];
+  const rows = Array.from({ length: getters.getNumberRows(cell.sheetId) - row - 1 }, (_, below) => row + 1 + below);
+  const names = rows.map((one) => textAt(getters, { ...cell, row: one, col }));
+  return [...new Set([...names.filter((name) => name !== ""), "fan", "outside"])];
+}
+
+const textAt = (getters: Asked["getters"], position: CellPosition): string =>
+  String(getters.getEvaluatedCell(position).value ?? "").trim();

@@ -1,0 +1,40 @@
+/** The word that the open list under the typed text offers to Tab. */
+export interface Offered {
+  readonly word: string;
+  readonly place: number; // in the list, from 0
+}
+
+/**
+ * The first of the offered words that goes on as what is typed begins. A word that only resembles it is offered to the arrow
+ * keys alone: Tab must never put a name in place of a number.
+ */
+export function offeredWord(typed: string, words: readonly string[]): Offered | null {
+  const begins = typed.toLowerCase();
+  const place = words.findIndex((word) => word.length > typed.length && word.toLowerCase().startsWith(begins));
+  return typed.trim() === "" || place === -1 ? null : { word: words[place]!, place };
+}
+
+/** What the grid shows of it now; null where it has chosen a word itself, or the arrow keys have. */
+export function offeredIn(sheet: HTMLElement): Offered | null {
+  const list = sheet.querySelector(".o-autocomplete-dropdown");
+  if (list === null || list.querySelector(".o-autocomplete-value-focus") !== null) return null;
+  const words = [...list.querySelectorAll(".o-autocomplete-value")].map((word) => word.textContent.trim());
+  return offeredWord(composerIn(sheet)?.textContent ?? "", words);
+}
+
+const composerIn = (sheet: HTMLElement): Element | null => {
+  const active = document.activeElement;
+  return active !== null && sheet.contains(active) ? active : null;
+};
+
+/** Lets Tab take the offered word. The grid's own Tab takes only what the arrow keys have chosen: so they choose it first. */
+export function takeByTab(sheet: HTMLElement): void {
+  const take = (event: KeyboardEvent): void => {
+    if (event.key !== "Tab" || event.shiftKey || event.ctrlKey || event.altKey || event.metaKey) return;
+    const offered = offeredIn(sheet);
+    if (offered === null) return;
+    for (let step = 0; step <= offered.place; step++)
+      event.target?.dispatchEvent(new KeyboardEvent("keydown", { key: "ArrowDown", bubbles: true, cancelable: true }));
+  };
+  sheet.addEventListener("keydown", take, true);
+}
