@@ -1,4 +1,5 @@
 import { gateConditions } from "./gateConditions";
+import { machinePorts } from "./hoods/machinePorts";
 import { lossFamilies } from "./lossFamilies";
 import { materials } from "./materials";
 import type { Quantity } from "./quantities";
@@ -24,6 +25,8 @@ interface Shown {
 }
 
 const keysOf = (rows: readonly { readonly key: string }[]): string[] => rows.map(({ key }) => key);
+/** What a shop owner looks for is a machine, not an end of duct. */
+const machinesFirst = (keys: readonly string[]): string[] => [...new Set([...keysOf(machinePorts), ...keys])];
 const gatesThatAre = (state: "open" | "shut"): string[] =>
   keysOf(gateConditions.filter((row) => row.state === state || row.state === "either"));
 
@@ -90,7 +93,7 @@ export const runColumns = [
     shown: {
       width: 19,
       hint: "How the air enters: a name from the table hoods, or its loss coefficient K. Only open ends have one.",
-      choices: keysOf(lossFamilies.filter((family) => family.kind === "hood")),
+      choices: machinesFirst(keysOf(lossFamilies.filter((family) => family.kind === "hood"))),
     },
   },
   {

@@ -1,7 +1,7 @@
 import type { CellPosition, GridModel } from "./grid";
 import { keptGetters } from "./keptPlugin";
 
-const MOST_WORDS = 12; // of a list that are read out
+const MOST_WORDS = 8; // of a list that are read out
 
 /** What to type into a cell: what its column means, and the words that it offers where that does not name them. */
 export function toType(model: GridModel, position: CellPosition): string {

@@ -33,10 +33,14 @@ const withoutDollars = <Ranged extends { readonly range: string }>(one: Ranged):
   range: one.range.replaceAll("$", ""),
 });
 
+const byRange = (one: { readonly range: string }, other: { readonly range: string }): number =>
+  one.range < other.range ? -1 : 1;
+
 const comparable = (sheet: Sheet): Sheet => ({
   ...sheet,
   lists: sheet.lists.map(withoutDollars),
   flags: sheet.flags.map(withoutDollars),
+  ...(sheet.hints === undefined ? {} : { hints: [...sheet.hints].sort(byRange) }), // a file has those with a list first
   cells: [...sheet.cells]
     .sort(byPlace)
     .map((cell) => ("formula" in cell ? { ...cell, formula: asTheGridWrites(cell.formula) } : cell)),

@@ -35,6 +35,16 @@ describe.each(whole)("the whole budget, %s", (_, book) => {
     }
   });
 
+  test("what a heading tells is told in every cell to be filled under it, whole as Excel shows it", () => {
+    const hints = book.sheets.flatMap(({ hints = [] }) => hints);
+    expect(hints.filter(({ text }) => text.length > 255)).toEqual([]); // an input message takes 255, [MS-OI29500] 2.1.613
+    const runs = book.sheets.find(({ key }) => key === "runs")!;
+    expect(runs.hints).toHaveLength(
+      runs.cells.filter(({ at, note }) => note !== undefined && /^[A-Z]+8$/.test(at)).length,
+    );
+    expect(runs.hints).toContainEqual({ range: "E9:E48", text: "Inside diameter." });
+  });
+
   test("every formula reads only sheets that are there", () => {
     const read = new Set(book.sheets.flatMap(formulas).flatMap(sheetsIn));
     expect([...read].filter((name) => !namesOf(book).includes(name))).toEqual([]);

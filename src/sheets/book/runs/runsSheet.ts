@@ -24,7 +24,7 @@ export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
   frozen: { rows: RUNS_HEADER, columns: 2 },
   cells: [
     text("A1", "Runs: your ducts", "title"),
-    text("C1", "One row for each duct between two junctions. Select a heading to read what it takes."),
+    text("C1", "One row for each duct between two junctions. Select a cell to read what it takes."),
     text(
       "C2",
       tryIt ?? "Begin with the hoods, then the mains that they join, and end with the run that joins the fan.",
