@@ -35,3 +35,11 @@ export const exampleReadings: ExampleTable = [
   ["saw", "saw", 905, ""],
   ["saw; sander", "fan", "", 5.1],
 ];
+
+/** What somebody read in front of that fan at three throttles. */
+export const exampleThrottles: ExampleTable = [
+  ["Airflow (cfm)", "Suction (in.w.g.)"],
+  [400, 5.8],
+  [800, 5],
+  [1200, 4.2],
+];

@@ -8,6 +8,7 @@ import { guide as equivdiameter } from "./duct/equivdiameter";
 import { guide as tradesize } from "./duct/tradesize";
 import { guide as velocity } from "./duct/velocity";
 import { guide as airpower } from "./fan/airpower";
+import { guide as fancurve } from "./fan/fancurve";
 import { guide as fanlaw } from "./fan/fanlaw";
 import { guide as fanpressure } from "./fan/fanpressure";
 import { guide as operatingpoint } from "./fan/operatingpoint";
@@ -73,7 +74,13 @@ export const tasks: readonly Task[] = [
   }),
   task("Hoods", { HOODSUCTION: hoodsuction, HOODAIRFLOW: hoodairflow }),
   task("Leaks", { LEAK: leak, LEAKAREA: leakarea, LEAKAT: leakat, GATELEAK: gateleak, SEAMLEAK: seamleak }),
-  task("Fan", { FANPRESSURE: fanpressure, OPERATINGPOINT: operatingpoint, FANLAW: fanlaw, AIRPOWER: airpower }),
+  task("Fan", {
+    FANPRESSURE: fanpressure,
+    OPERATINGPOINT: operatingpoint,
+    FANLAW: fanlaw,
+    AIRPOWER: airpower,
+    FANCURVE: fancurve,
+  }),
   task("Measuring", {
     PITOTVELOCITY: pitotvelocity,
     TRAVERSEPOINTS: traversepoints,

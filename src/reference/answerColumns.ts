@@ -142,6 +142,16 @@ export const calibrateColumns = [
   { key: "inWords", header: "In words", quantity: null },
 ] as const satisfies readonly AnswerColumn[];
 
+/** The answer of FANCURVE: its first two columns are a curve, as other functions take it. */
+export const fanCurveColumns = [
+  { key: "airflow", header: "Airflow", quantity: "airflow" },
+  { key: "pressure", header: "Fan static pressure", quantity: "pressure" },
+  { key: "error", header: "Pressure, ±", quantity: "pressure" },
+  { key: "printed", header: "Printed there", quantity: "pressure" },
+  { key: "share", header: "In % of what is printed", quantity: null },
+  { key: "inWords", header: "In words", quantity: null },
+] as const satisfies readonly AnswerColumn[];
+
 export type BudgetKey = (typeof budgetColumns)[number]["key"];
 export type SolveKey = (typeof solveColumns)[number]["key"];
 export type ScenarioKey = (typeof scenarioColumns)[number]["key"];
@@ -151,4 +161,5 @@ export type SizesKey = (typeof sizesColumns)[number]["key"];
 export type ClaimKey = (typeof claimColumns)[number]["key"];
 export type DifferenceKey = (typeof differenceColumns)[number]["key"];
 export type UncertaintyKey = (typeof uncertaintyColumns)[number]["key"];
+export type FanCurveKey = (typeof fanCurveColumns)[number]["key"];
 export type CalibrateKey = (typeof calibrateColumns)[number]["key"];

@@ -128,6 +128,18 @@ export const noteWords = {
   slipSquare: { words: "a square typed for the round duct?" },
   slipUnits: { words: "cfm and m³/h mixed up?" },
   slipSize: { words: "the area of {size}?" },
+  // of a fan's curve, by FANCURVE
+  throttlesRead: { words: "{count} readings; each ± is two standard deviations: 19 of 20, if readings stray as told" },
+  throttleLeftOut: {
+    words: "row {row} of readings is left out: its pressure is {factor} times what the others say of its airflow",
+  },
+  throttlesBend: {
+    words:
+      "these readings contradict each other or the printed curve: ± is too small, so read again, or leave the printed curve out",
+  },
+  throttlesRise: { words: "the curve rises somewhere: where it does so, read once more, closer together" },
+  freeBlowing: { words: "nothing is read after the fan, so it counts as blowing freely" },
+  beyondRead: { words: "beyond what was read: the shape as printed" },
   // of a change, by GAINS
   settlesElsewhere: { words: "dust would settle in: {runs}" },
   nothingGains: { words: "no single change gains anything here" },

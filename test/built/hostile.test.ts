@@ -15,6 +15,7 @@ const HEAVY: Readonly<Record<string, number>> = {
   CALIBRATE: 500,
   CALIBRATEDRUNS: 500,
   CALIBRATEDCURVE: 500,
+  FANCURVE: 10_000,
   TOGETHER: 1500,
   SIZES: 1500,
   CLAIM: 10_000,

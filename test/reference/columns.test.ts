@@ -6,6 +6,7 @@ import {
   budgetColumns,
   claimColumns,
   differenceColumns,
+  fanCurveColumns,
   uncertaintyColumns,
   gainColumns,
   scenarioColumns,
@@ -76,6 +77,7 @@ describe.each<[string, readonly AnswerColumn[]]>([
   ["CLAIM", claimColumns],
   ["DIFFERENCE", differenceColumns],
   ["UNCERTAINTY", uncertaintyColumns],
+  ["FANCURVE", fanCurveColumns],
 ])("the columns of %s", (_, columns) => {
   test("have keys and headers of their own", () => {
     expect(new Set(columns.map(({ key }) => key)).size).toBe(columns.length);

@@ -1,4 +1,4 @@
-import { covariance, seen } from "../../core/network/calibration/linear";
+import { covariance, seen } from "../../core/numeric/withPriors";
 import { priorsOf } from "../../core/network/calibration/model";
 import type { Unknown } from "../../core/network/calibration/unknowns";
 import { joinNotes, sayNote } from "../../reference/notes";

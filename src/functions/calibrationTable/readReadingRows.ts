@@ -1,7 +1,6 @@
 import { DomainError, type Limits } from "../../core/errors";
 import { correctedReading } from "../../core/measuring/correctedReading";
 import { plain, unknownName } from "../../core/naming/findNamed";
-import { headerName } from "../../core/naming/headerName";
 import type { Spot } from "../../core/network/calibration/reading";
 import { sectionArea } from "../../core/section/section";
 import { FAN, NOT_USED, type ReadingColumn, readingColumns } from "../../reference/readingColumns";
@@ -10,6 +9,7 @@ import { readWithin } from "../arguments";
 import { failureOf, refuseCell } from "../cellErrors";
 import { type Cell, CellErrorValue, type Matrix } from "../cells";
 import { readOpen, requireGates } from "../flowTable/openRuns";
+import { headersOf } from "../headersOf";
 import type { OpenGates, TableRun } from "../runsTable/readRun";
 import type { TableReader } from "../runsTable/readRuns";
 
@@ -40,8 +40,8 @@ const KINDS = Object.keys(WHAT) as (keyof typeof WHAT)[];
 export const USUAL_PERCENT: Readonly<Record<Spot["what"], number>> = { airflow: 4, velocity: 4, suction: 3, drop: 3 };
 
 const ABOVE_ZERO: Limits = { above: 0 };
-const PERCENT: Limits = { above: 0, atMost: 100 };
-const TIMES: Limits = { atLeast: 1, atMost: 100 };
+export const PERCENT: Limits = { above: 0, atMost: 100 };
+export const TIMES: Limits = { atLeast: 1, atMost: 100 };
 
 type CellOf = (column: ReadingColumn) => Cell;
 
@@ -67,18 +67,12 @@ export function readReadingRows(matrix: Matrix, table: TableReader, system: Unit
   return rows.filter(({ readings, refusal }) => readings.length > 0 || refusal !== null);
 }
 
-const notUsed = (cell: Cell): boolean => cell === false || (typeof cell === "string" && NOT_USED.includes(plain(cell)));
+/** Whether a row is left aside. */
+export const notUsed = (cell: Cell): boolean =>
+  cell === false || (typeof cell === "string" && NOT_USED.includes(plain(cell)));
 
 function findColumns(header: readonly Cell[]): ReadonlyMap<ReadingColumn, number> {
-  const names = header.map((cell) => (typeof cell === "string" ? headerName(cell) : ""));
-  const found = new Map<ReadingColumn, number>();
-  for (const { name } of readingColumns) {
-    const place = names.indexOf(headerName(name));
-    if (place < 0) continue;
-    if (names.lastIndexOf(headerName(name)) !== place)
-      throw new DomainError("readings", name, "headed by each column once, not twice");
-    found.set(name, place);
-  }
+  const found = headersOf("readings", header, readingColumns);
   if (found.has("At") && KINDS.some((kind) => found.has(kind))) return found;
   throw new DomainError(
     "readings",

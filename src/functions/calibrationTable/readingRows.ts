@@ -1,4 +1,4 @@
-import { covariance, seen } from "../../core/network/calibration/linear";
+import { covariance, seen } from "../../core/numeric/withPriors";
 import { priorsOf, saidBy, slopesOf } from "../../core/network/calibration/model";
 import type { Fit } from "../../core/network/calibration/mostPlausible";
 import type { Reading } from "../../core/network/calibration/reading";

@@ -1,5 +1,5 @@
 import { curveAt, leastAirflow, mostAirflow } from "../../core/fan/fanCurve";
-import { covariance, seen } from "../../core/network/calibration/linear";
+import { covariance, seen } from "../../core/numeric/withPriors";
 import { priorsOf } from "../../core/network/calibration/model";
 import { inWords } from "../../reference/inWords";
 import { itemAt } from "../../reference/itemAt";

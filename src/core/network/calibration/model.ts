@@ -3,7 +3,7 @@ import { changed, type System } from "../derivative/changed";
 import { direction } from "../derivative/direction";
 import { linearise } from "../derivative/linearise";
 import { type Solution, solveNetwork } from "../solve/solveNetwork";
-import type { Linear } from "./linear";
+import type { Linear } from "../../numeric/withPriors";
 import { type Reading, said, saidChange, type Spot } from "./reading";
 import { inputsThere, type Unknown } from "./unknowns";
 

@@ -1,6 +1,6 @@
 import { DomainError, NoAnswerError } from "../../errors";
 import { dot } from "../../numeric/dot";
-import { narrowedBy, straightFit } from "./linear";
+import { narrowedBy, straightFit } from "../../numeric/withPriors";
 import { linearOf, type Model, saidBy, slopesOf, spreadOfReading, type State, stateAt } from "./model";
 import type { Reading } from "./reading";
 

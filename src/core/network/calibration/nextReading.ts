@@ -1,4 +1,4 @@
-import { covariance, type Seen, seen } from "./linear";
+import { covariance, type Seen, seen } from "../../numeric/withPriors";
 import { type Model, priorsOf, saidBy, slopesOf, spreadOfReading } from "./model";
 import type { Fit } from "./mostPlausible";
 import type { Reading, Spot } from "./reading";

@@ -1,7 +1,7 @@
 import { itemAt } from "../../../reference/itemAt";
 import { cholesky, solveTriangle } from "../../numeric/cholesky";
 import { dot } from "../../numeric/dot";
-import { covariance, seen, spreadTriangle } from "./linear";
+import { covariance, seen, spreadTriangle } from "../../numeric/withPriors";
 import { linearOf, type Model, priorsOf, slopesOf, spreadOfReading, stateAt } from "./model";
 import { type Fit, type Held, mostPlausible, offOf } from "./mostPlausible";
 import type { Reading } from "./reading";

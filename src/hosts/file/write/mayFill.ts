@@ -10,6 +10,7 @@ const TABLES = new Set([
     "GAINS",
     "OPERATINGPOINT",
     "FANLAW",
+    "FANCURVE",
     "TRAVERSEPOINTS",
     "CLAIM",
     "DIFFERENCE",

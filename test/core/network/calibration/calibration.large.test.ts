@@ -1,5 +1,5 @@
 import { fanCurve } from "../../../../src/core/fan/fanCurve";
-import { covariance, seen } from "../../../../src/core/network/calibration/linear";
+import { covariance, seen } from "../../../../src/core/numeric/withPriors";
 import { type Model, priorsOf, slopesOf } from "../../../../src/core/network/calibration/model";
 import { mostPlausible } from "../../../../src/core/network/calibration/mostPlausible";
 import { judge } from "../../../../src/core/network/calibration/slips";

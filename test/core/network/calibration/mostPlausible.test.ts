@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { fanCurve } from "../../../../src/core/fan/fanCurve";
-import { covariance, seen } from "../../../../src/core/network/calibration/linear";
+import { covariance, seen } from "../../../../src/core/numeric/withPriors";
 import { type Model, priorsOf, slopesOf } from "../../../../src/core/network/calibration/model";
 import { type Fit, mostPlausible } from "../../../../src/core/network/calibration/mostPlausible";
 import type { Reading, Spot } from "../../../../src/core/network/calibration/reading";

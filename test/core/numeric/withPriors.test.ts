@@ -1,11 +1,5 @@
-import {
-  covariance,
-  type Linear,
-  narrowedBy,
-  seen,
-  straightFit,
-} from "../../../../src/core/network/calibration/linear";
-import { halfLastDigit } from "../../../support/printed";
+import { covariance, type Linear, narrowedBy, seen, straightFit } from "../../../src/core/numeric/withPriors";
+import { halfLastDigit } from "../../support/printed";
 
 /** Before anyone read anything an unknown may be anything: so much more than the answers that it is no more to be seen. */
 const ANYTHING = 30;

@@ -1,5 +1,5 @@
-import { cholesky, solveTriangle, type Triangle } from "../../numeric/cholesky";
-import { dot } from "../../numeric/dot";
+import { cholesky, solveTriangle, type Triangle } from "./cholesky";
+import { dot } from "./dot";
 
 /** Readings that go straight with what is unknown. */
 export interface Linear {
