@@ -28,7 +28,7 @@ describe("FANCURVE", () => {
     [null, 1442.9],
     [120, 1562.9],
   ])("takes fan static pressure from suction, velocity pressure and %p Pa after the fan", (after, pressure) => {
-    const exact = READINGS.map((row) => ({ ...row, ...sure, After: after }));
+    const exact = READINGS.map((row): Row => ({ ...row, ...sure, After: after }));
     const only = exact.filter(({ "Airflow (m³/h)": airflow }) => airflow !== 500 && airflow !== 1300);
     const answer = read(only, CURVE, null, null, "SI"); // begins at 2100 m³/h
     expect(answer[0]!.slice(0, 2)).toEqual(["Airflow (m³/h)", "Fan static pressure (Pa)"]);
