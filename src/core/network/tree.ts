@@ -29,21 +29,36 @@ export const MOST_RUNS = 20_000;
 export function buildNetwork(runs: readonly Run[]): Network {
   if (runs.length > MOST_RUNS) throw new DomainError("runs", runs.length, `at most ${MOST_RUNS} rows`);
   const byName = indexByName(runs);
-  const joins = runs.map((run) =>
-    run.side === "suction" ? downstreamOf(run, runs, byName) : dischargeEnd(run, runs, byName),
-  );
-  const joining: number[][] = runs.map(() => []);
-  joins.forEach((to, index) => {
-    if (to >= 0) itemAt(joining, to).push(index);
-  });
+  const discharge: number[] = [];
+  const joins = new Array<number>(runs.length);
+  for (let index = 0; index < runs.length; index++) {
+    const run = runs[index]!;
+    if (run.side === "discharge") discharge.push(index);
+    joins[index] = run.side === "suction" ? downstreamOf(run, runs, byName) : dischargeEnd(run, runs, byName);
+  }
+  const joining = joiningOf(joins);
   const last = onlyLastRun(runs, joins);
-  runs.forEach((run, index) => {
-    const first = itemAt(joining, index)[0];
-    if (run.hood !== null && first !== undefined) throw joinsHood(run, itemAt(runs, first).name);
-  });
+  for (let index = 0; index < runs.length; index++) {
+    const first = joining[index]![0];
+    if (first !== undefined && runs[index]!.hood !== null) throw joinsHood(runs[index]!, runs[first]!.name);
+  }
   const order = fromEndsToFan(runs, joins, joining);
-  const discharge = runs.flatMap((run, index) => (run.side === "discharge" ? [index] : []));
   return { runs, joins, joining, order, last, discharge, ...endsOfDischarge(runs, discharge) };
+}
+
+const NONE: readonly number[] = [];
+
+/** The runs that join each; the many ends share an empty list. */
+function joiningOf(joins: readonly number[]): (readonly number[])[] {
+  const joining = new Array<number[] | typeof NONE>(joins.length).fill(NONE);
+  for (let index = 0; index < joins.length; index++) {
+    const to = joins[index]!;
+    if (to < 0) continue;
+    const before = joining[to]!;
+    if (before === NONE) joining[to] = [index];
+    else (before as number[]).push(index);
+  }
+  return joining;
 }
 
 /** Of the runs after the fan the one at its outlet (no other goes to it) and the one that ends in the open. */
@@ -56,19 +71,21 @@ function endsOfDischarge(runs: readonly Run[], discharge: readonly number[]): Pi
 
 function indexByName(runs: readonly Run[]): ReadonlyMap<string, number> {
   const byName = new Map<string, number>();
-  runs.forEach((run, index) => {
+  for (let index = 0; index < runs.length; index++) {
+    const run = runs[index]!;
     const name = plain(run.name);
-    const before = byName.get(name);
     if (name === FAN) throw isCalledFan(run.label, run.name);
-    if (before !== undefined) throw hasNameOf(run.label, run.name, itemAt(runs, before).label);
+    const before = byName.get(name);
+    if (before !== undefined) throw hasNameOf(run.label, run.name, runs[before]!.label);
     byName.set(name, index);
-  });
+  }
   return byName;
 }
 
 function downstreamOf(run: Run, runs: readonly Run[], byName: ReadonlyMap<string, number>): number {
-  if (plain(run.to) === FAN) return -1;
-  const index = byName.get(plain(run.to));
+  const to = plain(run.to);
+  if (to === FAN) return -1;
+  const index = byName.get(to);
   if (index === undefined) {
     const others = runs.filter((other) => other.side === "suction" && other !== run);
     throw leadsNowhere(
@@ -76,7 +93,7 @@ function downstreamOf(run: Run, runs: readonly Run[], byName: ReadonlyMap<string
       others.map(({ name }) => ({ key: name })),
     );
   }
-  if (itemAt(runs, index).side === "discharge") throw joinsAfterFan(run);
+  if (runs[index]!.side === "discharge") throw joinsAfterFan(run);
   return index;
 }
 
@@ -89,11 +106,14 @@ function dischargeEnd(run: Run, runs: readonly Run[], byName: ReadonlyMap<string
 }
 
 function onlyLastRun(runs: readonly Run[], joins: readonly number[]): number {
-  const last = runs.flatMap((run, index) => (run.side === "suction" && joins[index] === -1 ? [index] : []));
-  const [first, second] = last;
-  if (first === undefined) throw noneAtFan();
-  if (second !== undefined) throw bothAtFan(itemAt(runs, first).label, itemAt(runs, second).label);
-  return first;
+  let last = -1;
+  for (let index = 0; index < runs.length; index++) {
+    if (joins[index] !== -1 || runs[index]!.side !== "suction") continue;
+    if (last >= 0) throw bothAtFan(runs[last]!.label, runs[index]!.label);
+    last = index;
+  }
+  if (last < 0) throw noneAtFan();
+  return last;
 }
 
 function fromEndsToFan(
@@ -101,14 +121,18 @@ function fromEndsToFan(
   joins: readonly number[],
   joining: readonly (readonly number[])[],
 ): number[] {
-  const waiting = joining.map((list) => list.length);
-  const ready = runs.flatMap((run, index) => (run.side === "suction" && waiting[index] === 0 ? [index] : [])).reverse();
+  const waiting = new Int32Array(runs.length);
+  const ready: number[] = [];
+  for (let index = runs.length - 1; index >= 0; index--) {
+    waiting[index] = joining[index]!.length;
+    if (waiting[index] === 0 && runs[index]!.side === "suction") ready.push(index);
+  }
   const order: number[] = [];
   // The last one made ready goes first, so that a branch is followed down before the next one is begun: neighbours in the
   // tree are then neighbours in memory.
   for (let index = ready.pop(); index !== undefined; index = ready.pop()) {
     order.push(index);
-    const to = itemAt(joins, index);
+    const to = joins[index]!;
     if (to < 0) continue;
     waiting[to]! -= 1;
     if (waiting[to] === 0) ready.push(to);

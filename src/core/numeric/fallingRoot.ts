@@ -34,3 +34,31 @@ export function fallingRoot(f: (x: number) => number, low: number, high: number)
   }
   return b;
 }
+
+const FEW_STEPS = 12;
+
+/**
+ * The same where it is known about where the root lies: secants from there, and the safe way where they leave the bracket or
+ * do not settle.
+ *
+ * @param f as for fallingRoot
+ * @param low as for fallingRoot
+ * @param high as for fallingRoot
+ * @param guess where it may be, anywhere
+ * @returns the argument of the root
+ * @source house the secant method
+ */
+export function fallingRootNear(f: (x: number) => number, low: number, high: number, guess: number): number {
+  let [before, x] = [guess, guess * (1 + 1e-4)];
+  if (!(before > low && x < high && before > 0)) return fallingRoot(f, low, high);
+  let fBefore = f(before);
+  for (let step = 0; step < FEW_STEPS; step++) {
+    const fx = f(x);
+    if (fx === 0) return x;
+    const next = x - (fx * (x - before)) / (fx - fBefore);
+    if (!(next > low && next < high)) break;
+    if (Math.abs(next - x) <= SAME * next) return next;
+    [before, fBefore, x] = [x, fx, next];
+  }
+  return fallingRoot(f, low, high);
+}

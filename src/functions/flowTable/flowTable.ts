@@ -1,6 +1,6 @@
 import { velocityPressure } from "../../core/air/velocityPressure";
 import { dischargeLoss } from "../../core/network/dischargeLoss";
-import { lossesAtJunctions } from "../../core/network/junction/meeting";
+import { lossesAtJunctions, meetingsOf } from "../../core/network/junction/meeting";
 import { runLoss } from "../../core/network/runLoss";
 import { solveColumns } from "../../reference/answerColumns";
 import { joinNotes, sayNote } from "../../reference/notes";
@@ -19,7 +19,7 @@ export function flowTable(runs: RunsTable, fan: Fan, system: UnitSystem): Value[
   const rows = Array.from({ length: solved.table.rows }, () => blankRow(solveColumns));
   const flows = runFlows(solved);
   const { network, solution } = solved;
-  const atJunctions = lossesAtJunctions(network, solution.airflow, fan.density);
+  const atJunctions = lossesAtJunctions(network, solution.airflow, meetingsOf(network, fan.density));
   solved.table.runs.forEach((entry, index) => {
     const flow = { ...flows[index]!, atJunction: flows[index]!.airflow === 0 ? 0 : atJunctions[index]! };
     rows[entry.row] = runRow(solved, flow, index, fan.density, system);

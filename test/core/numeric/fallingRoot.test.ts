@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { fallingRoot } from "../../../src/core/numeric/fallingRoot";
+import { fallingRoot, fallingRootNear } from "../../../src/core/numeric/fallingRoot";
 
 describe("fallingRoot", () => {
   test.each<[string, (x: number) => number, number, number, number]>([
@@ -55,5 +55,28 @@ describe("fallingRoot", () => {
         expect(Math.abs(found - root)).toBeLessThan(1e-14);
       }),
     );
+  });
+});
+
+describe("fallingRootNear", () => {
+  // Guesses in the bracket, on its ends and outside of it.
+  test.each<[string, (x: number) => number, number]>([
+    ["a straight line", (x) => 3 - 2 * x, 1.5],
+    ["the square root of 2", (x) => 2 - x * x, Math.SQRT2],
+    ["cos x = x, 0.7390851332 (Dottie number)", (x) => Math.cos(x) - x, 0.7390851332151607],
+    ["a step, on which no secant settles", (x) => (x < 0.7 ? 1 : -1), 0.7],
+    ["a line that ends in a level stretch", (x) => (x < 0.5 ? 1 - 2 * x : 0), 0.5],
+  ])("finds %s from wherever it is told to begin", (_, f, root) => {
+    for (const guess of [root, 1.001 * root, 0.9 * root, 0.3, 2.9, 0, 3, -1, 50, NaN, Infinity]) {
+      const found = fallingRootNear(f, 0, 3, guess);
+      const isRoot = f(found) === 0 || Math.abs(found - root) < 1e-14;
+      expect({ guess, found: isRoot }).toEqual({ guess, found: true });
+    }
+  });
+
+  test("asks in few places where the guess is near", () => {
+    let asked = 0;
+    fallingRootNear((x) => (asked++, 2 - x * x), 0, 5, 1.41);
+    expect(asked).toBeLessThanOrEqual(7);
   });
 });

@@ -15,8 +15,8 @@ export interface StraightLeg {
 
 /** Q = offset + rate P. */
 export interface LegLine {
-  readonly offset: number; // [m3/s]
-  readonly rate: number; // [m3/(s Pa)]
+  offset: number; // [m3/s]
+  rate: number; // [m3/(s Pa)]
 }
 
 /**
@@ -27,14 +27,20 @@ export interface LegLine {
  *
  * @param legs those in which air flows
  * @param pushConstant [Pa]
+ * @param lines where they are written; new ones when left out
  * @returns a line for each
  * @source house
  */
-export function legLines(legs: readonly StraightLeg[], pushConstant: number): LegLine[] {
+export function legLines(
+  legs: readonly StraightLeg[],
+  pushConstant: number,
+  lines: readonly LegLine[] = legs.map(() => ({ offset: 0, rate: 0 })),
+): readonly LegLine[] {
   // The two equations: a main + b push = e + f P, c main + d push = g + h P.
   let [a, b, c, d] = [1, 0, 0, 1];
   let [e, f, g, h] = [0, 0, pushConstant, 0];
-  for (const { offset, rate, constant, byOwn, byMain, byPush, pushes } of legs) {
+  for (let leg = 0; leg < legs.length; leg++) {
+    const { offset, rate, constant, byOwn, byMain, byPush, pushes } = legs[leg]!;
     const own = rate / (1 + rate * byOwn);
     const alone = own * (offset / rate - constant);
     a += own * byMain;
@@ -49,11 +55,11 @@ export function legLines(legs: readonly StraightLeg[], pushConstant: number): Le
   const determinant = a * d - b * c;
   const [main, push] = [(e * d - b * g) / determinant, (a * g - c * e) / determinant];
   const [mainRate, pushRate] = [(f * d - b * h) / determinant, (a * h - c * f) / determinant];
-  return legs.map(({ offset, rate, constant, byOwn, byMain, byPush }) => {
+  for (let leg = 0; leg < legs.length; leg++) {
+    const { offset, rate, constant, byOwn, byMain, byPush } = legs[leg]!;
     const own = rate / (1 + rate * byOwn);
-    return {
-      offset: own * (offset / rate - constant - byMain * main - byPush * push),
-      rate: own * (1 - byMain * mainRate - byPush * pushRate),
-    };
-  });
+    lines[leg]!.offset = own * (offset / rate - constant - byMain * main - byPush * push);
+    lines[leg]!.rate = own * (1 - byMain * mainRate - byPush * pushRate);
+  }
+  return lines;
 }

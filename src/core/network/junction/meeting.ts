@@ -21,6 +21,7 @@ export interface Meeting {
  * @source house
  */
 export function meetingsOf({ runs, joining }: Network, density: number): (Meeting | null)[] {
+  if (!runs.some(({ branch }) => branch?.plain === false)) return new Array<null>(runs.length).fill(null);
   return joining.map((legs, main): Meeting | null => {
     if (!legs.some((leg) => runs[leg]!.branch?.plain === false)) return null;
     const ducts = legs.map((leg) => {
@@ -64,17 +65,20 @@ export function meetingLosses({ legs, factors, junction }: Meeting, airflows: Ar
  *
  * @param network the tree
  * @param airflows [m3/s] by run
- * @param density [kg/m3]
+ * @param meetings the junctions, as meetingsOf finds them
  * @returns [Pa] by run, 0 for those without
  * @source crane410 as legLoss
  */
-export function lossesAtJunctions(network: Network, airflows: ArrayLike<number>, density: number): Float64Array {
+export function lossesAtJunctions(
+  network: Network,
+  airflows: ArrayLike<number>,
+  meetings: readonly (Meeting | null)[],
+): Float64Array {
   const losses = new Float64Array(network.runs.length);
-  for (const meeting of meetingsOf(network, density)) {
+  for (const meeting of meetings) {
     if (meeting === null) continue;
-    meetingLosses(meeting, airflows).legs.forEach(({ loss }, place) => {
-      losses[meeting.legs[place]!] = loss;
-    });
+    const { legs } = meetingLosses(meeting, airflows);
+    for (let place = 0; place < legs.length; place++) losses[meeting.legs[place]!] = legs[place]!.loss;
   }
   return losses;
 }

@@ -1,10 +1,14 @@
 import { AIR_VISCOSITY } from "../../air/constants";
 import { LAMINAR_END, LAMINAR_END_FACTOR, TURBULENT_START } from "../../friction/flowRegime";
 import { frictionFactor, ROUGHEST } from "../../friction/frictionFactor";
+import { columnsOf } from "../../numeric/columns";
 import { sectionArea } from "../../section/section";
 
 const TO_DECIMAL = 2 / Math.LN10;
-const FIRST_ROOT = 7; // 1/sqrt(f) of a workshop's duct, near enough: f = 0.02
+const FIRST_ROOT = 7; // 1/sqrt(f) of a workshop's duct, near enough
+
+/** The friction factor from which a solver begins. */
+export const FIRST_FACTOR = 1 / (FIRST_ROOT * FIRST_ROOT);
 
 /**
  * Straight lengths of one network, by index, with 1/sqrt(f) of each carried from one airflow to the next: while a solver
@@ -27,7 +31,7 @@ export interface Lengths {
  * @source house
  */
 export function newLengths(count: number): Lengths {
-  const column = (): Float64Array => new Float64Array(count);
+  const column = columnsOf(count, 6);
   return {
     resistance: column(),
     reynoldsPerFlow: column(),

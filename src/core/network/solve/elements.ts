@@ -2,8 +2,10 @@ import { AIR_VISCOSITY } from "../../air/constants";
 import { deviceAirFactor } from "../../devices/deviceLoss";
 import { mitreInSlowAir } from "../../fittings/slowAir";
 import { DISCHARGE_COEFFICIENT } from "../../leaks/openingLeak";
+import { columnsOf } from "../../numeric/columns";
 import { sectionArea } from "../../section/section";
 import type { Surroundings } from "../designPass";
+import type { LegLine, StraightLeg } from "../junction/legLines";
 import { type Meeting, meetingsOf } from "../junction/meeting";
 import { cutOff, type Network } from "../network";
 import { carriedFriction, type Lengths, newLengths, setLength } from "./carriedFriction";
@@ -31,7 +33,16 @@ export interface Elements {
   readonly pipes: Lengths;
   readonly hoses: Lengths;
   readonly meetings: readonly (Meeting | null)[]; // by the run that others join
+  readonly crossings: readonly (Crossing | null)[]; // the same as the sweeps cross them
   readonly meets: Uint8Array; // 1 where a run joins one of these
+}
+
+/** A junction on which the sweeps write: its legs in which air flows, made straight. */
+export interface Crossing {
+  readonly meeting: Meeting;
+  readonly places: readonly number[]; // of these legs in the meeting
+  readonly legs: readonly { -readonly [Key in keyof StraightLeg]: number }[];
+  readonly lines: readonly LegLine[];
 }
 
 const SMALLEST_ENTRY = 1e-12; // [-] an entry without any loss would leave its airflow undetermined
@@ -46,7 +57,9 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
   const { runs, joining, order } = network;
   const { density } = surroundings;
   const count = runs.length;
-  const column = (): Float64Array => new Float64Array(count);
+  const column = columnsOf(count, 8);
+  const meetings = meetingsOf(network, density);
+  const crossings = new Array<Crossing | null>(count).fill(null);
   const elements: Elements = {
     order: Int32Array.from(order),
     joins: Int32Array.from(network.joins),
@@ -62,10 +75,11 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
     deviceExponent: column(),
     pipes: newLengths(count),
     hoses: newLengths(count),
-    meetings: meetingsOf(network, density),
+    meetings,
+    crossings,
     meets: new Uint8Array(count),
   };
-  for (const meeting of elements.meetings) for (const leg of meeting?.legs ?? []) elements.meets[leg] = 1;
+  for (const meeting of meetings) if (meeting !== null) for (const leg of meeting.legs) elements.meets[leg] = 1;
   for (const index of order) {
     const run = runs[index]!;
     const area = sectionArea(run.diameter, null);
@@ -85,7 +99,7 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
     const share = (DISCHARGE_COEFFICIENT * run.leakArea) / area;
     elements.leakShare[index] = share;
     const open = run.gate !== "shut";
-    const fed = open && joining[index]!.some((other) => elements.kind[other] !== STILL);
+    const fed = open && isFed(joining[index]!, elements.kind);
     if (fed) elements.kind[index] = JUNCTION;
     else if (open && joining[index]!.length === 0) {
       elements.kind[index] = OPEN_END;
@@ -101,7 +115,23 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
     elements.cut[index] = 1;
     elements.kind[index] = STILL;
   });
+  for (const meeting of meetings) if (meeting !== null) crossings[meeting.main] = crossingOf(meeting, elements.kind);
   return elements;
+}
+
+function isFed(joining: readonly number[], kind: Uint8Array): boolean {
+  for (const other of joining) if (kind[other] !== STILL) return true;
+  return false;
+}
+
+function crossingOf(meeting: Meeting, kind: Uint8Array): Crossing {
+  const places = meeting.legs.flatMap((index, place) => (kind[index] === STILL ? [] : [place]));
+  return {
+    meeting,
+    places,
+    legs: places.map(() => ({ offset: 0, rate: 0, constant: 0, byOwn: 0, byMain: 0, byPush: 0, pushes: 0 })),
+    lines: places.map(() => ({ offset: 0, rate: 0 })),
+  };
 }
 
 /**

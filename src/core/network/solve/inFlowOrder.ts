@@ -1,28 +1,45 @@
-import type { Network } from "../network";
 import { itemAt } from "../../../reference/itemAt";
+import type { Network } from "../network";
 
 /**
- * The same network with its runs sorted along the flow, so that a sweep walks through memory from one end to the other.
+ * The same network with its runs sorted along the flow, so that a sweep walks through memory from one end to the other. How a tree
+ * is sorted is kept: what is tried in it (gates, sizes, one run changed) leaves it the same tree.
  *
  * @returns the sorted network, and where each of its runs stands in the original
  * @source house
  */
 export function inFlowOrder(network: Network): { sorted: Network; places: readonly number[] } {
+  const tree = trees.get(network.order) ?? sortedTree(network);
+  const runs = tree.places.map((original) => network.runs[original]!);
+  return { sorted: { ...tree.joined, runs }, places: tree.places };
+}
+
+interface SortedTree {
+  readonly joined: Omit<Network, "runs">;
+  readonly places: readonly number[];
+}
+
+const trees = new WeakMap<Network["order"], SortedTree>();
+
+function sortedTree(network: Network): SortedTree {
   const places = [...network.order, ...network.discharge];
   const sortedPlace = new Int32Array(network.runs.length);
   places.forEach((original, place) => {
     sortedPlace[original] = place;
   });
   const moved = (original: number): number => (original < 0 ? -1 : itemAt(sortedPlace, original));
-  const sorted: Network = {
-    runs: places.map((original) => itemAt(network.runs, original)),
+  const movedAll = (originals: readonly number[]): readonly number[] =>
+    originals.length === 0 ? originals : originals.map(moved);
+  const joined = {
     joins: places.map((original) => moved(itemAt(network.joins, original))),
-    joining: places.map((original) => itemAt(network.joining, original).map(moved)),
-    order: network.order.map(moved),
+    joining: places.map((original) => movedAll(itemAt(network.joining, original))),
+    order: movedAll(network.order),
     last: moved(network.last),
-    discharge: network.discharge.map(moved),
+    discharge: movedAll(network.discharge),
     outlet: moved(network.outlet),
     exit: moved(network.exit),
   };
-  return { sorted, places };
+  const tree = { joined, places };
+  trees.set(network.order, tree);
+  return tree;
 }

@@ -1,9 +1,12 @@
+import { deviceAirFactor } from "../../devices/deviceLoss";
+import { mitreInSlowAir } from "../../fittings/slowAir";
+import { frictionFactor } from "../../friction/frictionFactor";
+import { reynoldsOf } from "../../friction/reynoldsNumber";
 import { DISCHARGE_COEFFICIENT } from "../../leaks/openingLeak";
 import { sectionArea } from "../../section/section";
 import type { Surroundings } from "../designPass";
-import { lossesAtJunctions } from "../junction/meeting";
+import { lossesAtJunctions, type Meeting, meetingsOf } from "../junction/meeting";
 import type { Network, Run } from "../network";
-import { runLoss } from "../runLoss";
 import { itemAt } from "../../../reference/itemAt";
 
 /** The state that a solver claims. */
@@ -28,6 +31,7 @@ export interface Residual {
  * @param stillAt whether nothing can enter through a run, so that its airflow must be 0
  * @param suctionAtFan [Pa] what the fan holds at the last run's end
  * @param surroundings density, and what a run takes that names nothing else
+ * @param meetings the network's junctions, where they are known already
  * @returns [-] the largest misfit as a share of the system's largest pressure or airflow, and the run that has it
  * @source house definition, the network
  */
@@ -37,6 +41,7 @@ export function residualOf(
   stillAt: (index: number) => boolean,
   suctionAtFan: number,
   surroundings: Surroundings,
+  meetings: readonly (Meeting | null)[] = meetingsOf(network, surroundings.density),
 ): Residual {
   const { runs, order, joins, joining, last } = network;
   const { airflow, arriving, leak, suction } = state;
@@ -46,12 +51,12 @@ export function residualOf(
   const largestPressure = Math.abs(suctionAtFan) + 0.5 * density * velocityAtFan * velocityAtFan || 1;
   const largestAirflow = Math.abs(itemAt(airflow, last)) || 1;
   let [residual, worst] = [0, last];
-  const atJunction = lossesAtJunctions(network, airflow, density);
+  const atJunction = lossesAtJunctions(network, airflow, meetings);
   for (const index of order) {
     const run = itemAt(runs, index);
     if (stillAt(index)) continue;
-    const losses = runLoss(run, Math.abs(itemAt(airflow, index)), hoseRoughness, density);
-    const loss = (losses.friction + losses.fittings + losses.device) * Math.sign(itemAt(airflow, index));
+    const carried = airflow[index]!;
+    const loss = lossOf(run, Math.abs(carried), hoseRoughness, density) * Math.sign(carried);
     const downstream = itemAt(joins, index) < 0 ? suctionAtFan : itemAt(suction, itemAt(joins, index));
     const along = itemAt(suction, index) + loss + itemAt(atJunction, index) - downstream;
     const isEnd = itemAt(joining, index).length === 0 && run.gate !== "shut";
@@ -59,8 +64,8 @@ export function residualOf(
     const entry = isEnd
       ? (run.hood ?? plainEnd) * 0.5 * density * velocity * Math.abs(velocity) - itemAt(suction, index)
       : 0;
-    const joined =
-      run.gate === "shut" ? 0 : itemAt(joining, index).reduce((sum, other) => sum + itemAt(airflow, other), 0);
+    let joined = 0;
+    if (run.gate !== "shut") for (const other of itemAt(joining, index)) joined += itemAt(airflow, other);
     const adding = Math.abs(itemAt(airflow, index) - itemAt(arriving, index) - itemAt(leak, index));
     const mass = Math.max(adding, isEnd ? 0 : Math.abs(itemAt(arriving, index) - joined));
     const leaking = leakMisfit(run, itemAt(airflow, index), itemAt(leak, index), itemAt(suction, index), density);
@@ -70,6 +75,25 @@ export function residualOf(
     if (misfit > residual) [residual, worst] = [misfit, index];
   }
   return { residual, worst };
+}
+
+/** What a run costs at an airflow: pipe and hose by Colebrook-White, fittings, mitres in their air, the device. [Pa] */
+function lossOf(run: Run, airflow: number, hoseRoughness: number, density: number): number {
+  if (airflow === 0) return 0;
+  const { diameter, device } = run;
+  const velocity = airflow / sectionArea(diameter, null);
+  const reynolds = reynoldsOf(velocity, diameter, density);
+  let k = run.coefficient;
+  if (run.length > 0) k += (run.length / diameter) * frictionFactor(reynolds, run.roughness / diameter);
+  if (run.hoseLength > 0) {
+    const wall = run.hoseRoughness ?? hoseRoughness;
+    k += ((run.hoseLength * run.hoseTimes) / diameter) * frictionFactor(reynolds, wall / diameter);
+  }
+  if (run.mitreCoefficient > 0) k += run.mitreCoefficient * (mitreInSlowAir(reynolds).times - 1);
+  const along = k * 0.5 * density * velocity * velocity;
+  if (device === null) return along;
+  const { ratedLoss, ratedAirflow, exponent } = device;
+  return along + deviceAirFactor(density, exponent) * ratedLoss * (airflow / ratedAirflow) ** exponent;
 }
 
 /** A leak's law as a pressure: rho/2 (L / (C_d A_l))^2 against the static suction P + p_v(Q) that drives it. [Pa] */

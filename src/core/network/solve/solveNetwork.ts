@@ -8,14 +8,14 @@ import {
   curveAt,
 } from "../../fan/fanCurve";
 import { stableCrossing } from "../../fan/operatingPoint";
-import { fallingRoot } from "../../numeric/fallingRoot";
+import { fallingRootNear } from "../../numeric/fallingRoot";
 import type { Surroundings } from "../designPass";
 import { dischargeLoss } from "../dischargeLoss";
 import type { Network } from "../network";
 import { inFlowOrder } from "./inFlowOrder";
 import { type Elements, elementsOf, STILL } from "./elements";
 import { residualOf } from "./residual";
-import { startFlow } from "./startFlow";
+import { quadraticOf, startAt } from "./startFlow";
 import { startNear } from "./startNear";
 import { type Flow, sweepToEnds, sweepToFan } from "./sweep";
 
@@ -35,7 +35,7 @@ export interface Solution {
 }
 
 const MOST_SWEEPS = 200;
-const TOLERANCE = 1e-12; // relative misfit at which the sweeps stop
+const TOLERANCE = 1e-13; // relative misfit at which the sweeps stop
 const PROMISED = 1e-9; // relative misfit that an answer may have
 
 /** A Halley step triples the right digits: after a change this small, friction is exact to the last one. */
@@ -102,7 +102,7 @@ function solveSorted(
     least: SMALLEST_LOSS * shutOff,
   };
   if (elements.kind[network.last] === STILL) return closedSystem(system, curve, shutOff);
-  const flow = begin(elements) ?? startFlow(network, elements, mostAirflow(curve) / 2, shutOff / 2);
+  const flow = begin(elements) ?? firstState(system, curve);
   return hasRisingPart(curve) ? onHumpedCurve(system, curve, flow) : onFallingCurve(system, curve, flow);
 }
 
@@ -113,6 +113,17 @@ interface System {
   readonly fan: (airflow: number) => number; // [Pa] in this air
   readonly discharge: (airflow: number) => number; // [Pa] losses after the fan, against its static pressure
   readonly least: number; // [Pa] see sweepToFan
+}
+
+/** Where the fan would meet the network if all losses were quadratic; half of the most it gives where they do not meet. */
+function firstState({ elements, fan, discharge }: System, curve: FanCurve): Flow {
+  const [least, most] = [leastAirflow(curve), mostAirflow(curve)];
+  const quadratic = quadraticOf(elements, most / 2);
+  const suctionFor = (airflow: number): number => (airflow / quadratic.conductance) ** 2;
+  const surplus = (airflow: number): number => fan(airflow) - discharge(airflow) - suctionFor(airflow);
+  const meets = !hasRisingPart(curve) && surplus(least) > 0 && surplus(most) < 0;
+  const airflow = meets ? fallingRootNear(surplus, least, most, most / 2) : most / 2;
+  return startAt(elements, quadratic, suctionFor(airflow));
 }
 
 /** How the network, linear as a sweep leaves it, is closed at the fan. */
@@ -132,7 +143,8 @@ function onFallingCurve(system: System, curve: FanCurve, flow: Flow): Solution {
     const surplus = (airflow: number): number => available(airflow) - suctionFor(state, system.network.last, airflow);
     if (surplus(most) > 0) return { suction: available(most), beyond: new OutsideCurveError(curve, Infinity) };
     if (surplus(least) < 0) return { suction: available(least), beyond: new OutsideCurveError(curve, 0) };
-    return { suction: suctionFor(state, system.network.last, fallingRoot(surplus, least, most)), beyond: null };
+    const airflow = fallingRootNear(surplus, least, most, state.airflow[system.network.last]!);
+    return { suction: suctionFor(state, system.network.last, airflow), beyond: null };
   };
   return finish(system, flow, iterate(system, flow, close), 1);
 }
@@ -174,7 +186,8 @@ function finish(system: System, flow: Flow, iterations: number, crossings: numbe
   const fanAirflow = flow.airflow[network.last]!;
   const fanPressure = fan(fanAirflow);
   const stillAt = (index: number): boolean => elements.kind[index] === STILL;
-  const { residual, worst } = residualOf(network, flow, stillAt, fanPressure - discharge(fanAirflow), surroundings);
+  const suction = fanPressure - discharge(fanAirflow);
+  const { residual, worst } = residualOf(network, flow, stillAt, suction, surroundings, elements.meetings);
   return {
     status: residual <= PROMISED ? "converged" : "not converged",
     iterations,

@@ -1,38 +1,72 @@
-import { sectionArea } from "../../section/section";
-import type { Network } from "../network";
+import { FIRST_FACTOR } from "./carriedFriction";
 import { type Elements, JUNCTION, LEAK_ONLY, OPEN_END, STILL } from "./elements";
 import { type Flow, newFlow } from "./sweep";
-import { itemAt } from "../../../reference/itemAt";
+
+/** A network in which every loss is taken as quadratic, whatever flows: at its fan end Q = conductance sqrt(P). */
+export interface Quadratic {
+  readonly flow: Flow;
+  readonly conductance: number; // [m3/s / sqrt(Pa)]
+}
 
 /**
- * A first state: the airflow shared over the open ends by their area, and every leak at the suction given.
+ * The network with all its losses quadratic: friction with a usual factor, a device as at a usual airflow, what junctions lose left
+ * out, a leak by the suction alone. Such ducts in a row and side by side add up exactly, so it is solved without a step.
  *
- * @param network the tree
- * @param elements its runs as columns
- * @param airflow [m3/s] to be shared, above 0
- * @param suction [Pa] above 0
- * @returns the flow of every run, suctions not set yet
+ * @param elements the runs as columns
+ * @param usual [m3/s] the airflow at which a device that is not quadratic is taken, above 0
+ * @returns the conductance of the whole, and in `flow` of each run for `startAt`
  * @source house
  */
-export function startFlow(network: Network, elements: Elements, airflow: number, suction: number): Flow {
-  const { runs, order, joining } = network;
-  const flow = newFlow(runs.length);
-  const openArea = order.reduce(
-    (sum, index) => sum + (elements.kind[index] === OPEN_END ? sectionArea(itemAt(runs, index).diameter, null) : 0),
-    0,
-  );
-  for (const index of order) {
-    const kind = itemAt(elements.kind, index);
-    if (kind === STILL) continue;
-    if (kind === OPEN_END)
-      flow.arriving[index] = (airflow * sectionArea(itemAt(runs, index).diameter, null)) / openArea;
-    if (kind === JUNCTION)
-      flow.arriving[index] = itemAt(joining, index).reduce((sum, other) => sum + itemAt(flow.airflow, other), 0);
-    if (kind === LEAK_ONLY) flow.leak[index] = Math.sqrt(suction / itemAt(elements.endResistance, index));
-    else
-      flow.leak[index] =
-        Math.sqrt(suction / itemAt(elements.velocityResistance, index)) * itemAt(elements.leakShare, index);
-    flow.airflow[index] = itemAt(flow.arriving, index) + flow.leak[index];
+export function quadraticOf(elements: Elements, usual: number): Quadratic {
+  const { order, joins, kind } = elements;
+  const flow = newFlow(kind.length);
+  const { arrivingBy, leakBy, byDown } = flow;
+  let conductance = 0;
+  for (let place = 0; place < order.length; place++) {
+    const index = order[place]!;
+    if (kind[index] === STILL) continue;
+    if (kind[index] === OPEN_END) arrivingBy.rate[index] = 1 / Math.sqrt(elements.endResistance[index]!);
+    leakBy.rate[index] =
+      kind[index] === LEAK_ONLY
+        ? 1 / Math.sqrt(elements.endResistance[index]!)
+        : elements.leakShare[index]! / Math.sqrt(elements.velocityResistance[index]!);
+    const upstream = arrivingBy.rate[index]! + leakBy.rate[index];
+    const resistance =
+      elements.fixedResistance[index]! +
+      FIRST_FACTOR * (elements.pipes.resistance[index]! + elements.hoses.resistance[index]!) +
+      (elements.deviceFactor[index]! > 0
+        ? elements.deviceFactor[index]! * usual ** (elements.deviceExponent[index]! - 2)
+        : 0);
+    conductance = upstream / Math.sqrt(1 + resistance * upstream * upstream);
+    byDown.rate[index] = conductance;
+    const to = joins[index]!;
+    if (to >= 0 && kind[to] === JUNCTION) arrivingBy.rate[to]! += conductance;
+  }
+  return { flow, conductance };
+}
+
+/**
+ * A first state: what flows in the quadratic network at a suction.
+ *
+ * @param elements the runs as columns
+ * @param quadratic as `quadraticOf` found it
+ * @param suction [Pa] at the fan's inlet, above 0
+ * @returns the flow of every run
+ * @source house
+ */
+export function startAt({ order, joins, kind }: Elements, { flow }: Quadratic, suction: number): Flow {
+  const { arrivingBy, leakBy, byDown } = flow;
+  for (let place = order.length - 1; place >= 0; place--) {
+    const index = order[place]!;
+    if (kind[index] === STILL) continue;
+    const to = joins[index]!;
+    const airflow = byDown.rate[index]! * Math.sqrt(to < 0 ? suction : flow.suction[to]!);
+    const root = airflow / (arrivingBy.rate[index]! + leakBy.rate[index]!);
+    flow.suction[index] = root * root;
+    flow.arriving[index] = arrivingBy.rate[index]! * root;
+    flow.leak[index] = leakBy.rate[index]! * root;
+    flow.airflow[index] = flow.arriving[index] + flow.leak[index];
+    leakBy.rate[index] = 0; // the sweeps set it only where there is a leak
   }
   return flow;
 }

@@ -1,6 +1,7 @@
-import { legLines, type StraightLeg } from "../junction/legLines";
-import { type Meeting, meetingLosses } from "../junction/meeting";
-import { type Elements, LEAK_ONLY, OPEN_END, runHead, STILL } from "./elements";
+import { legLoss } from "../../fittings/junction";
+import { columnsOf } from "../../numeric/columns";
+import { type LegLine, legLines } from "../junction/legLines";
+import { type Crossing, type Elements, LEAK_ONLY, OPEN_END, runHead, STILL } from "./elements";
 
 /** The unknowns of a network, and what one sweep leaves behind for the way back. Everything is SI; a reversed flow is negative. */
 export interface Flow {
@@ -28,7 +29,7 @@ interface Line {
  * @source house
  */
 export function newFlow(count: number): Flow {
-  const column = (): Float64Array => new Float64Array(count);
+  const column = columnsOf(count, 12);
   const line = (): Line => ({ offset: column(), rate: column() });
   return {
     airflow: column(),
@@ -71,8 +72,8 @@ export function sweepToFan(elements: Elements, flow: Flow, least: number, suctio
     const index = order[place]!;
     const kind = elements.kind[index]!;
     if (kind === STILL) continue;
-    const meeting = elements.meetings[index]!;
-    let missed = meeting === null ? 0 : throughJunction(elements, flow, meeting);
+    const crossing = elements.crossings[index]!;
+    let missed = crossing === null ? 0 : throughJunction(flow, crossing);
     if (kind === OPEN_END) missed = linearEnd(elements, flow, index, flow.arriving, arrivingBy, least);
     if (kind === LEAK_ONLY) missed = linearEnd(elements, flow, index, flow.leak, flow.leakBy, least);
     else if (elements.leakShare[index]! > 0) missed = Math.max(missed, linearLeak(elements, flow, index, least));
@@ -135,42 +136,64 @@ function linearLeak(elements: Elements, flow: Flow, index: number, least: number
  * From Q by the pressure before the junction, of each run that joins, to Q by the junction's own suction; gives how far the
  * junction's losses are missed [Pa].
  */
-function throughJunction(elements: Elements, flow: Flow, meeting: Meeting): number {
-  const { main, junction } = meeting;
-  const { byDown, arrivingBy } = flow;
-  const now = meetingLosses(meeting, flow.airflow);
+function throughJunction(flow: Flow, { meeting, places, legs, lines }: Crossing): number {
+  const { main, junction, factors } = meeting;
+  const { byDown, arrivingBy, airflow } = flow;
+  let [carried, push] = [0, 0];
+  for (let place = 0; place < meeting.legs.length; place++) {
+    const own = airflow[meeting.legs[place]!]!;
+    carried += own;
+    push += junction.legs[place]!.momentum * Math.max(own, 0) ** 2;
+  }
   let missed = 0;
-  let pushConstant = now.push;
-  const flowing = meeting.legs.flatMap((index, place) => (elements.kind[index] === STILL ? [] : [{ index, place }]));
-  const legs = flowing.map(({ index, place }) => {
-    const { loss, byOwn, byMain, byPush } = now.legs[place]!;
-    const airflow = flow.airflow[index]!;
-    const pushes = 2 * junction.legs[place]!.momentum * Math.max(airflow, 0);
-    pushConstant -= pushes * airflow;
+  let pushConstant = push;
+  for (let at = 0; at < places.length; at++) {
+    const place = places[at]!;
+    const index = meeting.legs[place]!;
+    const own = airflow[index]!;
+    const law = legLoss(junction, place, own, carried, push);
+    const factor = factors[place]!;
+    const loss = factor * law.loss;
+    const leg = legs[at]!;
+    leg.offset = byDown.offset[index]!;
+    leg.rate = byDown.rate[index]!;
+    leg.byOwn = factor * law.byOwn;
+    leg.byMain = factor * law.byMain;
+    leg.byPush = factor * law.byPush;
+    leg.constant = loss - leg.byOwn * own - leg.byMain * carried - leg.byPush * push;
+    leg.pushes = 2 * junction.legs[place]!.momentum * Math.max(own, 0);
+    pushConstant -= leg.pushes * own;
     missed = Math.max(missed, Math.abs(flow.suction[main]! - loss - flow.suction[index]! - flow.loss[index]!));
-    const constant = loss - byOwn * airflow - byMain * now.main - byPush * now.push;
-    return { offset: byDown.offset[index]!, rate: byDown.rate[index]!, constant, byOwn, byMain, byPush, pushes };
-  });
-  let lines = legLines(legs, pushConstant);
-  if (!(lines.reduce((sum, { rate }) => sum + rate, 0) > 0)) {
+  }
+  legLines(legs, pushConstant, lines);
+  if (!(rateOf(lines) > 0)) {
     // Far from the answer, ducts that help each other along may seem to draw less the more the fan does, and a step by that
     // leads nowhere: then each goes by its own air alone.
-    const apart = legs.map((leg, at): StraightLeg => {
-      const { index, place } = flowing[at]!;
-      const byOwn = Math.max(leg.byOwn, 0);
-      const constant = now.legs[place]!.loss - byOwn * flow.airflow[index]!;
-      return { ...leg, byOwn, constant, byMain: 0, byPush: 0 };
-    });
-    lines = legLines(apart, 0);
+    for (let at = 0; at < places.length; at++) {
+      const leg = legs[at]!;
+      const own = airflow[meeting.legs[places[at]!]!]!;
+      const loss = leg.constant + leg.byOwn * own + leg.byMain * carried + leg.byPush * push;
+      leg.byOwn = Math.max(leg.byOwn, 0);
+      leg.constant = loss - leg.byOwn * own;
+      leg.byMain = leg.byPush = 0;
+    }
+    legLines(legs, 0, lines);
   }
-  lines.forEach(({ offset, rate }, at) => {
-    const { index } = flowing[at]!;
+  for (let at = 0; at < places.length; at++) {
+    const index = meeting.legs[places[at]!]!;
+    const { offset, rate } = lines[at]!;
     byDown.offset[index] = offset;
     byDown.rate[index] = rate;
     arrivingBy.offset[main]! += offset;
     arrivingBy.rate[main]! += rate;
-  });
+  }
   return missed;
+}
+
+function rateOf(lines: readonly LegLine[]): number {
+  let sum = 0;
+  for (const { rate } of lines) sum += rate;
+  return sum;
 }
 
 /** From S and L by P_up to Q by P_down, across the run's own loss. */
