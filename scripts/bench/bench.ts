@@ -8,7 +8,7 @@ import { format } from "prettier";
 import { buildIfNeeded } from "../buildIfNeeded";
 import { recalculatedCopies } from "./clubCopy";
 import { pages } from "./pages";
-import { type Row, shownGoal, shownValue, verdict } from "./row";
+import { type Row, shownGoal, shownSpread, shownValue, verdict } from "./row";
 import { changedInput } from "./sheet";
 import { sizes } from "./sizes";
 
@@ -22,7 +22,10 @@ async function bench(): Promise<void> {
   console.debug = () => undefined; // the grid reports each step
   const rows = [...core(), ...changedInput(), ...(await recalculatedCopies()), ...sizes(dist), ...(await pages(root))];
   console.table(
-    rows.map((row) => ({ what: row.what, value: shownValue(row), goal: shownGoal(row), verdict: verdict(row) })),
+    rows.map((row) => ({
+      ...{ what: row.what, against: row.against, value: shownValue(row), spread: shownSpread(row) },
+      ...{ goal: shownGoal(row), verdict: verdict(row) },
+    })),
   );
   writeFileSync(path.join(root, "docs/bench.md"), await format(report(rows, load), { parser: "markdown" }));
 }
@@ -41,14 +44,14 @@ function core(): Row[] {
 const report = (rows: readonly Row[], load: number): string => `# Measured speed
 
 Written by \`npm run bench\` on ${new Date().toISOString().slice(0, 10)}, with Node ${process.versions.node} on ${os.cpus().length} cores. When it began, ${
-  load < QUIET ? "the machine was quiet." : "the machine was busy with other work too: take its times with care."
-}
+  load < QUIET ? "the machine was quiet" : "the machine was busy with other work too: take its times with care"
+} (load ${(load * os.cpus().length).toFixed(1)}).
 
-A value without a unit is a ratio of two times taken in turn in the same run, so that it means the same on any machine. Seconds and sizes are those of this run.
+A value beside a yardstick is how many times as long the first takes as the second, both taken in turn in the same run, so that it means the same on any machine. Seconds and sizes are those of this run. Each is the middle of several; between the two numbers of the spread lies the middle half of them.
 
-| What | Value | Goal | |
-| --- | ---: | --- | --- |
-${rows.map((row) => `| ${row.what} | ${shownValue(row)} | ${shownGoal(row)} | ${verdict(row)} |`).join("\n")}
+| What | Over | Value | Spread | Goal | |
+| --- | --- | ---: | --- | --- | --- |
+${rows.map((row) => `| ${row.what} | ${row.against} | ${shownValue(row)} | ${shownSpread(row)} | ${shownGoal(row)} | ${verdict(row)} |`).join("\n")}
 `;
 
 bench().catch((error: unknown) => {

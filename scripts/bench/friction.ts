@@ -1,5 +1,5 @@
 import { frictionFactor } from "../../src/core/friction/frictionFactor";
-import { timeRatio } from "./measure";
+import { type Measured, timeRatio } from "./measure";
 
 /** Reynolds numbers and walls of workshop ducts, spread evenly over their orders of magnitude. */
 const samples = Array.from({ length: 1000 }, (_, index) => ({
@@ -14,7 +14,7 @@ function haaland(reynolds: number, wall: number): number {
 }
 
 /** Time of Colebrook-White to machine precision, checks included, over time of one evaluation of Haaland's formula. */
-export function colebrookOverHaaland(): number {
+export function colebrookOverHaaland(): Measured {
   let kept = 0; // so that the engine may not leave the work out
   const over = (factor: (reynolds: number, wall: number) => number) => () => {
     for (const { reynolds, wall } of samples) kept += factor(reynolds, wall);

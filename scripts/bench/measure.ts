@@ -1,18 +1,38 @@
+/** The middle of several measurements, and the quarter of them below and above which the rest lie. */
+export interface Measured {
+  readonly middle: number;
+  readonly from: number;
+  readonly to: number;
+}
+
 /**
  * How many times as long one job takes as another: both in turn, round after round, and of the rounds' ratios the middle one,
  * so that a machine that is slower for a while is slower for both. The first rounds warm up and are left out.
  */
-export function timeRatio(job: () => void, other: () => void, rounds = 41): number {
+export function timeRatio(job: () => void, other: () => void, rounds = 41): Measured {
   const [repeats, otherRepeats] = [repeatsFor(job), repeatsFor(other)];
-  const ratios = Array.from({ length: rounds }, () => timeOf(job, repeats) / timeOf(other, otherRepeats));
-  return ratios.slice(Math.floor(rounds / 4)).sort((a, b) => a - b)[Math.floor((rounds - Math.floor(rounds / 4)) / 2)]!;
+  return measuredOf(warmed(Array.from({ length: rounds }, () => timeOf(job, repeats) / timeOf(other, otherRepeats))));
 }
 
-/** The middle of the times of a job, in seconds; the first ones warm up and are left out. */
-export function middleTime(job: () => void, rounds = 15): number {
-  const times = Array.from({ length: rounds }, () => timeOf(job, 1) / 1000).slice(Math.floor(rounds / 3));
-  return times.sort((a, b) => a - b)[Math.floor(times.length / 2)]!;
+/** The times of a job, in seconds; the first ones warm up and are left out. */
+export const jobTime = (job: () => void, rounds = 15): Measured =>
+  measuredOf(warmed(Array.from({ length: rounds }, () => timeOf(job, 1) / 1000)));
+
+const warmed = (all: readonly number[]): readonly number[] => all.slice(Math.floor(all.length / 4));
+
+/** The middle and the quarters of some numbers, at least one. */
+export function measuredOf(all: readonly number[]): Measured {
+  const sorted = [...all].sort((a, b) => a - b);
+  const at = (share: number): number => sorted[Math.round(share * (sorted.length - 1))]!;
+  return { middle: at(0.5), from: at(0.25), to: at(0.75) };
 }
+
+/** The same measured in another unit. */
+export const timesAll = ({ middle, from, to }: Measured, factor: number): Measured => ({
+  middle: middle * factor,
+  from: from * factor,
+  to: to * factor,
+});
 
 function timeOf(job: () => void, repeats: number): number {
   const start = performance.now();

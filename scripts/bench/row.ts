@@ -1,34 +1,66 @@
-/** One line of the bench's answer. A ratio has no unit, and its two times were taken in turn in one run. */
+import type { Measured } from "./measure";
+
+/** One line of the bench's answer. */
 export interface Row {
   readonly what: string;
-  readonly value: number | null; // null where it could not be measured here
-  readonly unit: "" | "s" | "kB";
-  readonly goal: { readonly atMost: number } | { readonly atLeast: number } | null;
+  readonly against: string; // the yardstick: a ratio's other job, taken in turn with it; "" where it stands for itself
+  readonly value: Measured | null; // null where it could not be measured here
+  readonly unit: "" | "s" | "ms" | "kB";
+  readonly goal: Goal;
   readonly why?: string; // it could not be measured
 }
 
-export const ratio = (what: string, value: number, goal: Row["goal"] = null): Row => ({ what, value, unit: "", goal });
-export const seconds = (what: string, value: number, goal: Row["goal"] = null): Row => ({
-  what,
-  value,
+export type Goal = { readonly atMost: number } | { readonly atLeast: number } | null;
+
+/** A ratio of two times has no unit, and means the same on any machine. */
+export const ratio = (what: string, against: string, value: Measured, goal: Goal = null): Row => ({
+  ...{ what, against, value, goal },
+  unit: "",
+});
+
+/** @param value in seconds */
+export const seconds = (what: string, value: Measured, goal: Goal = null): Row => ({
+  ...{ what, value, goal },
+  against: "",
   unit: "s",
-  goal,
 });
-export const kilobytes = (what: string, value: number, goal: Row["goal"] = null): Row => ({
-  what,
-  value,
+
+/** @param value in milliseconds */
+export const milliseconds = (what: string, value: Measured, goal: Goal = null): Row => ({
+  ...{ what, value, goal },
+  against: "",
+  unit: "ms",
+});
+
+export const kilobytes = (what: string, size: number, goal: Goal = null): Row => ({
+  ...{ what, goal },
+  value: { middle: size, from: size, to: size },
+  against: "",
   unit: "kB",
-  goal,
 });
+
+export const notMeasured = (what: string, why: string): Row => ({
+  ...{ what, why },
+  against: "",
+  value: null,
+  unit: "",
+  goal: null,
+});
+
+const figures = (value: number): string => String(Number(value.toPrecision(3)));
 
 /** "12.3 s"; three figures. */
 export const shownValue = ({ value, unit, why }: Row): string =>
-  value === null ? `not measured: ${why ?? ""}` : `${Number(value.toPrecision(3))} ${unit}`.trim();
+  value === null ? `not measured: ${why ?? ""}` : `${figures(value.middle)} ${unit}`.trim();
+
+/** "12.1 to 12.6"; nothing for a size, which is always the same. */
+export const shownSpread = ({ value }: Row): string =>
+  value === null || value.from === value.to ? "" : `${figures(value.from)} to ${figures(value.to)}`;
 
 /** "met", "missed", or nothing where there is no goal. */
 export function verdict({ value, goal }: Row): string {
   if (goal === null || value === null) return "";
-  return ("atMost" in goal ? value <= goal.atMost : value >= goal.atLeast) ? "met" : "missed";
+  return ("atMost" in goal ? value.middle <= goal.atMost : value.middle >= goal.atLeast) ? "met" : "missed";
 }
 
 export const shownGoal = ({ goal, unit }: Row): string =>
