@@ -52,6 +52,7 @@ export function setLength(
   roughness: number,
   density: number,
 ): void {
+  if (length === 0) return;
   const area = sectionArea(diameter, null);
   lengths.resistance[index] = ((length / diameter) * density) / (2 * area * area);
   lengths.reynoldsPerFlow[index] = (density * diameter) / (area * AIR_VISCOSITY);

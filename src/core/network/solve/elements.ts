@@ -110,11 +110,12 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
       elements.endResistance[index] = ((1 - share * share) * perVelocityPressure) / (share * share);
     }
   }
-  cutOff(network).forEach((isCut, index) => {
-    if (!isCut) return;
+  const cut = cutOff(network);
+  for (let index = 0; index < count; index++) {
+    if (cut[index] !== true) continue;
     elements.cut[index] = 1;
     elements.kind[index] = STILL;
-  });
+  }
   for (const meeting of meetings) if (meeting !== null) crossings[meeting.main] = crossingOf(meeting, elements.kind);
   return elements;
 }
