@@ -36,6 +36,6 @@ const sample = async (name: string, book: Calculated): Promise<Sample> => ({
 
 /** The copy is dated like the tables, so that two packages of one version are the same bytes. */
 async function club(name: string, book: Calculated): Promise<Sample> {
-  const { workbook } = clubCopy(book, { kind: "formulas", date: TABLES_DATE, version }).book;
-  return sample(name, calculate(workbook));
+  const copy = clubCopy(book, { kind: "formulas", date: TABLES_DATE, version }).book;
+  return { name, bytes: await writeBook(copy, { title: book.workbook.name, recalculate: true }) }; // as Share writes one
 }
