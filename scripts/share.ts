@@ -4,12 +4,13 @@ import path from "node:path";
 import packageJson from "../package.json";
 import { openBudget } from "../src/hosts/file/readBook";
 import { leftOutWords } from "../src/hosts/fit/fitted";
-import { writeBook } from "../src/hosts/file/writeBook";
-import { clubCopy } from "../src/share/clubCopy";
-import type { ClubCopy, FixedCell } from "../src/share/copy";
+import { shownWith } from "../src/hosts/local/readGrid";
+import { COPY_STEPS } from "../src/hosts/copyOutcome";
+import { type MadeCopy, makeCopy } from "../src/hosts/makeCopy";
+import type { FixedCell } from "../src/share/copy";
 import type { Calculated, Shown, ShownCell } from "../src/sheets/calculated";
 import { buildIfNeeded } from "./buildIfNeeded";
-import { calculate } from "./calculate";
+import { calculate, modelOf } from "./calculate";
 import { command, readOptions } from "./command";
 
 const root = path.resolve(__dirname, "..");
@@ -69,20 +70,27 @@ async function share({ from, to, kind, overwrite }: Wanted): Promise<void> {
   const { leftOut, ...opened } = await openBudget(readFileSync(from));
   if (leftOut.length > 0) console.log(leftOutWords(leftOut));
   const book = recalculated(opened);
-  const copy = clubCopy(book, { kind, date: today(), version: packageJson.version });
-  const bytes = await writeBook(copy.book, { title: book.workbook.name, recalculate: kind === "formulas" });
-  writeFileSync(to, bytes, { flag: overwrite ? "w" : "wx" });
+  const copy = await makeCopy(
+    book,
+    { kind, date: today(), version: packageJson.version },
+    (workbook) => shownWith(modelOf(workbook), workbook).shown,
+    (index) => console.log(`${COPY_STEPS[index]} ...`),
+  );
+  if (!copy.made) throw new Error(copy.why);
+  writeFileSync(to, copy.bytes, { flag: overwrite ? "w" : "wx" });
   console.log(report(copy, to));
 }
 
 const today = (): string => new Date().toISOString().slice(0, 10);
 
 /** What became of the cells, with the cells that stay as they are. */
-function report({ live, fixed, untranslated }: ClubCopy, to: string): string {
+function report({ live, fixed, untranslated, unchecked }: Extract<MadeCopy, { made: true }>, to: string): string {
   const line = ({ sheet, at, function: name, why }: FixedCell): string =>
     `  ${sheet}!${at} ${name === "" ? "" : `${name}: `}${why}`;
   const counts = `${to}: ${live} formulas recalculate, ${fixed.length} are fixed, ${untranslated.length} could not be translated.`;
-  return [counts, ...(live === 0 ? [] : fixed.map(line)), ...untranslated.map(line)].join("\n");
+  const compared =
+    unchecked.length === 0 ? [] : [`  Not compared, since they were not computed here: ${unchecked.join(", ")}.`];
+  return [counts, ...(live === 0 ? [] : fixed.map(line)), ...untranslated.map(line), ...compared].join("\n");
 }
 
 if (require.main === module) command(USAGE, async (args) => share(wanted(args)));

@@ -95,6 +95,7 @@ export type CopyOutcome =
       readonly live: number; // cells that recalculate
       readonly fixed: number; // cells that stay as they are
       readonly untranslated: readonly string[]; // cells that could not be translated, each with its reason
+      readonly unchecked: readonly string[]; // cells of the user's own that were not computed here and so not compared
       readonly opening?: CopyOpening; // where the host was asked to open the copy; a browser's download needs no asking
     }
   | { readonly made: false; readonly why: string };

@@ -55,6 +55,7 @@ function inPage(first: HeldBook, answers: FakeAnswers): void {
       live: 412,
       fixed: 1,
       untranslated: ["Flow!B12: SOLVE finds its answer by trying"],
+      unchecked: [],
       ...(answers.opens !== undefined && {
         opening: {
           refused: answers.opens === "asked" ? null : "Excel refused: there was an internal error.",

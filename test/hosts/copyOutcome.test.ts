@@ -1,4 +1,4 @@
-import { copyFileName } from "../../src/hosts/copyOutcome";
+import { copyFileName, differsWords } from "../../src/hosts/copyOutcome";
 import type { CellValue } from "../../src/sheets/workbook";
 import { sampleBook } from "../share/sampleBooks";
 
@@ -25,4 +25,32 @@ describe("the file of a copy", () => {
   test("with values only says so, and needs no Summary", () => {
     expect(copyFileName(sampleBook({ Runs: {} }), "values", "2026-11-28")).toBe("air budget 2026-11-28 values.xlsx");
   });
+});
+
+const sound = sampleBook({ Runs: { rows: [[1]] } });
+
+test("cells in which a copy differs are named with what it and the budget show, the first six of many", () => {
+  const cell = (row: number) => ({ sheet: "My flow", at: `C${row}`, inCopy: 480.25, inBook: 481 });
+  expect(
+    differsWords(
+      [cell(2), { ...cell(3), inCopy: null }, { ...cell(4), inCopy: { error: "#N/A" }, inBook: "settles" }],
+      sound,
+    ),
+  ).toBe(
+    "no copy was made, since it would show something else than the budget: 'My flow'!C2 480.25 for 481; 'My flow'!C3 nothing for 481; 'My flow'!C4 #N/A for \"settles\". A copy of values shows what the budget shows",
+  );
+  const many = differsWords(
+    Array.from({ length: 9 }, (_, index) => cell(index + 1)),
+    sound,
+  );
+  expect(many).toMatch(/C6 480.25 for 481; and 3 more cells\. A copy/);
+  expect(many).not.toContain("C7");
+});
+
+test("where the budget refuses something, that is to be mended before a copy can be made", () => {
+  const says = { error: "#VALUE!", message: "row 9, saw: Hood must be a name" } as const;
+  const book = sampleBook({ Budget: { formulas: { B8: { code: "=DUCT.BUDGET(A1:C3)", shows: [[says]] } } } });
+  expect(differsWords([{ sheet: "Budget", at: "B9", inCopy: "", inBook: 481 }], book)).toBe(
+    'no copy was made, since a copy has no numbers while something is refused: Budget!B8 says "row 9, saw: Hood must be a name". Mend that first, or make a copy of values',
+  );
 });

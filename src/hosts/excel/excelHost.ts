@@ -1,3 +1,4 @@
+import { copyInWorker } from "../copyInWorker";
 import type { SheetHost } from "../host";
 import { addNewSheets } from "./addNewSheets";
 import { sentenceOf } from "./faults";
@@ -17,7 +18,7 @@ const addSheets: SheetHost["addSheets"] = (order, watch) =>
   }, watch);
 
 /** Excel as the pane sees it. What is big is fetched only when it is asked for, so that the pane shows itself soon. */
-export const excelHost = (): SheetHost => ({
+export const excelHost = (makeCopy = copyInWorker): SheetHost => ({
   kind: "excel",
   selectionAddress: said(selectionAddress),
   isSelectionEmpty: said(isSelectionEmpty),
@@ -27,7 +28,7 @@ export const excelHost = (): SheetHost => ({
   follow,
   readBook: said(readBook),
   repair: said(repair),
-  shareCopy,
+  shareCopy: (kind, watch) => shareCopy(kind, watch, makeCopy),
   revive,
   addSheets,
   openExample: (units, watch) => openExample(units, (order) => addSheets(order, watch)),

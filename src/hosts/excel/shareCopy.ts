@@ -1,4 +1,5 @@
-import { COPY_CANCELLED, copyFileName, copyOutcome, dayOf } from "../copyOutcome";
+import type { CopyMaker } from "../copyInWorker";
+import { COPY_CANCELLED, COPY_STEPS, copyFileName, copyOutcome, dayOf } from "../copyOutcome";
 import type { CopyKind, CopyOutcome, Watch } from "../host";
 import packageJson from "../../../package.json";
 import { base64 } from "./base64";
@@ -13,26 +14,24 @@ import { readBook } from "./readBook";
  * document, the copy holds no formula of ours and no trace of the add-in, so nobody is prompted there. Setting it
  * in the workbook at hand would change that one, and stop its prompt for the people who want the add-in.
  */
-export async function shareCopy(kind: CopyKind, { progress, signal }: Watch): Promise<CopyOutcome> {
+export async function shareCopy(kind: CopyKind, { progress, signal }: Watch, make: CopyMaker): Promise<CopyOutcome> {
+  const steps = COPY_STEPS.length + 2;
   const step = (done: number, what: string): void => {
-    progress(done, 4, what);
+    progress(done, steps, what);
     signal.throwIfAborted();
   };
   try {
     step(0, "Reading the workbook");
     const book = await readBook();
-    step(1, "Translating the formulas");
-    const { clubCopy } = await import("../../share/clubCopy");
     const day = dayOf(new Date());
-    const copy = clubCopy(book, { kind, date: day, version: packageJson.version });
-    step(2, "Writing the copy");
-    const { writeBook } = await import("../file/writeBook");
-    const bytes = await writeBook(copy.book, { title: copy.book.workbook.name, recalculate: kind === "formulas" });
-    step(3, "Opening the copy");
-    const refused = await Excel.createWorkbook(base64(bytes)).then(() => null, sentenceOf);
-    progress(4, 4, "Done");
-    const file = { name: copyFileName(book, kind, day), bytes };
-    return { ...copyOutcome(copy.book.workbook.name, copy), opening: { refused, file } };
+    const order = { kind, date: day, version: packageJson.version };
+    const copy = await make(book, order, (index) => progress(1 + index, steps, COPY_STEPS[index]!), signal);
+    if (!copy.made) return copy;
+    step(steps - 1, "Opening the copy");
+    const refused = await Excel.createWorkbook(base64(copy.bytes)).then(() => null, sentenceOf);
+    progress(steps, steps, "Done");
+    const file = { name: copyFileName(book, kind, day), bytes: copy.bytes };
+    return { ...copyOutcome(book.workbook.name, copy), opening: { refused, file } };
   } catch (fault) {
     if (signal.aborted) return COPY_CANCELLED;
     return { made: false, why: `${sentenceOf(fault)} No copy was made.` };

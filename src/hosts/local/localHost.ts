@@ -1,6 +1,7 @@
 import type { Calculated } from "../../sheets/calculated";
 import { callsOurs } from "../../sheets/ourCalls";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
+import { copyInWorker } from "../copyInWorker";
 import type { SheetHost } from "../host";
 import { addSheets } from "./addSheets";
 import { calculatedOf, shownWith } from "./readGrid";
@@ -12,7 +13,7 @@ import { reviveCopy, shareCopy } from "./shareCopy";
 import { writeBlocks } from "./writePlugin";
 
 /** The local sheet, as the pane sees it. */
-export function localHost(desk: Desk): SheetHost {
+export function localHost(desk: Desk, makeCopy = copyInWorker): SheetHost {
   const getters = () => desk.model().getters;
   const selected = () => getters().getSelectedZone();
   return {
@@ -40,7 +41,7 @@ export function localHost(desk: Desk): SheetHost {
     readBook: async () => shownWith(desk.model(), desk.workbook()),
     goTo: async (sheet, at) => goTo(desk.model(), sheet, at),
     repair: async () => ({ repaired: 0, stillWrong: standingWrong(calculatedOf(desk.model())), protectedSheets: [] }),
-    shareCopy: (kind, watch) => shareCopy(desk, kind, watch),
+    shareCopy: (kind, watch) => shareCopy(desk, kind, watch, makeCopy),
     revive: (watch) => reviveCopy(desk, watch),
     follow: desk.follow,
   };

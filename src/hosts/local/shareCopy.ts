@@ -1,6 +1,6 @@
 import packageJson from "../../../package.json";
-import { FileRefusal } from "../file/fileRefusal";
-import { COPY_CANCELLED, copyFileName, copyOutcome, dayOf } from "../copyOutcome";
+import type { CopyMaker } from "../copyInWorker";
+import { COPY_CANCELLED, COPY_STEPS, copyFileName, copyOutcome, dayOf } from "../copyOutcome";
 import type { AddOutcome, CopyKind, CopyOutcome, Watch } from "../host";
 import { calculatedOf } from "./readGrid";
 import type { Desk } from "./desk";
@@ -8,29 +8,25 @@ import { nextTurn } from "./nextTurn";
 import { whyNotLive } from "../whyNotLive";
 
 /** Makes a copy for people without the functions, as a file among the browser's downloads. The open budget is only read. */
-export async function shareCopy(desk: Desk, kind: CopyKind, watch: Watch): Promise<CopyOutcome> {
-  const step = async (done: number, what: string): Promise<boolean> => {
-    watch.progress(done, 3, what);
-    await nextTurn();
-    return watch.signal.aborted;
-  };
-  if (await step(0, "Translating the formulas")) return COPY_CANCELLED;
-  const { clubCopy } = await import("../../share/clubCopy");
-  const [book, day] = [calculatedOf(desk.model()), dayOf(new Date())];
-  const copy = clubCopy(book, { kind, date: day, version: packageJson.version });
-  if (await step(1, "Writing the file")) return COPY_CANCELLED;
-  const { writeBook } = await import("../file/writeBook");
-  const { name: title } = copy.book.workbook;
+export async function shareCopy(desk: Desk, kind: CopyKind, watch: Watch, make: CopyMaker): Promise<CopyOutcome> {
+  const { progress, signal } = watch;
+  const steps = COPY_STEPS.length + 1;
+  progress(0, steps, COPY_STEPS[0]);
+  await nextTurn();
   try {
-    const bytes = await writeBook(copy.book, { title, recalculate: kind === "formulas" });
-    if (await step(2, "Handing it to the browser")) return COPY_CANCELLED;
+    signal.throwIfAborted();
+    const [book, day] = [calculatedOf(desk.model()), dayOf(new Date())];
+    const order = { kind, date: day, version: packageJson.version };
+    const copy = await make(book, order, (index) => progress(index, steps, COPY_STEPS[index]!), signal);
+    signal.throwIfAborted();
+    if (!copy.made) return copy;
     const name = copyFileName(book, kind, day);
-    desk.download(bytes, name);
-    watch.progress(3, 3, "Done");
+    desk.download(copy.bytes, name);
+    progress(steps, steps, "Done");
     return copyOutcome(name, copy);
-  } catch (error) {
-    if (error instanceof FileRefusal) return { made: false, why: error.message };
-    throw error;
+  } catch (fault) {
+    if (signal.aborted) return COPY_CANCELLED;
+    throw fault;
   }
 }
 

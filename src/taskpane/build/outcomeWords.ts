@@ -42,9 +42,12 @@ const whereItIs = ({ opening }: Extract<CopyOutcome, { made: true }>): string =>
     : `It did not open as a new workbook. ${opening.refused} Save the copy as a file here, then open that.`;
 };
 
+const uncheckedWords = (cells: readonly string[]): string =>
+  `Not compared with your budget, since formulas that change by themselves or that only your program knows are not computed here: ${listWords(cells.slice(0, MOST_NAMED))}${cells.length > MOST_NAMED ? " …" : ""}.`;
+
 export function copiedWords(outcome: CopyOutcome): string[] {
   if (!outcome.made) return [sentence(outcome.why)];
-  const { name, live, fixed, untranslated } = outcome;
+  const { name, live, fixed, untranslated, unchecked } = outcome;
   const more = untranslated.length - MOST_NAMED;
   return [
     `Made ${name}. ${whereItIs(outcome)}`,
@@ -56,6 +59,7 @@ export function copiedWords(outcome: CopyOutcome): string[] {
         ]),
     ...untranslated.slice(0, MOST_NAMED).map(sentence),
     ...(more > 0 ? [`And ${more} more; the copy's first sheet lists them all.`] : []),
+    ...(unchecked.length === 0 ? [] : [uncheckedWords(unchecked)]),
   ];
 }
 

@@ -1,7 +1,7 @@
 /** npm run share, on files as a user has them. */
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import os from "node:os";
 import path from "node:path";
 import { calculate } from "../../../scripts/calculate";
@@ -11,6 +11,7 @@ import { writeBook } from "../../../src/hosts/file/writeBook";
 import { revive } from "../../../src/share/revive/revive";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import { callsOurs } from "../../../src/sheets/ourCalls";
+import { sampleBook } from "../../share/sampleBooks";
 import { farValue } from "../../support/attackFiles";
 
 const root = path.resolve(__dirname, "../../..");
@@ -40,8 +41,13 @@ test("a club copy is written, what is fixed is told, and the budget's bytes are 
   expect(stdout).toMatch(/\d+ formulas recalculate, \d+ are fixed, 0 could not be translated/);
   expect(stdout).toMatch(/Flow!B66 SCENARIOS: /);
   expect(hash(budget)).toBe(before);
-  const { workbook } = await readBook(readFileSync(club));
+  const { workbook, shown } = await readBook(readFileSync(club));
   expect(workbook.sheets[0]!.name).toBe("About this copy");
+  const formulas = workbook.sheets.flatMap(({ name, cells }) =>
+    cells.flatMap((cell) => ("formula" in cell ? [{ sheet: name, at: cell.at }] : [])),
+  );
+  expect(formulas.length).toBeGreaterThan(10_000);
+  expect(formulas.filter(({ sheet, at }) => shown.get(sheet)?.get(at) === undefined)).toEqual([]); // a preview shows them all
   const ours = workbook.sheets.flatMap(
     ({ cells }) => cells.filter((cell) => "formula" in cell && callsOurs(cell.formula)), // "in that duct." is a text
   );
@@ -83,6 +89,27 @@ test.each<[string[], RegExp]>([
   [["--fast"], /the command is npm run share/],
 ])("%j is refused in one sentence", (args, sentence) => {
   expect(() => wanted(args)).toThrow(sentence); // which the command says as above
+});
+
+test("a budget in which a row is wrong gets no copy, and the command says which cell is to be mended", async () => {
+  const [wrong, copied] = [path.join(folder, "wrong.xlsx"), path.join(folder, "not-copied.xlsx")];
+  const rows = [
+    ["Run", "To", "Diameter", "Hood", "Airflow"],
+    ["saw", "main", 100, "flanged end", 600],
+    ["planer", "main", 125, "flangd end", 900],
+    ["main", "fan", 150, null, null],
+  ];
+  const sheets = {
+    Runs: { rows },
+    Answer: { formulas: { A1: { code: '=DUCT.BUDGET(Runs!A1:E4,,"SI")', shows: [[null]] } } },
+  };
+  writeFileSync(wrong, await writeBook(calculate(sampleBook(sheets).workbook), { title: "Wrong" }));
+  const { status, stderr } = share(wrong, copied);
+  expect(status).toBe(1);
+  expect(stderr).toMatch(
+    /^no copy was made, since a copy has no numbers while something is refused: Answer!\w+ says "Hood of run "planer" \(row 3\) must be .*nearest: "flanged end"/,
+  );
+  expect(existsSync(copied)).toBe(false);
 });
 
 test("a file that reaches to the end of its sheet and asks for a thousand million numbers is copied without either, and says so", async () => {

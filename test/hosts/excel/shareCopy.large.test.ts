@@ -1,11 +1,11 @@
 import { addNewSheets } from "../../../src/hosts/excel/addNewSheets";
 import { excelHost } from "../../../src/hosts/excel/excelHost";
 import { readBook } from "../../../src/hosts/file/readBook";
-import "../../../src/hosts/file/writeBook"; // fetched while the tests run otherwise, which takes its time
-import "../../../src/share/clubCopy";
 import type { Workbook } from "../../../src/sheets/workbook";
 import { record, type Recorder, snapshot } from "../../support/excelRecorder/recorder";
 import { Refusal } from "../../support/excelRecorder/refuse";
+import { copyHere } from "../../support/copyHere";
+import { setUpGrid } from "../local/gridOfOurs";
 import { traps } from "./sample";
 import { watching } from "./watch";
 
@@ -32,11 +32,13 @@ function usersBook(): Recorder {
   return excel;
 }
 
+beforeAll(setUpGrid);
+
 describe("shareCopy", () => {
   test.each(["formulas", "values"] as const)("opens a new workbook with %s and none of our functions", async (kind) => {
     const excel = usersBook();
     const before = snapshot(excel);
-    const outcome = await excelHost().shareCopy(kind, watching().watch);
+    const outcome = await excelHost(copyHere).shareCopy(kind, watching().watch);
     expect(outcome).toMatchObject({ made: true, name: "Mine", untranslated: [] });
     expect(snapshot(excel)).toEqual(before);
     expect(excel.opened).toHaveLength(1);
@@ -54,7 +56,7 @@ describe("shareCopy", () => {
     const excel = usersBook();
     const before = snapshot(excel);
     const told = watching(({ cancel }, step) => (step === last ? cancel() : undefined));
-    expect(await excelHost().shareCopy("values", told.watch)).toEqual({
+    expect(await excelHost(copyHere).shareCopy("values", told.watch)).toEqual({
       made: false,
       why: "Cancelled: no copy was made.",
     });
@@ -64,7 +66,7 @@ describe("shareCopy", () => {
 
   test("hands the copy back as a file, which is what Excel was asked to open", async () => {
     const excel = usersBook();
-    const outcome = await excelHost().shareCopy("formulas", watching().watch);
+    const outcome = await excelHost(copyHere).shareCopy("formulas", watching().watch);
     expect(outcome).toMatchObject({
       made: true,
       opening: { refused: null, file: { name: expect.stringMatching(/^air budget [\d-]{10} club copy\.xlsx$/) } },
@@ -78,7 +80,7 @@ describe("shareCopy", () => {
     Object.assign(Excel, {
       createWorkbook: () => Promise.reject(new Refusal("GeneralException", "There was an internal error.")),
     });
-    const outcome = await excelHost().shareCopy("values", watching().watch);
+    const outcome = await excelHost(copyHere).shareCopy("values", watching().watch);
     expect(outcome).toMatchObject({
       made: true,
       opening: {
@@ -96,7 +98,7 @@ describe("shareCopy", () => {
     excel.behaviour.beforeSync = () => {
       throw new Refusal("GeneralException", "There was an internal error.");
     };
-    expect(await excelHost().shareCopy("values", watching().watch)).toEqual({
+    expect(await excelHost(copyHere).shareCopy("values", watching().watch)).toEqual({
       made: false,
       why: "Excel refused: There was an internal error. No copy was made.",
     });
@@ -116,7 +118,7 @@ describe("revive", () => {
 
   test("brings the formulas of a club copy back in new sheets, the copy's own left as they are", async () => {
     const original = usersBook();
-    await excelHost().shareCopy("formulas", watching().watch);
+    await excelHost(copyHere).shareCopy("formulas", watching().watch);
     const copy = await readBook(Buffer.from(original.opened[0]!, "base64"));
     const excel = await opened(copy.workbook);
     const before = snapshot(excel) as { sheets: unknown[] };

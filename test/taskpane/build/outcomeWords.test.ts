@@ -24,7 +24,14 @@ test("sheets that were added are named; a reason becomes a sentence", () => {
 });
 
 test("one cell that could not be translated is told as one", () => {
-  const outcome = { made: true, name: "a.xlsx", live: 2, fixed: 1, untranslated: ["Runs!B2: why"] } as const;
+  const outcome = {
+    made: true,
+    name: "a.xlsx",
+    live: 2,
+    fixed: 1,
+    untranslated: ["Runs!B2: why"],
+    unchecked: [],
+  } as const;
   expect(copiedWords(outcome).slice(2)).toEqual([
     "1 cell could not be translated and stays at its last value:",
     "Runs!B2: why.",
@@ -33,7 +40,7 @@ test("one cell that could not be translated is told as one", () => {
 
 test("a copy says what lives, what stays, and what could not be translated, the first twelve by name", () => {
   const untranslated = Array.from({ length: 14 }, (_, i) => `Flow!B${i}: no formula for it`);
-  const words = copiedWords({ made: true, name: "Copy.xlsx", live: 1412, fixed: 1, untranslated });
+  const words = copiedWords({ made: true, name: "Copy.xlsx", live: 1412, fixed: 1, untranslated, unchecked: [] });
   expect(words.slice(0, 3)).toEqual([
     "Made Copy.xlsx. It lies among your browser's downloads.",
     "1,412 cells recalculate there; 1 keeps its present number.",
@@ -41,7 +48,7 @@ test("a copy says what lives, what stays, and what could not be translated, the 
   ]);
   expect(words).toHaveLength(3 + 12 + 1);
   expect(words.at(-1)).toMatch(/^And 2 more/);
-  expect(copiedWords({ made: true, name: "Copy", live: 1, fixed: 2, untranslated: [] })[1]).toBe(
+  expect(copiedWords({ made: true, name: "Copy", live: 1, fixed: 2, untranslated: [], unchecked: [] })[1]).toBe(
     "1 cell recalculates there; 2 keep their present numbers.",
   );
   expect(copiedWords({ made: false, why: "Nothing to copy." })).toEqual(["Nothing to copy."]);
@@ -49,7 +56,7 @@ test("a copy says what lives, what stays, and what could not be translated, the 
 
 test("a copy that the host was asked to open is never said to be open, and the file is pointed to", () => {
   const file = { name: "club-copy.xlsx", bytes: new Uint8Array() };
-  const copy = { made: true, name: "Copy", live: 1, fixed: 2, untranslated: [] } as const;
+  const copy = { made: true, name: "Copy", live: 1, fixed: 2, untranslated: [], unchecked: [] } as const;
   expect(copiedWords({ ...copy, opening: { refused: null, file } })[0]).toBe(
     "Made Copy. Excel was asked to open it as a new workbook. If none appeared (a browser may stop the new tab), save the copy as a file here.",
   );

@@ -1,0 +1,17 @@
+import * as library from "@odoo/o-spreadsheet";
+import type { CopyMaker } from "../../src/hosts/copyInWorker";
+import { gridData } from "../../src/hosts/local/model";
+import { shownWith } from "../../src/hosts/local/readGrid";
+import { makeCopy } from "../../src/hosts/makeCopy";
+
+/** What the worker of a page does, without a worker: the copy is computed in the grid. */
+export const copyHere: CopyMaker = (book, order, step, signal) =>
+  makeCopy(
+    book,
+    order,
+    (workbook) => shownWith(new library.Model(gridData(workbook)), workbook).shown,
+    (index) => {
+      step(index);
+      signal.throwIfAborted();
+    },
+  );
