@@ -15,7 +15,7 @@ export function timeRatio(job: () => void, other: () => void, rounds = 41): Meas
 }
 
 /** The times of a job, in seconds; the first ones warm up and are left out. */
-export const jobTime = (job: () => void, rounds = 15): Measured =>
+export const jobTime = (job: () => void, rounds = 9): Measured =>
   measuredOf(warmed(Array.from({ length: rounds }, () => timeOf(job, 1) / 1000)));
 
 const warmed = (all: readonly number[]): readonly number[] => all.slice(Math.floor(all.length / 4));
