@@ -42,6 +42,10 @@ export const inputColumns = [
   "sparkName",
   "far",
   "rank",
+  "nearTo",
+  "nearHood",
+  "nearMaterial",
+  "nearDust",
   "trouble",
   "kind",
 ] as const;

@@ -3,6 +3,7 @@ import { type BudgetColumn, type ColumnCells, type InputColumn, namedColumns } f
 import { dustCells } from "./dustCells";
 import { joinCells, strideCells } from "./joinCells";
 import { lossCells } from "./lossCells";
+import { nearestCells } from "./nearestCells";
 import { openingCells } from "./openingCells";
 import { pipeCells } from "./pipeCells";
 import type { RunsReader } from "./runsReader";
@@ -15,17 +16,18 @@ const UNREAD =
 
 /** What each row of the runs table says, in SI, in the table's own order. */
 export function inputCells(reader: RunsReader, strides: number): BlockColumn<BudgetColumn>[] {
-  const { place, source, used } = reader;
+  const { place, used } = reader;
   const columns: ColumnCells<InputColumn> = {
     ...joinCells(reader, strides),
     ...pipeCells(reader),
     ...lossCells(reader),
     ...openingCells(reader),
     ...dustCells(reader),
+    ...nearestCells(reader),
     trouble: {
       heading: "Trouble",
       formula: (row) => {
-        const own = used(row, troubleOf(place, source, strides, row), '""');
+        const own = used(row, troubleOf(reader, strides, row), '""');
         return row === 1 ? `IF(${place.scalar("unread")}>0,${quotedText(UNREAD)},${own})` : own;
       },
     },

@@ -1,5 +1,12 @@
+/** The names of a table, and the first of their cells. */
+export interface NamesInTable {
+  readonly names: string;
+  readonly first: string;
+}
+
 /** Expressions that look a name up in the tables which the copy carries; an unknown name gives an error. */
 export interface BudgetLookups {
+  readonly names: Readonly<Record<"hood" | "material" | "dust", NamesInTable>>;
   /** Roughness [m] of a material's name or a number in a cell that is not blank; of a name that we chose. */
   readonly roughness: (cell: string) => string;
   readonly usualRoughness: (name: string) => string;

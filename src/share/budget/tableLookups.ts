@@ -5,16 +5,30 @@ import { firstBranch, fittingsK, mitresK, typedListK } from "../translate/expres
 import { hoodK } from "../translate/expressions/entryK";
 import { NO_ANSWER, plainName, times } from "../translate/expressions/text";
 import { namedRow, roughness } from "../translate/readers";
-import type { TableBlock } from "../translate/tableBlocks/block";
+import type { TableBlock, TablePlace } from "../translate/tableBlocks/block";
 import { namedRows } from "../translate/tableBlocks/keyedBlocks";
 import type { CallContext } from "../translate/translation";
-import type { BudgetLookups } from "./lookups";
+import type { BudgetLookups, NamesInTable } from "./lookups";
 import { hazardWord } from "./metalWords";
 
 /** Look-ups in the tables that the copy carries, for a budget in these units. */
 export function tableLookups(system: UnitSystem, { tables, workings, sheet }: CallContext): BudgetLookups {
   const factor = (quantity: "diameter" | "velocity"): number => unitOf(quantity, tables.units).factor;
+  const dusts = (): TablePlace => tables.ownBlock("transport", () => transportBlock(tables.units));
+  const namesIn = (block: () => TablePlace, column: string): NamesInTable => ({
+    get names() {
+      return block().range(column);
+    },
+    get first() {
+      return block().cell(column, 0);
+    },
+  });
   return {
+    names: {
+      hood: namesIn(() => tables.block(`hoods ${system}`), "entry"),
+      material: namesIn(() => tables.block("materials"), "name"),
+      dust: namesIn(dusts, "name"),
+    },
     roughness: (cell) => roughness({ text: cell }, system, tables).value,
     usualRoughness: (name) => roughness({ text: name, literal: name }, system, tables).value,
     fittings: (cell, diameter) => fittingsK(cell, diameter, { system, tables, workings, sheet }),
@@ -30,7 +44,7 @@ export function tableLookups(system: UnitSystem, { tables, workings, sheet }: Ca
       return `${gap}*INDEX(${gates.range("length")},${row})*${diameter}`;
     },
     dust: (cell) => {
-      const block = tables.ownBlock("transport", () => transportBlock(tables.units));
+      const block = dusts();
       const row = `MATCH(${plainName(cell)},${block.range("name")},0)`;
       const velocity = (column: string): string => times(`INDEX(${block.range(column)},${row})`, factor("velocity"));
       return {

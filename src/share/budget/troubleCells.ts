@@ -2,11 +2,12 @@ import { ROUGHEST } from "../../core/friction/frictionFactor";
 import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
 import { OPEN_AIR } from "../../core/network/openAir";
 import { quotedText } from "../references";
-import type { BudgetColumn, BudgetPlace } from "./blockNames";
-import type { RunsSource } from "./runsReader";
+import type { BudgetColumn } from "./blockNames";
+import { nearestWords } from "./nearestCells";
+import type { RunsReader, RunsSource } from "./runsReader";
 
 /** Why a row cannot be computed, in words, or an empty text: what BUDGET refuses, as far as plain formulas can tell. */
-export function troubleOf(place: BudgetPlace, source: RunsSource, strides: number, row: number): string {
+export function troubleOf({ place, source, lookups }: RunsReader, strides: number, row: number): string {
   const cell = (column: BudgetColumn): string => place.cell(column, row);
   const notWithin = (value: string, test: string): string => `IF(ISERROR(${value}),TRUE,NOT(${test}))`;
   const atLeastZero = (column: BudgetColumn): string => notWithin(cell(column), `${cell(column)}>=0`);
@@ -23,7 +24,12 @@ export function troubleOf(place: BudgetPlace, source: RunsSource, strides: numbe
     cell("deviceExponent"),
     `AND(${cell("deviceExponent")}>=0.5,${cell("deviceExponent")}<=2.5)`,
   )}),FALSE)`;
-  const sayings: readonly (readonly [string, string])[] = [
+  const near = (column: "hood" | "material" | "dust"): string => {
+    const { first, names } = lookups.names[column];
+    return source.has(NAMED[column].column) ? nearestWords(cell(NAMED[column].likeness), first, names) : '""';
+  };
+  const nearRun = nearestWords(cell("nearTo"), place.cell("key", 1), place.all("name"));
+  const sayings: readonly (readonly [wrong: string, words: string, nearest?: string])[] = [
     [`ISERROR(${cell("name")})`, "Run must be a name"],
     [`${key}="r:fan"`, `Run must be another word than "fan"`],
     [`COUNTIF(${place.all("key")},${key})>1`, "Run must be a name of its own: another row has it too"],
@@ -31,6 +37,7 @@ export function troubleOf(place: BudgetPlace, source: RunsSource, strides: numbe
     [
       `IF(ISERROR(${into}),TRUE,IF(${into}>0,INDEX(${place.all("side")},${into})=2,FALSE))`,
       `To must be the name of another suction run, or "fan"`,
+      nearRun,
     ],
     [
       `IF(${side}=2,NOT(OR(${openAir},COUNTIFS(${place.all("key")},${toKey},${place.all("side")},2)>0)),FALSE)`,
@@ -51,12 +58,14 @@ export function troubleOf(place: BudgetPlace, source: RunsSource, strides: numbe
     [
       notWithin(cell("roughness"), `AND(${cell("roughness")}>=0,${cell("roughness")}<=${ROUGHEST}*${diameter})`),
       "Material must be a name in the tables of this copy, or a roughness of at most a fifth of the diameter",
+      near("material"),
     ],
     [atLeastZero("coefficient"), "Fittings and K must be names in the tables of this copy, or numbers from 0 on"],
     [typedZero(source, "Hood", row), "Hood must be blank where no hood is, or its K above 0"],
     [
       notWithin(cell("hood"), `OR(${cell("hood")}>=0,${hoodIsBlank(source, row)})`),
       "Hood must be a name in the tables of this copy, or a number from 0 on; or blank beside a port suction and its airflow",
+      near("hood"),
     ],
     [
       `AND(${cell("hood")}>=0,COUNTIF(${place.all("into")},${row})>0)`,
@@ -73,10 +82,20 @@ export function troubleOf(place: BudgetPlace, source: RunsSource, strides: numbe
     ],
     [atLeastZero("deviceLoss"), "Device loss must be a number from 0 on"],
     [device, "Device airflow must stand beside a device loss, and its exponent be from 0.5 to 2.5"],
-    [`ISERROR(${cell("dustLow")}+${cell("dustHigh")})`, "Dust must be a name in the tables of this copy"],
+    [`ISERROR(${cell("dustLow")}+${cell("dustHigh")})`, "Dust must be a name in the tables of this copy", near("dust")],
   ];
-  return sayings.reduceRight((rest, [wrong, words]) => `IF(${wrong},${quotedText(words)},${rest})`, '""');
+  return sayings.reduceRight(
+    (rest, [wrong, words, nearest]) =>
+      `IF(${wrong},${quotedText(words)}${nearest === undefined ? "" : `&${nearest}`},${rest})`,
+    '""',
+  );
 }
+
+const NAMED = {
+  hood: { column: "Hood", likeness: "nearHood" },
+  material: { column: "Material", likeness: "nearMaterial" },
+  dust: { column: "Dust", likeness: "nearDust" },
+} as const;
 
 /** Whether a run after the fan goes to no other. */
 export const endsInTheOpen = (toKey: string): string => isOneOf(toKey, OPEN_AIR);

@@ -5,6 +5,12 @@ import { onAnySheet } from "../formula/ranges";
 import type { RangeRef } from "../../sheets/rangeRef";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
 
+/** A text in a formula that is nothing else stands as such. */
+function contentOf(at: string, code: string): SheetCell {
+  if (/^"(?:[^"]|"")+"$/.test(code)) return text(at, code.slice(1, -1).replaceAll('""', '"'));
+  return formula(at, `=${code}`);
+}
+
 /** Helper cells that a translation needs, on a sheet of their own, each place below the one before. */
 export interface Workings {
   /** Puts rows of formulas (no leading "=", "" for no cell) onto the sheet; they are built once their place is known. */
@@ -30,7 +36,7 @@ export function newWorkings(name = "Workings"): Workings {
     next += rows + 1; // whatever the formulas place stands below
     formulas(range).forEach((line, row) =>
       line.forEach((code, column) => {
-        if (code !== "") cells.push(formula(cellAddress(1 + column, range.top + row), `=${code}`));
+        if (code !== "") cells.push(contentOf(cellAddress(1 + column, range.top + row), code));
       }),
     );
     return range;

@@ -74,6 +74,19 @@ const REFUSED: readonly (readonly [column: string, value: CellValue, words: stri
   ["Device exponent", 0.4, "Device airflow must stand beside a device loss, and its exponent be from 0.5 to 2.5"],
   ["Device exponent", 2.6, "Device airflow must stand beside a device loss, and its exponent be from 0.5 to 2.5"],
   ["Dust", "cheese", "Dust must be a name in the tables of this copy"],
+  // a slip of the hand is told the name that it comes nearest to
+  ["To", "mainn", 'To must be the name of another suction run, or "fan" (nearest: "main")'],
+  [
+    "Hood",
+    "Plian-end",
+    'Hood must be a name in the tables of this copy, or a number from 0 on; or blank beside a port suction and its airflow (nearest: "plain end")',
+  ],
+  [
+    "Material",
+    "galvanised stel",
+    'Material must be a name in the tables of this copy, or a roughness of at most a fifth of the diameter (nearest: "galvanised steel")',
+  ],
+  ["Dust", "wood chip", 'Dust must be a name in the tables of this copy (nearest: "wood chips")'],
 ];
 
 const HEADER = [

@@ -33,8 +33,11 @@ export function finished(bytes: Uint8Array, recalculate: boolean): Uint8Array {
     change(shapes, (vml) => roomyNotes(vml, valueAt(parts, name)));
     change(name, (xml) => xml.replaceAll("<t>", '<t xml:space="preserve">'));
   });
-  return zipSync(Object.fromEntries([...parts].map(([name, xml]) => [name, [strToU8(xml), { mtime: WHEN }]])));
+  const files = [...parts].map(([name, xml]) => [name, zipped(xml)] as const);
+  return zipSync(Object.fromEntries(files));
 }
+
+const zipped = (xml: string): [Uint8Array, { mtime: Date; level: 9 }] => [strToU8(xml), { mtime: WHEN, level: 9 }];
 
 /**
  * hucre asks for a recalculation at every opening. A program without our functions would then show #NAME? in place of the

@@ -7,7 +7,7 @@ import { cellAddress } from "../../../sheets/address";
 import { onAnySheet } from "../../formula/ranges";
 import { quotedText } from "../../references";
 import type { LookupTables } from "../lookupTables";
-import { BRANCH_AT } from "../tableBlocks/fittingBlocks";
+import { BRANCH_AT, BRANCH_NAMES } from "../tableBlocks/fittingBlocks";
 import { lineHolds, readLine } from "../tableBlocks/lineBlock";
 import { diameterItemOf, unlessRefused } from "../tableBlocks/offeredEntries";
 import type { RangeRef } from "../../../sheets/rangeRef";
@@ -30,8 +30,8 @@ export interface ListCall {
 
 /**
  * K of a list of fittings in a cell, as the reference of a cell of the workings, where each entry has a line. An entry is looked
- * up without its count, which are digits behind its last x ("x2"); else it must be a bare K. What is not listed gives #N/A,
- * never a wrong K.
+ * up without its count, which are digits behind its last x ("x2"); else its name has a line through its printed points, on which
+ * the number behind the name is read; else it must be a bare K. What is none of these gives #N/A, never a wrong K.
  *
  * @param list the cell
  * @param diameter of the duct, in the unit of `system`, for fittings that go by it; null where none is known
@@ -71,7 +71,11 @@ const COLUMNS = [
   "times",
   "name",
   "row of the table",
-  "goes by diameter as",
+  "last word",
+  "number at its end",
+  "on the line",
+  "at",
+  "K of one",
   "K",
   "K of mitres",
   "branch so far at",
@@ -131,40 +135,47 @@ const behindFirst = (cell: string): string => `IF(${cell}="","",MID(${cell},FIND
 /** One entry: cut out, freed of its count, looked up, and its K times the count. */
 function entryRow(at: (column: Column) => string, { diameter, system, tables }: Where): string[] {
   const block = tables.block(`fittings ${system}`);
-  const [list, entry, mark, count, name, row, item] = COLUMNS.map(at) as [
-    string,
-    string,
-    string,
-    string,
-    string,
-    string,
-    string,
+  const lines = tables.block(`diameter items ${system}`);
+  const [list, entry, mark, count, name, row, last, number, line, x, one, all] = COLUMNS.map(at) as [
+    ...[string, string, string, string, string, string, string, string, string, string, string, string],
   ];
   const behind = `TRIM(MID(${entry},${mark}+1,9))`;
-  const one = `IF(${row}=0,${digitsOf(name, NO_ANSWER)},IF(${item}="",INDEX(${block.range("K")},${row}),${byDiameter(item, diameter, system, tables)}))`;
-  const several = `IF(LEN(${count})<5,IF(AND(VALUE(${count})>=1,VALUE(${count})<=1000),VALUE(${count})*${one},${NO_ANSWER}),${NO_ANSWER})`;
+  const isBelowNought = `ISNUMBER(FIND(" -",${entry}))`; // plain names have no hyphen, so "elbow -1" would be "elbow 1"
+  const words = plainName(name);
+  const lastBlank = `FIND("*",SUBSTITUTE(${words}," ","*",LEN(${words})-LEN(SUBSTITUTE(${words}," ",""))))`;
+  const ofLine = `IF(${lineHolds(lines, line, x)},${readLine(lines, line, x)},${NO_ANSWER})`;
+  const ofEntry = `IF(${row}=0,${digitsOf(name, NO_ANSWER)},INDEX(${block.range("K")},${row}))`;
+  const times = `IF(${count}="",1,IF(LEN(${count})<5,IF(AND(VALUE(${count})>=1,VALUE(${count})<=1000),VALUE(${count}),${NO_ANSWER}),${NO_ANSWER}))`;
   return [
     `IF(${list}="","",TRIM(LEFT(${list},FIND(";",${list})-1)))`,
     `IFERROR(FIND("*",SUBSTITUTE(LOWER(${entry}),"x","*",LEN(${entry})-LEN(SUBSTITUTE(LOWER(${entry}),"x","")))),0)`,
     `IF(${mark}>1,IF(${withoutDigits(behind)}="",${behind},""),"")`,
-    `IF(${count}="",${entry},TRIM(LEFT(${entry},${mark}-1)))`,
+    `IF(${isBelowNought},"#",IF(${count}="",${entry},TRIM(LEFT(${entry},${mark}-1))))`,
     `IFERROR(MATCH(${plainName(name)},${block.range("entry")},0),0)`,
-    `IF(${row}=0,"",INDEX(${block.range("goes by diameter as")},${row})&"")`,
-    `IF(${entry}="",0,IF(${count}="",${one},${several}))`,
-    `IF(${row}=0,0,IF(INDEX(${block.range("more in slow air")},${row})="yes",${at("K")},0))`,
+    `IF(OR(${row}>0,ISERROR(FIND(" ",${words}))),"",MID(${words},${lastBlank}+1,40))`,
+    digitsOf(last, '""'),
+    `IF(${row}>0,INDEX(${block.range("goes by diameter as")},${row})&"",IF(${number}="","",LOWER(LEFT(${words},${lastBlank}-1))))`,
+    `IF(${row}=0,${number},${diameter ?? '""'})`,
+    `IF(${entry}="",0,IF(${line}="",${ofEntry},${ofLine}))`,
+    `IF(${entry}="",0,${times}*${one})`,
+    `IF(${row}=0,0,IF(INDEX(${block.range("more in slow air")},${row})="yes",${all},0))`,
   ];
 }
 
-/** The first branch of the entries up to here. */
+/** The first branch of the entries up to here; one that is not listed has its angle as its number. */
 function branchSoFar(at: (column: Column) => string, above: (column: Column) => string, where: Where): string[] {
   const block = where.tables.block(`fittings ${where.system}`);
-  const [row, before] = [at("row of the table"), above("branch so far at")];
-  const own = (column: string): string => `INDEX(${block.range(column)},${row})`;
+  const [row, before, number] = [at("row of the table"), above("branch so far at"), at("number at its end")];
+  const isBranch = `IF(${number}="",FALSE,${isOneOfTexts(at("on the line"), BRANCH_NAMES)})`;
+  const own = `IF(${row}=0,IF(${isBranch},${number},0),INDEX(${block.range(BRANCH_AT)},${row})+0)`;
   return [
-    `IF(${before}<>0,${before},IF(${row}=0,0,${own(BRANCH_AT)}+0))`,
-    `IF(${before}<>0,${above("its K")},IF(${at("branch so far at")}=0,0,${own("K")}))`,
+    `IF(${before}<>0,${before},${own})`,
+    `IF(${before}<>0,${above("its K")},IF(${at("branch so far at")}=0,0,${at("K of one")}))`,
   ];
 }
+
+const isOneOfTexts = (cell: string, names: readonly string[]): string =>
+  `OR(${names.map((name) => `${cell}=${quotedText(name)}`).join(",")})`;
 
 /** K of an item that goes by the duct's diameter, by the table of its points; #N/A outside them. */
 function byDiameter(item: string, diameter: string | null, system: UnitSystem, tables: LookupTables): string {

@@ -2,9 +2,12 @@ import { parseFittingList } from "../../../core/fittings/fittingList";
 import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
 import { valuesBehind } from "../../../core/fittings/valuesBehind";
 import { MITRE } from "../../../reference/fittings/mitres";
+import { BRANCH, lossFamilies } from "../../../reference/lossFamilies";
+import type { LossFamily } from "../../../reference/schema";
+import { plain } from "../../../core/naming/findNamed";
 import { fromSI, type UnitSystem, unitOf } from "../../../reference/quantities";
 import type { BlockNeeds, TableBlock } from "./block";
-import { lineBlock, type PrintedPoint } from "./lineBlock";
+import { type Line, lineBlock, type PrintedPoint } from "./lineBlock";
 import { byDiameter, byItself, type DiameterItem, type Entry, offeredEntries, unlessRefused } from "./offeredEntries";
 import { TRUST, trustCells } from "./trust";
 
@@ -51,18 +54,50 @@ const usedEntry = (text: string, kind: "hood" | "any", system: UnitSystem): Entr
     return [byItself(text, family, { shape, angle }, plain)];
   });
 
-/** The points of every item whose K goes by the duct's diameter. */
+/** The points of every item whose K goes by the duct's diameter, then of those whose K goes by the number behind their name. */
 export function diameterItemBlock(system: UnitSystem, tables: BlockNeeds): TableBlock {
   const items = new Map<string, DiameterItem>();
   for (const { item } of entriesOf("any", system, tables)) if (item !== null) items.set(item.name, item);
   const unit = unitOf("diameter", system);
-  return lineBlock(
-    `Fittings that go by the duct's diameter, ${unit.label}`,
-    [...items.values()].map((item) => ({
-      name: item.name,
-      points: pointsOf(item).map((point) => ({ ...point, at: Number(fromSI(point.at, unit).toPrecision(12)) })),
-    })),
+  const byDiameters = [...items.values()].map((item) => ({
+    name: item.name,
+    points: pointsOf(item).map((point) => ({ ...point, at: Number(fromSI(point.at, unit).toPrecision(12)) })),
+  }));
+  const title = `Fittings that go by the duct's diameter, ${unit.label}; then those that go by the number behind their name`;
+  return lineBlock(title, [...byDiameters, ...numberedLines()]);
+}
+
+/** Names behind which a number is a branch's angle. */
+export const BRANCH_NAMES: readonly string[] = lossFamilies
+  .filter(({ key }) => key === BRANCH)
+  .flatMap(({ key, aliases }) => [key, ...aliases].map(plain));
+
+/**
+ * Fittings and hood entries whose K is a line over the number behind their name, by each of their names. An expansion's is a curve,
+ * a mitre's goes by the air as well, and a diameter has its own table: those are looked up as they are listed, or not at all.
+ */
+function numberedLines(): Line[] {
+  const families = lossFamilies.filter(
+    ({ key, shape, angle, rule }) =>
+      key !== MITRE && rule !== "expansion" && (shape === null ? angle !== null : shape.quantity === "ratio"),
   );
+  return families.flatMap((family) =>
+    [family.key, ...family.aliases].map((name) => ({ name: plain(name), points: numberedPoints(family) })),
+  );
+}
+
+/** K at each number that is printed, from small to large. */
+function numberedPoints(family: LossFamily): PrintedPoint[] {
+  const isShape = family.shape !== null;
+  const printed = family.points.map(({ shape, angle }) => (isShape ? shape : angle)).filter((at) => at !== null);
+  return [...new Set(printed)]
+    .sort((one, other) => one - other)
+    .flatMap((at) => {
+      const [shape, angle] = isShape ? [at, null] : [null, at];
+      return unlessRefused(() => [
+        { at, value: lossCoefficient(family, shape, angle), from: valuesBehind(family, shape, angle) },
+      ]);
+    });
 }
 
 /** K at each printed diameter [m] that has this angle, from small to large. */
