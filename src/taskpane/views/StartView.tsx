@@ -9,6 +9,7 @@ import { useTask } from "../hostUse/useTask";
 import type { PageSurroundings } from "../office";
 import { openDemo } from "../start/openDemo";
 import { WayRow } from "../start/WayRow";
+import { YourSystem } from "../start/YourSystem";
 import { provenanceOf } from "../tables/provenance";
 import { Heading } from "./Heading";
 import type { UnitsProps, ViewProps } from "./viewProps";
@@ -63,6 +64,8 @@ export function StartView({ where, host, go, units, chooseUnits }: StartViewProp
       <Heading>Duct Ledger</Heading>
       <p className={styles.text}>Budgets the air of a small workshop's dust ducts, in the cells of your spreadsheet.</p>
       <p className={styles.text}>Every figure names where it comes from, or says that it is from memory.</p>
+      {host !== null && <YourSystem host={host} go={go} />}
+      {title("An example")}
       <UnitsChoice legend="Units of the example" units={units} choose={chooseUnits} />
       <Button
         appearance="primary"

@@ -2,13 +2,10 @@ import { STANDARD_DENSITY } from "../../../core/air/constants";
 import { budgetColumns, scenarioColumns, solveColumns, type SolveKey } from "../../../reference/answerColumns";
 import { headerOfColumn, placeOfColumn } from "../../../reference/columnsOfAnswers";
 import { fromSI, type UnitSystem, unitOf } from "../../../reference/quantities";
-import type { Calculated } from "../../../sheets/calculated";
 import type { Cell, Matrix } from "../../functions/callFunction";
 import type { Calculate } from "../../functions/askWorker";
-import type { BookAnswer } from "../answersIn";
 import type { BookCurve } from "../curves";
-import { shownByName } from "../namedCells";
-import type { BookRuns } from "../runs";
+import { densityIn, matrixOf, openIn } from "../callArguments";
 import type { Seen } from "../seenIn";
 import { type LookedThrough, numberIn, tablesWith, textIn } from "../tablesIn";
 import { type PictureRun, runsOfPicture } from "./runsOfPicture";
@@ -118,31 +115,6 @@ async function smoothCurve(
     const y = typeof pressure === "number" ? pressure : points.find(([airflow]) => airflow === airflows[i])?.[1];
     return y === undefined ? [] : [{ x: itemAt(airflows, i), y: y * thickness }];
   });
-}
-
-/** The runs table as a function takes it. */
-const matrixOf = ({ table }: BookRuns): Matrix => [
-  table.headers.map(({ name, unit }) => (unit === "" ? name : `${name} (${unit})`)),
-  ...table.rows.map((row) =>
-    table.headers.map(({ name }): Cell => {
-      const value = table.value(row, name);
-      return typeof value === "object" && value !== null ? value.error : value;
-    }),
-  ),
-];
-
-/** The named cell density, if the book has one with a number. */
-function densityIn(book: Calculated): Matrix | null {
-  const value = numberIn(shownByName(book, "density"));
-  return value === null ? null : [[value]];
-}
-
-/** The gates as the book's own SOLVE has them; null where the table's gates hold. */
-function openIn(answers: readonly BookAnswer[]): Matrix | null {
-  const answer = answers.find(({ of }) => of === "SOLVE");
-  const gated = answer?.rows.filter(({ gate }) => gate !== "") ?? [];
-  const open = gated.filter(({ gate }) => gate.toLowerCase() === "open").map(({ run }) => run);
-  return open.length === 0 ? null : [[open.join("; ")]];
 }
 
 function scenariosIn(sheets: readonly LookedThrough[]): FanPicture["scenarios"] {

@@ -1,0 +1,33 @@
+import type { Calculated } from "../../sheets/calculated";
+import type { Cell, Matrix } from "../functions/callFunction";
+import type { BookAnswer } from "./answersIn";
+import { shownByName } from "./namedCells";
+import type { BookRuns } from "./runs";
+import { numberIn } from "./tablesIn";
+
+/** What of a book a cell function is given. */
+
+/** The runs table as a function takes it. */
+export const matrixOf = ({ table }: BookRuns): Matrix => [
+  table.headers.map(({ name, unit }) => (unit === "" ? name : `${name} (${unit})`)),
+  ...table.rows.map((row) =>
+    table.headers.map(({ name }): Cell => {
+      const value = table.value(row, name);
+      return typeof value === "object" && value !== null ? value.error : value;
+    }),
+  ),
+];
+
+/** The named cell density, if the book has one with a number. */
+export function densityIn(book: Calculated): Matrix | null {
+  const value = numberIn(shownByName(book, "density"));
+  return value === null ? null : [[value]];
+}
+
+/** The gates as the book's own SOLVE has them; null where the table's gates hold. */
+export function openIn(answers: readonly BookAnswer[]): Matrix | null {
+  const answer = answers.find(({ of }) => of === "SOLVE");
+  const gated = answer?.rows.filter(({ gate }) => gate !== "") ?? [];
+  const open = gated.filter(({ gate }) => gate.toLowerCase() === "open").map(({ run }) => run);
+  return open.length === 0 ? null : [[open.join("; ")]];
+}
