@@ -49,8 +49,8 @@ export interface SheetHost {
   /** Turns a club copy that is open back into a live budget where the copy recorded how, in new sheets or a new workbook. */
   revive(watch: Watch): Promise<AddOutcome>;
 
-  /** Calls back whenever a cell or the selection changed. Returns what ends that. */
-  follow(changed: () => void): () => void;
+  /** Calls back whenever a cell or the selection changed, and says which. Returns what ends that. */
+  follow(changed: (what: "cells" | "selection") => void): () => void;
 }
 
 /** How a long action tells how far it is, and learns that the user has cancelled it. */

@@ -143,6 +143,12 @@ export const noteWords = {
   // of a change, by GAINS
   settlesElsewhere: { words: "dust would settle in: {runs}" },
   nothingGains: { words: "no single change gains anything here" },
+  worksThen: { words: "then the hood has its air, and its dust is carried" },
+  stillSettles: { words: "dust still settles in: {runs}" },
+  sharedRun: { words: "other hoods may share it: see what SIZES finds for all" },
+  worksNow: { words: "nothing to mend: the hood has its air, and its dust is carried" },
+  carriedNow: { words: "nothing to mend: its dust is carried, and no airflow is asked for here" },
+  noneMends: { words: "no single change mends this" },
 } as const satisfies Readonly<Record<string, NoteWords>>;
 
 interface NoteWords {

@@ -70,7 +70,9 @@ export function Pane({ where, host }: PaneProps): ReactElement {
   };
 
   const content: Record<ViewName, ReactElement> = {
-    Start: <StartView where={where} host={host} go={go} units={units} chooseUnits={setUnits} />,
+    Start: (
+      <StartView where={where} host={host} shown={view === "Start"} go={go} units={units} chooseUnits={setUnits} />
+    ),
     Tables: <TablesView host={host} units={units} />,
     Functions: <FunctionsView host={host} go={go} shown={view === "Functions"} />,
     Build: <BuildView host={host} go={go} units={units} chooseUnits={setUnits} />,

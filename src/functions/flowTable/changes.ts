@@ -33,6 +33,19 @@ export const sealedLeak = ({ run }: TableRun): Change[] =>
 export const shutGate = (entry: TableRun): Change[] =>
   entry.run.gate === "open" ? [{ words: "gate there shut", run: () => withGate(entry, "shut").run }] : [];
 
+/** The gate of a branch that is shut, left open: its air keeps the dust moving further down. */
+export const openedGate = (entry: TableRun): Change[] =>
+  entry.run.gate === "shut" ? [{ words: "gate there left open", run: () => withGate(entry, "open").run }] : [];
+
+/** The stock sizes below a run's own, widest first; a run with a device keeps its size. */
+export const narrowerSizes = (entry: TableRun, system: UnitSystem): Change[] =>
+  entry.run.device !== null
+    ? []
+    : stockDiameters(system)
+        .filter((size) => size < entry.run.diameter * (1 - 1e-9))
+        .sort((a, b) => b - a)
+        .map((size) => ({ words: `narrower pipe, ${inStock(size, system)}`, run: () => resized(entry, size) }));
+
 function hoseToPipe({ run }: TableRun): Change[] {
   const length = run.length + run.hoseLength;
   return run.hoseLength === 0
@@ -43,9 +56,12 @@ function hoseToPipe({ run }: TableRun): Change[] {
 function largerSize(entry: TableRun, system: UnitSystem): Change[] {
   const diameter = stockDiameters(system).find((size) => size > entry.run.diameter * (1 + 1e-9));
   if (diameter === undefined) return [];
+  return [{ words: `one size larger, ${inStock(diameter, system)}`, run: () => resized(entry, diameter) }];
+}
+
+function inStock(diameter: number, system: UnitSystem): string {
   const unit = unitOf("diameter", system);
-  const said = Number(fromSI(diameter, unit).toPrecision(12));
-  return [{ words: `one size larger, ${said} ${unit.label}`, run: () => resized(entry, diameter) }];
+  return `${Number(fromSI(diameter, unit).toPrecision(12))} ${unit.label}`;
 }
 
 /** Elbows by r/D take the next larger printed radius. */

@@ -1,5 +1,7 @@
 import { exampleCurve, exampleRuns } from "../exampleTables";
-import { gainTable } from "../flowTable/gainTable";
+import { readChoice, singleCell } from "../arguments";
+import { toMatrix } from "../cells";
+import { gainTable, goals } from "../flowTable/gainTable";
 import { onFan } from "../flowTable/onFan";
 import type { Formula, Guide } from "../guide";
 import { rememberingAnswers } from "../remember";
@@ -15,6 +17,7 @@ const remember = rememberingAnswers();
  * @param [open] Names of the runs whose gates are open, between ; or , (all other gates shut); the table's gates when left out
  * @param [density] Air density, lb/ft³ (SI: kg/m³), one cell; standard air when left out
  * @param [units] "IP" (default) or "SI"
+ * @param [goal] "air" (default): most air first. "work": first what carries the dust, then air for a hood that has too little
  * @returns table
  */
 export function gains(
@@ -24,9 +27,12 @@ export function gains(
   open?: unknown[][],
   density?: unknown[][],
   units?: unknown[][],
+  goal?: unknown[][],
 ): unknown[][] {
-  const given = { runs, curve, open, asks: hood, density, units };
-  return onFan(remember, given, ({ table, open, fan, system }) => gainTable(table.runs(open), fan, hood, system));
+  const given = { runs, curve, open, asks: [...toMatrix(hood), ...toMatrix(goal)], density, units };
+  return onFan(remember, given, ({ table, open, fan, system }) =>
+    gainTable(table.runs(open), fan, hood, readChoice("goal", singleCell("goal", goal), goals), system),
+  );
 }
 
 export const guide: Guide = {

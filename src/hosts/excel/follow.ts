@@ -1,14 +1,17 @@
 type Handler = OfficeExtension.EventHandlerResult<unknown>;
 
 /** Calls back after every change of a cell or of the selection, until what it returns is called. */
-export function follow(changed: () => void): () => void {
+export function follow(changed: (what: "cells" | "selection") => void): () => void {
   let isOver = false;
-  const tell = async (): Promise<void> => {
-    if (!isOver) changed();
+  const tell = (what: "cells" | "selection") => async (): Promise<void> => {
+    if (!isOver) changed(what);
   };
   const listening = Excel.run(async (context) => {
     const { workbook } = context;
-    const handlers: Handler[] = [workbook.onSelectionChanged.add(tell), workbook.worksheets.onChanged.add(tell)];
+    const handlers: Handler[] = [
+      workbook.onSelectionChanged.add(tell("selection")),
+      workbook.worksheets.onChanged.add(tell("cells")),
+    ];
     await context.sync();
     return handlers;
   });

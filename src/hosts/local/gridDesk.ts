@@ -12,8 +12,8 @@ export interface GridDesk {
   readonly workbook: () => Workbook;
   readonly show: (workbook: Workbook) => Promise<void>;
   readonly focus: () => void;
-  /** Calls back whenever a cell or the selection changed. Returns what ends that. */
-  readonly follow: (changed: () => void) => () => void;
+  /** Calls back whenever a cell or the selection changed, and says which. Returns what ends that. */
+  readonly follow: (changed: (what: "cells" | "selection") => void) => () => void;
 }
 
 /**
@@ -28,8 +28,13 @@ export async function openDesk(
   touched: () => void,
   prepareFirst: (model: GridModel) => void,
 ): Promise<GridDesk> {
-  const followers = new Set<() => void>();
-  const tell = (): void => followers.forEach((changed) => changed());
+  const followers = new Set<(what: "cells" | "selection") => void>();
+  let what: "cells" | "selection" = "selection"; // until a command changes what stands in the book
+  const tell = (): void => {
+    const happened = what;
+    what = "selection";
+    followers.forEach((changed) => changed(happened));
+  };
   let shown = await mounted(first, prepareFirst);
 
   async function mounted(workbook: Workbook, made: (model: GridModel) => void) {
@@ -47,6 +52,7 @@ export async function openDesk(
       const command = happened as GridCommand;
       if (!changesBook(command)) return;
       described.done(command);
+      what = "cells";
       touched();
     });
     return { model, described, app, view };
@@ -57,6 +63,7 @@ export async function openDesk(
     workbook: () => shown.described.workbook(),
     show: async (workbook) => {
       shown = await mounted(workbook, () => shown.app.destroy());
+      what = "cells";
       tell();
     },
     focus: () => shown.view.focusGrid(),

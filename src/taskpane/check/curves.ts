@@ -25,3 +25,9 @@ export function curvesIn(sheets: readonly LookedThrough[]): BookCurve[] {
     return points.length < 2 ? [] : [{ table, system: systemOf(table), points, lastRow }];
   });
 }
+
+/** The curve of a budget in these units; undefined where the book has none. */
+export const curveFor = (
+  { curves }: { readonly curves: readonly BookCurve[] },
+  system: UnitSystem,
+): BookCurve | undefined => curves.find((one) => one.system === system);

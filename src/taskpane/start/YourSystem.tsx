@@ -1,52 +1,77 @@
 import { Button, Subtitle2, makeStyles, tokens } from "@fluentui/react-components";
-import { useEffect, useState, type ReactElement } from "react";
+import { useState, type ReactElement } from "react";
 import type { SheetHost } from "../../hosts/host";
+import { unitOf } from "../../reference/quantities";
 import type { Finding } from "../check/finding";
-import { DuctTree } from "../check/picture/DuctTree";
-import { seenIn } from "../check/seenIn";
-import { calculate } from "../functions/pageWorker";
+import { DuctsShown } from "../check/picture/DuctsShown";
+import type { Ducts } from "../check/picture/pictureOf";
+import { wholeAir } from "../check/picture/shortWords";
+import { shownValue } from "../functions/resultWords";
 import { failureWords } from "../hostUse/words";
 import type { ViewProps } from "../views/viewProps";
-import { type SystemSeen, systemOf } from "./systemOf";
+import { AloneTable } from "./AloneTable";
+import type { NextStep, SystemSeen } from "./systemOf";
+import { useSystem } from "./useSystem";
 
 const useStyles = makeStyles({
   heading: { display: "block", margin: "20px 0 4px" },
   text: { margin: "0 0 8px" },
   small: { margin: "0 0 4px", fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
-  list: { listStyleType: "none", margin: "0 0 8px", padding: 0 },
-  item: { padding: "6px 0", borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
-  name: { fontWeight: tokens.fontWeightSemibold },
+  steps: { margin: "0 0 8px", paddingLeft: "20px" },
+  step: { padding: "0 0 8px" },
   line: { margin: "0 0 4px" },
 });
 
 interface YourSystemProps extends Pick<ViewProps, "go"> {
   readonly host: SheetHost;
+  readonly shown: boolean;
 }
 
-/** The answer first: the owner's ducts as a tree, each machine alone, and what to do next. */
-export function YourSystem({ host, go }: YourSystemProps): ReactElement {
+/** The answer first: the owner's ducts as a tree, each machine alone, and what to do next. Nothing where the book has no ducts. */
+export function YourSystem({ host, shown, go }: YourSystemProps): ReactElement | null {
   const styles = useStyles();
-  const [system, setSystem] = useState<SystemSeen | null>(null);
-  const [status, setStatus] = useState("");
-  useEffect(
-    () =>
-      system === null
-        ? undefined
-        : host.follow(() => setStatus("Something has been selected or changed since: show it again after a change.")),
-    [host, system],
-  );
-  const show = async (): Promise<void> => {
-    setStatus("Reading the book …");
-    try {
-      setSystem(await systemOf(seenIn(await host.readBook()), calculate));
-      setStatus("");
-    } catch (error) {
-      setStatus(failureWords(error));
-    }
-  };
+  const { system, status, isStale, show } = useSystem(host, shown);
+  const [gone, setGone] = useState("");
+  const asks = host.kind === "excel"; // reading a book takes Excel a while, so the user says when
+  if (system === null && !asks) return status === "" ? null : <p role="status">{status}</p>;
   const goTo = ({ sheet, at }: Finding): void => {
-    host.goTo(sheet, at).catch((error: unknown) => setStatus(failureWords(error)));
+    host.goTo(sheet, at).then(
+      () => setGone(`Selected ${at} on the sheet ${sheet}.`),
+      (error: unknown) => setGone(failureWords(error)),
+    );
   };
+  return (
+    <>
+      <Subtitle2 as="h2" className={styles.heading}>
+        Your system
+      </Subtitle2>
+      {asks && (
+        <>
+          <p className={styles.text}>
+            {isStale ? "Changed since." : "Your ducts as a tree, what each machine gets alone, and what to do next."}
+          </p>
+          <Button onClick={show}>{system === null ? "Show my system" : "Show it again"}</Button>
+        </>
+      )}
+      <p role="status" className={styles.line}>
+        {status}
+      </p>
+      {system !== null && <Shown system={system} goTo={goTo} toCheck={() => go("Check")} />}
+      <p role="status" className={styles.line}>
+        {gone}
+      </p>
+    </>
+  );
+}
+
+interface ShownProps {
+  readonly system: SystemSeen;
+  readonly goTo: (finding: Finding) => void;
+  readonly toCheck: () => void;
+}
+
+function Shown({ system: { ducts, alone, next }, goTo, toCheck }: ShownProps): ReactElement {
+  const styles = useStyles();
   const title = (text: string): ReactElement => (
     <Subtitle2 as="h2" className={styles.heading}>
       {text}
@@ -54,59 +79,64 @@ export function YourSystem({ host, go }: YourSystemProps): ReactElement {
   );
   return (
     <>
-      {title("Your system")}
-      <p className={styles.text}>Your ducts as a tree, what each machine gets alone, and what to do next.</p>
-      <Button onClick={() => void show()}>{system === null ? "Show my system" : "Show it again"}</Button>
-      <p role="status" className={styles.line}>
-        {status}
-      </p>
-      {system !== null && (
+      {typeof ducts === "string" ? (
+        <p className={styles.text}>{ducts}</p>
+      ) : (
         <>
-          {typeof system.picture === "string" ? (
-            <p className={styles.text}>{system.picture}</p>
-          ) : (
-            <>
-              <p className={styles.small}>
-                With the gates as they are. Thicker: a wider pipe. Broken: dust settles. Grey: shut.
-              </p>
-              <DuctTree runs={system.picture.runs} system={system.picture.system} />
-            </>
-          )}
-          {title("Each machine alone")}
-          {typeof system.alone === "string" ? (
-            <p className={styles.text}>{system.alone}</p>
-          ) : (
-            <ul className={styles.list} aria-label="Each machine alone">
-              {system.alone.map(({ machine, facts, verdict }) => (
-                <li key={machine} className={styles.item}>
-                  <p className={styles.line}>
-                    <span className={styles.name}>{machine}:</span> {verdict}
-                  </p>
-                  <p className={styles.small}>{facts}</p>
-                </li>
-              ))}
-            </ul>
-          )}
-          {title("What to do next")}
-          {system.next.length === 0 ? (
-            <p className={styles.text}>Check finds nothing. That is no proof: a reading in the duct decides.</p>
-          ) : (
-            <>
-              <ul className={styles.list} aria-label="What to do next">
-                {system.next.map((finding, i) => (
-                  <li key={i} className={styles.item}>
-                    <p className={styles.line}>{finding.what}</p>
-                    <Button size="small" onClick={() => goTo(finding)}>
-                      Go to {finding.sheet}, {finding.at}
-                    </Button>
-                  </li>
-                ))}
-              </ul>
-              <Button onClick={() => go("Check")}>All that Check finds</Button>
-            </>
-          )}
+          <p className={styles.text}>{fanWords(ducts)}</p>
+          <DuctsShown runs={ducts.runs} system={ducts.system} />
+          <p className={styles.small}>Thicker: a wider pipe. Broken: dust settles. Grey: shut.</p>
         </>
       )}
+      {title("Each machine alone")}
+      {typeof alone === "string" || typeof ducts === "string" ? (
+        <p className={styles.text}>{typeof alone === "string" ? alone : ""}</p>
+      ) : (
+        <AloneTable machines={alone} system={ducts.system} />
+      )}
+      {title("What to do next")}
+      {next.length === 0 ? (
+        <p className={styles.text}>Check finds nothing. That is no proof: a reading in the duct decides.</p>
+      ) : (
+        <ol className={styles.steps} aria-label="What to do next">
+          {next.map((step, i) => (
+            <Step key={i} step={step} goTo={goTo} />
+          ))}
+        </ol>
+      )}
+      <Button size="small" onClick={toCheck}>
+        All that Check finds
+      </Button>
     </>
   );
+}
+
+function Step({
+  step: { finding, more },
+  goTo,
+}: {
+  readonly step: NextStep;
+  readonly goTo: ShownProps["goTo"];
+}): ReactElement {
+  // prettier-ignore
+  const styles = useStyles();
+  const rest = more === 0 ? "" : more === 1 ? " One more like it." : ` ${more} more like it.`;
+  return (
+    <li className={styles.step}>
+      <p className={styles.line}>
+        {finding.what}
+        {rest}
+      </p>
+      <Button size="small" onClick={() => goTo(finding)}>
+        Go to {finding.sheet}, {finding.at}
+      </Button>
+    </li>
+  );
+}
+
+/** "With the gates as they are the fan moves 1,344 cfm at 6.1 in.w.g." */
+function fanWords({ works, system }: Ducts): string {
+  if (works === null) return "No fan's curve yet, so these are the airflows that the hoods ask for.";
+  const pressure = Number(works.y.toPrecision(system === "IP" ? 2 : 3));
+  return `With the gates as they are the fan moves ${wholeAir(works.x, system)} at ${shownValue(pressure)} ${unitOf("pressure", system).label}`;
 }

@@ -34,7 +34,10 @@ export function CheckView({ host, go }: ViewProps): ReactElement {
   const [status, setStatus] = useState("");
   const [gone, setGone] = useState("");
   const [stale, setStale] = useState(false);
-  useEffect(() => (checked === null ? undefined : host?.follow(() => setStale(true))), [host, checked]);
+  useEffect(
+    () => (checked === null ? undefined : host?.follow((what) => what === "cells" && setStale(true))),
+    [host, checked],
+  );
 
   const check = async (): Promise<void> => {
     if (host === null) return setStatus(NO_SHEET);
@@ -58,7 +61,6 @@ export function CheckView({ host, go }: ViewProps): ReactElement {
   const goTo = async ({ sheet, at }: Finding): Promise<void> => {
     try {
       await host?.goTo(sheet, at);
-      setStale(stale); // what has been selected here is no change
       setGone(`Selected ${at} on the sheet ${sheet}.`);
     } catch (error) {
       setGone(failureWords(error));
@@ -76,9 +78,7 @@ export function CheckView({ host, go }: ViewProps): ReactElement {
       <p role="status" className={styles.status}>
         {status}
       </p>
-      {stale && (
-        <p className={styles.line}>Something has been selected or changed since: check again after a change.</p>
-      )}
+      {stale && <p className={styles.line}>Something has been changed since: check again.</p>}
       {checked !== null && (
         <>
           <p role="status" className={styles.line}>

@@ -48,10 +48,11 @@ const useStyles = makeStyles({
 
 interface StartViewProps extends ViewProps, UnitsProps {
   readonly where: PageSurroundings;
+  readonly shown: boolean;
 }
 
 /** What this is, the way to an example, what to do next, where the numbers come from. */
-export function StartView({ where, host, go, units, chooseUnits }: StartViewProps): ReactElement {
+export function StartView({ where, host, shown, go, units, chooseUnits }: StartViewProps): ReactElement {
   const styles = useStyles();
   const tasking = useTask();
   const title = (text: string): ReactElement => (
@@ -63,8 +64,7 @@ export function StartView({ where, host, go, units, chooseUnits }: StartViewProp
     <>
       <Heading>Duct Ledger</Heading>
       <p className={styles.text}>Budgets the air of a small workshop's dust ducts, in the cells of your spreadsheet.</p>
-      <p className={styles.text}>Every figure names where it comes from, or says that it is from memory.</p>
-      {host !== null && <YourSystem host={host} go={go} />}
+      {host !== null && <YourSystem host={host} shown={shown} go={go} />}
       {title("An example")}
       <UnitsChoice legend="Units of the example" units={units} choose={chooseUnits} />
       <Button
@@ -84,6 +84,7 @@ export function StartView({ where, host, go, units, chooseUnits }: StartViewProp
       </ul>
 
       {title("Where the numbers come from")}
+      <p className={styles.text}>Every figure names where it comes from, or says that it is from memory.</p>
       <p className={styles.text}>
         From {referenceTables.length} tables with {rows.length} rows, as of{" "}
         <span className={styles.date}>{TABLES_DATE}</span>. Each row names its source and the place in it. {weak} rows

@@ -14,7 +14,7 @@ describe("follow", () => {
     await settled();
     await excel.tell("onChanged");
     await excel.tell("onSelectionChanged");
-    expect(changed).toHaveBeenCalledTimes(2);
+    expect(changed.mock.calls).toEqual([["cells"], ["selection"]]);
   });
 
   test("ends when what it returns is called, and leaves no listener behind", async () => {

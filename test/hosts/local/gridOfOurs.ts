@@ -73,7 +73,7 @@ export function deskOf(model: GridModel): Desk & { readonly sent: { bytes: Uint8
     workbook: () => calculatedOf(model).workbook,
     follow: (changed) => {
       const owner = {};
-      model.on("update", owner, changed);
+      model.on("update", owner, () => changed("cells"));
       return () => model.off("update", owner);
     },
     open: async () => false,

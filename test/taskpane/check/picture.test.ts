@@ -58,7 +58,7 @@ describe("a fan and ducts whose numbers were worked by hand", () => {
       ["saw", 1, "main"],
       ["sander", 1, "main"],
     ]);
-    expect(runWords({ ...picture.runs[0]!, velocity: 4074.4 }, "IP")).toBe("6 in, 4074 fpm");
+    expect(runWords({ ...picture.runs[0]!, airflow: 800, velocity: 4074.4 }, "IP")).toBe("6 in, 800 cfm, 4,074 fpm");
   });
 
   test("both have their numbers as tables", () => {

@@ -1,20 +1,13 @@
 import "../../support/customFunctions";
-import { budget } from "../../../src/functions/systems/budget";
-import { fanpressure } from "../../../src/functions/fan/fanpressure";
+import { exampleCurve, exampleRuns } from "../../../src/functions/exampleTables";
+import { gains } from "../../../src/functions/systems/gains";
 import { solve } from "../../../src/functions/systems/solve";
 import { together } from "../../../src/functions/systems/together";
-import { exampleCurve, exampleRuns } from "../../../src/functions/exampleTables";
-import { findingsIn } from "../../../src/taskpane/check/findingsIn";
 import type { Calculate } from "../../../src/taskpane/functions/askWorker";
 import { systemOf } from "../../../src/taskpane/start/systemOf";
 import { seenOf } from "../../support/books";
 
-const functions: Record<string, (...args: never[]) => unknown> = {
-  BUDGET: budget,
-  SOLVE: solve,
-  FANPRESSURE: fanpressure,
-  TOGETHER: together,
-};
+const functions: Record<string, (...args: never[]) => unknown> = { SOLVE: solve, TOGETHER: together, GAINS: gains };
 const calculate: Calculate = async ({ id, args }) => {
   try {
     return { rows: functions[id]!(...(args as never[])) as number[][] };
@@ -22,35 +15,36 @@ const calculate: Calculate = async ({ id, args }) => {
     return { error: "#VALUE!", message: (error as Error).message };
   }
 };
-const curve = { rows: [["Airflow (cfm)", "Fan static pressure (in.w.g.)"], ...exampleCurve.slice(1)] };
-const gated = exampleRuns;
-const ungated = exampleRuns.map((row) => row.slice(0, -1));
+const fan = { rows: [["Airflow (cfm)", "Fan static pressure (in.w.g.)"], ...exampleCurve.slice(1)] };
+const noGates = exampleRuns.map((row) => row.slice(0, -1));
+const tried = { rows: [["Wrong"]] };
 
 describe("an owner's system at a glance", () => {
-  test("has a line for each machine, as SOLVE finds it with that gate alone open, and the first that Check finds", async () => {
-    const seen = seenOf({ Runs: { rows: gated }, Fan: curve });
-    const { picture, alone, next } = await systemOf(seen, calculate);
-    expect(typeof picture).toBe("object");
-    if (typeof alone === "string") throw new Error(alone);
-    expect(alone.map(({ machine }) => machine)).toEqual(["saw", "sander"]);
-    for (const { machine, facts, verdict } of alone) {
-      const rows = solve(gated as never, exampleCurve as never, [[machine]] as never) as (string | number)[][];
+  test("has a line for each machine, as SOLVE finds it with that gate alone open, and what GAINS puts first", async () => {
+    const system = (await systemOf(seenOf({ Runs: { rows: exampleRuns }, Fan: fan, Try: tried }), calculate))!;
+    expect(typeof system.ducts).toBe("object");
+    if (typeof system.alone === "string") throw new Error(system.alone);
+    expect(system.alone.map(({ machine, wants }) => [machine, wants])).toEqual([
+      ["saw", 400],
+      ["sander", 400],
+    ]);
+    for (const { machine, gets, velocity, advice } of system.alone) {
+      const rows = solve(exampleRuns as never, exampleCurve as never, [[machine]] as never) as (string | number)[][];
       const own = rows.find(([name]) => name === machine)!;
-      expect(facts).toContain(`It gets ${Math.round(Number(own[1])).toLocaleString("en-GB")} cfm, `);
-      expect(verdict).not.toBe("");
+      expect(gets).toBeCloseTo(Number(own[1]) - Number(own[4]), 9);
+      expect(velocity).toBeCloseTo(Number(own[2]), 9);
+      const [, first] = gains(
+        ...([exampleRuns, exampleCurve, [[machine]], [[machine]], null, [["IP"]], [["work"]]] as never[] as [never, never, never]), // prettier-ignore
+      ) as (string | number)[][];
+      const change = String(first![1]);
+      expect(advice.toLowerCase()).toContain(change.startsWith("nothing to mend") ? "nothing: it works" : change);
     }
-    expect(next).toEqual(findingsIn(seen).slice(0, 3));
   });
 
-  test("says what it waits for", async () => {
-    expect((await systemOf(seenOf({}), calculate)).alone).toMatch(/^Type your ducts on the sheet Runs/);
-    expect((await systemOf(seenOf({ Runs: { rows: gated } }), calculate)).alone).toMatch(
-      /points or more of the fan's curve/,
-    );
-  });
-
-  test("and why there is no answer: no hood has a gate", async () => {
-    const { alone } = await systemOf(seenOf({ Runs: { rows: ungated }, Fan: curve }), calculate);
+  test("says what it waits for: runs, a curve, gates", async () => {
+    expect(await systemOf(seenOf({}), calculate)).toBeNull();
+    expect((await systemOf(seenOf({ Runs: { rows: exampleRuns } }), calculate))!.alone).toMatch(/two points or more/);
+    const { alone } = (await systemOf(seenOf({ Runs: { rows: noGates }, Fan: fan }), calculate))!;
     expect(alone).toMatch(/^What each machine gets alone has no answer: .*gate/);
   });
 });

@@ -14,4 +14,4 @@ export const scenariosCall = (frame: Frame, sets: string): string =>
   `DUCT.SCENARIOS(${runsTable(frame)},${fanCurve(frame)},${sets},${surroundings(frame)})`;
 
 export const gainsCall = (frame: Frame, hood: string): string =>
-  `DUCT.GAINS(${runsTable(frame)},${fanCurve(frame)},${hood},${OPEN_CELL},${surroundings(frame)})`;
+  `DUCT.GAINS(${runsTable(frame)},${fanCurve(frame)},${hood},${OPEN_CELL},${surroundings(frame)},"work")`;

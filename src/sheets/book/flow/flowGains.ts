@@ -1,4 +1,5 @@
 import { gainColumns } from "../../../reference/answerColumns";
+import { ENOUGH_AIR } from "../../../reference/noteLimits";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
@@ -20,12 +21,22 @@ import {
 
 const plain = (address: string): string => address.replaceAll("$", "");
 
-/** What to change first: each single change tried for one hood, best first. */
-export function gains(frame: Frame): SheetCell[] {
-  const share = besideColumn("share");
+/** The open hood that needs something: short of air, or with dust that settles in its duct or further down. */
+function neediest(): string {
+  const [share, settles, gets] = [besideColumn("share"), besideColumn("settles"), besideColumn("gets")];
   const worst = `INDEX(${runRows("run")},MATCH(MIN(${share}),${share},0))`;
+  const isShort = `AND(COUNT(${share})>0,MIN(${share})<${ENOUGH_AIR})`;
+  const line = `SUMPRODUCT(MAX((${settles}<>"")*(${gets}<>"")*ROW(${settles})))`;
+  const dusty = `INDEX(${runRows("run")},${line}-${FLOW_HEADER})`;
+  const further = `IF(COUNT(${share})>0,${worst},INDEX(${runRows("run")},MATCH(1,${besideColumn("hoodNumber")},0)))`;
+  return `IF(${isShort},${worst},IF(COUNTIF(${settles},"?*")=0,"",IF(${line}>0,${dusty},${further})))`;
+}
+
+/** What to change first: each single change tried for one hood, what makes it work first. */
+export function gains(frame: Frame): SheetCell[] {
   const call = gainsCall(frame, HELPED_CELL);
-  const waits = `IF(${HELPED_CELL}="","No open hood wants air: see B${FLOW_HEADER}",${call})`;
+  const none = `IF(COUNT(${besideColumn("hoodNumber")})=0,"No open hood: see B${FLOW_HEADER}","Nothing to mend: the open hoods have their air, and no dust settles")`;
+  const waits = `IF(${HELPED_CELL}="",${none},${call})`;
   return [
     text(`A${GAINS_TITLE}`, "What to change first", "section"),
     text(plain(WISH_CELL).replace("B", "A"), "Hood to help", "label"),
@@ -34,12 +45,16 @@ export function gains(frame: Frame): SheetCell[] {
     }),
     text(
       plain(WISH_CELL).replace("B", "C"),
-      "Blank: the open hood that gets the smallest share of what it wants.",
+      "Blank: the open hood that is shortest of air; where none is, one in whose duct dust settles.",
       "note",
     ),
     text(plain(HELPED_CELL).replace("B", "A"), "Tried for", "label"),
-    formula(plain(HELPED_CELL), `=IF(${WISH_CELL}="",IFERROR(${worst},""),${WISH_CELL})`, "total"),
-    text(plain(HELPED_CELL).replace("B", "C"), `Each change alone, solved as its own network: =${call}`, "note"),
+    formula(plain(HELPED_CELL), `=IF(${WISH_CELL}="",IFERROR(${neediest()},""),${WISH_CELL})`, "total"),
+    text(
+      plain(HELPED_CELL).replace("B", "C"),
+      `Each change alone: what carries the dust of a hood that has its air, more air for one that has too little. =${call}`,
+      "note",
+    ),
     ...spillOf(
       GAINS_ANSWER.column,
       GAINS,

@@ -90,6 +90,9 @@ function settlingRuns(frame: Frame): string {
 /** The first row of GAINS, as a sentence. */
 function bestChange(frame: Frame): string {
   const best = (key: GainKey): string => answerCell(GAINS_ANSWER, key, GAINS + 1, frame);
-  const words = `${best("run")}&": "&${best("change")}&" (gives "&${frame.ref("flow", HELPED_CELL)}&" "&ROUND(${best("gained")},0)&" "&${unitWord(frame, "airflow")}&")"`;
-  return `=IFERROR(IF(ISNUMBER(${best("gained")}),${words},${best("change")}&""),"")`;
+  const said = answerCell(GAINS_ANSWER, "run", GAINS, frame); // a sentence where there are no gains
+  const air = `IF(${best("gained")}<0,"","+")&ROUND(${best("gained")},0)&" "&${unitWord(frame, "airflow")}`;
+  const note = `IF(${best("note")}="","","; "&${best("note")})`;
+  const words = `${best("run")}&": "&${best("change")}&" ("&${frame.ref("flow", HELPED_CELL)}&" "&${air}&${note}&")"`;
+  return `=IFERROR(IF(ISNUMBER(${best("gained")}),${words},IF(${best("change")}="",${said}&"",${best("change")}&"")),"")`;
 }

@@ -3,11 +3,13 @@ import type { ReactElement } from "react";
 import { type UnitSystem, unitOf } from "../../../reference/quantities";
 import { shownValue } from "../../functions/resultWords";
 import type { PictureRun } from "./runsOfPicture";
+import { roundedVelocity, wholeAir } from "./shortWords";
 import { itemAt } from "../../../reference/itemAt";
 
 const WIDTH = 288;
 const ROW = 38;
-const STEP = 16; // of a junction to the right
+const STEP = 16; // of a junction to the right, or less where many follow one another, so that the words have room
+const MOST_INDENT = 64;
 const DUCT = 34; // length of a drawn piece
 
 // A drawing is not recoloured where the person has forced colours, so it takes theirs itself.
@@ -35,7 +37,8 @@ export function DuctTree({ runs, system }: DuctTreeProps): ReactElement {
   const styles = useStyles();
   const widest = Math.max(...runs.map(({ diameter }) => diameter ?? 0), 1);
   const middle = (index: number): number => index * ROW + ROW / 2;
-  const left = ({ depth }: PictureRun): number => 6 + Math.min(depth, 8) * STEP;
+  const step = Math.min(STEP, MOST_INDENT / Math.max(1, ...runs.map(({ depth }) => depth)));
+  const left = ({ depth }: PictureRun): number => 6 + depth * step;
   return (
     <svg
       className={styles.tree}
@@ -69,18 +72,15 @@ export function DuctTree({ runs, system }: DuctTreeProps): ReactElement {
   );
 }
 
-/** "4 in, 4584 fpm", and in words what the broken or grey line means. */
-export function runWords({ diameter, velocity, settles, shut }: PictureRun, system: UnitSystem): string {
-  const parts = [
-    diameter === null ? "" : `${shownValue(diameter)} ${unitOf("diameter", system).label}`,
-    shut
-      ? "shut"
-      : velocity === null
-        ? ""
-        : `${shownValue(Math.round(velocity * (system === "IP" ? 1 : 10)) / (system === "IP" ? 1 : 10))} ${unitOf("velocity", system).label}`,
+/** "4 in, 400 cfm, 4,584 fpm", and in words what the broken or grey line means. */
+export function runWords({ diameter, airflow, velocity, settles, shut }: PictureRun, system: UnitSystem): string {
+  const flows = [
+    airflow === null ? "" : wholeAir(airflow, system),
+    velocity === null ? "" : roundedVelocity(velocity, system),
     settles ? "settles" : "",
   ];
-  return parts.filter((part) => part !== "").join(", ");
+  const size = diameter === null ? "" : `${shownValue(diameter)} ${unitOf("diameter", system).label}`;
+  return [size, ...(shut ? ["shut"] : flows)].filter((part) => part !== "").join(", ");
 }
 
 /** What fits beside the drawn piece; the table has the whole name. */

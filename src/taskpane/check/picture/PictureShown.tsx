@@ -1,10 +1,9 @@
 import { makeStyles, Subtitle2, tokens } from "@fluentui/react-components";
 import { lazy, Suspense, type ReactElement } from "react";
-import { unitOf } from "../../../reference/quantities";
 import { ResultTable } from "../../functions/ResultTable";
-import { DuctTree } from "./DuctTree";
+import { DuctsShown } from "./DuctsShown";
 import { FanKey } from "./FanKey";
-import { fanRows, treeRows } from "./pictureTables";
+import { fanRows } from "./pictureTables";
 import type { Picture } from "./pictureOf";
 
 const FanChart = lazy(() => import("./FanChart"));
@@ -23,7 +22,6 @@ const useStyles = makeStyles({
 export function PictureShown({ picture }: { readonly picture: Picture }): ReactElement {
   const styles = useStyles();
   const { fan, runs, system } = picture;
-  const velocity = unitOf("velocity", system).label;
   return (
     <>
       <Subtitle2 as="h2" className={styles.heading}>
@@ -52,16 +50,9 @@ export function PictureShown({ picture }: { readonly picture: Picture }): ReactE
         Velocities
       </Subtitle2>
       <p className={styles.text}>
-        From the fan outwards, in {velocity}; a thicker line is a wider pipe. Broken: too slow, so that dust settles.
-        Grey: shut.
+        From the fan outwards; a thicker line is a wider pipe. Broken: too slow, so that dust settles. Grey: shut.
       </p>
-      <DuctTree runs={runs} system={system} />
-      <details>
-        <summary className={styles.numbers} tabIndex={0}>
-          The same as a table
-        </summary>
-        <ResultTable label="Velocities in numbers" rows={treeRows(runs, system)} headed />
-      </details>
+      <DuctsShown runs={runs} system={system} />
     </>
   );
 }

@@ -4,7 +4,8 @@ import { headerOfColumn, placeOfColumn } from "../../../reference/columnsOfAnswe
 import { fromSI, type UnitSystem, unitOf } from "../../../reference/quantities";
 import type { Cell, Matrix } from "../../functions/callFunction";
 import type { Calculate } from "../../functions/askWorker";
-import type { BookCurve } from "../curves";
+import { type BookCurve, curveFor } from "../curves";
+import type { BookRuns } from "../runs";
 import { densityIn, matrixOf, openIn } from "../callArguments";
 import type { Seen } from "../seenIn";
 import { type LookedThrough, numberIn, tablesWith, textIn } from "../tablesIn";
@@ -33,42 +34,57 @@ export interface FanPicture {
 const CURVE_POINTS = 24;
 const SPEEDS = [0.25, 0.4, 0.55, 0.7, 0.85, 1, 1.1, 1.2]; // of the fan's own: where it meets the ducts is a point of their curve
 
-/**
- * Computes the picture of the first budget of a book with the cell functions. The ducts' own curve is where the fan at
- * other speeds would meet them, so leaks and filters are in it. A sentence where there is nothing to draw.
- */
-export async function pictureOf(seen: Seen, calculate: Calculate): Promise<Picture | string> {
+/** The ducts alone, and where the fan works on them; null where the book has no curve. */
+export interface Ducts extends Pick<Picture, "system" | "runs"> {
+  readonly works: Point | null;
+}
+
+/** Computes the ducts of the first budget of a book with the cell functions. A sentence where there is nothing to draw. */
+export async function ductsOf(seen: Seen, calculate: Calculate): Promise<Ducts | string> {
   const [runs] = seen.runs;
   if (runs === undefined) return "There is no table of runs in this book, so there is nothing to draw.";
   const { system } = runs;
-  const curve = seen.curves.find((one) => one.system === system);
-  const density = densityIn(seen.book);
-  const args: Asked = { runs: matrixOf(runs), open: openIn(seen.answers), density, units: [[system]] };
+  const [args, curve] = [askedOf(seen, runs), curveFor(seen, system)];
   if (curve === undefined) {
-    const answer = await calculate({ id: "BUDGET", args: [args.runs, density, args.units] });
+    const answer = await calculate({ id: "BUDGET", args: [args.runs, args.density, args.units] });
     if ("error" in answer) return `The budget has no answer: ${answer.message || answer.error}.`;
     const drawn = runsOfPicture(runs, answer.rows, budgetColumns);
     return drawn.length === 0
       ? "No run ends at the fan, so there is nothing to draw."
-      : { system, runs: drawn, fan: null };
+      : { system, runs: drawn, works: null };
   }
   const solved = await solve(args, curve, 1, calculate);
   if (typeof solved === "string") return `The fan and the ducts have no answer: ${solved}.`;
+  return { system, runs: runsOfPicture(runs, solved.rows, solveColumns), works: solved.works };
+}
+
+/**
+ * Computes the picture of the first budget of a book. The ducts' own curve is where the fan at other speeds would meet them, so leaks and filters are in it.
+ */
+export async function pictureOf(seen: Seen, calculate: Calculate): Promise<Picture | string> {
+  const drawn = await ductsOf(seen, calculate);
+  const [runs] = seen.runs;
+  if (typeof drawn === "string" || runs === undefined) return drawn as string;
+  const { system, works } = drawn;
+  const curve = curveFor(seen, system);
+  if (works === null || curve === undefined) return { system, runs: drawn.runs, fan: null };
   const ducts: Point[] = [];
   for (const speed of SPEEDS) {
-    const other = await solve(args, curve, speed, calculate);
+    const other = await solve(askedOf(seen, runs), curve, speed, calculate);
     if (typeof other !== "string") ducts.push(other.works);
   }
-  const line = await smoothCurve(curve, density, calculate);
+  const line = await smoothCurve(curve, densityIn(seen.book), calculate);
   const top = Math.max(...line.map(({ y }) => y));
-  const fan = {
-    curve: line,
-    ducts: ducts.filter(({ y }) => y <= top),
-    works: solved.works,
-    scenarios: scenariosIn(seen.sheets),
-  };
-  return { system, runs: runsOfPicture(runs, solved.rows, solveColumns), fan };
+  const fan = { curve: line, ducts: ducts.filter(({ y }) => y <= top), works, scenarios: scenariosIn(seen.sheets) };
+  return { system, runs: drawn.runs, fan };
 }
+
+const askedOf = (seen: Seen, runs: BookRuns): Asked => ({
+  runs: matrixOf(runs),
+  open: openIn(seen.answers),
+  density: densityIn(seen.book),
+  units: [[runs.system]],
+});
 
 interface Asked {
   readonly runs: Matrix;

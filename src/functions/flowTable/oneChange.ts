@@ -1,0 +1,102 @@
+import { DomainError, NoAnswerError } from "../../core/errors";
+import type { Network } from "../../core/network/network";
+import { itemAt } from "../../reference/itemAt";
+import { joinNotes, sayNote } from "../../reference/notes";
+import type { UnitSystem } from "../../reference/quantities";
+import { speedNotes } from "../runsTable/notes";
+import type { TableRun } from "../runsTable/readRun";
+import type { Change } from "./changes";
+import type { RunFlow } from "./flowNotes";
+import { runFlows } from "./runFlows";
+import { type Fan, type Solved, solved, type SolvedTable } from "./solveRuns";
+
+/** A gain smaller than this share of the hood's airflow is none. */
+export const SMALLEST_GAIN = 1e-6;
+
+/** A change to the run of this place in the network. */
+export interface ChangeAt {
+  readonly index: number;
+  readonly change: Change;
+}
+
+/** What one change does to a hood, as the answer tells it. */
+export interface Gain {
+  readonly name: string; // of the changed run
+  readonly words: string;
+  readonly gained: number; // [m3/s]
+  readonly velocity: number | null; // [m/s] in the changed run; null where only its leak flows
+  readonly note: string;
+}
+
+/** The changes in their order, and what is said where there is none. */
+export interface Gains {
+  readonly gains: readonly Gain[];
+  readonly nothing: "nothingGains" | "worksNow" | "carriedNow" | "noneMends";
+}
+
+/** A hood's network with one change made. */
+export interface Tried {
+  readonly after: Solved;
+  readonly flows: readonly RunFlow[];
+  readonly gain: Gain;
+  readonly elsewhere: readonly string[]; // other runs in which dust settles then and did not before
+}
+
+/** What a change gives at a hood; null where the system then has no answer, or the change no value. */
+export function tried(
+  now: SolvedTable,
+  flowsNow: readonly RunFlow[],
+  place: number,
+  { index, change }: ChangeAt,
+  fan: Fan,
+  system: UnitSystem,
+): Tried | null {
+  const after = changed(now, index, change, fan);
+  if (after === null) return null;
+  const flows = runFlows(after);
+  const { runs } = now.table;
+  const elsewhere = runs.flatMap((entry, other) =>
+    other !== index && settles(entry, itemAt(flows, other)) && !settles(entry, itemAt(flowsNow, other))
+      ? [entry.run.name]
+      : [],
+  );
+  const [entry, flow] = [itemAt(runs, index), itemAt(flows, index)];
+  const here = settles(entry, flow) ? speedNotes(entry.dust, flow.velocity, system) : [];
+  const note = joinNotes([
+    ...here,
+    ...(elsewhere.length === 0 ? [] : [sayNote("settlesElsewhere", { runs: elsewhere.join(", ") })]),
+  ]);
+  const { name, side } = itemAt(after.network.runs, index);
+  const velocity = flow.fed || side === "discharge" ? flow.velocity : null;
+  const gained = atHood(after, place) - atHood(now, place);
+  return { after, flows, gain: { name, words: change.words, gained, velocity, note }, elsewhere };
+}
+
+const settles = ({ dust }: TableRun, flow: RunFlow): boolean =>
+  flow.fed && !flow.beyondShut && flow.velocity < dust.low;
+
+/** Air that enters at the hood itself, the run's own leak not counted. [m3/s] */
+export const atHood = ({ solution, network }: Solved, place: number): number =>
+  itemAt(network.runs, place).gate === "shut" ? 0 : itemAt(solution.airflow, place) - itemAt(solution.leak, place);
+
+export const isOpenEnd = ({ joining }: Network, index: number): boolean => itemAt(joining, index).length === 0;
+
+/** The hood's run, and those that its air passes. */
+export function pathToFan(network: Network, place: number): ReadonlySet<number> {
+  const path = new Set<number>();
+  for (let index = place; index >= 0; index = itemAt(network.joins, index)) path.add(index);
+  return path;
+}
+
+/** What flows with one run changed; null where it then has no answer, or the change no value. */
+function changed({ network, solution }: Solved, index: number, change: Change, fan: Fan): Solved | null {
+  try {
+    const runs = [...network.runs];
+    runs[index] = change.run();
+    return solved({ ...network, runs }, fan, solution);
+  } catch (error) {
+    // A fitting that has no value at the larger size, or a curve that ends: this change cannot be judged.
+    if (error instanceof DomainError || error instanceof NoAnswerError) return null;
+    throw error;
+  }
+}

@@ -1,0 +1,45 @@
+import { useCallback, useEffect, useRef, useState } from "react";
+import type { SheetHost } from "../../hosts/host";
+import { seenIn } from "../check/seenIn";
+import { calculate } from "../functions/pageWorker";
+import { failureWords } from "../hostUse/words";
+import { type SystemSeen, systemOf } from "./systemOf";
+
+const PAUSE = 400; // ms without a change before the book is read again
+
+/**
+ * The owner's system, read again after each change while it is shown. Where reading a book takes long, only when it is asked for.
+ *
+ * @param shown whether it is in front: nothing is read for a view that nobody sees
+ */
+export function useSystem(
+  host: SheetHost,
+  shown: boolean,
+): { system: SystemSeen | null; status: string; isStale: boolean; show: () => void } {
+  const [system, setSystem] = useState<SystemSeen | null>(null);
+  const [status, setStatus] = useState("");
+  const [isStale, setStale] = useState(true);
+  const asked = useRef(0); // only the last question's answer counts
+  const show = useCallback((): void => {
+    const question = (asked.current += 1);
+    setStale(false);
+    void host
+      .readBook()
+      .then((book) => systemOf(seenIn(book), calculate))
+      .then(
+        (seen) => {
+          if (question !== asked.current) return;
+          setSystem(seen);
+          setStatus("");
+        },
+        (error: unknown) => question === asked.current && setStatus(failureWords(error)),
+      );
+  }, [host]);
+  useEffect(() => host.follow((what) => what === "cells" && setStale(true)), [host]);
+  useEffect(() => {
+    if (!shown || !isStale || host.kind === "excel") return;
+    const timer = setTimeout(show, PAUSE);
+    return () => clearTimeout(timer);
+  }, [host, shown, isStale, show]);
+  return { system, status, isStale, show };
+}
