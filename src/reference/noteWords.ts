@@ -147,7 +147,7 @@ export const noteWords = {
   stillSettles: { words: "dust still settles in: {runs}" },
   sharedRun: { words: "other hoods may share it: see what SIZES finds for all" },
   worksNow: { words: "nothing to mend: the hood has its air, and its dust is carried" },
-  carriedNow: { words: "nothing to mend: its dust is carried, and no airflow is asked for here" },
+  carriedNow: { words: "nothing to mend: its dust is carried, and it wants no airflow" },
   noneMends: { words: "no single change mends this" },
 } as const satisfies Readonly<Record<string, NoteWords>>;
 
