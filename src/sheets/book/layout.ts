@@ -85,5 +85,6 @@ export const BUDGET_BESIDE = {
   told: besideBudget(4), // what the answer says of a wrong run, or of what it waits for, without what the sheets say otherwise
   wrongRow: besideBudget(5),
 } as const;
+export const BUDGET_STOCK = columnLetters(BUDGET_COLUMN + budgetColumns.length + 10); // right of those columns: sizes that can be bought
 export const BUDGET_WRONG_CELL = "$C$3"; // what is wrong, in a sentence; blank where nothing is
 export const BUDGET_NAMES = BUDGET_COLUMN + budgetColumns.length + 6; // the first of four columns by which runs are found

@@ -35,11 +35,16 @@ export function useSystem(
         (error: unknown) => question === asked.current && setStatus(failureWords(error)),
       );
   }, [host]);
-  useEffect(() => host.follow((what) => what === "cells" && setStale(true)), [host]);
+  const asks = host.kind === "excel";
+  const isRead = system !== null;
+  useEffect(
+    () => (asks && !isRead ? undefined : host.follow((what) => what === "cells" && setStale(true))),
+    [host, asks, isRead],
+  );
   useEffect(() => {
-    if (!shown || !isStale || host.kind === "excel") return;
+    if (!shown || !isStale || asks) return;
     const timer = setTimeout(show, PAUSE);
     return () => clearTimeout(timer);
-  }, [host, shown, isStale, show]);
+  }, [host, asks, shown, isStale, show]);
   return { system, status, isStale, show };
 }

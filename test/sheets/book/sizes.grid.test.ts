@@ -17,7 +17,7 @@ import {
   WATCHED_LAST,
 } from "../../../src/sheets/book/sizes/sizesLayout";
 import { ALTITUDE_CELL } from "../../../src/sheets/book/start/startLayout";
-import { WATCH } from "../../../src/sheets/book/summary/summaryLayout";
+import { SETS_HEADER, WATCH } from "../../../src/sheets/book/summary/summaryLayout";
 import { answerLetters } from "../../../src/sheets/book/parts/answerReferences";
 import { sheetKeys } from "../../../src/sheets/sheetKeys";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
@@ -57,6 +57,12 @@ describe("the sheet Sizes", () => {
     const { header } = TOGETHER_ANSWER;
     const sets = grid.column("Sizes", `A${header + 1}:A${header + 11}`);
     expect(sets.filter((one) => one !== "")).toHaveLength(4 + 6);
+    // the page for the club has the first four of them again, and below them the scenarios of Flow
+    const alone = SETS_HEADER + 1;
+    expect(grid.column("Summary", `A${alone}:A${alone + 7}`)).toEqual([...sets.slice(0, 4), ...grid.column("Flow", `B${SETS + 1}:B${SETS + 3}`), ""]); // prettier-ignore
+    expect(grid.column("Summary", `B${alone}:B${alone + 3}`)).toEqual(grid.column("Sizes", `C${header + 1}:C${header + 4}`)); // prettier-ignore
+    expect(grid.value("Summary", `F${alone}`)).toMatch(/^wanted is met; dust settles in trunk/);
+    expect(grid.value("Summary", `F${alone + 4}`)).toMatch(/^the fan moves 1[67]\d\d cfm; /);
     expect(inShort(grid)).toMatch(/^No set of those tried/); // a 9 in trunk is too wide for two machines
     // in a trunk and mains of 5 in, the air of one machine moves its dust
     const diameter = (index: number, inches: string): void =>

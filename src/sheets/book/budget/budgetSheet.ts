@@ -30,6 +30,7 @@ import { type Total, totals } from "../parts/totals";
 import { formatOf, headingIn, SHARE, unitOnly } from "../parts/units";
 import { LOOK } from "../parts/look";
 import { checkInWords } from "./checkInWords";
+import { stockList } from "./stockSize";
 import { checkOf, headline, isWrong, rowOfTable, told, wrongRow } from "./wrongRuns";
 
 const FIRST = BUDGET_HEADER + 1;
@@ -67,7 +68,7 @@ export const budgetSheet: SheetOf<null> = (frame) => {
   const joins = joinsOfRuns(frame, runs, BUDGET_NAMES + 2, BUDGET_HEADER);
   return {
     name: frame.sheet("budget"),
-    columns: [17, ...budgetColumns.map(({ key }) => WIDTHS[key] ?? 10), 10, 10.5, 8, 22, 22, 8, 16, 8, 16, 8],
+    columns: [17, ...budgetColumns.map(({ key }) => WIDTHS[key] ?? 10), 10, 10.5, 8, 22, 22, 8, 16, 8, 16, 8, 9],
     tallRows: [{ row: BUDGET_HEADER, lines: 4 }],
     frozen: { rows: BUDGET_HEADER, columns: 2 },
     cells: [
@@ -110,6 +111,7 @@ export const budgetSheet: SheetOf<null> = (frame) => {
       ).flat(),
       ...runs.cells,
       ...joins.cells,
+      ...stockList(frame),
     ],
     lists: [],
     flags: [

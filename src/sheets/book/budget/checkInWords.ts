@@ -4,6 +4,7 @@ import { answerCell, BUDGET_ANSWER } from "../parts/answerReferences";
 import { ofRun, plainName } from "../parts/byName";
 import { saysNote, SETTLES } from "../parts/notes";
 import { rounded, unitWord } from "../parts/units";
+import { sizeThatCarries } from "./stockSize";
 
 /**
  * The velocity of a run in words: what a person at the machine needs to see beside the number just typed on the sheet Runs.
@@ -14,7 +15,8 @@ import { rounded, unitWord } from "../parts/units";
 export function checkInWords(frame: Frame, row: number, place: string): string {
   const says = (key: MarkedNote): string => saysNote(key, answerCell(BUDGET_ANSWER, "note", row));
   const velocity = `${rounded(frame, answerCell(BUDGET_ANSWER, "velocity", row), { IP: 0, SI: 1 })}&" "&${unitWord(frame, "velocity")}`;
-  const speed = `IF(${says("settles")},"${SETTLES}: ",IF(${says("tooFast")},"too fast: ","ok: "))&${velocity}`;
+  const cure = `IF(${says("settles")},${sizeThatCarries(frame, row, place)},"")`;
+  const speed = `IF(${says("settles")},"${SETTLES}: ",IF(${says("tooFast")},"too fast: ","ok: "))&${velocity}&${cure}`;
   const reasons: readonly (readonly [when: string, words: string])[] = [
     // which side a run is on the function knows, also where Side is blank: only a run before the fan has a suction
     // (an error where it waits for what else joins its junction)

@@ -37,6 +37,15 @@ export const TOGETHER_ANSWER = {
   last: TOGETHER_HEADER + 40, // as many as eight gates make sets of one or two
   columns: togetherColumns,
 } as const satisfies Answer;
+/** Each machine alone, beside it: the page for the club reads it. */
+export const MOST_ALONE = 24;
+export const ALONE_ANSWER = {
+  sheet: "sizes",
+  column: 12, // L
+  header: TOGETHER_HEADER,
+  last: TOGETHER_HEADER + MOST_ALONE,
+  columns: togetherColumns,
+} as const satisfies Answer;
 /** The sets that work, gathered row by row. */
 export const GATHERED = "J";
 export const GATHERED_LAST = `$${GATHERED}$${TOGETHER_ANSWER.last}`;

@@ -1,4 +1,5 @@
 import { togetherColumns } from "../../../reference/answerColumns";
+import { columnLetters } from "../../address";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
@@ -8,7 +9,15 @@ import { saysNote } from "../parts/notes";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
 import { askedCell } from "./sizesAsked";
-import { GATHERED, GATHERED_LAST, MOST_ROW, TOGETHER_ANSWER, TOGETHER_CELL, VERDICTS } from "./sizesLayout";
+import {
+  ALONE_ANSWER,
+  GATHERED,
+  GATHERED_LAST,
+  MOST_ROW,
+  TOGETHER_ANSWER,
+  TOGETHER_CELL,
+  VERDICTS,
+} from "./sizesLayout";
 
 const USUAL_GATES = 8; // pairs of more are too many sets for every change
 
@@ -18,8 +27,10 @@ export function sizesTogether(frame: Frame): SheetCell[] {
   const most = askedCell(MOST_ROW);
   const gated = `COUNTA(${runsColumn(frame, "Gate")})`; // with its heading
   const asked = `IF(${most}="",IF(${gated}>${USUAL_GATES + 1},1,2),${most})`;
-  const call = `DUCT.TOGETHER(${runsTable(frame)},${fanCurve(frame)},${asked},${frame.name("density")},${frame.name("units")})`;
-  const waits = `IF(${gated}<2,"No run of the sheet ${frame.sheet("runs")} has a gate",${call})`;
+  const call = (open: string): string =>
+    `DUCT.TOGETHER(${runsTable(frame)},${fanCurve(frame)},${open},${frame.name("density")},${frame.name("units")})`;
+  const waits = (open: string): string =>
+    `IF(${gated}<2,"No run of the sheet ${frame.sheet("runs")} has a gate",${call(open)})`;
   const formats = togetherColumns.map(({ key, quantity }) => {
     if (key === "hoodShare" || key === "velocityShare") return "0";
     return quantity === null ? null : formatOf(frame, quantity);
@@ -32,7 +43,9 @@ export function sizesTogether(frame: Frame): SheetCell[] {
       `The ducts as they stand on the sheet ${frame.sheet("runs")}, with the fan: each set of open gates solved for.`,
       "note",
     ),
-    ...spillOf(column, header, last, formats, onceRunsAndCurve(frame, waits)),
+    ...spillOf(column, header, last, formats, onceRunsAndCurve(frame, waits(asked))),
+    text(`${columnLetters(ALONE_ANSWER.column)}${header - 2}`, "Each machine alone", "section"),
+    ...spillOf(ALONE_ANSWER.column, header, ALONE_ANSWER.last, formats, onceRunsAndCurve(frame, waits("1"))),
     ...rows.map((row) => gathered(row)),
     text(`${GATHERED}${header}`, "Those that work", "header"),
     text("A7", "Can run together", "label"),

@@ -5,7 +5,10 @@ export const MOST_HOODS = 12;
 /** What the page says of a hood that wants a look. */
 export const HOOD_FLAGS = { short: "short of air", settles: "dust settles" } as const;
 
-export const FAN_TITLE = HOODS_HEADER + MOST_HOODS + 3; // row of the title
+export const SETS_HEADER = HOODS_HEADER + MOST_HOODS + 4; // of each machine alone, and the usual sets
+export const MOST_SETS_SHOWN = 13;
+
+export const FAN_TITLE = SETS_HEADER + MOST_SETS_SHOWN + 3; // row of the title
 export const LEAKS = FAN_TITLE + 7;
 export const WATCH = LEAKS + 5;
 export const ASSUMED = WATCH + 5;

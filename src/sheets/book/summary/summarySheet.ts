@@ -6,7 +6,16 @@ import { formatOf, rounded, unitOnly, unitWord } from "../parts/units";
 import { ALTITUDE_CELL, TEMPERATURE_CELL } from "../start/startLayout";
 import type { SummaryContents } from "./summaryContents";
 import { summaryHoods } from "./summaryHoods";
-import { ASSUMED, CAUTIONS, HOOD_FLAGS, HOODS_HEADER, MOST_HOODS, WORKSHOP_CELL } from "./summaryLayout";
+import {
+  ASSUMED,
+  CAUTIONS,
+  HOOD_FLAGS,
+  HOODS_HEADER,
+  MOST_SETS_SHOWN,
+  SETS_HEADER,
+  WORKSHOP_CELL,
+} from "./summaryLayout";
+import { summarySets } from "./summarySets";
 import { summarySystem } from "./summarySystem";
 
 const LAST = CAUTIONS + 5;
@@ -15,19 +24,23 @@ const LAST = CAUTIONS + 5;
 export const summarySheet: SheetOf<SummaryContents> = (frame, contents) => ({
   name: frame.sheet("summary"),
   columns: [25, 12, 11, 11, 13, 50],
-  tallRows: [{ row: HOODS_HEADER, lines: 3 }],
+  tallRows: [
+    { row: HOODS_HEADER, lines: 3 },
+    { row: SETS_HEADER, lines: 2 },
+  ],
   frozen: { rows: 0, columns: 0 },
   cells: [
     text("A1", "Air budget in one page", "title"),
     ...whose(contents),
     ...summaryHoods(frame),
+    ...summarySets(frame),
     ...summarySystem(frame),
     ...assumptions(frame),
     ...cautions(frame),
   ],
   lists: [],
   flags: Object.values(HOOD_FLAGS).map((containsText) => ({
-    range: `F${HOODS_HEADER + 1}:F${HOODS_HEADER + MOST_HOODS}`,
+    range: `F${HOODS_HEADER + 1}:F${SETS_HEADER + MOST_SETS_SHOWN}`,
     containsText,
     style: "flag",
   })),
