@@ -98,7 +98,8 @@ describe("dist/functions.js and dist/functions.json", () => {
     const lines = metadata.functions.map(({ name, parameters }) =>
       [name, ...parameters.map((one) => (one.optional === true ? `[${one.name}]` : one.name))].join(" "),
     );
-    expect(lines).toEqual(expect.arrayContaining(released));
+    // an argument that may be left out may come behind them
+    expect(released.filter((one) => !lines.some((line) => line === one || line.startsWith(`${one} [`)))).toEqual([]);
   });
 
   test("carry no guide in functions.js: that is for the pane and the help", () => {
@@ -155,7 +156,8 @@ describe.each(metadata.functions.map((entry) => [entry.id, entry] as const))(
       const optional = parameters.map((parameter) => parameter.optional === true);
       expect(optional).toEqual([...optional].sort((a, b) => Number(a) - Number(b)));
       const at = parameters.findIndex((parameter) => parameter.name === "units");
-      expect([-1, parameters.length - 1]).toContain(at);
+      const later = id === "GAINS" ? 1 : 0; // its goal came after units were released as its last argument
+      expect([-1, parameters.length - 1 - later]).toContain(at);
     });
 
     test("offers IP and SI while units is typed", () => {

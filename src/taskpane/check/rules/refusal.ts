@@ -1,5 +1,9 @@
+import { itemAt } from "../../../reference/itemAt";
+import { markOf } from "../../../reference/notes";
 import type { FailedFormula } from "../failedFormulas";
 import type { CheckRule } from "../finding";
+import { type BookRuns, sameName } from "../runs";
+import { textIn } from "../tablesIn";
 
 const whyOf = (error: string, message: string | undefined): string =>
   error === "#SPILL!"
@@ -8,21 +12,53 @@ const whyOf = (error: string, message: string | undefined): string =>
       ? "It waits for its answer. Where it stays so, Repair, in the view Share, enters it again."
       : "What depends on this cell has no answer until its arguments are right.";
 
-/** Our functions that refuse what they are given, with their own sentence: where one answer says it of many cells, at the first. */
-export const refusal: CheckRule = ({ failed }) => {
+/**
+ * Our functions that refuse what they are given, with their own sentence: where one answer says it of many cells, at the first. What BUDGET, SOLVE and
+ * others say of one cell of the runs is told once, with the way to that cell; what only waits for it is not told beside it.
+ */
+export const refusal: CheckRule = ({ failed, runs }) => {
   const said = new Set<string>();
-  const isNew = ({ sheet, of, error }: FailedFormula): boolean => {
-    const words = JSON.stringify([sheet, of, error.error, error.message ?? ""]);
-    return !said.has(words) && said.add(words).has(words);
-  };
-  return failed
-    .filter((one) => one.error.error !== "#NAME?" && isNew(one))
-    .map(({ sheet, at, error: { error, message } }) => ({
+  const isNew = (words: string): boolean => !said.has(words) && said.add(words).has(words);
+  const told = failed
+    .filter(({ error }) => error.error !== "#NAME?")
+    .map((one) => ({ ...one, mend: cellToMend(one.error.message ?? "", runs) }));
+  const isOneWrong = told.some(({ mend }) => mend !== null);
+  return told
+    .filter(({ error, mend }) => mend !== null || !(isOneWrong && waits(error)))
+    .filter(({ sheet, of, error, mend }) =>
+      isNew(JSON.stringify(mend === null ? [sheet, of, error.error, error.message ?? ""] : [error.message])),
+    )
+    .map(({ sheet, at, error: { error, message }, mend }) => ({
       rule: error,
-      what: message === undefined || message === "" ? `The answer in ${at} is ${error}.` : `${at}: ${message}.`,
-      why: whyOf(error, message),
+      what:
+        message === undefined || message === ""
+          ? `The answer in ${at} is ${error}.`
+          : mend === null
+            ? `${at}: ${message}.`
+            : `${message.charAt(0).toUpperCase()}${message.slice(1)}.`,
+      why: mend === null ? whyOf(error, message) : "What depends on this run has no answer until it is right.",
       source: "the function's own answer",
-      sheet,
-      at,
+      ...(mend ?? { sheet, at }),
     }));
 };
+
+/** "Diameter of run "saw" (row 2) ...", or of a row without a name. */
+const OF_RUN = /^(.+?) of (?:run "(.*?)" \(row (\d+)\)|row (\d+)\b)/s;
+
+/** The cell of the runs that a sentence is about; null where it is about none, or nobody knows which table is meant. */
+function cellToMend(message: string, tables: readonly BookRuns[]): { sheet: string; at: string } | null {
+  const [, what, name, rowOfRun, rowAlone] = OF_RUN.exec(message) ?? [];
+  if (what === undefined) return null;
+  const column = what.endsWith(" in the fittings") ? "Fittings" : what;
+  const place = Number(rowOfRun ?? rowAlone) - 1; // a sentence counts the headings as row 1
+  const found = tables.flatMap(({ table }) => {
+    const row = table.headerRow + place;
+    const isThere = table.rows.includes(row) && table.address(row, column) !== table.address(row, "");
+    const isNamed = name === undefined || sameName(textIn(table.value(row, "Run")), name);
+    return isThere && isNamed ? [{ sheet: table.sheet, at: table.address(row, column) }] : [];
+  });
+  return found.length === 1 ? itemAt(found, 0) : null;
+}
+
+const waits = ({ error, message }: FailedFormula["error"]): boolean =>
+  error === "#N/A" && (message ?? "").includes(markOf("waits"));

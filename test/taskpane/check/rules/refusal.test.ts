@@ -1,0 +1,42 @@
+import { foundIn, soundRuns } from "../../../support/books";
+
+const formula = { A1: '=DUCT.BUDGET(Runs!A1:I4,,"IP")' };
+const wrong = { error: "#VALUE!", message: 'Diameter of run "saw" (row 2) must be a number (in); got "wide"' } as const;
+const waits = { error: "#N/A", message: 'waits for run "saw" (row 2)' } as const;
+const solve = { A1: '=DUCT.SOLVE(Runs!A1:I4,Fan!A1:B4,,,"IP")' };
+const failing = (error: typeof wrong | typeof waits, formulas: Record<string, string>) => ({
+  rows: [[error]],
+  formulas,
+});
+const refused = (sheets: Parameters<typeof foundIn>[0]) => foundIn(sheets).filter(({ rule }) => rule.startsWith("#"));
+
+describe("a run that no function takes", () => {
+  test("is told once, whoever says it, with the way to the cell to mend, and what waits for it is not told", () => {
+    const found = refused({
+      Runs: { rows: soundRuns, at: { column: 2, row: 8 } },
+      Budget: failing(wrong, formula),
+      Waiting: failing(waits, formula),
+      Flow: failing(wrong, solve),
+    });
+    expect(found).toEqual([
+      {
+        rule: "#VALUE!",
+        what: 'Diameter of run "saw" (row 2) must be a number (in); got "wide".',
+        sheet: "Runs",
+        at: "E9",
+      },
+    ]);
+  });
+
+  test("of an entry in its fittings, at the column Fittings", () => {
+    const angle = { ...wrong, message: 'angle in the fittings of run "saw" (row 2) must be from 0 to 180' } as unknown as typeof wrong; // prettier-ignore
+    const [found] = refused({ Runs: { rows: soundRuns }, Budget: failing(angle, formula) });
+    expect(found).toMatchObject({ sheet: "Runs", at: "G2" });
+  });
+
+  test("stays where the answer stands if no table has that run there", () => {
+    const [found] = refused({ Budget: failing(wrong, formula), Flow: failing(wrong, solve) });
+    expect(found).toMatchObject({ sheet: "Budget", at: "A1" });
+    expect(refused({ Waiting: failing(waits, formula) })).toHaveLength(1);
+  });
+});
