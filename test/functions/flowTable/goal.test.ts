@@ -76,7 +76,9 @@ describe("GAINS for a hood that shall work", () => {
       ["", "nothing to mend: the hood has its air, and its dust is carried", "", "", ""],
     ]);
     const wishless = withRow(rows, "saw", { Airflow: null });
-    expect(asked(wishless, "saw", "work")[0]![1]).toMatch(/^nothing to mend: its dust is carried, and it wants no airflow/);
+    expect(asked(wishless, "saw", "work")[0]![1]).toMatch(
+      /^nothing to mend: its dust is carried, and it wants no airflow/,
+    );
   });
 
   test("a goal of another word is refused", () => {
