@@ -151,7 +151,7 @@ describe("the demo", () => {
     await lineSays(page, /^R18: An open area at the run's upstream end/);
     await goTo(page, "C2"); // wider than its column
     await lineSays(page, /^C2: Try it: the drum sander asks for 400 cfm; type 600 in D11, .*\.$/);
-    await goTo(page, "A1");
+    await goTo(page, "A4");
     await page.waitForFunction(() => document.getElementById("sheet-words")!.textContent === "");
 
     await goTo(page, "C18");

@@ -5,13 +5,14 @@ export interface Offered {
 }
 
 /**
- * The first of the offered words that goes on as what is typed begins. A word that only resembles it is offered to the arrow
- * keys alone: Tab must never put a name in place of a number.
+ * The shortest of the offered words that goes on as what is typed begins. A word that only resembles it is offered to the
+ * arrow keys alone: Tab must never put a name in place of a number.
  */
 export function offeredWord(typed: string, words: readonly string[]): Offered | null {
   const begins = typed.toLowerCase();
-  const place = words.findIndex((word) => word.length > typed.length && word.toLowerCase().startsWith(begins));
-  return typed.trim() === "" || place === -1 ? null : { word: words[place]!, place };
+  const longer = words.filter((word) => word.length > typed.length && word.toLowerCase().startsWith(begins));
+  const [word] = longer.sort((one, other) => one.length - other.length);
+  return typed.trim() === "" || word === undefined ? null : { word, place: words.indexOf(word) };
 }
 
 /** What the grid shows of it now; null where it has chosen a word itself, or the arrow keys have. */
