@@ -9,14 +9,17 @@ import { text } from "../sheets/cells";
 import { paperOf } from "../sheets/paper";
 import type { Sheet, SheetCell } from "../sheets/workbook";
 import type { CopyOrder, FixedCell } from "./copy";
+import type { CountOfFormulas } from "./countOfFormulas";
 
 /** What the first sheet of a copy tells. */
 export interface AboutFacts {
   readonly name: string; // of the sheet
   readonly order: CopyOrder;
   readonly title: string; // of the workbook
+  readonly maker: string | null; // who made it, where they said so
+  readonly tries: readonly string[]; // what a reader can try
   readonly units: UnitSystem;
-  readonly liveBySheet: readonly (readonly [sheet: string, formulas: number])[];
+  readonly counts: readonly CountOfFormulas[];
   readonly fixed: readonly FixedCell[];
   readonly untranslated: readonly FixedCell[];
   readonly sources: readonly SourceId[]; // that its numbers rest on
@@ -80,6 +83,7 @@ export function aboutCopy(facts: AboutFacts): Sheet {
   };
   section("What it is", [
     ["Copy of", title],
+    ...(facts.maker === null ? [] : [["By", facts.maker] as const]),
     ["Made", `${order.date}, by Duct Ledger ${order.version}; its tables are of ${TABLES_DATE}`],
     ["Kind", kindOf(facts)],
     ...(order.kind === "formulas" ? [["Tried", TRIED] as const] : []),
@@ -94,8 +98,14 @@ export function aboutCopy(facts: AboutFacts): Sheet {
       : []),
   ]);
   section(
+    "What to try",
+    facts.tries.map((words): Line => ["", words]),
+  );
+  section(
     "What recalculates",
-    facts.liveBySheet.flatMap(([sheet, count]): Line[] => (count === 0 ? [] : [[sheet, `${count} formulas`]])),
+    facts.counts.flatMap(({ sheet, live, resting }): Line[] =>
+      live + resting === 0 ? [] : [[sheet, formulasInWords(live, resting)]],
+    ),
   );
   section("What is fixed, and why", listed(facts.fixed));
   section("What could not be translated and keeps its last value", listed(facts.untranslated));
@@ -130,13 +140,18 @@ export function aboutCopy(facts: AboutFacts): Sheet {
   };
 }
 
+function formulasInWords(live: number, resting: number): string {
+  const old = `${resting} that rest on fixed numbers: struck out once these are old`;
+  return resting === 0 ? `${live} formulas` : `${live} formulas, and ${old}`;
+}
+
 function kindOf({ order, fixed, untranslated }: AboutFacts): string {
   if (order.kind === "values")
     return "Values only: nothing in it recalculates. Every number is as it stood on that day.";
   const all = fixed.length + untranslated.length === 0;
   return all
     ? "Plain formulas: every number recalculates without the add-in."
-    : "Plain formulas, which recalculate without the add-in. Slanted numbers are fixed, and what is computed from them is as old as they are.";
+    : "Plain formulas, which recalculate without the add-in. Slanted numbers are fixed, and what is computed from them is as old as they are. Once you change what they were made from, they are struck out and say old.";
 }
 
 function listed(cells: readonly FixedCell[]): Line[] {

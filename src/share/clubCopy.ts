@@ -1,14 +1,18 @@
 import type { UnitSystem } from "../reference/quantities";
 import type { Calculated, Shown, ShownCell } from "../sheets/calculated";
 import { freeName } from "../sheets/freeName";
+import { ourCallsIn } from "../sheets/ourCalls";
 import { paperOf } from "../sheets/paper";
-import type { ChoiceList, Sheet, SheetCell, Workbook } from "../sheets/workbook";
+import type { ChoiceList, Sheet, Workbook } from "../sheets/workbook";
 import { aboutCopy } from "./aboutCopy";
 import { copiedSheet, replacementsOf } from "./copiedSheet";
+import { countOfFormulas } from "./countOfFormulas";
 import type { ClubCopy, CopyOrder, FixedCell } from "./copy";
 import { addChecks } from "./fixed/addChecks";
 import { cellIndex } from "./fixed/cellIndex";
+import { comparesSomething } from "./fixed/fixedCall";
 import { fixedSheet } from "./fixed/fixedSheet";
+import { restOn } from "./fixed/restOn";
 import { withFixedNote } from "./marks";
 import { type Original, originalsSheet } from "./originals";
 import { sourcesOfCopy } from "./sourcesOfCopy";
@@ -17,6 +21,11 @@ import { usedEntries } from "./translate/usedEntries";
 import { newWorkings } from "./translate/workings";
 import { type TranslatedSheets, translateSheets } from "./translateSheets";
 import { valuesCopy } from "./valuesCopy";
+import { keptUnits } from "./words/keptUnits";
+import { makerOf } from "./words/maker";
+import { triesIn } from "./words/tries";
+import { wordedSheets } from "./words/wordedSheets";
+import type { CopyFacts } from "./words/wordsInCopy";
 import { itemAt } from "../reference/itemAt";
 
 /**
@@ -39,10 +48,13 @@ export function clubCopy(book: Calculated, order: CopyOrder): ClubCopy {
   const workings = newWorkings(names.workings);
   const translated = translateSheets(book, tables, workings);
   const index = cellIndex(book);
-  const checks = fixedSheet(translated.fixed, book, index, names.fixed, order.date);
+  const checks = fixedSheet(translated.fixed, book, index, names.fixed, order.date, lookups);
   const replacements = replacementsOf(translated, book, names.fixed);
   const replaced = workbook.sheets.map((sheet) => copiedSheet(sheet, replacements.get(sheet.name) ?? new Map()));
-  const { sheets: checked, added } = addChecks(replaced, translated.fixed, checks, book, index, order.date);
+  const resting = restOn(book, translated.fixed.filter(comparesSomething), index);
+  const facts = copyFacts(translated, units, names);
+  const { sheets: worded, said } = wordedSheets(replaced, facts);
+  const { sheets: checked, added } = addChecks(worded, translated.fixed, resting, checks, book, index, order.date);
   const sheets = checked.map((sheet) => withFixedUnits(sheet, book, units));
   const fixed = translated.fixed.map(({ sheet, at, function: name, why }): FixedCell => ({
     sheet,
@@ -56,27 +68,32 @@ export function clubCopy(book: Calculated, order: CopyOrder): ClubCopy {
     function: name,
     why,
   }));
-  const liveBySheet = sheets.map((sheet): [string, number] => [sheet.name, sheet.cells.filter(isFormula).length]);
+  const counts = countOfFormulas(replaced, translated, resting, book.shown);
   const aboutSheet = aboutCopy({
     name: about,
     order,
     title: workbook.name,
+    maker: makerOf(workbook),
+    tries: triesIn(workbook, facts, names.lookups),
     units,
-    liveBySheet,
+    counts,
     fixed,
     untranslated,
     sources: sourcesOfCopy(book, [lookups]),
     sheets: names,
   });
   const ours = [about, names.lookups, names.workings, names.fixed, names.originals];
-  const originals = originalsSheet([...originalsOf(translated), ...added], ours, names.originals);
+  const kept = keptUnits(workbook, units, workings.sheet);
+  const recorded = [...originalsOf(translated), ...added, ...said, ...kept.said];
+  const originals = originalsSheet(recorded, ours, names.originals);
   const copy: Workbook = {
     ...workbook,
-    sheets: [aboutSheet, ...sheets, ...[lookups, workings.sheet, checks.sheet, originals].map(headPrinted(units))],
+    names: kept.names,
+    sheets: [aboutSheet, ...sheets, ...[lookups, kept.workings, checks.sheet, originals].map(headPrinted(units))],
   };
   return {
     book: { workbook: copy, shown: shownInCopy(book, translated) },
-    live: liveBySheet.reduce((sum, [, count]) => sum + count, 0),
+    live: counts.reduce((sum, { live }) => sum + live, 0),
     fixed,
     untranslated,
   };
@@ -87,7 +104,20 @@ const headPrinted =
   (units: UnitSystem) =>
   (sheet: Sheet): Sheet => ({ ...sheet, print: { paper: paperOf(units), landscape: true, area: "A1:D2" } });
 
-const isFormula = (cell: SheetCell): boolean => "formula" in cell;
+/** What the texts of a copy go by. */
+function copyFacts(
+  { live, fixed, untranslated }: TranslatedSheets,
+  units: UnitSystem,
+  sheets: CopyFacts["sheets"],
+): CopyFacts {
+  const kept = [...fixed, ...untranslated];
+  return {
+    units,
+    sheets,
+    isLive: (call) => live.some(({ formula }) => formula.includes(call)),
+    allLive: (name) => !kept.some(({ formula }) => ourCallsIn(formula).includes(name)),
+  };
+}
 
 /** The unit system that the cell called units shows; I-P where there is none. */
 function unitsOfBook({ workbook, shown }: Calculated): UnitSystem {

@@ -14,6 +14,14 @@ export interface Original {
   readonly at: string;
   readonly formula: string; // "" where the copy added a cell of its own
   readonly written: Extent; // the cells that the copy filled in its place
+  readonly said?: Said; // of a text that is not so in a copy
+}
+
+/** A text or a note before and after; or a cell's name, which the copy gave to a cell of its own. */
+export interface Said {
+  readonly part: "text" | "note" | "name";
+  readonly was: string;
+  readonly became: string;
 }
 
 /** In the first cell of the sheet: what it is, and by which rules it was written. */
@@ -53,8 +61,15 @@ export function originalsSheet(originals: readonly Original[], added: readonly s
   };
 }
 
-function originalCells({ sheet, at, formula: code, written }: Original, row: number): SheetCell[] {
+function originalCells({ sheet, at, formula: code, written, said }: Original, row: number): SheetCell[] {
   const { column, row: there } = placeOf(at);
+  if (said !== undefined)
+    return [
+      text(cellAddress(COLUMNS.formula, row), said.was),
+      text(cellAddress(COLUMNS.rows, row), said.part),
+      formula(cellAddress(COLUMNS.anchor, row), `=ROWS(${cellText(sheet, column, there)})`),
+      text(cellAddress(COLUMNS.references, row), said.became),
+    ];
   return [
     text(cellAddress(COLUMNS.formula, row), code),
     { at: cellAddress(COLUMNS.rows, row), value: written.rows },

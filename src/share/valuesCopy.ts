@@ -6,12 +6,16 @@ import { aboutCopy } from "./aboutCopy";
 import { filledAddresses } from "../sheets/rectangle";
 import { sourcesOfCopy } from "./sourcesOfCopy";
 import type { ClubCopy, CopyOrder, FixedCell } from "./copy";
+import { headCellFor, takenIn } from "./fixed/checkCells";
 import { reachesOutside } from "./outside";
+import { makerOf } from "./words/maker";
+import { wordedSheets } from "./words/wordedSheets";
 
 /** A copy without any formula: every cell is what it showed. */
 export function valuesCopy(book: Calculated, order: CopyOrder, about: string, units: UnitSystem): ClubCopy {
   const { workbook, shown } = book;
-  const sheets = workbook.sheets.map((sheet) => valuesOf(sheet, shown));
+  const still = workbook.sheets.map((sheet) => withLine(onlyToRead(valuesOf(sheet, shown)), order.date));
+  const { sheets } = wordedSheets(still, { units, isLive: () => false, allLive: () => false, sheets: null });
   const formulas = workbook.sheets.flatMap(({ name, cells }) =>
     cells.flatMap((cell) => ("formula" in cell ? [{ sheet: name, at: cell.at, formula: cell.formula }] : [])),
   );
@@ -25,8 +29,10 @@ export function valuesCopy(book: Calculated, order: CopyOrder, about: string, un
     name: about,
     order,
     title: workbook.name,
+    maker: makerOf(workbook),
+    tries: [],
     units,
-    liveBySheet: [],
+    counts: [],
     fixed: [],
     untranslated,
     sources: sourcesOfCopy(book, []),
@@ -55,6 +61,21 @@ function valuesOf(sheet: Sheet, shown: Shown): Sheet {
       .map((at): SheetCell => ({ at, value: valueOf(there?.get(at)) }));
   });
   return { ...sheet, cells: [...cells, ...spilled] };
+}
+
+/** Nothing to choose, and no cell that looks as if something were to be typed. */
+const onlyToRead = (sheet: Sheet): Sheet => ({
+  ...sheet,
+  lists: [],
+  cells: sheet.cells.map((cell) => (cell.style === "input" ? { ...cell, style: "result" } : cell)),
+});
+
+/** A line at the head of the sheet, where there is room: each sheet may be printed or passed on by itself. */
+function withLine(sheet: Sheet, date: string): Sheet {
+  const at = headCellFor(sheet, takenIn(sheet), []);
+  if (at === null) return sheet;
+  const line: SheetCell = { at, value: `values of ${date}: nothing here recalculates`, style: "note" };
+  return { ...sheet, cells: [...sheet.cells.filter((cell) => cell.at !== at), line] };
 }
 
 /** An error stands as its name, in words. */

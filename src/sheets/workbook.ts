@@ -18,6 +18,7 @@ export interface Sheet {
   readonly lists: readonly ChoiceList[];
   readonly flags: readonly Flag[];
   readonly hints?: readonly Hint[];
+  readonly oldMarks?: readonly OldMark[];
   readonly charts?: readonly Chart[];
   readonly tables?: readonly SheetTable[];
   readonly print?: PrintSetup;
@@ -112,3 +113,11 @@ export interface Flag {
   readonly containsText: string;
   readonly style: StyleName;
 }
+
+/** Cells that are struck out, and whose numbers say that they are old, while a cell of the same sheet says CHANGED. */
+export interface OldMark {
+  readonly ranges: readonly string[];
+  readonly state: string; // that cell: $H$2
+}
+
+export const CHANGED = "changed";

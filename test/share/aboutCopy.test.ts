@@ -8,10 +8,13 @@ const facts: AboutFacts = {
   name: "About this copy",
   order: { kind: "formulas", date: "2026-11-25", version: "1.2.3" },
   title: "Shop",
+  maker: null,
+  tries: [],
   units: "SI",
-  liveBySheet: [
-    ["Runs", 12],
-    ["Notes", 0],
+  counts: [
+    { sheet: "Runs", live: 12, resting: 0 },
+    { sheet: "Flow", live: 5, resting: 2 },
+    { sheet: "Notes", live: 0, resting: 0 },
   ],
   fixed: [
     { sheet: "Runs", at: "B2", function: "SOLVE", why: "it is a root" },
@@ -42,23 +45,28 @@ const headings = (sheet: Sheet): string[] =>
   sheet.cells.flatMap((cell) => (cell.style === "section" && "value" in cell ? [String(cell.value)] : []));
 
 test("a copy with formulas tells what it is, what lives, what is fixed, and which sheets it added", () => {
-  const sheet = aboutCopy(facts);
-  expect(linesOf(sheet).slice(0, 10)).toEqual([
+  const sheet = aboutCopy({ ...facts, maker: "A. Maker", tries: ["Shut a gate."] });
+  expect(linesOf(sheet).slice(0, 11)).toEqual([
     ["About this copy", ""],
     ["", ""],
     ["What it is", ""],
     ["Copy of", "Shop"],
+    ["By", "A. Maker"],
     ["Made", `2026-11-25, by Duct Ledger 1.2.3; its tables are of ${TABLES_DATE}`],
     [
       "Kind",
-      "Plain formulas, which recalculate without the add-in. Slanted numbers are fixed, and what is computed from them is as old as they are.",
+      "Plain formulas, which recalculate without the add-in. Slanted numbers are fixed, and what is computed from them is as old as they are. Once you change what they were made from, they are struck out and say old.",
     ],
     ["Tried", TRIED],
     ["Units", "SI: mm, m, m³/h, m/s, Pa"],
     ["", "The units were fixed when the copy was made: another word in the units cell does not change them."],
     ["", ""],
   ]);
-  expect(section(sheet, "What recalculates")).toEqual([["Runs", "12 formulas"]]);
+  expect(section(sheet, "What to try")).toEqual([["", "Shut a gate."]]);
+  expect(section(sheet, "What recalculates")).toEqual([
+    ["Runs", "12 formulas"],
+    ["Flow", "5 formulas, and 2 that rest on fixed numbers: struck out once these are old"],
+  ]);
   expect(section(sheet, "What is fixed, and why")).toEqual([
     ["Runs!B2", "SOLVE: it is a root"],
     ["Runs!B3", "a bracket is not closed"],
@@ -153,7 +161,7 @@ test.each(["fixed", "untranslated"] as const)("one that is %s is enough to say t
 
 test("a copy of values says that nothing recalculates, and that alone", () => {
   const order = { ...facts.order, kind: "values" } as const;
-  const sheet = aboutCopy({ ...facts, order, liveBySheet: [], fixed: [], untranslated: [], sheets: null });
+  const sheet = aboutCopy({ ...facts, order, counts: [], fixed: [], untranslated: [], sheets: null });
   expect(section(sheet, "What it is").slice(2)).toEqual([
     ["Kind", "Values only: nothing in it recalculates. Every number is as it stood on that day."],
     ["Units", "SI: mm, m, m³/h, m/s, Pa"],
@@ -177,7 +185,7 @@ test("a line longer than its column is as high as it needs, for paper of the uni
   const sheet = aboutCopy({ ...facts, title: "x".repeat(100) });
   const height = (row: number): number => sheet.tallRows.find((one) => one.row === row)?.lines ?? 1;
   const longer = aboutCopy({ ...facts, title: "x".repeat(201) });
-  expect([height(4), height(6)]).toEqual([1, 2]);
+  expect([height(4), height(6)]).toEqual([1, 3]);
   expect(longer.tallRows[0]).toEqual({ row: 4, lines: 3 });
   expect(sheet).toMatchObject({
     name: "About this copy",

@@ -147,11 +147,12 @@ test("a copy of values: blanks, errors, truth values, spilled cells and looks", 
     { at: "A3", value: "#N/A" },
     { at: "A6", value: 7 },
     { at: "B3", ...looks, value: true },
-    { at: "D1", style: "input", value: null },
+    { at: "D1", style: "result", value: null },
     { at: "D2", ...looks, value: null },
     { at: "D3", ...looks, value: 0 },
     { at: "A4", value: "" },
     { at: "B4", value: null },
+    { at: "A2", style: "note", value: `values of ${ORDER.date}: nothing here recalculates` },
   ]);
   const why = "the copy was asked to have values only";
   expect(copy.fixed).toEqual(["A3", "A6", "D2"].map((at) => ({ sheet: "S", at, function: "", why })));

@@ -1,55 +1,66 @@
-import type { Calculated } from "../../sheets/calculated";
+import type { Calculated, ShownCell } from "../../sheets/calculated";
 import type { Sheet, SheetCell } from "../../sheets/workbook";
 import type { Original } from "../originals";
-import { addressesIn, rectangleOf } from "../../sheets/rectangle";
 import type { RangeRef } from "../../sheets/rangeRef";
 import { quotedText } from "../references";
-import { callsBehind } from "./callsBehind";
 import type { CellIndex } from "./cellIndex";
-import { checkCellFor, headCellFor } from "./checkCells";
-import { type FixedCall, OLD_FLAG } from "./fixedCall";
+import { checkCellFor, headCellFor, takenIn } from "./checkCells";
+import { comparesSomething, type FixedCall, OLD_FLAG } from "./fixedCall";
 import type { FixedSheet } from "./fixedSheet";
+import { oldMarks } from "./oldMarks";
 import { referencesOf } from "./reach";
-import { itemAt } from "../../reference/itemAt";
+import type { RestsOn } from "./restOn";
 
 /**
- * The sheets with a word on whether inputs have changed: beside each fixed answer, and at the head of every sheet whose numbers rest
- * on fixed answers of another. With what was added for it.
+ * The sheets with marks on their old numbers, and in words whether inputs have changed: beside each fixed answer, and at the head of
+ * every sheet that has one or rests on one of another. With what was added for it.
  */
 export function addChecks(
   sheets: readonly Sheet[],
   calls: readonly FixedCall[],
+  resting: RestsOn,
   checks: FixedSheet,
   book: Calculated,
   index: CellIndex,
   date: string,
 ): { sheets: Sheet[]; added: Original[] } {
-  const read = calls.length === 0 ? new Map<string, RangeRef[]>() : rangesRead(book, index);
-  const added: Original[] = [];
   const comparing = calls.filter(comparesSomething);
-  const checked = sheets.map((sheet, place): Sheet => {
+  if (comparing.length === 0) return { sheets: [...sheets], added: [] };
+  const read = rangesRead(book, index);
+  const added: Original[] = [];
+  const checked = sheets.map((sheet): Sheet => {
     const here = comparing.filter((call) => call.sheet === sheet.name);
-    const behind = comparing.length === 0 ? [] : callsBehind(itemAt(book.workbook.sheets, place), comparing, index);
-    if (here.length + behind.length === 0) return sheet;
+    const rests = resting.get(sheet.name) ?? new Map<string, readonly FixedCall[]>();
+    const all = new Set([...here, ...[...rests.values()].flat()]);
+    if (all.size === 0) return sheet;
     const taken = takenIn(sheet);
     const readHere = read.get(sheet.name) ?? [];
-    const cells: SheetCell[] = [];
+    const shown = book.shown.get(sheet.name) ?? new Map<string, ShownCell>();
+    const words: SheetCell[] = [];
     const put = (at: string | null, code: string): void => {
       if (at === null) return;
       taken.add(at);
-      added.push({ sheet: sheet.name, at, formula: "", written: { rows: 1, columns: 1 } });
-      cells.push({ at, formula: `=${code}`, style: "note" });
+      words.push({ at, formula: `=${code}`, style: "note" });
     };
-    for (const call of here) put(checkCellFor(call, taken, readHere), checks.state(call));
-    if (behind.length > 0) put(headCellFor(taken, readHere), headWords(behind, checks, date));
-    const places = new Set(cells.map(({ at }) => at));
+    const behind = comparing.filter((call) => all.has(call));
+    for (const call of here) put(checkCellFor(call, taken, readHere, sheet.print?.area), checks.state(call));
+    put(headCellFor(sheet, taken, readHere), headWords(behind, sheet.name, checks, date));
+    const places = new Set(words.map(({ at }) => at));
+    const told = { ...sheet, cells: [...sheet.cells.filter(({ at }) => !places.has(at)), ...words] };
+    const { cells: counts, marks, last } = oldMarks(told, here, rests, shown, checks);
+    [...words, ...counts].forEach(({ at }) =>
+      added.push({ sheet: sheet.name, at, formula: "", written: { rows: 1, columns: 1 } }),
+    );
     return {
       ...sheet,
-      cells: [...sheet.cells.filter(({ at }) => !places.has(at)), ...cells],
+      cells: [...told.cells, ...counts],
       flags: [
         ...sheet.flags,
-        ...cells.map(({ at }) => ({ range: at, containsText: OLD_FLAG, style: "flag" as const })),
+        ...words.map(({ at }) => ({ range: at, containsText: OLD_FLAG, style: "flag" as const })),
       ],
+      oldMarks: marks,
+      // the counts are for the marks, not for paper
+      ...(sheet.print === undefined ? {} : { print: { ...sheet.print, area: sheet.print.area ?? `A1:${last}` } }),
     };
   });
   return { sheets: checked, added };
@@ -57,21 +68,16 @@ export function addChecks(
 
 const MOST_NAMED = 4; // sheets; a text in a formula has at most 255 characters
 
-/** Of numbers that come from elsewhere: from which sheets, and whether they are old. */
-function headWords(behind: readonly FixedCall[], checks: FixedSheet, date: string): string {
-  const names = [...new Set(behind.map(({ sheet }) => sheet))];
-  const from = `what comes from ${names.length > MOST_NAMED ? "other sheets" : names.join(", ")} is`;
-  return `IF(${checks.changed(behind)}=0,${quotedText(`${from} as of ${date}`)},${quotedText(`${OLD_FLAG}: ${from} old`)})`;
-}
-
-/** A printed table has no inputs, so nothing can make it old. */
-const comparesSomething = ({ formula }: FixedCall): boolean => !/^=[^()]*\(\s*\)$/.test(formula);
-
-/** Cells of a sheet in which something stands, and those under a chart. */
-function takenIn(sheet: Sheet): Set<string> {
-  const taken = new Set(sheet.cells.flatMap((cell) => ("value" in cell && cell.value === null ? [] : [cell.at])));
-  for (const { over } of sheet.charts ?? []) for (const at of addressesIn(rectangleOf(over))) taken.add(at);
-  return taken;
+/** What of a sheet is fixed, its own and what comes from others, with its day; and whether it is old. */
+function headWords(calls: readonly FixedCall[], sheet: string, checks: FixedSheet, date: string): string {
+  const others = [...new Set(calls.map((call) => call.sheet))].filter((name) => name !== sheet);
+  const from = others.length > MOST_NAMED ? "other sheets" : others.join(", ");
+  const what = [
+    ...(calls.some((call) => call.sheet === sheet) ? ["what is slanted"] : []),
+    ...(others.length === 0 ? [] : [`what comes from ${from}`]),
+  ];
+  const asOf = quotedText(`${what.join(" and ")} is as of ${date}`);
+  return `IF(${checks.changed(calls)}=0,${asOf},${quotedText(`${OLD_FLAG}: what is struck out is old`)})`;
 }
 
 /** Every range of several cells that a formula of the book reads, by sheet. */

@@ -13,3 +13,6 @@ export interface FixedCall {
 /** What a check says once an input differs; sheets flag cells by it. */
 export const OLD = "inputs changed since: these numbers are old";
 export const OLD_FLAG = "inputs changed since";
+
+/** A printed table has no inputs, so nothing can make it old. */
+export const comparesSomething = ({ formula }: FixedCall): boolean => !/^=[^()]*\(\s*\)$/.test(formula);

@@ -5,7 +5,8 @@ import type { CellValue, Sheet, SheetCell } from "../../sheets/workbook";
 import { quotedText } from "../references";
 import { cellText, plainRange, rangeText, type RangeRef } from "../../sheets/rangeRef";
 import type { CellIndex } from "./cellIndex";
-import { type FixedCall, OLD, OLD_FLAG } from "./fixedCall";
+import { figureCells, looksUp } from "./figures";
+import { comparesSomething, type FixedCall, OLD, OLD_FLAG } from "./fixedCall";
 import { reachOf } from "./reach";
 import { rectangles } from "./rectangles";
 import { itemAt } from "../../reference/itemAt";
@@ -25,13 +26,18 @@ interface Block {
   readonly users: readonly number[]; // calls that use it
 }
 
-/** Every input that a fixed number used, stored beside a comparison with the cell as it is now. */
+/**
+ * Every input that a fixed number used, stored beside a comparison with the cell as it is now.
+ *
+ * @param lookups the sheet of tables, whose figures a fixed number may rest on
+ */
 export function fixedSheet(
   calls: readonly FixedCall[],
   book: Calculated,
   index: CellIndex,
   name: string,
   date: string,
+  lookups: Sheet,
 ): FixedSheet {
   const reaches = calls.map((call) => reachOf(call.sheet, call.formula, index));
   const blocks = [
@@ -66,6 +72,12 @@ export function fixedSheet(
     cells.push(...made.cells);
     block.users.forEach((user) => itemAt(counts, user).push(made.count));
     next += block.range.bottom - block.range.top + 3;
+  }
+  const watching = calls.filter((call) => comparesSomething(call) && looksUp(call));
+  if (watching.length > 0) {
+    const figures = figureCells(lookups, next);
+    cells.push(...figures.cells);
+    for (const call of watching) itemAt(counts, calls.indexOf(call)).push(...figures.counts);
   }
   calls.forEach((call, place) =>
     cells.push(...callCells(call, FIRST_CALL + place, itemAt(counts, place), itemAt(reaches, place).unfollowed, date)),

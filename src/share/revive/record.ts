@@ -3,7 +3,7 @@ import { MOST_COLUMNS, MOST_ROWS } from "../../sheets/extent";
 import type { Sheet, SheetCell } from "../../sheets/workbook";
 import { readRange } from "../../sheets/rangeRef";
 import { reachesOutside } from "../outside";
-import { COLUMNS, rangesInCode, withRanges } from "../originals";
+import { COLUMNS, rangesInCode, type Said, withRanges } from "../originals";
 import { filledAddresses } from "../../sheets/rectangle";
 import { sheetsIn } from "./sheetsIn";
 import { whyNotRevived } from "./whyNotRevived";
@@ -15,6 +15,7 @@ export interface Recalled {
   readonly formula: string | null; // null where the copy had added a cell
   readonly cells: readonly string[]; // that the copy had filled
   readonly why: string | null; // why the formula is not made live again
+  readonly said?: Said; // a text or note that comes back where the copy's still stands
 }
 
 type RecordLine = ReadonlyMap<number, SheetCell>;
@@ -50,6 +51,8 @@ export function recall(line: RecordLine, record: string, sheets: ReadonlySet<str
   const place = anchor === null ? null : readRange(anchor, record);
   if (place === null) return null;
   const at = cellAddress(place.left, place.top);
+  const said = saidIn(value(COLUMNS.rows), value(COLUMNS.formula), value(COLUMNS.references));
+  if (said !== null) return { sheet: place.sheet, at, formula: null, cells: [], why: null, said };
   const [rows, columns] = [Number(value(COLUMNS.rows) ?? 1), Number(value(COLUMNS.columns) ?? 1)];
   const here = { sheet: place.sheet, at, formula: null, cells: [at] };
   if (!isCount(rows) || !isCount(columns) || rows * columns > room)
@@ -70,6 +73,12 @@ export function recall(line: RecordLine, record: string, sheets: ReadonlySet<str
   const formula = withRanges(code, ranges);
   const why = whyNotRevived(formula, sheets);
   return { ...here, cells, formula: why === null ? formula : null, why };
+}
+
+function saidIn(part: unknown, was: unknown, became: unknown): Said | null {
+  if ((part !== "text" && part !== "note" && part !== "name") || typeof was !== "string" || typeof became !== "string")
+    return null;
+  return { part, was, became };
 }
 
 const isCount = (value: number): boolean => Number.isInteger(value) && value > 0;

@@ -1,7 +1,7 @@
 import type { Calculated, ShownCell } from "../../sheets/calculated";
-import type { Workbook } from "../../sheets/workbook";
+import type { CellName, Workbook } from "../../sheets/workbook";
 import { ORIGINALS_MARK } from "../originals";
-import { readRecord, recall } from "./record";
+import { readRecord, recall, type Recalled } from "./record";
 import { revivedSheet } from "./revivedSheet";
 
 export interface Revived {
@@ -36,8 +36,20 @@ export function revive({ workbook, shown }: Calculated): Revived {
       { gone, shown: shown.get(sheet.name) ?? new Map<string, ShownCell>() },
     ),
   );
-  return {
-    workbook: { ...workbook, sheets, names: workbook.names.filter(({ sheet }) => !gone.has(sheet.toLowerCase())) },
-    left,
-  };
+  return { workbook: { ...workbook, sheets, names: namesAgain(workbook, gone, recalled) }, left };
+}
+
+/** The names of cells, and those that the copy had given to a cell of its own where they were. */
+function namesAgain(
+  { names }: Workbook,
+  gone: ReadonlySet<string>,
+  recalled: readonly Recalled[],
+): readonly CellName[] {
+  const isGone = ({ sheet }: CellName): boolean => gone.has(sheet.toLowerCase());
+  const back = recalled.flatMap(({ sheet, at, said }) =>
+    said?.part === "name" && names.some((one) => isGone(one) && one.name === said.was)
+      ? [{ name: said.was, sheet, at }]
+      : [],
+  );
+  return [...names.filter((name) => !isGone(name)), ...back];
 }

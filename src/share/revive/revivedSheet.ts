@@ -17,8 +17,10 @@ export function revivedSheet(sheet: Sheet, recalled: readonly Recalled[], { gone
   const brought = recalled.filter(({ why }) => why === null);
   const formulas = new Map(brought.flatMap(({ at, formula }) => (formula === null ? [] : [[at, formula] as const])));
   const filled = new Set(brought.flatMap(({ cells }) => cells));
+  const said = recalled.filter((one) => one.said !== undefined);
   const cells = sheet.cells.map((cell): SheetCell => {
-    if (!filled.has(cell.at)) return left.has(cell.at) ? asItIs(cell, gone, shown) : withoutFixedNote(cell);
+    if (!filled.has(cell.at))
+      return left.has(cell.at) ? asItIs(cell, gone, shown) : asBefore(withoutFixedNote(cell), said);
     const style = unmarked(cell.style);
     const look = lookOfCell({ at: cell.at, format: cell.format, note: noteBefore(cell.note), style });
     const formula = formulas.get(cell.at);
@@ -27,7 +29,17 @@ export function revivedSheet(sheet: Sheet, recalled: readonly Recalled[], { gone
   const listed = new Set(cells.map(({ at }) => at));
   for (const [at, formula] of formulas) if (!listed.has(at)) cells.push({ at, formula });
   const flags = sheet.flags.filter(({ containsText }) => containsText !== OLD_FLAG);
-  return { ...sheet, cells, flags, lists: sheet.lists.map(bothUnits) };
+  const unmarkedNow = sheet.oldMarks === undefined ? {} : { oldMarks: [] };
+  return { ...sheet, cells, flags, lists: sheet.lists.map(bothUnits), ...unmarkedNow };
+}
+
+/** A cell with the text and the note that it had before the copy said otherwise; one that a member has changed stays. */
+function asBefore(cell: SheetCell, said: readonly Recalled[]): SheetCell {
+  const here = said.flatMap(({ at, said: words }) => (at === cell.at && words !== undefined ? [words] : []));
+  return here.reduce<SheetCell>((before, { part, was, became }) => {
+    if (part === "note") return before.note === became ? { ...before, note: was } : before;
+    return part === "text" && "value" in before && before.value === became ? { ...before, value: was } : before;
+  }, cell);
 }
 
 /** A cell whose formula is not made live; one that computes from the copy's own sheets, which go, keeps what it shows. */

@@ -34,13 +34,16 @@ test("it says where the numbers come from and of when they are, in the first fre
 });
 
 test("it says that they are old, also through a sheet between, once an input differs", () => {
-  expect(said(5, "Between")).toEqual([["A2", "inputs changed since: what comes from F is old"]]);
-  expect(said(5, "Page")).toEqual([["A3", "inputs changed since: what comes from F is old"]]);
+  expect(said(5, "Between")).toEqual([["A2", "inputs changed since: what is struck out is old"]]);
+  expect(said(5, "Page")).toEqual([["A3", "inputs changed since: what is struck out is old"]]);
 });
 
 test("a sheet whose numbers all follow says nothing", () => {
   expect(said(5, "Alone")).toEqual([]);
-  expect(said(5, "F")).toEqual([["B3", "inputs changed since: these numbers are old"]]);
+  expect(said(5, "F")).toEqual([
+    ["B3", "inputs changed since: these numbers are old"],
+    ["A2", "inputs changed since: what is struck out is old"],
+  ]);
 });
 
 test("the live budget that comes back from the copy has none of these words", () => {

@@ -12,6 +12,7 @@ const solve = {
     [9, 10],
   ],
 };
+const STRUCK = "inputs changed since: what is struck out is old";
 const other = { code: "=DUCT.GAINS(T!B1)", shows: [[7]] };
 
 /** What the sheets say besides what stood on them, once something else is typed into T. */
@@ -40,26 +41,30 @@ const F: SampleSheet = { formulas: { A3: solve } };
 test("it tells the sheet and the day, through sheets between and cells that an answer fills, and turns once an input differs", () => {
   const sheets = { F, Between: reads("=SUM(F!B4:B5)"), Page: reads("=Between!A9+1"), Alone: reads("=T!A1") };
   expect(said(sheets)).toEqual({
+    "F!A2": "what is slanted is as of 2026-11-25",
     "F!C3": "as of 2026-11-25",
     "Between!A2": "what comes from F is as of 2026-11-25",
     "Page!A2": "what comes from F is as of 2026-11-25",
   });
   expect(said(sheets, { A1: 5 })).toEqual({
+    "F!A2": STRUCK,
     "F!C3": "inputs changed since: these numbers are old",
-    "Between!A2": "inputs changed since: what comes from F is old",
-    "Page!A2": "inputs changed since: what comes from F is old",
+    "Between!A2": STRUCK,
+    "Page!A2": STRUCK,
   });
 });
 
 test("of two sheets either makes it old; those on the sheet itself are told beside them", () => {
   const G = { formulas: { C3: other } };
   const sheets = { F, G, Page: { formulas: { A9: { code: "=F!A3+G!C3+C9", shows: [[1]] }, C9: solve } } };
-  const of = "what comes from F, G is";
-  const page = { "Page!A2": `${of} as of 2026-11-25`, "Page!E9": "as of 2026-11-25" };
+  const page = {
+    "Page!A2": "what is slanted and what comes from F, G is as of 2026-11-25",
+    "Page!E9": "as of 2026-11-25",
+  };
   expect(said(sheets)).toMatchObject(page);
   expect(said(sheets, { B1: 6 })).toMatchObject({
     ...page,
-    "Page!A2": `inputs changed since: ${of} old`,
+    "Page!A2": STRUCK,
     "F!C3": "as of 2026-11-25",
   });
 });
@@ -78,7 +83,16 @@ test("a printed table is compared with nothing, so nothing is said of it", () =>
   const table = { formulas: { A3: { code: "=DUCT.CAUTIONS( )", shows: [["x"]] } } };
   expect(said({ F: table, Page: reads("=F!A3") })).toEqual({});
   const inside = { formulas: { A3: { code: "=DUCT.SOLVE(T!A1)+PI()", shows: [[1]] } } };
-  expect(said({ F: inside })).toEqual({ "F!B3": "as of 2026-11-25" });
+  expect(said({ F: inside })).toEqual({ "F!A2": "what is slanted is as of 2026-11-25", "F!B3": "as of 2026-11-25" });
+});
+
+test("where columns are wide, fewer cells have room for it", () => {
+  const wide = (columns: readonly number[]): string[] => {
+    const page = { ...reads("=F!A3"), with: { columns, cells: [{ at: "C2", value: "mine" }] } };
+    return Object.keys(said({ F, Page: page })).filter((place) => place.startsWith("Page!"));
+  };
+  expect(wide([23, 22])).toEqual(["Page!A2"]);
+  expect(wide([23, 21])).toEqual(["Page!A3"]);
 });
 
 /** It needs three blank cells beside each other, in rows 2 to 6 of the first column, else behind the title. */

@@ -9,6 +9,7 @@ import { fileCells } from "./cells";
 import { fileChart } from "./chart";
 import { type ListsSheet, validations } from "./lists";
 import { flagStyle } from "./look";
+import { oldRules } from "./oldRules";
 import { pageSetup } from "./print";
 import { fileTables } from "./tables";
 
@@ -22,11 +23,17 @@ export function fileSheet(sheet: Sheet, shown: Shown, lists: ListsSheet, title: 
     rowDefs: new Map(sheet.tallRows.map(({ row, lines }) => [row - 1, { height: fileHeight(lines) }])),
     ...(rows + columns === 0 ? {} : { freezePane: { rows, columns } }),
     dataValidations: validations(sheet, lists),
-    conditionalRules: sheet.flags.flatMap((flag, index) => rule(flag, index + 1)),
+    conditionalRules: conditionalRules(sheet, shown),
     charts: (sheet.charts ?? []).map((chart) => fileChart(chart, sheet.name)),
     tables: fileTables(sheet),
     ...pageSetup(sheet, title),
   };
+}
+
+/** What is old is told before anything else of a cell. */
+function conditionalRules(sheet: Sheet, shown: Shown): ConditionalRule[] {
+  const old = oldRules(sheet, shown.get(sheet.name));
+  return [...old, ...sheet.flags.flatMap((flag, index) => rule(flag, old.length + index + 1))];
 }
 
 /** A flag as the format has it: the text that it looks for, and a formula that says the same of the range's first cell. */

@@ -68,7 +68,7 @@ function state(frame: Frame): SheetCell[] {
   const changed = `SUM($${differs}$${WATCHED_FIRST}:$${differs}$${WATCHED_LAST})`;
   const more = `ROWS(${runsTable(frame)})>${WATCHED_ROWS}`;
   const words =
-    `IF(${SEARCHED_AT}="","Not searched yet: in the pane, Build, Choose sizes.",` +
+    `IF(${SEARCHED_AT}="","Not searched yet: row ${PIPES_TITLE} says how.",` +
     `IF(${more},"Searched on "&${SEARCHED_AT}&". ${CHANGED}? Rows were inserted in ${frame.sheet("runs")}, more than this sheet watches: search again.",` +
     `IF(${changed}>0,"${CHANGED} it was searched ("&${SEARCHED_AT}&"): the ducts, the fan or what is asked. Search again.",` +
     `"Searched on "&${SEARCHED_AT}&"; all that it rests on is as it was.")))`;

@@ -15,3 +15,4 @@ export const ASSUMED = WATCH + 5;
 export const CAUTIONS = ASSUMED + 6;
 
 export const WORKSHOP_CELL = "F1"; // whose budget it is, where somebody said so
+export const MAKER = { label: "By", labelCell: "E4", cell: "F4" } as const; // who made it, if they wish to say

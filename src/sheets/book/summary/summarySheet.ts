@@ -11,6 +11,7 @@ import {
   CAUTIONS,
   HOOD_FLAGS,
   HOODS_HEADER,
+  MAKER,
   MOST_SETS_SHOWN,
   SETS_HEADER,
   WORKSHOP_CELL,
@@ -56,8 +57,8 @@ function whose({ workshop, numbers }: SummaryContents): SheetCell[] {
     input("F2", numbers, { note: "Measured, read from drawings, guessed: say so to whoever reads this page." }),
     text("E3", "Date", "label"),
     input("F3", null, { note: "As you write it: this page does not change it." }),
-    text("E4", "By", "label"),
-    input("F4", null),
+    text(MAKER.labelCell, MAKER.label, "label"),
+    input(MAKER.cell, null),
   ];
 }
 

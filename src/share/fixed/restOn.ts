@@ -1,0 +1,76 @@
+import { cellAddress } from "../../sheets/address";
+import type { Calculated } from "../../sheets/calculated";
+import type { RangeRef } from "../../sheets/rangeRef";
+import type { CellIndex } from "./cellIndex";
+import type { FixedCall } from "./fixedCall";
+import { referencesOf } from "./reach";
+
+/** The fixed answers that a formula's number rests on, by sheet and by the formula's cell. */
+export type RestsOn = ReadonlyMap<string, ReadonlyMap<string, readonly FixedCall[]>>;
+
+/**
+ * Every formula that rests on fixed answers, through whatever computes the cells between. A fixed answer itself is not among them: what
+ * lies behind it, its own check compares.
+ */
+export function restOn(book: Calculated, calls: readonly FixedCall[], index: CellIndex): RestsOn {
+  const fixed = new Set(calls.map(({ sheet, at }) => `${sheet}!${at}`));
+  const readers = readersOf(book, index);
+  const found = new Map<string, Map<string, FixedCall[]>>();
+  for (const call of calls) {
+    const seen = new Set<string>();
+    const waiting = [`${call.sheet}!${call.at}`];
+    for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+      for (const reader of readers.get(next) ?? []) {
+        const key = `${reader.sheet}!${reader.at}`;
+        if (seen.has(key) || fixed.has(key)) continue;
+        seen.add(key);
+        waiting.push(key);
+        const there = found.get(reader.sheet) ?? new Map<string, FixedCall[]>();
+        found.set(reader.sheet, there);
+        const known = there.get(reader.at);
+        if (known === undefined) there.set(reader.at, [call]);
+        else known.push(call);
+      }
+    }
+  }
+  return found;
+}
+
+interface Reader {
+  readonly sheet: string;
+  readonly at: string;
+}
+
+/** For each formula's cell, the formulas that read it or a cell that it fills. */
+function readersOf({ workbook }: Calculated, index: CellIndex): Map<string, Reader[]> {
+  const readers = new Map<string, Reader[]>();
+  const ownersIn = new Map<string, readonly string[]>(); // by range: many formulas read the same
+  for (const { name: sheet, cells } of workbook.sheets) {
+    for (const cell of cells) {
+      if (!("formula" in cell)) continue;
+      const read = new Set<string>();
+      for (const range of referencesOf(cell.formula, sheet, index).ranges) {
+        const key = `${range.sheet}!${range.top},${range.left},${range.bottom},${range.right}`;
+        const owners = ownersIn.get(key) ?? ownersOf(range, index);
+        ownersIn.set(key, owners);
+        owners.forEach((owner) => read.add(owner));
+      }
+      for (const owner of read) {
+        const known = readers.get(owner);
+        if (known === undefined) readers.set(owner, [{ sheet, at: cell.at }]);
+        else known.push({ sheet, at: cell.at });
+      }
+    }
+  }
+  return readers;
+}
+
+function ownersOf({ sheet, top, left, bottom, right }: RangeRef, index: CellIndex): readonly string[] {
+  const owners = new Set<string>();
+  for (let row = top; row <= bottom; row++)
+    for (let column = left; column <= right; column++) {
+      const owner = index.ownerOf(sheet, cellAddress(column, row));
+      if (owner !== null) owners.add(`${sheet}!${owner.at}`);
+    }
+  return [...owners];
+}
