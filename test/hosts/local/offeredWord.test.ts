@@ -10,6 +10,6 @@ test.each([
   expect(offeredWord(typed, words)).toEqual(offered);
 });
 
-test.each(["", " ", "port", "ppt", "12", "0.50", "planer port"])("nothing is offered for %p", (typed) => {
+test.each(["", " ", "port", "ppt", "12", "0.50", "planer port of old"])("nothing is offered for %p", (typed) => {
   expect(offeredWord(typed, words)).toBeNull();
 });
