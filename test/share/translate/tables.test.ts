@@ -17,7 +17,11 @@ const TITLES: readonly (readonly [BlockName, string, readonly string[]])[] = [
     ["entry", "K", "goes by diameter as", "more in slow air", "branch at (degrees; below 0: plain)"],
   ],
   ["hoods SI", "Hood entries: coefficient K (mm where a diameter is meant)", ["entry", "K", "goes by diameter as"]],
-  ["diameter items SI", "Fittings that go by the duct's diameter, mm", ["line", "at", "K", "start", "change of slope"]],
+  [
+    "diameter items SI",
+    "Fittings that go by the duct's diameter, mm; then those that go by the number behind their name",
+    ["line", "at", "K", "start", "change of slope"],
+  ],
 ];
 
 test.each(TITLES)("%s has its title and its headers", (name, title, headers) => {
