@@ -137,9 +137,8 @@ const rules: readonly Rule[] = [
     (facts, call, more) => `${filledBy(facts, call)} ${more}`,
   ],
   [
-    /^Each change alone, solved as its own network: =DUCT\.GAINS\(.*$/s,
-    ({ sheets }) =>
-      `Each change alone, solved as its own network. ${sheets === null ? STILL : `Fixed: see the sheet ${sheets.fixed}.`}`,
+    /^(Each change alone.*?)[.:] =DUCT\.GAINS\(.*$/s,
+    ({ sheets }, change) => `${change!}. ${sheets === null ? STILL : `Fixed: see the sheet ${sheets.fixed}.`}`,
   ],
   [
     whole(
