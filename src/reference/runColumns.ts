@@ -102,7 +102,7 @@ export const runColumns = [
     quantity: "ratio",
     shown: {
       width: 22,
-      hint: "Names from the table fittings with r/D or angle and how many, between ; as in: elbow 1.5 x2; branch 30; gate. The pane's Fittings writes them. A branch costs by the airflows that meet; branch 30 plain by its angle alone. A bare number is a K.",
+      hint: "Names from the table fittings with r/D or angle and how many, between ; as in: elbow 1.5 x2; branch 30; gate. A branch costs by the airflows that meet; branch 30 plain by its angle alone. A bare number is a K.",
     },
   },
   { name: "K", kind: "number", quantity: "ratio", shown: null },
