@@ -111,7 +111,6 @@ const rules: readonly Rule[] = [
     ifFixed("CLAIM", "Read what was said of a vendor's numbers on the day of the copy."),
   ],
   [/^Type your air's .*$/s, ofValues(STILL)],
-  [/^(Names from the table fittings .*) The pane's Fittings writes them\. (.*)$/s, "$1 $2"],
   // Runs, Flow
   [/^Try it: .*$/s, ofValues(STILL)],
   [
