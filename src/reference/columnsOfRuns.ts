@@ -10,7 +10,9 @@ const namesOf = (some: readonly Row[]): readonly RunColumn[] => some.map(({ name
 
 export const allColumns = namesOf(rows);
 export const neededColumns = namesOf(rows.filter(({ needed }) => needed));
-/** Of those, the ones whose header is the same in all units. */
+/** Those that make a row of the table one of its runs when they are filled: a row with none of them is passed over, as one of totals. */
+export const columnsOfAnyRun = namesOf(rows.filter(({ needed, meansARun }) => needed ?? meansARun));
+/** Of the needed ones, those whose header is the same in all units. */
 export const neededNames = namesOf(rows.filter(({ needed, kind }) => needed && kind === "words"));
 export const leakColumns = namesOf(rows.filter(({ leak }) => leak));
 export const columnsForGainsAlone = namesOf(rows.filter(({ forGainsAlone }) => forGainsAlone));

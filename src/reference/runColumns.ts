@@ -11,6 +11,7 @@ export interface RunColumnRow {
   readonly kind: "number" | "words"; // what mostly stands there; where it is a number, the header tells its unit
   readonly quantity: Quantity | null; // of the numbers that may stand there; null where only words may
   readonly needed?: true; // no table is one without it
+  readonly meansARun?: true; // what stands in it is never a total below the table, so its row is a run that somebody began to type
   readonly leak?: true; // left blank where the same ducts are asked about without their leaks
   readonly forGainsAlone?: true; // no other function reads it
   readonly shown: Shown | null; // on the sheet Runs; null for what people add by hand
@@ -90,6 +91,7 @@ export const runColumns = [
     name: "Hood",
     kind: "words",
     quantity: "ratio",
+    meansARun: true,
     shown: {
       width: 19,
       hint: "How the air enters: a name from the table hoods, or its loss coefficient K. Only open ends have one.",
@@ -100,6 +102,7 @@ export const runColumns = [
     name: "Fittings",
     kind: "words",
     quantity: "ratio",
+    meansARun: true,
     shown: {
       width: 22,
       hint: "Names from the table fittings with r/D or angle and how many, between ; as in: elbow 1.5 x2; branch 30; gate. A branch costs by the airflows that meet; branch 30 plain by its angle alone. A bare number is a K.",

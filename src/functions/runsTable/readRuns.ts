@@ -2,7 +2,7 @@ import { DomainError } from "../../core/errors";
 import { plain } from "../../core/naming/findNamed";
 import type { Network } from "../../core/network/network";
 import { buildNetwork, MOST_RUNS } from "../../core/network/tree";
-import { neededColumns } from "../../reference/columnsOfRuns";
+import { columnsOfAnyRun } from "../../reference/columnsOfRuns";
 import { itemAt } from "../../reference/itemAt";
 import type { UnitSystem } from "../../reference/quantities";
 import { MOST_WRONG } from "../answer";
@@ -43,7 +43,7 @@ export function readRuns(table: Matrix, system: UnitSystem): TableReader {
       (column) =>
         cellOf(body, row, places, column, blanksAreTold),
   );
-  const filled = [...readers.entries()].filter(([, cell]) => neededColumns.some((column) => cell(column) !== null));
+  const filled = [...readers.entries()].filter(([, cell]) => columnsOfAnyRun.some((column) => cell(column) !== null));
   const names = new Map(readers.flatMap((cell) => nameIn(cell("Run"))).map((name) => [plain(name), name]));
   const isRun = (name: string): boolean => names.has(name);
   const known = new Map<number, TableRun>();

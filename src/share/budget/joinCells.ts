@@ -1,5 +1,5 @@
 import { OPEN_AIR_NAMES } from "../../core/network/openAir";
-import { neededColumns } from "../../reference/columnsOfRuns";
+import { columnsOfAnyRun } from "../../reference/columnsOfRuns";
 import type { BlockColumn } from "./block";
 import type { BudgetColumn, BudgetPlace, ColumnCells } from "./blockNames";
 import type { RunsReader } from "./runsReader";
@@ -19,7 +19,10 @@ export function joinCells(
     used: {
       heading: "Row, where used",
       formula: (row) =>
-        `IF(AND(${neededColumns.map((column) => isBlank(source.cell(column, row))).join(",")}),0,${row})`,
+        `IF(AND(${columnsOfAnyRun
+          .filter((column) => source.has(column))
+          .map((column) => isBlank(source.cell(column, row)))
+          .join(",")}),0,${row})`,
     },
     name: { heading: "Run", formula: (row) => used(row, nameOf(source.cell("Run", row)), '""') },
     key: { heading: "Run, to compare", formula: (row) => used(row, nameKey(source.cell("Run", row)), '""') },

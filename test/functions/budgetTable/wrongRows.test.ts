@@ -115,6 +115,19 @@ test("a row that lacks its To alone says so, with its nearest names", () => {
   expect(row![AIRFLOW]).toBe(`#VALUE! ${String(row![NOTE])}`);
 });
 
+test.each<[string, Row]>([
+  ["a hood", { Hood: "plain end", Airflow: 350 }],
+  ["fittings", { Fittings: "elbow 1.5" }],
+])("a row that begins with %s is a run without a name, never passed over", (_, facts) => {
+  const answer = answerOf([...shop.slice(0, 6), facts]);
+  expect(answer[6]![NOTE]).toBe("Run of row 8 must be a name; got a blank cell");
+  expect(answer.at(-1)![AIRFLOW]).toMatch(/^#N.A waits for the run without a name \(row 8\)/);
+});
+
+test("a row of numbers without a name is one of totals", () => {
+  expect(answerOf([...shop, { Airflow: 1400, Length: 75 }])).toEqual(whole);
+});
+
 test("a row without a name is told, and is waited for without one", () => {
   const answer = answerOf([saw, { ...sander, Run: null }, arm, main]);
   expect(answer[1]![RUN]).toBe("");

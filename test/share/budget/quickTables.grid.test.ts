@@ -218,7 +218,7 @@ test("blank rows above, between and below, and spare ones", () => {
     rows[2]!,
     { ...saw, Run: "other", To: "saw" },
     {},
-    {},
+    { Airflow: 600, Length: 3 }, // totals
   ]);
   expect(wrongIn(table, "SI")).toEqual([]);
   const full = tableOf(FULL, [saw]);
@@ -297,6 +297,7 @@ test.each<[string, Readonly<Record<string, CellValue>>, string]>([
     'To must be blank, "outside" or another discharge run',
   ],
   ["a name that is TRUE", { Run: true }, "Run must be a name"],
+  ["a run that begins with its hood", { Run: null, To: null, Diameter: null, Airflow: null }, "Run must be a name"],
   [
     "a device without its airflow",
     { "Device loss": 90 },

@@ -87,6 +87,8 @@ test("three mistakes in a sound book: each beside its row, who lacks air waits, 
 test("a name twice, a row without a name and two runs at the fan are told in their rows, other rows by the sheet's numbers", () => {
   const grid = gridOfBook(book());
   const sound = checks(grid);
+  grid.typeRow("Runs", "B20", ["", "", "300"]);
+  expect([grid.value("Runs", "A20"), grid.value("Runs", "A10")]).toEqual(["no name: not counted", sound.planer]);
   grid.typeRow("Runs", "B20", ["PLANER", "trunk", "4", "300"]);
   const columns = grid.column("Runs", "A20:A20");
   expect(columns).toEqual(['Run must be a name of its own: run "planer" (row 10) has it too; got "PLANER"']);

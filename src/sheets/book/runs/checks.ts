@@ -34,8 +34,9 @@ export function check(frame: Frame): string {
   const words = `INDEX(${onBudget(BUDGET_BESIDE.check)},${line})&""`;
   const see = `"see ${frame.sheet("budget")} ${BUDGET_WRONG_CELL.replaceAll("$", "")}"`;
   const otherwise = `IF(ISERROR(${first}),${see},"not on ${frame.sheet("budget")}")`;
-  // a row without a name is wrong where its other cells are filled
-  return `=IFERROR(IF(TRIM(${run})="",IFERROR(${words},""),IFERROR(${words},${otherwise})),"not in the table")`;
+  // a row without a name is wrong where its other cells are filled; numbers alone are passed over, as totals are
+  const unnamed = `IF(COUNT(${ofThisRow("Airflow")},${ofThisRow("Length")})>0,"no name: not counted","")`;
+  return `=IFERROR(IF(TRIM(${run})="",IFERROR(${words},${unnamed}),IFERROR(${words},${otherwise})),"not in the table")`;
 }
 
 const BELOW = 200; // rows in which somebody may go on typing below the table
