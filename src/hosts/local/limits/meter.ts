@@ -1,8 +1,8 @@
 import { TOO_MUCH_WORK } from "../../../sheets/tooMuchWork";
 import type { Value } from "./sizes";
 
-/** Visits of cells between one change of the sheet and the next: some seconds of work, six times that of opening a club copy. */
-export const MOST_WORK = 3e8;
+/** Visits of cells between one change of the sheet and the next: some seconds of work, three times that of opening a club copy. */
+export const MOST_WORK = 1e9;
 
 let left = MOST_WORK;
 
