@@ -171,6 +171,8 @@ describe("the demo", () => {
     await page.keyboard.type("gate; elbow 5"); // the next cell, and the second fitting in it
     await lineSays(page, /^I18: Tab takes "gate; elbow 5-piece/);
     await page.keyboard.press("Tab");
+    // keys that come before the grid has drawn the word, faster than any hand, would be typed behind the old text
+    await page.waitForFunction(() => document.activeElement?.textContent === "gate; elbow 5-piece");
     await page.keyboard.type(" 1.5");
     await page.keyboard.press("Enter");
     expect((await read(page, "H18:I18"))[0]).toEqual(["drum sander port", "gate; elbow 5-piece 1.5"]);
