@@ -43,6 +43,7 @@ import { guide as calibrate } from "./systems/calibrate";
 import { guide as calibratedcurve } from "./systems/calibratedcurve";
 import { guide as calibratedruns } from "./systems/calibratedruns";
 import { guide as gains } from "./systems/gains";
+import { guide as gainuncertainty } from "./systems/gainuncertainty";
 import { guide as scenarios } from "./systems/scenarios";
 import { guide as sizes } from "./systems/sizes";
 import { guide as solve } from "./systems/solve";
@@ -98,6 +99,7 @@ export const tasks: readonly Task[] = [
     GAINS: gains,
     SIZES: sizes,
     UNCERTAINTY: uncertainty,
+    GAINUNCERTAINTY: gainuncertainty,
     CALIBRATE: calibrate,
     CALIBRATEDRUNS: calibratedruns,
     CALIBRATEDCURVE: calibratedcurve,

@@ -57,6 +57,17 @@ export const gainColumns = [
   { key: "note", header: "Note", quantity: null },
 ] as const satisfies readonly AnswerColumn[];
 
+/** The answer of GAINUNCERTAINTY. */
+export const gainUncertaintyColumns = [
+  { key: "run", header: "Run", quantity: null },
+  { key: "change", header: "Change", quantity: null },
+  { key: "gained", header: "Airflow gained", quantity: "airflow" },
+  { key: "error", header: "Gained, ±", quantity: "airflow" },
+  { key: "factor", header: "Of a leak, times or over", quantity: null },
+  { key: "mostlyFrom", header: "Mostly unsure by", quantity: null },
+  { key: "inWords", header: "In words", quantity: null },
+] as const satisfies readonly AnswerColumn[];
+
 /** The answer of TOGETHER. */
 export const togetherColumns = [
   { key: "open", header: "Open", quantity: null },
@@ -162,4 +173,5 @@ export type ClaimKey = (typeof claimColumns)[number]["key"];
 export type DifferenceKey = (typeof differenceColumns)[number]["key"];
 export type UncertaintyKey = (typeof uncertaintyColumns)[number]["key"];
 export type FanCurveKey = (typeof fanCurveColumns)[number]["key"];
+export type GainUncertaintyKey = (typeof gainUncertaintyColumns)[number]["key"];
 export type CalibrateKey = (typeof calibrateColumns)[number]["key"];

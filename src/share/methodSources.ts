@@ -55,6 +55,7 @@ export const methodSources: Readonly<Record<string, readonly SourceId[]>> = {
   FITTINGLOSS: ["ashrae2009si", "ductLectureSlides", "smacna4th"],
   FRICTION,
   GAINS: NETWORK,
+  GAINUNCERTAINTY: [...NETWORK, "jcgm100"],
   GATELEAK: ["abulencia2009", "commonPractice"],
   HOODAIRFLOW: ["abulencia2009", "certificationExam"],
   HOODSUCTION: ["certificationExam", "ductLectureSlides"],

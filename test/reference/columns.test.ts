@@ -9,6 +9,7 @@ import {
   fanCurveColumns,
   uncertaintyColumns,
   gainColumns,
+  gainUncertaintyColumns,
   scenarioColumns,
   sizesColumns,
   solveColumns,
@@ -78,6 +79,7 @@ describe.each<[string, readonly AnswerColumn[]]>([
   ["DIFFERENCE", differenceColumns],
   ["UNCERTAINTY", uncertaintyColumns],
   ["FANCURVE", fanCurveColumns],
+  ["GAINUNCERTAINTY", gainUncertaintyColumns],
 ])("the columns of %s", (_, columns) => {
   test("have keys and headers of their own", () => {
     expect(new Set(columns.map(({ key }) => key)).size).toBe(columns.length);

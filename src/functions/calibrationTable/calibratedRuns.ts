@@ -1,6 +1,9 @@
 import { NoAnswerError } from "../../core/errors";
+import { PLAIN } from "../../core/fittings/fittingList";
+import { lossCoefficient } from "../../core/fittings/lossCoefficient";
+import { rowOf } from "../../core/naming/findNamed";
 import { itemAt } from "../../reference/itemAt";
-import { BRANCH } from "../../reference/lossFamilies";
+import { BRANCH, lossFamilies } from "../../reference/lossFamilies";
 import { quantityOfColumn } from "../../reference/columnsOfRuns";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import type { RunColumn } from "../../reference/runColumns";
@@ -84,15 +87,30 @@ function fittings({ run, coefficientOf }: TableRun, factor: number): Changes {
   if (run.coefficient === 0 || factor === 1) return [];
   const further = coefficientOf([], run.diameter) + run.coefficient * (factor - 1);
   if (further >= 0) return [["K", Number(further.toPrecision(DIGITS))]];
+  const kept = branchOf(run);
+  const rest = run.coefficient * factor - kept.counted;
+  if (rest < 0)
+    throw new NoAnswerError(
+      `by these readings the fittings of ${run.name} cost less than its "${kept.entry}" alone, for which no table has words: leave ${PLAIN} away there`,
+    );
+  const list = [kept.entry, String(Number(rest.toPrecision(DIGITS)))].filter((entry) => entry !== "");
   return [
-    ["Fittings", branchOf(run) + String(Number((run.coefficient * factor).toPrecision(DIGITS)))],
+    ["Fittings", list.join("; ")],
     ["K", ""],
   ];
 }
 
-/** The branch by which a run joins another stays where its loss goes by airflows: it is none of the coefficient. */
-const branchOf = ({ branch }: TableRun["run"]): string =>
-  branch === null || branch.plain ? "" : `${BRANCH} ${branch.angle}; `;
+/**
+ * The branch by which a run joins another stays, with its angle, since what the others lose there hangs on it. Where its loss goes by
+ * airflows it is none of the coefficient; a plain one is.
+ */
+function branchOf({ branch }: TableRun["run"]): { readonly entry: string; readonly counted: number } {
+  if (branch === null) return { entry: "", counted: 0 };
+  const entry = `${BRANCH} ${branch.angle}`;
+  if (!branch.plain) return { entry, counted: 0 };
+  const counted = lossCoefficient(rowOf(lossFamilies, BRANCH), null, branch.angle);
+  return { entry: `${entry} ${PLAIN}`, counted };
+}
 
 /** A machine's port keeps its column: K = p / p_v - 1 there, so p goes with K + 1. */
 function entryOf({ run }: TableRun, port: Cell, factor: number): [RunColumn, Value] {

@@ -25,16 +25,26 @@ export function gainTable(
   goal: (typeof goals)[number],
   system: UnitSystem,
 ): Value[][] {
-  const now = solveRuns(runs, fan);
-  const place = findHood(now, singleCell("hood", hood));
-  if (!(atHood(now, place) > 0))
-    throw new DomainError("hood", itemAt(now.network.runs, place).name, "an open hood: no air reaches this one");
+  const { now, place } = hoodNow(runs, fan, hood);
   const row = (of: Parameters<typeof answerRow<GainKey>>[1]): Value[] => answerRow(gainColumns, of, system);
   const { gains, nothing } = (goal === "air" ? mostAir : whatWorks)(now, place, fan, system);
   const rows = gains.map(({ name, words, gained, velocity, note }) =>
     row({ run: name, change: words, gained, newVelocity: velocity, note }),
   );
   return [headerRow(gainColumns, system), ...(rows.length > 0 ? rows : [row({ change: sayNote(nothing) })])];
+}
+
+/** What flows now, and the place of the run whose hood is asked about. */
+export function hoodNow(
+  runs: RunsTable,
+  fan: Fan,
+  hood: unknown,
+): { readonly now: SolvedTable; readonly place: number } {
+  const now = solveRuns(runs, fan);
+  const place = findHood(now, singleCell("hood", hood));
+  if (!(atHood(now, place) > 0))
+    throw new DomainError("hood", itemAt(now.network.runs, place).name, "an open hood: no air reaches this one");
+  return { now, place };
 }
 
 function findHood({ network }: SolvedTable, cell: Cell): number {

@@ -2,19 +2,40 @@ import type { UnitSystem } from "../../reference/quantities";
 import type { TableRun } from "../runsTable/readRun";
 import { bestFirst } from "./bestFirst";
 import { type Change, changesAlong, sealedLeak, shutGate } from "./changes";
-import { atHood, type ChangeAt, type Gains, isOpenEnd, pathToFan, SMALLEST_GAIN, tried } from "./oneChange";
+import {
+  atHood,
+  type ChangeAt,
+  type Gain,
+  type Gains,
+  isOpenEnd,
+  pathToFan,
+  SMALLEST_GAIN,
+  type Tried,
+  tried,
+} from "./oneChange";
 import { runFlows } from "./runFlows";
 import type { Fan, SolvedTable } from "./solveRuns";
 
 /** What gives a hood more air, most first. */
-export function mostAir(now: SolvedTable, place: number, fan: Fan, system: UnitSystem): Gains {
+export const mostAir = (now: SolvedTable, place: number, fan: Fan, system: UnitSystem): Gains => ({
+  gains: solvedGains(now, place, fan, system),
+  nothing: "nothingGains",
+});
+
+/** The same, each with what then flows. */
+export function solvedGains(
+  now: SolvedTable,
+  place: number,
+  fan: Fan,
+  system: UnitSystem,
+): (Gain & Pick<Tried, "after">)[] {
   const before = atHood(now, place);
   const flowsNow = runFlows(now);
   const gains = changesForAir(now, place, system).flatMap((one) => {
-    const gain = tried(now, flowsNow, place, one, fan, system)?.gain;
-    return gain !== undefined && gain.gained > SMALLEST_GAIN * before ? [gain] : [];
+    const found = tried(now, flowsNow, place, one, fan, system);
+    return found !== null && found.gain.gained > SMALLEST_GAIN * before ? [{ ...found.gain, after: found.after }] : [];
   });
-  return { gains: bestFirst(gains, before), nothing: "nothingGains" };
+  return bestFirst(gains, before);
 }
 
 /** Changes along the hood's own path, every leak, and the gates of the other branches. */

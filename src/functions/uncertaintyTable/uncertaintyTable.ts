@@ -14,7 +14,7 @@ import { itemAt } from "../../reference/itemAt";
 import { joinNotes, sayNote } from "../../reference/notes";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import { answerRow, blankRow, headerRow, type Value } from "../answerRows";
-import { type Fan, type SolvedTable, solveRuns } from "../flowTable/solveRuns";
+import { type Fan, type Solved, type SolvedTable, solveRuns } from "../flowTable/solveRuns";
 import { runFlows } from "../flowTable/runFlows";
 import type { RunsTable } from "../runsTable/readRuns";
 import { surroundings } from "../runsTable/surroundings";
@@ -22,7 +22,7 @@ import { inputInWords } from "./inputInWords";
 import type { Deviations } from "./readErrors";
 
 /** What is written is two standard deviations: 19 of 20 true values lie within it, where the answer goes straight with its inputs. */
-const COVERAGE = 2;
+export const COVERAGE = 2;
 
 /** Where leaks make more of an answer's variance than this it does not go straight, and draws tell its range. */
 const STRAIGHT_ENOUGH = 0.05;
@@ -46,11 +46,7 @@ export function uncertaintyTable(runs: RunsTable, fan: Fan, errors: Deviations, 
   const asTold: System = { network: solved.network, curve: fan.curve, surroundings: surroundings(fan.density) };
   const straight = linearise(asTold, solved.solution);
   const flows = runFlows(solved);
-  const known = inputsOf(solved.network, (run) => itemAt(flows, run).end);
-  const uncertain = known.flatMap((input): Uncertain[] => {
-    const deviation = errors.get(input.kind === "junction" ? "fittings" : input.kind) ?? 0;
-    return deviation === 0 ? [] : [{ input, deviation, direction: direction(straight, input) }];
-  });
+  const uncertain = uncertainOf(inputsOfSolved(solved), errors, (input) => direction(straight, input));
   const told = tell(asTold, solved.solution, uncertain);
   const words = ({ kind, run }: Input): string => inputInWords(kind, solved.network.runs[run]?.name ?? "");
   const rows = Array.from({ length: solved.table.rows }, () => blankRow(uncertaintyColumns));
@@ -84,6 +80,23 @@ export function uncertaintyTable(runs: RunsTable, fan: Fan, errors: Deviations, 
   });
   return [headerRow(uncertaintyColumns, system), ...rows, fanRow(solved, told, uncertain, words, system)];
 }
+
+/** Every input of a solved network that may be off. */
+export const inputsOfSolved = (solved: Solved): Input[] => {
+  const flows = runFlows(solved);
+  return inputsOf(solved.network, (run) => itemAt(flows, run).end);
+};
+
+/** Those of which something is unsure, with what each does. */
+export const uncertainOf = (
+  inputs: readonly Input[],
+  errors: Deviations,
+  directionOf: (input: Input) => Direction,
+): Uncertain[] =>
+  inputs.flatMap((input): Uncertain[] => {
+    const deviation = errors.get(input.kind === "junction" ? "fittings" : input.kind) ?? 0;
+    return deviation === 0 ? [] : [{ input, deviation, direction: directionOf(input) }];
+  });
 
 const row = (of: Partial<Record<UncertaintyKey, Value | null>>, system: UnitSystem): Value[] =>
   answerRow(uncertaintyColumns, of, system);
@@ -174,7 +187,7 @@ const mostly = ({ largest, share }: Spread, words: (input: Input) => string): Pa
   largest === null ? {} : { mostlyFrom: words(largest), share: 100 * share };
 
 /** 340 ± 40 cfm. */
-function inWords(airflow: number, error: number, system: UnitSystem): string {
+export function inWords(airflow: number, error: number, system: UnitSystem): string {
   const unit = unitOf("airflow", system);
   const meant = asMeant(fromSI(airflow, unit), fromSI(error, unit));
   if (error === 0) return `${meant.value} ${unit.label}`;
@@ -182,7 +195,7 @@ function inWords(airflow: number, error: number, system: UnitSystem): string {
 }
 
 /** 15 cfm, times or over 6. */
-function leakInWords(leak: number, factor: number, system: UnitSystem): string {
+export function leakInWords(leak: number, factor: number, system: UnitSystem): string {
   const unit = unitOf("airflow", system);
   return `${Number(fromSI(leak, unit).toPrecision(2))} ${unit.label}, times or over ${Number(factor.toPrecision(2))}`;
 }

@@ -107,6 +107,27 @@ describe("CALIBRATE", () => {
     expect(table_[2]![runs[0]!.indexOf("Flex")]).toMatch(/^[\d.]+ as it hangs$/);
   });
 
+  // A plain branch stands in the list's sum; where its run joins, the other runs' losses hang on its being a branch.
+  test("a run whose list costs less than typed keeps its plain branch, or says that no table has words for it", () => {
+    const given = (fittings: string): unknown[] => {
+      const shop = RUNS.map((row) => (row.Run === "planer" ? { ...row, Fittings: fittings, K: null } : row));
+      const readings = table([{ Open: "saw; planer", At: "planer", Airflow: 1010 }, { Open: "saw; planer", At: "fan", Suction: 1690 }]); // prettier-ignore
+      const sure = ["fan pressure", "fan speed", "hose", "pipe", "entry", "device", "leak", "meter"].map((kind) => [kind, "none"]); // prettier-ignore
+      return [table(shop), CURVE, readings, [...sure, ["fittings", 100], ["model", 1]], null, "SI"];
+    };
+    const long = given("branch 45 plain; elbow 2; elbow 2; 0.4");
+    const found = RUNS_OF(...long);
+    expect(found[2]![found[0]!.indexOf("Fittings")]).toMatch(/^branch 45 plain; 0?\.\d+$/);
+    const flow = byName(SOLVE(found, CURVE_OF(...long), "saw; planer", null, "SI"));
+    const [planer] = partOf(CALIBRATE(...long), "reading");
+    expect(relative(number(flow.planer!.Airflow), number(planer!.After))).toBeLessThan(1e-6);
+    const alone = given("branch 90 plain");
+    expect(refusal(() => RUNS_OF(...alone))).toEqual({
+      code: "#N/A",
+      message: 'by these readings the fittings of planer cost less than its "branch 90 plain" alone, for which no table has words: leave plain away there', // prettier-ignore
+    });
+  });
+
   test("tells the same in I-P", () => {
     const by: Record<string, number> = { "Diameter (mm)": 25.4, Length: 0.3048, Flex: 0.3048, Leak: 645.16, "Leak open": 645.16, "Leak shut": 645.16, "Port suction": 248.84, "Port airflow": 1.69901082, "Device loss": 248.84, "Device airflow": 1.69901082, Airflow: 1.69901082, Suction: 248.84, Drop: 248.84 }; // prettier-ignore
     const inIP = (row: Row): Row =>

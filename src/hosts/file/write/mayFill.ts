@@ -15,6 +15,7 @@ const TABLES = new Set([
     "CLAIM",
     "DIFFERENCE",
     "UNCERTAINTY",
+    "GAINUNCERTAINTY",
     "CALIBRATE",
     "CALIBRATEDRUNS",
     "CALIBRATEDCURVE",

@@ -16,6 +16,7 @@ export const fixedFunctions: Readonly<Record<string, Translator>> = {
   SIZES: stays("it is searched for among many combinations, which plain formulas cannot do"),
   TOGETHER: stays(ROOT),
   UNCERTAINTY: stays(ROOT),
+  GAINUNCERTAINTY: stays(ROOT),
   CALIBRATE: stays(SEARCHED),
   CALIBRATEDRUNS: stays(SEARCHED),
   CALIBRATEDCURVE: stays(SEARCHED),
