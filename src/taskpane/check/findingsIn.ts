@@ -11,6 +11,7 @@ import { seatSide } from "./rules/seatSide";
 import { settling } from "./rules/settling";
 import { smallerMain } from "./rules/smallerMain";
 import { tightElbow } from "./rules/tightElbow";
+import { unsure } from "./rules/unsure";
 import { unknownFunction } from "./rules/unknownFunction";
 import type { Seen } from "./seenIn";
 
@@ -28,6 +29,7 @@ const rules: readonly CheckRule[] = [
   plasticPipe,
   tightElbow,
   longHose,
+  unsure,
   notes,
 ];
 
