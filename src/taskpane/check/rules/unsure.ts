@@ -36,8 +36,6 @@ function slip({ table, row }: { readonly table: FoundTable; readonly row: number
   ];
 }
 
-const OF_FAN = /^the fan's/;
-
 /** Of the fan's airflow alone, which every hood's hangs on. */
 function measureFirst(table: FoundTable): Finding[] {
   const row = table.rows.find((one) => textIn(table.value(one, RUN)).toLowerCase() === "fan");
@@ -47,7 +45,7 @@ function measureFirst(table: FoundTable): Finding[] {
   return [
     {
       rule: "Measure first",
-      what: OF_FAN.test(from)
+      what: from.startsWith("the fan's")
         ? "Your largest unknown is the fan's curve: measure suction at the fan with one gate open."
         : `Your largest unknown is this: ${from}. Measure there first.`,
       why: `It makes ${Math.round(share)} % of what the fan's airflow may be off by (of its variance). A reading on a sheet for CALIBRATE narrows it for every hood.`,
