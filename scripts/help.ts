@@ -12,6 +12,7 @@ import { functionPages } from "./help/functionPages";
 import { type HelpPage, wholePage } from "./help/html";
 import { indexPage } from "./help/indexPage";
 import { installPage } from "./help/installPage";
+import { sizesPage } from "./help/sizesPage";
 import { tablePages } from "./help/tablePages";
 
 const dist = path.join(__dirname, "../dist");
@@ -30,6 +31,7 @@ export function helpPages(): HelpPage[] {
     cautionsPage(),
     installPage(),
     firstInExcelPage(),
+    sizesPage(),
   ];
 }
 

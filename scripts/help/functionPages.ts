@@ -6,7 +6,7 @@ import { exampleCall, filledUp } from "../../src/taskpane/functions/exampleCall"
 import { sourceOfGuide } from "../../src/taskpane/functions/sourceOfGuide";
 import { functionFile } from "../../src/taskpane/help/files";
 import { formulaOf } from "../functionFiles";
-import { code, escaped, type HelpPage, list, paragraph, section, table } from "./html";
+import { code, escaped, type HelpPage, link, list, paragraph, section, table } from "./html";
 import { displayed, inLine } from "./tex";
 
 /** One page for each function of functions.json, in the pane's order. */
@@ -38,13 +38,17 @@ function functionPage(
       formulas(metadata.name, guide),
       args(metadata.parameters),
       example(metadata, guide, answer),
-      section("Limits", paragraph(guide.limits)),
+      section("Limits", paragraph(guide.limits) + more(guide)),
       cautionsOf(guide),
       errors(metadata, guide, answer),
       section("Source", paragraph(`${sourceOfGuide(guide)}.`)),
     ].join("\n"),
   };
 }
+
+/** Where a page of its own says more. */
+const more = ({ page }: FunctionGuide): string =>
+  page === undefined ? "" : `<p>${link(page.file, page.title).markup}</p>`;
 
 /** What can hurt someone at the task that the function leads to. */
 function cautionsOf({ cautions: keys = [] }: FunctionGuide): string {

@@ -13,6 +13,7 @@ export interface Guide {
   readonly limits: string;
   readonly cautions?: readonly string[]; // keys of those that its task calls for
   readonly also?: readonly string[]; // what people call what it gives, or what they have in hand: for searching
+  readonly page?: { readonly file: string; readonly title: string }; // of the help, where it says more
   readonly example: Example;
 }
 

@@ -33,7 +33,7 @@ function parsed(file: string): Parsed {
 }
 
 describe("the help pages", () => {
-  test("are one for each function, each table, and five more", () => {
+  test("are one for each function, each table, and six more", () => {
     const functions = readMetadata().functions.map(({ name }) => `duct-${name.toLowerCase()}.html`);
     const tables = referenceTables.map(({ name }) => `table-${name}.html`);
     expect([...files].sort()).toEqual(
@@ -45,6 +45,7 @@ describe("the help pages", () => {
         "first-in-excel.html",
         "index.html",
         "install.html",
+        "sizes.html",
       ].sort(),
     );
   });

@@ -7,6 +7,7 @@ import {
   functionFile,
   helpAddress,
   indexFile,
+  sizesFile,
   tableFile,
 } from "../../src/taskpane/help/files";
 import { dist, readMetadata } from "./loadBundle";
@@ -20,6 +21,7 @@ test.each([
   indexFile,
   cautionsFile,
   checksFile,
+  sizesFile,
 ])("the pane's link to %s leads to a file of the build", (file) => {
   expect(existsSync(placeOf(file))).toBe(true);
 });

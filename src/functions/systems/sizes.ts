@@ -36,9 +36,10 @@ export const guide: Guide = {
   source: "todiniPilati1988",
   basis: "from memory",
   limits:
-    "It knows nothing of head room, noise, fittings in stock, resale, or how unsure the inputs are. The cell stops after about a second and says what is proved; where a branch costs by the airflows nothing is. A wider run never joins a narrower one.",
+    "It knows nothing of head room, noise, fittings in stock, resale, or how unsure the inputs are. The cell stops after a second or a few and says what is proved; where a branch costs by the airflows nothing is. A wider run never joins a narrower one.",
   cautions: ["metal with wood", "capture"],
   also: ["which pipe size", "pipe diameter to buy", "duct size"],
+  page: { file: "sizes.html", title: "How SIZES searches" },
   example: { asks: "Which sizes serve the saw alone and both", args: [exampleRuns, exampleCurve, exampleScenarios] },
 };
 

@@ -93,6 +93,7 @@ export function FunctionItem({
               </div>
             )}
             <HelpLink file={functionFile(metadata.name)} of={metadata.name} />
+            {guide.page !== undefined && <HelpLink file={guide.page.file}>{guide.page.title}</HelpLink>}
           </div>
         </div>
       )}

@@ -9,3 +9,4 @@ export const indexFile = "index.html";
 export const cautionsFile = "cautions.html";
 export const firstInExcelFile = "first-in-excel.html";
 export const checksFile = "checks.html";
+export const sizesFile = "sizes.html";

@@ -101,6 +101,16 @@ describe("TOGETHER", () => {
     expect(byName(answer(gated, 1))["lathe; limb"]!["Its airflow"]).toBeCloseTo(Number(flows.lathe!.Airflow) - Number(flows.lathe!.Leak), 8); // prettier-ignore
   });
 
+  // the lathe asks for 10 cfm of a fan of 2000, the others for 5000
+  test("names no gate as one more to open where that set leaves another one shut", () => {
+    const greedy = ["saw", "sander"].map((Run): Row => ({ ...port, Run, Airflow: 5000 }));
+    const runs: Row[] = [...greedy, { ...port, Run: "lathe", Airflow: 10 }, { Run: "main", To: "fan", Diameter: 6 }];
+    const { lathe, ...others } = byName(answer(runs, 3, LINE));
+    expect(lathe!.Verdict).toMatch(/^works alone/);
+    const verdicts = Object.values(others).map(({ Verdict }) => Verdict);
+    expect(verdicts).toEqual(["saw", "sander", "saw, sander", "saw", "sander", "saw, sander"].map((hoods) => `too little air at: ${hoods}`)); // prettier-ignore
+  });
+
   test("counts a hood without a gate wherever its air flows", () => {
     const always = { ...port, Run: "sink", Gate: null, Airflow: 3000 };
     const rows = byName(answer([...twin, always], 1, LINE));

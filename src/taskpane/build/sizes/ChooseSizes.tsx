@@ -3,6 +3,8 @@ import { type ReactElement, useState } from "react";
 import type { SearchedSoFar } from "../../../core/network/sizes/chooseSizes";
 import type { SheetHost, Watch } from "../../../hosts/host";
 import type { RangeRef } from "../../../sheets/rangeRef";
+import { sizesFile } from "../../help/files";
+import { HelpLink } from "../../help/HelpLink";
 import { TaskOutcome } from "../../hostUse/TaskOutcome";
 import { useTask } from "../../hostUse/useTask";
 import { count, NO_SHEET } from "../../hostUse/words";
@@ -78,7 +80,7 @@ export function ChooseSizes({ host }: { readonly host: SheetHost | null }): Reac
       <p className={styles.text}>
         Chooses every diameter from what can be bought, so that each set of open gates on the sheet Sizes works, for the
         least pipe. It may take a minute; the sheet can be used meanwhile. Nothing of yours is changed before you say
-        so.
+        so. <HelpLink file={sizesFile}>How it searches, and what it does not know</HelpLink>
       </p>
       <Button disabledFocusable={busy} onClick={() => tasking.run("Searching sizes", search)}>
         Choose sizes
