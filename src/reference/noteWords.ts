@@ -84,8 +84,23 @@ export const noteWords = {
   sizesMissed: {
     words: "none found that meets all with {percent} % more, which proves nothing; these sizes leave {need}",
   },
-  sizesSpare: { words: "yet every need is met, by {spare} % more at least" },
+  sizesSpare: { words: "every need is met, by {spare} % more at least" },
+  sizesShort: { words: "each need gets {percent} % of what it asks for, or more" },
+  sizesNotAlone: {
+    words: "even for {one} by itself no sizes were found that give {wanted} % of each need: {percent} % at best",
+  },
+  sizesClash: {
+    words: "no sizes were found that give both {one} and {other} {wanted} % of each need: {percent} % at best",
+  },
+  sizesMoreClash: { words: "and so with {count} more" },
+  sizesUntried: { words: "the search stopped before all were tried" },
+  sizesBleed: { words: "with {gates}, sizes of their own leave each need {percent} % or more" },
+  sizesLeftOpen: { words: "{gate} left open too in {scenario}" },
   sizesBlocked: { words: "the other needs leave no size with which {need} at {run} is met" },
+  sizesOfFan: {
+    words:
+      "the sizes above are for {fan}, which of these fans meets the needs with the least pipe, or comes nearest; what fans cost is not counted",
+  },
   sizesByVelocity: {
     words: "by velocity alone, {percent} % above what the dust needs with the least air that flows there",
   },

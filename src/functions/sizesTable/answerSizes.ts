@@ -4,15 +4,15 @@ import type { UnitSystem } from "../../reference/quantities";
 import { readDensity, readOptional, singleCell } from "../arguments";
 import type { Answered } from "../cellErrors";
 import { toMatrix } from "../cells";
-import { readCurve } from "../fanTable/readCurve";
 import { readOpen, requireGates } from "../flowTable/openRuns";
 import { readScenarios } from "../flowTable/readScenarios";
 import { inHost } from "../inHost";
 import type { rememberingAnswers } from "../remember";
 import { sharedRuns } from "../runsTable/sharedRuns";
 import type { OptionalNumber } from "../signature";
+import { fansTable } from "./fansTable";
+import { readFans } from "./readFans";
 import { readStock } from "./readStock";
-import { sizesTable } from "./sizesTable";
 import type { Wish } from "./sizeTaskOf";
 import { withoutFan } from "./withoutFan";
 
@@ -55,7 +55,7 @@ export function answerSizes(remember: ReturnType<typeof rememberingAnswers>, giv
         keep: readOpen("keep", keep, table.names) ?? new Set(),
       };
       const noCurve = itemAt(inputs, 1).every((line) => line.every((cell) => cell === null || cell === 0));
-      return noCurve ? withoutFan(wish) : sizesTable(wish, readCurve(curve, system));
+      return noCurve ? withoutFan(wish) : fansTable(wish, readFans(curve, system));
     });
   });
 }

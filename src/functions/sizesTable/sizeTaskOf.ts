@@ -2,14 +2,14 @@ import { DomainError } from "../../core/errors";
 import type { FanCurve } from "../../core/fan/fanCurve";
 import { plain } from "../../core/naming/findNamed";
 import { afterDevice } from "../../core/network/afterDevice";
-import type { Run } from "../../core/network/network";
+import type { Network, Run } from "../../core/network/network";
 import { needsOf } from "../../core/network/sizes/needsOf";
-import type { SizeTask, Taken } from "../../core/network/sizes/sizeTask";
+import type { SizedScenario, SizeTask, Taken } from "../../core/network/sizes/sizeTask";
 import { itemAt } from "../../reference/itemAt";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import type { Scenario } from "../flowTable/readScenarios";
 import type { TableRun } from "../runsTable/readRun";
-import type { TableReader } from "../runsTable/readRuns";
+import type { RunsTable, TableReader } from "../runsTable/readRuns";
 import { resized } from "../runsTable/resized";
 import { surroundings } from "../runsTable/surroundings";
 import type { StockSize } from "./readStock";
@@ -29,6 +29,8 @@ export interface Wish {
 export interface Task {
   readonly task: SizeTask;
   readonly present: Taken | null; // null where a present diameter is not in stock
+  readonly gates: readonly number[]; // of hoods, by their runs
+  readonly withOpen: (scenario: number, gate: number) => SizedScenario; // with one gate more, and those its air passes
 }
 
 /** @param curve the fan; without needs of its own, since one that is not known yet is stood for by any */
@@ -53,13 +55,21 @@ export function sizeTaskOf(wish: Wish, curve: FanCurve): Task {
           cost: price * fromSI(run.length + run.hoseLength, unitOf("length", system)),
         })),
   );
+  const sized = ({ runs }: RunsTable, network: Network): SizedScenario => ({
+    network,
+    runs: runs.map((entry, index) =>
+      itemAt(choices, index).map(({ diameter }): Run => (keeps[index] ? entry.run : resized(entry, diameter))),
+    ),
+  });
+  const { joins, joining } = itemAt(networks, 0);
+  const withOpen: Task["withOpen"] = (scenario, gate) => {
+    const open = new Set(itemAt(scenarios, scenario).open);
+    for (let run = gate; run >= 0; run = itemAt(joins, run)) open.add(plain(itemAt(first.runs, run).run.name));
+    const opened = table.runs(open);
+    return sized(opened, opened.network());
+  };
   const task: SizeTask = {
-    scenarios: networks.map((network, place) => ({
-      network,
-      runs: itemAt(tables, place).runs.map((entry, index) =>
-        itemAt(choices, index).map(({ diameter }): Run => (keeps[index] ? entry.run : resized(entry, diameter))),
-      ),
-    })),
+    scenarios: networks.map((network, place) => sized(itemAt(tables, place), network)),
     ...{ curve, surroundings: surroundings(density), choices, keeps },
     needs: networks.flatMap((network, place) => needsOf(network, place, slowest, times)),
   };
@@ -68,7 +78,10 @@ export function sizeTaskOf(wish: Wish, curve: FanCurve): Task {
   const present = first.runs.map(({ run }, index) =>
     itemAt(choices, index).findIndex(({ diameter }) => Math.abs(diameter - run.diameter) <= 1e-9 * run.diameter),
   );
-  return { task, present: present.includes(-1) ? null : present };
+  const gates = first.runs.flatMap(({ run }, index) =>
+    run.gate !== "none" && itemAt(joining, index).length === 0 ? [index] : [],
+  );
+  return { task, present: present.includes(-1) ? null : present, gates, withOpen };
 }
 
 /** The sizes in which a run has all its values, whatever its gate does. */

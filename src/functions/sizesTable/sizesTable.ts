@@ -1,5 +1,6 @@
 import type { FanCurve } from "../../core/fan/fanCurve";
 import { type ChosenSizes, chooseSizes, type Patience } from "../../core/network/sizes/chooseSizes";
+import { finished } from "../../core/network/sizes/finished";
 import { costOf, type SizeNeed } from "../../core/network/sizes/sizeTask";
 import { sectionArea } from "../../core/section/section";
 import { sizesColumns } from "../../reference/answerColumns";
@@ -8,13 +9,16 @@ import { itemAt } from "../../reference/itemAt";
 import { joinNotes, sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import { headerRow, type Value } from "../answerRows";
-import { finished } from "./finished";
+import { roundedDown, whatStands } from "./whatStands";
 import { strongerFan } from "./strongerFan";
 import { type SizesCells, sizesRow } from "./sizesRow";
 import { sizeTaskOf, type Task, type Wish } from "./sizeTaskOf";
 
-/** Runs that a cell solves at most: about a second. */
+/** Runs that a cell solves at most: about a second; and again as many for what it says where a need is missed. */
 const MOST_WORK = 60_000;
+/** What that may take of it, and in the pane. */
+const PART = 4;
+const MOST_AFTER = 150_000;
 
 /** A cell's, unless this runs in a worker of its own, where somebody watches and can stop it: its page says how long. */
 const patience = (): Patience =>
@@ -23,22 +27,42 @@ const patience = (): Patience =>
     hear: () => undefined,
   };
 
-/** The answer of SIZES with a fan: the diameter of each run, then what the whole costs and how sure it is. */
-export function sizesTable(wish: Wish, curve: FanCurve): Value[][] {
+/** What SIZES says of one fan. */
+export interface OfOneFan {
+  readonly chosen: ChosenSizes;
+  readonly whole: SizesCells; // what all costs, and how sure it is
+  readonly rows: Value[][];
+}
+
+/**
+ * The answer of SIZES with a fan: the diameter of each run, then what the whole costs and how sure it is.
+ *
+ * @param among fans, which share the time
+ */
+export function sizesTable(wish: Wish, curve: FanCurve, among = 1): OfOneFan {
   const { system, times } = wish;
   const asked = sizeTaskOf(wish, curve);
   const { most, hear } = patience();
-  const chosen = finished(chooseSizes(asked.task, asked.present, most), hear);
+  const own = most / among;
+  const after = Math.min(own / PART, MOST_AFTER);
+  const chosen = finished(chooseSizes(asked.task, asked.present, own), hear);
   const row = (of: SizesCells): Value[] => sizesRow(of, system);
   const meets = chosen.status === "best" || chosen.status === "found";
-  return [
+  const whole: SizesCells = { run: "all together", price: chosen.judged.cost, need: statusOf(chosen, wish), share: percentOf(chosen.judged.share * times) }; // prettier-ignore
+  const rows = [
     headerRow(sizesColumns, system),
     ...runRows(asked, chosen, wish).map(row),
-    row({ run: "all together", price: chosen.judged.cost, need: statusOf(chosen, wish), share: percentOf(chosen.judged.share * times) }), // prettier-ignore
+    row(whole),
     ...presentRow(asked, chosen, times).map(row),
-    ...(meets ? [] : [row({ run: "a stronger fan", need: strongerFan(asked.task, chosen, MOST_WORK) })]),
+    ...(meets
+      ? []
+      : [
+          ...whatStands(asked, chosen, wish, after),
+          { run: "a stronger fan", need: strongerFan(asked.task, chosen, 2 * after) },
+        ].map(row)),
     row({ run: "before you buy", need: sayNote("measureFirst") }),
   ];
+  return { chosen, whole, rows };
 }
 
 const percentOf = (share: number): number => 100 * share;
@@ -102,8 +126,9 @@ function statusOf({ status, judged, atLeast, blocked, judging }: ChosenSizes, wi
     blocked === null
       ? []
       : [sayNote("sizesBlocked", { need: needWords(blocked, said(blocked)), run: itemAt(runs, blocked.run).name })];
-  const spare = Math.floor(10 * (percentOf(judged.share * times) - 100)) / 10; // never said too well
-  return joinNotes([left, ...(spare >= 0 ? [sayNote("sizesSpare", { spare })] : []), ...never]);
+  const spare = roundedDown(percentOf(judged.share * times) - 100);
+  const had = spare >= 0 ? sayNote("sizesSpare", { spare }) : sayNote("sizesShort", { percent: roundedDown(spare + 100) }); // prettier-ignore
+  return joinNotes([had, left, ...never]);
 }
 
 const inUnit = (value: number, quantity: "airflow" | "velocity", system: UnitSystem): string =>

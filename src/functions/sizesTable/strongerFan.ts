@@ -1,10 +1,10 @@
 import { type FanCurve, fanCurve } from "../../core/fan/fanCurve";
+import { finished } from "../../core/network/sizes/finished";
 import type { ChosenSizes } from "../../core/network/sizes/chooseSizes";
 import { judging, MET } from "../../core/network/sizes/judging";
 import { localSearch } from "../../core/network/sizes/localSearch";
 import type { SizeTask, Taken } from "../../core/network/sizes/sizeTask";
 import { sayNote } from "../../reference/notes";
-import { finished } from "./finished";
 
 const SPEEDS = Array.from({ length: 25 }, (_, step) => (104 + 4 * step) / 100); // 1.04 to 2
 
@@ -20,7 +20,7 @@ export function strongerFan(task: SizeTask, { taken }: ChosenSizes, most: number
   for (const speed of SPEEDS) {
     if (work >= most) break;
     const judge = judging({ ...task, curve: atSpeed(task.curve, speed) });
-    const found = finished(localSearch(judge, start, most - work));
+    const found = finished(localSearch(judge, start, most - work, true));
     work += judge.work();
     start = found.taken;
     if (found.judged.share >= MET) return sayNote("strongerFan", { speed });

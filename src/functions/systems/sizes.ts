@@ -9,7 +9,7 @@ const remember = rememberingAnswers();
  * Which diameters to buy so that each scenario works at least cost: a row per run (in, ft, fpm; SI: mm, m, m/s), then how sure.
  * @customfunction SIZES
  * @param runs Table with headers Run, To, Diameter ... as for BUDGET
- * @param curve Fan curve as for SOLVE; blank cells: sizes by velocity, and what the fan must give in each scenario
+ * @param curve As for SOLVE, or a column of pressures for each of several fans; blank: sizes by velocity, and what the fan must give
  * @param scenarios Sets of open gates, as for SCENARIOS; each must work
  * @param [stock] Diameters that one can buy, in (SI: mm), and beside them the price of a foot (SI: metre); the trade's when left out
  * @param [margin] How much more than needed each need must get, in %; 15 when left out, "none" for none

@@ -92,7 +92,7 @@ describe("SIZES", () => {
     const asked = { ...easy, curve: weak };
     const rows = rowsOf(shop, asked);
     const words = String(rows["all together"]!["Tightest need"]);
-    expect(words).toMatch(/^impossible: no choice from this stock meets all with 15 % more; these sizes leave (air|velocity) in both at /); // prettier-ignore
+    expect(words).toMatch(/^each need gets [\d.]+ % of what it asks for, or more; impossible: no choice from this stock meets all with 15 % more; these sizes leave (air|velocity) in both at /); // prettier-ignore
     const share = worstShare(bought(shop, asked), weak, easy.sets);
     expect(Number(rows["all together"]!["It gets"])).toBeCloseTo(100 * share, 1);
     const speed = Number(/at ([\d.]+) of its speed/.exec(String(rows["a stronger fan"]!["Tightest need"]))![1]);
@@ -103,10 +103,10 @@ describe("SIZES", () => {
   test("says by how much the needs are met where only the margin cannot be had", () => {
     const rows = rowsOf(shop, { ...easy, margin: 90 });
     const { "Tightest need": words, "It gets": percent } = rows["all together"]!;
-    const spare = Number(/yet every need is met, by ([\d.]+) % more at least/.exec(String(words))![1]);
+    const spare = Number(/^every need is met, by ([\d.]+) % more at least/.exec(String(words))![1]);
     expect(Number(percent) - 100 - spare).toBeGreaterThanOrEqual(0);
     expect(Number(percent) - 100 - spare).toBeLessThan(0.1);
-    expect(words).toMatch(/^(impossible|none found)/);
+    expect(words).toMatch(/; (impossible|none found)/);
     const share = worstShare(bought(shop, { ...easy, margin: 90 }), FAN, easy.sets);
     expect(Number(percent)).toBeCloseTo(100 * share, 1);
   });
@@ -129,6 +129,23 @@ describe("SIZES", () => {
     });
   });
 
+  test("of several fans says how each does as if it were asked for alone, and gives the sizes for the one that serves", () => {
+    const [weak, strong] = [0.55, 1].map((speed) => FAN.slice(0, -1).map(([airflow, pressure]) => [airflow! * speed, pressure! * speed ** 2])); // prettier-ignore
+    const joined = [
+      ["Airflow", "little", "large"],
+      ...weak!.map(([airflow, pressure]) => [airflow, pressure, null]),
+      ...strong!.slice(1).map(([airflow, pressure]) => [airflow, 0, pressure]), // a host may send a blank as 0
+    ];
+    joined[1]![2] = strong![0]![1]!;
+    const rows = rowsOf(shop, { ...easy, curve: joined });
+    const alone = rowsOf(shop, { ...easy, curve: strong! });
+    const [little, large] = [rows["fan: little"]!, rows["fan: large"]!];
+    expect(little["Tightest need"]).toMatch(/; impossible: /);
+    expect(large).toMatchObject({ Price: alone["all together"]!.Price, "It gets": alone["all together"]!["It gets"] });
+    expect(rows["which fan"]!["Tightest need"]).toMatch(/^the sizes above are for large, /);
+    for (const run of ["saw", "sander", "main"]) expect(rows[run]).toEqual(alone[run]);
+  });
+
   test("asked again, the answer is equal but another object", () => {
     expect(answer(shop, easy)).toEqual(answer(shop, easy));
     expect(answer(shop, easy)).not.toBe(answer(shop, easy));
@@ -139,6 +156,8 @@ describe("SIZES refuses", () => {
   test.each<[string, Asked, string | RegExp]>([
     ["a margin of 0, which may be a blank cell", { margin: 0 }, /^margin must be a number other than 0, "none" for 0, or left out for 15; got 0/], // prettier-ignore
     ["a margin beyond its limits", { margin: 120 }, "margin must be from 0 to 100 %; got 120"],
+    ["a pressure that is no number, with its fan's column", { curve: [[0, 9, 14], [800, 6, "x"]] }, 'pressure in row 2 of the curve, column 3, must be a number (in.w.g.); got "x"'], // prettier-ignore
+    ["more fans than it compares", { curve: [[0, 1, 1, 1, 1, 1, 1, 1, 1, 1]] }, "curve must be airflows and at most 8 columns of pressures; got 9"], // prettier-ignore
     ["a size twice", { stock: [[4], [4]] }, "stock must be diameters that stand once; got 4"],
     ["a stock of three columns", { stock: [[4, 5, 6]] }, "stock must be one column of diameters, or two with a price; got \"1 by 3 cells\""], // prettier-ignore
     ["a size that is no number", { stock: [[4], ["wide"]] }, 'diameter in row 2 of the stock must be a number (in); got "wide"'], // prettier-ignore

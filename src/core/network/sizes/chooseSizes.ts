@@ -55,7 +55,8 @@ export function* chooseSizes(
   let found: FoundSizes | null = null;
   const far = (): SearchedSoFar => ({ work: judge.work(), best: found?.judged ?? null });
   for (const [place, start] of starts.entries()) {
-    const here: FoundSizes = yield* telling(localSearch(judge, start, (most / 3) * ((place + 1) / starts.length)), far);
+    const until = (most / 3) * ((place + 1) / starts.length);
+    const here: FoundSizes = yield* telling(localSearch(judge, start, until), far);
     if (found === null || better(here.judged, found.judged)) found = here;
   }
   const best = found!;

@@ -54,6 +54,8 @@ export function judging(task: SizeTask): Judging {
     return way;
   });
   const ofScenario = scenarios.map((_, place) => needs.filter(({ scenario }) => scenario === place));
+  // the scenario that was met worst last comes first: a choice that is no better mostly shows it there
+  const order = [...scenarios.keys()].filter((place) => ofScenario[place]!.length > 0);
   let work = 0;
 
   const flows = (scenario: number, taken: Taken): Flows | null => {
@@ -74,15 +76,16 @@ export function judging(task: SizeTask): Judging {
 
   const judge = (taken: Taken, enough = -Infinity): Judged => {
     let [share, need] = [Infinity, needs[0]!];
-    for (const [scenario, list] of ofScenario.entries()) {
-      if (list.length === 0) continue;
+    for (const scenario of order) {
       const found = flows(scenario, taken);
-      for (const one of list) {
+      for (const one of ofScenario[scenario]!) {
         const met = found === null ? 0 : value(one, found, taken) / one.wanted;
         if (met < share) [share, need] = [met, one];
       }
       if (share < enough) break;
     }
+    order.splice(order.indexOf(need.scenario), 1);
+    order.unshift(need.scenario);
     return { share, need, cost: costOf(task, taken) };
   };
 

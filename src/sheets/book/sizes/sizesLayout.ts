@@ -9,7 +9,7 @@ import { type Answer, answerLetters } from "../parts/answerReferences";
 export const STATE_CELL = "$B$8"; // whether it was searched, and whether that still holds
 export const TOGETHER_CELL = "$B$7";
 export const OUTCOME = 9; // first row of the search's outcome in words
-export const OUTCOME_ROWS = 7;
+export const OUTCOME_ROWS = 9;
 
 export const ASKED = OUTCOME + OUTCOME_ROWS + 2; // row of its title
 export const MARGIN_ROW = ASKED + 1;

@@ -36,7 +36,8 @@ export function sizesFound(rows: readonly Row[]): SizesFound {
   const [whole, ...after] = rows.slice(end) as [Row, ...Row[]];
   const status = sentences(String(at(whole, "need")));
   const now = after.find((row) => at(row, "run") === "as it is");
-  const also = after.filter((row) => ["a stronger fan", "fan"].includes(String(at(row, "run"))));
+  const called = (...names: string[]): Row[] => after.filter((row) => names.includes(String(at(row, "run"))));
+  const also = [...called("by itself", "clash").slice(0, 1), ...called("left open", "a stronger fan", "fan")];
   return {
     outcome: [...status, ...priceWords(whole, now), ...also.map((row) => sentence(String(at(row, "need"))))],
     changes: rows.slice(1, end).flatMap((row) => {
@@ -60,7 +61,8 @@ const said = (value: string | number | boolean): string =>
   typeof value === "number" ? String(Number(value.toPrecision(4))) : String(value);
 
 /** Names of runs may stand between ; too, so only what a sentence of ours begins with parts them. */
-const sentences = (words: string): string[] => words.split(/; (?=these sizes|yet every|the other needs)/).map(sentence);
+const sentences = (words: string): string[] =>
+  words.split(/; (?=impossible: |none found that |these sizes|the other needs)/).map(sentence);
 const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
 
 /** What is written on the sheet Sizes: the answer, its outcome in words, and what it rested on. */
