@@ -97,7 +97,7 @@ export const sizesColumns = [
 export const claimColumns = [
   { key: "check", header: "Check", quantity: null },
   { key: "claimed", header: "Their number", quantity: null },
-  { key: "allowed", header: "What physics allows", quantity: null },
+  { key: "allowed", header: "Law or rule of thumb allows", quantity: null },
   { key: "unit", header: "Unit", quantity: null },
   { key: "verdict", header: "Verdict", quantity: null },
   { key: "why", header: "Why", quantity: null },

@@ -10,7 +10,7 @@ describe("CLAIM against numbers worked by hand", () => {
     expect(call([["airflow", 1200]])[0]).toEqual([
       "Check",
       "Their number",
-      "What physics allows",
+      "Law or rule of thumb allows",
       "Unit",
       "Verdict",
       "Why",

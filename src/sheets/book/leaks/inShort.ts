@@ -1,11 +1,22 @@
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
+import { FLOW_ANSWER, ofFan } from "../parts/answerReferences";
 import { totals } from "../parts/totals";
 import { formatOf, unitOnly, unitWord } from "../parts/units";
 import { gainedInWords } from "./atHoods";
 import { IN_SHORT, inLog, inWorked, MEND_NEXT_CELL } from "./layout";
 import { nextGate } from "./worked";
+
+/** Whether what the log says is still there is what the runs table counts, and if not why. */
+function bothSums(frame: Frame, left: string): string {
+  const ofRuns = ofFan(FLOW_ANSWER, "leak", frame);
+  const [unit, runs] = [unitWord(frame, "airflow"), frame.sheet("runs")];
+  const sums = `"Still there by these readings: "&ROUND(${left},0)&" "&${unit}&"; by the sheet ${runs}: "&ROUND(${ofRuns},0)&" "&${unit}&". "`;
+  const agree = `ABS(${left}-${ofRuns})<=0.1*${ofRuns}`;
+  const why = `"The log has the gates that were read, each at its suction then; ${runs} has every leak typed there. Type the areas of G and H there."`;
+  return `=IFERROR(IF(COUNT(${left},${ofRuns})<2,"",${sums}&IF(${agree},"Both agree.",${why})),"")`;
+}
 
 /** What the whole log comes to: the plain sum of the readings, and what SOLVE makes of it at the hoods. */
 export function inShort(frame: Frame): SheetCell[] {
@@ -44,6 +55,7 @@ export function inShort(frame: Frame): SheetCell[] {
       "total",
     ),
     ...gainedInWords(frame).map((code, line) => formula(`D${IN_SHORT + 3 + line}`, code, "total")),
+    formula(`D${IN_SHORT + 7}`, bothSums(frame, `B${IN_SHORT + 3}`), "total"),
     text(
       `D${IN_SHORT + 6}`,
       "Neither says what a hood captures; and a patch that closes a leak still has to be safe.",

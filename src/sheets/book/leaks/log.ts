@@ -13,7 +13,8 @@ import { HEAD_CELL, inLog, LOG, LOG_FIRST, LOG_LAST, MOST_CELL, REPEATS, workedR
 
 const GATE_NOTE = "The name of its run, where it has one: then the suction is taken from there.";
 const CONDITION_NOTE = "How the gate was found: a name from the table gates. Only the estimate below uses it.";
-const SUCTION_NOTE = "Static suction in the duct at the gate while measuring, above 0.";
+const SUCTION_NOTE =
+  "Static suction in the duct at the gate while measuring, above 0. Blank: what the sheet Flow has where the run has this name.";
 const AFTER_NOTE = "Blank until it is mended and measured again. 0 is a reading: nothing measurable.";
 const SAVED_NOTE =
   "Before less after. A negative one stays in the sum: it is no saving, and says that something is wrong.";
@@ -53,9 +54,10 @@ export function leakLog(frame: Frame, gates: readonly LoggedGate[]): SheetCell[]
       input(`A${at}`, gate?.gate ?? null),
       input(`B${at}`, gate?.diameter ?? null),
       input(`C${at}`, gate?.condition ?? null),
-      input(`D${at}`, gate?.suction ?? null, { format: formatOf(frame, "pressure") }),
-      input(`E${at}`, gate?.before ?? null, leak),
-      input(`F${at}`, gate?.after ?? null, leak),
+      // what is typed shows all its digits
+      input(`D${at}`, gate?.suction ?? null),
+      input(`E${at}`, gate?.before ?? null),
+      input(`F${at}`, gate?.after ?? null),
       input(`G${at}`, gate?.cost ?? null),
       input(`H${at}`, gate?.minutes ?? null),
       formula(`I${at}`, `=IF(COUNT(${before}:${after})<2,"",${before}-${after})`, "total", leak),
@@ -75,6 +77,7 @@ function verdict(frame: Frame, at: number): string {
     [`A${at}=""`, '"give the gate a name"'],
     [`${before}=""`, '"measure its leak first"'],
     ...wrong("the leak before", before),
+    ...slip(`C${worked}`, before),
     [
       `AND(${after}="",${order}="")`,
       `IF(R${worked}="","type the meter's head in ${HEAD_CELL.replaceAll("$", "")}","no more than the meter's error: leave it")`,
@@ -90,6 +93,19 @@ function verdict(frame: Frame, at: number): string {
   const rest = `"too small to tell within ± "&${said(chance)}&": "&T${worked}&" readings each would"`;
   return cases.reduceRight((otherwise, [when, says]) => `IF(${when},${says},${otherwise})`, rest);
 }
+
+/** A reading so far from what gates in that condition leak that a decimal place is likely wrong, of it or of the head's area. House judgement. */
+const [TOO_MUCH, TOO_LITTLE] = [8, 5];
+const slip = (estimate: string, before: string): readonly (readonly [string, string])[] => [
+  [
+    `IF(COUNT(${estimate})=0,FALSE,${before}>${TOO_MUCH}*${estimate})`,
+    `"check it: "&ROUND(${before}/${estimate},0)&" times the estimate for its condition. A decimal place of the reading, or of the head's area?"`,
+  ],
+  [
+    `IF(COUNT(${estimate})=0,FALSE,AND(${before}>0,${TOO_LITTLE}*${before}<${estimate}))`,
+    `"check it: one part in "&ROUND(${estimate}/${before},0)&" of the estimate for its condition. A decimal place of the reading, or of the head's area?"`,
+  ],
+];
 
 const wrong = (what: string, cell: string): readonly (readonly [string, string])[] => [
   [`COUNT(${cell})=0`, `"check it: ${what} must be a number"`],

@@ -43,14 +43,15 @@ function sound(log: number, letter: "E" | "F"): string {
   return `IF(OR(A${log}="",COUNT(${reading})=0),"",IF(OR(${reading}<0,${beyond}),"",${reading}))`;
 }
 
-/** The suction as typed, the one to compare at, and where that comes from. SOLVE's is taken where it has a run of that name. */
+/** The suction as typed or, left blank, as SOLVE has it; the one to compare at, and where that comes from. SOLVE's is taken where it has a run of that name. */
 function suctions(frame: Frame, log: number, at: number) {
   const place = `MATCH(A${log}&"",${flowColumn(frame, "run")},0)`;
   const solved = `INDEX(${flowColumn(frame, "staticSuction")},${place})`;
-  const typed = `IF(COUNT(D${log})=0,"",IF(D${log}>0,D${log},""))`;
+  const ofFlow = `IF(D${log}="",IF(ISNUMBER(${solved}),IF(${solved}>0,${solved},""),""),"")`;
+  const typed = `IF(COUNT(D${log})=0,${ofFlow},IF(D${log}>0,D${log},""))`;
   const flow = frame.sheet("flow");
   const missing = `IF(D${log}="","type the suction in D${log}","check it: the suction must be a number above 0")`;
-  const from = `IF(ISNUMBER(${solved}),"sheet ${flow}, where the run has this name","as typed: sheet ${flow} gives none for this name")`;
+  const from = `IF(ISNUMBER(${solved}),IF(D${log}="","sheet ${flow}, as in column D left blank","sheet ${flow}, where the run has this name"),"as typed: sheet ${flow} gives none for this name")`;
   return {
     typed,
     other: `IF(A${log}="","",IF(ISNUMBER(${solved}),${solved},${typed}))`,
