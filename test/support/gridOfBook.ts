@@ -12,6 +12,7 @@ export interface Shows {
   readonly column: (sheet: string, range: string) => unknown[];
   readonly type: (sheet: string, at: string, text: string) => void; // as a person types it
   readonly typeRow: (sheet: string, at: string, texts: readonly string[]) => void; // from there to the right, all at once
+  readonly typeColumn: (sheet: string, at: string, texts: readonly string[]) => void; // the same downwards
   readonly insertColumn: (sheet: string, before: string) => void; // by its letters, as it stands now
   readonly insertRow: (sheet: string, before: number) => void; // rows from 1
   readonly deleteRow: (sheet: string, row: number) => void;
@@ -112,6 +113,10 @@ export function gridOfBook(workbook: Workbook): Shows {
     else order("COPY");
     order("PASTE", { target: [toZone(to)] });
   };
+  const pasteText = (sheet: string, at: string, text: string): void => {
+    show(sheet);
+    order("PASTE_FROM_OS_CLIPBOARD", { target: [toZone(at)], clipboardContent: { text } });
+  };
   return {
     value,
     column: (sheet, range) => {
@@ -140,10 +145,8 @@ export function gridOfBook(workbook: Workbook): Shows {
       });
       if (!isSuccessful) throw new Error(`could not insert a column before ${sheet}!${before}`);
     },
-    typeRow: (sheet, at, texts) => {
-      show(sheet);
-      order("PASTE_FROM_OS_CLIPBOARD", { target: [toZone(at)], clipboardContent: { text: texts.join("\t") } });
-    },
+    typeRow: (sheet, at, texts) => pasteText(sheet, at, texts.join("\t")),
+    typeColumn: (sheet, at, texts) => pasteText(sheet, at, texts.join("\n")),
     insertRow: (sheet, before) =>
       order("ADD_COLUMNS_ROWS", {
         sheetId: idOf(sheet),

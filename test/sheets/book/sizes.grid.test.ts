@@ -23,8 +23,9 @@ import { sheetKeys } from "../../../src/sheets/sheetKeys";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
 
 const plain = (at: string): string => at.replaceAll("$", "");
-const open = (contents: "example" | "empty" = "example"): Shows =>
-  gridOfBook(budgetBook({ units: "IP", sheets: sheetKeys, contents }, { sheets: [], names: [] }));
+/** With the sheets that are asked here and those that they read. */
+const open = (): Shows =>
+  gridOfBook(budgetBook({ units: "IP", sheets: ["sizes", "summary"], contents: "example" }, { sheets: [], names: [] }));
 const inShort = (grid: Shows): string => String(grid.value("Sizes", plain(TOGETHER_CELL)));
 const state = (grid: Shows): string => String(grid.value("Sizes", plain(STATE_CELL)));
 const searched = (grid: Shows): unknown[] =>
@@ -33,7 +34,8 @@ const searched = (grid: Shows): unknown[] =>
 /** What the pane does when a search has ended: keeps the texts of what it rested on, and when. */
 function search(grid: Shows): void {
   const now = grid.column("Sizes", `${WATCHED.now}${WATCHED_FIRST}:${WATCHED.now}${WATCHED_LAST}`);
-  now.forEach((words, index) => grid.type("Sizes", `${WATCHED.then}${WATCHED_FIRST + index}`, `'${String(words)}`));
+  const kept = now.map((words) => `'${String(words)}`);
+  grid.typeColumn("Sizes", `${WATCHED.then}${WATCHED_FIRST}`, kept);
   grid.type("Sizes", plain(SEARCHED_AT), "'2026-01-02 10:00");
 }
 
@@ -52,10 +54,15 @@ describe("the sheet Sizes", () => {
     expect(searched(grid)).toEqual(["", "", "planer", "", "", "", ""]);
   });
 
-  test("lists every set of one or two of four gates, and says which work", () => {
+  test("lists every set of as many of four gates as are asked for, of one or two by itself, and says which work", () => {
     const grid = open();
     const { header } = TOGETHER_ANSWER;
-    const sets = grid.column("Sizes", `A${header + 1}:A${header + 11}`);
+    const listed = (): unknown[] => grid.column("Sizes", `A${header + 1}:A${header + 11}`);
+    const most = String(grid.value("Sizes", `B${MOST_ROW}`));
+    grid.type("Sizes", `B${MOST_ROW}`, "1");
+    expect(listed().filter((one) => one !== "")).toHaveLength(4);
+    grid.type("Sizes", `B${MOST_ROW}`, most);
+    const sets = listed();
     expect(sets.filter((one) => one !== "")).toHaveLength(4 + 6);
     // the page for the club has the first four of them again, and below them the scenarios of Flow
     const alone = SETS_HEADER + 1;
@@ -65,9 +72,7 @@ describe("the sheet Sizes", () => {
     expect(grid.value("Summary", `F${alone + 4}`)).toMatch(/^the fan moves 1[67]\d\d cfm; /);
     expect(inShort(grid)).toMatch(/^No set of those tried/); // a 9 in trunk is too wide for two machines
     // in a trunk and mains of 5 in, the air of one machine moves its dust
-    const diameter = (index: number, inches: string): void =>
-      grid.type("Runs", runCell("Diameter", RUNS_FIRST + index), inches);
-    [4, 5, 6].forEach((index) => diameter(index, "5"));
+    grid.typeColumn("Runs", runCell("Diameter", RUNS_FIRST + 4), ["5", "5", "5"]);
     expect(grid.value("Runs", runCell("Run", RUNS_FIRST + 6))).toBe("trunk");
     const verdict = answerLetters(TOGETHER_ANSWER, "verdict");
     const works = grid
@@ -76,14 +81,6 @@ describe("the sheet Sizes", () => {
     expect(works.length).toBeGreaterThan(0);
     expect(inShort(grid)).toBe(works.map((set) => set.replaceAll("; ", " + ")).join(", "));
     expect(grid.value("Summary", `B${WATCH + 3}`)).toBe(inShort(grid));
-  });
-
-  test("tries as many gates at once as are asked for", () => {
-    const grid = open();
-    grid.type("Sizes", `B${MOST_ROW}`, "1");
-    const { header } = TOGETHER_ANSWER;
-    const sets = grid.column("Sizes", `A${header + 1}:A${header + 11}`);
-    expect(sets.filter((one) => one !== "")).toHaveLength(4);
   });
 
   test("says that what was searched no longer holds, whatever of it was changed", () => {
@@ -121,7 +118,9 @@ describe("the sheet Sizes", () => {
   });
 
   test("is calm while it is empty", () => {
-    const grid = open("empty");
+    const grid = gridOfBook(
+      budgetBook({ units: "IP", sheets: sheetKeys, contents: "empty" }, { sheets: [], names: [] }),
+    );
     expect(grid.errors()).toEqual([]);
     expect(state(grid)).toMatch(/^Not searched yet/);
     expect(inShort(grid)).toMatch(/^Fill in the sheets Runs and Fan first/);
