@@ -2,7 +2,7 @@
 import { farValue, farValueThatIsRead, heavyFormula } from "../support/attackFiles";
 import { goTo, keptSays, lineSays, readOne, reload, sheetNames, localSite } from "./localPage";
 
-const local = localSite().openForEach();
+const local = localSite().openForAll();
 
 const choose = (name: string, bytes: Uint8Array): Promise<void> =>
   local.page
@@ -28,6 +28,7 @@ test("one that a formula reads: the file is not opened, and says why", async () 
   expect(await notice().locator("p").innerText()).toMatch(
     /^far\.xlsx was not opened\. This file reaches farther than a sheet can here, to One!A1048576, and the formula in One!A2 may read that/,
   );
+  await local.page.keyboard.press("Escape");
 });
 
 test("a formula of a thousand million cells: its cell says that it has no value, also after a reload", async () => {

@@ -15,9 +15,10 @@ export interface LocalPage {
 export interface LocalSite {
   /** @param before runs in the page before its own scripts */
   readonly open: (size?: { width: number; height: number }, before?: () => void) => Promise<LocalPage>;
-  /** A page of its own for each test of the file: the parts of what this gives are those of the page that is open then. */
-  readonly openForEach: () => OpenPage;
-  /** One page for all tests of the file, on which each finds the example as it opened, on its first sheet. */
+  /**
+   * One page for all tests of the file, on which each finds the example as it opened, on its first sheet: the parts of what this
+   * gives are those of the page when it is open.
+   */
   readonly openForAll: () => OpenPage;
 }
 
@@ -31,10 +32,16 @@ export function localSite(): LocalSite {
   const serving = servedFolder();
   const open: LocalSite["open"] = async (viewport = WIDE, before) =>
     openPage(await browser.newContext({ viewport }), serving.address, before);
-  const opened = (): { page: OpenPage; open: () => Promise<void>; close: () => Promise<void> } => {
-    let local: LocalPage;
-    return {
-      page: {
+  return {
+    open,
+    openForAll: () => {
+      let local: LocalPage;
+      beforeAll(async () => {
+        local = await open();
+      });
+      afterEach(() => exampleAgain(local.page));
+      afterAll(() => local.close());
+      return {
         get page() {
           return local.page;
         },
@@ -45,27 +52,7 @@ export function localSite(): LocalSite {
           return local.outside;
         },
         sameBrowser: () => local.sameBrowser(),
-      },
-      open: async () => {
-        local = await open();
-      },
-      close: () => local.close(),
-    };
-  };
-  return {
-    open,
-    openForEach: () => {
-      const one = opened();
-      beforeEach(one.open);
-      afterEach(one.close);
-      return one.page;
-    },
-    openForAll: () => {
-      const one = opened();
-      beforeAll(one.open);
-      afterEach(() => exampleAgain(one.page.page));
-      afterAll(one.close);
-      return one.page;
+      };
     },
   };
 }
