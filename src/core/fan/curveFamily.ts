@@ -63,7 +63,9 @@ const bumpAt = ({ width }: Family, middle: number, airflow: number): number =>
 /**
  * What a curve of the family says at an airflow.
  *
+ * @param family of curves
  * @param x the unknowns, in the order of the priors
+ * @param airflow in [m3/s]
  * @returns [Pa] and [Pa s/m3]
  * @source house
  */

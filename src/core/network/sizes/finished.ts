@@ -1,4 +1,8 @@
-/** Runs a search to its end; whoever wants to hears after each step how far it is. */
+/**
+ * Runs a search to its end; whoever wants to hears after each step how far it is.
+ *
+ * @returns what it found
+ */
 export function finished<Far, Found>(steps: Generator<Far, Found>, hear: (far: Far) => void = () => undefined): Found {
   let step = steps.next();
   for (; !step.done; step = steps.next()) hear(step.value);
