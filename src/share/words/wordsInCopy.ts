@@ -137,7 +137,7 @@ const rules: readonly Rule[] = [
   ],
   [
     /^(Each change alone.*?)[.:] =DUCT\.GAINS\(.*$/s,
-    ({ sheets }, change) => `${change!}. ${sheets === null ? STILL : `Fixed: see the sheet ${sheets.fixed}.`}`,
+    ({ sheets }, change) => `${change}. ${sheets === null ? STILL : `Fixed: see the sheet ${sheets.fixed}.`}`,
   ],
   [
     whole(
