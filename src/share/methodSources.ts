@@ -49,7 +49,7 @@ export const methodSources: Readonly<Record<string, readonly SourceId[]>> = {
   DIFFERENCE: ["abramowitzStegun", "guenther1981", "nistHandbook", "wilsonHilferty1931"],
   EQUIVDIAMETER: ["ashrae2009si"],
   EQUIVLENGTH: [...FRICTION, "smacna4th"],
-  FANCURVE: ["amca210", "fritschCarlson1980", "jcgm100"],
+  FANCURVE: ["amca210", "ductLectureSlides", "fritschCarlson1980", "jcgm100"],
   FANLAW: ["abulencia2009", "cengel2006"],
   FANPRESSURE: ["fritschCarlson1980"],
   FITTINGLOSS: ["ashrae2009si", "ductLectureSlides", "smacna4th"],

@@ -134,7 +134,7 @@ test("in a copy a wrong row has its sentence beside it as well; the numbers of a
   const grid = gridOfBook(withFewEntries(copy.book.workbook));
   mistype(grid, "router table", "Hood", "plane end");
   const words =
-    "Hood must be a name in the tables of this copy, or a number from 0 on; or blank beside a port suction and its airflow";
+    'Hood must be a name in the tables of this copy, or a number from 0 on; or blank beside a port suction and its airflow (nearest: "plain end")';
   expect(grid.value("Runs", "A12")).toBe(words);
   expect(grid.value("Budget", "C3")).toBe(`Look: Runs row 12: ${words}`);
   expect([grid.value("Runs", "A9"), grid.value("Runs", "F5")]).toEqual(["see Budget C3", "see Budget C3"]);
