@@ -75,7 +75,7 @@ test("Check lists what the grid holds and goes to the cell; mended there, it is 
   for (const one of [what, turned]) await findings.getByText(one, { exact: true }).waitFor();
   await pane.locator("canvas").waitFor();
   expect(await pane.getByRole("img", { name: /^Tree of the ducts/ }).isVisible()).toBe(true);
-  await pane.getByText("The same as a table").first().click();
+  await pane.getByText("The same as a table").locator("visible=true").first().click();
   await pane.getByRole("region", { name: "Fan and ducts in numbers" }).getByText("works here").waitFor();
 
   await button(pane, "Go to Runs, T12").click();

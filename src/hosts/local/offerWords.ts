@@ -18,6 +18,7 @@ interface Proposal {
 interface Asked {
   readonly composer: {
     readonly currentEditedCell?: CellPosition;
+    readonly currentContent: string;
     setCurrentContent(text: string): void;
     stopEdition(direction?: "right"): void;
   };
@@ -56,7 +57,13 @@ export function offerWords(): void {
       return FITTINGS.filter((name) => goesOn(begun, name)).map((name) => asProposal(before + name));
     },
     function (_, { text }) {
-      this.composer.setCurrentContent(text); // and one goes on: x2; the next
+      const { composer } = this;
+      const goOn = (): void => composer.setCurrentContent(text); // and one goes on behind it: x2; the next
+      goOn();
+      // Tab goes up before the grid has drawn the word, and the grid then takes the caret for where it was
+      requestAnimationFrame(() => {
+        if (composer.currentContent === text) goOn();
+      });
     },
   );
 }
