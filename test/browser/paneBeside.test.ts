@@ -87,7 +87,7 @@ test("Check lists what the grid holds and goes to the cell; mended there, it is 
   await page.keyboard.press("Shift+F6"); // to the grid, whose selection it is
   await typeHere(page, "6");
   expect(await readOne(page, "E14")).toBe("6");
-  await pane.getByText("check again after a change").waitFor();
+  await pane.getByText("Something has been changed since: check again.").waitFor();
   await check("Check again");
   await findings.getByText(what).waitFor({ state: "detached" });
   expect(await findings.getByText(turned).count()).toBe(1);
