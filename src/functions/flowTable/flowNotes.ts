@@ -23,7 +23,8 @@ export function flowNotes({ run, dust }: TableRun, flow: RunFlow, system: UnitSy
   if (!flow.fed) return sayNote(flow.airflow > 0 ? "onlyLeaksFlow" : "nothingFlows");
   const notes = speedNotes(dust, flow.velocity, system);
   const atHood = flow.airflow - flow.leak;
-  if (flow.end && atHood < ENOUGH_AIR * run.wantedAirflow) {
+  // rounding can leave a hood that nothing is asked of a trace below nothing: it is short of nothing
+  if (flow.end && run.wantedAirflow > 0 && atHood < ENOUGH_AIR * run.wantedAirflow) {
     const percent = Math.round((atHood / run.wantedAirflow) * 100);
     notes.push(sayNote("short", { percent, airflow: inWords(run.wantedAirflow, "airflow", system) }));
   }

@@ -1,4 +1,5 @@
 import { lossFamilies } from "../../reference/lossFamilies";
+import { goingOn } from "./goingOn";
 import type { CellPosition, GridModel } from "./grid";
 import { keptGetters } from "./keptPlugin";
 
@@ -44,8 +45,7 @@ export function offerWords(): void {
   add(
     "runs_to_join",
     function (_, content) {
-      const runs = headingOver(this, "To") === null ? [] : namesUnder(this, "Run");
-      return runs.filter((name) => goesOn(content, name)).map(asProposal);
+      return headingOver(this, "To") === null ? [] : goingOn(content, runsToJoin(this)).map(asProposal);
     },
     whole,
   );
@@ -54,7 +54,7 @@ export function offerWords(): void {
     function (_, content) {
       if (headingOver(this, "Fittings") === null) return [];
       const [, before = "", begun = ""] = /^(.*;\s*|)(.*)$/s.exec(content) ?? [];
-      return FITTINGS.filter((name) => goesOn(begun, name)).map((name) => asProposal(before + name));
+      return goingOn(begun, FITTINGS).map((name) => asProposal(before + name));
     },
     function (_, { text }) {
       const { composer } = this;
@@ -70,9 +70,6 @@ export function offerWords(): void {
 
 const asProposal = (text: string): Proposal => ({ text, fuzzySearchKey: text });
 
-const goesOn = (begun: string, word: string): boolean =>
-  begun !== "" && word.length > begun.length && word.toLowerCase().startsWith(begun.toLowerCase());
-
 /** The row of the heading over the edited cell, where that is this one and the sheet is a budget's Runs. */
 function headingOver({ composer, getters }: Asked, heading: string): number | null {
   const cell = composer.currentEditedCell;
@@ -81,16 +78,33 @@ function headingOver({ composer, getters }: Asked, heading: string): number | nu
   return null;
 }
 
-/** The names in the column of a heading that stands beside that of the edited cell, and the two ends that every budget has. */
-function namesUnder({ composer, getters }: Asked, heading: string): string[] {
-  const cell = composer.currentEditedCell!;
-  const row = headingOver({ composer, getters }, "To")!;
-  const columns = Array.from({ length: getters.getNumberCols(cell.sheetId) }, (_, col) => col);
-  const col = columns.find((one) => textAt(getters, { ...cell, row, col: one }) === heading);
+/** The runs of the table, those that other rows join already though they have no row yet, and the two ends that every budget has. */
+function runsToJoin(asked: Asked): string[] {
+  const { sheetId, row } = asked.composer.currentEditedCell!;
+  const heading = { sheetId, row: headingOver(asked, "To")! };
+  return [
+    ...new Set([
+      ...namesUnder(asked, heading, "Run", null),
+      ...namesUnder(asked, heading, "To", row),
+      "fan",
+      "outside",
+    ]),
+  ];
+}
+
+/** The words in a column of the table, but that in the row that is left out. */
+function namesUnder(
+  { getters }: Asked,
+  { sheetId, row: header }: Pick<CellPosition, "sheetId" | "row">,
+  heading: string,
+  without: number | null,
+): string[] {
+  const columns = Array.from({ length: getters.getNumberCols(sheetId) }, (_, col) => col);
+  const col = columns.find((one) => textAt(getters, { sheetId, row: header, col: one }) === heading);
   if (col === undefined) return [];
-  const rows = Array.from({ length: getters.getNumberRows(cell.sheetId) - row - 1 }, (_, below) => row + 1 + below);
-  const names = rows.map((one) => textAt(getters, { ...cell, row: one, col }));
-  return [...new Set([...names.filter((name) => name !== ""), "fan", "outside"])];
+  const rows = Array.from({ length: getters.getNumberRows(sheetId) - header - 1 }, (_, below) => header + 1 + below);
+  const names = rows.filter((row) => row !== without).map((row) => textAt(getters, { sheetId, row, col }));
+  return names.filter((name) => name !== "");
 }
 
 const textAt = (getters: Asked["getters"], position: CellPosition): string =>

@@ -1,6 +1,7 @@
 import { addAppendPlugin } from "./appendPlugin";
 import { addExtentPlugin } from "./extentPlugin";
 import { addKeptPlugin } from "./keptPlugin";
+import { pasteAnywhere } from "./pasteAnywhere";
 import { printByBrowser } from "./print/printByBrowser";
 import { removeLinks } from "./noLinks";
 import { offerWords } from "./offerWords";
@@ -17,6 +18,7 @@ export function addPlugins(): void {
   removeLinks();
   markNoValidCell();
   offerWords();
+  pasteAnywhere();
   printByBrowser();
   limitWork();
 }

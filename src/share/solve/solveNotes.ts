@@ -25,7 +25,7 @@ export function noteOfRun(place: SolvePlace, budget: BudgetPlace, system: UnitSy
     percent: `ROUND(${atHood}/${wanted}*100,0)`,
     airflow: inWords(wanted, "airflow", system),
   });
-  const isShort = `AND(${kind}=2,${atHood}<${ENOUGH_AIR}*${wanted})`;
+  const isShort = `AND(${kind}=2,${wanted}>0,${atHood}<${ENOUGH_AIR}*${wanted})`;
   const leaky = one("leaky", { percent: `ROUND(${leak}/${airflow}*100,0)` });
   const flowing = `${speed}&IF(${isShort},${short},"")&IF(${leak}>${LEAK_SHARE}*${airflow},${leaky},"")`;
   const still = `IF(${airflow}>0,${one("onlyLeaksFlow")},${one("nothingFlows")})`;
