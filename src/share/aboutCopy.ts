@@ -133,6 +133,7 @@ export function aboutCopy(facts: AboutFacts): Sheet {
     columns: [30, WIDE],
     tallRows,
     frozen: { rows: 0, columns: 0 },
+    gridlines: false,
     cells,
     lists: [],
     flags: [],

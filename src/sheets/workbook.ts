@@ -14,6 +14,7 @@ export interface Sheet {
   readonly columns: readonly number[]; // widths from column A on, in characters of the default font
   readonly tallRows: readonly TallRow[];
   readonly frozen: { readonly rows: number; readonly columns: number };
+  readonly gridlines?: false; // a host draws its lines between all cells, where it is not told
   readonly cells: readonly SheetCell[];
   readonly lists: readonly ChoiceList[];
   readonly flags: readonly Flag[];

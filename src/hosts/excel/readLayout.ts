@@ -3,7 +3,7 @@ import { rectangleAt, withoutSheet } from "./rangeAt";
 import { linesOfPoints, widthOfPoints } from "./measures";
 import { itemAt } from "../../reference/itemAt";
 
-export type Layout = Pick<Sheet, "columns" | "tallRows" | "frozen">;
+export type Layout = Pick<Sheet, "columns" | "tallRows" | "frozen" | "gridlines">;
 
 /** Widths and heights from the first cell to the last one used, and what is frozen. */
 export async function readLayout(
@@ -16,8 +16,10 @@ export async function readLayout(
   const heights = whole.getRowProperties({ format: { rowHeight: true } });
   const frozen = sheet.freezePanes.getLocationOrNullObject();
   frozen.load("address,rowCount,columnCount,isEntireRow,isEntireColumn");
+  sheet.load("showGridlines");
   await context.sync();
   return {
+    ...(sheet.showGridlines ? {} : { gridlines: false as const }),
     columns: widths.value.map(({ format }) => widthOfPoints(format?.columnWidth ?? 0)),
     tallRows: heights.value.flatMap(({ format }, index) => {
       const lines = linesOfPoints(format?.rowHeight ?? 0);

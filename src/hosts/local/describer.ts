@@ -31,6 +31,7 @@ const OF_ONE_SHEET: ReadonlySet<string> = new Set([
   "SET_FORMATTING",
   "SET_BORDER",
   "RESIZE_COLUMNS_ROWS",
+  "SET_GRID_LINES_VISIBILITY",
 ]);
 
 /** @param first what the grid was made of, sheet by sheet */

@@ -181,6 +181,7 @@ function sheetData(sheet: Sheet, id: string) {
     cells: contentsOf(sheet.cells),
     cols: Object.fromEntries(sheet.columns.map((_, index) => [index, { size: sizes.width(index + 1) }])),
     rows: Object.fromEntries(sheet.tallRows.map(({ row }) => [row - 1, { size: sizes.height(row) }])),
+    areGridLinesVisible: sheet.gridlines !== false,
     panes: { xSplit: sheet.frozen.columns, ySplit: sheet.frozen.rows },
     conditionalFormats: sheet.flags.map(({ range, containsText, style }, index) => ({
       id: `${id}-flag${index + 1}`,

@@ -31,6 +31,7 @@ export function calculatedSheet(model: GridModel, sheetId: string): Sheet {
     columns: columnWidths(getters, sheetId),
     tallRows: tallRows(getters, sheetId),
     frozen: { rows: ySplit, columns: xSplit },
+    ...(getters.getGridLinesVisibility(sheetId) ? {} : { gridlines: false as const }),
     cells: sheetCells(model, sheetId),
     lists: getters.getDataValidationRules(sheetId).flatMap(choiceLists),
     flags: getters.getConditionalFormats(sheetId).flatMap(flagsOf),

@@ -40,7 +40,7 @@ export function budgetBook(order: SheetOrder, taken: Taken): Workbook {
   // an example goes with the example's ducts: beside ducts that are there already it would speak of others
   const example = order.contents === "example" && (planned.added.includes("runs") || !frame.has("runs"));
   const sheets = planned.added.map((key): Sheet =>
-    legible(hinted({ key, ...sheetOf(key, frame, example ? "example" : "empty") })),
+    legible(hinted({ key, gridlines: false, ...sheetOf(key, frame, example ? "example" : "empty") })),
   );
   const names = planned.added.includes("start")
     ? cellNames.map((key) => ({

@@ -13,6 +13,7 @@ const useStyles = makeStyles({
     fontSize: tokens.fontSizeBase200,
     fontWeight: tokens.fontWeightRegular,
     color: tokens.colorNeutralForeground2,
+    overflowWrap: "normal",
     borderBottom: `1px solid ${tokens.colorNeutralStroke1}`,
   },
   words: { textAlign: "left", paddingLeft: 0, width: "36%" },

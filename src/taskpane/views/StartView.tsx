@@ -63,7 +63,11 @@ export function StartView({ where, host, shown, go, units, chooseUnits }: StartV
   return (
     <>
       <Heading>Duct Ledger</Heading>
-      <p className={styles.text}>Budgets the air of a small workshop's dust ducts, in the cells of your spreadsheet.</p>
+      {host?.kind !== "local" && ( // beside the local sheet the answer stands first
+        <p className={styles.text}>
+          Budgets the air of a small workshop's dust ducts, in the cells of your spreadsheet.
+        </p>
+      )}
       {host !== null && <YourSystem host={host} shown={shown} go={go} />}
       {title("An example")}
       <UnitsChoice legend="Units of the example" units={units} choose={chooseUnits} />

@@ -79,8 +79,8 @@ describe("readBook", () => {
       { range: "A4:A6", text: "A wood that does not exist." },
       { range: "B4:B6", text: "How wide it is." },
     ]);
-    const { flags, tables, print, frozen, tallRows } = sample.sheets[0]!;
-    expect(wood).toMatchObject({ flags, tables, print, frozen, tallRows });
+    const { flags, tables, print, frozen, gridlines, tallRows } = sample.sheets[0]!;
+    expect(wood).toMatchObject({ flags, tables, print, frozen, gridlines, tallRows });
     expect(wood.columns.slice(0, 3)).toEqual(sample.sheets[0]!.columns);
     expect(sheetIn(book, "Answers").frozen).toEqual({ rows: 2, columns: 0 });
   });

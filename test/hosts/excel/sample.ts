@@ -24,6 +24,7 @@ const woodsheet: Sheet = {
   columns: [20, 8.5, 12],
   tallRows: [{ row: 3, lines: 3 }],
   frozen: { rows: 3, columns: 1 },
+  gridlines: false,
   cells: [
     text("A1", "An invented list", "title"),
     input("B1", "IP", { note: "Units of this sheet." }),

@@ -45,6 +45,7 @@ const sheets: readonly Sheet[] = [
       columns: [12, 18.5, 9, 9],
       tallRows: [{ row: 3, lines: 2 }],
       frozen: { rows: 3, columns: 1 },
+      gridlines: false,
       lists: [
         { range: "B7", choices: ["IP", "SI"], strict: true },
         { range: "A4:A20", choices: longList, strict: false },

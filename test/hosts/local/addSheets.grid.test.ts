@@ -33,6 +33,7 @@ const rich: Workbook = {
         columns: [12, 30.5],
         tallRows: [{ row: 2, lines: 3 }],
         frozen: { rows: 1, columns: 2 },
+        gridlines: false,
         lists: [{ range: "A2:A3", choices: ["a", "b"], strict: true }],
         hints: [{ range: "A2:A3", text: "a half" }],
         flags: [{ range: "A1:C9", containsText: "see", style: "flag" }],

@@ -32,8 +32,16 @@ export const playSheets = (book: BookState): Record<string, Played> => ({
     },
   },
   Worksheet: {
-    reads: { id: ({ id }) => id, name: ({ name }) => name, visibility: ({ visibility }) => visibility },
-    writes: { visibility: (sheet, value) => (sheet.visibility = value) },
+    reads: {
+      id: ({ id }) => id,
+      name: ({ name }) => name,
+      visibility: ({ visibility }) => visibility,
+      showGridlines: ({ hasGridlines }) => hasGridlines,
+    },
+    writes: {
+      visibility: (sheet, value) => (sheet.visibility = value),
+      showGridlines: (sheet, value) => (sheet.hasGridlines = value),
+    },
     parts: {
       protection: (sheet) => sheet,
       freezePanes: (sheet) => sheet,

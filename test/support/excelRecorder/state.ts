@@ -24,6 +24,7 @@ export interface SheetState {
   widths: Map<number, number>; // points
   heights: Map<number, number>;
   frozen: string | null;
+  hasGridlines: boolean;
   flags: FlagState[];
   tables: { name: string; range: string; style: string; showBandedRows: boolean }[];
   charts: ChartState[];
@@ -80,6 +81,7 @@ export function newSheet(book: BookState, name: string): SheetState {
     widths: new Map(),
     heights: new Map(),
     frozen: null,
+    hasGridlines: true,
     flags: [],
     tables: [],
     charts: [],

@@ -59,6 +59,7 @@ export function readSheet(
         columns: widths(root, lastColumn(all)),
         tallRows,
         frozen: frozenOf(root),
+        ...(hasGridlines(root) ? {} : { gridlines: false as const }),
         cells: all,
         lists: listsOf(root, name, textsIn, count),
         flags: flagsOf(root, styles, count),
@@ -104,6 +105,11 @@ function frozenOf(root: XmlNode): Sheet["frozen"] {
   const isFrozen = state === "frozen" || state === "frozenSplit";
   return isFrozen ? { rows: numberOf(ySplit) ?? 0, columns: numberOf(xSplit) ?? 0 } : { rows: 0, columns: 0 };
 }
+
+const hasGridlines = (root: XmlNode): boolean => {
+  const { showGridLines } = down(root, "sheetViews", "sheetView")?.attributes ?? {};
+  return showGridLines === undefined || isOn(showGridLines);
+};
 
 const tablesOf = (file: Package, part: string): SheetTable[] =>
   file.relations(part).flatMap((relation) => {

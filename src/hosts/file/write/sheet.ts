@@ -22,6 +22,7 @@ export function fileSheet(sheet: Sheet, shown: Shown, lists: ListsSheet, title: 
     columns: sheet.columns.map((width) => ({ width: fileWidth(width) })),
     rowDefs: new Map(sheet.tallRows.map(({ row, lines }) => [row - 1, { height: fileHeight(lines) }])),
     ...(rows + columns === 0 ? {} : { freezePane: { rows, columns } }),
+    ...(sheet.gridlines === false ? { view: { showGridLines: false } } : {}),
     dataValidations: validations(sheet, lists),
     conditionalRules: conditionalRules(sheet, shown),
     charts: (sheet.charts ?? []).map((chart) => fileChart(chart, sheet.name)),

@@ -24,7 +24,7 @@ const KINDS = ["static", "total"] as const;
 /** The fan's curve, where it works on these ducts, and a picture of both. */
 export const fanSheet: SheetOf<FanContents> = (frame, { curve, source }) => ({
   name: frame.sheet("fan"),
-  columns: [25, 12, 9, 12, 14, 58],
+  columns: [23, 12, 4, 12, 14, 58],
   tallRows: [
     { row: CURVE_HEADER, lines: 3 },
     { row: POINT + 10, lines: 2 },
