@@ -63,8 +63,7 @@ export function addAppendPlugin(): void {
 
 function fillSheet(sheet: GridSheetData, data: GridData, dispatch: Dispatch, rangeData: RangeDataOf): void {
   const sheetId = sheet.id;
-  if (!sheet.areGridLinesVisible)
-    dispatch("SET_GRID_LINES_VISIBILITY", { sheetId, areGridLinesVisible: false });
+  if (!sheet.areGridLinesVisible) dispatch("SET_GRID_LINES_VISIBILITY", { sheetId, areGridLinesVisible: false });
   const place = (at: string) => ({ sheetId, ...o_spreadsheet.helpers.toCartesian(at) });
   for (const at of new Set([sheet.cells, sheet.styles, sheet.formats].flatMap(Object.keys)))
     dispatch("UPDATE_CELL", {

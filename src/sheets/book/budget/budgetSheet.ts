@@ -54,10 +54,10 @@ const WIDTHS: Readonly<Partial<Record<BudgetKey, number>>> = {
   run: 16,
   airflow: 9,
   velocityPressure: 11,
-  device: 9,
+  device: 10.5,
   suctionAtEnd: 10.5,
   pathLoss: 10.5,
-  governs: 9,
+  governs: 10,
   balancedAirflow: 13.5,
   note: 92,
 };
