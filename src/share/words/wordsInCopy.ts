@@ -190,7 +190,7 @@ const rules: readonly Rule[] = [
   ],
   // Claims
   [
-    /^Try it: type .* for the rated point in B\d+, press Enter, and read the verdicts\.$/,
+    /^Try it: type .* in B\d+, press Enter, and read the verdicts\.$/,
     ifStill("CLAIM", "The verdicts are fixed: another number in column B strikes them out."),
   ],
   // About

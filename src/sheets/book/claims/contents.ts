@@ -10,12 +10,12 @@ export interface ClaimsContents {
 
 export const emptyClaims: ClaimsContents = { invented: null, tryIt: null, says: {} };
 
-const INVENTED = "Invented for trying out: no such machine, vendor or data sheet exists.";
+const INVENTED = "Invented: no such machine, vendor or data sheet exists.";
 
 /** Its rated point asks more of the motor than it has; its wheel and supply are in order, its filter is too small, its hose cannot be judged. */
 const inchPound: ClaimsContents = {
   invented: INVENTED,
-  tryIt: "Try it: type 1650 at 3 for the rated point in B13, press Enter, and read the verdicts.",
+  tryIt: "Try it: type 1650 at 3 in B13, press Enter, and read the verdicts.",
   says: {
     "free-air airflow": "2,400 CFM",
     "rated point": "1650 at 9",
@@ -39,7 +39,7 @@ const inchPound: ClaimsContents = {
 /** Its pressure is doubtful for its tip speed; the rest teaches the same as the other. */
 const metric: ClaimsContents = {
   invented: INVENTED,
-  tryIt: "Try it: type 2800 at 700 for the rated point in B13, press Enter, and read the verdicts.",
+  tryIt: "Try it: type 2800 at 700 in B13, press Enter, and read the verdicts.",
   says: {
     "free-air airflow": "4100 m³/h",
     "rated point": "2800 at 2200",

@@ -30,7 +30,7 @@ const INVENTED = "Invented for trying out: no such duct was read.";
 /** The first reading was taken with the area of the duct one size up, the second is sound. The traverse is slower by the wall. */
 const inchPound: ReadingsContents = {
   invented: INVENTED,
-  tryIt: "Try it: type 0.136 in C9 and 551 in D9, as it should have been, and the slip is gone.",
+  tryIt: "Try it: type 0.136 in C9 and 551 in D9, press Enter, and the slip is gone.",
   areas: [
     { name: "planer", diameter: 5, entered: 0.196, shown: 792 },
     { name: "south main", diameter: 6, entered: 0.196, shown: 585 },
@@ -52,7 +52,7 @@ const inchPound: ReadingsContents = {
 /** Here the first area is that of a square instead of a circle. */
 const metric: ReadingsContents = {
   invented: INVENTED,
-  tryIt: "Try it: type 0.0123 in C9 and 901 in D9, as it should have been, and the slip is gone.",
+  tryIt: "Try it: type 0.0123 in C9 and 901 in D9, press Enter, and the slip is gone.",
   areas: [
     { name: "thickness sander", diameter: 125, entered: 0.0156, shown: 1145 },
     { name: "sanding table", diameter: 140, entered: 0.0154, shown: 1140 },

@@ -26,7 +26,7 @@ export const readingsSheet: SheetOf<ReadingsContents> = (frame, contents) => ({
       "What a meter showed, what it should have shown, and how much air a duct carries.",
       contents.invented,
     ),
-    ...(contents.tryIt === null ? [] : [text("D3", contents.tryIt)]),
+    ...(contents.tryIt === null ? [] : [text("E3", contents.tryIt)]),
     cautionLine(
       frame,
       "A5",
