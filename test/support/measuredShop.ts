@@ -1,5 +1,5 @@
 import { fanCurve } from "../../src/core/fan/fanCurve";
-import type { Model } from "../../src/core/network/calibration/model";
+import type { Model, State } from "../../src/core/network/calibration/model";
 import { stateAt } from "../../src/core/network/calibration/model";
 import { type Reading, said, type Spot } from "../../src/core/network/calibration/reading";
 import { unknownsOf } from "../../src/core/network/calibration/unknowns";
@@ -70,6 +70,10 @@ export const PLANS: readonly (readonly Spot[])[] = [
 export const ANSWERS: readonly Spot[] = [...alone, ...together];
 
 export const everySet = new Set(SETS.keys());
+
+/** The shop as its table says, from which a fit begins. */
+export const toldBy = (of: Model, sets: Iterable<number> = of.systems.keys()): State =>
+  stateAt(of, new Float64Array(of.unknowns.length), new Set(sets));
 
 /** Normal deviates from a seed, by Box and Muller. */
 export function normals(seed: number): () => number {

@@ -100,7 +100,7 @@ function calibrate(
     });
   });
   const usable = typed.flatMap(({ reading }) => (reading === null ? [] : [reading]));
-  return { table, fan, sets, model, asTold, typed, judged: judge(model, usable, new Set(sets.keys())) };
+  return { table, fan, sets, model, asTold, typed, judged: judge(model, usable, asTold) };
 }
 
 /** The sets in which somebody read; without any, the gates as the table has them. */

@@ -1,10 +1,11 @@
 import { NoAnswerError } from "../../errors";
 import { changed, type System } from "../derivative/changed";
-import { direction } from "../derivative/direction";
-import { linearise } from "../derivative/linearise";
+import { changeBy, gradientOf } from "../derivative/gradient";
+import { linearise, type Straight } from "../derivative/linearise";
+import { putBy } from "../derivative/put";
 import { type Solution, solveNetwork } from "../solve/solveNetwork";
 import type { Linear } from "../../numeric/withPriors";
-import { type Reading, said, saidChange, type Spot } from "./reading";
+import { answerOf, ownChange, type Reading, said, type Spot } from "./reading";
 import { inputsThere, type Unknown } from "./unknowns";
 
 /** A system with its gates in each state in which somebody read, and what is unknown of it. */
@@ -17,7 +18,13 @@ export interface Model {
 /** What flows in each set of open gates with the unknowns at some values; a set that nobody asked for is left out. */
 export interface State {
   readonly logarithms: Float64Array; // of the unknowns' factors
-  readonly sets: readonly ({ readonly system: System; readonly solution: Solution } | null)[];
+  readonly sets: readonly (SolvedSet | null)[];
+}
+
+interface SolvedSet {
+  readonly system: System;
+  readonly solution: Solution;
+  readonly straight: () => Straight; // worked out when it is first asked for
 }
 
 /**
@@ -26,24 +33,43 @@ export interface State {
  * @param model the systems and what is unknown of them
  * @param logarithms [-] of the factors
  * @param sets which sets of open gates are wanted
+ * @param near the model at other factors, from which it is found sooner
  * @returns what flows
  * @throws NoAnswerError where a set has no answer
  * @source house
  */
-export function stateAt(model: Model, logarithms: Float64Array, sets: ReadonlySet<number>): State {
+export function stateAt(model: Model, logarithms: Float64Array, sets: ReadonlySet<number>, near?: State): State {
   return {
     logarithms,
-    sets: model.systems.map((told, set) => {
-      if (!sets.has(set)) return null;
-      const there = inputsThere(model.unknowns, told.network);
-      const inputs = there.map(({ input }) => input);
-      const system = changed(told, inputs, there.map(({ place }) => logarithms[place]!)); // prettier-ignore
-      const solution = solveNetwork(system.network, system.curve, system.surroundings);
-      if (solution.status !== "converged") throw new NoAnswerError("no convergence with the inputs as they are read");
-      return { system, solution };
-    }),
+    sets: model.systems.map((told, set) =>
+      sets.has(set) ? solvedSet(told, model.unknowns, logarithms, near?.sets[set]?.solution) : null,
+    ),
   };
 }
+
+function solvedSet(
+  told: System,
+  unknowns: readonly Unknown[],
+  logarithms: Float64Array,
+  near: Solution | undefined,
+): SolvedSet {
+  const there = inputsThere(unknowns, told.network);
+  const inputs = there.map(({ input }) => input);
+  const system = changed(told, inputs, there.map(({ place }) => logarithms[place]!)); // prettier-ignore
+  const solution = solveNetwork(system.network, system.curve, system.surroundings, near);
+  if (solution.status !== "converged") throw new NoAnswerError("no convergence with the inputs as they are read");
+  let straight: Straight | null = null;
+  return { system, solution, straight: () => (straight ??= linearise(system, solution)) };
+}
+
+/**
+ * Which sets of a state were solved.
+ *
+ * @returns their numbers
+ * @source house
+ */
+export const setsIn = ({ sets }: State): ReadonlySet<number> =>
+  new Set([...sets.keys()].filter((set) => sets[set] !== null));
 
 const setOf = (state: State, set: number): NonNullable<State["sets"][number]> => {
   const found = state.sets[set];
@@ -74,13 +100,15 @@ export function slopesOf({ unknowns }: Model, state: State, spots: readonly (Spo
     const here = spots.flatMap((spot, index) => (spot.set === set ? [{ spot, row: rows[index]! }] : []));
     if (found === null || here.length === 0) return;
     const { system, solution } = found;
-    const straight = linearise(system, solution);
-    const values = here.map(({ spot }) => said(system, solution, spot));
+    const straight = found.straight();
+    const answers = here.map(({ spot, row }) => ({
+      ...{ spot, row, value: said(system, solution, spot) },
+      gradient: gradientOf(straight, answerOf(system, solution, spot)),
+    }));
     for (const { place, input } of inputsThere(unknowns, system.network)) {
-      const one = direction(straight, input);
-      here.forEach(({ spot, row }, index) => {
-        row[place] = saidChange(system, solution, spot, input, one) / values[index]!;
-      });
+      const put = putBy(straight, input);
+      for (const { spot, row, value, gradient } of answers)
+        row[place] = changeBy(straight, gradient, put) / value + ownChange(spot, input);
     }
   });
   spots.forEach((spot, index) => {

@@ -1,7 +1,7 @@
 import { DomainError, NoAnswerError } from "../../errors";
 import { dot } from "../../numeric/dot";
-import { narrowedBy, straightFit } from "../../numeric/withPriors";
-import { linearOf, type Model, saidBy, slopesOf, spreadOfReading, type State, stateAt } from "./model";
+import { type Linear, narrowedBy, straightFit } from "../../numeric/withPriors";
+import { linearOf, type Model, saidBy, setsIn, slopesOf, spreadOfReading, type State, stateAt } from "./model";
 import type { Reading } from "./reading";
 
 /** Readings at some values of what is unknown. */
@@ -21,7 +21,9 @@ export interface Fit extends Held {
 
 const MOST_STEPS = 40;
 const MOST_HALVINGS = 12;
-const SETTLED = 1e-8; // relative fall of the sum of squares
+const SETTLED = 1e-14; // [-] of the sum of squares: a step that would take so little is none
+const ROUNDING = 1e-11; // likewise: a sum that grows by so little has not grown
+const AT_END = 1e-8; // likewise: at the end of the fan's curve steps that gain so little lead nowhere
 
 /**
  * The most plausible values of what is unknown, by what was read and by what one knew before (maximum a posteriori).
@@ -32,42 +34,47 @@ const SETTLED = 1e-8; // relative fall of the sum of squares
  *
  * @param model the systems and what is unknown of them
  * @param readings the readings that count
- * @param sets the sets of open gates to be solved, those of the readings among them
+ * @param asTold the systems as the table and the curve say, in the sets of open gates that are to be solved
+ * @param near where to begin if that fits better
  * @returns the fit
  * @throws NoAnswerError where the table as told has no answer
  * @source jcgm100 5.1, 5.2 for the propagation; house for the rest
  */
-export function mostPlausible(model: Model, readings: readonly Reading[], sets: ReadonlySet<number>): Fit {
-  let now = evaluate(model, readings, new Float64Array(model.unknowns.length), sets);
-  let atEnd = false;
-  for (let step = 0; step < MOST_STEPS; step++) {
+export function mostPlausible(model: Model, readings: readonly Reading[], asTold: State, near = asTold): Fit {
+  const starts = [asTold, near].map((state) => evaluated(model, readings, state));
+  let now = starts[1]!.cost < starts[0]!.cost ? starts[1]! : starts[0]!;
+  for (let step = 0, left = false; ; step++) {
     const slopes = slopesOf(model, now.state, readings);
+    const linear = linearOf(model, readings, slopes);
     const read = slopes.map((row, index) => now.off[index]! + dot(row, now.state.logarithms));
-    const target = straightFit(linearOf(model, readings, slopes), read); // where everything would go straight from here
-    const { next, left } = descend(model, readings, now, target, sets);
-    atEnd = left;
-    if (next === null) break;
-    const fell = now.cost - next.cost;
-    now = next;
-    if (fell <= SETTLED * (1 + now.cost)) break;
+    const target = straightFit(linear, read); // where everything would go straight from here
+    const isThere = squaresOf(linear, now.state.logarithms, target) <= SETTLED * (1 + now.cost);
+    const tried = isThere || step === MOST_STEPS ? null : descend(model, readings, now, target);
+    if (tried === null || tried.next === null) {
+      const atEnd = tried === null ? left && !isThere : tried.left;
+      return { ...now, atEnd, readings, slopes, narrowed: narrowedBy(linear) };
+    }
+    now = tried.next;
+    left = tried.left;
   }
-  const slopes = slopesOf(model, now.state, readings);
-  return { ...now, atEnd, readings, slopes, narrowed: narrowedBy(linearOf(model, readings, slopes)) };
+}
+
+/** A step in the deviations of what it goes through: by how much it lowers the sum of squares, if all goes straight. */
+function squaresOf({ priors, spreads, slopes }: Linear, from: Float64Array, to: Float64Array): number {
+  const step = from.map((one, place) => to[place]! - one);
+  let sum = 0;
+  slopes.forEach((row, index) => (sum += (dot(row, step) / spreads[index]!) ** 2));
+  step.forEach((one, place) => (sum += (one / priors[place]!) ** 2));
+  return sum;
 }
 
 type Evaluated = Pick<Fit, "state" | "cost"> & { readonly off: Float64Array };
 
-function evaluate(
-  model: Model,
-  readings: readonly Reading[],
-  logarithms: Float64Array,
-  sets: ReadonlySet<number>,
-): Evaluated {
-  const state = stateAt(model, logarithms, sets);
+function evaluated(model: Model, readings: readonly Reading[], state: State): Evaluated {
   const off = Float64Array.from(readings, (reading) => offOf(state, reading));
   let cost = 0;
   readings.forEach((reading, index) => (cost += (off[index]! / spreadOfReading(model, reading)) ** 2));
-  model.unknowns.forEach(({ deviation }, place) => (cost += (logarithms[place]! / deviation) ** 2));
+  model.unknowns.forEach(({ deviation }, place) => (cost += (state.logarithms[place]! / deviation) ** 2));
   return { state, off, cost };
 }
 
@@ -86,15 +93,15 @@ function descend(
   readings: readonly Reading[],
   now: Evaluated,
   target: Float64Array,
-  sets: ReadonlySet<number>,
 ): { readonly next: Evaluated | null; readonly left: boolean } {
   const { logarithms } = now.state;
   let [share, left] = [1, false];
   for (let halving = 0; halving < MOST_HALVINGS; halving++, share /= 2) {
     const there = logarithms.map((from, place) => from + share * (target[place]! - from));
     try {
-      const next = evaluate(model, readings, there, sets);
-      if (next.cost < now.cost) return { next, left };
+      const next = evaluated(model, readings, stateAt(model, there, setsIn(now.state), now.state));
+      const fell = now.cost - next.cost;
+      if (fell > (left ? AT_END : -ROUNDING) * (1 + now.cost)) return { next, left };
     } catch (error) {
       if (!(error instanceof NoAnswerError || error instanceof DomainError)) throw error;
       left = true;

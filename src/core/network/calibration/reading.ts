@@ -1,7 +1,7 @@
 import { velocityPressure } from "../../air/velocityPressure";
 import { sectionArea } from "../../section/section";
 import type { System } from "../derivative/changed";
-import type { Direction } from "../derivative/direction";
+import type { Answer } from "../derivative/gradient";
 import type { Input } from "../derivative/inputs";
 import { dischargeLoss } from "../dischargeLoss";
 import { runLoss } from "../runLoss";
@@ -54,33 +54,37 @@ export function said({ network, surroundings }: System, solution: Solution, { ru
 }
 
 /**
- * How that changes with the logarithm of an input's factor.
+ * The same made straight at its state.
  *
- * @param system the network in whose state the direction was found
+ * @param system the network
  * @param solution its state
  * @param spot a run or the fan
- * @param input what changes
- * @param direction what it does to all that flows
- * @returns [m3/s, m/s or Pa]
+ * @returns how it goes with what flows there
  * @source house definition, the derivative of `said`
  */
-export function saidChange(system: System, solution: Solution, spot: Spot, input: Input, direction: Direction): number {
+export function answerOf(system: System, solution: Solution, spot: Spot): Answer {
   const { network, surroundings } = system;
-  const { run, what } = spot;
-  const own = network.runs[run < 0 ? network.last : run]!;
-  const byFan = run < 0 || own.side === "discharge";
-  const change = byFan ? direction.fanAirflow : direction.airflow[run]!;
-  if (what === "airflow") return change;
-  if (what === "velocity") return change / sectionArea(own.diameter, null);
-  const airflow = byFan ? solution.fanAirflow : solution.airflow[run]!;
-  if (what === "drop") {
-    const itself = input.kind === "device" && input.run === run ? 1 : 0;
-    return said(system, solution, spot) * (itself + (own.device!.exponent * change) / airflow);
+  const own = network.runs[spot.run < 0 ? network.last : spot.run]!;
+  const run = own.side === "discharge" ? -1 : spot.run;
+  const airflow = run < 0 ? solution.fanAirflow : solution.airflow[run]!;
+  const area = sectionArea(own.diameter, null);
+  switch (spot.what) {
+    case "airflow":
+      return { run, airflow: 1, suction: 0 };
+    case "velocity":
+      return { run, airflow: 1 / area, suction: 0 };
+    case "drop":
+      return { run, airflow: (said(system, solution, spot) * own.device!.exponent) / airflow, suction: 0 };
+    case "suction": // p_v = density / 2 v^2, so it changes by density v dv
+      return { run, airflow: (surroundings.density * airflow) / area ** 2, suction: run === spot.run ? 1 : 0 };
   }
-  if (run >= 0) return direction.staticSuction[run]!;
-  return direction.inletSuction + velocityPressureChange(airflow, change, own.diameter, surroundings.density);
 }
 
-/** p_v = density / 2 v^2, so it changes by density v dv. */
-const velocityPressureChange = (airflow: number, change: number, diameter: number, density: number): number =>
-  (density * airflow * change) / sectionArea(diameter, null) ** 2;
+/**
+ * What an input does to it though nothing flows otherwise.
+ *
+ * @returns [-] by the logarithms of both
+ * @source house
+ */
+export const ownChange = ({ run, what }: Spot, input: Input): number =>
+  what === "drop" && input.kind === "device" && input.run === run ? 1 : 0;

@@ -2,7 +2,7 @@ import { itemAt } from "../../../reference/itemAt";
 import { cholesky, solveTriangle } from "../../numeric/cholesky";
 import { dot } from "../../numeric/dot";
 import { covariance, seen, spreadTriangle } from "../../numeric/withPriors";
-import { linearOf, type Model, priorsOf, slopesOf, spreadOfReading, stateAt } from "./model";
+import { linearOf, type Model, priorsOf, slopesOf, spreadOfReading, type State } from "./model";
 import { type Fit, type Held, mostPlausible, offOf } from "./mostPlausible";
 import type { Reading } from "./reading";
 
@@ -37,44 +37,39 @@ const CLEARLY_WORSE = 4;
  *
  * @param model the systems and what is unknown of them
  * @param readings all of them
- * @param sets the sets of open gates to be solved, those of the readings among them
+ * @param asTold as mostPlausible takes it
  * @returns the fit of those that agree, and the others
  * @throws NoAnswerError as mostPlausible
  * @source house iterative data snooping, after Baarda
  */
-export function judge(model: Model, readings: readonly Reading[], sets: ReadonlySet<number>): Judged {
+export function judge(model: Model, readings: readonly Reading[], asTold: State): Judged {
   const most = Math.max(1, Math.floor(readings.length / 2));
   const without = (slips: readonly Out[]): readonly Reading[] => {
     const out = new Set(slips.flatMap((slip) => [...slip.readings, ...slip.instead]));
     return readings.filter((one) => !out.has(one));
   };
-  const fitOf = (slips: readonly Out[]): Fit => mostPlausible(model, without(slips), sets);
+  const fitOf = (slips: readonly Out[], near = asTold): Fit => mostPlausible(model, without(slips), asTold, near);
   const slips: Out[] = [];
-  const asTold = heldAt(model, readings, sets);
-  for (let found = worstOf(model, asTold(readings), GROSS); found !== null && slips.length < most;) {
+  const held = heldAt(model, readings, asTold);
+  for (let found = worstOf(model, held(readings), GROSS); found !== null && slips.length < most;) {
     slips.push(found);
-    found = worstOf(model, asTold(without(slips)), GROSS);
+    found = worstOf(model, held(without(slips)), GROSS);
   }
   let fit = fitOf(slips);
   for (let found = worstOf(model, fit, LIMIT); found !== null && slips.length < most;) {
     slips.push(found);
-    fit = fitOf(slips);
+    fit = fitOf(slips, fit.state);
     found = worstOf(model, fit, LIMIT);
   }
   const still = slips.filter((slip) => Math.abs(commonFactor(model, fit, slip.readings).misfit) >= LIMIT);
-  if (still.length < slips.length) fit = fitOf(still);
+  if (still.length < slips.length) fit = fitOf(still, fit.state);
   return { fit, slips: still.map((slip) => ({ ...slip, ...commonFactor(model, fit, slip.readings) })) };
 }
 
 type Out = Pick<Slip, "kind" | "readings" | "instead">;
 
 /** Readings against the table as told. */
-function heldAt(
-  model: Model,
-  readings: readonly Reading[],
-  sets: ReadonlySet<number>,
-): (kept: readonly Reading[]) => Held {
-  const state = stateAt(model, new Float64Array(model.unknowns.length), sets);
+function heldAt(model: Model, readings: readonly Reading[], state: State): (kept: readonly Reading[]) => Held {
   const slopes = slopesOf(model, state, readings);
   return (kept) => ({
     ...{ state, readings: kept },

@@ -22,26 +22,37 @@ export interface System {
  * @source house
  */
 export function changed(system: System, inputs: readonly Input[], logarithms: ArrayLike<number>): System {
-  const factors = new Map<string, number>();
-  inputs.forEach(({ kind, run }, index) => factors.set(`${kind} ${run}`, Math.exp(logarithms[index]!)));
-  const factor = (kind: InputKind, run = -1): number => factors.get(`${kind} ${run}`) ?? 1;
   const { network, curve, surroundings } = system;
-  const [speed, pressure] = [factor("fan speed"), factor("fan pressure")];
+  const ones = new Float64Array(network.runs.length + 1).fill(1);
+  const factors = new Map<InputKind, Float64Array>(); // by kind: what all runs share, then by run
+  inputs.forEach(({ kind, run }, index) => {
+    const column = factors.get(kind) ?? ones.slice();
+    column[run + 1] = Math.exp(logarithms[index]!);
+    factors.set(kind, column);
+  });
+  const shared = (kind: InputKind): number => factors.get(kind)?.[0] ?? 1;
+  const own = (kind: InputKind): ((run: number) => number) => {
+    const column = factors.get(kind) ?? ones;
+    return (run) => column[run + 1]!;
+  };
+  const [speed, pressure, pipe, hose] = [shared("fan speed"), shared("fan pressure"), shared("pipe"), shared("hose")];
+  const [diameter, fittings, junction] = [own("diameter"), own("fittings"), own("junction")];
+  const [entry, leak, device] = [own("entry"), own("leak"), own("device")];
   return {
     network: {
       ...network,
       runs: network.runs.map((run, index): Run => ({
         ...run,
-        length: run.length * factor("pipe"),
-        hoseLength: run.hoseLength * factor("hose"),
-        diameter: run.diameter * factor("diameter", index),
-        coefficient: run.coefficient * factor("fittings", index),
-        mitreCoefficient: run.mitreCoefficient * factor("fittings", index),
-        exitCoefficient: run.exitCoefficient * factor("fittings", index),
-        junctionFactor: run.junctionFactor * factor("junction", index),
-        hood: factors.has(`entry ${index}`) ? (run.hood ?? surroundings.plainEnd) * factor("entry", index) : run.hood,
-        leakArea: run.leakArea * factor("leak", index),
-        device: run.device && { ...run.device, ratedLoss: run.device.ratedLoss * factor("device", index) },
+        length: run.length * pipe,
+        hoseLength: run.hoseLength * hose,
+        diameter: run.diameter * diameter(index),
+        coefficient: run.coefficient * fittings(index),
+        mitreCoefficient: run.mitreCoefficient * fittings(index),
+        exitCoefficient: run.exitCoefficient * fittings(index),
+        junctionFactor: run.junctionFactor * junction(index),
+        hood: entry(index) === 1 ? run.hood : (run.hood ?? surroundings.plainEnd) * entry(index),
+        leakArea: run.leakArea * leak(index),
+        device: run.device && { ...run.device, ratedLoss: run.device.ratedLoss * device(index) },
       })),
     },
     curve: fanCurve(
@@ -50,6 +61,6 @@ export function changed(system: System, inputs: readonly Input[], logarithms: Ar
         pressure: point.pressure * pressure * speed * speed,
       })),
     ),
-    surroundings: { ...surroundings, density: surroundings.density * factor("density") },
+    surroundings: { ...surroundings, density: surroundings.density * shared("density") },
   };
 }

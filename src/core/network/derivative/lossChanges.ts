@@ -53,11 +53,13 @@ export function afterFanLoss(
   const changes = changesOf(run, airflow, surroundings.density, (one, flow, density) =>
     dischargeLoss(withRun(one), index, flow, { ...surroundings, density }),
   );
-  const byDiameter = byFactor((factor) => {
-    const other = withRun({ ...run, diameter: run.diameter * factor });
-    return network.discharge.reduce((sum, at) => sum + totalOf(dischargeLoss(other, at, airflow, surroundings)), 0);
+  return Object.defineProperty(changes, "byDiameter", {
+    get: () =>
+      byFactor((factor) => {
+        const other = withRun({ ...run, diameter: run.diameter * factor });
+        return network.discharge.reduce((sum, at) => sum + totalOf(dischargeLoss(other, at, airflow, surroundings)), 0);
+      }),
   });
-  return { ...changes, byDiameter };
 }
 
 const totalOf = ({ friction, fittings, device }: RunLoss): number => friction + fittings + device;
@@ -71,15 +73,20 @@ function changesOf(
   lossOf: (run: Run, airflow: number, density: number) => RunLoss,
 ): LossChanges {
   const total = (one: Run, flow = airflow, air = density): number => totalOf(lossOf(one, flow, air));
-  const [all, bare] = [lossOf(run, airflow, density), lossOf({ ...run, hoseLength: 0 }, airflow, density)];
-  const plain = lossOf({ ...run, coefficient: 0, mitreCoefficient: 0, exitCoefficient: 0 }, airflow, density);
+  const all = lossOf(run, airflow, density);
+  const bare = lossOf({ ...run, hoseLength: 0, coefficient: 0, mitreCoefficient: 0, exitCoefficient: 0 }, airflow, density); // prettier-ignore
   return {
     byAirflow: byFactor((factor) => total(run, airflow * factor)) / airflow,
     byPipe: bare.friction,
     byHose: all.friction - bare.friction,
-    byFittings: all.fittings - plain.fittings,
+    byFittings: all.fittings - bare.fittings,
     byDevice: all.device,
-    byDiameter: byFactor((factor) => total({ ...run, diameter: run.diameter * factor })),
-    byDensity: byFactor((factor) => total(run, airflow, density * factor)),
+    // Not every caller asks for these two, and each solves its friction twice.
+    get byDiameter() {
+      return byFactor((factor) => total({ ...run, diameter: run.diameter * factor }));
+    },
+    get byDensity() {
+      return byFactor((factor) => total(run, airflow, density * factor));
+    },
   };
 }

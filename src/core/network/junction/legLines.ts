@@ -63,3 +63,28 @@ export function legLines(
   }
   return lines;
 }
+
+/**
+ * The same transposed: what each leg's offset does to a sum of the offsets that `legLines` gives.
+ *
+ * @param legs as for legLines
+ * @param weights of each offset in the sum
+ * @returns the weight of each leg's own offset
+ * @source house
+ */
+export function legWeights(legs: readonly StraightLeg[], weights: readonly number[]): number[] {
+  let [a, b, c, d] = [1, 0, 0, 1]; // as above
+  let [main, push] = [0, 0];
+  legs.forEach(({ rate, byOwn, byMain, byPush, pushes }, leg) => {
+    const own = rate / (1 + rate * byOwn);
+    a += own * byMain;
+    b += own * byPush;
+    c += pushes * own * byMain;
+    d += pushes * own * byPush;
+    main += weights[leg]! * own * byMain;
+    push += weights[leg]! * own * byPush;
+  });
+  const determinant = a * d - b * c;
+  const [onMain, onPush] = [(main * d - push * c) / determinant, (push * a - main * b) / determinant];
+  return legs.map(({ rate, byOwn, pushes }, leg) => (weights[leg]! - onMain - pushes * onPush) / (1 + rate * byOwn));
+}

@@ -7,7 +7,7 @@ import type { Reading, Spot } from "../../../../src/core/network/calibration/rea
 import { unknownsOf } from "../../../../src/core/network/calibration/unknowns";
 import { buildNetwork } from "../../../../src/core/network/tree";
 import { points } from "../../../support/flows";
-import { ANSWERS, drawnShop, everySet, model, normals, PLANS, truly } from "../../../support/measuredShop";
+import { ANSWERS, drawnShop, model, normals, PLANS, toldBy, truly } from "../../../support/measuredShop";
 import { lots } from "../../../support/lots";
 import { AIR, makeRun } from "../../../support/runs";
 
@@ -20,7 +20,7 @@ test.each([1, 4])(
     let [held, count, before, after] = [0, 0, 0, 0];
     for (let shop = 0; shop < 40; shop++) {
       const { truth, readings } = drawnShop(of, PLANS[plan]!, normal);
-      const fit = mostPlausible(of, readings, everySet);
+      const fit = mostPlausible(of, readings, toldBy(of));
       const real = truly(of, truth, ANSWERS);
       const told = truly(of, new Float64Array(of.unknowns.length), ANSWERS);
       const said = truly(of, fit.state.logarithms, ANSWERS);
@@ -40,7 +40,7 @@ test.each([1, 4])(
 test("of 40 such shops without a slip, no more than two have a reading accused", () => {
   const normal = normals(17);
   const accused = Array.from({ length: 40 }, () =>
-    judge(model(), drawnShop(model(), PLANS[2]!, normal).readings, everySet),
+    judge(model(), drawnShop(model(), PLANS[2]!, normal).readings, toldBy(model())),
   );
   expect(accused.filter(({ slips }) => slips.length > 0).length).toBeLessThanOrEqual(2);
 });
@@ -59,7 +59,7 @@ test("the posterior's middle and spread are those of a Metropolis walk", () => {
   const spots: Spot[] = [{ set: 0, run: 0, what: "airflow" }, { set: 0, run: -1, what: "suction" }]; // prettier-ignore
   const told = truly(of, new Float64Array(unknowns.length), spots);
   const readings = spots.map((spot, index): Reading => ({ ...spot, value: told[index]! * [0.9, 0.97][index]!, deviation: 0.03, meter: -1 })); // prettier-ignore
-  const fit = mostPlausible(of, readings, new Set([0]));
+  const fit = mostPlausible(of, readings, toldBy(of, [0]));
 
   const misfit = (at: Float64Array): number => {
     const said = truly(of, at, spots);

@@ -7,7 +7,7 @@ import type { Reading, Spot } from "../../../../src/core/network/calibration/rea
 import { unknownsOf } from "../../../../src/core/network/calibration/unknowns";
 import { buildNetwork } from "../../../../src/core/network/tree";
 import { inTestAir } from "../../../support/flows";
-import { ANSWERS, drawnShop, everySet, model, normals, PLANS, PRIORS, reading, truly } from "../../../support/measuredShop"; // prettier-ignore
+import { ANSWERS, drawnShop, model, normals, PLANS, PRIORS, reading, toldBy, truly } from "../../../support/measuredShop"; // prettier-ignore
 import { AIR, makeRun } from "../../../support/runs";
 
 const deviationOf = (of: Model, fit: Fit, answers: readonly Spot[]): number[] =>
@@ -31,11 +31,11 @@ describe("the most plausible inputs behind readings", () => {
     const of = oneEnd(0.2);
     const told = truly(of, new Float64Array(1), [airflow])[0]!;
     const half: Reading = { ...airflow, value: told / 2, deviation: 1e-6, meter: -1 };
-    const fit = mostPlausible(of, [half], new Set([0]));
+    const fit = mostPlausible(of, [half], toldBy(of, [0]));
     expect(fit.state.logarithms[0]).toBeCloseTo(Math.log(4), 6);
     // Before, the airflow is known to 1/2 of 0.2; a reading as good as that leaves it a deviation of 0.1 / sqrt(2).
     const same: Reading = { ...airflow, value: told, deviation: 0.1, meter: -1 };
-    const kept = mostPlausible(of, [same], new Set([0]));
+    const kept = mostPlausible(of, [same], toldBy(of, [0]));
     expect(deviationOf(of, kept, [airflow])[0]).toBeCloseTo(0.1 / Math.SQRT2, 9);
     expect(kept.state.logarithms[0]).toBeCloseTo(0, 12);
   });
@@ -47,7 +47,7 @@ describe("the most plausible inputs behind readings", () => {
     const truth = Float64Array.from(of.unknowns, ({ deviation }) => deviation * normal());
     const values = truly(of, truth, plan);
     const readings = plan.map((at, index) => ({ ...reading(at, values[index]!, of, 1e-5), meter: -1 }));
-    const fit = mostPlausible(of, readings, everySet);
+    const fit = mostPlausible(of, readings, toldBy(of));
     const said = truly(of, fit.state.logarithms, plan);
     said.forEach((value, index) => expect(Math.abs(value / values[index]! - 1)).toBeLessThan(1e-6));
     const device = of.unknowns.findIndex(({ kind, run }) => kind === "device" && of.systems[0]!.network.runs[run]!.name === "filter"); // prettier-ignore
@@ -60,7 +60,7 @@ describe("the most plausible inputs behind readings", () => {
     expect(certain.unknowns).toEqual([]);
     const almost = model(0.04, new Map([...PRIORS].map(([kind, deviation]) => [kind, 1e-7 * deviation] as const)));
     const { readings } = drawnShop(model(0.04), PLANS[4]!, normals(2));
-    const fit = mostPlausible(almost, readings.map((one) => ({ ...one, meter: -1 })), everySet); // prettier-ignore
+    const fit = mostPlausible(almost, readings.map((one) => ({ ...one, meter: -1 })), toldBy(almost)); // prettier-ignore
     const told = truly(almost, new Float64Array(almost.unknowns.length), ANSWERS);
     truly(almost, fit.state.logarithms, ANSWERS).forEach((value, index) =>
       expect(Math.abs(value / told[index]! - 1)).toBeLessThan(1e-9),
@@ -70,8 +70,8 @@ describe("the most plausible inputs behind readings", () => {
   test("the order of readings does not matter", () => {
     const of = model();
     const { readings } = drawnShop(of, PLANS[2]!, normals(4));
-    const straight = mostPlausible(of, readings, everySet).state.logarithms;
-    const turned = mostPlausible(of, [...readings].reverse(), everySet).state.logarithms;
+    const straight = mostPlausible(of, readings, toldBy(of)).state.logarithms;
+    const turned = mostPlausible(of, [...readings].reverse(), toldBy(of)).state.logarithms;
     straight.forEach((value, place) => expect(Math.abs(value - turned[place]!)).toBeLessThan(1e-6));
   });
 
@@ -81,7 +81,8 @@ describe("the most plausible inputs behind readings", () => {
     const all = PLANS[5]!;
     const values = truly(of, new Float64Array(of.unknowns.length), all);
     const readings = all.map((at, index) => reading(at, values[index]!, of));
-    const claimed = (some: readonly Reading[]): number[] => deviationOf(of, mostPlausible(of, some, everySet), ANSWERS);
+    const claimed = (some: readonly Reading[]): number[] =>
+      deviationOf(of, mostPlausible(of, some, toldBy(of)), ANSWERS);
     fc.assert(
       fc.property(fc.uniqueArray(fc.nat(all.length - 1), { minLength: 1, maxLength: 8 }), (places) => {
         const some = places.map((place) => readings[place]!);
@@ -98,8 +99,8 @@ describe("the most plausible inputs behind readings", () => {
     const of = oneEnd(2);
     const told = truly(of, new Float64Array(1), [airflow])[0]!;
     const more: Reading = { ...airflow, value: told * 50, deviation: 1e-3, meter: -1 };
-    expect(mostPlausible(of, [more], new Set([0])).atEnd).toBe(true);
-    expect(mostPlausible(of, [{ ...more, value: told * 1.1 }], new Set([0])).atEnd).toBe(false);
+    expect(mostPlausible(of, [more], toldBy(of, [0])).atEnd).toBe(true);
+    expect(mostPlausible(of, [{ ...more, value: told * 1.1 }], toldBy(of, [0])).atEnd).toBe(false);
   });
 
   test("suction and airflow of all hoods move as the fan's speed alone, where all losses go with the square", () => {
@@ -115,7 +116,7 @@ describe("the most plausible inputs behind readings", () => {
     const spots: Spot[] = [airflow, { ...airflow, run: 1 }, { set: 0, run: 0, what: "suction" }, { set: 0, run: -1, what: "suction" }]; // prettier-ignore
     const told = truly(of, new Float64Array(unknowns.length), spots);
     const faster = spots.map((at, index): Reading => ({ ...at, value: told[index]! * (at.what === "airflow" ? 1.25 : 1.25 ** 2), deviation: 0.01, meter: -1 })); // prettier-ignore
-    const found = mostPlausible(of, faster, new Set([0])).state.logarithms;
+    const found = mostPlausible(of, faster, toldBy(of, [0])).state.logarithms;
     unknowns.forEach(({ kind }, place) =>
       expect(found[place]).toBeCloseTo(kind === "fan speed" ? Math.log(1.25) : 0, 3),
     );

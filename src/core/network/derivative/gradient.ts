@@ -1,0 +1,97 @@
+import { legWeights } from "../junction/legLines";
+import { JUNCTION, OPEN_END, STILL } from "../solve/elements";
+import { legsWith, type Straight } from "./linearise";
+import { endPut, leakPut, type Put } from "./put";
+
+/** An answer: so many times an airflow and so many times a suction of one run. */
+export interface Answer {
+  readonly run: number; // -1: at the fan's inlet
+  readonly airflow: number; // [answer s/m3]
+  readonly suction: number; // [answer/Pa] on the total-pressure deficit: at the run's upstream end, or at the fan's inlet
+}
+
+/** What one unit put into each equation does to an answer. */
+export interface Gradient {
+  readonly byLoss: Float64Array; // by run, as the equations of `linearise` have it
+  readonly byArriving: Float64Array;
+  readonly byLeak: Float64Array;
+  readonly atJunction: Float64Array;
+  readonly byFan: number;
+}
+
+/**
+ * What everything does to one answer: the walks of `direction` in their opposite order, each step transposed. Where many inputs are
+ * asked about and few answers, it takes far less than a direction for each input.
+ *
+ * @param straight the solved network made straight
+ * @param answer what is asked about; of a run in which nothing flows its suction alone
+ * @returns how the answer changes with what is put in anywhere
+ * @source house the adjoint of the network's equations
+ */
+export function gradientOf(straight: Straight, answer: Answer): Gradient {
+  const { system, kind, cut, losses, rate, rateDown, leakByAirflow, junctions, fanSlope } = straight;
+  const { runs, joining, joins, order, last } = system.network;
+  const column = (): Float64Array => new Float64Array(runs.length);
+  const [byLoss, byArriving, byLeak, atJunction] = [column(), column(), column(), column()];
+  const [onAlone, onAloneDown] = [column(), column()];
+  let [onAirflow, onSuction] = [answer.airflow, answer.suction];
+  for (let at = answer.run; at >= 0; at = joins[at]!) {
+    if (kind[at] === STILL) {
+      if (cut[at] === 1) onSuction = 0;
+    } else {
+      onAirflow += onSuction / rate[at]!; // P = (Q - alone) / rate
+      onAlone[at]! -= onSuction / rate[at]!;
+      onAloneDown[at]! += onAirflow; // Q = aloneDown + rateDown P_down
+      onSuction = onAirflow * rateDown[at]!;
+    }
+    onAirflow = 0;
+  }
+  let byFan = onSuction; // P_down = fanSlope Q + put in
+  if (kind[last] === STILL) return { byLoss, byArriving, byLeak, atJunction, byFan };
+  const onFan = (onAirflow + onSuction * fanSlope) / (1 - rateDown[last]! * fanSlope);
+  byFan += onFan * rateDown[last]!;
+  onAloneDown[last]! += onFan;
+  for (let place = order.length - 1; place >= 0; place--) {
+    const index = order[place]!;
+    if (kind[index] === STILL) continue;
+    const across = onAloneDown[index]! / (1 + rate[index]! * losses[index]!.byAirflow);
+    byLoss[index] = -rate[index]! * across;
+    byLeak[index] = byArriving[index] = (onAlone[index]! + across) / (1 - leakByAirflow[index]!);
+    if (kind[index] !== JUNCTION) continue;
+    for (const other of joining[index]!) onAloneDown[other]! += byArriving[index];
+    const junction = junctions[index]!;
+    if (junction === null) continue;
+    const legs = junction.places.map((leg) => junction.meeting.legs[leg]!);
+    const before = (run: number) => ({ rate: rate[run]! / (1 + rate[run]! * losses[run]!.byAirflow) });
+    legWeights(
+      legsWith(junction, before),
+      legs.map((run) => onAloneDown[run]!),
+    ).forEach((weight, at) => {
+      const run = legs[at]!;
+      onAloneDown[run] = weight;
+      atJunction[run] = -weight * before(run).rate;
+    });
+  }
+  return { byLoss, byArriving, byLeak, atJunction, byFan };
+}
+
+/**
+ * How an answer changes with an input.
+ *
+ * @param straight the network of which the gradient is
+ * @param gradient of the answer
+ * @param put what the input puts into the equations
+ * @returns by the logarithm of the input's factor
+ * @source house
+ */
+export function changeBy(straight: Straight, gradient: Gradient, put: Put): number {
+  const { kind, system } = straight;
+  let change = gradient.byFan * (put.fan - put.afterFan);
+  for (const index of put.where ?? system.network.order) {
+    if (kind[index] === STILL) continue;
+    change += gradient.byLoss[index]! * put.loss(index) + gradient.atJunction[index]! * put.atJunction(index);
+    change += gradient.byLeak[index]! * leakPut(straight, index, put);
+    if (kind[index] === OPEN_END) change += gradient.byArriving[index]! * endPut(straight, index, put);
+  }
+  return change;
+}
