@@ -21,7 +21,9 @@ export interface Fit extends Held {
 
 const MOST_STEPS = 40;
 const MOST_HALVINGS = 12;
-const SETTLED = 1e-14; // [-] of the sum of squares: a step that would take so little is none
+const SETTLED = 1e-14; // [-] of the sum of squares
+/** Likewise, where the fit only tells which readings to set aside. */
+export const ROUGHLY = 1e-7;
 const ROUNDING = 1e-11; // likewise: a sum that grows by so little has not grown
 const AT_END = 1e-8; // likewise: at the end of the fan's curve steps that gain so little lead nowhere
 
@@ -36,11 +38,18 @@ const AT_END = 1e-8; // likewise: at the end of the fan's curve steps that gain 
  * @param readings the readings that count
  * @param asTold the systems as the table and the curve say, in the sets of open gates that are to be solved
  * @param near where to begin if that fits better
+ * @param settled [-] of the sum of squares: a step that would take no more of it is not taken
  * @returns the fit
  * @throws NoAnswerError where the table as told has no answer
  * @source jcgm100 5.1, 5.2 for the propagation; house for the rest
  */
-export function mostPlausible(model: Model, readings: readonly Reading[], asTold: State, near = asTold): Fit {
+export function mostPlausible(
+  model: Model,
+  readings: readonly Reading[],
+  asTold: State,
+  near = asTold,
+  settled = SETTLED,
+): Fit {
   const starts = [asTold, near].map((state) => evaluated(model, readings, state));
   let now = starts[1]!.cost < starts[0]!.cost ? starts[1]! : starts[0]!;
   for (let step = 0, left = false; ; step++) {
@@ -48,7 +57,7 @@ export function mostPlausible(model: Model, readings: readonly Reading[], asTold
     const linear = linearOf(model, readings, slopes);
     const read = slopes.map((row, index) => now.off[index]! + dot(row, now.state.logarithms));
     const target = straightFit(linear, read); // where everything would go straight from here
-    const isThere = squaresOf(linear, now.state.logarithms, target) <= SETTLED * (1 + now.cost);
+    const isThere = squaresOf(linear, now.state.logarithms, target) <= settled * (1 + now.cost);
     const tried = isThere || step === MOST_STEPS ? null : descend(model, readings, now, target);
     if (tried === null || tried.next === null) {
       const atEnd = tried === null ? left && !isThere : tried.left;

@@ -3,7 +3,7 @@ import { cholesky, solveTriangle } from "../../numeric/cholesky";
 import { dot } from "../../numeric/dot";
 import { covariance, seen, spreadTriangle } from "../../numeric/withPriors";
 import { linearOf, type Model, priorsOf, slopesOf, spreadOfReading, type State } from "./model";
-import { type Fit, type Held, mostPlausible, offOf } from "./mostPlausible";
+import { type Fit, type Held, mostPlausible, offOf, ROUGHLY } from "./mostPlausible";
 import type { Reading } from "./reading";
 
 /** Readings that share one factor by which they fit no plausible system. */
@@ -48,19 +48,21 @@ export function judge(model: Model, readings: readonly Reading[], asTold: State)
     const out = new Set(slips.flatMap((slip) => [...slip.readings, ...slip.instead]));
     return readings.filter((one) => !out.has(one));
   };
-  const fitOf = (slips: readonly Out[], near = asTold): Fit => mostPlausible(model, without(slips), asTold, near);
+  const fitOf = (slips: readonly Out[], near: State, settled?: number): Fit =>
+    mostPlausible(model, without(slips), asTold, near, settled);
   const slips: Out[] = [];
   const held = heldAt(model, readings, asTold);
   for (let found = worstOf(model, held(readings), GROSS); found !== null && slips.length < most;) {
     slips.push(found);
     found = worstOf(model, held(without(slips)), GROSS);
   }
-  let fit = fitOf(slips);
+  let fit = fitOf(slips, asTold, ROUGHLY);
   for (let found = worstOf(model, fit, LIMIT); found !== null && slips.length < most;) {
     slips.push(found);
-    fit = fitOf(slips, fit.state);
+    fit = fitOf(slips, fit.state, ROUGHLY);
     found = worstOf(model, fit, LIMIT);
   }
+  fit = fitOf(slips, fit.state);
   const still = slips.filter((slip) => Math.abs(commonFactor(model, fit, slip.readings).misfit) >= LIMIT);
   if (still.length < slips.length) fit = fitOf(still, fit.state);
   return { fit, slips: still.map((slip) => ({ ...slip, ...commonFactor(model, fit, slip.readings) })) };
