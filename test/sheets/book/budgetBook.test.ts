@@ -95,6 +95,12 @@ describe.each(whole)("the whole budget, %s", (_, book) => {
     const paper = book.sheets[0]!.cells.some((cell) => "value" in cell && cell.value === "SI") ? "A4" : "Letter";
     book.sheets.forEach(({ print }) => expect(print?.paper).toBe(paper));
   });
+
+  test("of Flow one prints what flows, up to the notes, on one page's width", () => {
+    const { print } = book.sheets.find(({ key }) => key === "flow")!;
+    expect(print).toMatchObject({ landscape: true, area: expect.stringMatching(/^A1:I\d\d$/) });
+    expect(print).not.toHaveProperty("pagesWide");
+  });
 });
 
 describe("an example", () => {

@@ -3,8 +3,8 @@ import { type MarkedNote, markOf } from "../../../reference/notes";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
-import { BUDGET_WRONG_CELL, FLOW_HEADER } from "../layout";
-import { answerColumn, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answerReferences";
+import { BUDGET_WRONG_CELL, FLOW_HEADER, FLOW_LAST } from "../layout";
+import { answerColumn, answerLetters, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answerReferences";
 import { cautionLine } from "../parts/cautionLine";
 import { LOOK } from "../parts/look";
 import { countOfNote, SETTLES } from "../parts/notes";
@@ -82,7 +82,8 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
       { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: markOf("short"), style: "flag" },
       { range: `A${SCENARIOS + 1}:A${SCENARIOS_LAST}`, containsText: SETTLES, style: "flag" },
     ],
-    print: printing(frame, "landscape", 1),
+    // what flows, on a page: the questions behind it would take two dozen, and Summary prints their answers
+    print: { ...printing(frame, "landscape", 1), area: `A1:${answerLetters(FLOW_ANSWER, "note")}${FLOW_LAST}` },
   };
 };
 
