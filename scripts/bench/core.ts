@@ -3,6 +3,7 @@ import { cells } from "./cells";
 import { colebrookOverHaaland } from "./friction";
 import { costPerRun, epanetOverOurs } from "./network";
 import { ratio, type Row } from "./row";
+import { sizesSearch } from "./sizesSearch";
 import { tables } from "./tables";
 
 /** What is computed without a sheet, bundled before it is run so that nothing stands between the loops and the engine. */
@@ -18,6 +19,7 @@ async function core(dist: string): Promise<Row[]> {
     costPerRun(10_000, 100, { atMost: 1.2 }),
     ...cells(dist),
     ...tables(dist),
+    ...sizesSearch(),
   ];
 }
 

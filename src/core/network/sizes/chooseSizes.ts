@@ -3,6 +3,7 @@ import { branchAndBound } from "./branchAndBound";
 import { firstGuess } from "./firstGuess";
 import { type Judged, type Judging, judging, MET } from "./judging";
 import { better, type FoundSizes, localSearch } from "./localSearch";
+import { narrowing } from "./narrowDomains";
 import { meetingsOf } from "../junction/meeting";
 import type { SizeNeed, SizeTask, Taken } from "./sizeTask";
 
@@ -51,21 +52,26 @@ export function* chooseSizes(
   most: number,
 ): Generator<SearchedSoFar, ChosenSizes> {
   const judge = judging(task);
-  const starts = [...(present === null ? [] : [present]), ...STARTS.map((faster) => firstGuess(task, faster))];
   let found: FoundSizes | null = null;
   const far = (): SearchedSoFar => ({ work: judge.work(), best: found?.judged ?? null });
+  const canProve = !hasRisingPart(task.curve) && !hasMeetings(task);
+  const all = task.choices.map((ofRun) => [...ofRun.keys()]);
+  const root = canProve ? yield* telling(narrowing(judge)(all, most), far) : { domains: all };
+  const starts = [...(present === null ? [] : [present]), ...STARTS.map((faster) => firstGuess(task, faster))];
+  const from = judge.work();
   for (const [place, start] of starts.entries()) {
-    const until = (most / 3) * ((place + 1) / starts.length);
+    const until = from + ((most - from) / 3) * ((place + 1) / starts.length);
     const here: FoundSizes = yield* telling(localSearch(judge, start, until), far);
     if (found === null || better(here.judged, found.judged)) found = here;
   }
   const best = found!;
   const meets = best.judged.share >= MET;
   const sure = { judging: judge, atLeast: 0, blocked: null };
-  if (hasRisingPart(task.curve) || hasMeetings(task)) return { ...best, ...sure, status: meets ? "found" : "missed" };
-  const proof = yield* telling(branchAndBound(judge, meets ? best : null, most), far);
+  if ("blocked" in root) return { ...best, ...sure, status: "impossible", atLeast: Infinity, blocked: root.blocked };
+  if (!canProve) return { ...best, ...sure, status: meets ? "found" : "missed" };
+  const proof = yield* telling(branchAndBound(judge, root.domains, meets ? best : null, most), far);
   const status = proof.best !== null ? (proof.isProved ? "best" : "found") : proof.isProved ? "impossible" : "missed";
-  return { ...(proof.best ?? best), ...sure, status, atLeast: proof.atLeast, blocked: proof.blocked };
+  return { ...(proof.best ?? best), ...sure, status, atLeast: proof.atLeast };
 }
 
 const hasMeetings = ({ scenarios }: SizeTask): boolean =>

@@ -17,12 +17,19 @@ interface Flows {
   readonly fanAirflow: number; // [m3/s]
 }
 
+/** What the needs of a scenario have, in their order. */
+interface Has {
+  readonly ofNeed: Float64Array; // [m3/s] or [m/s]
+  readonly fanAirflow: number; // [m3/s]
+}
+
 /** Solves choices of sizes and counts what that takes. */
 export interface Judging {
   readonly task: SizeTask;
   readonly judge: (taken: Taken, enough?: number) => Judged;
   readonly flows: (scenario: number, taken: Taken) => Flows | null;
   readonly most: (need: SizeNeed, low: Taken, high: Taken, own: number | null) => number;
+  readonly helps: (need: SizeNeed, run: number) => boolean; // whether a wider run may give the need more
   readonly work: () => number; // runs solved so far
 }
 
@@ -54,8 +61,11 @@ export function judging(task: SizeTask): Judging {
     return way;
   });
   const ofScenario = scenarios.map((_, place) => needs.filter(({ scenario }) => scenario === place));
+  const placeOf = new Map(ofScenario.flatMap((list) => list.map((need, place) => [need, place] as const)));
   // the scenario that was met worst last comes first: a choice that is no better mostly shows it there
   const order = [...scenarios.keys()].filter((place) => ofScenario[place]!.length > 0);
+  const last: (Flows | undefined)[] = scenarios.map(() => undefined);
+  const known = new Map<string, Has | null>();
   let work = 0;
 
   const flows = (scenario: number, taken: Taken): Flows | null => {
@@ -63,25 +73,42 @@ export function judging(task: SizeTask): Judging {
     work += taken.length;
     try {
       const chosen = runs.map((ofRun, run) => ofRun[taken[run]!]!);
-      const solution = solveNetwork({ ...network, runs: chosen }, task.curve, task.surroundings);
-      return solution.status === "converged" ? solution : null;
+      const solution = solveNetwork({ ...network, runs: chosen }, task.curve, task.surroundings, last[scenario]);
+      if (solution.status !== "converged") return null;
+      return (last[scenario] = solution);
     } catch (error) {
       if (error instanceof OutsideCurveError) return null;
       throw error;
     }
   };
   const areaOf = (run: number, taken: Taken): number => sectionArea(choices[run]![taken[run]!]!.diameter, null);
-  const value = ({ kind, run }: SizeNeed, { airflow, leak }: Flows, taken: Taken): number =>
-    kind === "airflow" ? airflow[run]! - leak[run]! : airflow[run]! / areaOf(run, taken);
+  /** What the needs of a scenario have; what was solved before is not solved again. */
+  const has = (scenario: number, taken: Taken): Has | null => {
+    const key = String.fromCharCode(scenario, ...taken);
+    const before = known.get(key);
+    if (before !== undefined) {
+      work++;
+      return before;
+    }
+    const found = flows(scenario, taken);
+    const values = found && {
+      ofNeed: Float64Array.from(ofScenario[scenario]!, ({ kind, run }) =>
+        kind === "airflow" ? found.airflow[run]! - found.leak[run]! : found.airflow[run]! / areaOf(run, taken),
+      ),
+      fanAirflow: found.fanAirflow,
+    };
+    known.set(key, values);
+    return values;
+  };
 
   const judge = (taken: Taken, enough = -Infinity): Judged => {
     let [share, need] = [Infinity, needs[0]!];
     for (const scenario of order) {
-      const found = flows(scenario, taken);
-      for (const one of ofScenario[scenario]!) {
-        const met = found === null ? 0 : value(one, found, taken) / one.wanted;
+      const found = has(scenario, taken);
+      ofScenario[scenario]!.forEach((one, place) => {
+        const met = found === null ? 0 : found.ofNeed[place]! / one.wanted;
         if (met < share) [share, need] = [met, one];
-      }
+      });
       if (share < enough) break;
     }
     order.splice(order.indexOf(need.scenario), 1);
@@ -89,15 +116,17 @@ export function judging(task: SizeTask): Judging {
     return { share, need, cost: costOf(task, taken) };
   };
 
+  const helps = (need: SizeNeed, run: number): boolean =>
+    wayOf[need.run]!.has(run) || (need.kind === "velocity" && wayOf[run]!.has(need.run));
   const most: Judging["most"] = (need, low, high, own) => {
-    const helps = (run: number): boolean =>
-      wayOf[need.run]!.has(run) || (need.kind === "velocity" && wayOf[run]!.has(need.run));
-    const taken = low.map((narrow, run) => (run === need.run && own !== null ? own : helps(run) ? high[run]! : narrow));
-    const found = flows(need.scenario, taken);
+    const taken = low.map((narrow, run) =>
+      run === need.run && own !== null ? own : helps(need, run) ? high[run]! : narrow,
+    );
+    const found = has(need.scenario, taken);
     if (found === null) return Infinity; // nothing is known of it, so nothing is ruled out
     const slack = (SLACK * found.fanAirflow) / (need.kind === "airflow" ? 1 : areaOf(need.run, taken));
-    return (value(need, found, taken) + slack) / need.wanted;
+    return (found.ofNeed[placeOf.get(need)!]! + slack) / need.wanted;
   };
 
-  return { task, judge, flows, most, work: () => work };
+  return { task, judge, flows, most, helps, work: () => work };
 }

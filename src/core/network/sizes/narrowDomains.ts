@@ -9,42 +9,57 @@ type Narrowed = { readonly domains: Domains } | { readonly blocked: SizeNeed | n
 
 /**
  * Takes out of the domains what cannot be part of an answer: sizes with which some need is missed whatever the others do,
- * and those narrower than a run that joins there.
+ * and those narrower than a run that joins there. The need that blocked last is asked first, since mostly it blocks again.
  *
  * @param judging solves choices of the task
- * @param given the domains
- * @param until [-] runs solved at which it stops with what it has
- * @returns the domains, none of them empty; or what stands against an answer, null where it is the rule of widths
+ * @returns what narrows domains, stopping with what it has after so many runs solved: the domains, none of them empty; or what
+ *   stands against an answer, null where it is the rule of widths
  * @source house
  */
-export function* narrowDomains(judging: Judging, given: Domains, until: number): Generator<void, Narrowed> {
+export function narrowing(judging: Judging): (given: Domains, until: number) => Generator<void, Narrowed> {
   const { task, most } = judging;
-  const domains = given.map((places) => [...places]);
-  const low = domains.map((places) => places[0]!);
-  const high = domains.map((places) => places.at(-1)!);
-  const keep = (run: number, kept: number[]): boolean => {
-    if (kept.length === domains[run]!.length) return false;
-    domains[run] = kept;
-    if (kept.length > 0) [low[run], high[run]] = [kept[0]!, kept.at(-1)!];
-    return true;
-  };
-  for (let changed = true; changed;) {
-    changed = grow(judging, domains, keep);
-    if (domains.some((places) => places.length === 0)) return { blocked: null };
-    for (const need of task.needs) {
-      if (judging.work() >= until) return { domains };
-      yield;
-      if (need.kind === "airflow") {
-        if (most(need, low, high, null) < MET) return { blocked: need };
-        for (const run of wayOf(judging, need.run)) changed = keep(run, wideEnough(judging, need, run, domains, low, high)) || changed; // prettier-ignore
-      } else {
+  const asked = [...task.needs];
+  return function* (given, until) {
+    const domains = given.map((places) => [...places]);
+    const low = domains.map((places) => places[0]!);
+    const high = domains.map((places) => places.at(-1)!);
+    const keep = (run: number, kept: number[]): boolean => {
+      if (kept.length === domains[run]!.length) return false;
+      domains[run] = kept;
+      if (kept.length > 0) [low[run], high[run]] = [kept[0]!, kept.at(-1)!];
+      return true;
+    };
+    const blockedBy = (need: SizeNeed): Narrowed => {
+      asked.splice(asked.indexOf(need), 1);
+      asked.unshift(need);
+      return { blocked: need };
+    };
+    for (let changed = true; changed;) {
+      changed = grow(judging, domains, keep);
+      if (domains.some((places) => places.length === 0)) return { blocked: null };
+      for (const need of asked) {
+        if (judging.work() >= until) return { domains };
+        yield;
+        if (need.kind === "airflow") {
+          if (most(need, low, high, null) < MET) return blockedBy(need);
+          continue;
+        }
         const kept = domains[need.run]!.filter((own) => most(need, low, high, own) >= MET);
-        if (kept.length === 0) return { blocked: need };
+        if (kept.length === 0) return blockedBy(need);
         changed = keep(need.run, kept) || changed;
       }
+      if (changed) continue;
+      for (const need of asked) {
+        if (need.kind !== "airflow") continue;
+        for (const run of wayOf(judging, need.run)) {
+          if (judging.work() >= until) return { domains };
+          yield;
+          changed = keep(run, wideEnough(judging, need, run, domains, low, high)) || changed;
+        }
+      }
     }
-  }
-  return { domains };
+    return { domains };
+  };
 }
 
 /** From the narrow end: what is too narrow on a hood's way for its air, all else at its best. */

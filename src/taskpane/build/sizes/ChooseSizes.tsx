@@ -9,7 +9,7 @@ import { TaskOutcome } from "../../hostUse/TaskOutcome";
 import { useTask } from "../../hostUse/useTask";
 import { count, NO_SHEET } from "../../hostUse/words";
 import { newDiameters } from "./newDiameters";
-import { MOST_SOLVED, searchSizes } from "./searchSizes";
+import { mostSolved, searchSizes } from "./searchSizes";
 import { sizesAsked } from "./sizesAsked";
 import { blocksOf, type NewSize, sizesFound, timeWords } from "./sizesFound";
 
@@ -44,7 +44,7 @@ export function ChooseSizes({ host }: { readonly host: SheetHost | null }): Reac
     if (host === null) return [NO_SHEET];
     const asked = sizesAsked(await host.readBook());
     if ("why" in asked) return [asked.why];
-    const hear = (far: SearchedSoFar): void => watch.progress(far.work, MOST_SOLVED, progressWords(far));
+    const hear = (far: SearchedSoFar): void => watch.progress(far.work, mostSolved(asked.args), progressWords(far));
     const answer = await searchSizes(asked.args, { hear, signal: watch.signal }, startWorker);
     if ("error" in answer) return [`The ducts cannot be sized: ${answer.message || answer.error}.`];
     const { outcome, changes, meets } = sizesFound(answer.rows);
@@ -79,7 +79,7 @@ export function ChooseSizes({ host }: { readonly host: SheetHost | null }): Reac
       </Subtitle2>
       <p className={styles.text}>
         Chooses every diameter from what can be bought, so that each set of open gates on the sheet Sizes works, for the
-        least pipe. It may take a minute; the sheet can be used meanwhile. Nothing of yours is changed before you say
+        least pipe. It takes some seconds; the sheet can be used meanwhile. Nothing of yours is changed before you say
         so. <HelpLink file={sizesFile}>How it searches, and what it does not know</HelpLink>
       </p>
       <Button disabledFocusable={busy} onClick={() => tasking.run("Searching sizes", search)}>

@@ -2,8 +2,11 @@ import type { SearchedSoFar } from "../../../core/network/sizes/chooseSizes";
 import type { FunctionAnswer, Matrix } from "../../functions/callFunction";
 import type { AskedOfSearch, ToldBySearch } from "./sizesWorker";
 
-/** Runs that are solved at most: about a minute; a cell stops at a fiftieth of it. */
-export const MOST_SOLVED = 3_000_000;
+const [LEAST, MOST] = [200_000, 3_000_000];
+
+/** Runs that are solved at most, by how many there are: a second or two for fifteen runs, five or so for forty. */
+export const mostSolved = ([runs]: readonly Matrix[]): number =>
+  Math.min(MOST, Math.max(LEAST, 1000 * (runs?.length ?? 0) ** 2));
 
 /**
  * Searches in a worker, which ends with the search or as soon as it is cancelled.
@@ -36,6 +39,6 @@ export function searchSizes(
       end();
       reject(new Error("the functions could not be loaded: load the pane again"));
     });
-    worker.postMessage({ args, most: MOST_SOLVED } satisfies AskedOfSearch);
+    worker.postMessage({ args, most: mostSolved(args) } satisfies AskedOfSearch);
   });
 }

@@ -4,6 +4,7 @@ import { type ChosenSizes, chooseSizes } from "../../../../src/core/network/size
 import type { SizeTask } from "../../../../src/core/network/sizes/sizeTask";
 import { solveNetwork } from "../../../../src/core/network/solve/solveNetwork";
 import { drawnTask } from "./drawnTasks";
+import { plantedTask } from "./plantedTasks";
 
 const MUCH = 1e7;
 
@@ -95,6 +96,18 @@ test("stopped early it promises nothing: what it has is not called best, and no 
       expect(early.status).not.toBe("impossible");
       expect(early.atLeast).toBeLessThanOrEqual(full.judged.cost * (1 + 1e-9));
     }
+  }
+});
+
+test("of fifteen runs that sizes known beforehand serve it calls none impossible, and its bound is no more than they cost", () => {
+  for (const seed of [1, 2, 3]) {
+    const { task, cost } = plantedTask(seed, 15, 8);
+    const { status, atLeast, judged } = run(task, 30_000);
+    expect(status).not.toBe("impossible");
+    expect(atLeast).toBeGreaterThan(0);
+    expect(atLeast).toBeLessThanOrEqual(cost * (1 + 1e-9));
+    if (status === "found") expect(atLeast).toBeLessThanOrEqual(judged.cost);
+    if (status === "best") expect(judged.cost).toBeLessThanOrEqual(cost * (1 + 1e-9));
   }
 });
 
