@@ -47,7 +47,7 @@ export function uncertaintyTable(runs: RunsTable, fan: Fan, errors: Deviations, 
   const straight = linearise(asTold, solved.solution);
   const flows = runFlows(solved);
   const uncertain = uncertainOf(inputsOfSolved(solved), errors, (input) => direction(straight, input));
-  const told = tell(asTold, solved.solution, uncertain);
+  const told = tell(asTold, uncertain);
   const words = ({ kind, run }: Input): string => inputInWords(kind, solved.network.runs[run]?.name ?? "");
   const rows = Array.from({ length: solved.table.rows }, () => blankRow(uncertaintyColumns));
   solved.table.runs.forEach((entry, index) => {
@@ -104,7 +104,7 @@ const row = (of: Partial<Record<UncertaintyKey, Value | null>>, system: UnitSyst
 type Tell = (answer: Answer) => { readonly spread: Spread; readonly error: number; readonly lost: number };
 
 /** Tells each answer's ±; what does not go straight is solved with drawn inputs, once for all answers that need it. */
-function tell(system: System, solution: Solution, uncertain: readonly Uncertain[]): Tell {
+function tell(system: System, uncertain: readonly Uncertain[]): Tell {
   let draws: ReturnType<typeof drawn> | null = null;
   return ({ changeOf, of }) => {
     const spread = spreadOf(uncertain, changeOf);
@@ -112,7 +112,6 @@ function tell(system: System, solution: Solution, uncertain: readonly Uncertain[
     if (spread.byLeaks <= STRAIGHT_ENOUGH) return { spread, error, lost: 0 };
     draws ??= drawn(
       system,
-      solution,
       uncertain.map(({ input }) => input),
       uncertain.map(({ deviation }) => deviation),
     );

@@ -21,46 +21,53 @@ export interface System {
  * @returns the system that has these factors
  * @source house
  */
-export function changed(system: System, inputs: readonly Input[], logarithms: ArrayLike<number>): System {
+export const changed = (system: System, inputs: readonly Input[], logarithms: ArrayLike<number>): System =>
+  changing(system, inputs)(logarithms);
+
+/**
+ * The same again and again with other factors on the same inputs.
+ *
+ * @returns what `changed` gives for their logarithms
+ * @source house
+ */
+export function changing(system: System, inputs: readonly Input[]): (logarithms: ArrayLike<number>) => System {
   const { network, curve, surroundings } = system;
   const ones = new Float64Array(network.runs.length + 1).fill(1);
-  const factors = new Map<InputKind, Float64Array>(); // by kind: what all runs share, then by run
-  inputs.forEach(({ kind, run }, index) => {
-    const column = factors.get(kind) ?? ones.slice();
-    column[run + 1] = Math.exp(logarithms[index]!);
-    factors.set(kind, column);
-  });
-  const shared = (kind: InputKind): number => factors.get(kind)?.[0] ?? 1;
-  const own = (kind: InputKind): ((run: number) => number) => {
-    const column = factors.get(kind) ?? ones;
-    return (run) => column[run + 1]!;
-  };
-  const [speed, pressure, pipe, hose] = [shared("fan speed"), shared("fan pressure"), shared("pipe"), shared("hose")];
-  const [diameter, fittings, junction] = [own("diameter"), own("fittings"), own("junction")];
-  const [entry, leak, device] = [own("entry"), own("leak"), own("device")];
-  return {
-    network: {
-      ...network,
-      runs: network.runs.map((run, index): Run => ({
+  const byKind = new Map<InputKind, Float64Array>(); // what all runs share, then by run
+  for (const { kind } of inputs) if (!byKind.has(kind)) byKind.set(kind, ones.slice());
+  const columns = inputs.map(({ kind }) => byKind.get(kind)!);
+  const of = (kind: InputKind): Float64Array => byKind.get(kind) ?? ones;
+  const [diameter, fittings, junction] = [of("diameter"), of("fittings"), of("junction")];
+  const [entry, leak, device] = [of("entry"), of("leak"), of("device")];
+  return (logarithms) => {
+    inputs.forEach(({ run }, index) => (columns[index]![run + 1] = Math.exp(logarithms[index]!)));
+    const [pipe, hose] = [of("pipe")[0]!, of("hose")[0]!];
+    const [speed, pressure] = [of("fan speed")[0]!, of("fan pressure")[0]!];
+    const runs = network.runs.map((run, index): Run => {
+      const own = index + 1;
+      const ofFittings = fittings[own]!;
+      return {
         ...run,
         length: run.length * pipe,
         hoseLength: run.hoseLength * hose,
-        diameter: run.diameter * diameter(index),
-        coefficient: run.coefficient * fittings(index),
-        mitreCoefficient: run.mitreCoefficient * fittings(index),
-        exitCoefficient: run.exitCoefficient * fittings(index),
-        junctionFactor: run.junctionFactor * junction(index),
-        hood: entry(index) === 1 ? run.hood : (run.hood ?? surroundings.plainEnd) * entry(index),
-        leakArea: run.leakArea * leak(index),
-        device: run.device && { ...run.device, ratedLoss: run.device.ratedLoss * device(index) },
-      })),
-    },
-    curve: fanCurve(
-      curve.points.map((point) => ({
-        airflow: point.airflow * speed,
-        pressure: point.pressure * pressure * speed * speed,
-      })),
-    ),
-    surroundings: { ...surroundings, density: surroundings.density * shared("density") },
+        diameter: run.diameter * diameter[own]!,
+        coefficient: run.coefficient * ofFittings,
+        mitreCoefficient: run.mitreCoefficient * ofFittings,
+        exitCoefficient: run.exitCoefficient * ofFittings,
+        junctionFactor: run.junctionFactor * junction[own]!,
+        hood: entry[own] === 1 ? run.hood : (run.hood ?? surroundings.plainEnd) * entry[own]!,
+        leakArea: run.leakArea * leak[own]!,
+        device: run.device && { ...run.device, ratedLoss: run.device.ratedLoss * device[own]! },
+      };
+    });
+    const points = curve.points.map((point) => ({
+      airflow: point.airflow * speed,
+      pressure: point.pressure * pressure * speed * speed,
+    }));
+    return {
+      network: { ...network, runs },
+      curve: fanCurve(points),
+      surroundings: { ...surroundings, density: surroundings.density * of("density")[0]! },
+    };
   };
 }

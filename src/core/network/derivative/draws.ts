@@ -1,6 +1,6 @@
 import { DomainError, NoAnswerError } from "../../errors";
 import { type Solution, solveNetwork } from "../solve/solveNetwork";
-import { changed, type System } from "./changed";
+import { changing, type System } from "./changed";
 import type { Input } from "./inputs";
 
 /** So many draws that the ends of the middle 95 % are told to about a tenth of their distance. */
@@ -19,27 +19,18 @@ interface Drawn {
  * inputs. The draws are the same for the same inputs, so an answer never changes by itself.
  *
  * @param system as the table and the curve say
- * @param asTold what flows in it
  * @param inputs what may be off
  * @param deviations [-] of the logarithms of their factors
  * @returns those draws that have an answer; the fan's curve may not reach for the others
  * @source jcgm101 propagation of distributions
  */
-export function drawn(
-  system: System,
-  asTold: Solution,
-  inputs: readonly Input[],
-  deviations: readonly number[],
-): Drawn[] {
+export function drawn(system: System, inputs: readonly Input[], deviations: readonly number[]): Drawn[] {
   const normal = normalDeviates();
+  const off = changing(system, inputs);
   return Array.from({ length: DRAWS }).flatMap(() => {
-    const other = changed(
-      system,
-      inputs,
-      deviations.map((deviation) => deviation * normal()),
-    );
+    const other = off(deviations.map((deviation) => deviation * normal()));
     try {
-      const solution = solveNetwork(other.network, other.curve, other.surroundings, asTold);
+      const solution = solveNetwork(other.network, other.curve, other.surroundings);
       return solution.status === "converged" ? [{ system: other, solution }] : [];
     } catch (error) {
       if (error instanceof NoAnswerError || error instanceof DomainError) return [];

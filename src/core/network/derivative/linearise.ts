@@ -54,7 +54,7 @@ export function linearise(system: System, solution: Solution): Straight {
   const elements = elementsOf(network, surroundings);
   const { kind, cut, velocityResistance: perVelocity } = elements;
   const column = (): Float64Array => new Float64Array(runs.length);
-  const [arrivingRate, leakByAirflow, rate, rateDown] = [column(), column(), column(), column()];
+  const [arrivingRate, leakByAirflow, rate, rateDown, slopes] = [column(), column(), column(), column(), column()];
   const losses = new Array<LossChanges | null>(runs.length).fill(null);
   const junctions = elements.meetings.map((meeting, index) =>
     meeting === null || kind[index] !== JUNCTION ? null : straightJunction(meeting, kind, airflow),
@@ -62,7 +62,7 @@ export function linearise(system: System, solution: Solution): Straight {
   for (const index of order) {
     if (kind[index] === STILL) continue;
     const [q, l, p] = [airflow[index]!, leak[index]!, suction[index]!];
-    losses[index] = suctionLoss(runs[index]!, q, surroundings);
+    losses[index] = suctionLoss(elements, index, runs[index]!, q, surroundings, slopes);
     if (kind[index] === OPEN_END) arrivingRate[index] = (q - l) / (2 * p);
     const junction = junctions[index]!;
     if (junction !== null)

@@ -2,6 +2,8 @@ import type { Surroundings } from "../designPass";
 import { dischargeLoss } from "../dischargeLoss";
 import type { Network, Run } from "../network";
 import { runLoss, type RunLoss } from "../runLoss";
+import { settledFriction } from "../solve/carriedFriction";
+import { type Elements, fittingsHead } from "../solve/elements";
 
 /** A step so small that the square of it is below the last digits that a difference keeps. */
 export const STEP = 1e-5;
@@ -13,21 +15,46 @@ export interface LossChanges {
   readonly byHose: number;
   readonly byFittings: number;
   readonly byDevice: number;
-  readonly byDiameter: number;
+  readonly byDiameter: number; // this and the next are worked out when they are asked for, which not every caller does
   readonly byDensity: number;
 }
 
 /**
- * How the loss of a suction run changes. What is a plain factor is exact; the rest are central differences of the run's own law.
+ * How the loss of a suction run changes: its law's own derivative, and central differences of the law by diameter and density.
  *
- * @param run the run
+ * @param elements the runs as columns
+ * @param index of the run
+ * @param run itself
  * @param airflow [m3/s] above 0
  * @param surroundings density and hose
+ * @param slopes a column to work in
  * @returns [Pa] by the logarithm of each factor, and [Pa s/m3] by airflow
  * @source house
  */
-export const suctionLoss = (run: Run, airflow: number, { density, hoseRoughness }: Surroundings): LossChanges =>
-  changesOf(run, airflow, density, (one, flow, air) => runLoss(one, flow, hoseRoughness, air));
+export function suctionLoss(
+  elements: Elements,
+  index: number,
+  run: Run,
+  airflow: number,
+  { density, hoseRoughness }: Surroundings,
+  slopes: Float64Array,
+): LossChanges {
+  const byFittings = fittingsHead(elements, index, airflow, slopes);
+  const [byPipe, byHose] = [elements.pipes, elements.hoses].map((lengths) => settledFriction(lengths, index, airflow)) as [number, number]; // prettier-ignore
+  const exponent = elements.deviceExponent[index]!;
+  const byDevice = elements.deviceFactor[index]! * airflow ** exponent;
+  return {
+    byAirflow:
+      slopes[index]! + elements.pipes.slope[index]! + elements.hoses.slope[index]! + (exponent * byDevice) / airflow,
+    ...{ byPipe, byHose, byFittings, byDevice },
+    get byDiameter() {
+      return byFactor((factor) => totalOf(runLoss({ ...run, diameter: run.diameter * factor }, airflow, hoseRoughness, density))); // prettier-ignore
+    },
+    get byDensity() {
+      return byFactor((factor) => totalOf(runLoss(run, airflow, hoseRoughness, density * factor)));
+    },
+  };
+}
 
 /**
  * The same of a run after the fan. The exit is held against the fan's outlet, so a wider outlet changes what the exit costs.
@@ -50,43 +77,30 @@ export function afterFanLoss(
     ...network,
     runs: network.runs.map((other, place) => (place === index ? one : other)),
   });
-  const changes = changesOf(run, airflow, surroundings.density, (one, flow, density) =>
-    dischargeLoss(withRun(one), index, flow, { ...surroundings, density }),
+  const total = (one: Run, flow = airflow, air = surroundings): number => totalOf(dischargeLoss(withRun(one), index, flow, air)); // prettier-ignore
+  const all = dischargeLoss(network, index, airflow, surroundings);
+  const bare = dischargeLoss(
+    withRun({ ...run, hoseLength: 0, coefficient: 0, mitreCoefficient: 0, exitCoefficient: 0 }),
+    ...([index, airflow, surroundings] as const),
   );
-  return Object.defineProperty(changes, "byDiameter", {
-    get: () =>
-      byFactor((factor) => {
-        const other = withRun({ ...run, diameter: run.diameter * factor });
-        return network.discharge.reduce((sum, at) => sum + totalOf(dischargeLoss(other, at, airflow, surroundings)), 0);
-      }),
-  });
-}
-
-const totalOf = ({ friction, fittings, device }: RunLoss): number => friction + fittings + device;
-
-const byFactor = (of: (factor: number) => number): number => (of(Math.exp(STEP)) - of(Math.exp(-STEP))) / (2 * STEP);
-
-function changesOf(
-  run: Run,
-  airflow: number,
-  density: number,
-  lossOf: (run: Run, airflow: number, density: number) => RunLoss,
-): LossChanges {
-  const total = (one: Run, flow = airflow, air = density): number => totalOf(lossOf(one, flow, air));
-  const all = lossOf(run, airflow, density);
-  const bare = lossOf({ ...run, hoseLength: 0, coefficient: 0, mitreCoefficient: 0, exitCoefficient: 0 }, airflow, density); // prettier-ignore
   return {
     byAirflow: byFactor((factor) => total(run, airflow * factor)) / airflow,
     byPipe: bare.friction,
     byHose: all.friction - bare.friction,
     byFittings: all.fittings - bare.fittings,
     byDevice: all.device,
-    // Not every caller asks for these two, and each solves its friction twice.
     get byDiameter() {
-      return byFactor((factor) => total({ ...run, diameter: run.diameter * factor }));
+      return byFactor((factor) => {
+        const other = withRun({ ...run, diameter: run.diameter * factor });
+        return network.discharge.reduce((sum, at) => sum + totalOf(dischargeLoss(other, at, airflow, surroundings)), 0);
+      });
     },
     get byDensity() {
-      return byFactor((factor) => total(run, airflow, density * factor));
+      return byFactor((factor) => total(run, airflow, { ...surroundings, density: surroundings.density * factor }));
     },
   };
 }
+
+const totalOf = ({ friction, fittings, device }: RunLoss): number => friction + fittings + device;
+
+const byFactor = (of: (factor: number) => number): number => (of(Math.exp(STEP)) - of(Math.exp(-STEP))) / (2 * STEP);

@@ -105,3 +105,23 @@ export function carriedFriction(lengths: Lengths, index: number, airflow: number
   lengths.slope[index] = resistance * factor * airflow * shape;
   return resistance * factor * airflow * airflow;
 }
+
+const MOST_VISITS = 12;
+const SAME_ROOT = 1e-9; // relative: a Halley step after so small a change leaves the factor and its slope exact
+
+/**
+ * The same, whatever was carried from elsewhere: visited until nothing changes any more.
+ *
+ * @param lengths of the network
+ * @param index of the length
+ * @param airflow [m3/s] above 0
+ * @returns [Pa]
+ * @source colebrook1939 as carriedFriction
+ */
+export function settledFriction(lengths: Lengths, index: number, airflow: number): number {
+  for (let visit = 0; ; visit++) {
+    const before = lengths.root[index]!;
+    const loss = carriedFriction(lengths, index, airflow);
+    if (visit === MOST_VISITS || Math.abs(lengths.root[index]! - before) <= SAME_ROOT * before) return loss;
+  }
+}

@@ -7,7 +7,7 @@ import { sectionArea } from "../../section/section";
 import type { Surroundings } from "../designPass";
 import type { LegLine, StraightLeg } from "../junction/legLines";
 import { type Meeting, meetingsOf } from "../junction/meeting";
-import { cutOff, type Network } from "../network";
+import { cutOff, type Network, type Run } from "../network";
 import { carriedFriction, type Lengths, newLengths, setLength } from "./carriedFriction";
 
 /** What stands at a run's upstream end. */
@@ -54,7 +54,7 @@ const SMALLEST_ENTRY = 1e-12; // [-] an entry without any loss would leave its a
  * @source house
  */
 export function elementsOf(network: Network, surroundings: Surroundings): Elements {
-  const { runs, joining, order } = network;
+  const { runs, joining, order, discharge, outlet, exit } = network;
   const { density } = surroundings;
   const count = runs.length;
   const column = columnsOf(count, 8);
@@ -82,20 +82,7 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
   for (const meeting of meetings) if (meeting !== null) for (const leg of meeting.legs) elements.meets[leg] = 1;
   for (const index of order) {
     const run = runs[index]!;
-    const area = sectionArea(run.diameter, null);
-    const perVelocityPressure = density / (2 * area * area);
-    elements.velocityResistance[index] = perVelocityPressure;
-    elements.fixedResistance[index] = run.coefficient * perVelocityPressure;
-    elements.mitreResistance[index] = run.mitreCoefficient * perVelocityPressure;
-    elements.reynoldsPerFlow[index] = (density * run.diameter) / (area * AIR_VISCOSITY);
-    if (run.device !== null) {
-      const { ratedLoss, ratedAirflow, exponent } = run.device;
-      elements.deviceFactor[index] = (deviceAirFactor(density, exponent) * ratedLoss) / ratedAirflow ** exponent;
-      elements.deviceExponent[index] = exponent;
-    }
-    setLength(elements.pipes, index, run.length, run.diameter, run.roughness, density);
-    const hoseWall = run.hoseRoughness ?? surroundings.hoseRoughness;
-    setLength(elements.hoses, index, run.hoseLength * run.hoseTimes, run.diameter, hoseWall, density);
+    const [area, perVelocityPressure] = setRun(elements, index, run, surroundings);
     const share = (DISCHARGE_COEFFICIENT * run.leakArea) / area;
     elements.leakShare[index] = share;
     const open = run.gate !== "shut";
@@ -110,6 +97,12 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
       elements.endResistance[index] = ((1 - share * share) * perVelocityPressure) / (share * share);
     }
   }
+  for (const index of discharge) setRun(elements, index, runs[index]!, surroundings);
+  if (exit >= 0) {
+    // The air leaves with its own velocity pressure, against that of the outlet: see dischargeLoss.
+    const leaving = (1 - runs[exit]!.exitCoefficient) * elements.velocityResistance[exit]!;
+    elements.fixedResistance[exit]! += leaving - elements.velocityResistance[outlet]!;
+  }
   const cut = cutOff(network);
   for (let index = 0; index < count; index++) {
     if (cut[index] !== true) continue;
@@ -118,6 +111,26 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
   }
   for (const meeting of meetings) if (meeting !== null) crossings[meeting.main] = crossingOf(meeting, elements.kind);
   return elements;
+}
+
+/** What a run loses at its airflow, into its place in the columns; gives its area and its velocity pressure by Q^2. */
+function setRun(elements: Elements, index: number, run: Run, surroundings: Surroundings): [number, number] {
+  const { density } = surroundings;
+  const area = sectionArea(run.diameter, null);
+  const perVelocityPressure = density / (2 * area * area);
+  elements.velocityResistance[index] = perVelocityPressure;
+  elements.fixedResistance[index] = run.coefficient * perVelocityPressure;
+  elements.mitreResistance[index] = run.mitreCoefficient * perVelocityPressure;
+  elements.reynoldsPerFlow[index] = (density * run.diameter) / (area * AIR_VISCOSITY);
+  if (run.device !== null) {
+    const { ratedLoss, ratedAirflow, exponent } = run.device;
+    elements.deviceFactor[index] = (deviceAirFactor(density, exponent) * ratedLoss) / ratedAirflow ** exponent;
+    elements.deviceExponent[index] = exponent;
+  }
+  setLength(elements.pipes, index, run.length, run.diameter, run.roughness, density);
+  const hoseWall = run.hoseRoughness ?? surroundings.hoseRoughness;
+  setLength(elements.hoses, index, run.hoseLength * run.hoseTimes, run.diameter, hoseWall, density);
+  return [area, perVelocityPressure];
 }
 
 function isFed(joining: readonly number[], kind: Uint8Array): boolean {
@@ -136,6 +149,25 @@ function crossingOf(meeting: Meeting, kind: Uint8Array): Crossing {
 }
 
 /**
+ * Loss of a run's fittings [Pa] at an airflow of at least 0; the derivative [Pa s/m3] is put into `slopes`.
+ *
+ * @returns [Pa]
+ * @source house
+ */
+export function fittingsHead(elements: Elements, index: number, flow: number, slopes: Float64Array): number {
+  const fixed = elements.fixedResistance[index]! * flow;
+  const mitres = elements.mitreResistance[index]!;
+  if (mitres === 0) {
+    slopes[index] = 2 * fixed;
+    return fixed * flow;
+  }
+  const reynolds = elements.reynoldsPerFlow[index]! * flow;
+  const slowAir = mitreInSlowAir(reynolds);
+  slopes[index] = 2 * fixed + mitres * flow * (2 * (slowAir.times - 1) + reynolds * slowAir.slope);
+  return fixed * flow + mitres * flow * flow * (slowAir.times - 1);
+}
+
+/**
  * Loss of a run at an airflow [Pa], with the flow's sign; the derivative [Pa s/m3] is put into `slopes`. A device with an
  * exponent below 1 puts its chord there instead.
  *
@@ -144,16 +176,8 @@ function crossingOf(meeting: Meeting, kind: Uint8Array): Crossing {
  */
 export function runHead(elements: Elements, index: number, airflow: number, slopes: Float64Array): number {
   const flow = Math.abs(airflow);
-  const fixed = elements.fixedResistance[index]! * flow;
-  let loss = fixed * flow;
-  let slope = 2 * fixed;
-  const mitres = elements.mitreResistance[index]!;
-  if (mitres > 0) {
-    const perFlow = elements.reynoldsPerFlow[index]!;
-    const slowAir = mitreInSlowAir(perFlow * flow);
-    loss += mitres * flow * flow * (slowAir.times - 1);
-    slope += mitres * flow * (2 * (slowAir.times - 1) + perFlow * flow * slowAir.slope);
-  }
+  let loss = fittingsHead(elements, index, flow, slopes);
+  let slope = slopes[index]!;
   const factor = elements.deviceFactor[index]!;
   if (factor > 0 && flow > 0) {
     const exponent = elements.deviceExponent[index]!;

@@ -12,6 +12,7 @@ import { fallingRootNear } from "../../numeric/fallingRoot";
 import type { Surroundings } from "../designPass";
 import { dischargeLoss } from "../dischargeLoss";
 import type { Network } from "../network";
+import { afterFan } from "./afterFan";
 import { inFlowOrder } from "./inFlowOrder";
 import { type Elements, elementsOf, STILL } from "./elements";
 import { residualOf } from "./residual";
@@ -40,6 +41,9 @@ const PROMISED = 1e-9; // relative misfit that an answer may have
 
 /** A Halley step triples the right digits: after a change this small, friction is exact to the last one. */
 const SETTLED = 1e-6;
+
+/** Share of a fan's most airflow: less is as good as none. */
+const SMALLEST_SHARE = 1e-6;
 
 /** Share of the fan's pressure below which a quadratic law is treated as if it were straight. */
 const SMALLEST_LOSS = 1e-18;
@@ -116,11 +120,12 @@ interface System {
 }
 
 /** Where the fan would meet the network if all losses were quadratic; half of the most it gives where they do not meet. */
-function firstState({ elements, fan, discharge }: System, curve: FanCurve): Flow {
+function firstState({ elements, fan, network }: System, curve: FanCurve): Flow {
   const [least, most] = [leastAirflow(curve), mostAirflow(curve)];
   const quadratic = quadraticOf(elements, most / 2);
   const suctionFor = (airflow: number): number => (airflow / quadratic.conductance) ** 2;
-  const surplus = (airflow: number): number => fan(airflow) - discharge(airflow) - suctionFor(airflow);
+  const after = afterFan(elements, network.discharge, most / 2, quadratic.flow.slope);
+  const surplus = (airflow: number): number => fan(airflow) - after(airflow) - suctionFor(airflow);
   const meets = !hasRisingPart(curve) && surplus(least) > 0 && surplus(most) < 0;
   const airflow = meets ? fallingRootNear(surplus, least, most, most / 2) : most / 2;
   return startAt(elements, quadratic, suctionFor(airflow));
@@ -137,23 +142,37 @@ const suctionFor = (flow: Flow, last: number, airflow: number): number =>
 
 /** A falling curve meets the system once, so the fan closes every sweep. */
 function onFallingCurve(system: System, curve: FanCurve, flow: Flow): Solution {
+  const { elements, fan, network } = system;
+  const { last, discharge } = network;
   const [least, most] = [leastAirflow(curve), mostAirflow(curve)];
-  const available = (airflow: number): number => system.fan(airflow) - system.discharge(airflow);
-  const close = (state: Flow): Closing => {
-    const surplus = (airflow: number): number => available(airflow) - suctionFor(state, system.network.last, airflow);
+  const onCurve = (airflow: number): number => Math.min(Math.max(airflow, least), most);
+  const lost = (state: Flow) => afterFan(elements, discharge, Math.max(onCurve(state.airflow[last]!), SMALLEST_SHARE * most), state.slope); // prettier-ignore
+  let after = lost(flow);
+  const available = (airflow: number): number => fan(airflow) - after(airflow);
+  return finish(system, flow, iterate(system, flow, { close, misses }), 1);
+
+  function close(state: Flow): Closing {
+    const surplus = (airflow: number): number => available(airflow) - suctionFor(state, last, airflow);
     if (surplus(most) > 0) return { suction: available(most), beyond: new OutsideCurveError(curve, Infinity) };
     if (surplus(least) < 0) return { suction: available(least), beyond: new OutsideCurveError(curve, 0) };
-    const airflow = fallingRootNear(surplus, least, most, state.airflow[system.network.last]!);
-    return { suction: suctionFor(state, system.network.last, airflow), beyond: null };
-  };
-  return finish(system, flow, iterate(system, flow, close), 1);
+    const airflow = fallingRootNear(surplus, least, most, state.airflow[last]!);
+    return { suction: suctionFor(state, last, airflow), beyond: null };
+  }
+
+  function misses(state: Flow, suction: number): number {
+    after = lost(state);
+    return Math.abs(available(onCurve(state.airflow[last]!)) - suction);
+  }
 }
 
 /** On a curve with a rising part the system is solved for one airflow after another, and the crossings are counted. */
 function onHumpedCurve(system: System, curve: FanCurve, flow: Flow): Solution {
   const { network, fan, discharge } = system;
   const flowing = (airflow: number): number =>
-    iterate(system, flow, (state) => ({ suction: suctionFor(state, network.last, airflow), beyond: null }));
+    iterate(system, flow, {
+      close: (state) => ({ suction: suctionFor(state, network.last, airflow), beyond: null }),
+      misses: () => 0,
+    });
   const surplus = (airflow: number): number => {
     if (airflow === 0) return fan(0);
     flowing(airflow);
@@ -164,17 +183,24 @@ function onHumpedCurve(system: System, curve: FanCurve, flow: Flow): Solution {
   return { ...solution, fromRest: fromRest === at ? solution.fanAirflow : fromRest };
 }
 
+interface FanEnd {
+  readonly close: (flow: Flow) => Closing;
+  readonly misses: (flow: Flow, suction: number) => number; // [Pa] by how much the fan would give another suction
+}
+
 /** Sweeps until the state meets its equations; gives the number of sweeps. */
-function iterate({ network, elements, least }: System, flow: Flow, close: (flow: Flow) => Closing): number {
+function iterate({ network, elements, least }: System, flow: Flow, { close, misses }: FanEnd): number {
   sweepToFan(elements, flow, least, 0);
   let before = Infinity;
   for (let iterations = 1; ; iterations++) {
     const { suction, beyond } = close(flow);
     sweepToEnds(elements, flow, suction);
-    const misfit = sweepToFan(elements, flow, least, suction);
+    const inDucts = sweepToFan(elements, flow, least, suction);
+    const pressure = Math.max(inDucts, misses(flow, suction));
+    const friction = Math.max(elements.pipes.shift[0]!, elements.hoses.shift[0]!);
     const velocityPressure = elements.velocityResistance[network.last]! * flow.airflow[network.last]! ** 2;
-    const residual = misfit.pressure / (Math.abs(suction) + velocityPressure || 1);
-    const settled = misfit.friction <= SETTLED && residual <= PROMISED && (residual <= TOLERANCE || residual >= before);
+    const residual = pressure / (Math.abs(suction) + velocityPressure || 1);
+    const settled = friction <= SETTLED && residual <= PROMISED && (residual <= TOLERANCE || residual >= before);
     if (settled && beyond !== null) throw beyond;
     if (settled || iterations >= MOST_SWEEPS || !Number.isFinite(residual)) return iterations;
     before = residual;

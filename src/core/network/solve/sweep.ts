@@ -44,12 +44,6 @@ export function newFlow(count: number): Flow {
   };
 }
 
-/** By how much the present state misses its equations. */
-export interface Misfit {
-  readonly pressure: number; // [Pa] largest
-  readonly friction: number; // [-] largest relative change of a 1/sqrt(f)
-}
-
 /**
  * From the ends to the fan: every law made linear at the present airflows and eliminated along the tree, so that each
  * run's airflow is known as a + b P_down.
@@ -58,10 +52,10 @@ export interface Misfit {
  * @param flow the state, which the sweep leaves ready for the way back
  * @param least [Pa] the slope of a quadratic law is never taken as less than at this loss, so that a run at rest can start
  * @param suctionAtFan [Pa] at the last run's end, against which its own loss is held
- * @returns [Pa] and [-] by how much the state before the sweep missed its equations
+ * @returns [Pa] by how much the state before the sweep missed its equations; how far each friction was carried stands in `shift`
  * @source house
  */
-export function sweepToFan(elements: Elements, flow: Flow, least: number, suctionAtFan: number): Misfit {
+export function sweepToFan(elements: Elements, flow: Flow, least: number, suctionAtFan: number): number {
   const { order, joins } = elements;
   const { arrivingBy, byDown } = flow;
   arrivingBy.offset.fill(0);
@@ -90,7 +84,7 @@ export function sweepToFan(elements: Elements, flow: Flow, least: number, suctio
     }
     pressure = Math.max(pressure, Math.abs(down - flow.suction[index]! - flow.loss[index]));
   }
-  return { pressure, friction: Math.max(elements.pipes.shift[0], elements.hoses.shift[0]) };
+  return pressure;
 }
 
 /** An opening with a law P = R q|q|, made linear at its present flow; gives how far the law is missed [Pa]. */

@@ -81,7 +81,7 @@ test("one sweep makes a quadratic its tangent", () => {
   // the tangent's suction is half of what the fan holds; the misfit is how far the parabola bends away from it, in hood and run alike
   expect(relative(flow.suction[0]!, 250)).toBeLessThan(1e-9);
   const misfit = sweepToFan(elements, flow, LEAST, 500);
-  expect(relative(misfit.pressure, 9726.83 * (airflow - 0.1) ** 2)).toBeLessThan(1e-5);
+  expect(relative(misfit, 9726.83 * (airflow - 0.1) ** 2)).toBeLessThan(1e-5);
 });
 
 // A hood of K 1 and a leak of g = 0.5 (C_d A_leak half of the duct), both on r = 9726.83 Pa s2/m6: P = r S^2, and for the leak
@@ -115,8 +115,8 @@ test.each([
 ])("a sweep tells how far the friction of %s has moved", (_, facts) => {
   const network = buildNetwork([makeRun("saw", "fan", { hood: 1, ...facts })]);
   const elements = elementsOf(network, AIR);
-  const { friction } = sweepToFan(elements, flowing(0.1), LEAST, 0);
-  expect(friction).toBeGreaterThan(0.01);
+  sweepToFan(elements, flowing(0.1), LEAST, 0);
+  expect(Math.max(elements.pipes.shift[0]!, elements.hoses.shift[0]!)).toBeGreaterThan(0.01);
 });
 
 test("sweeps at a fixed suction settle on a state that a further sweep leaves as it is", () => {
@@ -134,9 +134,9 @@ test("sweeps at a fixed suction settle on a state that a further sweep leaves as
       sweepToFan(elements, flow, LEAST, 1500);
       for (let round = 0; round < 40; round++) sweep();
       const before = flow.airflow.slice();
-      const { pressure, friction } = sweep();
+      const pressure = sweep();
       expect(pressure).toBeLessThan(1e-9 * 1500);
-      expect(friction).toBeLessThan(1e-9);
+      expect(Math.max(elements.pipes.shift[0]!, elements.hoses.shift[0]!)).toBeLessThan(1e-9);
       const most = Math.max(...before);
       before.forEach((airflow, index) => expect(Math.abs(airflow - flow.airflow[index]!)).toBeLessThan(1e-9 * most));
     }),
