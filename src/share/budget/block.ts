@@ -20,7 +20,8 @@ export interface BlockScalar<Name extends string> {
 
 /**
  * Where the cells of a block stand. A column's rows may refer to those above or below them in the same column, which is no
- * circle, while a range over the whole of their own column would be one.
+ * circle, while a range over the whole of their own column would be one. What goes along with the row has no $ before its row, so that
+ * a column reads as one formula filled down, and a file holds it once.
  */
 export interface BlockPlace<Column extends string, Scalar extends string> {
   readonly rows: number;
@@ -58,8 +59,8 @@ export function blockPlace<Column extends string, Scalar extends string>(
 ): BlockPlace<Column, Scalar> {
   const letters = new Map(columns.map((name, index) => [name, columnLetters(place.left + index)]));
   const line = (row: number): number => place.top + BEFORE + row;
-  const between = (column: Column, first: number, last: number): string =>
-    `$${valueAt(letters, column)}$${line(first)}:$${valueAt(letters, column)}$${line(last)}`;
+  const inColumn = (column: Column, first: string, last: string): string =>
+    `$${valueAt(letters, column)}${first}:$${valueAt(letters, column)}${last}`;
   const scalarAt = (name: Scalar): { column: number; row: number } => ({
     column: place.left + scalars.indexOf(name),
     row: place.top + SCALARS,
@@ -67,10 +68,10 @@ export function blockPlace<Column extends string, Scalar extends string>(
   const columnAt = (name: Column): number => place.left + columns.indexOf(name);
   return {
     rows,
-    cell: (column, row) => `$${valueAt(letters, column)}$${line(row)}`,
-    all: (column) => between(column, 1, rows),
-    above: (column, row) => between(column, 0, row - 1),
-    below: (column, row) => between(column, row + 1, rows + 1),
+    cell: (column, row) => `$${valueAt(letters, column)}${line(row)}`,
+    all: (column) => inColumn(column, `$${line(1)}`, `$${line(rows)}`),
+    above: (column, row) => inColumn(column, `$${line(0)}`, `${line(row - 1)}`),
+    below: (column, row) => inColumn(column, `${line(row + 1)}`, `$${line(rows + 1)}`),
     scalar: (name) => `$${columnLetters(scalarAt(name).column)}$${scalarAt(name).row}`,
     onOtherSheets: {
       cell: (column, row) => cellText(place.sheet, columnAt(column), line(row)),

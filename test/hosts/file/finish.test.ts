@@ -43,6 +43,24 @@ describe("each thing that is mended", () => {
     );
   });
 
+  test("a formula that is filled down a column stands once", () => {
+    const sheet = (...cells: readonly string[]): string =>
+      cells.map((formula, index) => `<c r="B${index + 1}" s="2">${formula}<v>${index}</v></c>`).join("");
+    const plain = (formula: string): string => `<f>${formula}</f>`;
+    const filled = (row: number): string => plain(`LOG10($A${row})+$C$1+1E5*A${row}&amp;"A1"`);
+    expect(after("xl/worksheets/sheet1.xml", sheet(filled(1), filled(2), filled(3), plain("A1"), plain("A2")))).toBe(
+      sheet(
+        filled(1).replace("<f>", '<f t="shared" ref="B1:B3" si="0">'),
+        '<f t="shared" si="0"/>',
+        '<f t="shared" si="0"/>',
+        '<f t="shared" ref="B4:B5" si="1">A1</f>',
+        '<f t="shared" si="1"/>',
+      ),
+    );
+    const others = sheet(plain("Runs!A1"), plain("Runs!A2"), plain("_xldudf_DUCT_AREA(A3)"), plain("LOG10(A4)"));
+    expect(after("xl/worksheets/sheet1.xml", others)).toBe(others);
+  });
+
   test("no mark of ours is left among the texts", () => {
     expect(after("xl/sharedStrings.xml", `<sst><si><t>${MARK}#N/A</t></si></sst>`)).toBe(
       "<sst><si><t>#N/A</t></si></sst>",

@@ -4,6 +4,7 @@ import { MARK } from "../xlsxText";
 import { looksTyped, mapTextCells, quotedStyles } from "./quotedTexts";
 import { orderedFonts } from "./fontOrder";
 import { roomyNotes } from "./noteShapes";
+import { withSharedFormulas } from "./sharedFormulas";
 import { valueAt } from "../../../reference/itemAt";
 
 const WHEN = new Date(1980, 0, 1); // the zip format's first day, so that the same workbook gives the same file
@@ -25,6 +26,7 @@ export function finished(bytes: Uint8Array, recalculate: boolean): Uint8Array {
   const named = (pattern: RegExp): string[] => [...parts.keys()].filter((name) => pattern.test(name));
   named(/^xl\/worksheets\/sheet\d+\.xml$/).forEach((name) => change(name, errors));
   markTexts(parts, named(/^xl\/worksheets\/sheet\d+\.xml$/));
+  named(/^xl\/worksheets\/sheet\d+\.xml$/).forEach((name) => change(name, withSharedFormulas));
   change("xl/styles.xml", orderedFonts);
   change("xl/sharedStrings.xml", (xml) => xml.replaceAll(MARK, ""));
   named(/^xl\/charts\/chart\d+\.xml$/).forEach((name) => change(name, straightLines));

@@ -151,7 +151,7 @@ function entryRow(at: (column: Column) => string, { diameter, system, tables }: 
     `IFERROR(FIND("*",SUBSTITUTE(LOWER(${entry}),"x","*",LEN(${entry})-LEN(SUBSTITUTE(LOWER(${entry}),"x","")))),0)`,
     `IF(${mark}>1,IF(${withoutDigits(behind)}="",${behind},""),"")`,
     `IF(${isBelowNought},"#",IF(${count}="",${entry},TRIM(LEFT(${entry},${mark}-1))))`,
-    `IFERROR(MATCH(${plainName(name)},${block.range("entry")},0),0)`,
+    `IF(${name}="",0,IFERROR(MATCH(${plainName(name)},${block.range("entry")},0),0))`,
     `IF(OR(${row}>0,ISERROR(FIND(" ",${words}))),"",MID(${words},${lastBlank}+1,40))`,
     digitsOf(last, '""'),
     `IF(${row}>0,INDEX(${block.range("goes by diameter as")},${row})&"",IF(${number}="","",LOWER(LEFT(${words},${lastBlank}-1))))`,
