@@ -3,7 +3,7 @@ import type { Calculated, Shown, ShownCell } from "../sheets/calculated";
 import { freeName } from "../sheets/freeName";
 import { ourCallsIn } from "../sheets/ourCalls";
 import { paperOf } from "../sheets/paper";
-import type { ChoiceList, Sheet, Workbook } from "../sheets/workbook";
+import type { ChoiceList, Sheet, SheetCell, Workbook } from "../sheets/workbook";
 import { aboutCopy } from "./aboutCopy";
 import { copiedSheet, replacementsOf } from "./copiedSheet";
 import { countOfFormulas } from "./countOfFormulas";
@@ -126,6 +126,9 @@ function unitsOfBook({ workbook, shown }: Calculated): UnitSystem {
   return typeof value === "string" && value.trim().toUpperCase() === "SI" ? "SI" : "IP";
 }
 
+/** A cell that is no input in a copy; where the live budget comes back it is one again. */
+const asLabel = (cell: SheetCell): SheetCell => (cell.style === "input" ? { ...cell, style: "label" } : cell);
+
 /** The units cell offers only the units that the copy was made in, and says so. */
 function withFixedUnits(sheet: Sheet, { workbook }: Calculated, units: UnitSystem): Sheet {
   const named = workbook.names.find(({ name }) => name.toLowerCase() === "units");
@@ -135,7 +138,7 @@ function withFixedUnits(sheet: Sheet, { workbook }: Calculated, units: UnitSyste
   return {
     ...sheet,
     lists: [...sheet.lists.filter(({ range }) => range !== named.at), only],
-    cells: sheet.cells.map((cell) => (cell.at === named.at ? withFixedNote(cell, sentence) : cell)),
+    cells: sheet.cells.map((cell) => (cell.at === named.at ? withFixedNote(asLabel(cell), sentence) : cell)),
   };
 }
 

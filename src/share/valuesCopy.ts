@@ -67,6 +67,7 @@ function valuesOf(sheet: Sheet, shown: Shown): Sheet {
 const onlyToRead = (sheet: Sheet): Sheet => ({
   ...sheet,
   lists: [],
+  hints: [],
   cells: sheet.cells.map((cell) => (cell.style === "input" ? { ...cell, style: "result" } : cell)),
 });
 

@@ -9,9 +9,7 @@ Object.assign(globalThis, { o_spreadsheet: library });
 
 /** What the grid of the local sheet computes for every cell of a workbook of plain formulas: an engine that is not ours, and quick. */
 export function inGrid(workbook: Workbook): EngineValues {
-  const quiet = jest.spyOn(console, "debug").mockImplementation(() => undefined); // the library tells how long it took
-  const model: GridModel = new library.Model(gridData(workbook));
-  quiet.mockRestore();
+  const model = gridOf(workbook);
   const { getSheetIds, getSheetName, getEvaluatedCell } = model.getters;
   const ids = new Map(getSheetIds().map((id) => [getSheetName(id), id]));
   return new Map(
@@ -24,4 +22,12 @@ export function inGrid(workbook: Workbook): EngineValues {
       return [name, new Map(values)] as const;
     }),
   );
+}
+
+/** The grid itself. */
+export function gridOf(workbook: Workbook): GridModel {
+  const quiet = jest.spyOn(console, "debug").mockImplementation(() => undefined); // the library tells how long it took
+  const model: GridModel = new library.Model(gridData(workbook));
+  quiet.mockRestore();
+  return model;
 }

@@ -74,11 +74,12 @@ function checkFormulas(sheets: readonly Sheet[]): void {
 
 function checkRules(sheets: readonly Sheet[], reaches: readonly Reach[]): void {
   let [rules, choices, ruled] = [0, 0, 0];
-  for (const [index, { lists, flags, hints = [], tables = [], charts = [] }] of sheets.entries()) {
+  for (const [index, { lists, flags, hints = [], oldMarks = [], tables = [], charts = [] }] of sheets.entries()) {
     const series = charts.flatMap(({ x, y }) => [x, ...y.series]);
-    rules += lists.length + flags.length + hints.length + tables.length + series.length;
+    const marked = oldMarks.flatMap(({ ranges }) => ranges.map((range) => ({ range })));
+    rules += lists.length + flags.length + hints.length + marked.length + tables.length + series.length;
     choices += lists.reduce((sum, list) => sum + list.choices.length, 0);
-    ruled += [...lists, ...flags, ...hints, ...tables, ...series].reduce(
+    ruled += [...lists, ...flags, ...hints, ...marked, ...tables, ...series].reduce(
       (sum, { range }) => sum + within(range, itemAt(reaches, index)),
       0,
     );

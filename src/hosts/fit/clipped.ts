@@ -1,6 +1,6 @@
 import type { Place } from "../../sheets/address";
 import { readRectangle, rectangleText } from "../../sheets/rectangle";
-import type { Chart, Sheet } from "../../sheets/workbook";
+import type { Chart, OldMark, Sheet } from "../../sheets/workbook";
 import type { Reach } from "./strays";
 
 const UPPER_LEFT = "A1:H20";
@@ -24,7 +24,7 @@ export function clipped(sheet: Sheet, reach: Reach): Sheet {
       const range = inside(item.range);
       return range === null ? [] : [range === item.range ? item : { ...item, range }];
     });
-  const { hints, charts, tables, print, frozen } = sheet;
+  const { hints, oldMarks, charts, tables, print, frozen } = sheet;
   return {
     ...sheet,
     columns: sheet.columns.slice(0, end.column),
@@ -36,6 +36,7 @@ export function clipped(sheet: Sheet, reach: Reach): Sheet {
     lists: ranged(sheet.lists),
     flags: ranged(sheet.flags),
     ...(hints === undefined ? {} : { hints: ranged(hints) }),
+    ...(oldMarks === undefined ? {} : { oldMarks: oldMarks.map((mark) => clippedMark(mark, inside)) }),
     ...(charts === undefined ? {} : { charts: charts.flatMap((chart) => clippedChart(chart, inside)) }),
     ...(tables === undefined ? {} : { tables: ranged(tables) }),
     ...(print === undefined ? {} : { print: clippedPrint(print, inside, end) }),
@@ -43,6 +44,11 @@ export function clipped(sheet: Sheet, reach: Reach): Sheet {
 }
 
 type Clip = (range: string) => string | null;
+
+const clippedMark = ({ ranges, state }: OldMark, inside: Clip): OldMark => ({
+  ranges: ranges.flatMap((range) => inside(range) ?? []),
+  state,
+});
 
 /** Blank cells beyond the end draw nothing; a chart that stands beyond it comes to the upper left. */
 function clippedChart(chart: Chart, inside: Clip): Chart[] {

@@ -1,6 +1,7 @@
 import { cellAddress, columnLetters, placeOf } from "../../sheets/address";
 import { MOST_COLUMNS, MOST_ROWS } from "../../sheets/extent";
-import type { StyleName } from "../../sheets/styles";
+import { oldRule } from "../../sheets/oldRule";
+import { rectangleOf } from "../../sheets/rectangle";
 import type { Sheet, SheetCell, Workbook } from "../../sheets/workbook";
 import { chartFigure } from "./charts";
 import { contentOf } from "./content";
@@ -183,11 +184,7 @@ function sheetData(sheet: Sheet, id: string) {
     rows: Object.fromEntries(sheet.tallRows.map(({ row }) => [row - 1, { size: sizes.height(row) }])),
     areGridLinesVisible: sheet.gridlines !== false,
     panes: { xSplit: sheet.frozen.columns, ySplit: sheet.frozen.rows },
-    conditionalFormats: sheet.flags.map(({ range, containsText, style }, index) => ({
-      id: `${id}-flag${index + 1}`,
-      ranges: [range],
-      rule: { type: "CellIsRule", operator: "containsText", values: [containsText], style: flagStyle(style) },
-    })),
+    conditionalFormats: [...oldFormats(sheet, id), ...flagFormats(sheet, id)],
     dataValidationRules: sheet.lists.map(({ range, choices, strict }, index) => ({
       id: `${id}-list${index + 1}`,
       ranges: [range],
@@ -208,4 +205,24 @@ function contentsOf(cells: readonly SheetCell[]): Record<string, string> {
   return contents;
 }
 
-const flagStyle = (style: StyleName): Readonly<Record<string, unknown>> => gridStyle(style);
+const flagFormats = ({ flags }: Sheet, id: string) =>
+  flags.map(({ range, containsText, style }, index) => ({
+    id: `${id}-flag${index + 1}`,
+    ranges: [range],
+    rule: { type: "CellIsRule", operator: "containsText", values: [containsText], style: gridStyle(style) },
+  }));
+
+/** Of each range of an old mark a rule, before all flags. A rule of the grid has no number format, so its numbers do not say "old". */
+const oldFormats = ({ oldMarks = [] }: Sheet, id: string) =>
+  oldMarks
+    .flatMap(({ ranges, state }) => ranges.map((range) => ({ state, range, ...rectangleOf(range) })))
+    .map(({ state, range, left, top }, index) => ({
+      id: `${id}-old${index + 1}`,
+      ranges: [range],
+      rule: {
+        type: "CellIsRule",
+        operator: "customFormula",
+        values: [`=${oldRule(state, cellAddress(left, top))}`],
+        style: { ...gridStyle("flag"), strikethrough: true },
+      },
+    }));

@@ -3,12 +3,14 @@ import type {
   Chart,
   ChoiceList,
   Flag,
+  OldMark,
   PrintSetup,
   Sheet,
   SheetCell,
   SheetTable,
   TallRow,
 } from "../../sheets/workbook";
+import { stateOfOldRule } from "../../sheets/oldRule";
 import { type ChartFigure, chartOf } from "./charts";
 import type { GridModel } from "./grid";
 import { type Fact, keptGetters } from "./keptPlugin";
@@ -22,6 +24,7 @@ export function calculatedSheet(model: GridModel, sheetId: string): Sheet {
   const { xSplit, ySplit } = getters.getPaneDivisions(sheetId);
   const print = printSetup(model, sheetId);
   const hints = factsOn(model, sheetId, "hint").map(({ range, text = "" }) => ({ range: rangeOf(range.zone), text }));
+  const oldMarks = oldMarksOf(getters.getConditionalFormats(sheetId));
   const charts = sheetCharts(getters, sheetId);
   const tables = sheetTables(model, sheetId);
   const key = keptGetters(model).getSheetKey(sheetId);
@@ -35,6 +38,7 @@ export function calculatedSheet(model: GridModel, sheetId: string): Sheet {
     cells: sheetCells(model, sheetId),
     lists: getters.getDataValidationRules(sheetId).flatMap(choiceLists),
     flags: getters.getConditionalFormats(sheetId).flatMap(flagsOf),
+    ...(oldMarks.length === 0 ? {} : { oldMarks }),
     ...(hints.length === 0 ? {} : { hints }),
     ...(charts.length === 0 ? {} : { charts }),
     ...(tables.length === 0 ? {} : { tables }),
@@ -114,6 +118,17 @@ function flagsOf({ ranges, rule }: ReturnType<Getters["getConditionalFormats"]>[
   const containsText = rule.values[0];
   if (style === undefined || containsText === undefined) return [];
   return ranges.map((range) => ({ range: range.replaceAll("$", ""), containsText, style }));
+}
+
+function oldMarksOf(formats: ReturnType<Getters["getConditionalFormats"]>): OldMark[] {
+  const byState = new Map<string, string[]>();
+  for (const { ranges, rule } of formats) {
+    if (rule.type !== "CellIsRule" || rule.operator !== "customFormula") continue;
+    const state = stateOfOldRule(rule.values[0] ?? "");
+    if (state === null) continue;
+    byState.set(state, [...(byState.get(state) ?? []), ...ranges.map((range) => range.replaceAll("$", ""))]);
+  }
+  return [...byState].map(([state, ranges]) => ({ ranges, state }));
 }
 
 function sheetTables(model: GridModel, sheetId: string): SheetTable[] {

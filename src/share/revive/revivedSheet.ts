@@ -30,7 +30,16 @@ export function revivedSheet(sheet: Sheet, recalled: readonly Recalled[], { gone
   for (const [at, formula] of formulas) if (!listed.has(at)) cells.push({ at, formula });
   const flags = sheet.flags.filter(({ containsText }) => containsText !== OLD_FLAG);
   const unmarkedNow = sheet.oldMarks === undefined ? {} : { oldMarks: [] };
-  return { ...sheet, cells, flags, lists: sheet.lists.map(bothUnits), ...unmarkedNow };
+  const notes = new Map(said.flatMap(({ said: words }) => (words?.part === "note" ? [[words.became, words.was]] : [])));
+  const hints = sheet.hints?.map((hint) => ({ ...hint, text: notes.get(hint.text) ?? hint.text }));
+  return {
+    ...sheet,
+    cells,
+    flags,
+    lists: sheet.lists.map(bothUnits),
+    ...(hints === undefined ? {} : { hints }),
+    ...unmarkedNow,
+  };
 }
 
 /** A cell with the text and the note that it had before the copy said otherwise; one that a member has changed stays. */
@@ -38,6 +47,7 @@ function asBefore(cell: SheetCell, said: readonly Recalled[]): SheetCell {
   const here = said.flatMap(({ at, said: words }) => (at === cell.at && words !== undefined ? [words] : []));
   return here.reduce<SheetCell>((before, { part, was, became }) => {
     if (part === "note") return before.note === became ? { ...before, note: was } : before;
+    if (part === "name") return before.style === "label" ? { ...before, style: "input" } : before;
     return part === "text" && "value" in before && before.value === became ? { ...before, value: was } : before;
   }, cell);
 }

@@ -19,7 +19,9 @@ export function wordedSheets(sheets: readonly Sheet[], facts: CopyFacts): { shee
         ? { ...look, value: instead("text", look.value, at) }
         : look;
     });
-    return { ...sheet, cells };
+    // a cell's input message is the note of its heading, which is recorded there
+    const hints = sheet.hints?.map((hint) => ({ ...hint, text: wordsInCopy(hint.text, facts) ?? hint.text }));
+    return { ...sheet, cells, ...(hints === undefined ? {} : { hints }) };
   });
   return { sheets: worded, said };
 }

@@ -149,7 +149,17 @@ const rules: readonly Rule[] = [
     whole("Change what you know better; measure first what an airflow is mostly unsure by."),
     "How far each input may be off, and what an airflow is mostly unsure by, as of the day of the copy.",
   ],
+  [
+    whole("Loss when it is clean, where it is dirty now: what cleaning would give is then tried too."),
+    "Loss when it is clean, where it is dirty now. What cleaning would give is as of the day of the copy.",
+  ],
   // Sizes
+  [
+    /^Names of runs between ; in each row: all of these sets shall work\. Blank: .*$/s,
+    "The sets of gates that its maker asked for: a copy searches nothing.",
+  ],
+  [/^Diameters that you can buy\. Blank: .*$/s, "The diameters that its maker could buy: a copy searches nothing."],
+  [/^In any money\. Blank: .*$/s, "In any money, as its maker gave them: a copy searches nothing."],
   [
     whole("Written by the pane (Build, Choose sizes), since a search may take minutes. Nothing here computes with it."),
     "Sizes as the maker of the copy had them searched, if at all: a copy searches nothing. Nothing here computes with it.",

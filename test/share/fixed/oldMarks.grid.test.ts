@@ -1,9 +1,14 @@
 /** Which cells of a copy are struck out once an input has changed, with the words that this goes by computed in the grid. */
 import { clubCopy } from "../../../src/share/clubCopy";
+import { readBook } from "../../../src/hosts/file/readBook";
 import { writeBook } from "../../../src/hosts/file/writeBook";
+import type { GridModel } from "../../../src/hosts/local/grid";
+import { addPlugins } from "../../../src/hosts/local/plugins";
+import { calculatedOf } from "../../../src/hosts/local/readGrid";
+import { cellAddress } from "../../../src/sheets/address";
 import { addressesIn, rectangleOf } from "../../../src/sheets/rectangle";
 import type { CellValue, Sheet, Workbook } from "../../../src/sheets/workbook";
-import { inGrid } from "../../support/grid";
+import { gridOf, inGrid } from "../../support/grid";
 import { partsOf } from "../../support/xlsxParts";
 import { sampleBook } from "../sampleBooks";
 
@@ -94,6 +99,41 @@ test("in a file a number says old, a text keeps its format, and each rectangle h
     undefined,
     '"old "General;"old "-General',
   ]);
+});
+
+/** The cells that the grid of the page itself shows struck out. */
+function struckInPage(model: GridModel): Record<string, string[]> {
+  const { getters } = model;
+  const of = (sheetId: string): string[] =>
+    getters.getCells(sheetId).flatMap(({ id }) => {
+      const position = getters.getCellPosition(id);
+      const { strikethrough } = getters.getCellComputedStyle(position);
+      return strikethrough === true ? [cellAddress(position.col + 1, position.row + 1)] : [];
+    });
+  return Object.fromEntries(
+    getters.getSheetIds().flatMap((id) => {
+      const at = of(id).sort();
+      return at.length === 0 ? [] : [[getters.getSheetName(id), at]];
+    }),
+  );
+}
+
+test("a copy that is opened in the page strikes out the same cells, and hands its marks on", async () => {
+  const file = await writeBook({ workbook, shown: book.shown }, { title: "t", recalculate: true });
+  const opened = (await readBook(file)).workbook;
+  const marks = ({ sheets }: Workbook): unknown =>
+    sheets.map(({ name, oldMarks = [] }) => [
+      name,
+      oldMarks.map(({ ranges, state }) => [state, ranges.flatMap((one) => addressesIn(rectangleOf(one))).sort()]),
+    ]);
+  expect(marks(opened)).toEqual(marks(workbook));
+  addPlugins(); // those of the page, which keep what the grid does not
+  const model: GridModel = gridOf(opened);
+  expect(marks(calculatedOf(model).workbook)).toEqual(marks(workbook));
+  expect(struckInPage(model)).toEqual({});
+  const sheetId = model.getters.getSheetIds().find((id) => model.getters.getSheetName(id) === "T")!;
+  model.dispatch("UPDATE_CELL", { sheetId, col: 0, row: 0, content: "5" });
+  expect(struckInPage(model)).toEqual(struck(typed("T", "A1", 5)));
 });
 
 test("another word pasted into the units cell renames no heading, and makes what is fixed old", () => {

@@ -13,12 +13,14 @@ const bookOf = (units: "IP" | "SI", contents: "example" | "empty"): Calculated =
   shown: new Map([["Start", new Map([["B6", { value: units }]])]]),
 });
 
-/** Every text that a sheet shows or may show: typed, in a note, or between quotes in a formula. */
-const textsOf = ({ name, cells }: Sheet): string[] =>
-  cells.flatMap((cell) => {
+/** Every text that a sheet shows or may show: typed, in a note, as an input message, or between quotes in a formula. */
+const textsOf = ({ name, cells, hints = [] }: Sheet): string[] => [
+  ...hints.map(({ range, text }) => `${name}!${range} ${text}`),
+  ...cells.flatMap((cell) => {
     const said = "formula" in cell ? (cell.formula.match(/"(?:[^"]|"")*"/g) ?? []) : [cell.value];
     return [...said, cell.note].flatMap((words) => (typeof words === "string" ? [`${name}!${cell.at} ${words}`] : []));
-  });
+  }),
+];
 
 /** What nobody who opens a copy can do or find. */
 const UNTRUE = [
@@ -29,6 +31,7 @@ const UNTRUE = [
   /choose the units|choose before/i,
   /computes? itself|computed itself/i,
   /functions compute/i,
+  /tried too|sets shall work|Diameters that you can buy/i,
 ];
 const ABOUT = ["About this copy", "Original formulas"];
 
@@ -71,12 +74,19 @@ test("a copy says what is so instead, and the live budget that comes back says w
       }),
     );
   expect(typedIn(back)).toEqual(typedIn(book.workbook));
+  const hintsIn = ({ sheets }: Calculated["workbook"]): unknown => sheets.map(({ name, hints }) => [name, hints]);
+  expect(hintsIn(copy.workbook)).not.toEqual(hintsIn(book.workbook));
+  expect(hintsIn(back)).toEqual(hintsIn(book.workbook));
+  const units = (one: Calculated["workbook"]): unknown =>
+    one.sheets.find(({ name }) => name === "Start")!.cells.find(({ at }) => at === "B6")!.style;
+  expect([units(copy.workbook), units(back)]).toEqual(["label", "input"]);
 });
 
 test("a copy of values looks as if nothing were to be typed or chosen, and each sheet says what it is", () => {
   const { workbook } = clubCopy(bookOf("IP", "example"), { kind: "values", date: "2026-11-25", version: "1.0.0" }).book;
   const [about, ...sheets] = workbook.sheets;
   expect(sheets.flatMap(({ lists }) => lists)).toEqual([]);
+  expect(sheets.flatMap(({ hints = [] }) => hints)).toEqual([]);
   expect(sheets.flatMap(({ cells }) => cells.filter(({ style }) => style === "input"))).toEqual([]);
   const LINE = "values of 2026-11-25: nothing here recalculates";
   const without = sheets.filter(({ cells }) => !cells.some((cell) => "value" in cell && cell.value === LINE));

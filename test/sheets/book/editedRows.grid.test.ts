@@ -255,6 +255,7 @@ describe("two runs of one name", () => {
     expect(grid.value("Budget", "C3")).toMatch(/^Look: Runs row 40, PLANER: Diameter must be a number/);
     expect(grid.value("Runs", "A40")).toBe("Diameter must be a number (in); got a blank cell");
     expect(rowOfName("planer")).toBe(0);
+    expect(grid.value("Flow", "C9")).toBe("Mend A11: more than one run on the sheet Runs is called planer. "); // was #DIV/0!
     expect(rowOfName("trunk")).toBe(trunk);
     grid.clear("Runs", "B40:C40");
     expect(rowOfName("planer")).toBe(planer);

@@ -24,7 +24,7 @@ export interface CellReader {
 
 const MOST_CELLS = 1e6; // of a workbook
 const LONGEST_FORMULA = 65_536; // characters; Excel takes an eighth of that
-const MOST_MOVED = 3e7; // characters of formulas that stand in one cell for many; a copy of the example has 5e6
+const MOST_MOVED = 3e7; // characters of formulas that stand in one cell for many; a copy of the example has 4e6
 
 const ERRORS = ["#VALUE!", "#N/A", "#NAME?", "#NUM!", "#DIV/0!", "#REF!", "#NULL!", "#SPILL!"] as const;
 

@@ -1,4 +1,5 @@
-import type { ChoiceList, Flag, Hint } from "../../../sheets/workbook";
+import { stateOfOldRule } from "../../../sheets/oldRule";
+import type { ChoiceList, Flag, Hint, OldMark } from "../../../sheets/workbook";
 import { type RangeRef, readRange } from "../../../sheets/rangeRef";
 import { readRectangle, rectangleText } from "../../../sheets/rectangle";
 import { fromFileText } from "../xlsxText";
@@ -49,6 +50,18 @@ export const flagsOf = (root: XmlNode, styles: Styles, count: Count): Flag[] =>
       return rangesOf(group.attributes.sqref, count).map((range) => ({ range, containsText: wanted, style }));
     }),
   );
+
+/** What strikes old numbers out in a copy of ours: all ranges of a mark together, which the file has by their formats. */
+export function oldMarksOf(root: XmlNode, count: Count): OldMark[] {
+  const byState = new Map<string, string[]>();
+  for (const group of childrenOf(root, "conditionalFormatting"))
+    for (const rule of childrenOf(group, "cfRule")) {
+      const state = rule.attributes.type === "expression" ? stateOfOldRule(child(rule, "formula")?.text ?? "") : null;
+      if (state === null) continue;
+      byState.set(state, [...(byState.get(state) ?? []), ...rangesOf(group.attributes.sqref, count)]);
+    }
+  return [...byState].map(([state, ranges]) => ({ ranges, state }));
+}
 
 /** The text in NOT(ISERROR(SEARCH("text",A1))), where the rule does not say it otherwise. */
 function searchedFor(formula: string): string | undefined {

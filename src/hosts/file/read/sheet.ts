@@ -10,7 +10,7 @@ import { chartsOf } from "./charts";
 import { notesOf, withNotes } from "./notes";
 import { checkRelations, type Package } from "./package";
 import { printOf } from "./print";
-import { flagsOf, hintsOf, listsOf, type TextsIn } from "./rules";
+import { flagsOf, hintsOf, listsOf, oldMarksOf, type TextsIn } from "./rules";
 import type { Styles } from "./styles";
 import { child, childrenOf, down, isOn, numberOf, type XmlNode } from "./xml";
 
@@ -47,6 +47,7 @@ export function readSheet(
   );
   const all = withNotes(cells, notesOf(file, part));
   const hints = hintsOf(root, count);
+  const oldMarks = oldMarksOf(root, count);
   const charts = chartsOf(file, part, name);
   const tables = tablesOf(file, part);
   return {
@@ -64,6 +65,7 @@ export function readSheet(
         lists: listsOf(root, name, textsIn, count),
         flags: flagsOf(root, styles, count),
         ...(hints.length === 0 ? {} : { hints }),
+        ...(oldMarks.length === 0 ? {} : { oldMarks }),
         ...(charts.length === 0 ? {} : { charts }),
         ...(tables.length === 0 ? {} : { tables }),
         ...(print === undefined ? {} : { print }),

@@ -3,7 +3,8 @@ import { rectangles } from "../../../share/fixed/rectangles";
 import { cellAddress } from "../../../sheets/address";
 import type { ShownCell } from "../../../sheets/calculated";
 import { addressesIn, rectangleOf, rectangleText } from "../../../sheets/rectangle";
-import { CHANGED, type Sheet } from "../../../sheets/workbook";
+import { oldRule } from "../../../sheets/oldRule";
+import type { Sheet } from "../../../sheets/workbook";
 import { toFileText } from "../xlsxText";
 import { flagStyle } from "./look";
 
@@ -33,7 +34,7 @@ export function oldRules(
       for (const range of rectangles(keys))
         rules.push({
           type: "expression",
-          formula: `AND(${state}="${CHANGED}",${cellAddress(range.left, range.top)}<>"")`,
+          formula: oldRule(state, cellAddress(range.left, range.top)),
           priority: rules.length + 1,
           range: rectangleText(range),
           style: {

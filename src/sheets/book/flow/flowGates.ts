@@ -67,6 +67,7 @@ function trouble(frame: Frame, words: string, runs: RunsByName): string {
   const checks: readonly (readonly [when: string, why: string])[] = [
     [`AND(LEFT(${words},5)<>"open ",LEFT(${words},5)<>"shut ")`, `"write open or shut, then the name of a run"`],
     [`${runs.countOf(name)}=0`, `"no run is called "&${name}`],
+    [`${runs.countOf(name)}>1`, `"more than one run on the sheet ${frame.sheet("runs")} is called "&${name}`],
     [`NOT(${hasGate})`, `${name}&" has no gate on the sheet ${frame.sheet("runs")}"`],
     [`SUMPRODUCT(1*(${TOLD}=${opposite}))>0`, `${name}&" is told both open and shut"`],
   ];
