@@ -26,7 +26,8 @@ const { functions } = readMetadata();
 
 const valueOf = (cell: ExcelJS.Cell): unknown => {
   const { value } = cell;
-  const plain: unknown = typeof value === "object" && value !== null && "formula" in value ? cell.result : value; // the value's own result lacks a 0
+  const isComputed = typeof value === "object" && value !== null && ("formula" in value || "sharedFormula" in value);
+  const plain: unknown = isComputed ? cell.result : value; // the value's own result lacks a 0
   return plain ?? null;
 };
 
