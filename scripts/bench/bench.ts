@@ -1,8 +1,9 @@
-// npm run bench: measures, prints, and writes docs/bench.md.
+// npm run bench [-- --before FOLDER]: measures, prints, and writes docs/bench.md. FOLDER is an older checkout, built.
 import { execFileSync } from "node:child_process";
-import { writeFileSync } from "node:fs";
+import { existsSync, writeFileSync } from "node:fs";
 import os from "node:os";
 import path from "node:path";
+import { parseArgs } from "node:util";
 import { buildSync } from "esbuild";
 import { format } from "prettier";
 import { buildIfNeeded } from "../buildIfNeeded";
@@ -17,10 +18,20 @@ const QUIET = 0.25; // of the cores in use
 const dist = path.join(root, "dist");
 
 async function bench(): Promise<void> {
+  const { before } = parseArgs({ options: { before: { type: "string" } } }).values;
+  const older = before === undefined ? null : path.join(path.resolve(before), "dist");
+  if (older !== null && !existsSync(path.join(older, "functions.js")))
+    throw new Error(`${before} has no dist: build it first`);
   const load = os.loadavg()[0]! / os.cpus().length;
   await buildIfNeeded(root, true);
   console.debug = () => undefined; // the grid reports each step
-  const rows = [...core(), ...changedInput(), ...(await recalculatedCopies()), ...sizes(dist), ...(await pages(root))];
+  const rows = [
+    ...core(older),
+    ...changedInput(),
+    ...(await recalculatedCopies()),
+    ...sizes(dist),
+    ...(await pages(root)),
+  ];
   console.table(
     rows.map((row) => ({
       ...{ what: row.what, against: row.against, value: shownValue(row), spread: shownSpread(row) },
@@ -30,11 +41,11 @@ async function bench(): Promise<void> {
   writeFileSync(path.join(root, "docs/bench.md"), await format(report(rows, load), { parser: "markdown" }));
 }
 
-function core(): Row[] {
+function core(older: string | null): Row[] {
   const outfile = path.join(root, "coverage/bench.js");
   const entry = path.join(__dirname, "core.ts");
   buildSync({ entryPoints: [entry], bundle: true, platform: "node", packages: "external", outfile });
-  const said = execFileSync(process.execPath, [outfile, dist], {
+  const said = execFileSync(process.execPath, [outfile, dist, ...(older === null ? [] : [older])], {
     encoding: "utf8",
     stdio: ["ignore", "pipe", "inherit"],
   });

@@ -7,7 +7,7 @@ import { sizesSearch } from "./sizesSearch";
 import { tables } from "./tables";
 
 /** What is computed without a sheet, bundled before it is run so that nothing stands between the loops and the engine. */
-async function core(dist: string): Promise<Row[]> {
+async function core(dist: string, before: string | null): Promise<Row[]> {
   const workspace = await newWorkspace();
   const sizes = [40, 100, 1000];
   return [
@@ -18,9 +18,9 @@ async function core(dist: string): Promise<Row[]> {
     costPerRun(1000, 100),
     costPerRun(10_000, 100, { atMost: 1.2 }),
     ...cells(dist),
-    ...tables(dist),
+    ...tables(dist, before),
     ...sizesSearch(),
   ];
 }
 
-void core(process.argv[2]!).then((rows) => process.stdout.write(JSON.stringify(rows)));
+void core(process.argv[2]!, process.argv[3] ?? null).then((rows) => process.stdout.write(JSON.stringify(rows)));

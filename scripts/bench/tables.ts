@@ -1,6 +1,6 @@
 import { builtFunctions } from "./builtFunctions";
-import { jobTime, timesAll } from "./measure";
-import { milliseconds, type Row } from "./row";
+import { jobTime, timeRatio, timesAll } from "./measure";
+import { milliseconds, ratio, type Row } from "./row";
 
 const CURVE = [[0, 20], [5000, 16], [10_000, 8], [13_000, 0]]; // prettier-ignore
 
@@ -14,24 +14,44 @@ function tableOf(count: number, call: number): unknown[][] {
   ];
 }
 
-/** The functions of whole tables, each call with another table. */
-export function tables(dist: string): Row[] {
-  const functions = builtFunctions(dist);
-  const timed = (name: string, count: number, ...args: unknown[]) => {
+/** What is asked of a table of so many runs, and how many milliseconds it may take. */
+interface Asked {
+  readonly name: string;
+  readonly count: number;
+  readonly args: readonly unknown[];
+  readonly of?: string; // what else is in it
+  readonly atMost?: number;
+}
+
+const readings = [["Open", "At", "Velocity", "Suction"], ...[1, 2, 3, 4].flatMap(readingsOf)];
+
+const asked: readonly Asked[] = [
+  { name: "BUDGET", count: 40, args: [] },
+  { name: "SOLVE", count: 40, args: [CURVE] },
+  { name: "GAINS", count: 40, args: [CURVE, [["machine 5"]]], atMost: 5 },
+  { name: "GAINS", count: 200, args: [CURVE, [["machine 5"]]], atMost: 100 },
+  {
+    name: "CALIBRATE",
+    count: 40,
+    args: [CURVE, readings],
+    of: " and 12 readings with 4 sets of open gates",
+    atMost: 60,
+  },
+  { name: "UNCERTAINTY", count: 40, args: [CURVE] },
+];
+
+/** The functions of whole tables, each call with another table; with an older build each is also held against that one. */
+export function tables(dist: string, before: string | null): Row[] {
+  const [now, then] = [builtFunctions(dist), before === null ? null : builtFunctions(before)];
+  return asked.flatMap(({ name, count, args, of = "", atMost }) => {
     let call = 0;
-    return timesAll(
-      jobTime(() => functions.get(name)!(tableOf(count, call++), ...args)),
-      1000,
-    );
-  };
-  const readings = [["Open", "At", "Velocity", "Suction"], ...[1, 2, 3, 4].flatMap(readingsOf)];
-  return [
-    milliseconds("BUDGET, 40 runs", timed("BUDGET", 40)),
-    milliseconds("SOLVE, 40 runs", timed("SOLVE", 40, CURVE)),
-    milliseconds("GAINS, 40 runs", timed("GAINS", 40, CURVE, [["machine 5"]]), { atMost: 5 }),
-    milliseconds("GAINS, 200 runs", timed("GAINS", 200, CURVE, [["machine 5"]]), { atMost: 100 }),
-    milliseconds("CALIBRATE, 40 runs and 12 readings with 4 sets of open gates", timed("CALIBRATE", 40, CURVE, readings), { atMost: 60 }), // prettier-ignore
-  ];
+    const job = (functions: typeof now) => () => void functions.get(name)!(tableOf(count, call++), ...args);
+    const what = `${name}, ${count} runs${of}`;
+    const took = milliseconds(what, timesAll(jobTime(job(now)), 1000), atMost === undefined ? null : { atMost });
+    return then === null
+      ? [took]
+      : [took, ratio(what, "the same, by the build before", timeRatio(job(now), job(then), 15))];
+  });
 }
 
 /** A velocity at two machines and the suction at the fan, with eight gates open. */
