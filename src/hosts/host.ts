@@ -7,7 +7,7 @@ import type { CellValue } from "../sheets/workbook";
 export interface SheetHost {
   readonly kind: "excel" | "local";
 
-  /** Address of the selection without its sheet, such as "B4" or "B4:C9". */
+  /** The selected cells as a formula on any sheet writes them, such as Runs!B4 or 'My runs'!B4:C9; of several areas the first. */
   selectionAddress(): Promise<string>;
 
   /** Whether every selected cell is blank; a cell that a formula spills into is not. */

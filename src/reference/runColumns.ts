@@ -42,7 +42,7 @@ export const runColumns = [
     quantity: null,
     needed: true,
     shown: {
-      width: 18,
+      width: 16.5,
       hint: "A name of its own for each piece of duct between two junctions. A change of size begins a new run.",
     },
   },
@@ -52,7 +52,7 @@ export const runColumns = [
     quantity: null,
     needed: true,
     shown: {
-      width: 13,
+      width: 12,
       hint: "The run that it joins, spelled as there; fan for the last one, outside for what stands after the fan.",
     },
   },
@@ -61,7 +61,7 @@ export const runColumns = [
     kind: "number",
     quantity: "airflow",
     shown: {
-      width: 9,
+      width: 8.5,
       hint: "What a hood should draw. Only hoods take an airflow; mains add up what joins them.",
     },
   },
@@ -70,20 +70,20 @@ export const runColumns = [
     kind: "number",
     quantity: "diameter",
     needed: true,
-    shown: { width: 11, hint: "Inside diameter." },
+    shown: { width: 10.5, hint: "Inside diameter." },
   },
   {
     name: "Length",
     kind: "number",
     quantity: "length",
-    shown: { width: 8.5, hint: "Length of pipe, without hose." },
+    shown: { width: 7.5, hint: "Length of pipe, without hose." },
   },
   {
     name: "Flex",
     kind: "number",
     quantity: "length",
     shown: {
-      width: 7,
+      width: 6,
       hint: "Length of hose as it lies. A number: drawn out. Else say how, as in: 10 compressed 15%, or 10 as it hangs; smooth inside: 10 smooth-bore.",
     },
   },
@@ -93,7 +93,7 @@ export const runColumns = [
     quantity: "ratio",
     meansARun: true,
     shown: {
-      width: 19,
+      width: 18.5,
       hint: "How the air enters: a name from the table hoods, or its loss coefficient K. Only open ends have one.",
       choices: machinesFirst(keysOf(lossFamilies.filter((family) => family.kind === "hood"))),
     },
@@ -104,7 +104,7 @@ export const runColumns = [
     quantity: "ratio",
     meansARun: true,
     shown: {
-      width: 22,
+      width: 21.5,
       hint: "Names from the table fittings with r/D or angle and how many, between ; as in: elbow 1.5 x2; branch 30; gate. A branch costs by the airflows that meet; branch 30 plain by its angle alone. A bare number is a K.",
     },
   },

@@ -69,7 +69,7 @@ function inPage(first: HeldBook, answers: FakeAnswers): void {
     hold: (next: HeldBook) => (book = next),
     ductLedgerHost: {
       kind: "local",
-      selectionAddress: async () => "B4",
+      selectionAddress: async () => "Sheet1!B4",
       isSelectionEmpty: async () => answers.filled !== true,
       insert: async (content: unknown, overwrite: boolean) => {
         tell("insert", content, overwrite);

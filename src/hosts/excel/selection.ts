@@ -16,7 +16,7 @@ export const selectionAddress = (): Promise<string> =>
     const area = firstArea(context);
     area.load("address");
     await context.sync();
-    return withoutSheet(area.address);
+    return area.address;
   });
 
 /** Looks at the part of the selection that is in use, since whole columns may be selected. */

@@ -20,7 +20,8 @@ export function localHost(desk: Desk, makeCopy = copyInWorker): SheetHost {
     kind: "local",
     selectionAddress: async () => {
       const sheetId = getters().getActiveSheetId();
-      return getters().getRangeString(getters().getRangeFromZone(sheetId, selected()), sheetId);
+      const range = getters().getRangeString(getters().getRangeFromZone(sheetId, selected()), sheetId);
+      return `${sheetPrefix(getters().getSheetName(sheetId))}${range}`;
     },
     isSelectionEmpty: async () => {
       const cells = getters().getEvaluatedCellsInZone(getters().getActiveSheetId(), selected());

@@ -1,6 +1,7 @@
 import { demoBook } from "../../sheets/demo";
 import { browserStore } from "./browserStore";
 import { listDifferences } from "./differences";
+import { enterReturns } from "./enterReturns";
 import { type BookInFile, download, fileOf } from "./files";
 import { type GridDesk, openDesk } from "./gridDesk";
 import { keptHere } from "./keptHere";
@@ -16,7 +17,7 @@ import { printSheet } from "./print/printSheet";
 import { refit } from "./refit";
 import { moveByF6, type Region } from "./regions";
 import { sharedStore } from "./sharedStore";
-import { followSheet } from "./status";
+import { followSheet, isTyping } from "./status";
 import { fileButtons, keptLine, type TopBar } from "./topBar";
 import { type Workspace, workspaceOf } from "./workspace";
 
@@ -103,6 +104,7 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   });
   refit(sheet);
   takeByTab(sheet);
+  enterReturns(sheet, open.model, () => isTyping(sheet));
   followSheet(open, sheet, part("sheet-words"), () => helpOf(sheet.querySelector(".o-formula-assistant-head")));
   fileButtons(top, save, work, bar, example);
   paneSwitch(part<HTMLButtonElement>("pane-switch"), part("pane"));

@@ -81,7 +81,7 @@ function typingWords(model: GridModel, position: CellPosition, sheet: HTMLElemen
 }
 
 /** The grid keeps the place where one types always, and puts it out of sight. */
-const isTyping = (sheet: HTMLElement): boolean => {
+export const isTyping = (sheet: HTMLElement): boolean => {
   const place = sheet.querySelector<HTMLElement>(".o-grid-composer");
   return place !== null && place.style.opacity !== "0";
 };

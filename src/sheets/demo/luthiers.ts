@@ -109,7 +109,7 @@ export const luthiers: Workshop = {
     { name: "router alone", gates: ["shut", "shut", "shut", "open"] },
   ],
   tries: {
-    runs: "Try it: the thickness sander has 4 m of hose; type 1 in G10, press Enter: the fan is asked for less.",
+    runs: "Try it: the thickness sander has 4 m of hose; type 1 in G10: the fan is asked for less.",
     flow: "Try it: type shut sanding table in A13. The others get more air; dust settles in the trunk.",
   },
 };

@@ -121,7 +121,7 @@ export const shed: Workshop = {
     { name: "saw and router table", gates: ["open", "shut", "shut", "open"] },
   ],
   tries: {
-    runs: "Try it: the drum sander asks for 400 cfm; type 600 in D11, press Enter, and watch its check change.",
+    runs: "Try it: the drum sander asks for 400 cfm; type 600 in D11 and watch its check change.",
     flow: "Try it: type shut planer in A12. The others get more air; dust settles in the mains.",
   },
 };

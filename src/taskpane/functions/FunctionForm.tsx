@@ -5,6 +5,7 @@ import type { UnitSystem } from "../../reference/quantities";
 import { Announced } from "../hostUse/Announced";
 import { announced, InsertOutcome } from "../hostUse/InsertOutcome";
 import { useInsert } from "../hostUse/useInsert";
+import { useSelection } from "../hostUse/useSelection";
 import { useCopy } from "../tables/useCopy";
 import { FormulaLine } from "./FormulaLine";
 import type { FunctionMetadata, FunctionsFile, ParameterMetadata } from "../../hosts/functionsFile";
@@ -39,6 +40,8 @@ export function FunctionForm({ metadata, file, host }: FunctionFormProps): React
   const id = useId();
   const copying = useCopy();
   const inserting = useInsert(host);
+  const selection = useSelection(host);
+  const [current, setCurrent] = useState(metadata.parameters[0]?.name); // the field that takes what one selects in the sheet
   const [texts, setTexts] = useState<Readonly<Record<string, string>>>({});
   const { typed, answer, book } = useLiveResult(metadata, texts, host);
   const seen = useMemo(() => (book === null ? null : seenIn(book)), [book]);
@@ -50,7 +53,12 @@ export function FunctionForm({ metadata, file, host }: FunctionFormProps): React
     const { name, description, optional } = parameter;
     const choices = choicesOf(file, parameter);
     const fieldId = `${id}-${name}`;
-    const shared = { id: fieldId, value: texts[name] ?? "", "aria-describedby": `${fieldId}-hint` };
+    const shared = {
+      id: fieldId,
+      value: texts[name] ?? "",
+      "aria-describedby": `${fieldId}-hint`,
+      onFocus: () => setCurrent(name),
+    };
     const range = suggestedRange(name, seen);
     return (
       <div key={name} className={styles.field}>
@@ -72,6 +80,11 @@ export function FunctionForm({ metadata, file, host }: FunctionFormProps): React
             <span className={styles.unit}>{unitIn(description, system)}</span>
           )}
         </div>
+        {choices === null && current === name && selection !== null && ![texts[name], range].includes(selection) && (
+          <Button size="small" className={styles.take} onClick={() => set(name, selection)}>
+            Take what is selected: {selection}
+          </Button>
+        )}
         {range !== null && (
           <Button size="small" className={styles.take} onClick={() => set(name, range)}>
             Take {range}
@@ -89,7 +102,9 @@ export function FunctionForm({ metadata, file, host }: FunctionFormProps): React
       aria-label={`Arguments of ${metadata.name}`}
       onSubmit={(event) => event.preventDefault()}
     >
-      <span className={styles.hint}>Numbers, words, or cells such as B4 or Runs!B8:S48.</span>
+      <span className={styles.hint}>
+        Numbers, words, or cells such as B4 or Runs!B8:S48: type them, or select them in the sheet.
+      </span>
       {metadata.parameters.map(field)}
       <p role="status" className={styles.result}>
         {typeof answer === "string" ? answer : `Gives ${resultWords(answer, unitIn(metadata.description, system))}`}

@@ -3,6 +3,7 @@ import { useState, type ReactElement } from "react";
 import { Choice } from "../build/Choice";
 import { addedWords } from "../build/outcomeWords";
 import { sheetWords, usualChoice } from "../build/sheetWords";
+import { ChooseParts } from "../build/parts/ChooseParts";
 import { ChooseSizes } from "../build/sizes/ChooseSizes";
 import { UnitsChoice } from "../build/UnitsChoice";
 import { TaskOutcome } from "../hostUse/TaskOutcome";
@@ -79,6 +80,7 @@ export function BuildView({ host, go, units, chooseUnits }: ViewProps & UnitsPro
         </Button>
       </div>
       <TaskOutcome tasking={tasking} />
+      <ChooseParts host={host} />
       <ChooseSizes host={host} />
       <ShortCautions keys={["no measurement", "codes decide"]} goToCautions={() => go("Cautions")} />
     </>

@@ -14,14 +14,14 @@ function selecting(...areas: string[]): Recorder {
 const cell = (excel: Recorder, at: string) => excel.book.sheets[0]!.cells.get(at);
 
 describe("selectionAddress", () => {
-  test("is the address without the sheet", async () => {
+  test("is the address with its sheet, as a formula on any sheet writes it", async () => {
     selecting("B4:C9");
-    expect(await selectionAddress()).toBe("B4:C9");
+    expect(await selectionAddress()).toBe("Sheet1!B4:C9");
   });
 
   test("is the first area where several are selected", async () => {
     selecting("B4", "D1:D9");
-    expect(await selectionAddress()).toBe("B4");
+    expect(await selectionAddress()).toBe("Sheet1!B4");
   });
 });
 

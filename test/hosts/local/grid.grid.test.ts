@@ -84,7 +84,7 @@ describe("the grid with our functions", () => {
   test("the pane's host writes beside, not over, what is there", async () => {
     const model = modelOf([{ at: "A1", value: 1 }]);
     const host = localHost(deskOf(model));
-    expect(await host.selectionAddress()).toBe("A1");
+    expect(await host.selectionAddress()).toBe("One!A1");
     expect(await host.isSelectionEmpty()).toBe(false);
     expect(await host.insert({ value: 2 }, false)).toEqual({ written: false, at: "A1", why: "filled" });
     expect(valueAt(model, "A1")).toBe(1);

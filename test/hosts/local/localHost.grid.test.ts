@@ -32,9 +32,9 @@ describe("the local sheet, as the pane sees it", () => {
     const host = localHost(deskOf(model));
     await host.goTo("Two words", "B7");
     expect(model.getters.getSheetName(model.getters.getActiveSheetId())).toBe("Two words");
-    expect(await host.selectionAddress()).toBe("B7");
+    expect(await host.selectionAddress()).toBe("'Two words'!B7");
     await expect(host.goTo("Three", "A1")).rejects.toThrow("there is no sheet called Three any more");
-    expect(await host.selectionAddress()).toBe("B7");
+    expect(await host.selectionAddress()).toBe("'Two words'!B7");
   });
 
   test("has nothing to repair, and names what stands at #NAME? because no function is called so", async () => {

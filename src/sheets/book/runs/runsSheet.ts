@@ -19,16 +19,13 @@ import { runsLists } from "./runsLists";
 /** The ducts: what the user types, and beside each run what that does. */
 export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
   name: frame.sheet("runs"),
-  columns: [20, ...shownColumns.map(({ shown }) => shown.width)],
+  columns: [24, ...shownColumns.map(({ shown }) => shown.width)],
   tallRows: [{ row: RUNS_HEADER, lines: 3 }],
   frozen: { rows: RUNS_HEADER, columns: 2 },
   cells: [
     text("A1", "Runs: your ducts", "title"),
     text("C1", "One row for each duct between two junctions. Select a cell to read what it takes."),
-    text(
-      "C2",
-      tryIt ?? "Begin with the hoods, then the mains that they join, and end with the run that joins the fan.",
-    ),
+    text("C2", tryIt ?? "Any order will do: hoods, the mains that they join, and the run that joins the fan."),
     formula(
       "C3",
       leftOut(frame, `Column A says what each run does: ${SETTLES} means that dust will lie in that duct.`),
@@ -36,6 +33,7 @@ export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
     ),
     formula("C4", plasticPipe(frame), "total"),
     ...overview(frame),
+    text(runCell("Gate", RUNS_HEADER - 1), "More, where you need it:", "note"),
     text(`A${RUNS_HEADER}`, "Check", "header"),
     ...shownColumns.map((column) => headerCell(frame, column)),
     ...Array.from({ length: RUNS_LAST - RUNS_HEADER }, (_, index) =>
@@ -94,7 +92,7 @@ function headerCell(frame: Frame, { name, kind, quantity, shown }: (typeof shown
 
 function runRow(frame: Frame, row: number, run: WorkshopRun): SheetCell[] {
   return [
-    formula(`A${row}`, check(frame)),
+    formula(`A${row}`, check(frame), "paragraph"), // no sentence is cut
     ...shownColumns.map(({ name: column }) => {
       const at = runCell(column, row);
       // a formula that the user may type over: the dust of the sheet Start
