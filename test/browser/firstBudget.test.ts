@@ -126,7 +126,7 @@ const SHOP_BY_HAND: Record<string, readonly [number, number]> = {
   "band saw": [500, 21.83],
   sander: [700, 20.46],
 };
-const FAN = [["0", "1500", "3000", "4500"], ["3000", "2900", "2500", "1500"]] as const; // prettier-ignore
+const FAN = [["0", "2000", "4000", "7000"], ["3000", "2800", "2200", "200"]] as const; // prettier-ignore
 
 /** The same shop as its owner meant it. */
 const meant: Row[] = SHOP.map(({ run, joins, airflow, diameter, length, hood }) => ({

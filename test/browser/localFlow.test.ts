@@ -49,7 +49,7 @@ describe("the flow sheet", () => {
   test("shutting the planer's gate by keyboard: the other hoods get more, the leaks' share grows, the mains settle; undo brings all back", async () => {
     const { page } = local;
     const before = await solved();
-    const share = await total("H6");
+    const share = await total("I6");
     expect(before.planer!.gate).toBe("open");
 
     await walkTo(page, "A12");
@@ -61,13 +61,13 @@ describe("the flow sheet", () => {
       expect(numberOf(after[hood]!.airflow)).toBeGreaterThan(numberOf(before[hood]!.airflow));
     expect(numberOf(after.Fan!.airflow)).toBeLessThan(numberOf(before.Fan!.airflow));
     expect(numberOf(after.Fan!.suction)).toBeGreaterThan(numberOf(before.Fan!.suction));
-    expect(numberOf(await readOne(page, "H6"))).toBeGreaterThan(share);
+    expect(numberOf(await readOne(page, "I6"))).toBeGreaterThan(share);
     for (const main of ["north main", "trunk", "separator"]) {
       expect(numberOf(after[main]!.airflow)).toBeLessThan(numberOf(before[main]!.airflow));
       expect(after[main]!.note).toMatch(/^dust settles: /);
     }
     const settling = Object.values(after).filter(({ note }) => note.startsWith("dust settles"));
-    expect(await readOne(page, "H8")).toBe(String(settling.length));
+    expect(await readOne(page, "I8")).toBe(String(settling.length));
     expect(await readOne(page, "C9")).toBe("band saw; drum sander; router table; ");
 
     await page.keyboard.press("Control+Z");
@@ -85,7 +85,7 @@ describe("the flow sheet", () => {
     expect(airflow("Fan")).toBe(airflow("separator"));
     const leaks = [...HOODS, "separator"].map((run) => numberOf(rows[run]!.leak));
     expectNear(numberOf(rows.Fan!.leak), sum(leaks), 0.3);
-    expect(numberOf(await readOne(local.page, "H5"))).toBe(Math.round(numberOf(rows.Fan!.leak)));
+    expect(numberOf(await readOne(local.page, "I5"))).toBe(Math.round(numberOf(rows.Fan!.leak)));
   });
 
   test("all hoods together come out short, and so do three of four, as the notes and the count say", async () => {
@@ -101,7 +101,7 @@ describe("the flow sheet", () => {
 
   test("sealing gives the hoods less than the leaks add up to, and the difference is what the fan no longer moves", async () => {
     const rows = await hoods();
-    const [leaks, gained] = [await total("H5"), await total("H7")];
+    const [leaks, gained] = [await total("I5"), await total("I7")];
     for (const hood of HOODS) expect(numberOf(rows[hood]!.gains)).toBeGreaterThan(0);
     expectNear(gained, sum(HOODS.map((hood) => numberOf(rows[hood]!.gains))), 0.7);
     expect(gained).toBeLessThan(leaks);
@@ -126,7 +126,7 @@ describe("the flow sheet", () => {
       expect(now[hood]!.gets).toBe(promised[hood]!.sealed);
       expect(numberOf(now[hood]!.gains)).toBe(0);
     }
-    expect(await total("H5")).toBe(0);
+    expect(await total("I5")).toBe(0);
     expect((await solved()).Fan!.airflow).toBe(promised.Fan!.sealed);
   });
 
@@ -234,7 +234,7 @@ describe("the flow sheet", () => {
       /^B10 shows #VALUE!: pressure in row 3 of the curve must be a number \(in\.w\.g\.\); got "abc"$/,
     );
     expect((await read(page, "C5:C8")).flat()).toEqual(["see B10", "see B10", "see B10", "see B10"]);
-    expect((await read(page, "H5:H8")).flat()).toEqual(["see B10", "see B10", "see B10", "see B10"]);
+    expect((await read(page, "I5:I8")).flat()).toEqual(["see B10", "see B10", "see B10", "see B10"]);
     await page.keyboard.press("Control+Z");
     expect(await solved()).toEqual(before);
   });

@@ -5,7 +5,7 @@ import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { FLOW_COLUMN, FLOW_HEADER, FLOW_LAST } from "../layout";
-import { answerCell, answerLetters, FLOW_ANSWER, onceRunsAndCurve } from "../parts/answerReferences";
+import { answerCell, FLOW_ANSWER, onceRunsAndCurve } from "../parts/answerReferences";
 import { ofRun, plainName } from "../parts/byName";
 import { saysNote } from "../parts/notes";
 import type { JoinsOfRuns, RunsByName } from "../parts/runsByName";
@@ -19,11 +19,8 @@ export function flowAnswer(frame: Frame): SheetCell[] {
   const formats = solveColumns.map(({ key, quantity }) =>
     quantity === null ? null : formatOf(frame, key === "leak" ? "leak" : quantity),
   );
-  const note = answerLetters(FLOW_ANSWER, "note");
-  const wrapped = (cell: SheetCell): SheetCell =>
-    cell.style === "result" && cell.at.startsWith(note) ? { ...cell, style: "paragraph" } : cell;
   return [
-    ...spillOf(FLOW_COLUMN, FLOW_HEADER, FLOW_LAST, formats, onceRunsAndCurve(frame, solveCall(frame))).map(wrapped),
+    ...spillOf(FLOW_COLUMN, FLOW_HEADER, FLOW_LAST, formats, onceRunsAndCurve(frame, solveCall(frame))),
     text(`C${FLOW_LAST + 1}`, `One formula fills this table: =${solveCall(frame)}`, "note"),
   ];
 }

@@ -27,9 +27,9 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
   return {
     name: frame.sheet("flow"),
     columns: [
-      // with the note, as wide as a small screen shows beside the pane
-      ...[20.5, 21.5, 9.5, 9.5, 9.5, 9.5, 9.5, 8, 27.5],
-      ...Array.from({ length: 12 }, () => 10.5),
+      23,
+      26.5,
+      ...Array.from({ length: 19 }, () => 10.5),
       17,
       8,
       8,
@@ -89,20 +89,24 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
 
 function introduction(frame: Frame, tryIt: string | null): SheetCell[] {
   const wrong = frame.ref("budget", BUDGET_WRONG_CELL);
-  const further = `Further: sealing (Q to U), ± (V, AI to AY), scenarios (row ${SETS - 2}), what to change first (row ${GAINS_TITLE}).`;
+  const further = `Further on: what sealing gives each hood (columns Q to U), how sure each airflow is (V, and AI to AY), scenarios (row ${SETS - 2}), what to change first (row ${GAINS_TITLE}).`;
   return [
     text("A1", "Flow: what really flows", "title"),
     text(
       "C1",
-      `Ducts and leaks of the sheet ${frame.sheet("runs")} with the fan of the sheet ${frame.sheet("fan")}, solved as one network.`,
+      `The ducts and leaks of the sheet ${frame.sheet("runs")} with the fan of the sheet ${frame.sheet("fan")}, solved as one network.`,
     ),
     text(
       "C2",
       tryIt ??
-        `Type shut or open and a run's name in column A, for this sheet alone; else as on ${frame.sheet("runs")}.`,
+        `Column A shuts and opens gates for this sheet alone: type shut or open, then the run's name. The others are as on the sheet ${frame.sheet("runs")}.`,
     ),
     formula("C3", `=IF(${wrong}="","${further}",${wrong})`, "note"),
-    cautionLine(frame, "C4", "Power off before you reach in. No grinding on wood ducts. Air is not capture."),
+    cautionLine(
+      frame,
+      "C4",
+      "Power off before you reach in. No grinding on a wood duct. Enough air is not yet capture.",
+    ),
   ];
 }
 
@@ -127,7 +131,7 @@ function overview(frame: Frame): SheetCell[] {
     { label: "Sealing all gives the hoods", code: read(`SUM(${besideColumn("gains")})`), ...airflow },
     { label: "Runs whose dust settles", code: noted("settles"), format: "0" },
   ];
-  return [...totals("B5", 1, left), ...totals("E5", 3, right), ...verdict(frame)];
+  return [...totals("B5", 1, left), ...totals("F5", 3, right), ...verdict(frame)];
 }
 
 /** What the hoods do not get of the leaks' air, the fan no longer moves: flow in is flow out. */

@@ -1,0 +1,26 @@
+import { selectedPart } from "../../../../src/taskpane/build/parts/selectedPart";
+import { bookOf } from "../../../support/books";
+
+const book = bookOf({
+  "My runs": {
+    rows: [
+      ["Run", "To", "Diameter (in)", "Fittings", "Hood"],
+      ["saw", "fan", 4, "elbow 1.5 x2", null],
+    ],
+  },
+});
+
+test("a cell under Fittings or Hood is one of its run, whatever the sheet is called", () => {
+  expect(selectedPart(book, "'My runs'!D2:E2")).toEqual({ sheet: "My runs", at: "D2", column: "Fittings", run: "saw", content: "elbow 1.5 x2" }); // prettier-ignore
+  expect(selectedPart(book, "'My runs'!E3")).toEqual({
+    sheet: "My runs",
+    at: "E3",
+    column: "Hood",
+    run: "",
+    content: "",
+  });
+});
+
+test.each(["'My runs'!D1", "'My runs'!C2", "Other!D2", "D2", "no range"])("%s is none", (reference) => {
+  expect(selectedPart(book, reference)).toBeNull();
+});
