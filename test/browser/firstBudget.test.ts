@@ -5,7 +5,19 @@ import "../support/customFunctions";
 import { solve } from "../../src/functions/systems/solve";
 import { byName, type Row, table } from "../support/tables";
 import { type CountedKeys, countedKeys } from "./countedKeys";
-import { goTo, KEPT, keptSays, numberOf, paneFrame, read, reload, localSite, typeHere, walkTo } from "./localPage";
+import {
+  goTo,
+  KEPT,
+  keptSays,
+  numberOf,
+  paneFrame,
+  read,
+  readOne,
+  reload,
+  localSite,
+  typeHere,
+  walkTo,
+} from "./localPage";
 import { button, hasFocus, says, tab, view } from "./panePage";
 
 const local = localSite().openForAll();
@@ -257,8 +269,24 @@ test("the same beside the demo with the pane, never a mouse: build, type, check,
   await column(page, "A9", ["0", "1000", "2000"]);
   await column(page, "B9", ["2500", "2000", "500"]);
 
+  await sheet(page, "Runs 2");
+  await walkTo(page, "I11");
   await page.keyboard.press("F6"); // back to the very button
   expect(await hasFocus(button(pane, "Add 7 sheets"))).toBe(true);
+  await tabTo(page, button(pane, "One elbow 1.5 more")); // the fittings of the selected cell, by picture
+  await page.keyboard.press("Enter");
+  await says(pane, "Will be written: elbow 1.5 x2");
+  await tabTo(page, pane.getByRole("searchbox", { name: "Add a fitting: search" }));
+  await page.keyboard.type("slide gate open");
+  await page.keyboard.press("ArrowDown");
+  await page.keyboard.press("Enter");
+  await says(pane, "Will be written: elbow 1.5 x2; gate");
+  for (let steps = 0; steps < 5 && !(await hasFocus(button(pane, "Write it over what I11 holds"))); steps++)
+    await page.keyboard.press("Shift+Tab");
+  await page.keyboard.press("Enter");
+  await says(pane, "Written into 'Runs 2'!I11.");
+  expect(await readOne(page, "I11")).toBe("elbow 1.5 x2; gate");
+  await page.keyboard.press("F6");
   for (let steps = 0; steps < 40 && !(await hasFocus(tab(pane, "Build"))); steps++)
     await page.keyboard.press("Shift+Tab");
   await turnTo(page, pane, "Check");

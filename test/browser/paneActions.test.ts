@@ -47,6 +47,8 @@ describe("Functions", () => {
     await says(page, "diameter must be above 0 in; got -4");
     await page.getByRole("combobox", { name: "units" }).selectOption("SI");
     await says(page, "diameter must be above 0 mm; got -4");
+    await button(page, "Take what is selected: Sheet1!B4").click();
+    expect(await page.getByRole("textbox", { name: "diameter" }).inputValue()).toBe("Sheet1!B4");
   });
 
   test("alone it computes, copies the formula, and says that there is no sheet to write into", async () => {

@@ -27,8 +27,8 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
   return {
     name: frame.sheet("flow"),
     columns: [
-      23,
-      26.5,
+      20.5,
+      24.5,
       ...Array.from({ length: 19 }, () => 10.5),
       17,
       8,
@@ -89,24 +89,20 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
 
 function introduction(frame: Frame, tryIt: string | null): SheetCell[] {
   const wrong = frame.ref("budget", BUDGET_WRONG_CELL);
-  const further = `Further on: what sealing gives each hood (columns Q to U), how sure each airflow is (V, and AI to AY), scenarios (row ${SETS - 2}), what to change first (row ${GAINS_TITLE}).`;
+  const further = `Further: sealing (Q to U), ± (V, AI to AY), scenarios (row ${SETS - 2}), changes (row ${GAINS_TITLE}).`;
   return [
     text("A1", "Flow: what really flows", "title"),
     text(
       "C1",
-      `The ducts and leaks of the sheet ${frame.sheet("runs")} with the fan of the sheet ${frame.sheet("fan")}, solved as one network.`,
+      `Ducts and leaks of ${frame.sheet("runs")} with the fan of ${frame.sheet("fan")}, solved as one network.`,
     ),
     text(
       "C2",
-      tryIt ??
-        `Column A shuts and opens gates for this sheet alone: type shut or open, then the run's name. The others are as on the sheet ${frame.sheet("runs")}.`,
+      tryIt ?? `Column A: type shut or open and a run's name, for this sheet alone; else as on ${frame.sheet("runs")}.`,
     ),
     formula("C3", `=IF(${wrong}="","${further}",${wrong})`, "note"),
-    cautionLine(
-      frame,
-      "C4",
-      "Power off before you reach in. No grinding on a wood duct. Enough air is not yet capture.",
-    ),
+    text("A4", "Enough air is not yet capture.", "total"),
+    cautionLine(frame, "C4", "Power off before you reach in. No grinding on a wood duct."),
   ];
 }
 
