@@ -7,6 +7,7 @@ import { readRectangle } from "../../sheets/rectangle";
 import { requireFitsFile } from "./write/fitsFile";
 import { finished } from "./write/finish";
 import { listsSheet, writtenLists } from "./write/lists";
+import { stepLinks } from "../../sheets/stepLinks";
 import { USUAL_SIZE } from "../../sheets/styles";
 import { FONT } from "./write/look";
 import { printNames } from "./write/print";
@@ -39,7 +40,9 @@ export async function writeBook(book: Calculated, { title, recalculate = false }
   requireFitsFile(book);
   const { workbook, shown } = book;
   const lists = listsSheet(workbook);
-  const sheets = workbook.sheets.map((sheet) => fileSheet(sheet, shown, lists, title));
+  const sheets = workbook.sheets.map((sheet, place) =>
+    fileSheet(sheet, shown, lists, title, stepLinks(workbook, place)),
+  );
   const bytes = await writeXlsx({
     sheets: [...sheets, ...writtenLists(lists)],
     properties: { title: toFileText(title) },

@@ -1,4 +1,6 @@
 import type { Cell } from "hucre/xlsx";
+import type { StepLink } from "../../../sheets/stepLinks";
+import { sheetPrefix } from "../../../sheets/sheetPrefix";
 import { placeOf } from "../../../sheets/address";
 import type { Extent, Shown, ShownCell } from "../../../sheets/calculated";
 import type { CellValue, Sheet, SheetCell } from "../../../sheets/workbook";
@@ -13,12 +15,14 @@ type FileCell = Partial<Cell>;
 type ShownOfSheet = ReadonlyMap<string, ShownCell>;
 
 /** The cells of a sheet by "row,column" from 0, as hucre takes them: what the description lists, then what formulas fill. */
-export function fileCells(sheet: Sheet, shown: Shown): Map<string, FileCell> {
+export function fileCells(sheet: Sheet, shown: Shown, links: readonly StepLink[]): Map<string, FileCell> {
   const shownHere: ShownOfSheet = shown.get(sheet.name) ?? new Map<string, ShownCell>();
   const filled = filledValues(sheet, shownHere);
   const cells = new Map<string, FileCell>();
   for (const cell of sheet.cells) cells.set(keyOf(cell.at), fileCell(cell, shownHere, filled));
   for (const [at, value] of filled) if (!cells.has(keyOf(at))) cells.set(keyOf(at), { value });
+  for (const { at, sheet: to } of links)
+    cells.set(keyOf(at), { ...cells.get(keyOf(at)), hyperlink: { target: "", location: `${sheetPrefix(to)}A1` } });
   return cells;
 }
 

@@ -1,5 +1,6 @@
 import type { ConditionalRule, WriteSheet } from "hucre/xlsx";
 import type { Shown } from "../../../sheets/calculated";
+import type { StepLink } from "../../../sheets/stepLinks";
 import type { Flag, Sheet } from "../../../sheets/workbook";
 import { cellAddress } from "../../../sheets/address";
 import { readRectangle, rectangleText } from "../../../sheets/rectangle";
@@ -14,11 +15,17 @@ import { pageSetup } from "./print";
 import { fileTables } from "./tables";
 
 /** One sheet as hucre takes it. */
-export function fileSheet(sheet: Sheet, shown: Shown, lists: ListsSheet, title: string): WriteSheet {
+export function fileSheet(
+  sheet: Sheet,
+  shown: Shown,
+  lists: ListsSheet,
+  title: string,
+  links: readonly StepLink[],
+): WriteSheet {
   const { rows, columns } = sheet.frozen;
   return {
     name: sheet.name,
-    cells: fileCells(sheet, shown),
+    cells: fileCells(sheet, shown, links),
     columns: sheet.columns.map((width) => ({ width: fileWidth(width) })),
     rowDefs: new Map(sheet.tallRows.map(({ row, lines }) => [row - 1, { height: fileHeight(lines) }])),
     ...(rows + columns === 0 ? {} : { freezePane: { rows, columns } }),
