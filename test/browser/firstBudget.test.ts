@@ -221,7 +221,11 @@ test("six machines typed from empty in any order: three mistakes are told beside
   const curve = FAN[0].map((airflow, point) => [Number(airflow), Number(FAN[1][point])]);
   const answer = byName(solve(table(meant), curve, undefined, undefined, [["SI"]]));
   expect(flow.map(([run]) => run)).toEqual([...SHOP.map(({ run }) => run), "Fan"]);
-  for (const [run, airflow] of flow) expect(numberOf(airflow)).toBe(Math.round(Number(answer[run!]!.Airflow)));
+  // a whole number is shown; the air of the sheet is that of its temperature, within a thousandth of the function's standard air
+  for (const [run, airflow] of flow) {
+    const wanted = Number(answer[run!]!.Airflow);
+    expect(Math.abs(numberOf(airflow) - wanted)).toBeLessThanOrEqual(0.5 + 0.001 * wanted);
+  }
 
   await keptSays(page, KEPT);
   await reload(page);
@@ -269,24 +273,8 @@ test("the same beside the demo with the pane, never a mouse: build, type, check,
   await column(page, "A9", ["0", "1000", "2000"]);
   await column(page, "B9", ["2500", "2000", "500"]);
 
-  await sheet(page, "Runs 2");
-  await walkTo(page, "I11");
   await page.keyboard.press("F6"); // back to the very button
   expect(await hasFocus(button(pane, "Add 7 sheets"))).toBe(true);
-  await tabTo(page, button(pane, "One elbow 1.5 more")); // the fittings of the selected cell, by picture
-  await page.keyboard.press("Enter");
-  await says(pane, "Will be written: elbow 1.5 x2");
-  await tabTo(page, pane.getByRole("searchbox", { name: "Add a fitting: search" }));
-  await page.keyboard.type("slide gate open");
-  await page.keyboard.press("ArrowDown");
-  await page.keyboard.press("Enter");
-  await says(pane, "Will be written: elbow 1.5 x2; gate");
-  for (let steps = 0; steps < 5 && !(await hasFocus(button(pane, "Write it over what I11 holds"))); steps++)
-    await page.keyboard.press("Shift+Tab");
-  await page.keyboard.press("Enter");
-  await says(pane, "Written into 'Runs 2'!I11.");
-  expect(await readOne(page, "I11")).toBe("elbow 1.5 x2; gate");
-  await page.keyboard.press("F6");
   for (let steps = 0; steps < 40 && !(await hasFocus(tab(pane, "Build"))); steps++)
     await page.keyboard.press("Shift+Tab");
   await turnTo(page, pane, "Check");
