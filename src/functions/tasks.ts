@@ -39,9 +39,11 @@ import { guide as pitotvelocity } from "./measuring/pitotvelocity";
 import { guide as traverse } from "./measuring/traverse";
 import { guide as traversepoints } from "./measuring/traversepoints";
 import { guide as budget } from "./systems/budget";
+import { guide as budgetuncertainty } from "./systems/budgetuncertainty";
 import { guide as calibrate } from "./systems/calibrate";
 import { guide as calibratedcurve } from "./systems/calibratedcurve";
 import { guide as calibratedruns } from "./systems/calibratedruns";
+import { guide as calibrateduncertainty } from "./systems/calibrateduncertainty";
 import { guide as gains } from "./systems/gains";
 import { guide as gainuncertainty } from "./systems/gainuncertainty";
 import { guide as scenarios } from "./systems/scenarios";
@@ -99,10 +101,12 @@ export const tasks: readonly Task[] = [
     GAINS: gains,
     SIZES: sizes,
     UNCERTAINTY: uncertainty,
+    BUDGETUNCERTAINTY: budgetuncertainty,
     GAINUNCERTAINTY: gainuncertainty,
     CALIBRATE: calibrate,
     CALIBRATEDRUNS: calibratedruns,
     CALIBRATEDCURVE: calibratedcurve,
+    CALIBRATEDUNCERTAINTY: calibrateduncertainty,
   }),
   task("Looking up", { REFERENCE: reference, CAUTIONS: cautions, ABOUT: about }),
 ];

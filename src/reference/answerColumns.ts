@@ -115,6 +115,17 @@ export const differenceColumns = [
   { key: "needed", header: "Readings needed, each", quantity: null },
 ] as const satisfies readonly AnswerColumn[];
 
+/** The answer of BUDGETUNCERTAINTY: one row. */
+export const budgetUncertaintyColumns = [
+  { key: "airflow", header: "Airflow asked for", quantity: "airflow" },
+  { key: "airflowError", header: "Airflow asked for, ±", quantity: "airflow" },
+  { key: "pressure", header: "Pressure asked for", quantity: "pressure" },
+  { key: "pressureError", header: "Pressure asked for, ±", quantity: "pressure" },
+  { key: "mostlyFrom", header: "Pressure mostly unsure by", quantity: null },
+  { key: "share", header: "Its share in %", quantity: null },
+  { key: "inWords", header: "In words", quantity: null },
+] as const satisfies readonly AnswerColumn[];
+
 /**
  * The answer of UNCERTAINTY. It has no column "Note", by which readers would take it for SOLVE's.
  */
@@ -173,5 +184,6 @@ export type ClaimKey = (typeof claimColumns)[number]["key"];
 export type DifferenceKey = (typeof differenceColumns)[number]["key"];
 export type UncertaintyKey = (typeof uncertaintyColumns)[number]["key"];
 export type FanCurveKey = (typeof fanCurveColumns)[number]["key"];
+export type BudgetUncertaintyKey = (typeof budgetUncertaintyColumns)[number]["key"];
 export type GainUncertaintyKey = (typeof gainUncertaintyColumns)[number]["key"];
 export type CalibrateKey = (typeof calibrateColumns)[number]["key"];

@@ -56,6 +56,10 @@ export const noteWords = {
   },
   // of the fan, by UNCERTAINTY
   errorsFrom: { words: "each ± is two standard deviations: 19 of 20, if the errors are as told" },
+  errorsAfterReadings: {
+    words: "each ± is two standard deviations, after {count} readings: 19 of 20, if the errors are as told",
+  },
+  errorsByLeaks: { words: "where leaks make much of a number its ± may be a third too small" },
   errorsAtHump: { words: "the curve has a hump: the fan may also jump to another point, which ± does not count" },
   errorsPastCurve: { words: "part of what may be lies beyond the fan's curve, so ± is too small" },
   // of the slowest run, by SCENARIOS: how fast its air is, and what that means
@@ -121,14 +125,16 @@ export const noteWords = {
   readNext: {
     words: "read next: {what}, {open}; that takes ± of the air at the hoods from {now} to {then} %",
   },
-  notApart: { words: "these readings cannot tell apart: {pairs}" },
-  untouched: { words: "{count} further inputs are hardly touched by these readings" },
+  notApart: { words: "these readings cannot tell apart: {pair}" },
+  notApartMore: { words: "these readings cannot tell apart: {pair}, and {count} more pairs: see the inputs" },
+  untouched: { words: "{count} further inputs hardly touched" },
   pastCurve: { words: "these readings ask for more air than the fan's curve has points for: type more of its points" },
   humpInSet: { words: "the curve has a hump: {open}: the fan may also jump to another point" },
   // of an input, by CALIBRATE
   told: { words: "measured" },
   partlyTold: { words: "narrowed" },
   hardlyTold: { words: "hardly touched by these readings" },
+  goesWith: { words: "not told apart from {which}" },
   // of a reading, by CALIBRATE
   agrees: { words: "agrees; a slip below {factor} times would not show" },
   leftOut: { words: "left out: {factor} times what all others say" },

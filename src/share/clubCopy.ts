@@ -5,6 +5,7 @@ import { ourCallsIn } from "../sheets/ourCalls";
 import { paperOf } from "../sheets/paper";
 import type { ChoiceList, Sheet, SheetCell, Workbook } from "../sheets/workbook";
 import { aboutCopy } from "./aboutCopy";
+import { type Chosen, withChosenSystem, withFixedChoice } from "./chosenSystem";
 import { copiedSheet, replacementsOf } from "./copiedSheet";
 import { countOfFormulas } from "./countOfFormulas";
 import type { ClubCopy, CopyOrder, FixedCell } from "./copy";
@@ -33,12 +34,14 @@ import { itemAt } from "../reference/itemAt";
  * A copy of a book for people without the functions. Every sheet is there, with its looks, lists, flags, charts and names; each of
  * our formulas is plain formulas, or the values it showed with a word on whether they are old. The book itself is not changed.
  */
-export function clubCopy(book: Calculated, order: CopyOrder): ClubCopy {
+export function clubCopy(given: Calculated, order: CopyOrder): ClubCopy {
+  const chosen = withChosenSystem(given);
+  const { book } = chosen;
   const { workbook } = book;
   const taken = workbook.sheets.map(({ name }) => name);
   const about = freeName("About this copy", taken);
   const units = unitsOfBook(book);
-  if (order.kind === "values") return valuesCopy(book, order, about, units);
+  if (order.kind === "values") return valuesCopy(given, order, about, units);
   const names = {
     workings: freeName("Workings", [...taken, about]),
     lookups: freeName("Lookups", [...taken, about]),
@@ -57,7 +60,7 @@ export function clubCopy(book: Calculated, order: CopyOrder): ClubCopy {
   const facts = copyFacts(translated, units, names);
   const { sheets: worded, said } = wordedSheets(replaced, facts);
   const { sheets: checked, added } = addChecks(worded, translated.fixed, resting, checks, book, index, order.date);
-  const sheets = checked.map((sheet) => withFixedUnits(sheet, book, units));
+  const sheets = checked.map((sheet) => withFixedChoice(withFixedUnits(sheet, book, units), chosen));
   const fixed = translated.fixed.map(({ sheet, at, function: name, why }): FixedCell => ({
     sheet,
     at,
@@ -86,7 +89,7 @@ export function clubCopy(book: Calculated, order: CopyOrder): ClubCopy {
   });
   const ours = [about, names.lookups, names.workings, names.fixed, names.originals];
   const kept = keptUnits(workbook, units, workings.sheet);
-  const recorded = [...originalsOf(translated), ...added, ...said, ...kept.said];
+  const recorded = [...originalsOf(translated, chosen), ...added, ...said, ...kept.said];
   const originals = originalsSheet(recorded, ours, names.originals);
   const copy: Workbook = {
     ...workbook,
@@ -144,15 +147,16 @@ function withFixedUnits(sheet: Sheet, { workbook }: Calculated, units: UnitSyste
   };
 }
 
-const originalsOf = ({ live, fixed, untranslated }: TranslatedSheets): Original[] => [
-  ...live.map(({ sheet, at, formula, cells }) => ({
-    sheet,
-    at,
-    formula,
-    written: { rows: cells.length, columns: itemAt(cells, 0).length },
-  })),
-  ...[...fixed, ...untranslated].map(({ sheet, at, formula, extent }) => ({ sheet, at, formula, written: extent })),
-];
+const originalsOf = ({ live, fixed, untranslated }: TranslatedSheets, { was }: Chosen): Original[] =>
+  [
+    ...live.map(({ sheet, at, formula, cells }) => ({
+      sheet,
+      at,
+      formula,
+      written: { rows: cells.length, columns: itemAt(cells, 0).length },
+    })),
+    ...[...fixed, ...untranslated].map(({ sheet, at, formula, extent }) => ({ sheet, at, formula, written: extent })),
+  ].map((one) => ({ ...one, formula: was(one.sheet, one.at) ?? one.formula }));
 
 /** What the cells show, as far as it is known: our formulas spill no more, and rows that they did not fill before are left out. */
 function shownInCopy({ shown }: Calculated, { live, fixed, untranslated }: TranslatedSheets): Shown {

@@ -7,6 +7,7 @@ import { itemAt } from "../../reference/itemAt";
 import type { UnitSystem } from "../../reference/quantities";
 import { type Matrix, toMatrix } from "../cells";
 import { readCurve } from "../fanTable/readCurve";
+import { openedBy } from "../flowTable/openRuns";
 import type { Fan } from "../flowTable/solveRuns";
 import { remembering } from "../remember";
 import type { OpenGates } from "../runsTable/readRun";
@@ -21,6 +22,7 @@ export interface Given {
   readonly runs: unknown;
   readonly curve: unknown;
   readonly readings: unknown;
+  readonly open?: unknown; // a set of open gates that is asked for though nobody may have read in it
   readonly errors: unknown;
   readonly density: number; // [kg/m3]
   readonly system: UnitSystem;
@@ -46,6 +48,7 @@ export interface Calibration {
   readonly table: TableReader;
   readonly fan: Fan;
   readonly sets: readonly OpenSet[];
+  readonly asked: number; // which of them that is; the first where none is asked for
   readonly model: Model;
   readonly asTold: State;
   readonly typed: readonly Typed[];
@@ -57,11 +60,11 @@ const MOST_ROWS = 200;
 const remember = remembering<Calibration>();
 
 /** Reads the tables and finds the most plausible system; what was asked before, by whichever function, is not worked out again. */
-export function calibrated({ runs, curve, readings, errors, density, system }: Given): Calibration {
-  const inputs = [runs, curve, readings, errors].map(toMatrix);
+export function calibrated({ runs, curve, readings, open, errors, density, system }: Given): Calibration {
+  const inputs = [runs, curve, readings, errors, ...(open === undefined ? [] : [open])].map(toMatrix);
   return remember([...inputs, density, system], () => {
     const fan = { curve: readCurve(curve, system), density };
-    return calibrate(sharedRuns(runs, system), fan, itemAt(inputs, 2), readErrors(errors), system);
+    return calibrate(sharedRuns(runs, system), fan, itemAt(inputs, 2), readErrors(errors), system, open);
   });
 }
 
@@ -71,9 +74,12 @@ function calibrate(
   readings: Matrix,
   errors: Deviations,
   system: UnitSystem,
+  open: unknown,
 ): Calibration {
   const rows = readReadingRows(readings, table, system);
-  const sets = setsOf(rows, table);
+  const also = open === undefined ? undefined : openedBy(open, table);
+  const sets = setsOf(rows, table, also);
+  const asked = also === undefined ? 0 : sets.findIndex((one) => keyOf(one.open) === keyOf(also));
   const systems = sets.map(({ table: own }) => ({
     network: own.network(),
     curve: fan.curve,
@@ -100,16 +106,17 @@ function calibrate(
     });
   });
   const usable = typed.flatMap(({ reading }) => (reading === null ? [] : [reading]));
-  return { table, fan, sets, model, asTold, typed, judged: judge(model, usable, asTold) };
+  return { table, fan, sets, asked, model, asTold, typed, judged: judge(model, usable, asTold) };
 }
 
 /** The sets in which somebody read; without any, the gates as the table has them. */
-function setsOf(rows: readonly ReadingRow[], table: TableReader): OpenSet[] {
+function setsOf(rows: readonly ReadingRow[], table: TableReader, also: OpenGates | undefined): OpenSet[] {
   const sets = new Map<string, OpenSet>();
   const add = (open: OpenGates, words: string): void => {
     if (!sets.has(keyOf(open))) sets.set(keyOf(open), { words, open, table: table.runs(open) });
   };
   for (const { open, openWords, refusal } of rows) if (refusal === null) add(open, openWords);
+  if (also !== undefined) add(also, "");
   if (sets.size === 0) add(null, "");
   return [...sets.values()];
 }

@@ -44,13 +44,16 @@ export function inputRows(calibration: Calibration): InputRows {
   const shown = known.filter(({ unknown, share }) => share < NARROWED || ALWAYS.includes(unknown.kind));
   const correlation = (one: number, other: number): number =>
     covariance(priors, answers[one]!, answers[other]!) / (deviations[one]! * deviations[other]!);
+  const tied = (one: (typeof known)[number], among: readonly (typeof known)[number][]): string[] =>
+    among.flatMap((other) =>
+      other !== one && Math.abs(correlation(one.place, other.place)) > TIED ? [other.words] : [],
+    );
   const apart = shown.flatMap((one, index) =>
-    shown
-      .slice(index + 1)
-      .filter((other) => Math.abs(correlation(one.place, other.place)) > TIED)
-      .map((other) => `${one.words} and ${other.words}`),
+    tied(one, shown.slice(index)).map((other) => `${one.words} and ${other}`),
   );
-  const rows = shown.map(({ unknown, place, words, deviation, share }): CalibrateCells => {
+  const rows = shown.map((one): CalibrateCells => {
+    const { unknown, place, words, deviation, share } = one;
+    const others = tied(one, shown);
     const factor = Math.exp(state.logarithms[place]!);
     const told = share < MEASURED ? "told" : share < NARROWED ? "partlyTold" : "hardlyTold";
     // A leak is times or over, since a percentage would reach below nothing.
@@ -61,13 +64,17 @@ export function inputRows(calibration: Calibration): InputRows {
       ...{ part: "input", what: words, before: whole, after: whole * factor, unit },
       errorBefore: error(1, unknown.deviation),
       errorAfter: error(factor, deviation),
-      inWords: joinNotes([sayNote(told)]),
+      inWords: joinNotes([
+        sayNote(told),
+        ...(others.length === 0 ? [] : [sayNote("goesWith", { which: others.join(" and ") })]),
+      ]),
     };
   });
   return { rows, untouched: known.length - shown.length, apart };
 }
 
-function wordsOf({ kind, run, gate }: Unknown, { sets, typed }: Calibration): string {
+/** An unknown as a sentence names it. */
+export function wordsOf({ kind, run, gate }: Unknown, { sets, typed }: Calibration): string {
   if (kind === "meter") {
     const names = [...new Set(typed.flatMap(({ one }) => (one?.meter == null ? [] : [one.meter])))];
     const [quantity, ...name] = names[run]!.split(" ");

@@ -18,11 +18,17 @@ export function shortRows(calibration: Calibration, inputs: InputRows, system: U
     readings: readingsInWords(calibration),
     next: nextInWords(calibration),
     "not told": joinNotes([
-      ...(inputs.apart.length === 0 ? [] : [sayNote("notApart", { pairs: inputs.apart.join(", ") })]),
+      ...notApart(inputs.apart),
       ...(inputs.untouched === 0 ? [] : [sayNote("untouched", { count: inputs.untouched })]),
     ]),
   };
   return Object.entries(rows).map(([what, words]) => ({ part: "in short", what, inWords: words }));
+}
+
+/** The first pair; all of them stand with the inputs, and a line holds no more. */
+function notApart([pair, ...more]: readonly string[]): string[] {
+  if (pair === undefined) return [];
+  return [more.length === 0 ? sayNote("notApart", { pair }) : sayNote("notApartMore", { pair, count: more.length })];
 }
 
 /** The fan against its curve, at the airflow of the set in which it moves least air: near the end of a curve a share means little. */

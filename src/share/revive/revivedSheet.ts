@@ -1,4 +1,5 @@
 import type { ShownCell } from "../../sheets/calculated";
+import { CALIBRATED, ENTERED } from "../../sheets/book/layout";
 import { lookOfCell } from "../../sheets/lookOfCell";
 import type { ChoiceList, Sheet, SheetCell } from "../../sheets/workbook";
 import { OLD_FLAG } from "../fixed/fixedCall";
@@ -36,7 +37,7 @@ export function revivedSheet(sheet: Sheet, recalled: readonly Recalled[], { gone
     ...sheet,
     cells,
     flags,
-    lists: sheet.lists.map(bothUnits),
+    lists: sheet.lists.map(bothUnits).map(bothSystems),
     ...(hints === undefined ? {} : { hints }),
     ...unmarkedNow,
   };
@@ -64,6 +65,12 @@ function asItIs(cell: SheetCell, gone: ReadonlySet<string>, shown: ReadonlyMap<s
 const bothUnits = (list: ChoiceList): ChoiceList =>
   list.strict && list.choices.length === 1 && (list.choices[0] === "IP" || list.choices[0] === "SI")
     ? { ...list, choices: ["IP", "SI"] }
+    : list;
+
+/** Likewise its cell of the choice between what was entered and what was calibrated. */
+const bothSystems = (list: ChoiceList): ChoiceList =>
+  list.strict && list.choices.length === 1 && (list.choices[0] === ENTERED || list.choices[0] === CALIBRATED)
+    ? { ...list, choices: [ENTERED, CALIBRATED] }
     : list;
 
 /** A cell without what the copy said in its note. */

@@ -30,22 +30,22 @@ export const runsColumn = (frame: Frame, column: ShownRunColumn): string => fram
 
 export const runCell = (column: ShownRunColumn, row: number): string => cellAddress(runsColumnPlace(column), row);
 
-const runsRows = (last: number): string =>
+export const runsRange = (last: number): string =>
   `$${columnLetters(RUNS_COLUMN)}$${RUNS_HEADER}:$${columnLetters(RUNS_COLUMN + shownColumns.length - 1)}$${last}`;
 
 /** The whole runs table as a formula on any sheet writes it. */
-export const runsTable = (frame: Frame): string => frame.ref("runs", runsRows(RUNS_LAST));
+export const runsTable = (frame: Frame): string => frame.ref("runs", runsRange(RUNS_LAST));
 
 /**
- * The same with the leaks left blank, wherever their columns stand: also where somebody moved one, or put another between.
+ * A table of runs with the leaks left blank, wherever their columns stand: also where somebody moved one, or put another between.
  * What stands in brackets in a header is not looked at, as the functions do not.
  */
-export function runsWithoutLeaks(frame: Frame): string {
-  const headers = `SUBSTITUTE(SUBSTITUTE(${frame.ref("runs", runsRows(RUNS_HEADER))},"[","("),"]",")")`;
+export function tableWithoutLeaks(header: string, table: string): string {
+  const headers = `SUBSTITUTE(SUBSTITUTE(${header},"[","("),"]",")")`;
   const open = `FIND("(",${headers})`;
   const names = `IFERROR(REPLACE(${headers},${open},FIND(")",${headers})-${open}+1,""),${headers})`;
   const isLeak = leakWords.map((word) => `ISNUMBER(SEARCH("${word}",${names}))`).join("+");
-  return `IF(${isLeak},"",${runsTable(frame)})`;
+  return `IF(${isLeak},"",${table})`;
 }
 
 /**
@@ -61,6 +61,11 @@ export const fanCurve = (frame: Frame): string =>
 /** The cell on the sheet Flow that lists the runs whose gates are open now, as SOLVE takes them. */
 export const OPEN_CELL = "$C$9";
 export const openRuns = (frame: Frame): string => frame.ref("flow", OPEN_CELL);
+
+/** The cell on the sheet Flow that says by which ducts and fan the sheets tell what flows, and its two words. */
+export const SYSTEM_CELL = "$B$2";
+export const ENTERED = "as entered";
+export const CALIBRATED = "as calibrated";
 
 /** SOLVE's answer on the sheet Flow: header row, first column, and the last row that it can fill (the fan's). */
 export const FLOW_HEADER = 10;
@@ -86,5 +91,6 @@ export const BUDGET_BESIDE = {
   wrongRow: besideBudget(5),
 } as const;
 export const BUDGET_STOCK = columnLetters(BUDGET_COLUMN + budgetColumns.length + 10); // right of those columns: sizes that can be bought
+export const BUDGET_UNSURE_COLUMN = BUDGET_COLUMN + budgetColumns.length + 13; // further right: how far what is asked for may be off
 export const BUDGET_WRONG_CELL = "$C$3"; // what is wrong, in a sentence; blank where nothing is
 export const BUDGET_NAMES = BUDGET_COLUMN + budgetColumns.length + 6; // the first of four columns by which runs are found

@@ -1,3 +1,5 @@
+import { fanCurveColumns } from "../../reference/answerColumns";
+import { headerOfColumn } from "../../reference/columnsOfAnswers";
 import type { UnitSystem } from "../../reference/quantities";
 import { type FoundTable, type LookedThrough, numberIn, systemOf, tablesWith } from "./tablesIn";
 
@@ -9,9 +11,12 @@ export interface BookCurve {
   readonly lastRow: number;
 }
 
+/** Of FANCURVE's answer, which the sheet Fan takes over where its owner says so. */
+const OWN = headerOfColumn(fanCurveColumns, "error");
+
 /** Every table of a fan's airflow and static pressure with two points or more. */
 export function curvesIn(sheets: readonly LookedThrough[]): BookCurve[] {
-  return tablesWith(sheets, ["airflow", "fan static pressure"], ["run"]).flatMap((table) => {
+  return tablesWith(sheets, ["airflow", "fan static pressure"], ["run", OWN]).flatMap((table) => {
     const points: (readonly [number, number])[] = [];
     let lastRow = table.headerRow;
     for (const row of table.rows) {

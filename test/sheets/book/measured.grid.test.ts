@@ -1,12 +1,27 @@
 import type { UnitSystem } from "../../../src/reference/quantities";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
-import { INPUTS, INPUTS_LAST, READINGS, SHORT, WORDS } from "../../../src/sheets/book/measured/layout";
+import {
+  DRAWN,
+  INPUTS,
+  INPUTS_LAST,
+  MORE_INPUTS,
+  MOST_INPUTS,
+  READINGS,
+  SHORT,
+  WORDS,
+} from "../../../src/sheets/book/measured/layout";
+import { answerLetters } from "../../../src/sheets/book/parts/answerReferences";
+import { CURVE_HEADER, CURVE_LAST } from "../../../src/sheets/book/layout";
+import { HOODS_FIRST } from "../../../src/sheets/book/leaks/layout";
+import { DRAWN_OWN, HEAT, OWN_ANSWER, OWN_SAYS, POINT_AIRFLOW, POINT_PRESSURE, THROTTLES, USED, USED_CELL } from "../../../src/sheets/book/fan/fanLayout"; // prettier-ignore
+import { namedCells } from "../../../src/sheets/book/start/startLayout";
+import { relative } from "../../support/printed";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
 
 const SHEET = "Measured";
 const SECOND = READINGS + 2; // the reading with the slip
 const shown = (units: UnitSystem, contents: "example" | "empty"): Shows =>
-  gridOfBook(budgetBook({ units, sheets: ["measured"], contents }, { sheets: [], names: [] }));
+  gridOfBook(budgetBook({ units, sheets: ["measured", "summary", "leaks"], contents }, { sheets: [], names: [] }));
 
 const sentences = (shows: Shows): string[] => shows.column(SHEET, `B${SHORT}:B${SHORT + 3}`).map(String);
 const words = (shows: Shows): string[] =>
@@ -42,16 +57,98 @@ describe.each<[UnitSystem, string, string, string]>([
     }
   });
 
+  // Two rows of three cells for each input: up to its ± and back, beside its number.
+  test("are drawn: a bar for each ± before and after, none for a leak", () => {
+    const inputs = Array.from({ length: MOST_INPUTS }, (_, index) => INPUTS + 1 + index);
+    inputs.forEach((row, index) => {
+      const [before, after] = [DRAWN + 2 + 3 * index, DRAWN + 2 + 3 * (MOST_INPUTS + index)];
+      const isPercent = shows.value(SHEET, `F${row}`) === "%";
+      expect(shows.value(SHEET, `B${before}`)).toBe(isPercent ? shows.value(SHEET, `D${row}`) : 0);
+      expect(shows.value(SHEET, `C${after}`)).toBe(isPercent ? shows.value(SHEET, `E${row}`) : 0);
+    });
+    expect(shows.value(SHEET, `G${INPUTS + 2}`)).toBe(2);
+    expect(shows.value(SHEET, `A${DRAWN + 5}`)).toBeCloseTo(2 - 0.12, 9);
+    expect(shows.value(SHEET, `A${MORE_INPUTS}`)).toBe("");
+  });
+
   test("agree once the slip is typed right, as the sheet proposes to try", () => {
     shows.type(SHEET, `E${SECOND}`, right);
     expect(sentences(shows)[1]).toBe("all readings agree: 9");
     expect(shows.value(SHEET, "D3")).toContain(`type ${right} in E${SECOND}`);
   });
 
+  test("make the ducts and the fan of Flow and of what reads it, where its cell says so", () => {
+    const flow = () => ["C", "V"].map((column) => shows.column("Flow", `${column}11:${column}14`));
+    const sealed = () => shows.column("Leaks", `G${HOODS_FIRST}:G${HOODS_FIRST + 3}`).map(Number);
+    const error = (words: unknown): number => Number(/± ([\d.]+)/.exec(String(words))?.[1]);
+    const [entered, entire] = [flow(), sealed()];
+    expect(shows.value("Flow", "A3")).toBe("Ducts and fan as typed");
+    shows.type("Flow", "B2", "as calibrated");
+    const calibrated = flow();
+    expect(shows.errors()).toEqual([]);
+    expect([shows.value("Flow", "A3"), shows.value("Summary", "A3")]).toEqual(Array.from({ length: 2 }, () => "Ducts and fan as Measured makes them")); // prettier-ignore
+    calibrated[0]!.forEach((airflow, hood) => {
+      expect(Number(airflow)).toBeLessThan(Number(entered[0]![hood])); // the fan gives less than is printed
+      expect(error(calibrated[1]![hood])).toBeLessThan(error(entered[1]![hood]) / 1.8);
+    });
+    sealed().forEach((gain, hood) => expect(Math.abs(gain - entire[hood]!)).toBeLessThan(0.2 * entire[hood]! + 1)); // both sides are calibrated
+    shows.type("Flow", "B2", "another word");
+    expect(flow()).toEqual(entered);
+    expect(shows.value("Flow", "A3")).toBe("Ducts and fan as typed");
+    shows.type("Flow", "B2", "as entered");
+  });
+
   test("a row that is wrong says why, and the others still count", () => {
     shows.type(SHEET, `C${READINGS + 1}`, "no such run");
     expect(shows.value(SHEET, `${WORDS}${READINGS + 1}`)).toMatch(/^At in row 2 of readings must be the name of a run/);
     expect(sentences(shows)[1]).toBe("all readings agree: 8; 1 cannot be used: see their words");
+  });
+});
+
+describe.each<UnitSystem>(["IP", "SI"])("the owner's own fan in %s", (units) => {
+  const shows = gridOfBook(budgetBook({ units, sheets: ["flow"], contents: "example" }, { sheets: [], names: [] }));
+  const curve = (): unknown[] => shows.column("Fan", `E${CURVE_HEADER + 1}:E${CURVE_LAST}`);
+  const own = answerLetters(OWN_ANSWER, "pressure");
+  const fanAir = (): number => Number(shows.value("Fan", POINT_AIRFLOW.replaceAll("$", "")));
+
+  test("is what all sheets take once its cell says so, and what they took before is drawn beside it", () => {
+    expect(shows.errors()).toEqual([]);
+    expect(shows.value("Fan", OWN_SAYS)).toMatch(/^5 readings; each ± is two standard deviations/);
+    const [printed, before] = [curve(), fanAir()];
+    shows.type("Fan", USED_CELL.replaceAll("$", ""), USED.read);
+    expect(curve()).toEqual(shows.column("Fan", `${own}${THROTTLES + 1}:${own}${THROTTLES + 15}`));
+    expect(fanAir()).toBeLessThan(0.97 * before);
+    expect(shows.value("Fan", `E${DRAWN_OWN + 16}`)).toBe(printed[0]);
+    expect(shows.value("Fan", "D7")).toMatch(/^as read below/);
+    expect(shows.errors()).toEqual([]);
+  });
+
+  test("names a reading that fits no fan, and says where there are too few", () => {
+    const suction = (row: number): string => `C${THROTTLES + row}`;
+    const [said, typed] = [
+      shows.value("Fan", suction(3)),
+      [1, 2, 3, 4, 5].map((row) => shows.value("Fan", suction(row))),
+    ];
+    shows.type("Fan", suction(3), String(Number(said) / 10));
+    expect(shows.value("Fan", OWN_SAYS)).toMatch(/row 4 of readings is left out: its pressure is 0\.\d+ times/);
+    [2, 3, 4, 5].forEach((row) => shows.clear("Fan", `A${THROTTLES + row}:I${THROTTLES + row}`));
+    expect(shows.value("Fan", OWN_SAYS)).toMatch(/^These readings make no curve: see K/);
+    expect(shows.value("Fan", "A7")).toMatch(/^Look: the sheets shall use the curve as read/);
+    expect(shows.value("Flow", "B10")).toBe("Fill in the sheets Runs and Fan first");
+    shows.type("Fan", USED_CELL.replaceAll("$", ""), USED.printed);
+    expect([shows.value("Fan", "A7"), typed.length]).toEqual(["", 5]);
+  });
+
+  // 1792 cfm are 0.8457 m³/s: 1.2014 · 1006 · 0.8457 · 20 K is 20.4 kW in standard air, and goes with the air's density.
+  test("and what its air takes outdoors", () => {
+    const density = Number(shows.value("Start", namedCells.density.replaceAll("$", "")));
+    shows.type("Fan", `B${HEAT + 2}`, units === "SI" ? String(1792 * 1.699010796) : "1792");
+    const standard = units === "SI" ? 1.2014 : 0.075;
+    expect(Math.abs(Number(shows.value("Fan", `B${HEAT + 5}`)) - (20.44 * density) / standard)).toBeLessThan(0.02);
+    const [air, pressure] = [fanAir(), Number(shows.value("Fan", POINT_PRESSURE.replaceAll("$", "")))];
+    const watts = units === "SI" ? (air / 3600) * pressure : air * 0.3048 ** 3 / 60 * pressure * 249.0889; // prettier-ignore
+    expect(relative(Number(shows.value("Fan", `B${HEAT + 6}`)), watts / 450)).toBeLessThan(1e-3);
+    expect(shows.value("Fan", `A${HEAT + 7}`)).toMatch(/takes \d+ kW of heat with it; the fan itself takes \d\.\d kW/);
   });
 });
 

@@ -1,3 +1,4 @@
+import { CLEAN_AT_CELL, FILTER_LOG, FILTER_SAYS, RATED_CELL } from "../../../src/sheets/book/readings/layout";
 import type { UnitSystem } from "../../../src/reference/quantities";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
@@ -111,4 +112,27 @@ describe("the traverse", () => {
     expect(shows.value("Readings", "C8")).toBe("Area entered in the meter (m²)");
     expect(shows.value("Readings", "H9")).toBe("slip: the area entered is 27 % too large");
   });
+});
+
+// A loss that grows by 5 % a month of its logarithm is typed to many digits. Sxx of months 0, 1, 2 is 2, of 0 to 5 it is 17.5: with 2.1 % a reading
+// two deviations are 2 · 2.1 / 1.4142 = 2.97 % and 4.2 / 4.1833 = 1.004 % a month.
+test("the filter's log gives its rate a ±: three monthly readings ± 3 % a month, six ± 1 %, and when to clean", () => {
+  const shows = gridOfBook(
+    budgetBook({ units: "SI", sheets: ["readings"], contents: "empty" }, { sheets: [], names: [] }),
+  );
+  const says = (): unknown => shows.value("Readings", FILTER_SAYS);
+  shows.type("Readings", RATED_CELL.replaceAll("$", ""), "2000");
+  shows.type("Readings", CLEAN_AT_CELL.replaceAll("$", ""), String(300 * Math.exp(0.05 * 12)));
+  const month = (at: number): void =>
+    shows.typeRow("Readings", `A${FILTER_LOG + 1 + at}`, [String(at), String(150 * Math.exp(0.05 * at)), "1000"]);
+  expect(says()).toBe("");
+  [0, 1].forEach(month);
+  expect(says()).toMatch(/^Too few readings to tell when to clean: the loss grows by 5 ± 5\.9 % a month/);
+  month(2);
+  expect(says()).toMatch(
+    /^The loss grows by 5 ± 3 % a month; it reaches 546\.\d+ Pa, where you clean it, in month 12 \(\d+ to \d+\)\.$/,
+  );
+  [3, 4, 5].forEach(month);
+  expect(says()).toMatch(/^The loss grows by 5 ± 1 % a month; it reaches .* in month 12 \(10 to 14\)\.$/);
+  expect(shows.errors()).toEqual([]);
 });

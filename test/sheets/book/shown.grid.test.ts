@@ -1,4 +1,5 @@
 /** What the sheets of a budget show, computed by the grid's library with our own functions. */
+import { PICTURE_CURVE, PICTURE_POINT, PICTURE_SYSTEM } from "../../../src/sheets/book/fan/fanLayout";
 import type { UnitSystem } from "../../../src/reference/quantities";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
@@ -153,11 +154,14 @@ describe.each(["IP", "SI"] as const)("the example in %s", (units) => {
 
   test("the picture's system line passes through the point where the fan works, and the fan's curve too", () => {
     const points = (letters: string): [number, number][] =>
-      grid.column("Fan", `A36:A66`).flatMap((x, index): [number, number][] => {
-        const y = grid.value("Fan", `${letters}${36 + index}`);
+      grid.column("Fan", `A${PICTURE_CURVE}:A${PICTURE_POINT - 1}`).flatMap((x, index): [number, number][] => {
+        const y = grid.value("Fan", `${letters}${PICTURE_CURVE + index}`);
         return typeof y === "number" ? [[Number(x), y]] : [];
       });
-    const [airflow, pressure] = [Number(grid.value("Fan", "A67")), Number(grid.value("Fan", "D67"))];
+    const [airflow, pressure] = ["A", "D"].map((letter) => Number(grid.value("Fan", `${letter}${PICTURE_POINT}`))) as [
+      number,
+      number,
+    ];
     expect([airflow, pressure]).toEqual([grid.value("Flow", "C20"), grid.value("Flow", "E20")]);
     const [x, y] = points("C").at(-1)!;
     near(y / pressure / (x / airflow) ** 2, 1, 1e-9);
@@ -179,13 +183,15 @@ describe("a change of the example", () => {
   test("while nothing says where the fan works, its curve is still drawn over airflow, and no point of the system", () => {
     grid.type("Runs", "D9", "what?"); // the first run's airflow
     expect(grid.value("Flow", "C20")).not.toEqual(expect.any(Number));
-    const airflows = grid.column("Fan", "A36:A67");
+    const airflows = grid.column("Fan", `A${PICTURE_CURVE}:A${PICTURE_POINT}`);
     expect(airflows.every((airflow) => typeof airflow === "number")).toBe(true);
     const typed = grid.column("Fan", "A9:A23").filter((value): value is number => typeof value === "number");
     expect(Math.max(...airflows.map(Number))).toBe(Math.max(...typed));
-    expect(grid.column("Fan", "B36:B40").every((pressure) => Number(pressure) > 0)).toBe(true);
-    expect(grid.value("Fan", "C51")).toBe("#N/A");
-    expect(grid.value("Fan", "D67")).toBe("#N/A");
+    expect(
+      grid.column("Fan", `B${PICTURE_CURVE}:B${PICTURE_CURVE + 4}`).every((pressure) => Number(pressure) > 0),
+    ).toBe(true);
+    expect(grid.value("Fan", `C${PICTURE_SYSTEM}`)).toBe("#N/A");
+    expect(grid.value("Fan", `D${PICTURE_POINT}`)).toBe("#N/A");
   });
 
   test("600 cfm at the drum sander do not settle where 400 did", () => {

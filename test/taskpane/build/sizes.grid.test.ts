@@ -107,6 +107,12 @@ describe("choosing sizes", () => {
       why: "There is no sheet Sizes in this workbook: add it above first.",
     });
     const { model, host } = await opened();
+    const choose = (content: string) => model.dispatch("UPDATE_CELL", { sheetId: model.getters.getSheetIdByName("Flow")!, col: 1, row: 1, content }); // prettier-ignore
+    choose("as calibrated");
+    expect(sizesAsked(await host.readBook())).toEqual({
+      why: expect.stringMatching(/^The sheets show the system as calibrated/),
+    });
+    choose("as entered");
     model.dispatch("ADD_COLUMNS_ROWS", { sheetId: model.getters.getSheetIdByName("Sizes")!, sheetName: "Sizes", dimension: "ROW", base: 20, position: "before", quantity: 1 }); // prettier-ignore
     expect(sizesAsked(await host.readBook())).toEqual({
       why: expect.stringMatching(/^Rows or columns of the sheet Sizes were moved/),

@@ -57,8 +57,13 @@ export function halfRange(values: readonly number[]): number {
   return (at(1 - OUTSIDE) - at(OUTSIDE)) / 2;
 }
 
-/** Normal deviates, always the same row of them: a linear congruence by Park and Miller, and Box and Muller's pairs. */
-function normalDeviates(): () => number {
+/**
+ * Normal deviates, always the same row of them: a linear congruence by Park and Miller, and Box and Muller's pairs.
+ *
+ * @returns [-] the next one with each call
+ * @source house
+ */
+export function normalDeviates(): () => number {
   let state = 20_261;
   const uniform = (): number => (state = (state * 48_271) % 2_147_483_647) / 2_147_483_647;
   return () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());

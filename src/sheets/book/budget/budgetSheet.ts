@@ -30,6 +30,7 @@ import { type Total, totals } from "../parts/totals";
 import { formatOf, headingIn, SHARE, unitOnly } from "../parts/units";
 import { LOOK } from "../parts/look";
 import { checkInWords } from "./checkInWords";
+import { howSure } from "./howSure";
 import { stockList } from "./stockSize";
 import { checkOf, headline, isWrong, rowOfTable, told, wrongRow } from "./wrongRuns";
 
@@ -112,6 +113,7 @@ export const budgetSheet: SheetOf<null> = (frame) => {
       ...runs.cells,
       ...joins.cells,
       ...stockList(frame),
+      ...howSure(frame),
     ],
     lists: [],
     flags: [

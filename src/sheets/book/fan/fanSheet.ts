@@ -1,4 +1,4 @@
-import type { BudgetKey, SolveKey } from "../../../reference/answerColumns";
+import { type BudgetKey, fanCurveColumns, type SolveKey } from "../../../reference/answerColumns";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
@@ -9,9 +9,23 @@ import { printing } from "../parts/printing";
 import { totals } from "../parts/totals";
 import { formatOf, headingIn, unitOnly, unitWord } from "../parts/units";
 import type { FanContents } from "./fanContents";
-import { KIND_CELL, OUTLET_CELL, POINT, POINT_AIRFLOW, SOURCE_CELL } from "./fanLayout";
+import {
+  DRAWN_OWN,
+  KIND_CELL,
+  OUTLET_CELL,
+  PICTURE,
+  POINT,
+  POINT_AIRFLOW,
+  SOURCE_CELL,
+  THROTTLES,
+  USED,
+  USED_CELL,
+} from "./fanLayout";
 import { fanChart, pictureCells } from "./fanPicture";
-import { outletTrouble, staticCurve } from "./staticCurve";
+import { ownCurve } from "./ownCurve";
+import { ownFanChart, ownPictureCells } from "./ownPicture";
+import { curveTrouble, staticCurve } from "./staticCurve";
+import { ventedHeat } from "./ventedHeat";
 
 const CURVE_NOTE =
   "From the fan's data sheet, for standard air. Points in any order; blank rows are skipped. In the units of the first sheet.";
@@ -19,15 +33,19 @@ const KIND_NOTE =
   "static or total: which fan pressure the data sheet prints. Total pressure counts the velocity pressure at the fan's outlet in; static leaves it out.";
 const OUTLET_NOTE =
   "Diameter of the fan's outlet, for total pressure alone. Of a rectangular outlet: of the circle with the same area.";
+const USED_NOTE =
+  "as printed or as read: which curve all sheets take. As read is what the readings further down make of it, with the printed one where nothing was read.";
 const KINDS = ["static", "total"] as const;
 
 /** The fan's curve, where it works on these ducts, and a picture of both. */
-export const fanSheet: SheetOf<FanContents> = (frame, { curve, source }) => ({
+export const fanSheet: SheetOf<FanContents> = (frame, contents) => ({
   name: frame.sheet("fan"),
-  columns: [23, 12, 4, 12, 14, 58],
+  columns: [23, 12, 8, 11, 11, 58, 8, 11, 12, 4, ...fanCurveColumns.map(({ key }) => (key === "inWords" ? 80 : 11))],
   tallRows: [
     { row: CURVE_HEADER, lines: 3 },
-    { row: POINT + 10, lines: 2 },
+    { row: THROTTLES, lines: 2 },
+    { row: PICTURE + 1, lines: 2 },
+    { row: DRAWN_OWN, lines: 2 },
   ],
   frozen: { rows: 0, columns: 0 },
   cells: [
@@ -50,9 +68,13 @@ export const fanSheet: SheetOf<FanContents> = (frame, { curve, source }) => ({
     input(KIND_CELL.replace(/\$/g, ""), "static", { note: KIND_NOTE }),
     formula("A6", headingIn(frame, "Fan outlet", "diameter"), "label"),
     input(OUTLET_CELL.replace(/\$/g, ""), null, { note: OUTLET_NOTE }),
-    formula("A7", outletTrouble(frame), "total"),
+    formula("A7", curveTrouble(frame), "total"),
+    text("E6", "Sheets use", "label"),
+    input(USED_CELL.replace(/\$/g, ""), USED.printed, { note: USED_NOTE }),
     text("E5", "It is from", "label"),
-    input(SOURCE_CELL, source, { note: "Data sheet, page and date, so that whoever reads this later can look." }),
+    input(SOURCE_CELL, contents.source, {
+      note: "Data sheet, page and date, so that whoever reads this later can look.",
+    }),
     formula(`A${CURVE_HEADER}`, headingIn(frame, "Airflow", "airflow"), "numberHeader", { note: CURVE_NOTE }),
     formula(`B${CURVE_HEADER}`, headingIn(frame, "Pressure printed", "pressure"), "numberHeader", {
       note: CURVE_NOTE,
@@ -60,18 +82,24 @@ export const fanSheet: SheetOf<FanContents> = (frame, { curve, source }) => ({
     ...Array.from({ length: CURVE_LAST - CURVE_HEADER }, (_, index) => {
       const row = CURVE_HEADER + 1 + index;
       return [
-        input(`A${row}`, curve[index]?.[0] ?? null, { format: formatOf(frame, "airflow") }),
-        input(`B${row}`, curve[index]?.[1] ?? null, { format: frame.units === "SI" ? "#,##0" : "0.0" }),
+        input(`A${row}`, contents.curve[index]?.[0] ?? null, { format: formatOf(frame, "airflow") }),
+        input(`B${row}`, contents.curve[index]?.[1] ?? null, { format: frame.units === "SI" ? "#,##0" : "0.0" }),
       ];
     }).flat(),
     ...staticCurve(frame),
     ...whereItWorks(frame),
+    ...ownCurve(frame, contents),
+    ...ventedHeat(frame),
     ...pictureCells(frame),
+    ...ownPictureCells(frame),
   ],
-  lists: [{ range: KIND_CELL.replace(/\$/g, ""), choices: [...KINDS], strict: true }],
+  lists: [
+    { range: KIND_CELL.replace(/\$/g, ""), choices: [...KINDS], strict: true },
+    { range: USED_CELL.replace(/\$/g, ""), choices: Object.values(USED), strict: true },
+  ],
   flags: [{ range: "A7", containsText: "Look:", style: "flag" }],
-  charts: [fanChart],
-  print: printing(frame, "portrait"),
+  charts: [fanChart, ownFanChart],
+  print: { ...printing(frame, "portrait"), area: `A1:F${PICTURE - 1}` },
 });
 
 function whereItWorks(frame: Frame): SheetCell[] {

@@ -4,7 +4,8 @@ import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { CURVE_HEADER, CURVE_LAST, CURVE_USED } from "../layout";
 import { bySystem, formatOf, headingIn } from "../parts/units";
-import { KIND_CELL, OUTLET_CELL } from "./fanLayout";
+import { answerCell, answerColumn } from "../parts/answerReferences";
+import { KIND_CELL, OUTLET_CELL, OWN, OWN_ANSWER, PRINTED, THROTTLES, USED, USED_CELL } from "./fanLayout";
 
 const STANDARD = "1.201384"; // kg/m3, 0.075 lb/ft3: the air of a printed curve
 
@@ -22,27 +23,56 @@ function outletPressure(frame: Frame, row: number): string {
   return `${STANDARD}/2*${velocity}^2/${inSI(frame, "pressure")}`;
 }
 
+/** Whether all sheets take what the owner read. */
+export const isAsRead = `LOWER(TRIM(${USED_CELL}))="${USED.read}"`;
+
 const isTotal = `LOWER(TRIM(${KIND_CELL}))="total"`;
 const outletKnown = `IF(ISNUMBER(${OUTLET_CELL}),${OUTLET_CELL}>0,FALSE)`;
 
-/** The curve as all sheets read it: airflow as typed, and fan static pressure, which is total pressure less that of the outlet's velocity. */
+/**
+ * The curve as all sheets read it: the printed one, or the owner's own; and the printed one beside the picture, its airflow as typed and its fan
+ * static pressure, which is total pressure less that of the outlet's velocity.
+ */
 export function staticCurve(frame: Frame): SheetCell[] {
   const { airflow, pressure } = CURVE_USED;
-  const note =
-    "As all sheets read it. Static pressure: as typed; total pressure: less the velocity pressure at the fan's outlet.";
+  const note = `As all sheets read it: as printed or as read, by ${USED_CELL.replaceAll("$", "")}. Static pressure: as typed; total pressure: less the velocity pressure at the fan's outlet.`;
   const heads = [
     formula(`${airflow}${CURVE_HEADER}`, headingIn(frame, "Airflow", "airflow"), "numberHeader", { note }),
     formula(`${pressure}${CURVE_HEADER}`, headingIn(frame, "Fan static pressure", "pressure"), "numberHeader", {
       note,
     }),
+    formula(`${PRINTED.airflow}${CURVE_HEADER}`, headingIn(frame, "Airflow printed", "airflow"), "numberHeader"),
+    formula(
+      `${PRINTED.pressure}${CURVE_HEADER}`,
+      headingIn(frame, "Static pressure printed", "pressure"),
+      "numberHeader",
+    ),
+    formula(`${airflow}${CURVE_HEADER - 1}`, `=IF(${isAsRead},"as read below, ±: row ${THROTTLES}","")`, "note"),
   ];
   const rows = Array.from({ length: CURVE_LAST - CURVE_HEADER }, (_, index) => {
     const row = CURVE_HEADER + 1 + index;
     const typed = `B${row}`;
     const converted = `IF(${outletKnown},${typed}-${outletPressure(frame, row)},"")`;
+    const answer = THROTTLES + row - CURVE_HEADER;
+    const used = (of: keyof typeof CURVE_USED, quantity: "airflow" | "pressure"): SheetCell => {
+      const own = answerCell(OWN_ANSWER, of, answer);
+      const printed = `$${PRINTED[of]}${row}`;
+      return formula(
+        `${CURVE_USED[of]}${row}`,
+        `=IF(${isAsRead},IF(ISNUMBER(${own}),${own},""),${printed})`,
+        "result",
+        {
+          format: formatOf(frame, quantity),
+        },
+      );
+    };
     return [
-      formula(`${airflow}${row}`, `=IF(ISBLANK(A${row}),"",A${row})`, "result", { format: formatOf(frame, "airflow") }),
-      formula(`${pressure}${row}`, `=IF(ISBLANK(${typed}),"",IF(${isTotal},${converted},${typed}))`, "result", {
+      used("airflow", "airflow"),
+      used("pressure", "pressure"),
+      formula(`${PRINTED.airflow}${row}`, `=IF(ISBLANK(A${row}),"",A${row})`, "result", {
+        format: formatOf(frame, "airflow"),
+      }),
+      formula(`${PRINTED.pressure}${row}`, `=IF(ISBLANK(${typed}),"",IF(${isTotal},${converted},${typed}))`, "result", {
         format: formatOf(frame, "pressure"),
       }),
     ];
@@ -50,10 +80,12 @@ export function staticCurve(frame: Frame): SheetCell[] {
   return [...heads, ...rows.flat()];
 }
 
-/** A sentence where the conversion lacks its outlet, or gives what no fan has. */
-export function outletTrouble(frame: Frame): string {
-  const used = `$${CURVE_USED.pressure}$${CURVE_HEADER + 1}:$${CURVE_USED.pressure}$${CURVE_LAST}`;
+/** A sentence where all sheets are told to take what was read, and that makes no curve; else where the conversion lacks its outlet, or gives what no fan has. */
+export function curveTrouble(frame: Frame): string {
+  const used = `$${PRINTED.pressure}$${CURVE_HEADER + 1}:$${PRINTED.pressure}$${CURVE_LAST}`;
+  const own = answerColumn(OWN_ANSWER, "airflow");
+  const none = `"Look: the sheets shall use the curve as read, and these readings make none: see A${OWN + 3}. No sheet has a fan."`;
   const missing = `"Look: type the diameter of the fan's outlet, or the total pressure cannot be turned into static pressure."`;
   const negative = `"Look: less than nothing is left of some pressures. Is the outlet's diameter right, in "&${bySystem(frame, '"in"', '"mm"')}&", and is it total pressure?"`;
-  return `=IF(${isTotal},IF(${outletKnown},IF(COUNTIF(${used},"<0")>0,${negative},""),${missing}),"")`;
+  return `=IF(AND(${isAsRead},COUNT(${own})<2),${none},IF(${isTotal},IF(${outletKnown},IF(COUNTIF(${used},"<0")>0,${negative},""),${missing}),""))`;
 }

@@ -11,7 +11,7 @@ import { saysNote } from "../parts/notes";
 import type { JoinsOfRuns, RunsByName } from "../parts/runsByName";
 import { spillOf } from "../parts/spill";
 import { formatOf, headingIn, SHARE } from "../parts/units";
-import { solveCall } from "./flowCalls";
+import { quotedCall, solveCall } from "./flowCalls";
 import { beside, type Beside, besideCell, FLOW_ROWS } from "./flowLayout";
 
 /** What SOLVE says of each run. */
@@ -21,7 +21,7 @@ export function flowAnswer(frame: Frame): SheetCell[] {
   );
   return [
     ...spillOf(FLOW_COLUMN, FLOW_HEADER, FLOW_LAST, formats, onceRunsAndCurve(frame, solveCall(frame))),
-    text(`C${FLOW_LAST + 1}`, `One formula fills this table: =${solveCall(frame)}`, "note"),
+    text(`C${FLOW_LAST + 1}`, `One formula fills this table: =${quotedCall.solve(frame)}`, "note"),
   ];
 }
 

@@ -1,17 +1,41 @@
 import type { Frame } from "../frame";
-import { fanCurve, OPEN_CELL, runsTable, runsWithoutLeaks } from "../layout";
+import { fanCurve, OPEN_CELL, runsTable } from "../layout";
+import { curveInUse, eitherOf, readingsRange, runsInUse, sealedRunsInUse } from "../parts/inUse";
+import { ERRORS } from "./flowLayout";
 
 /** The whole-table formulas of the sheet Flow without their =. */
 const surroundings = (frame: Frame): string => `${frame.name("density")},${frame.name("units")}`;
 
-export const solveCall = (frame: Frame, leaks: "with leaks" | "sealed" = "with leaks"): string =>
-  `DUCT.SOLVE(${leaks === "sealed" ? runsWithoutLeaks(frame) : runsTable(frame)},${fanCurve(frame)},${OPEN_CELL},${surroundings(frame)})`;
+/** As the notes beside a table quote it: a choice between two would be no formula that anyone reads. */
+export const quotedCall = {
+  solve: (frame: Frame): string =>
+    `DUCT.SOLVE(${runsTable(frame)},${fanCurve(frame)},${OPEN_CELL},${surroundings(frame)})`,
+  uncertainty: (frame: Frame): string =>
+    `DUCT.UNCERTAINTY(${runsTable(frame)},${fanCurve(frame)},${OPEN_CELL},${ERRORS},${surroundings(frame)})`,
+  scenarios: (frame: Frame, sets: string): string =>
+    `DUCT.SCENARIOS(${runsTable(frame)},${fanCurve(frame)},${sets},${surroundings(frame)})`,
+  gains: (frame: Frame, hood: string): string =>
+    `DUCT.GAINS(${runsTable(frame)},${fanCurve(frame)},${hood},${OPEN_CELL},${surroundings(frame)},"work")`,
+} as const;
 
-export const uncertaintyCall = (frame: Frame, errors: string): string =>
-  `DUCT.UNCERTAINTY(${runsTable(frame)},${fanCurve(frame)},${OPEN_CELL},${errors},${surroundings(frame)})`;
+export const solveCall = (frame: Frame, leaks: "with leaks" | "sealed" = "with leaks"): string =>
+  `DUCT.SOLVE(${leaks === "sealed" ? sealedRunsInUse(frame) : runsInUse(frame)},${curveInUse(frame)},${OPEN_CELL},${surroundings(frame)})`;
+
+/** Of a calibrated system the ± is what the readings leave of it. Readings are handed over only then: some programs work out both sides of a choice. */
+export function uncertaintyCall(frame: Frame): string {
+  const system = `${runsTable(frame)},${fanCurve(frame)}`;
+  const plain = quotedCall.uncertainty(frame);
+  if (!frame.has("measured")) return plain;
+  const readings = eitherOf(frame, readingsRange(frame), '""');
+  return eitherOf(
+    frame,
+    `DUCT.CALIBRATEDUNCERTAINTY(${system},${readings},${OPEN_CELL},${ERRORS},${surroundings(frame)})`,
+    plain,
+  );
+}
 
 export const scenariosCall = (frame: Frame, sets: string): string =>
-  `DUCT.SCENARIOS(${runsTable(frame)},${fanCurve(frame)},${sets},${surroundings(frame)})`;
+  `DUCT.SCENARIOS(${runsInUse(frame)},${curveInUse(frame)},${sets},${surroundings(frame)})`;
 
 export const gainsCall = (frame: Frame, hood: string): string =>
-  `DUCT.GAINS(${runsTable(frame)},${fanCurve(frame)},${hood},${OPEN_CELL},${surroundings(frame)},"work")`;
+  `DUCT.GAINS(${runsInUse(frame)},${curveInUse(frame)},${hood},${OPEN_CELL},${surroundings(frame)},"work")`;

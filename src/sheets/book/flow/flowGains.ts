@@ -7,7 +7,7 @@ import { FLOW_HEADER } from "../layout";
 import { answerLetters, FLOW_ANSWER, onceRunsAndCurve } from "../parts/answerReferences";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
-import { gainsCall } from "./flowCalls";
+import { quotedCall, gainsCall } from "./flowCalls";
 import {
   besideColumn,
   GAINS,
@@ -52,7 +52,7 @@ export function gains(frame: Frame): SheetCell[] {
     formula(plain(HELPED_CELL), `=IF(${WISH_CELL}="",IFERROR(${neediest()},""),${WISH_CELL})`, "total"),
     text(
       plain(HELPED_CELL).replace("B", "C"),
-      `Each change alone: what carries the dust of a hood that has its air, more air for one that has too little. =${call}`,
+      `Each change alone: what carries the dust of a hood that has its air, more air for one that has too little. =${quotedCall.gains(frame, HELPED_CELL)}`,
       "note",
     ),
     ...spillOf(

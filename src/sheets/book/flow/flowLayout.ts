@@ -1,5 +1,6 @@
 import { gainColumns, type SolveKey, uncertaintyColumns } from "../../../reference/answerColumns";
 import { scenarioColumnsFor } from "../../../reference/columnsOfAnswers";
+import { inputErrors } from "../../../reference/inputErrors";
 import { columnLetters } from "../../address";
 import { FLOW_HEADER, FLOW_LAST, RUNS_HEADER, RUNS_LAST } from "../layout";
 import { type Answer, answerLetters, FLOW_ANSWER } from "../parts/answerReferences";
@@ -40,6 +41,10 @@ export const beside = {
 export const NAMES = 30; // AD, the first of the four columns by which runs are found
 
 export const ERRORS_COLUMN = 35; // AI, the first of the three columns of how far inputs may be off
+/** The errors of inputs that stand there: those of readings alone are told beside each reading. */
+export const errorsShown = inputErrors.filter(({ ofReadings }) => ofReadings === undefined);
+export const ERRORS_LAST = FLOW_HEADER + errorsShown.length;
+export const ERRORS = `$${columnLetters(ERRORS_COLUMN)}$${FLOW_HEADER}:$${columnLetters(ERRORS_COLUMN + 1)}$${ERRORS_LAST}`;
 export const UNCERTAINTY_ANSWER = {
   sheet: "flow",
   column: 39, // AM

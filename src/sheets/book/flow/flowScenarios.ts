@@ -9,7 +9,7 @@ import { onceRunsAndCurve } from "../parts/answerReferences";
 import { saysNote, SETTLES } from "../parts/notes";
 import { spillOf } from "../parts/spill";
 import { formatOf, headingIn } from "../parts/units";
-import { scenariosCall } from "./flowCalls";
+import { quotedCall, scenariosCall } from "./flowCalls";
 import type { FlowContents } from "./flowContents";
 import {
   besideCell,
@@ -54,7 +54,7 @@ export function scenarios(frame: Frame, { hoods, gated, scenarios: asked }: Flow
     ...Array.from({ length: MOST_SETS }, (_, index) => setRow(SETS + 1 + index, asked[index])).flat(),
     text(`A${SCENARIOS}`, "Flags", "header"),
     ...spillOf(SETS_COLUMN, SCENARIOS, SCENARIOS_LAST, formats(frame, hoods), onceRunsAndCurve(frame, waits)),
-    text(`C${SCENARIOS_LAST + 1}`, `One formula fills this table: =${call}`, "note"),
+    text(`C${SCENARIOS_LAST + 1}`, `One formula fills this table: =${quotedCall.scenarios(frame, sets)}`, "note"),
     text(`B${SLOWEST}`, "In short", "header"),
     formula(`C${SLOWEST}`, headingIn(frame, headerOfColumn(scenarioColumns, "fanAirflow"), "airflow"), "numberHeader"),
     formula(

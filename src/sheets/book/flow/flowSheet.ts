@@ -19,6 +19,7 @@ import { flowGates, gateFlag } from "./flowGates";
 import { besideColumn, GAINS, GAINS_TITLE, NAMES, SCENARIOS, SCENARIOS_LAST, SETS, SLOWEST } from "./flowLayout";
 import { scenarioList, scenarios } from "./flowScenarios";
 import { flowUncertainty } from "./flowUncertainty";
+import { systemChoice, systemList } from "./systemChoice";
 
 /** What the system really gives: the gates and their effect on the first screen, the questions behind it below. */
 export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
@@ -64,6 +65,7 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
     frozen: { rows: 0, columns: 2 },
     cells: [
       ...introduction(frame, contents.tryIt),
+      ...systemChoice(frame),
       ...overview(frame),
       ...flowGates(frame, contents.gates, runs),
       ...flowAnswer(frame),
@@ -74,7 +76,7 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
       ...scenarios(frame, contents),
       ...gains(frame),
     ],
-    lists: [scenarioList],
+    lists: [scenarioList, ...systemList(frame)],
     flags: [
       gateFlag,
       { range: "C3", containsText: LOOK, style: "flag" },

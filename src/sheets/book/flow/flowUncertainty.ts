@@ -1,6 +1,5 @@
 import { uncertaintyColumns } from "../../../reference/answerColumns";
 import { cite } from "../../../reference/citation";
-import { inputErrors } from "../../../reference/inputErrors";
 import { cellAddress, columnLetters } from "../../address";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
@@ -9,16 +8,10 @@ import { FLOW_HEADER, FLOW_LAST } from "../layout";
 import { answerCell, onceRunsAndCurve } from "../parts/answerReferences";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
-import { uncertaintyCall } from "./flowCalls";
-import { beside, ERRORS_COLUMN, FLOW_FIRST, UNCERTAINTY_ANSWER } from "./flowLayout";
+import { quotedCall, uncertaintyCall } from "./flowCalls";
+import { beside, ERRORS_COLUMN, errorsShown, FLOW_FIRST, UNCERTAINTY_ANSWER } from "./flowLayout";
 
 const [WHAT, OFF, WHY] = [0, 1, 2].map((place) => columnLetters(ERRORS_COLUMN + place)) as [string, string, string];
-const errors = inputErrors.filter(({ ofReadings }) => ofReadings === undefined);
-const LAST = FLOW_HEADER + errors.length;
-const ERRORS = `$${WHAT}$${FLOW_HEADER}:$${OFF}$${LAST}`;
-
-/** How far inputs may be off, as another sheet reads it. */
-export const inputErrorsOn = (frame: Frame): string => frame.ref("flow", ERRORS);
 
 const OFF_NOTE =
   "How far it may be off, as a standard deviation: two of three true values lie within it. In %, of a leak times or over. Write none for 0, and your own figure where you know better.";
@@ -26,7 +19,7 @@ const WORDS_NOTE = "The run's airflow and its ±, two standard deviations: 19 of
 
 /** How sure SOLVE's answers are: the errors that are taken, their table, and the airflow in words beside each run. */
 export function flowUncertainty(frame: Frame): SheetCell[] {
-  const call = uncertaintyCall(frame, ERRORS);
+  const call = uncertaintyCall(frame);
   const formats = uncertaintyColumns.map(({ key, quantity }) => {
     if (key === "leakFactor") return "0.0";
     if (key === "share") return "0";
@@ -43,7 +36,7 @@ export function flowUncertainty(frame: Frame): SheetCell[] {
     text(`${WHAT}${FLOW_HEADER}`, "May be off", "header"),
     text(`${OFF}${FLOW_HEADER}`, "by, %", "numberHeader", { note: OFF_NOTE }),
     text(`${WHY}${FLOW_HEADER}`, "Where that comes from", "header"),
-    ...errors.flatMap((row, index): SheetCell[] => {
+    ...errorsShown.flatMap((row, index): SheetCell[] => {
       const at = FLOW_HEADER + 1 + index;
       return [
         text(`${WHAT}${at}`, row.key, "label", { note: row.label }),
@@ -52,7 +45,11 @@ export function flowUncertainty(frame: Frame): SheetCell[] {
       ];
     }),
     ...spillOf(UNCERTAINTY_ANSWER.column, FLOW_HEADER, FLOW_LAST, formats, onceRunsAndCurve(frame, call, "blank")),
-    text(cellAddress(UNCERTAINTY_ANSWER.column, FLOW_LAST + 1), `One formula fills this table: =${call}`, "note"),
+    text(
+      cellAddress(UNCERTAINTY_ANSWER.column, FLOW_LAST + 1),
+      `One formula fills this table: =${quotedCall.uncertainty(frame)}`,
+      "note",
+    ),
     text(`${beside.inWords}${FLOW_HEADER}`, "Airflow, ±", "numberHeader", { note: WORDS_NOTE }),
   ];
   for (let row = FLOW_FIRST; row <= FLOW_LAST; row++) {

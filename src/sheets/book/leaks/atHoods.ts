@@ -3,9 +3,10 @@ import { placeOfColumn } from "../../../reference/columnsOfAnswers";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { fanCurve, openRuns, runsWithoutLeaks } from "../layout";
+import { openRuns } from "../layout";
 import { FLOW_ANSWER, fromAnswer, ofFan, onceRunsAndCurve } from "../parts/answerReferences";
 import { ofRun, plainName } from "../parts/byName";
+import { curveInUse, sealedRunsInUse } from "../parts/inUse";
 import { type RunsByName, runsByName } from "../parts/runsByName";
 import { spillOf } from "../parts/spill";
 import { formatOf, headingIn, unitWord } from "../parts/units";
@@ -17,7 +18,7 @@ const NAMES = 13; // M, the first of the two columns by which runs are found
 
 /** SOLVE's airflow for the same system without its leaks: the same gates open, the same fan. */
 const solved = (frame: Frame): string =>
-  `INDEX(DUCT.SOLVE(${runsWithoutLeaks(frame)},${fanCurve(frame)},${openRuns(frame)},${frame.name("density")},${frame.name("units")}),0,${placeOfColumn(solveColumns, "airflow") + 1})`;
+  `INDEX(DUCT.SOLVE(${sealedRunsInUse(frame)},${curveInUse(frame)},${openRuns(frame)},${frame.name("density")},${frame.name("units")}),0,${placeOfColumn(solveColumns, "airflow") + 1})`;
 
 /** Each open hood's air now and with every leak of the runs table mended: a saved leak is not air gained at a hood. */
 export function atHoods(frame: Frame): SheetCell[] {

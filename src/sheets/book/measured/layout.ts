@@ -15,8 +15,15 @@ export const LAST_READING = columnLetters(BEHIND - 1);
 export const WORDS = columnLetters(BEHIND); // what is said of the row's readings
 
 export const INPUTS = READINGS_LAST + 4; // row of the header
-const MOST_INPUTS = 16;
+export const MOST_INPUTS = 24;
 export const INPUTS_LAST = INPUTS + MOST_INPUTS;
+export const MORE_INPUTS = INPUTS_LAST + 1; // row that says how many there are beyond these
+
+/** The picture of each ± before and after, and far below the cells that it is drawn from. */
+export const PICTURE = MORE_INPUTS + 2; // row of its title
+export const PICTURE_LAST = PICTURE + 16;
+export const NOTES = PICTURE_LAST + 2;
+export const DRAWN = NOTES + 5; // row of the header of those cells
 
 /** The columns of the inputs that are shown, each in its place from A on. */
 export const inputColumns = [
@@ -26,6 +33,7 @@ export const inputColumns = [
   { key: "errorBefore", header: "Before, ±" },
   { key: "errorAfter", header: "After, ±" },
   { key: "unit", header: "Unit" },
+  { key: "number", header: "No." }, // as the picture has it
   { key: "inWords", header: "Told" },
 ] as const;
 

@@ -3,9 +3,9 @@ import { type ReadingColumnRow, readingColumns } from "../../../reference/readin
 import { cellAddress, columnLetters } from "../../address";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
-import { inputErrorsOn } from "../flow/flowUncertainty";
+import { ERRORS } from "../flow/flowLayout";
 import type { Frame, SheetOf } from "../frame";
-import { fanCurve, runsTable } from "../layout";
+import { CALIBRATED, fanCurve, runsTable, SYSTEM_CELL } from "../layout";
 import { answerColumn, answerLetters, onceRunsAndCurve } from "../parts/answerReferences";
 import { cautionLine } from "../parts/cautionLine";
 import { printing } from "../parts/printing";
@@ -13,12 +13,11 @@ import { sheetHead } from "../parts/sheetHead";
 import { spillOf } from "../parts/spill";
 import { headingIn } from "../parts/units";
 import type { MeasuredContents } from "./contents";
+import { errorsChart, inputs } from "./inputs";
 import {
   CALIBRATE_ANSWER,
-  inputColumns,
-  INPUTS,
-  INPUTS_LAST,
   LAST_READING,
+  NOTES,
   READINGS,
   READINGS_COLUMN,
   READINGS_LAST,
@@ -52,18 +51,24 @@ export const measuredSheet: SheetOf<MeasuredContents> = (frame, contents) => ({
       "A5",
       "Power off, all at rest, before you drill or reach into a duct. It is a model: it measures nothing.",
     ),
+    text(
+      "A6",
+      "A reading close behind a bend, a branch or a gate fools it. What all readings of one meter are off by looks like another fan.",
+      "note",
+    ),
     ...inShort(),
     ...readings(frame, contents),
     ...inputs(),
     ...answer(frame),
   ],
   lists: [],
+  charts: [errorsChart],
   flags: [
     { range: `${WORDS}${READINGS + 1}:${WORDS}${READINGS_LAST}`, containsText: LEFT_OUT, style: "flag" },
     { range: `A${READINGS + 1}:A${READINGS_LAST}`, containsText: LEFT_OUT, style: "flag" },
     { range: `B${SHORT + 1}`, containsText: LEFT_OUT, style: "flag" },
   ],
-  print: { ...printing(frame, "landscape", 1), area: `A1:${WORDS}${INPUTS_LAST + 2}` },
+  print: { ...printing(frame, "landscape", 1), area: `A1:${WORDS}${NOTES + 1}` },
 });
 
 const widthOf = (key: (typeof calibrateColumns)[number]["key"]): number =>
@@ -122,42 +127,12 @@ function readings(frame: Frame, { readings: typed }: MeasuredContents): SheetCel
 /** "agrees", "left out": what stands before the first colon or semicolon. */
 const firstWords = (said: string): string => `LEFT(${said},MIN(FIND(":",${said}&":"),FIND(";",${said}&";"))-1)`;
 
-const isShare = (key: string): boolean => ["before", "after", "errorBefore", "errorAfter"].includes(key);
-
-/** The inputs that these readings tell of, beside what they are off by. */
-function inputs(): SheetCell[] {
-  const at = (key: (typeof inputColumns)[number]["key"] | "part", index: number): string =>
-    `INDEX(${answerColumn(CALIBRATE_ANSWER, key)},${SENTENCES.length + 1 + index})`;
-  const rows = Array.from({ length: INPUTS_LAST - INPUTS }, (_, index) =>
-    inputColumns.map(({ key }, column) =>
-      formula(
-        cellAddress(column + 1, INPUTS + 1 + index),
-        `=IFERROR(IF(${at("part", index)}="input",${at(key, index)},""),"")`,
-        "result",
-        isShare(key) ? { format: "#,##0.0" } : {},
-      ),
-    ),
-  );
-  return [
-    text(`A${INPUTS - 2}`, "What they say of the system", "section"),
-    text(
-      `A${INPUTS - 1}`,
-      "In % of what is typed; of a leak times or over. Each ± is two standard deviations: 19 of 20.",
-      "note",
-    ),
-    ...inputColumns.map(({ key, header }, column) =>
-      text(cellAddress(column + 1, INPUTS), header, isShare(key) ? "numberHeader" : "header"),
-    ),
-    ...rows.flat(),
-  ];
-}
-
 function answer(frame: Frame): SheetCell[] {
   const given = [
     runsTable(frame),
     fanCurve(frame),
     `$${columnLetters(READINGS_COLUMN)}$${READINGS}:$${LAST_READING}$${READINGS_LAST}`,
-    inputErrorsOn(frame),
+    frame.ref("flow", ERRORS),
     frame.name("density"),
     frame.name("units"),
   ].join(",");
@@ -172,10 +147,10 @@ function answer(frame: Frame): SheetCell[] {
       calibrateColumns.map(({ key }) => (isNumber.includes(key) ? NUMBER : key === "row" ? "0" : null)),
       onceRunsAndCurve(frame, call),
     ),
-    text(`A${INPUTS_LAST + 1}`, `One formula says all this: =${call}`, "note"),
+    text(`A${NOTES}`, `One formula says all this: =${call}`, "note"),
     text(
-      `A${INPUTS_LAST + 2}`,
-      `CALIBRATEDRUNS and CALIBRATEDCURVE, with the same arguments, hand back the ducts and the fan as they were read: SOLVE, SCENARIOS, GAINS and SIZES take them.`,
+      `A${NOTES + 1}`,
+      `Choose "${CALIBRATED}" in ${SYSTEM_CELL.replaceAll("$", "")} of the sheet ${frame.sheet("flow")}, and the sheets go on with these ducts and this fan. In a cell CALIBRATEDRUNS and CALIBRATEDCURVE hand them back, for SIZES too.`,
       "note",
     ),
   ];

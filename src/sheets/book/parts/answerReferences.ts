@@ -9,6 +9,7 @@ import {
   BUDGET_WRONG_CELL,
   CURVE_HEADER,
   CURVE_LAST,
+  CURVE_USED,
   FLOW_COLUMN,
   FLOW_HEADER,
   FLOW_LAST,
@@ -82,7 +83,8 @@ const FILL = "Fill in";
 
 /** The header counts. */
 const noRuns = (frame: Frame): string => `COUNTA(${runsColumn(frame, "Run")})<2`;
-const noCurve = (frame: Frame): string => `COUNT(${frame.ref("fan", `$A$${CURVE_HEADER + 1}:$A$${CURVE_LAST}`)})<2`;
+const noCurve = (frame: Frame): string =>
+  `COUNT(${frame.ref("fan", `$${CURVE_USED.airflow}$${CURVE_HEADER + 1}:$${CURVE_USED.airflow}$${CURVE_LAST}`)})<2`;
 
 /** A formula that waits, with a plain text, until there are runs. */
 export const onceRuns = (frame: Frame, code: string): string =>

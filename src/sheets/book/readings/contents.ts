@@ -15,15 +15,23 @@ export interface TraverseReadings {
   readonly readings: readonly (readonly [across: number, upAndDown: number])[]; // fpm, m/s
 }
 
+/** What was read at a filter month by month. */
+export interface FilterLog {
+  readonly rated: number; // cfm, m³/h
+  readonly cleanAt: number; // in.w.g., Pa
+  readonly rows: readonly (readonly [month: number, drop: number, airflow: number])[];
+}
+
 /** What the sheet of readings is filled with, in the units of its frame. */
 export interface ReadingsContents {
   readonly invented: string | null; // the sentence that says so
   readonly tryIt: string | null;
   readonly areas: readonly AreaReading[];
   readonly traverse: TraverseReadings | null;
+  readonly filter: FilterLog | null;
 }
 
-export const emptyReadings: ReadingsContents = { invented: null, tryIt: null, areas: [], traverse: null };
+export const emptyReadings: ReadingsContents = { invented: null, tryIt: null, areas: [], traverse: null, filter: null };
 
 const INVENTED = "Invented for trying out: no such duct was read.";
 
@@ -47,6 +55,18 @@ const inchPound: ReadingsContents = {
       [2600, 2560],
     ],
   },
+  filter: {
+    rated: 1800,
+    cleanAt: 2,
+    rows: [
+      [0, 0.88, 1580],
+      [1, 0.93, 1570],
+      [2, 0.96, 1560],
+      [3, 1.03, 1545],
+      [4, 1.07, 1530],
+      [5, 1.13, 1520],
+    ],
+  },
 };
 
 /** Here the first area is that of a square instead of a circle. */
@@ -67,6 +87,16 @@ const metric: ReadingsContents = {
       [21.2, 21],
       [19.5, 19.2],
       [16.8, 16.5],
+    ],
+  },
+  filter: {
+    rated: 3200,
+    cleanAt: 600,
+    rows: [
+      [0, 299, 2900],
+      [1, 312, 2880],
+      [2, 330, 2870],
+      [3, 336, 2850],
     ],
   },
 };

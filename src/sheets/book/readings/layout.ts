@@ -20,6 +20,15 @@ export const AIRFLOW_CELL = `$B$${RESULTS + 2}`;
 export const ERROR_CELL = `$B$${RESULTS + 3}`;
 export const LAST_ROW = RESULTS + 8;
 
+/** The log of a filter, under the traverse: settings, what it comes to, and a row for each reading. */
+export const FILTER = LAST_ROW + 2; // row of its title
+export const RATED_CELL = `$B$${FILTER + 2}`;
+export const CLEAN_AT_CELL = `$B$${FILTER + 3}`;
+export const STRAYS_CELL = `$B$${FILTER + 4}`;
+export const FILTER_SAYS = `A${FILTER + 5}`;
+export const FILTER_LOG = FILTER + 7; // row of the header
+export const FILTER_LAST = FILTER_LOG + 18;
+
 export const inAreas = (letters: string): string => inRows(letters, AREAS_FIRST, AREAS_LAST);
 export const inTraverse = (letters: string): string => inRows(letters, TRAVERSE_FIRST, TRAVERSE_LAST);
 export const plain = (address: string): string => address.replaceAll("$", "");

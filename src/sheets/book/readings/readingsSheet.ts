@@ -5,7 +5,8 @@ import { printing } from "../parts/printing";
 import { sheetHead } from "../parts/sheetHead";
 import { areas } from "./areas";
 import type { ReadingsContents } from "./contents";
-import { AREAS, AREAS_LAST, DUCT_CELL, inAreas, inTraverse, LAST_ROW, plain, TRAVERSE } from "./layout";
+import { filterLog } from "./filterLog";
+import { AREAS, AREAS_LAST, DUCT_CELL, FILTER_LAST, FILTER_LOG, inAreas, inTraverse, plain, TRAVERSE } from "./layout";
 import { results } from "./results";
 import { kindList, pointsList, traverse } from "./traverse";
 
@@ -18,6 +19,7 @@ export const readingsSheet: SheetOf<ReadingsContents> = (frame, contents) => ({
   tallRows: [
     { row: AREAS, lines: 4 },
     { row: TRAVERSE, lines: 3 },
+    { row: FILTER_LOG, lines: 2 },
   ],
   frozen: { rows: 0, columns: 0 },
   cells: [
@@ -40,13 +42,15 @@ export const readingsSheet: SheetOf<ReadingsContents> = (frame, contents) => ({
     ...areas(frame, contents.areas),
     ...traverse(frame, contents.traverse),
     ...results(frame),
+    ...filterLog(frame, contents.filter),
   ],
   lists: [kindList, pointsList],
   flags: [
     { range: plain(inAreas("H")), containsText: "slip", style: "flag" },
     { range: plain(inAreas("H")), containsText: "check it", style: "flag" },
+    { range: `D${FILTER_LOG + 1}:D${FILTER_LAST}`, containsText: "check it", style: "flag" },
     { range: plain(inTraverse("D")), containsText: "check it", style: "flag" },
     { range: `D${plain(DUCT_CELL).slice(1)}`, containsText: "check it", style: "flag" },
   ],
-  print: { ...printing(frame, "landscape", 1), pagesHigh: 1, area: `A1:H${LAST_ROW}` },
+  print: { ...printing(frame, "landscape", 1), pagesHigh: 2, area: `A1:H${FILTER_LAST}` },
 });

@@ -3,8 +3,9 @@ import { columnLetters } from "../../address";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { fanCurve, runsColumn, runsTable } from "../layout";
+import { runsColumn } from "../layout";
 import { answerCell, onceRunsAndCurve } from "../parts/answerReferences";
+import { curveInUse, runsInUse } from "../parts/inUse";
 import { saysNote } from "../parts/notes";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
@@ -28,7 +29,7 @@ export function sizesTogether(frame: Frame): SheetCell[] {
   const gated = `COUNTA(${runsColumn(frame, "Gate")})`; // with its heading
   const asked = `IF(${most}="",IF(${gated}>${USUAL_GATES + 1},1,2),${most})`;
   const call = (open: string): string =>
-    `DUCT.TOGETHER(${runsTable(frame)},${fanCurve(frame)},${open},${frame.name("density")},${frame.name("units")})`;
+    `DUCT.TOGETHER(${runsInUse(frame)},${curveInUse(frame)},${open},${frame.name("density")},${frame.name("units")})`;
   const waits = (open: string): string =>
     `IF(${gated}<2,"No run of the sheet ${frame.sheet("runs")} has a gate",${call(open)})`;
   const formats = togetherColumns.map(({ key, quantity }) => {

@@ -1,5 +1,6 @@
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
+import { systemInWords } from "../flow/systemChoice";
 import type { Frame, SheetOf } from "../frame";
 import { printing } from "../parts/printing";
 import { formatOf, rounded, unitOnly, unitWord } from "../parts/units";
@@ -32,6 +33,7 @@ export const summarySheet: SheetOf<SummaryContents> = (frame, contents) => ({
   frozen: { rows: 0, columns: 0 },
   cells: [
     text("A1", "Air budget in one page", "title"),
+    formula("A3", `=${systemInWords(frame)}`, "note"),
     ...whose(contents),
     ...summaryHoods(frame),
     ...summarySets(frame),

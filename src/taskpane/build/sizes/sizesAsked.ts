@@ -1,3 +1,4 @@
+import { chosenFormula } from "../../../share/chosenSystem";
 import { type OurCall, type Piece, formulaTree } from "../../../share/formula/tree";
 import { cellAddress } from "../../../sheets/address";
 import {
@@ -14,6 +15,7 @@ import {
   WATCHED_FIRST,
   WATCHED_LAST,
 } from "../../../sheets/book/sizes/sizesLayout";
+import { ENTERED } from "../../../sheets/book/layout";
 import type { Calculated } from "../../../sheets/calculated";
 import { readRange, type RangeRef } from "../../../sheets/rangeRef";
 import type { Cell, Matrix } from "../../functions/callFunction";
@@ -48,7 +50,11 @@ export function sizesAsked(book: Calculated): SizesAsked | { readonly why: strin
   if (Object.entries(LANDMARKS).some(([at, words]) => value(at) !== words)) return moved;
   // the call of TOGETHER says where ducts, fan, density and units stand, however their sheets are called by now
   const live = sheet.cells.find(({ at }) => at === `A${TOGETHER_ANSWER.header}`);
-  const call = live !== undefined && "formula" in live ? together(formulaTree(live.formula)) : undefined;
+  if (live === undefined || !("formula" in live)) return moved;
+  const { formula, isCalibrated } = chosenFormula(book, name, live.formula);
+  if (isCalibrated)
+    return { why: `The sheets show the system as calibrated, and sizes are searched for the ducts as typed: choose "${ENTERED}" on the sheet Flow first. In a cell SIZES takes CALIBRATEDRUNS.` }; // prettier-ignore
+  const call = together(formulaTree(formula));
   if (call === undefined) return moved;
   const references = call.args.map((pieces) =>
     pieces

@@ -1,4 +1,4 @@
-import { readRange } from "../../../sheets/rangeRef";
+import { type RangeRef, readRange } from "../../../sheets/rangeRef";
 import { formulaTree, type OurCall, type Piece, UnreadableFormula } from "../../../share/formula/tree";
 import { cellAddress } from "../../../sheets/address";
 import type { Calculated } from "../../../sheets/calculated";
@@ -53,6 +53,28 @@ const callsAmong = (pieces: readonly Piece[]): OurCall[] =>
     piece.type === "our call" ? [piece as OurCall, ...(piece as OurCall).args.flatMap(callsAmong)] : [],
   );
 
+/** The cells that an argument of a call in a cell's formula names; null where it is worked out inside the call, or typed. */
+export function argumentCells(
+  book: Calculated,
+  sheet: string,
+  at: string,
+  name: string,
+  place: number,
+): RangeRef | null {
+  const cell = book.workbook.sheets.find((one) => one.name === sheet)?.cells.find((one) => one.at === at);
+  if (cell === undefined || !("formula" in cell)) return null;
+  const call = callsAmong(piecesOf(cell.formula)).find((one) => one.name === name);
+  const [only, ...rest] = (call?.args[place] ?? []).filter(({ type }) => type !== "whitespace");
+  return only === undefined || rest.length > 0 || only.type === "our call"
+    ? null
+    : rangeNamed((only as Exclude<Piece, OurCall>).value, sheet, book);
+}
+
+function rangeNamed(text: string, sheet: string, book: Calculated): RangeRef | null {
+  const named = book.workbook.names.find(({ name }) => name.toLowerCase() === text.toLowerCase());
+  return named === undefined ? readRange(text, sheet) : readRange(named.at, named.sheet);
+}
+
 /** A typed value, or what the cells of a reference or of a name show; what is worked out inside the call shows nothing. */
 function shownBy(pieces: readonly Piece[], sheet: string, book: Calculated): (string | number)[] {
   const [only, ...rest] = pieces.filter(({ type }) => type !== "whitespace");
@@ -60,8 +82,7 @@ function shownBy(pieces: readonly Piece[], sheet: string, book: Calculated): (st
   const { type, value } = only as Exclude<Piece, OurCall>;
   if (type === "string") return [value.slice(1, -1).replaceAll('""', '"')];
   if (type === "number") return [Number(value)];
-  const named = book.workbook.names.find(({ name }) => name.toLowerCase() === value.toLowerCase());
-  const range = named === undefined ? readRange(value, sheet) : readRange(named.at, named.sheet);
+  const range = rangeNamed(value, sheet, book);
   if (range === null) return [];
   const width = range.right - range.left + 1;
   const most = Math.min(MOST_CELLS, width * (range.bottom - range.top + 1)); // a whole column is not walked down

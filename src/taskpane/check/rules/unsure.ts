@@ -1,26 +1,37 @@
 import { LIMIT } from "../../../core/network/calibration/slips";
 import { calibrateColumns, type CalibrateKey, uncertaintyColumns } from "../../../reference/answerColumns";
 import { headerOfColumn } from "../../../reference/columnsOfAnswers";
+import { readingColumns } from "../../../reference/readingColumns";
 import { sources } from "../../../reference/sources";
+import { cellAddress } from "../../../sheets/address";
+import type { Calculated } from "../../../sheets/calculated";
 import { type CheckRule, type Finding, practice } from "../finding";
-import { type FoundTable, numberIn, tablesWith, textIn } from "../tablesIn";
+import { argumentCells } from "../named/callsIn";
+import { type FoundTable, type LookedThrough, numberIn, tablesWith, textIn } from "../tablesIn";
+import { headerName } from "../../../core/naming/headerName";
 
 const calibrate = (key: CalibrateKey): string => headerOfColumn(calibrateColumns, key);
-const [PART, WHAT, MISFIT, WORDS] = [calibrate("part"), calibrate("what"), calibrate("misfit"), calibrate("inWords")] as const; // prettier-ignore
+const [PART, WHAT, MISFIT, ROW, WORDS] = [calibrate("part"), calibrate("what"), calibrate("misfit"), calibrate("row"), calibrate("inWords")] as const; // prettier-ignore
+const READINGS = 2; // place of that argument of CALIBRATE, from 0
 const FROM = headerOfColumn(uncertaintyColumns, "mostlyFrom");
 const SHARE = headerOfColumn(uncertaintyColumns, "share");
 const RUN = headerOfColumn(uncertaintyColumns, "run");
 
 /** Readings that fit no plausible system, as CALIBRATE says; and what to measure first where nobody has read anything yet. */
-export const unsure: CheckRule = ({ sheets }) => {
+export const unsure: CheckRule = ({ book, sheets }) => {
   const readings = tablesWith(sheets, [PART, WHAT, WORDS]).flatMap((table) =>
     table.rows.filter((row) => table.value(row, PART) === "reading").map((row) => ({ table, row })),
   );
-  if (readings.length > 0) return readings.flatMap(slip);
+  if (readings.length > 0) return readings.flatMap((one) => slip(one, book, sheets));
   return tablesWith(sheets, [RUN, FROM, SHARE]).flatMap(measureFirst);
 };
 
-function slip({ table, row }: { readonly table: FoundTable; readonly row: number }): Finding[] {
+interface ReadingRow {
+  readonly table: FoundTable;
+  readonly row: number;
+}
+
+function slip({ table, row }: ReadingRow, book: Calculated, sheets: readonly LookedThrough[]): Finding[] {
   const misfit = numberIn(table.value(row, MISFIT));
   if (misfit === null || Math.abs(misfit) < LIMIT) return [];
   const words = textIn(table.value(row, WORDS));
@@ -30,10 +41,27 @@ function slip({ table, row }: { readonly table: FoundTable; readonly row: number
       what: `${textIn(table.value(row, WHAT))}: ${words}${words.endsWith("?") ? "" : "."}`,
       why: "No plausible fan, hose, entry or leak makes such a reading beside the others, so CALIBRATE sets it aside. Look at what was typed, or read there once more.",
       source: sources.jcgm100.title,
-      sheet: table.sheet,
-      at: table.address(row, WORDS),
+      ...typedAt({ table, row }, book, sheets),
     },
   ];
+}
+
+/** Where somebody typed the reading: it is what has to be mended, and the answer's own row where the readings are no cells of a sheet. */
+function typedAt(
+  { table, row }: ReadingRow,
+  book: Calculated,
+  sheets: readonly LookedThrough[],
+): Pick<Finding, "sheet" | "at"> {
+  const answered = { sheet: table.sheet, at: table.address(row, WORDS) };
+  const typed = argumentCells(book, table.sheet, table.address(table.headerRow, PART), "CALIBRATE", READINGS);
+  const place = numberIn(table.value(row, ROW));
+  const there = sheets.find(({ sheet }) => sheet === typed?.sheet);
+  if (typed === null || place === null || there === undefined) return answered;
+  const [what] = textIn(table.value(row, WHAT)).split(" ");
+  const name = readingColumns.find((column) => column.name.toLowerCase() === what)?.name ?? "At";
+  const columns = Array.from({ length: typed.right - typed.left + 1 }, (_, index) => typed.left + index);
+  const column = columns.find((one) => headerName(textIn(there.at(one, typed.top))) === headerName(name));
+  return column === undefined ? answered : { sheet: typed.sheet, at: cellAddress(column, typed.top + place - 1) };
 }
 
 /** Of the fan's airflow alone, which every hood's hangs on. */

@@ -29,6 +29,20 @@ test("a reading that CALIBRATE leaves out is told with its words, where they sta
   ]);
 });
 
+test("its button goes to where the reading was typed, in the column of what was read", () => {
+  const rows = [
+    CALIBRATE,
+    ["reading", "airflow at planer", "all", 1, 1, 1, 1, 1, "cfm", 5.1, 3, "left out: 1.4 times what all others say"],
+    ["reading", "drop at filter", "all", 1, 1, 1, 1, 1, "in.w.g.", -4, 2, "left out: 0.4 times what all others say"],
+  ];
+  const typed = { rows: [["At", "Drop (in.w.g.)", "Airflow (cfm)"], ["filter", 1.8, null], ["planer", null, 900]], at: { column: 2, row: 10 } }; // prettier-ignore
+  const call = "=IF(1=1,DUCT.CALIBRATE(Runs!B8:V48,Fan!D8:E23,$B$10:$D$20),0)";
+  const places = (formula: string) =>
+    foundIn({ Read: typed, Said: { rows, formulas: { A1: formula } } }).map(({ sheet, at }) => `${sheet}!${at}`);
+  expect(places(call.replace("$B$10", "Read!$B$10"))).toEqual(["Read!D12", "Read!C11"]);
+  expect(places(call.replace("$B$10:$D$20", "{1,2}"))).toEqual(["Said!L2", "Said!L3"]);
+});
+
 test.each([
   ["the fan's speed", "Your largest unknown is the fan's curve: measure suction at the fan with one gate open."],
   ["the fan's pressure", "Your largest unknown is the fan's curve: measure suction at the fan with one gate open."],

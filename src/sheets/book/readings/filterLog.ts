@@ -1,0 +1,88 @@
+import { formula, input, text } from "../../cells";
+import type { SheetCell } from "../../workbook";
+import type { Frame } from "../frame";
+import { inRows } from "../parts/block";
+import { headingIn, unitWord } from "../parts/units";
+import type { FilterLog } from "./contents";
+import { CLEAN_AT_CELL, FILTER, FILTER_LAST, FILTER_LOG, FILTER_SAYS, plain, RATED_CELL, STRAYS_CELL } from "./layout";
+
+/** 1.5 % each for the drop and the airflow, by one hand with one meter at one place. */
+const USUAL_STRAY = 2.1;
+
+const column = (letters: string): string => inRows(letters, FILTER_LOG + 1, FILTER_LAST);
+const [N, X, Y] = [`COUNT(${column("K")})`, `SUM(${column("K")})`, `SUM(${column("L")})`];
+const SXX = `(SUM(${column("N")})-${X}^2/${N})`;
+const SLOPE = `$K$${FILTER + 2}`; // a month, of the logarithm
+const OFF = `$K$${FILTER + 3}`; // its ±
+const MONTH = `$K$${FILTER + 4}`; // in which the line reaches the loss at which one cleans
+
+/**
+ * How fast a filter clogs: what it loses at its rated airflow against months, by a straight line through the logarithms, which is a steady
+ * growth. What meter and place are off by lastingly is in all readings and drops out. Plain formulas, so a copy has it.
+ *
+ *     b = Sxy / Sxx,  u(b) = s / sqrt(Sxx)  (jcgm100 H.3)
+ */
+export function filterLog(frame: Frame, given: FilterLog | null): SheetCell[] {
+  const rows = Array.from({ length: FILTER_LAST - FILTER_LOG }, (_, index): SheetCell[] => {
+    const row = FILTER_LOG + 1 + index;
+    const typed = given?.rows[index];
+    const whole = `AND(COUNT($A${row}:$C${row})=3,COUNT(${RATED_CELL})=1)`;
+    const loss = `IF(AND($B${row}>0,$C${row}>0),$B${row}*${RATED_CELL}/$C${row},"check it")`;
+    const known = (code: string): string => `=IF(ISNUMBER($D${row}),${code},"")`;
+    return [
+      ...["A", "B", "C"].map((letter, place) => input(`${letter}${row}`, typed?.[place] ?? null)),
+      formula(`D${row}`, `=IF(${whole},${loss},"")`, "result", { format: frame.units === "SI" ? "#,##0" : "0.00" }),
+      formula(`K${row}`, known(`$A${row}`), "unit"),
+      formula(`L${row}`, known(`LN($D${row})`), "unit"),
+      formula(`M${row}`, known(`$A${row}*LN($D${row})`), "unit"),
+      formula(`N${row}`, known(`$A${row}^2`), "unit"),
+    ];
+  });
+  const percent = (code: string): string => `ROUND(100*${code},1)`;
+  const reaches = (slope: string): string => `(${X}/${N}+(LN(${CLEAN_AT_CELL})-${Y}/${N})/(${slope}))`;
+  const when = `"; it reaches "&${CLEAN_AT_CELL}&" "&${unitWord(frame, "pressure")}&", where you clean it, in month "&ROUND(${MONTH},0)&" ("&ROUND(${reaches(`${SLOPE}+${OFF}`)},0)&" to "&ROUND(${reaches(`${SLOPE}-${OFF}`)},0)&")"`;
+  const tooFew = `"Too few readings to tell when to clean: the loss grows by "&${percent(SLOPE)}&" ± "&${percent(OFF)}&" % a month."`;
+  const says = `IF(${SLOPE}>${OFF},"The loss grows by "&${percent(SLOPE)}&" ± "&${percent(OFF)}&" % a month"&IF(COUNT(${MONTH})=1,${when},"")&".",${tooFew})`;
+  return [
+    text(`A${FILTER}`, "How fast a filter clogs", "section"),
+    text(
+      `A${FILTER + 1}`,
+      "Read its drop and the airflow once a month, at the same place with the same meter. Begin anew after cleaning it.",
+      "note",
+    ),
+    formula(`A${FILTER + 2}`, headingIn(frame, "Rated airflow", "airflow"), "label"),
+    input(plain(RATED_CELL), given?.rated ?? null, {
+      note: "At which the losses are compared: a filter loses with its airflow.",
+    }),
+    formula(`A${FILTER + 3}`, headingIn(frame, "Clean it at", "pressure"), "label"),
+    input(plain(CLEAN_AT_CELL), given?.cleanAt ?? null, {
+      note: "The loss at its rated airflow at which you clean it: from its maker, or from what your hoods can spare.",
+    }),
+    text(`A${FILTER + 4}`, "A reading strays by, %", "label"),
+    input(plain(STRAYS_CELL), USUAL_STRAY, {
+      note: "From one reading to the next, standard deviation of drop and airflow together. 2.1 is 1.5 % each, for a steady hand: common practice, no source.",
+    }),
+    formula(FILTER_SAYS, `=IF(COUNT(${SLOPE},${OFF})=2,${says},"")`, "total"),
+    text(`A${FILTER_LOG}`, "Month", "numberHeader", { note: "Since it was new or cleaned: 0, 1, 2.5 ..." }),
+    formula(`B${FILTER_LOG}`, headingIn(frame, "Drop", "pressure"), "numberHeader"),
+    formula(`C${FILTER_LOG}`, headingIn(frame, "Airflow", "airflow"), "numberHeader"),
+    formula(`D${FILTER_LOG}`, headingIn(frame, "At rated", "pressure"), "numberHeader", {
+      note: "Drop times rated airflow over airflow.",
+    }),
+    text(`J${FILTER + 2}`, "a month", "note"),
+    formula(plain(SLOPE), `=IFERROR(IF(${N}<2,"",(SUM(${column("M")})-${X}*${Y}/${N})/${SXX}),"")`, "unit"),
+    text(`J${FILTER + 3}`, "±", "note"),
+    formula(
+      plain(OFF),
+      `=IFERROR(IF(OR(${N}<2,COUNT(${STRAYS_CELL})=0),"",2*${STRAYS_CELL}/100/SQRT(${SXX})),"")`,
+      "unit",
+    ),
+    text(`J${FILTER + 4}`, "month", "note"),
+    formula(plain(MONTH), `=IFERROR(IF(${CLEAN_AT_CELL}>0,${reaches(SLOPE)},""),"")`, "unit"),
+    text(`K${FILTER_LOG}`, "Month", "numberHeader"),
+    text(`L${FILTER_LOG}`, "Logarithm", "numberHeader"),
+    text(`M${FILTER_LOG}`, "Times month", "numberHeader"),
+    text(`N${FILTER_LOG}`, "Squared month", "numberHeader"),
+    ...rows.flat(),
+  ];
+}
