@@ -195,7 +195,7 @@ const rules: readonly Rule[] = [
   ],
   [/^One formula says all this: =(DUCT\..*\))$/s, filledBy],
   [
-    /^CALIBRATEDRUNS and CALIBRATEDCURVE, with the same arguments, .*$/s,
+    /^Choose "as calibrated" in B2 of the sheet .*$/s,
     "What the ducts and the fan would be by these readings, the maker of the copy can compute.",
   ],
   // Claims
