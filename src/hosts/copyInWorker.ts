@@ -1,5 +1,6 @@
 import type { CopyOrder } from "../share/copy";
 import type { Calculated } from "../sheets/calculated";
+import { askOnce } from "./askOnce";
 import type { AskedOfCopier, ToldByCopier } from "./copyWorker";
 import type { MadeCopy } from "./makeCopy";
 
@@ -15,29 +16,17 @@ export type CopyMaker = (
 export const copierOf =
   (start: () => Worker): CopyMaker =>
   (book, order, step, signal) =>
-    new Promise((resolve, reject) => {
-      signal.throwIfAborted();
-      const worker = start();
-      const end = (): void => {
-        worker.terminate();
-        signal.removeEventListener("abort", stop);
-      };
-      const stop = (): void => {
-        end();
-        reject(signal.reason as Error);
-      };
-      signal.addEventListener("abort", stop);
-      worker.addEventListener("message", ({ data }: MessageEvent<ToldByCopier>) => {
-        if ("step" in data) return step(data.step);
-        end();
-        if ("made" in data) resolve(data.made);
-        else reject(new Error(data.failed));
-      });
-      worker.addEventListener("error", () => {
-        end();
-        reject(new Error("what makes a copy could not be loaded: load the page again"));
-      });
-      worker.postMessage({ book, order } satisfies AskedOfCopier);
-    });
+    askOnce(
+      start,
+      { book, order } satisfies AskedOfCopier,
+      (told: ToldByCopier) => {
+        if ("failed" in told) throw new Error(told.failed);
+        if ("made" in told) return { answer: told.made };
+        step(told.step);
+        return "goes on";
+      },
+      signal,
+      "what makes a copy could not be loaded: load the page again",
+    );
 
 export const copyInWorker = copierOf(() => new Worker(new URL("./copyWorker.ts", import.meta.url)));

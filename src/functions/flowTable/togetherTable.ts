@@ -13,6 +13,7 @@ import type { RunsTable, TableReader } from "../runsTable/readRuns";
 import { humpNote } from "./humpNote";
 import { requireGates } from "./openRuns";
 import { runFlows } from "./runFlows";
+import { gatesOf, opened } from "./hoodGates";
 import { setsOfGates } from "./setsOfGates";
 import { type Fan, solveRuns } from "./solveRuns";
 
@@ -79,26 +80,6 @@ function readMost(given: unknown, system: UnitSystem): number {
   const most = readOptional("most", singleCell("most", given), rule, system);
   if (!(most >= 1 && Number.isInteger(most))) throw new DomainError("most", most, "a whole number of gates from 1");
   return most;
-}
-
-/** The gates of hoods: those of runs that nothing joins. */
-function gatesOf({ runs, joined }: RunsTable): string[] {
-  const gates = runs.flatMap(({ run }) =>
-    run.side === "suction" && run.gate !== "none" && !joined.has(plain(run.name)) ? [run.name] : [],
-  );
-  if (gates.length === 0) throw new DomainError("runs", null, "a table in which a hood's run has a gate");
-  return gates;
-}
-
-/** The gates that a set opens, in the table's order: its hoods' and those that stand on the way of their air. */
-function opened(table: RunsTable, set: readonly number[], gates: readonly string[]): string[] {
-  const { runs, joins } = table.network();
-  const open = new Set<number>();
-  for (const gate of set) {
-    const hood = runs.findIndex(({ name }) => name === gates[gate]);
-    for (let index = hood; index >= 0; index = itemAt(joins, index)) open.add(index);
-  }
-  return runs.flatMap(({ name, gate }, index) => (gate !== "none" && open.has(index) ? [name] : []));
 }
 
 type Found = Omit<Judged, "set" | "open" | "failed">;

@@ -4,6 +4,7 @@ import type { UnitSystem } from "../../reference/quantities";
 import { readDensity, readOptional, singleCell } from "../arguments";
 import type { Answered } from "../cellErrors";
 import { toMatrix } from "../cells";
+import { usualScenarios } from "../flowTable/hoodGates";
 import { readOpen, requireGates } from "../flowTable/openRuns";
 import { readScenarios } from "../flowTable/readScenarios";
 import { inHost } from "../inHost";
@@ -44,8 +45,8 @@ export function answerSizes(remember: ReturnType<typeof rememberingAnswers>, giv
     const percent = readMargin(margin, system);
     return remember([...inputs, percent, air, system], () => {
       requireGates(table);
-      const sets = readScenarios(toMatrix(scenarios), table.names).filter((set) => set !== null);
-      if (sets.length === 0) throw new DomainError("scenarios", null, "at least one row with the names of open runs");
+      const typed = readScenarios(toMatrix(scenarios), table.names).filter((set) => set !== null);
+      const sets = typed.length > 0 ? typed : usualScenarios(table);
       if (sets.length > MOST_SCENARIOS)
         throw new DomainError("scenarios", sets.length, `at most ${MOST_SCENARIOS} sets of open gates`);
       const present = table.runs(null).runs.map(({ run }) => run.diameter);

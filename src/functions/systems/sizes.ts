@@ -10,7 +10,7 @@ const remember = rememberingAnswers();
  * @customfunction SIZES
  * @param runs Table with headers Run, To, Diameter ... as for BUDGET
  * @param curve As for SOLVE, or a column of pressures for each of several fans; blank: sizes by velocity, and what the fan must give
- * @param scenarios Sets of open gates, as for SCENARIOS; each must work
+ * @param scenarios Sets of open gates, as for SCENARIOS; each must work; blank: each machine alone and any two (of over eight: alone)
  * @param [stock] Diameters that one can buy, in (SI: mm), and beside them the price of a foot (SI: metre); the trade's when left out
  * @param [margin] How much more than needed each need must get, in %; 15 when left out, "none" for none
  * @param [keep] Names of runs whose diameter stays, between ; or ,; runs with a device always keep theirs

@@ -146,6 +146,12 @@ describe("SIZES", () => {
     for (const run of ["saw", "sander", "main"]) expect(rows[run]).toEqual(alone[run]);
   });
 
+  test("without a set of gates it is for each machine alone and any two, with the gates on their way", () => {
+    const gated: readonly Row[] = [saw, sander, { ...main, Gate: "shut" }];
+    const sets = [["saw", "saw; main"], ["sander", "sander; main"], ["saw; sander", "saw; sander; main"]]; // prettier-ignore
+    expect(answer(gated, { sets: [[null]] })).toEqual(answer(gated, { sets }));
+  });
+
   test("asked again, the answer is equal but another object", () => {
     expect(answer(shop, easy)).toEqual(answer(shop, easy));
     expect(answer(shop, easy)).not.toBe(answer(shop, easy));
@@ -162,7 +168,6 @@ describe("SIZES refuses", () => {
     ["a stock of three columns", { stock: [[4, 5, 6]] }, "stock must be one column of diameters, or two with a price; got \"1 by 3 cells\""], // prettier-ignore
     ["a size that is no number", { stock: [[4], ["wide"]] }, 'diameter in row 2 of the stock must be a number (in); got "wide"'], // prettier-ignore
     ["an unknown run to keep", { keep: "sawer" }, /^keep must be names of runs in the table \(nearest: "saw"/],
-    ["no scenario", { sets: [[null]] }, "scenarios must be at least one row with the names of open runs; got a blank cell"], // prettier-ignore
   ])("%s", (_, asked, words) => {
     const { message } = refusal(() => answer(shop, asked));
     if (typeof words === "string") expect(message).toBe(words);

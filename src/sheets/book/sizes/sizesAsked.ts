@@ -29,7 +29,7 @@ export function sizesAsked(frame: Frame): SheetCell[] {
     }),
     text(`C${MOST_ROW}`, "For the table of machines at the end of this sheet.", "note"),
     text(`${open}${LISTS}`, "Open together", "header", {
-      note: "Names of runs between ; in each row: all of these sets shall work. Blank: the scenarios of the sheet Flow.",
+      note: "Names of runs between ; in each row: all of these sets shall work. Blank: the scenarios of the sheet Flow; without any there, each machine alone and any two.",
     }),
     text(`${searched}${LISTS}`, "Searched for", "header"),
     { at: `D${LISTS}`, value: null, style: "header" },

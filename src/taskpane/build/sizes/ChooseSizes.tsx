@@ -28,6 +28,9 @@ interface Offer {
   readonly meets: boolean;
 }
 
+const USUAL =
+  "No set of open gates is typed, so it is for the usual ones: each machine alone and any two (where more than eight have a gate, each alone).";
+
 const startWorker = (): Worker => new Worker(new URL("./sizesWorker.ts", import.meta.url));
 
 /** Chooses the diameters of all runs for the sets of gates on the sheet Sizes, and writes them into the runs table when told to. */
@@ -51,6 +54,7 @@ export function ChooseSizes({ host }: { readonly host: SheetHost | null }): Reac
     const written = await host.write(blocksOf(asked, answer.rows, outcome, timeWords(new Date())));
     if (changes.length > 0) setOffer({ runs: asked.runs, changes, meets });
     return [
+      ...(asked.usual ? [USUAL] : []),
       ...outcome,
       written.written ? `The sheet ${asked.sheet} has it, run by run.` : `It is not on the sheet: ${written.why}`,
       ...(changes.length === 0 ? ["Every diameter is the chosen one already."] : []),
@@ -78,9 +82,10 @@ export function ChooseSizes({ host }: { readonly host: SheetHost | null }): Reac
         Choose sizes
       </Subtitle2>
       <p className={styles.text}>
-        Chooses every diameter from what can be bought, so that each set of open gates on the sheet Sizes works, for the
-        least pipe. It takes some seconds; the sheet can be used meanwhile. Nothing of yours is changed before you say
-        so. <HelpLink file={sizesFile}>How it searches, and what it does not know</HelpLink>
+        Chooses every diameter from what can be bought, so that each set of open gates on the sheet Sizes works (with
+        none typed there or on Flow, each machine alone and any two), for the least pipe. It takes some seconds; the
+        sheet can be used meanwhile. Nothing of yours is changed before you say so.{" "}
+        <HelpLink file={sizesFile}>How it searches, and what it does not know</HelpLink>
       </p>
       <Button disabledFocusable={busy} onClick={() => tasking.run("Searching sizes", search)}>
         Choose sizes

@@ -1,4 +1,5 @@
 import type { SearchedSoFar } from "../../../core/network/sizes/chooseSizes";
+import { askOnce } from "../../../hosts/askOnce";
 import type { FunctionAnswer, Matrix } from "../../functions/callFunction";
 import type { AskedOfSearch, ToldBySearch } from "./sizesWorker";
 
@@ -19,26 +20,15 @@ export function searchSizes(
   { hear, signal }: { readonly hear: (far: SearchedSoFar) => void; readonly signal: AbortSignal },
   start: () => Worker,
 ): Promise<FunctionAnswer> {
-  return new Promise((resolve, reject) => {
-    const worker = start();
-    const end = (): void => {
-      worker.terminate();
-      signal.removeEventListener("abort", stop);
-    };
-    const stop = (): void => {
-      end();
-      reject(new Error("cancelled"));
-    };
-    signal.addEventListener("abort", stop);
-    worker.addEventListener("message", ({ data }: MessageEvent<ToldBySearch>) => {
-      if ("far" in data) return hear(data.far);
-      end();
-      resolve(data.answer);
-    });
-    worker.addEventListener("error", () => {
-      end();
-      reject(new Error("the functions could not be loaded: load the pane again"));
-    });
-    worker.postMessage({ args, most: mostSolved(args) } satisfies AskedOfSearch);
-  });
+  return askOnce(
+    start,
+    { args, most: mostSolved(args) } satisfies AskedOfSearch,
+    (told: ToldBySearch) => {
+      if ("answer" in told) return { answer: told.answer };
+      hear(told.far);
+      return "goes on";
+    },
+    signal,
+    "the functions could not be loaded: load the pane again",
+  );
 }

@@ -25,6 +25,7 @@ import { cellsOfBook } from "../../functions/cellsOfBook";
 export interface SizesAsked {
   readonly sheet: string;
   readonly args: readonly Matrix[];
+  readonly usual: boolean; // no set is typed, so the usual ones are searched for
   readonly runs: RangeRef; // where the runs table stands
   readonly watched: readonly string[]; // what the search rests on, row by row
 }
@@ -71,20 +72,19 @@ export function sizesAsked(book: Calculated): SizesAsked | { readonly why: strin
     );
   const { searched, stock, price } = LISTS_COLUMNS;
   const sets = list(searched).filter(([set]) => set !== null && set !== "");
-  if (sets.length === 0)
-    return { why: `No set of open gates stands on the sheet ${name}: type one under Open together, or a scenario on the sheet Flow.` }; // prettier-ignore
   return {
     sheet: name,
     args: [
       runs,
       curve,
-      sets,
+      sets.length > 0 ? sets : [[null]], // then it takes what is usual
       list(stock, price),
       [[value(`B${MARGIN_ROW}`)]],
       [[value(`B${KEEP_ROW}`)]],
       density,
       units,
     ],
+    usual: sets.length === 0,
     runs: place,
     watched: Array.from({ length: WATCHED_LAST - WATCHED_FIRST + 1 }, (_, index) =>
       String(value(cellAddress(WATCHED_COLUMN, WATCHED_FIRST + index)) ?? ""),
