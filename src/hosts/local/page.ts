@@ -17,6 +17,7 @@ import { printSheet } from "./print/printSheet";
 import { refit } from "./refit";
 import { moveByF6, type Region } from "./regions";
 import { sharedStore } from "./sharedStore";
+import { stepsLead } from "./stepsLead";
 import { followSheet, isTyping } from "./status";
 import { fileButtons, keptLine, type TopBar } from "./topBar";
 import { type Workspace, workspaceOf } from "./workspace";
@@ -104,6 +105,7 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   });
   refit(sheet);
   takeByTab(sheet);
+  stepsLead(sheet, open.model, () => isTyping(sheet));
   enterReturns(sheet, open.model, () => isTyping(sheet));
   followSheet(open, sheet, part("sheet-words"), () => helpOf(sheet.querySelector(".o-formula-assistant-head")));
   fileButtons(top, save, work, bar, example);

@@ -2,6 +2,7 @@ import type { CellPosition, GridModel } from "./grid";
 import type { GridDesk } from "./gridDesk";
 import { offeredIn } from "./offeredWord";
 import { nearestFunction, slipIn } from "./slip";
+import { stepIn } from "./stepsLead";
 import { cutText, toType } from "./tellCell";
 
 /**
@@ -17,6 +18,8 @@ export function cellWords(model: GridModel, position: CellPosition): string {
     const code = String(cell.value);
     return `${at} shows ${code}: ${whyOf(code, cell.message ?? "", elsewhere, model.getters.getCellText(origin ?? position, { showFormula: true }))}${elsewhere ? ` (${addressOf(model, origin)})` : ""}`;
   }
+  const step = stepIn(model, position);
+  if (step !== null) return `${at}: Enter or a click goes to the sheet ${model.getters.getSheetName(step)}; F2 edits.`;
   const words = [cutText(model, position), toType(model, position)].filter((part) => part !== "");
   return words.length === 0 ? "" : `${at}: ${words.join(" | ")}`;
 }

@@ -96,10 +96,9 @@ describe.each(whole)("the whole budget, %s", (_, book) => {
     book.sheets.forEach(({ print }) => expect(print?.paper).toBe(paper));
   });
 
-  test("of Flow one prints what flows, up to the notes, on one page's width", () => {
+  test("of Flow one prints what flows, its notes and what sealing gives, on two pages' width", () => {
     const { print } = book.sheets.find(({ key }) => key === "flow")!;
-    expect(print).toMatchObject({ landscape: true, area: expect.stringMatching(/^A1:I\d\d$/) });
-    expect(print).not.toHaveProperty("pagesWide");
+    expect(print).toMatchObject({ landscape: true, area: expect.stringMatching(/^A1:U\d\d$/), pagesWide: 2 });
   });
 });
 

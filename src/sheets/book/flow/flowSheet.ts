@@ -4,7 +4,7 @@ import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
 import { BUDGET_WRONG_CELL, FLOW_HEADER, FLOW_LAST } from "../layout";
-import { answerColumn, answerLetters, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answerReferences";
+import { answerColumn, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answerReferences";
 import { cautionLine } from "../parts/cautionLine";
 import { LOOK } from "../parts/look";
 import { countOfNote, SETTLES } from "../parts/notes";
@@ -16,7 +16,17 @@ import { flowAnswer, hoodColumns } from "./flowAnswer";
 import type { FlowContents } from "./flowContents";
 import { gains } from "./flowGains";
 import { flowGates, gateFlag } from "./flowGates";
-import { besideColumn, GAINS, GAINS_TITLE, NAMES, SCENARIOS, SCENARIOS_LAST, SETS, SLOWEST } from "./flowLayout";
+import {
+  beside,
+  besideColumn,
+  GAINS,
+  GAINS_TITLE,
+  NAMES,
+  SCENARIOS,
+  SCENARIOS_LAST,
+  SETS,
+  SLOWEST,
+} from "./flowLayout";
 import { scenarioList, scenarios } from "./flowScenarios";
 import { flowUncertainty } from "./flowUncertainty";
 import { systemChoice, systemList } from "./systemChoice";
@@ -84,8 +94,8 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
       { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: markOf("short"), style: "flag" },
       { range: `A${SCENARIOS + 1}:A${SCENARIOS_LAST}`, containsText: SETTLES, style: "flag" },
     ],
-    // what flows, on a page: the questions behind it would take two dozen, and Summary prints their answers
-    print: { ...printing(frame, "landscape", 1), area: `A1:${answerLetters(FLOW_ANSWER, "note")}${FLOW_LAST}` },
+    // what flows, its notes, what sealing gives: the questions behind it would take two dozen pages, and Summary prints their answers
+    print: { ...printing(frame, "landscape", 1), area: `A1:${beside.gains}${FLOW_LAST}` },
   };
 };
 

@@ -5,7 +5,7 @@ import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { FLOW_HEADER, FLOW_LAST } from "../layout";
-import { answerCell, onceRunsAndCurve } from "../parts/answerReferences";
+import { answerCell, answerColumn, FLOW_ANSWER, onceRunsAndCurve } from "../parts/answerReferences";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
 import { quotedCall, uncertaintyCall } from "./flowCalls";
@@ -53,8 +53,23 @@ export function flowUncertainty(frame: Frame): SheetCell[] {
     text(`${beside.inWords}${FLOW_HEADER}`, "Airflow, ±", "numberHeader", { note: WORDS_NOTE }),
   ];
   for (let row = FLOW_FIRST; row <= FLOW_LAST; row++) {
-    const words = answerCell(UNCERTAINTY_ANSWER, "inWords", row);
-    cells.push(formula(`${beside.inWords}${row}`, `=IFERROR(${words}&"","")`, "result"));
+    cells.push(formula(`${beside.inWords}${row}`, `=${inWordsOf(row)}`, "result"));
   }
   return cells;
+}
+
+/**
+ * The words of the run that the answer of SOLVE has in this row. In a copy the one table is live and the other is not, so that after a
+ * row is inserted their rows part: then the run is looked for by its name.
+ */
+function inWordsOf(row: number): string {
+  const run = answerCell(FLOW_ANSWER, "run", row);
+  const [names, words] = (["run", "inWords"] as const).map((key) => answerColumn(UNCERTAINTY_ANSWER, key)) as [
+    string,
+    string,
+  ];
+  const place = `SUMPRODUCT((${names}=${run})*(ROW(${names})-${FLOW_HEADER}))`;
+  const found = `INDEX(${words},1/(1/${place}))&""`; // an error where the name stands nowhere
+  const here = `${answerCell(UNCERTAINTY_ANSWER, "inWords", row)}&""`;
+  return `IFERROR(IF(${run}="","",IF(${answerCell(UNCERTAINTY_ANSWER, "run", row)}=${run},${here},${found})),"")`;
 }
