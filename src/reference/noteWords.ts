@@ -127,7 +127,7 @@ export const noteWords = {
   },
   notApart: { words: "these readings cannot tell apart: {pair}" },
   notApartMore: { words: "these readings cannot tell apart: {pair}, and {count} more pairs: see the inputs" },
-  untouched: { words: "{count} further inputs hardly touched" },
+  untouched: { words: "{count} inputs hardly touched" },
   pastCurve: { words: "these readings ask for more air than the fan's curve has points for: type more of its points" },
   humpInSet: { words: "the curve has a hump: {open}: the fan may also jump to another point" },
   // of an input, by CALIBRATE

@@ -40,10 +40,22 @@ const KINDS = ["static", "total"] as const;
 /** The fan's curve, where it works on these ducts, and a picture of both. */
 export const fanSheet: SheetOf<FanContents> = (frame, contents) => ({
   name: frame.sheet("fan"),
-  columns: [23, 12, 8, 11, 11, 58, 8, 11, 12, 4, ...fanCurveColumns.map(({ key }) => (key === "inWords" ? 80 : 11))],
+  columns: [
+    23,
+    12,
+    9.5,
+    10.5,
+    12,
+    58,
+    8,
+    11,
+    12,
+    4,
+    ...fanCurveColumns.map(({ key }) => (key === "inWords" ? 80 : 11)),
+  ],
   tallRows: [
-    { row: CURVE_HEADER, lines: 3 },
-    { row: THROTTLES, lines: 2 },
+    { row: CURVE_HEADER, lines: 4 },
+    { row: THROTTLES, lines: 3 },
     { row: PICTURE + 1, lines: 2 },
     { row: DRAWN_OWN, lines: 2 },
   ],
@@ -69,7 +81,7 @@ export const fanSheet: SheetOf<FanContents> = (frame, contents) => ({
     formula("A6", headingIn(frame, "Fan outlet", "diameter"), "label"),
     input(OUTLET_CELL.replace(/\$/g, ""), null, { note: OUTLET_NOTE }),
     formula("A7", curveTrouble(frame), "total"),
-    text("E6", "Sheets use", "label"),
+    text("E6", "Used is", "label"),
     input(USED_CELL.replace(/\$/g, ""), USED.printed, { note: USED_NOTE }),
     text("E5", "It is from", "label"),
     input(SOURCE_CELL, contents.source, {

@@ -31,10 +31,10 @@ export function ventedHeat(frame: Frame): SheetCell[] {
     text(`A${HEAT}`, "Blow it outdoors, or filter it?", "section"),
     text(
       `A${HEAT + 1}`,
-      "The heat that goes outdoors with the air while the fan runs: density times 1006 J/(kg K) times airflow times the difference in temperature (ASHRAE Fundamentals, ch. 1).",
+      "Density times 1006 J/(kg K) times airflow times the difference in temperature (ASHRAE Fundamentals, ch. 1), while the fan runs.",
       "note",
     ),
-    formula(`A${HEAT + 2}`, headingIn(frame, "Air blown outdoors", "airflow"), "label"),
+    formula(`A${HEAT + 2}`, headingIn(frame, "Air blown out", "airflow"), "label"),
     input(AIR.replaceAll("$", ""), null, { note: "Blank: all that the fan moves, with the gates of the sheet Flow." }),
     formula(`A${HEAT + 3}`, `="Indoors warmer by ("&${bySystem(frame, '"°F"', '"K"')}&")"`, "label"),
     input(WARMER.replaceAll("$", ""), frame.units === "SI" ? 20 : 36, { note: "Than outdoors, on a day that counts." }),

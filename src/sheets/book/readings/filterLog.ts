@@ -50,15 +50,15 @@ export function filterLog(frame: Frame, given: FilterLog | null): SheetCell[] {
       "Read its drop and the airflow once a month, at the same place with the same meter. Begin anew after cleaning it.",
       "note",
     ),
-    formula(`A${FILTER + 2}`, headingIn(frame, "Rated airflow", "airflow"), "label"),
+    formula(`A${FILTER + 2}`, headingIn(frame, "Rated air", "airflow"), "label"),
     input(plain(RATED_CELL), given?.rated ?? null, {
       note: "At which the losses are compared: a filter loses with its airflow.",
     }),
-    formula(`A${FILTER + 3}`, headingIn(frame, "Clean it at", "pressure"), "label"),
+    formula(`A${FILTER + 3}`, headingIn(frame, "Clean at", "pressure"), "label"),
     input(plain(CLEAN_AT_CELL), given?.cleanAt ?? null, {
       note: "The loss at its rated airflow at which you clean it: from its maker, or from what your hoods can spare.",
     }),
-    text(`A${FILTER + 4}`, "A reading strays by, %", "label"),
+    text(`A${FILTER + 4}`, "Strays by, %", "label"),
     input(plain(STRAYS_CELL), USUAL_STRAY, {
       note: "From one reading to the next, standard deviation of drop and airflow together. 2.1 is 1.5 % each, for a steady hand: common practice, no source.",
     }),
