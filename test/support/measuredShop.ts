@@ -105,3 +105,15 @@ export function drawnShop(of: Model, plan: readonly Spot[], normal: () => number
   });
   return { truth, readings };
 } // prettier-ignore
+
+/** Sets of readings of shops drawn so, each with one airflow off by a factor. */
+export function spoiledShops(drawn: Model, factor: number, plan: number, shops: number): { wrong: Reading; readings: Reading[] }[] {
+  const normal = normals(9);
+  return Array.from({ length: shops }, (_, shop) => {
+    const { readings } = drawnShop(drawn, PLANS[plan]!, normal);
+    const airflows = readings.filter(({ what }) => what === "airflow");
+    const bad = airflows[shop % airflows.length]!;
+    const wrong: Reading = { ...bad, value: bad.value * factor };
+    return { wrong, readings: readings.map((one) => (one === bad ? wrong : one)) };
+  });
+} // prettier-ignore

@@ -1,20 +1,7 @@
 import { judge } from "../../../../src/core/network/calibration/slips";
-import type { Reading } from "../../../../src/core/network/calibration/reading";
-import { drawnShop, model, normals, PLANS, toldBy } from "../../../support/measuredShop";
+import { drawnShop, model, normals, PLANS, spoiledShops, toldBy } from "../../../support/measuredShop";
 
 const of = model();
-
-/** Sets of readings of invented shops, each with one airflow off by a factor. */
-function spoiled(factor: number, plan: number, shops: number) {
-  const normal = normals(9);
-  return Array.from({ length: shops }, (_, shop) => {
-    const { readings } = drawnShop(model(0), PLANS[plan]!, normal);
-    const airflows = readings.filter(({ what }) => what === "airflow");
-    const bad = airflows[shop % airflows.length]!;
-    const wrong: Reading = { ...bad, value: bad.value * factor };
-    return { wrong, readings: readings.map((one) => (one === bad ? wrong : one)) };
-  });
-}
 
 describe("slips", () => {
   test.each([
@@ -22,7 +9,7 @@ describe("slips", () => {
     [0.1, 2],
     [4, 4],
   ])("a reading %d times as large is found, and no other accused: plan %d", (factor, plan) => {
-    for (const { wrong, readings } of spoiled(factor, plan, 3)) {
+    for (const { wrong, readings } of spoiledShops(model(0), factor, plan, 3)) {
       const { slips, fit } = judge(of, readings, toldBy(of));
       expect(slips.map((slip) => slip.readings)).toEqual([[wrong]]);
       expect(slips[0]!.instead).toEqual([]);
