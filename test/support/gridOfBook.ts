@@ -2,8 +2,10 @@
 import * as library from "@odoo/o-spreadsheet";
 import { createCustomFunctions } from "../../src/hosts/local/customFunctions";
 import { gridData } from "../../src/hosts/local/model";
+import { shownWith } from "../../src/hosts/local/readGrid";
 import { registerAll } from "../../src/hosts/local/register";
 import { cellAddress, placeOf } from "../../src/sheets/address";
+import type { Calculated } from "../../src/sheets/calculated";
 import type { Workbook } from "../../src/sheets/workbook";
 import { cellFunctions } from "./cellFunctions";
 
@@ -20,6 +22,7 @@ export interface Shows {
   readonly cut: (sheet: string, range: string, to: string) => void;
   readonly copy: (sheet: string, range: string, to: string) => void;
   readonly sort: (sheet: string, range: string, by: string, direction: "asc" | "desc") => void; // by its letters
+  readonly calculated: (workbook: Workbook) => Calculated; // with what was typed since in the description
   readonly errors: () => string[]; // every cell that shows an error, as "Leaks!B7: #VALUE! ..."
 }
 
@@ -173,6 +176,7 @@ export function gridOfBook(workbook: Workbook): Shows {
         sortOptions: { sortHeaders: true },
       });
     },
+    calculated: (described) => shownWith(model, described),
     errors: () =>
       getters.getSheetIds().flatMap((sheetId: string) => {
         const positions = getters.getEvaluatedCellsPositions(sheetId);

@@ -198,6 +198,10 @@ const rules: readonly Rule[] = [
     /^Choose "as calibrated" in B2 of the sheet .*$/s,
     "What the ducts and the fan would be by these readings, the maker of the copy can compute.",
   ],
+  [
+    /^(The sheet .* was there before these readings and goes by what is typed\.) In a cell .*$/s,
+    "$1 What the ducts and the fan would be by them, the maker of the copy can compute.",
+  ],
   // Claims
   [
     /^Try it: type .* in B\d+, press Enter, and read the verdicts\.$/,

@@ -17,6 +17,8 @@ export interface Frame {
   readonly sheet: (key: SheetKey) => string;
   /** Whether the workbook has that sheet, so that texts and formulas speak only of sheets that are there. */
   readonly has: (key: SheetKey) => boolean;
+  /** Whether it is made now, so that it knows of all that are made with it. */
+  readonly adds: (key: SheetKey) => boolean;
   /** A range of another sheet as a formula writes it: Runs!$B$8:$S$48. */
   readonly ref: (key: SheetKey, range: string) => string;
   /** A named cell as a formula writes it. */

@@ -1,4 +1,9 @@
+import type { GridModel } from "../../../src/hosts/local/grid";
+import { shownWith } from "../../../src/hosts/local/readGrid";
 import type { UnitSystem } from "../../../src/reference/quantities";
+import { clubCopy } from "../../../src/share/clubCopy";
+import { type Compute, recomputed } from "../../../src/share/recomputed";
+import { cellAddress } from "../../../src/sheets/address";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import {
   DRAWN,
@@ -6,22 +11,30 @@ import {
   INPUTS_LAST,
   MORE_INPUTS,
   MOST_INPUTS,
+  NOTES,
   READINGS,
   SHORT,
   WORDS,
 } from "../../../src/sheets/book/measured/layout";
 import { answerLetters } from "../../../src/sheets/book/parts/answerReferences";
-import { CURVE_HEADER, CURVE_LAST } from "../../../src/sheets/book/layout";
-import { HOODS_FIRST } from "../../../src/sheets/book/leaks/layout";
+import { CURVE_HEADER, CURVE_LAST, FLOW_COLUMN, FLOW_HEADER } from "../../../src/sheets/book/layout"; // prettier-ignore
+import { HOODS_FIRST, IN_SHORT } from "../../../src/sheets/book/leaks/layout";
 import { DRAWN_OWN, HEAT, OWN_ANSWER, OWN_SAYS, POINT_AIRFLOW, POINT_PRESSURE, THROTTLES, USED, USED_CELL } from "../../../src/sheets/book/fan/fanLayout"; // prettier-ignore
+import { takenIn } from "../../../src/sheets/book/parts/taken";
 import { namedCells } from "../../../src/sheets/book/start/startLayout";
+import type { Calculated } from "../../../src/sheets/calculated";
+import type { Workbook } from "../../../src/sheets/workbook";
+import { typed } from "../../share/solve/solvedCopies";
+import { gridOf } from "../../support/grid";
 import { relative } from "../../support/printed";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
 
+const ORDER = { kind: "formulas", date: "2026-11-25", version: "0.2.0" } as const;
 const SHEET = "Measured";
 const SECOND = READINGS + 2; // the reading with the slip
-const shown = (units: UnitSystem, contents: "example" | "empty"): Shows =>
-  gridOfBook(budgetBook({ units, sheets: ["measured", "summary", "leaks"], contents }, { sheets: [], names: [] }));
+const bookOf = (units: UnitSystem, contents: "example" | "empty"): Workbook =>
+  budgetBook({ units, sheets: ["measured", "summary", "leaks"], contents }, { sheets: [], names: [] });
+const shown = (units: UnitSystem, contents: "example" | "empty"): Shows => gridOfBook(bookOf(units, contents));
 
 const sentences = (shows: Shows): string[] => shows.column(SHEET, `B${SHORT}:B${SHORT + 3}`).map(String);
 const words = (shows: Shows): string[] =>
@@ -36,6 +49,7 @@ describe.each<[UnitSystem, string, string, string]>([
   ["SI", "airflow at thickness sander (row 3)", "a decimal place of the area?", "1190"],
 ])("the example's readings in %s", (units, which, slip, right) => {
   const shows = shown(units, "example");
+  let asCalibrated: Calculated;
 
   test("have one slip, which the sheet finds and asks about, and no other is accused", () => {
     expect(shows.errors()).toEqual([]);
@@ -86,17 +100,38 @@ describe.each<[UnitSystem, string, string, string]>([
     shows.type("Flow", "B2", "as calibrated");
     const calibrated = flow();
     expect(shows.errors()).toEqual([]);
-    expect([shows.value("Flow", "A3"), shows.value("Summary", "A3")]).toEqual(Array.from({ length: 2 }, () => "Ducts and fan as Measured makes them")); // prettier-ignore
+    const said = [shows.value("Flow", "A3"), shows.value("Summary", "A3"), shows.value("Leaks", `D${IN_SHORT}`)];
+    expect(said).toEqual(said.map(() => "Ducts and fan as Measured makes them"));
     calibrated[0]!.forEach((airflow, hood) => {
       expect(Number(airflow)).toBeLessThan(Number(entered[0]![hood])); // the fan gives less than is printed
       expect(error(calibrated[1]![hood])).toBeLessThan(error(entered[1]![hood]) / 1.8);
     });
     sealed().forEach((gain, hood) => expect(Math.abs(gain - entire[hood]!)).toBeLessThan(0.2 * entire[hood]! + 1)); // both sides are calibrated
+    asCalibrated = shows.calculated(typed(typed(bookOf(units, "example"), "Flow", "B2", "as calibrated"), SHEET, `E${SECOND}`, Number(right))); // prettier-ignore
     shows.type("Flow", "B2", "another word");
     expect(flow()).toEqual(entered);
     expect(shows.value("Flow", "A3")).toBe("Ducts and fan as typed");
     shows.type("Flow", "B2", "as entered");
   });
+
+  // Every cell, numbers to a thousand-millionth: the grid computes the copy anew. In one system, for that takes seconds.
+  if (units === "SI")
+    test("a copy that is made meanwhile shows the same, and what flows is old in it once a reading is another", () => {
+      const grids: GridModel[] = [];
+      const compute: Compute = (workbook) => {
+        grids.push(gridOf(workbook));
+        return shownWith(grids.at(-1)!, workbook).shown;
+      };
+      const { copy, differs, unchecked } = recomputed(asCalibrated, clubCopy(asCalibrated, ORDER), compute);
+      expect([differs, unchecked, copy.untranslated]).toEqual([[], [], []]);
+      const { getters } = grids[0]!;
+      const idOf = (sheet: string): string => getters.getSheetIdByName(sheet)!;
+      const solved = copy.fixed.findIndex(({ sheet, at }) => sheet === "Flow" && at === cellAddress(FLOW_COLUMN, FLOW_HEADER)); // prettier-ignore
+      const state = (): unknown => getters.getEvaluatedCell({ sheetId: idOf("Fixed numbers"), col: 2, row: 5 + solved }).value; // prettier-ignore
+      expect(state()).toBe(`as of ${ORDER.date}`);
+      grids[0]!.dispatch("UPDATE_CELL", { sheetId: idOf(SHEET), col: 3, row: READINGS, content: "20" }); // its velocity
+      expect(state()).toBe("inputs changed since: these numbers are old");
+    });
 
   test("a row that is wrong says why, and the others still count", () => {
     shows.type(SHEET, `C${READINGS + 1}`, "no such run");
@@ -156,4 +191,13 @@ test("an empty sheet waits for ducts and fan", () => {
   const shows = shown("IP", "empty");
   expect(sentences(shows)).toEqual(["Fill in the sheets Runs and Fan first", "", "", ""]);
   expect(shows.errors()).toEqual([]);
+});
+
+test("beside a sheet Flow that was there before it points to no choice, for there is none", () => {
+  const before = budgetBook({ units: "SI", sheets: ["flow"], contents: "example" }, { sheets: [], names: [] });
+  const { sheets } = budgetBook({ units: "SI", sheets: ["measured"], contents: "empty" }, takenIn(before));
+  expect(sheets.map(({ name }) => name)).toEqual([SHEET]);
+  const said = (of: Workbook["sheets"]): unknown => of.find(({ name }) => name === SHEET)!.cells.find(({ at }) => at === `A${NOTES + 1}`); // prettier-ignore
+  expect(said(sheets)).toMatchObject({ value: expect.stringMatching(/^The sheet Flow was there before these readings and goes by what is typed\./) }); // prettier-ignore
+  expect(said(bookOf("SI", "empty").sheets)).toMatchObject({ value: expect.stringMatching(/^Choose "as calibrated" in B2 of the sheet Flow,/) }); // prettier-ignore
 });

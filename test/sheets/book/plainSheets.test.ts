@@ -104,6 +104,7 @@ describe("the sheet about the workbook", () => {
     units: "SI",
     sheet: (key) => usualNames[key],
     has: () => true,
+    adds: () => true,
     ref: (key, range) => `${usualNames[key]}!${range}`,
     name: (key) => key,
   };

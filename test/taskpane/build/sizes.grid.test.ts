@@ -109,9 +109,13 @@ describe("choosing sizes", () => {
     const { model, host } = await opened();
     const choose = (content: string) => model.dispatch("UPDATE_CELL", { sheetId: model.getters.getSheetIdByName("Flow")!, col: 1, row: 1, content }); // prettier-ignore
     choose("as calibrated");
-    expect(sizesAsked(await host.readBook())).toEqual({
+    const calibrated = await host.readBook();
+    expect(sizesAsked(calibrated)).toEqual({
       why: expect.stringMatching(/^The sheets show the system as calibrated/),
     });
+    expect(calibrated.shown.get("Sizes")!.get("B6")!.value).toBe(
+      "Ducts and fan as Measured makes them for what can run together; which pipe goes by what is typed",
+    );
     choose("as entered");
     model.dispatch("ADD_COLUMNS_ROWS", { sheetId: model.getters.getSheetIdByName("Sizes")!, sheetName: "Sizes", dimension: "ROW", base: 20, position: "before", quantity: 1 }); // prettier-ignore
     expect(sizesAsked(await host.readBook())).toEqual({

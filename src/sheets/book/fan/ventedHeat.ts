@@ -12,7 +12,7 @@ const EFFICIENCY = `$B$${HEAT + 4}`;
 const HEAT_CELL = `$B$${HEAT + 5}`;
 const POWER_CELL = `$B$${HEAT + 6}`;
 
-/** J/(kg K), of dry air. Source: ASHRAE Handbook Fundamentals, chapter 1, in the enthalpy of moist air. */
+/** J/(kg K), of dry air: from memory of the ASHRAE Handbook Fundamentals, chapter 1, where it stands in the enthalpy of moist air. */
 const HEAT_CAPACITY = "1006";
 const USUAL_EFFICIENCY = 45;
 
@@ -31,7 +31,7 @@ export function ventedHeat(frame: Frame): SheetCell[] {
     text(`A${HEAT}`, "Blow it outdoors, or filter it?", "section"),
     text(
       `A${HEAT + 1}`,
-      "Density times 1006 J/(kg K) times airflow times the difference in temperature (ASHRAE Fundamentals, ch. 1), while the fan runs.",
+      "Density times 1006 J/(kg K) (from memory: ASHRAE Fundamentals, ch. 1) times airflow times the difference in temperature, while the fan runs.",
       "note",
     ),
     formula(`A${HEAT + 2}`, headingIn(frame, "Air blown out", "airflow"), "label"),
@@ -40,8 +40,9 @@ export function ventedHeat(frame: Frame): SheetCell[] {
     input(WARMER.replaceAll("$", ""), frame.units === "SI" ? 20 : 36, { note: "Than outdoors, on a day that counts." }),
     text(`A${HEAT + 4}`, "Fan with its motor, %", "label"),
     input(EFFICIENCY.replaceAll("$", ""), USUAL_EFFICIENCY, {
-      note: "Air power over what the motor takes from the socket. 45 % is an estimate: common practice, no source.",
+      note: "Air power over what the motor takes from the socket.",
     }),
+    text(`C${HEAT + 4}`, `${USUAL_EFFICIENCY} % is an estimate: common practice, no source.`, "note"),
     text(`A${HEAT + 5}`, "Heat that goes with it", "label"),
     formula(HEAT_CELL.replaceAll("$", ""), `=IFERROR(IF(COUNT(${WARMER})=0,"",${heat}),"")`, "total", {
       format: "0.0",

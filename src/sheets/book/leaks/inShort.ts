@@ -1,6 +1,7 @@
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
+import { systemInWords } from "../flow/systemChoice";
 import { FLOW_ANSWER, ofFan } from "../parts/answerReferences";
 import { totals } from "../parts/totals";
 import { formatOf, unitOnly, unitWord } from "../parts/units";
@@ -30,6 +31,7 @@ export function inShort(frame: Frame): SheetCell[] {
   const against = `COUNTIF(${saved},"<0")`;
   return [
     text(`A${IN_SHORT}`, "In short", "section"),
+    formula(`D${IN_SHORT}`, `=${systemInWords(frame)}`, "note"),
     text(`A${IN_SHORT + 1}`, "Mend next", "label"),
     formula(MEND_NEXT_CELL, nextGate, "total"),
     ...totals(`A${IN_SHORT + 2}`, 1, [

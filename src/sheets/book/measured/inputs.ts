@@ -37,6 +37,7 @@ export function inputs(): SheetCell[] {
     ),
   );
   return [
+    text(`A${PICTURE}`, "How far each ± has shrunk", "section"),
     text(`A${INPUTS - 2}`, "What they say of the system", "section"),
     text(
       `A${INPUTS - 1}`,
@@ -52,7 +53,6 @@ export function inputs(): SheetCell[] {
       `=IF(${COUNT}>${MOST_INPUTS},"and "&(${COUNT}-${MOST_INPUTS})&" more in the table at the right","")`,
       "note",
     ),
-    text(`A${PICTURE}`, "How far each ± has shrunk", "section"),
     ...drawn(),
   ];
 }
@@ -94,7 +94,7 @@ export const errorsChart: Chart = {
   kind: "line through points",
   over: `A${PICTURE + 1}:H${PICTURE_LAST}`,
   title: "± of each input before and after the readings",
-  x: { title: "No. of the input in the table above", range: series("A") },
+  x: { title: "No. of the input in the table below", range: series("A") },
   y: {
     title: "±, % of what is typed (leaks left out)",
     series: [

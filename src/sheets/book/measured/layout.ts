@@ -14,15 +14,15 @@ const BEHIND = READINGS_COLUMN + readingColumns.length;
 export const LAST_READING = columnLetters(BEHIND - 1);
 export const WORDS = columnLetters(BEHIND); // what is said of the row's readings
 
-export const INPUTS = READINGS_LAST + 4; // row of the header
+/** The picture of each ± before and after, over the inputs, since nobody knows how many these are; far below the cells that it is drawn from. */
+export const PICTURE = READINGS_LAST + 2; // row of its title
+export const PICTURE_LAST = PICTURE + 16;
+
+export const INPUTS = PICTURE_LAST + 4; // row of the header
 export const MOST_INPUTS = 24;
 export const INPUTS_LAST = INPUTS + MOST_INPUTS;
 export const MORE_INPUTS = INPUTS_LAST + 1; // row that says how many there are beyond these
-
-/** The picture of each ± before and after, and far below the cells that it is drawn from. */
-export const PICTURE = MORE_INPUTS + 2; // row of its title
-export const PICTURE_LAST = PICTURE + 16;
-export const NOTES = PICTURE_LAST + 2;
+export const NOTES = MORE_INPUTS + 2;
 export const DRAWN = NOTES + 5; // row of the header of those cells
 
 /** The columns of the inputs that are shown, each in its place from A on. */

@@ -148,10 +148,15 @@ function answer(frame: Frame): SheetCell[] {
       onceRunsAndCurve(frame, call),
     ),
     text(`A${NOTES}`, `One formula says all this: =${call}`, "note"),
-    text(
-      `A${NOTES + 1}`,
-      `Choose "${CALIBRATED}" in ${SYSTEM_CELL.replaceAll("$", "")} of the sheet ${frame.sheet("flow")}, and the sheets go on with these ducts and this fan. In a cell CALIBRATEDRUNS and CALIBRATEDCURVE hand them back, for SIZES too.`,
-      "note",
-    ),
+    text(`A${NOTES + 1}`, goingOn(frame), "note"),
   ];
+}
+
+/** A sheet Flow that was there before knows nothing of these readings: only one that is made with them has the choice. */
+function goingOn(frame: Frame): string {
+  const flow = frame.sheet("flow");
+  const cell = SYSTEM_CELL.replaceAll("$", "");
+  return frame.adds("flow")
+    ? `Choose "${CALIBRATED}" in ${cell} of the sheet ${flow}, and the sheets go on with these ducts and this fan. In a cell CALIBRATEDRUNS and CALIBRATEDCURVE hand them back, for SIZES too.`
+    : `The sheet ${flow} was there before these readings and goes by what is typed. In a cell CALIBRATEDRUNS and CALIBRATEDCURVE hand these ducts and this fan back, for SOLVE and SIZES.`;
 }

@@ -17,6 +17,7 @@ export function frameOf(units: UnitSystem, planned: Plan, taken: Taken): Frame {
     units,
     sheet: (key) => planned.sheets[key] ?? usualNames[key],
     has: (key) => planned.sheets[key] !== undefined,
+    adds: (key) => planned.added.includes(key),
     ref,
     name: (key) => {
       if (planned.added.includes("start")) return planned.names[key];

@@ -60,8 +60,9 @@ export function filterLog(frame: Frame, given: FilterLog | null): SheetCell[] {
     }),
     text(`A${FILTER + 4}`, "Strays by, %", "label"),
     input(plain(STRAYS_CELL), USUAL_STRAY, {
-      note: "From one reading to the next, standard deviation of drop and airflow together. 2.1 is 1.5 % each, for a steady hand: common practice, no source.",
+      note: "From one reading to the next, standard deviation of drop and airflow together.",
     }),
+    text(`C${FILTER + 4}`, `${USUAL_STRAY} is 1.5 % each, for a steady hand: common practice, no source.`, "note"),
     formula(FILTER_SAYS, `=IF(COUNT(${SLOPE},${OFF})=2,${says},"")`, "total"),
     text(`A${FILTER_LOG}`, "Month", "numberHeader", { note: "Since it was new or cleaned: 0, 1, 2.5 ..." }),
     formula(`B${FILTER_LOG}`, headingIn(frame, "Drop", "pressure"), "numberHeader"),

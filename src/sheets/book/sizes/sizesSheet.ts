@@ -1,5 +1,7 @@
-import { text } from "../../cells";
-import type { SheetOf } from "../frame";
+import { formula, text } from "../../cells";
+import type { SheetCell } from "../../workbook";
+import type { Frame, SheetOf } from "../frame";
+import { systemInWords } from "../flow/systemChoice";
 import { cautionLine } from "../parts/cautionLine";
 import { printing } from "../parts/printing";
 import { sizesAsked } from "./sizesAsked";
@@ -30,6 +32,7 @@ export const sizesSheet: SheetOf<null> = (frame) => ({
     ),
     cautionLine(frame, "A4", "Sizes are as sure as the fan's curve and the losses typed: measure before you buy."),
     text("A6", "In short", "section"),
+    ...whichSystem(frame),
     ...sizesAsked(frame),
     ...sizesPipes(frame),
     ...sizesTogether(frame),
@@ -38,3 +41,9 @@ export const sizesSheet: SheetOf<null> = (frame) => ({
   flags: [{ range: STATE_CELL.replaceAll("$", ""), containsText: CHANGED, style: "flag" }],
   print: { ...printing(frame, "landscape"), area: `A1:I${TOGETHER_ANSWER.last}` },
 });
+
+/** The search takes the ducts as typed whatever the sheets show. */
+const whichSystem = (frame: Frame): SheetCell[] =>
+  frame.has("measured")
+    ? [formula("B6", `=${systemInWords(frame)}&" for what can run together; which pipe goes by what is typed"`, "note")]
+    : [];
