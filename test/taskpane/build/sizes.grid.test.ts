@@ -117,6 +117,7 @@ describe("choosing sizes", () => {
       "Ducts and fan as Measured makes them for what can run together; which pipe goes by what is typed",
     );
     choose("as entered");
+    expect((await host.readBook()).shown.get("Sizes")!.get("B6")!.value).toBe("Ducts and fan as typed");
     model.dispatch("ADD_COLUMNS_ROWS", { sheetId: model.getters.getSheetIdByName("Sizes")!, sheetName: "Sizes", dimension: "ROW", base: 20, position: "before", quantity: 1 }); // prettier-ignore
     expect(sizesAsked(await host.readBook())).toEqual({
       why: expect.stringMatching(/^Rows or columns of the sheet Sizes were moved/),

@@ -31,7 +31,7 @@ export function ventedHeat(frame: Frame): SheetCell[] {
     text(`A${HEAT}`, "Blow it outdoors, or filter it?", "section"),
     text(
       `A${HEAT + 1}`,
-      "Density times 1006 J/(kg K) (from memory: ASHRAE Fundamentals, ch. 1) times airflow times the difference in temperature, while the fan runs.",
+      "While the fan runs: density times 1006 J/(kg K) (from memory: ASHRAE Fundamentals, ch. 1) times airflow times kelvins.",
       "note",
     ),
     formula(`A${HEAT + 2}`, headingIn(frame, "Air blown out", "airflow"), "label"),

@@ -3,6 +3,7 @@ import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
 import { systemInWords } from "../flow/systemChoice";
 import { cautionLine } from "../parts/cautionLine";
+import { eitherOf } from "../parts/inUse";
 import { printing } from "../parts/printing";
 import { sizesAsked } from "./sizesAsked";
 import { LISTS, PIPES_ANSWER, STATE_CELL, TOGETHER_ANSWER } from "./sizesLayout";
@@ -43,7 +44,8 @@ export const sizesSheet: SheetOf<null> = (frame) => ({
 });
 
 /** The search takes the ducts as typed whatever the sheets show. */
+const SEARCHED_AS_TYPED = '" for what can run together; which pipe goes by what is typed"';
 const whichSystem = (frame: Frame): SheetCell[] =>
   frame.has("measured")
-    ? [formula("B6", `=${systemInWords(frame)}&" for what can run together; which pipe goes by what is typed"`, "note")]
+    ? [formula("B6", `=${systemInWords(frame)}&${eitherOf(frame, SEARCHED_AS_TYPED, '""')}`, "note")]
     : [];
