@@ -46,6 +46,7 @@ import { guide as calibratedruns } from "./systems/calibratedruns";
 import { guide as calibrateduncertainty } from "./systems/calibrateduncertainty";
 import { guide as gains } from "./systems/gains";
 import { guide as gainuncertainty } from "./systems/gainuncertainty";
+import { guide as leakgains } from "./systems/leakgains";
 import { guide as scenarios } from "./systems/scenarios";
 import { guide as sizes } from "./systems/sizes";
 import { guide as solve } from "./systems/solve";
@@ -99,6 +100,7 @@ export const tasks: readonly Task[] = [
     SCENARIOS: scenarios,
     TOGETHER: together,
     GAINS: gains,
+    LEAKGAINS: leakgains,
     SIZES: sizes,
     UNCERTAINTY: uncertainty,
     BUDGETUNCERTAINTY: budgetuncertainty,

@@ -68,6 +68,15 @@ export const gainUncertaintyColumns = [
   { key: "inWords", header: "In words", quantity: null },
 ] as const satisfies readonly AnswerColumn[];
 
+/** The answer of LEAKGAINS, row by row as the log that it is asked about. */
+export const leakGainColumns = [
+  { key: "run", header: "Run", quantity: null },
+  { key: "before", header: "Open hoods get, leak as before", quantity: "airflow" },
+  { key: "after", header: "With the leak as after", quantity: "airflow" },
+  { key: "gained", header: "They gain", quantity: "airflow" },
+  { key: "note", header: "Note", quantity: null },
+] as const satisfies readonly AnswerColumn[];
+
 /** The answer of TOGETHER. */
 export const togetherColumns = [
   { key: "open", header: "Open", quantity: null },

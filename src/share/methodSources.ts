@@ -77,6 +77,7 @@ export const methodSources: Readonly<Record<string, readonly SourceId[]>> = {
   LEAK: ["abulencia2009", "commonPractice"],
   LEAKAREA: ["abulencia2009", "commonPractice"],
   LEAKAT: ["smacna1985"],
+  LEAKGAINS: [...NETWORK, "abulencia2009"],
   LOSSCOEFFICIENT: ["smacna4th"],
   OPERATINGPOINT: ["abulencia2009", ...CURVE],
   PITOTVELOCITY: ["abulencia2009", "ductLectureSlides"],

@@ -141,6 +141,19 @@ test("SIZES: the sizes to buy give each need its margin by SOLVE", () => {
   }
 });
 
+/*
+ * Losses only by K, so both hoods draw the same q and the main 2 q + l: 8 - 0.004 (2 q + l) = 0.6549 (q/400)² + 0.3105 ((2 q + l)/800)²,
+ * with the leak l = 30 √(S/3) as found and 5 √(S/3) as mended, S = 1.3098 (0.5 (q/400)² + ((q + l)/400)²). Found by hand, going round:
+ * q = 652.06 at l = 41.26, and q = 663.50 at l = 6.76.
+ */
+test("LEAKGAINS: the saw's gate mended gives both hoods together 22.9 cfm", () => {
+  const [, saw] = result("LEAKGAINS");
+  expect(saw![0]).toBe("saw");
+  expect(Math.abs(Number(saw![1]) - 1304.1)).toBeLessThan(1); // 4005 is a rounded constant
+  expect(Math.abs(Number(saw![2]) - 1327)).toBeLessThan(1);
+  expect(Math.abs(Number(saw![3]) - 22.88)).toBeLessThan(0.1);
+});
+
 // The main at 7 in: 0.3 × (2993.5 / 4005)² = 0.1676 in place of 0.3105, so 0.8225 at 800 cfm and 1384.3 cfm at the fan: 26.4 more at the saw.
 test("GAINS: a main one size larger gives the saw 26.4 cfm more", () => {
   const main = result("GAINS").find(([run]) => run === "main")!;

@@ -4,6 +4,7 @@ import { Choice } from "../build/Choice";
 import { addedWords } from "../build/outcomeWords";
 import { sheetWords, usualChoice } from "../build/sheetWords";
 import { ChooseParts } from "../build/parts/ChooseParts";
+import { TakeLeaks } from "../build/leaks/TakeLeaks";
 import { ChooseSizes } from "../build/sizes/ChooseSizes";
 import { UnitsChoice } from "../build/UnitsChoice";
 import { TaskOutcome } from "../hostUse/TaskOutcome";
@@ -82,6 +83,7 @@ export function BuildView({ host, go, units, chooseUnits }: ViewProps & UnitsPro
       <TaskOutcome tasking={tasking} />
       <ChooseParts host={host} />
       <ChooseSizes host={host} />
+      <TakeLeaks host={host} />
       <ShortCautions keys={["no measurement", "codes decide"]} goToCautions={() => go("Cautions")} />
     </>
   );

@@ -50,7 +50,7 @@ const isBlank = (cell: unknown): boolean => cell === null || cell === "";
 const isRange = (arg: unknown): arg is unknown[][] => Array.isArray(arg);
 
 /** These read what SOLVE takes by its own reader, and compute much longer. */
-const SLOW = ["SCENARIOS", "GAINS", "TOGETHER", "UNCERTAINTY", "CALIBRATE"];
+const SLOW = ["SCENARIOS", "GAINS", "LEAKGAINS", "TOGETHER", "UNCERTAINTY", "CALIBRATE"];
 const ofSolve = new Set(
   calls
     .filter(({ name }) => name === "SOLVE")

@@ -1,5 +1,6 @@
 import { MEND_NEXT_CELL } from "../../../src/sheets/book/leaks/layout";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
+import { runCell, RUNS_FIRST } from "../../../src/sheets/book/layout";
 import type { UnitSystem } from "../../../src/reference/quantities";
 import { difference } from "../../../src/functions/measuring/difference";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
@@ -114,6 +115,32 @@ describe("the leaks of the invented shed", () => {
     expect(number(shows, "E43")).toBeCloseTo(26 * Math.sqrt(suction / 3.4), 9);
     expect(number(shows, "D46")).toBe(2.4); // the bench hood is no run: as typed
     expect(shows.value("Leaks", "J46")).toBe("as typed: sheet Flow gives none for this name");
+  });
+
+  // The areas of the worked rows typed into Runs, and SOLVE asked on Flow: the log must have said the same before.
+  test("says in the log what the open hoods gain by each reading, as SOLVE does with its area typed into Runs", () => {
+    const [open, leak] = [runCell("Leak open", RUNS_FIRST + 1), runCell("Leak", RUNS_FIRST + 1)];
+    const kept = String(shows.value("Runs", open));
+    expect([shows.value("Runs", runCell("Run", RUNS_FIRST + 1)), shows.value("Runs", leak)]).toEqual(["planer", ""]);
+    const said = ["Q23", "R23", "S23"].map((at) => number(shows, at)); // before, after, gained
+    const byFlow = ["G43", "H43"].map((area) => {
+      shows.type("Runs", open, String(number(shows, area)));
+      return ["C70", "C71", "C72", "C73"].reduce((sum, at) => sum + number(shows, at), 0);
+    });
+    shows.type("Runs", open, kept);
+    byFlow.forEach((air, index) => expect(Math.abs(air - said[index]!)).toBeLessThan(1e-3));
+    expect(said[2]).toBeCloseTo(said[1]! - said[0]!, 9);
+    expect(said[2]).toBeGreaterThan(0);
+    expect(said[2]).toBeLessThan(23.5); // a saved leak is not air gained
+    expect(shows.column("Leaks", "P23:P28")).toEqual([
+      ...["planer", "band saw", "drum sander", "bench hood", "router table", ""],
+    ]);
+    expect(number(shows, "S25")).toBeLessThan(0); // it reads more after than before
+    expect(shows.column("Leaks", "T23:T25")).toEqual(["", "", ""]);
+    expect(shows.value("Leaks", "T26")).toMatch(/^gate must be the name of a run in the table .*; got "bench hood"$/);
+    expect(shows.value("Leaks", "T27")).toBe(
+      'leak after must be a reading (cfm), or "still" for no leak; got a blank cell',
+    );
   });
 
   test("says what mending gives at each open hood: air in is air out, with the leaks and without", () => {

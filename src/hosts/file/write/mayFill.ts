@@ -8,6 +8,7 @@ const TABLES = new Set([
     "SOLVE",
     "SCENARIOS",
     "GAINS",
+    "LEAKGAINS",
     "OPERATINGPOINT",
     "FANLAW",
     "FANCURVE",

@@ -78,7 +78,7 @@ const TOGETHER = 15 * 500; // the same for as many sets of gates as it ever solv
 export function ourWork(name: string, args: readonly Argument[]): number {
   const cells = sum(args.map(cellsOf));
   if (/\.(?:BUDGET|SOLVE|SCENARIOS|CLAIM|OPERATINGPOINT)$/.test(name)) return NETWORK * cells;
-  if (name.endsWith(".GAINS")) return GAINS * cells * largest(args.map(heightOf));
+  if (/\.(?:GAINS|LEAKGAINS)$/.test(name)) return GAINS * cells * largest(args.map(heightOf));
   if (name.endsWith(".SIZES")) return SIZES;
   if (name.endsWith(".TOGETHER")) return TOGETHER * cells;
   return 100 * largest(args.map(heightOf)) * largest(args.map(widthOf));

@@ -13,6 +13,7 @@ const SEARCHED = "it is searched for by solving the system again and again, whic
 export const fixedFunctions: Readonly<Record<string, Translator>> = {
   SCENARIOS: stays(ROOT),
   GAINS: stays(ROOT),
+  LEAKGAINS: stays(ROOT),
   SIZES: stays("it is searched for among many combinations, which plain formulas cannot do"),
   TOGETHER: stays(ROOT),
   UNCERTAINTY: stays(ROOT),

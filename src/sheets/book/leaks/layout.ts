@@ -1,5 +1,6 @@
-import type { SolveKey } from "../../../reference/answerColumns";
-import { cellAddress } from "../../address";
+import { leakGainColumns, type SolveKey } from "../../../reference/answerColumns";
+import { placeOfColumn } from "../../../reference/columnsOfAnswers";
+import { cellAddress, columnLetters } from "../../address";
 import type { Frame } from "../frame";
 import { FLOW_COLUMN, FLOW_HEADER, FLOW_LAST } from "../layout";
 import { answerColumn, answerLetters, FLOW_ANSWER } from "../parts/answerReferences";
@@ -36,6 +37,10 @@ export const WORKED_NOTES = WORKED_LAST + 1;
 export const HOODS = WORKED_NOTES + 10; // row of the header
 export const HOODS_FIRST = HOODS + 1;
 export const HOODS_LAST = HOODS + FLOW_LAST - FLOW_HEADER;
+
+/** Right of what column J says at its longest: what the open hoods gain by each gate, in the rows of the log. */
+export const GAIN_COLUMN = 16; // P
+export const GAINED = columnLetters(GAIN_COLUMN + placeOfColumn(leakGainColumns, "gained"));
 
 /** The row of "worked out" that belongs to a row of the log. */
 export const workedRow = (logRow: number): number => logRow + WORKED - LOG;

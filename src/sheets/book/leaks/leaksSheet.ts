@@ -4,6 +4,7 @@ import { printing } from "../parts/printing";
 import { sheetHead } from "../parts/sheetHead";
 import { atHoods } from "./atHoods";
 import type { LeaksContents } from "./contents";
+import { hoodsGain } from "./hoodsGain";
 import { inShort } from "./inShort";
 import { HOODS, HOODS_LAST, inLog, inWorked, LOG, WORKED } from "./layout";
 import { conditionList, leakLog } from "./log";
@@ -17,7 +18,7 @@ export const leaksSheet: SheetOf<LeaksContents> = (frame, { invented, head, repe
   name: frame.sheet("leaks"),
   columns: [22, 9, 18, 9, 9, 9, 8.5, 8, 9, 52, ...new Array<number>(13).fill(11), 12],
   tallRows: [
-    { row: LOG, lines: 3 },
+    { row: LOG, lines: 4 },
     { row: WORKED, lines: 4 },
     { row: HOODS - 1, lines: 2 },
     { row: HOODS, lines: 4 },
@@ -33,6 +34,7 @@ export const leaksSheet: SheetOf<LeaksContents> = (frame, { invented, head, repe
     ...inShort(frame),
     ...meter(frame, head, repeats),
     ...leakLog(frame, gates),
+    ...hoodsGain(frame),
     ...workedOut(frame),
     ...atHoods(frame),
   ],

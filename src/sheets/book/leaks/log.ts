@@ -9,15 +9,14 @@ import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { formatOf, headingIn, unitWord } from "../parts/units";
 import type { LoggedGate } from "./contents";
-import { HEAD_CELL, inLog, LOG, LOG_FIRST, LOG_LAST, MOST_CELL, REPEATS, workedRow } from "./layout";
+import { GAINED, HEAD_CELL, inLog, LOG, LOG_FIRST, LOG_LAST, MOST_CELL, REPEATS, workedRow } from "./layout";
 
 const GATE_NOTE = "The name of its run, where it has one: then the suction is taken from there.";
 const CONDITION_NOTE = "How the gate was found: a name from the table gates. Only the estimate below uses it.";
 const SUCTION_NOTE =
   "Static suction in the duct at the gate while measuring, above 0. Blank: what the sheet Flow has where the run has this name.";
 const AFTER_NOTE = "Blank until it is mended and measured again. 0 is a reading: nothing measurable.";
-const SAVED_NOTE =
-  "Before less after. A negative one stays in the sum: it is no saving, and says that something is wrong.";
+const SAVED_NOTE = `Before less after. A negative one stays in the sum: it is no saving, and says that something is wrong. What the open hoods gain of it stands in column ${GAINED}.`;
 
 export const conditionList: ChoiceList = {
   range: inLog("C"),

@@ -1,0 +1,115 @@
+import { DomainError } from "../../core/errors";
+import { DISCHARGE_COEFFICIENT, leakArea } from "../../core/leaks/openingLeak";
+import { plain, unknownName } from "../../core/naming/findNamed";
+import type { Network } from "../../core/network/network";
+import { sectionArea } from "../../core/section/section";
+import { leakGainColumns } from "../../reference/answerColumns";
+import { itemAt } from "../../reference/itemAt";
+import { type UnitSystem, unitOf } from "../../reference/quantities";
+import { STILL } from "../../reference/zeroWords";
+import { answerRow, blankRow, headerRow, type Value } from "../answerRows";
+import { readWithin } from "../arguments";
+import { failureOf, refuseCell } from "../cellErrors";
+import { type Cell, CellErrorValue, cellAt, type Range, rangeOf } from "../cells";
+import type { RunsTable } from "../runsTable/readRuns";
+import { humpNote } from "./humpNote";
+import { atHood, isOpenEnd } from "./oneChange";
+import { type Fan, type Solved, solved } from "./solveRuns";
+
+/** The columns of a leak log as the host handed them over. */
+export interface LeakLog {
+  readonly gates: unknown;
+  readonly before: unknown;
+  readonly after: unknown;
+  readonly suction: unknown;
+}
+
+const MOST_READINGS = 500; // each is solved twice
+
+/**
+ * The answer of LEAKGAINS: a row for each row of the log, solved with the leak of that run as it was read before and as it was
+ * read after, all else as the table has it. A row that cannot be judged says why; the others compute.
+ */
+export function leakGainTable(table: RunsTable, fan: Fan, log: LeakLog, system: UnitSystem): Value[][] {
+  const network = table.network();
+  const { columns, count } = columnsOf(log);
+  const rows = Array.from({ length: count }, (_, row): Value[] => {
+    const [gate, before, after, suction] = columns.map((column) => cellAt(column, row, 0)) as [Cell, Cell, Cell, Cell];
+    if ([gate, before, after].every(isNothing)) return blankRow(leakGainColumns);
+    const run = gate === null || gate instanceof CellErrorValue ? "" : String(gate);
+    try {
+      const place = findRun(network, gate);
+      const { diameter } = itemAt(network.runs, place);
+      const areas = [before, after].map((cell, index) =>
+        readArea(index === 0 ? "leak before" : "leak after", cell, suction, diameter, fan, system),
+      );
+      const [then, now] = areas.map((area) => withLeak(network, place, area, fan)) as [Solved, Solved];
+      const [had, has] = [airAtHoods(then), airAtHoods(now)];
+      const note = humpNote(now.solution, system);
+      return answerRow(leakGainColumns, { run, before: had, after: has, gained: has - had, note }, system);
+    } catch (error) {
+      return answerRow(leakGainColumns, { run, note: failureOf(error, system, () => undefined).sentence }, system);
+    }
+  });
+  return [headerRow(leakGainColumns, system), ...rows];
+}
+
+/** The log's columns, which are equally high; one cell goes with every row. */
+function columnsOf({ gates, before, after, suction }: LeakLog): {
+  readonly columns: readonly Range[];
+  readonly count: number;
+} {
+  const given = { gates, before, after, suction };
+  const columns = Object.entries(given).map(([name, argument]) => ({ name, ...rangeOf(argument) }));
+  const high = Math.max(...columns.map((column) => column.high));
+  for (const column of columns) {
+    if (column.wide > 1) throw new DomainError(column.name, `${column.wide} columns`, "one column of the log");
+    if (column.high !== 1 && column.high !== high)
+      throw new DomainError(column.name, `${column.high} rows`, `as many rows as the others, ${high}, or one cell`);
+  }
+  const count = Math.max(...columns.map(({ rows }) => rows.length));
+  if (count > MOST_READINGS) throw new DomainError("gates", count, `at most ${MOST_READINGS} rows`);
+  return { columns, count };
+}
+
+/** A blank arrives as 0 from some hosts. */
+const isNothing = (cell: Cell): boolean => cell === null || cell === 0;
+
+function findRun({ runs }: Network, cell: Cell): number {
+  if (isNothing(cell) || typeof cell === "boolean" || cell instanceof CellErrorValue)
+    return refuseCell("gate", cell, "the name of a run in the table");
+  const name = String(cell);
+  const place = runs.findIndex((run) => plain(run.name) === plain(name));
+  if (place < 0) {
+    const known = runs.map((run) => ({ key: run.name }));
+    throw unknownName("gate", known, name, "the name of a run in the table");
+  }
+  if (itemAt(runs, place).side === "discharge")
+    throw new DomainError("gate", name, "a run before the fan: after it air leaks out, not in");
+  return place;
+}
+
+/** The opening that passes what was read. Neither a blank nor a 0 is taken for a leak of none, which a word says. [m2] */
+function readArea(name: string, cell: Cell, suction: Cell, diameter: number, fan: Fan, system: UnitSystem): number {
+  const isNone = typeof cell === "string" && STILL.includes(plain(cell));
+  if (isNothing(cell))
+    return refuseCell(name, cell, `a reading (${unitOf("airflow", system).label}), or "${STILL[0]!}" for no leak`);
+  const airflow = isNone ? 0 : readWithin(name, cell, "airflow", { atLeast: 0 }, system);
+  const pressure = readWithin("suction", suction, "pressure", { above: 0 }, system);
+  const area = leakArea(airflow, pressure, DISCHARGE_COEFFICIENT, fan.density);
+  if (DISCHARGE_COEFFICIENT * area >= sectionArea(diameter, null))
+    throw new DomainError(name, cell, "less than what the open duct itself would draw at that suction");
+  return area;
+}
+
+function withLeak(network: Network, place: number, area: number, fan: Fan): Solved {
+  const runs = network.runs.map((run, index) => (index === place ? { ...run, leakArea: area } : run));
+  return solved({ ...network, runs }, fan);
+}
+
+/** What enters at all open ends, leaks not counted. [m3/s] */
+const airAtHoods = (now: Solved): number =>
+  now.network.runs.reduce(
+    (sum, { side }, place) => (side === "suction" && isOpenEnd(now.network, place) ? sum + atHood(now, place) : sum),
+    0,
+  );

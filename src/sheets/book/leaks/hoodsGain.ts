@@ -1,0 +1,38 @@
+import { leakGainColumns } from "../../../reference/answerColumns";
+import { cellAddress } from "../../address";
+import { text } from "../../cells";
+import type { SheetCell } from "../../workbook";
+import type { Frame } from "../frame";
+import { openRuns } from "../layout";
+import { onceRunsAndCurve } from "../parts/answerReferences";
+import { curveInUse, runsInUse } from "../parts/inUse";
+import { spillOf } from "../parts/spill";
+import { formatOf } from "../parts/units";
+import { flowHeaderCell, GAIN_COLUMN, inLog, inWorked, LOG, LOG_LAST } from "./layout";
+
+/** A reading of 0 is handed on by its word, since a host may send a blank as 0. */
+const reading = (cells: string): string => `IF(${cells}="","",IF(${cells}=0,"still",${cells}))`;
+
+/** Each reading taken as the leak of its run, before and after: a leak saved at a gate is not air gained at the hoods. */
+export function hoodsGain(frame: Frame): SheetCell[] {
+  const system = `${runsInUse(frame)},${curveInUse(frame)}`;
+  const read = `${inLog("A")},${reading(inWorked("K"))},${reading(inWorked("L"))},${inWorked("M")}`;
+  const call = `DUCT.LEAKGAINS(${system},${read},${openRuns(frame)},${frame.name("density")},${frame.name("units")})`;
+  const code = onceRunsAndCurve(frame, call, "blank").slice(1);
+  return [
+    text(
+      cellAddress(GAIN_COLUMN, LOG - 1),
+      `At the hoods: all else as on the sheets ${frame.sheet("runs")} and ${frame.sheet("flow")}, the leak of this run as read before, and as read after.`,
+      "note",
+    ),
+    ...spillOf(
+      GAIN_COLUMN,
+      LOG,
+      LOG_LAST,
+      leakGainColumns.map(({ key, quantity }) =>
+        quantity === null ? null : formatOf(frame, key === "gained" ? "leak" : quantity),
+      ),
+      `=IF(ISERROR(${flowHeaderCell(frame)}),"see ${frame.sheet("flow")}",${code})`,
+    ),
+  ];
+}
