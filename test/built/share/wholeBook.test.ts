@@ -1,4 +1,5 @@
 /** The whole example as a club copy, recalculated by LibreOffice, against the live book that the grid computes with our functions. */
+import "../../support/customFunctions";
 import { calculate } from "../../../scripts/calculate";
 import { clubCopy } from "../../../src/share/clubCopy";
 import { cellIndex } from "../../../src/share/fixed/cellIndex";
@@ -6,11 +7,26 @@ import { referencesOf } from "../../../src/share/fixed/reach";
 import { revive } from "../../../src/share/revive/revive";
 import { cellAddress } from "../../../src/sheets/address";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
-import { FLOW_COLUMN, FLOW_HEADER, runCell, RUNS_FIRST } from "../../../src/sheets/book/layout";
+import { solve } from "../../../src/functions/systems/solve";
+import { writeBook } from "../../../src/hosts/file/writeBook";
+import {
+  CURVE_HEADER,
+  CURVE_LAST,
+  CURVE_USED,
+  FLOW_COLUMN,
+  FLOW_HEADER,
+  runCell,
+  RUNS_FIRST,
+  RUNS_LAST,
+  runsRange,
+} from "../../../src/sheets/book/layout";
+import { namedCells } from "../../../src/sheets/book/start/startLayout";
+import { addressesIn, rectangleOf } from "../../../src/sheets/rectangle";
 import type { Calculated } from "../../../src/sheets/calculated";
-import type { CellValue, SheetCell, Workbook } from "../../../src/sheets/workbook";
+import { CHANGED, type CellValue, type SheetCell, type Workbook } from "../../../src/sheets/workbook";
 import { sameShown } from "../../share/sampleBooks";
 import type { EngineValues } from "../../support/engine";
+import { type Edit, editsInOffice, type Look } from "../../support/editsInOffice";
 import { hardRecalculation } from "../../support/hardRecalculation";
 import { hasLibreOffice } from "../../support/libreOffice";
 import { sheetKeys } from "../../../src/sheets/sheetKeys";
@@ -125,24 +141,103 @@ office.each(["IP", "SI"] as const)("the example in %s", (units) => {
     expect([...new Set(states)]).toEqual(["as of 2026-11-25"]); // nobody has changed anything
   });
 
-  test("after five changed inputs what is live follows, and what is fixed says that it is old", async () => {
-    const later = calculate(withRuns(exampleIn(units), changes));
-    const values = await hardRecalculation(withRuns(copy.book.workbook, changes));
-    const [rests, saysOther] = [restsOnFixed(live, copy.fixed), saysOtherwise(live, copy.book)];
-    expect(wrongCells(later, values, (sheet, at) => rests(sheet, at) || saysOther(sheet, at))).toEqual([]);
-    const solved = `Flow!${cellAddress(FLOW_COLUMN, FLOW_HEADER)}`;
-    expect(copy.fixed.map(({ sheet, at }) => `${sheet}!${at}`)).not.toContain(solved); // so what flows was compared too
-    const budget = (at: string): unknown => later.shown.get("Budget")?.get(at)?.value;
-    expect(budget("C9")).not.toBe(live.shown.get("Budget")!.get("C9")!.value); // the change was one
-    const states = copy.fixed.map(({ function: name }, place) => [
-      name,
-      values.get("Fixed numbers")!.get(`C${6 + place}`),
-    ]);
-    expect(states).toContainEqual(["SOLVE", "inputs changed since: these numbers are old"]);
-    expect(states).toContainEqual(["CLAIM", "as of 2026-11-25"]);
-    const summary = [...values.get("Summary")!.values()].map(String);
-    expect(summary.filter((words) => words.startsWith("inputs changed since"))).toHaveLength(1);
-  });
+  if (units === "IP") {
+    test("after five changed inputs what is live follows, and what is fixed says that it is old", async () => {
+      const later = calculate(withRuns(exampleIn(units), changes));
+      const values = await hardRecalculation(withRuns(copy.book.workbook, changes));
+      const [rests, saysOther] = [restsOnFixed(live, copy.fixed), saysOtherwise(live, copy.book)];
+      expect(wrongCells(later, values, (sheet, at) => rests(sheet, at) || saysOther(sheet, at))).toEqual([]);
+      const solved = `Flow!${cellAddress(FLOW_COLUMN, FLOW_HEADER)}`;
+      expect(copy.fixed.map(({ sheet, at }) => `${sheet}!${at}`)).not.toContain(solved); // so what flows was compared too
+      const budget = (at: string): unknown => later.shown.get("Budget")?.get(at)?.value;
+      expect(budget("C9")).not.toBe(live.shown.get("Budget")!.get("C9")!.value); // the change was one
+      const states = copy.fixed.map(({ function: name }, place) => [
+        name,
+        values.get("Fixed numbers")!.get(`C${6 + place}`),
+      ]);
+      expect(states).toContainEqual(["SOLVE", "inputs changed since: these numbers are old"]);
+      expect(states).toContainEqual(["CLAIM", "as of 2026-11-25"]);
+      const summary = [...values.get("Summary")!.values()].map(String);
+      expect(summary.filter((words) => words.startsWith("inputs changed since"))).toHaveLength(1);
+    });
+  } else {
+    test("a member's slips are told beside their places, and after each edit the numbers move or are struck out", async () => {
+      const bytes = await writeBook(copy.book, { title: "A member's copy" });
+      const sheetOf = (name: string) => copy.book.workbook.sheets.find((sheet) => sheet.name === name)!;
+      const steel = sheetOf("Lookups").cells.find((cell) => "value" in cell && cell.value === "spiral duct")!.at;
+      const inRuns = (column: Parameters<typeof runCell>[0], row: number, value: CellValue): Edit => ({ sheet: "Runs", does: "type", at: runCell(column, row), value }); // prettier-ignore
+      const spindle = Object.entries({ Run: "spindle", To: "window main", Airflow: 500, Diameter: 100, Length: 2, Hood: "flanged end", Gate: "open" } as const); // prettier-ignore
+      const steps: readonly (readonly Edit[])[] = [
+        [],
+        [inRuns("Hood", RUNS_FIRST, "band sw port")],
+        [
+          inRuns("Hood", RUNS_FIRST, "band saw port"),
+          { sheet: "Runs", does: "insert row", row: RUNS_FIRST + 1 },
+          ...spindle.map(([column, value]) => inRuns(column as "Run", RUNS_FIRST + 1, value)),
+        ],
+        [{ sheet: "Flow", does: "type", at: "A11", value: "shut trunk" }],
+        [{ sheet: "Flow", does: "type", at: "A11", value: "shut resaw" }],
+        [{ sheet: "Lookups", does: "type", at: steel.replace("A", "B"), value: 0.9 }],
+        [{ sheet: "Claims", does: "type", at: "B13", value: "2800 at 700" }],
+      ];
+      const marked = (sheet: string, at: string): Look => {
+        const mark = sheetOf(sheet).oldMarks!.find(({ ranges }) =>
+          ranges.some((range) => addressesIn(rectangleOf(range)).includes(at)),
+        )!;
+        return { sheet, range: mark.state.replaceAll("$", "") };
+      };
+      const looks: readonly Look[] = [
+        { sheet: "Runs", range: `A${RUNS_FIRST}:A${RUNS_FIRST + 1}` },
+        { sheet: "Runs", range: "C3" },
+        { sheet: "Budget", range: "C3" },
+        { sheet: "Flow", range: "C9" },
+        { sheet: "Flow", range: "B10:I52" },
+        { sheet: "Runs", range: runsRange(RUNS_LAST + 1) },
+        { sheet: "Fan", range: `${CURVE_USED.airflow}${CURVE_HEADER}:${CURVE_USED.pressure}${CURVE_LAST}` },
+        { sheet: "Start", range: namedCells.density.replaceAll("$", "") },
+        marked("Flow", "A88"), // GAINS
+        marked("Claims", "A42"), // CLAIM
+      ];
+      const seen = editsInOffice(bytes, steps, looks);
+      const word = (step: number, look: number): unknown => seen[step]![look]![0]![0];
+      const flow = (step: number): unknown[][] => {
+        const end = seen[step]![4]!.findIndex(([run]) => run === "Fan");
+        return seen[step]![4]!.slice(0, end + 1) as unknown[][];
+      };
+      /** What SOLVE says of the table as it then stands. */
+      const solved = (step: number, open: string, wall: CellValue = null): unknown[][] => {
+        const table = seen[step]![5]!.map((row) =>
+          row.map((value) => (value === "" ? null : value === "spiral duct" && wall !== null ? wall : value)),
+        );
+        const curve = seen[step]![6]!.filter(([airflow]) => airflow !== "").map((row) => [...row]);
+        return solve(table, curve, [[open]], [[word(step, 7)]], [["SI"]]);
+      };
+      const sameFlow = (step: number, expected: readonly unknown[][]): void => {
+        const wrong = expected.flatMap((row, down) => row.flatMap((value, across) => (sameShown(value === "" ? null : (value as CellValue), (flow(step)[down]?.[across] ?? "") as string) ? [] : [`${down}, ${across}: ${String(flow(step)[down]?.[across])} instead of ${String(value)}`]))); // prettier-ignore
+        expect(wrong).toEqual([]);
+      };
+      const ALL = "resaw; thickness sander; sanding table; neck router";
+      sameFlow(0, solved(0, ALL));
+      expect([word(0, 8), word(0, 9)]).toEqual(["as made", "as made"]);
+      // a hood mistyped: beside its row, over the table, on Budget; what flows is no number
+      expect(word(1, 0)).toMatch(/^Hood must be a name in the tables of this copy.*band saw port/);
+      for (const look of [1, 2]) expect(word(1, look)).toMatch(/^Look: Runs row 9.*Hood must be a name/);
+      expect(word(1, 4)).toMatch(/^#/);
+      // a run inserted: it flows, and the formula that it lacks is told
+      expect(word(2, 1)).toMatch(/^Look: 1 named runs have no check beside them\. Copy column A down/);
+      sameFlow(2, solved(2, `${ALL}; spindle`));
+      expect(word(2, 8)).toBe(CHANGED);
+      // a gate that there is not, and one that there is
+      expect(word(3, 3)).toMatch(/^Mend A11: trunk has no gate on the sheet Runs\./);
+      expect(word(3, 4)).toMatch(/^#/);
+      sameFlow(4, solved(4, "thickness sander; sanding table; neck router; spindle"));
+      // a roughness of the copy's own tables: as if it stood in each run that names the wall
+      sameFlow(5, solved(5, "thickness sander; sanding table; neck router; spindle", 0.9));
+      expect(flow(5)[1]).not.toEqual(flow(4)[1]);
+      expect(word(5, 9)).toBe("as made"); // a claim looks no wall up
+      expect(word(6, 9)).toBe(CHANGED);
+    });
+  }
 
   /** Excel's documented limits: characters and levels of a formula, arguments of a call, a literal text, a cell's text, a sheet's name. */
   test("everything stays within the limits of spreadsheet programs", () => {
