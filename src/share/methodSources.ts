@@ -45,6 +45,7 @@ export const methodSources: Readonly<Record<string, readonly SourceId[]>> = {
     "commonPractice",
     "crane410",
     "ductLectureSlides",
+    "fritschCarlson1980",
     "jcgm100",
     "jcgm101",
     "smacna4th",
