@@ -71,8 +71,8 @@ export const gainUncertaintyColumns = [
 /** The answer of LEAKGAINS, row by row as the log that it is asked about. */
 export const leakGainColumns = [
   { key: "run", header: "Run", quantity: null },
-  { key: "before", header: "Open hoods get, leak as before", quantity: "airflow" },
-  { key: "after", header: "With the leak as after", quantity: "airflow" },
+  { key: "before", header: "Hoods get, as found", quantity: "airflow" },
+  { key: "after", header: "Hoods get, mended", quantity: "airflow" },
   { key: "gained", header: "They gain", quantity: "airflow" },
   { key: "note", header: "Note", quantity: null },
 ] as const satisfies readonly AnswerColumn[];

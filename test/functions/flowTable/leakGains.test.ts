@@ -67,7 +67,7 @@ describe("LEAKGAINS", () => {
     const curve = FAN.map(([q, p]) => (typeof q === "number" ? [q * air, Number(p) * pressure] : [q, p]));
     const [, inch] = answer([["saw", 30, 5, 3]]);
     const [header, si] = answer([["saw", 30 * air, 5 * air, 3 * pressure]], "SI", table(shop.map(metric)), curve);
-    expect(header).toEqual(["Run", "Open hoods get, leak as before (m³/h)", "With the leak as after (m³/h)", "They gain (m³/h)", "Note"]); // prettier-ignore
+    expect(header).toEqual(["Run", "Hoods get, as found (m³/h)", "Hoods get, mended (m³/h)", "They gain (m³/h)", "Note"]); // prettier-ignore
     [1, 2, 3].forEach((place) => expect(Number(si![place]) / air / Number(inch![place])).toBeCloseTo(1, 3));
   });
 
