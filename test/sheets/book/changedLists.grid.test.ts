@@ -96,12 +96,15 @@ function rowsOf(cells: Cells, name: Table): Row[] {
   );
 }
 
+/** Words that stand over the column Gate, wherever that is. */
+const OVER_GATE = "More, where you need it:";
+
 /** The cells outside of these tables that show something else; a range that is told as a text may have another size. */
 function differing(one: Seen, other: Seen, except: readonly Table[]): string[] {
   const inTables = new Set(except.flatMap(placesOf));
   return [...one.cells].flatMap(([key, value]) => {
     const [was, is] = [value, other.cells.get(key)].map((shown) => String(shown).replace(/\$[A-Z]+\$48/g, "last"));
-    return was === is || inTables.has(key) ? [] : [`${key}: ${was}, now ${is}`];
+    return was === is || was === OVER_GATE || inTables.has(key) ? [] : [`${key}: ${was}, now ${is}`];
   });
 }
 
