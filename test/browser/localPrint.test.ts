@@ -23,11 +23,11 @@ async function whilePrinting<Found>(page: Page, look: () => Found): Promise<Foun
 }
 
 // US Letter is 8.5 x 11 in, 72 points to the inch: 612 x 792.
-test("Summary is one page of US Letter, upright; Readings is one that lies", async () => {
+test("Summary is one page of US Letter, upright; About is one that lies", async () => {
   const { page } = local;
   await openSheet(page, "Summary");
   expect(await printed(page)).toEqual({ pages: 1, size: "0 0 612 792" });
-  await openSheet(page, "Readings");
+  await openSheet(page, "About");
   expect(await printed(page)).toEqual({ pages: 1, size: "0 0 792 612" });
 });
 
@@ -39,7 +39,7 @@ test("of the page only the sheet is printed, its chart too, and the page is as b
     title: document.title,
     charts: [...document.querySelectorAll("#print img")].filter((chart) => chart.clientWidth > 100).length,
   }));
-  expect(seen).toEqual({ parts: ["print"], title: "Demo, Fan", charts: 1 });
+  expect(seen).toEqual({ parts: ["print"], title: "Demo, Fan", charts: 2 });
   expect(await page.title()).toBe("Duct Ledger");
   expect(await page.locator("#print > *").count()).toBe(0);
   expect(await page.locator("#top").isVisible()).toBe(true);

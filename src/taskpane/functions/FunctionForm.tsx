@@ -81,7 +81,7 @@ export function FunctionForm({ metadata, file, host }: FunctionFormProps): React
           )}
         </div>
         {choices === null && current === name && selection !== null && ![texts[name], range].includes(selection) && (
-          <Button size="small" className={styles.take} onClick={() => set(name, selection)}>
+          <Button size="small" className={styles.take} tabIndex={-1} onClick={() => set(name, selection)}>
             Take what is selected: {selection}
           </Button>
         )}

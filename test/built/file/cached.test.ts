@@ -37,12 +37,28 @@ const errorOf = (value: unknown): string | undefined =>
 /** Calls of ours that are a whole formula, or what it comes to after its guards: IF(nothing there, words, call). */
 const CALL = /^(?:_xldudf_|IF\(.*,_xldudf_)DUCT_(\w+)\(([^()]*)\)\)*$/s;
 
+/** A formula of a book that goes by what is entered, without what it would be as calibrated. */
+function asEntered(formula: string): string {
+  const choice = /IF\((?:Flow!)?\$B\$2="as calibrated",/.exec(formula);
+  if (choice === null) return formula;
+  let depth = 0;
+  let comma = 0;
+  let at = choice.index + choice[0].length;
+  for (; depth >= 0; at++) {
+    const sign = formula.charAt(at);
+    if (sign === "(") depth++;
+    else if (sign === ")") depth--;
+    else if (sign === "," && depth === 0) comma = at;
+  }
+  return asEntered(formula.slice(0, choice.index) + formula.slice(comma + 1, at - 1) + formula.slice(at));
+}
+
 function callsIn(book: ExcelJS.Workbook): Call[] {
   const calls: Call[] = [];
   book.eachSheet((sheet) =>
     sheet.eachRow((row) =>
       row.eachCell((cell) => {
-        const formula = typeof cell.formula === "string" ? cell.formula : "";
+        const formula = typeof cell.formula === "string" ? asEntered(cell.formula) : "";
         const match = formula.includes("INDEX(") ? null : CALL.exec(formula);
         const args = match === null ? null : argumentsIn(match[2]!);
         const isGuarded = formula.includes(`"${String(cell.result)}"`); // it shows the words of a guard

@@ -52,5 +52,5 @@ export const readingsSheet: SheetOf<ReadingsContents> = (frame, contents) => ({
     { range: plain(inTraverse("D")), containsText: "check it", style: "flag" },
     { range: `D${plain(DUCT_CELL).slice(1)}`, containsText: "check it", style: "flag" },
   ],
-  print: { ...printing(frame, "landscape", 1), pagesHigh: 2, area: `A1:H${FILTER_LAST}` },
+  print: { ...printing(frame, "landscape", 1), area: `A1:H${FILTER_LAST}` },
 });

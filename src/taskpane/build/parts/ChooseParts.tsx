@@ -1,4 +1,4 @@
-import { Subtitle2, makeStyles } from "@fluentui/react-components";
+import { Button, Subtitle2, makeStyles } from "@fluentui/react-components";
 import type { ReactElement } from "react";
 import type { SheetHost } from "../../../hosts/host";
 import { PartPicker } from "./PartPicker";
@@ -7,17 +7,23 @@ import { useSelectedPart } from "./useSelectedPart";
 const useStyles = makeStyles({
   heading: { display: "block", margin: "20px 0 4px" },
   text: { margin: "0 0 8px" },
+  show: { marginBottom: "8px" },
 });
 
 /** The fittings or the hood of the run whose cell is selected, chosen by pictures. */
 export function ChooseParts({ host }: { readonly host: SheetHost | null }): ReactElement {
   const styles = useStyles();
-  const part = useSelectedPart(host);
+  const { part, show } = useSelectedPart(host);
   return (
     <section aria-label="Fittings and hoods by picture">
       <Subtitle2 as="h2" className={styles.heading}>
         Fittings and hoods by picture
       </Subtitle2>
+      {show !== null && (
+        <Button className={styles.show} onClick={show}>
+          Show the selected cell
+        </Button>
+      )}
       {part === null || host === null ? (
         <p className={styles.text}>
           Select a cell under Fittings or Hood on the sheet Runs: what it takes stands here then, with pictures.

@@ -5,16 +5,21 @@ import { type SelectedPart, selectedPart } from "./selectedPart";
 
 const PAUSE = 200; // ms without another change before the book is read
 
-/** The selected cell as it stands in the book now, where it takes fittings or a hood. */
-export function useSelectedPart(host: SheetHost | null): SelectedPart | null {
-  const selection = useSelection(host);
+/** The selected cell as it stands in the book now, where it takes fittings or a hood; reading a book takes Excel a while, so there the user says when. */
+export function useSelectedPart(host: SheetHost | null): {
+  readonly part: SelectedPart | null;
+  readonly show: (() => void) | null; // where the user says when
+} {
+  const follows = host?.kind === "local" ? host : null;
+  const selection = useSelection(follows);
   const [part, setPart] = useState<SelectedPart | null>(null);
   useEffect(() => {
-    if (host === null || selection === null) return setPart(null);
+    if (follows === null) return;
+    if (selection === null) return setPart(null);
     let wanted = true;
     let timer: ReturnType<typeof setTimeout> | undefined;
     const read = (): void =>
-      void host.readBook().then(
+      void follows.readBook().then(
         (book) => wanted && setPart(selectedPart(book, selection)),
         () => wanted && setPart(null),
       );
@@ -23,12 +28,17 @@ export function useSelectedPart(host: SheetHost | null): SelectedPart | null {
       timer = setTimeout(read, PAUSE);
     };
     soon();
-    const end = host.follow((what) => what === "cells" && soon());
+    const end = follows.follow((what) => what === "cells" && soon());
     return () => {
       wanted = false;
       clearTimeout(timer);
       end();
     };
-  }, [host, selection]);
-  return part;
+  }, [follows, selection]);
+  const show = (): void =>
+    void Promise.all([host!.readBook(), host!.selectionAddress()]).then(
+      ([book, address]) => setPart(selectedPart(book, address)),
+      () => setPart(null),
+    );
+  return { part, show: host?.kind === "excel" ? show : null };
 }
