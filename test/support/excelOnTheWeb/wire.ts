@@ -54,13 +54,12 @@ type ApiObject = Record<string, any>;
 const call = (object: ApiObject, name: string, given: readonly unknown[]): ApiObject =>
   (object[name] as (...given: unknown[]) => ApiObject)(...given);
 
-/** What office.js calls otherwise on the wire: by the name there, that of the API. */
-const APART = new Map([["Gridlines", "showGridlines"]]);
-const FROM_API = new Map([...APART].map(([wire, api]) => [api, wire]));
+/** What office.js calls otherwise where it sets it: by the name on the wire, that of the API. */
+const SET_AS = new Map([["Gridlines", "showGridlines"]]);
 
 /** Names of the wire begin with a capital letter, those of the API do not. */
-const small = (name: string): string => APART.get(name) ?? name.charAt(0).toLowerCase() + name.slice(1);
-const large = (name: string): string => FROM_API.get(name) ?? name.charAt(0).toUpperCase() + name.slice(1);
+const small = (name: string): string => SET_AS.get(name) ?? name.charAt(0).toLowerCase() + name.slice(1);
+const large = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1);
 
 /** Carries out requests, one after the other. */
 export function wireTo(context: Context, service: Service): (request: WireRequest) => Promise<WireAnswer> {
