@@ -158,10 +158,10 @@ test("Functions, by keyboard alone: the form shows the result, writes the formul
   await page.keyboard.press("Tab");
   expect(await hasFocus(pane.getByRole("textbox", { name: "airflow" }))).toBe(true);
   await page.keyboard.type(`${mine}!A1`);
-  for (let i = 0; i < 2; i++) await page.keyboard.press("Tab"); // past the button that takes what is selected
+  await page.keyboard.press("Tab");
   await page.keyboard.type("4");
   await says(pane, "Gives 4011 fpm"); // 350 / 0.0872665 ft² = 4010.7 fpm
-  for (let i = 0; i < 6; i++) await page.keyboard.press("Tab"); // that button, height, its button, units, Copy, Insert
+  for (let i = 0; i < 4; i++) await page.keyboard.press("Tab"); // height, units, Copy, Insert
   await page.keyboard.press("Enter");
   await says(pane, "Written into B1.");
   expect(numberOf(await readOne(page, "B1"))).toBeCloseTo(4010.7, 0);
