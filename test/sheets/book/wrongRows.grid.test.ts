@@ -63,6 +63,7 @@ test("three mistakes in a sound book: each beside its row, who lacks air waits, 
   const headline =
     "Look: Runs row 10, planer: waiting for nroth main, which no row has (nearest: north main). Rows to mend: 3";
   for (const sheet of ["Budget", "Flow"]) expect(grid.value(sheet, "C3")).toBe(headline);
+  expect([grid.value("Summary", "A8"), grid.value("Summary", "A20")]).toEqual(["", headline]); // why it has no hoods
   expect(grid.value("Runs", "C3")).toBe(`${headline}. `);
   // no total stands there without what is missing
   expect([...grid.column("Budget", "F4:F7"), ...grid.column("Budget", "K4:K7")]).toEqual(Array(8).fill("see C3"));
@@ -107,6 +108,7 @@ test("a name twice, a row without a name and two runs at the fan are told in the
 
 test("typed from empty: a name alone is told what it lacks, hoods compute before their main is there", () => {
   const grid = gridOfBook(book("empty"));
+  expect(grid.value("Summary", "A20")).toBe("No open hood yet: fill in the sheets Runs and Fan first");
   grid.type("Runs", "B9", "saw");
   expect(grid.value("Runs", "A9")).toBe("Diameter must be a number (in); got a blank cell");
   const row = (line: Readonly<Record<string, string>>): string[] => shownColumns.map(({ name }) => line[name] ?? "");
@@ -116,6 +118,16 @@ test("typed from empty: a name alone is told what it lacks, hoods compute before
   grid.typeRow("Runs", "B10", row({ Run: "main", To: "fan", Diameter: "4", Length: "8" }));
   expect([grid.value("Runs", "A9"), grid.value("Runs", "A10")]).toEqual(["ok: 4011 fpm", "ok: 4011 fpm"]);
   expect(grid.value("Budget", "C3")).toBe("");
+  // a curve that Flow cannot use, then one that it can; a shut gate
+  grid.typeColumn("Fan", "A9", ["0", "much"]);
+  grid.typeColumn("Fan", "B9", ["10", "8"]);
+  grid.typeColumn("Fan", "A11", ["900"]);
+  grid.typeColumn("Fan", "B11", ["2"]);
+  expect(grid.value("Summary", "A20")).toBe("Look: no answer on the sheet Flow: see its cell B10");
+  grid.type("Fan", "A10", "400");
+  expect([grid.value("Summary", "A8"), grid.value("Summary", "A20")]).toEqual(["saw", ""]);
+  grid.type("Runs", runCell("Gate", 9), "shut");
+  expect(grid.value("Summary", "A20")).toBe("No open hood: gates are opened on the sheets Runs and Flow");
 });
 
 test("in a copy a wrong row has its sentence beside it as well; the numbers of all others are gone, and say where to look", () => {
@@ -136,6 +148,6 @@ test("in a copy a wrong row has its sentence beside it as well; the numbers of a
   const words =
     'Hood must be a name in the tables of this copy, or a number from 0 on; or blank beside a port suction and its airflow (nearest: "plain end")';
   expect(grid.value("Runs", "A12")).toBe(words);
-  expect(grid.value("Budget", "C3")).toBe(`Look: Runs row 12: ${words}`);
+  for (const [sheet, at] of [["Budget", "C3"], ["Summary", "A20"]] as const) expect(grid.value(sheet, at)).toBe(`Look: Runs row 12: ${words}`); // prettier-ignore
   expect([grid.value("Runs", "A9"), grid.value("Runs", "F5")]).toEqual(["see Budget C3", "see Budget C3"]);
 });

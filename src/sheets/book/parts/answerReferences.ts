@@ -79,7 +79,8 @@ export function fromAnswer(answer: Answer, code: string, frame?: Frame): string 
   return `=IFERROR(IF(LEFT(${first},${FILL.length})="${FILL}","",IF(${ofFan(answer, "airflow", frame)}>=0,${code})),"see ${where}")`;
 }
 
-const FILL = "Fill in";
+/** How an answer begins that waits for inputs. */
+export const FILL = "Fill in";
 
 /** The header counts. */
 const noRuns = (frame: Frame): string => `COUNTA(${runsColumn(frame, "Run")})<2`;

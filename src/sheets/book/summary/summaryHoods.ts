@@ -4,9 +4,12 @@ import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { besideColumn, runRows } from "../flow/flowLayout";
+import { BUDGET_WRONG_CELL, FLOW_HEADER } from "../layout";
+import { answerCell, FILL, FLOW_ANSWER } from "../parts/answerReferences";
+import { LOOK } from "../parts/look";
 import { saysNote } from "../parts/notes";
 import { formatOf, headingIn, SHARE } from "../parts/units";
-import { HOOD_FLAGS, HOODS_HEADER, MOST_HOODS } from "./summaryLayout";
+import { HOOD_FLAGS, HOODS_HEADER, MORE_CELL, MOST_HOODS } from "./summaryLayout";
 
 /** Each open hood: what it gets, what it wants, and whether that is met. */
 export function summaryHoods(frame: Frame): SheetCell[] {
@@ -20,9 +23,29 @@ export function summaryHoods(frame: Frame): SheetCell[] {
     text(`F${HOODS_HEADER}`, "Airflow in its duct, in words", "header"),
   ];
   for (let k = 1; k <= MOST_HOODS; k++) cells.push(...hoodRow(frame, k, HOODS_HEADER + k));
+  return [...cells, formula(MORE_CELL, `=${more(frame)}`, "note")];
+}
+
+/** What the table does not show: further hoods, or why there is none. */
+function more(frame: Frame): string {
   const count = `MAX(0,${frame.ref("flow", besideColumn("hoodNumber"))})`;
-  const more = `IF(${count}>${MOST_HOODS},"and "&(${count}-${MOST_HOODS})&" more on the sheet ${frame.sheet("flow")}",IF(${count}=0,"No open hood yet: fill in the sheets ${frame.sheet("runs")} and ${frame.sheet("fan")} first",""))`;
-  return [...cells, formula(`A${HOODS_HEADER + MOST_HOODS + 1}`, `=${more}`, "note")];
+  const further = `"and "&(${count}-${MOST_HOODS})&" more on the sheet ${frame.sheet("flow")}"`;
+  return `IF(${count}>${MOST_HOODS},${further},IF(${count}=0,${whyNone(frame)},""))`;
+}
+
+/** A wrong run in the words of the sheet Budget; else what the sheet Flow lacks. A copy says why below the header of its answer. */
+function whyNone(frame: Frame): string {
+  const wrong = frame.ref("budget", BUDGET_WRONG_CELL);
+  const [first, note] = [
+    answerCell(FLOW_ANSWER, "run", FLOW_HEADER, frame),
+    answerCell(FLOW_ANSWER, "note", FLOW_HEADER + 1, frame),
+  ];
+  const [flow, runs, fan] = [frame.sheet("flow"), frame.sheet("runs"), frame.sheet("fan")];
+  const noAnswer = `"${LOOK} no answer on the sheet ${flow}"&IF(${note}="",": see its cell B${FLOW_HEADER}",": "&${note})`;
+  const waits = `"No open hood yet: fill in the sheets ${runs} and ${fan} first"`;
+  const none = `"No open hood: gates are opened on the sheets ${runs} and ${flow}"`;
+  const isWaiting = `LEFT(${first},${FILL.length})="${FILL}"`;
+  return `IF(${wrong}<>"",${wrong},IF(ISERROR(${first}),${noAnswer},IF(${isWaiting},${waits},${none})))`;
 }
 
 /** The k-th open hood, by the numbers that the sheet Flow gives them. */

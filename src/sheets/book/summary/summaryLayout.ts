@@ -2,6 +2,8 @@
 export const HOODS_HEADER = 7; // row of the header
 export const MOST_HOODS = 12;
 
+export const MORE_CELL = `A${HOODS_HEADER + MOST_HOODS + 1}`; // what the table of hoods leaves out, or why it is empty
+
 /** What the page says of a hood that wants a look. */
 export const HOOD_FLAGS = { short: "short of air", settles: "dust settles" } as const;
 

@@ -2,6 +2,7 @@ import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import { systemInWords } from "../flow/systemChoice";
 import type { Frame, SheetOf } from "../frame";
+import { LOOK } from "../parts/look";
 import { printing } from "../parts/printing";
 import { formatOf, rounded, unitOnly, unitWord } from "../parts/units";
 import { ALTITUDE_CELL, TEMPERATURE_CELL } from "../start/startLayout";
@@ -13,6 +14,7 @@ import {
   HOOD_FLAGS,
   HOODS_HEADER,
   MAKER,
+  MORE_CELL,
   MOST_SETS_SHOWN,
   SETS_HEADER,
   WORKSHOP_CELL,
@@ -42,11 +44,14 @@ export const summarySheet: SheetOf<SummaryContents> = (frame, contents) => ({
     ...cautions(frame),
   ],
   lists: [],
-  flags: Object.values(HOOD_FLAGS).map((containsText) => ({
-    range: `F${HOODS_HEADER + 1}:F${SETS_HEADER + MOST_SETS_SHOWN}`,
-    containsText,
-    style: "flag",
-  })),
+  flags: [
+    ...Object.values(HOOD_FLAGS).map((containsText) => ({
+      range: `F${HOODS_HEADER + 1}:F${SETS_HEADER + MOST_SETS_SHOWN}`,
+      containsText,
+      style: "flag" as const,
+    })),
+    { range: MORE_CELL, containsText: LOOK, style: "flag" },
+  ],
   print: { ...printing(frame, "portrait"), pagesHigh: 1, area: `A1:F${LAST}` },
 });
 
