@@ -18,7 +18,9 @@ export interface BookRun {
   readonly material: string; // as typed
   readonly fittings: string;
   readonly leaks: readonly { readonly column: RunColumn; readonly condition: string }[];
+  readonly gated: boolean;
   readonly shut: boolean;
+  readonly device: boolean; // a separator or another with a loss of its own
   readonly discharge: boolean;
   readonly dust: TransportRow; // of its own column, else of the book
   readonly ownDust: string | null; // as typed in its own column; null where nothing is, or no dust that we know
@@ -70,7 +72,9 @@ function runIn(
     leaks: leakColumns
       .map((column) => ({ column, condition: text(column) }))
       .filter(({ condition }) => condition !== ""),
+    gated: ["open", "shut"].includes(plain(text("Gate"))),
     shut: plain(text("Gate")) === "shut",
+    device: (numberIn(table.value(row, "Device loss")) ?? 0) !== 0,
     discharge: ["", "0"].includes(text("Side"))
       ? isAfterFan(plain(to), (other) => names.has(other))
       : plain(text("Side")) === "discharge",

@@ -70,7 +70,7 @@ interface ShownProps {
   readonly toCheck: () => void;
 }
 
-function Shown({ system: { ducts, alone, next }, goTo, toCheck }: ShownProps): ReactElement {
+function Shown({ system: { ducts, alone, together, next }, goTo, toCheck }: ShownProps): ReactElement {
   const styles = useStyles();
   const title = (text: string): ReactElement => (
     <Subtitle2 as="h2" className={styles.heading}>
@@ -85,7 +85,9 @@ function Shown({ system: { ducts, alone, next }, goTo, toCheck }: ShownProps): R
         <>
           <p className={styles.text}>{fanWords(ducts)}</p>
           <DuctsShown runs={ducts.runs} system={ducts.system} />
-          <p className={styles.small}>Thicker: a wider pipe. Broken: dust settles. Grey: shut.</p>
+          <p className={styles.small}>
+            Thicker: a wider pipe. Broken: dust settles (air behind a device is taken to be clean). Grey: shut.
+          </p>
         </>
       )}
       {title("Each machine alone")}
@@ -94,6 +96,7 @@ function Shown({ system: { ducts, alone, next }, goTo, toCheck }: ShownProps): R
       ) : (
         <AloneTable machines={alone} system={ducts.system} />
       )}
+      {together !== "" && <p className={styles.text}>{together}</p>}
       {title("What to do next")}
       {next.length === 0 ? (
         <p className={styles.text}>Check finds nothing. That is no proof: a reading in the duct decides.</p>

@@ -2,15 +2,15 @@ import { gainColumns, solveColumns, type SolveKey, togetherColumns } from "../..
 import { placeOfColumn } from "../../reference/columnsOfAnswers";
 import { itemAt } from "../../reference/itemAt";
 import { ENOUGH_AIR } from "../../reference/noteLimits";
-import { notesIn, piecesOfNote, sayNote } from "../../reference/notes";
+import { notesIn, sayNote } from "../../reference/notes";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
-import { densityIn, matrixOf } from "../check/callArguments";
-import { curveFor } from "../check/curves";
 import { roundedVelocity, wholeAir } from "../check/picture/shortWords";
 import { type BookRuns, sameName } from "../check/runs";
 import type { Seen } from "../check/seenIn";
+import { tooSlowIn } from "../check/tooSlowIn";
 import type { Calculate } from "../functions/askWorker";
-import type { Cell, Matrix } from "../functions/callFunction";
+import type { Cell } from "../functions/callFunction";
+import { type AskedOfSets, argumentsOfSets } from "./argumentsOfSets";
 
 /** A machine with every other gate shut. Numbers are in the budget's units. */
 export interface MachineAlone {
@@ -23,29 +23,13 @@ export interface MachineAlone {
   readonly advice: string; // a sentence
 }
 
-interface Asked {
-  readonly runs: Matrix;
-  readonly curve: Matrix;
-  readonly density: Matrix | null;
-  readonly units: Matrix;
-}
-
 /** Each machine by itself, as TOGETHER, SOLVE and GAINS have it; a sentence where there is none. */
 export async function eachAlone(seen: Seen, calculate: Calculate): Promise<readonly MachineAlone[] | string> {
   const [runs] = seen.runs;
-  const curve = runs && curveFor(seen, runs.system);
-  if (runs === undefined || curve === undefined)
+  const asked = argumentsOfSets(seen);
+  if (runs === undefined || asked === null)
     return "Type two points or more of your fan's curve: then here stands what each machine gets alone.";
-  const asked: Asked = {
-    runs: matrixOf(runs),
-    curve: curve.points.map((point) => [...point]),
-    density: densityIn(seen.book),
-    units: [[runs.system]],
-  };
-  const answer = await calculate({
-    id: "TOGETHER",
-    args: [asked.runs, asked.curve, [[1]], asked.density, asked.units],
-  });
+  const answer = await calculate({ id: "TOGETHER", args: asked.args(1) });
   if ("error" in answer) return `What each machine gets alone has no answer: ${answer.message || answer.error}.`;
   const machines: MachineAlone[] = [];
   for (const row of answer.rows.slice(1)) {
@@ -58,7 +42,7 @@ export async function eachAlone(seen: Seen, calculate: Calculate): Promise<reado
 
 async function machineAlone(
   { runs, system }: BookRuns,
-  { runs: table, curve, density, units }: Asked,
+  { table, curve, density, units }: AskedOfSets,
   open: string,
   verdict: string,
   calculate: Calculate,
@@ -89,14 +73,6 @@ async function machineAlone(
     settlesIn: tooSlowIn(verdict),
     advice: "error" in gains ? `${gains.message || gains.error}.` : adviceOf(gains.rows, machine, gets, system),
   };
-}
-
-/** The runs that TOGETHER's verdict names as too slow. */
-function tooSlowIn(verdict: string): string[] {
-  const [first] = piecesOfNote("tooSlow");
-  const words = first !== undefined && "words" in first ? first.words : "";
-  const note = notesIn(verdict).find((one) => one.words.startsWith(words));
-  return note === undefined ? [] : note.words.slice(words.length).split(", ");
 }
 
 /** The first change as a person says it: "Narrower pipe, 4 in: then 352 cfm, 4,031 fpm." */

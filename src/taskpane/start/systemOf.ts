@@ -6,11 +6,13 @@ import type { Seen } from "../check/seenIn";
 import { itemAt } from "../../reference/itemAt";
 import type { Calculate } from "../functions/askWorker";
 import { eachAlone, type MachineAlone } from "./eachAlone";
+import { runTogether } from "./runTogether";
 
 /** What an owner asks first: how is my system, machine by machine, and what do I do next. */
 export interface SystemSeen {
   readonly ducts: Ducts | string; // a sentence where there is nothing to draw
   readonly alone: readonly MachineAlone[] | string;
+  readonly together: string; // which machines can run at once; "" where nothing is to be said
   readonly next: readonly NextStep[];
 }
 
@@ -25,7 +27,9 @@ const STEPS = 3;
 /** Computed with the cell functions from what stands in the book; null where it has no ducts at all. */
 export async function systemOf(seen: Seen, calculate: Calculate): Promise<SystemSeen | null> {
   if (seen.runs.length === 0) return null;
-  return { ducts: await ductsOf(seen, calculate), alone: await eachAlone(seen, calculate), next: nextSteps(seen) };
+  const [ducts, alone] = [await ductsOf(seen, calculate), await eachAlone(seen, calculate)];
+  const together = typeof alone === "string" ? "" : await runTogether(seen, calculate);
+  return { ducts, alone, together, next: nextSteps(seen) };
 }
 
 /** One step for each kind of findings, of what stands on the sheets of the ducts: a call tried out elsewhere is no part of the system. */

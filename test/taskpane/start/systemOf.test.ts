@@ -41,6 +41,18 @@ describe("an owner's system at a glance", () => {
     }
   });
 
+  // Two wishes of 400 cfm at a fan that moves 1331.5 cfm through both (worked by hand in picture.test.ts): with a main of 6 in that
+  // is 6781 fpm, and 400 cfm or more in a branch of 4 in 4584 fpm or more, above the 3937 fpm of wood dust. In a main of 14 in it is
+  // 1331.5 / 1.069 ft² = 1246 fpm, if the wider main does not more than triple what the fan moves, of 2000 cfm at most.
+  test("says which machines can run together, as TOGETHER has it", async () => {
+    const withMain = (diameter: number) =>
+      exampleRuns.map((row) => (row[0] === "main" ? row.map((cell) => (cell === 6 ? diameter : cell)) : row));
+    const saidOf = async (rows: typeof exampleRuns) =>
+      (await systemOf(seenOf({ Runs: { rows }, Fan: fan }), calculate))!.together;
+    expect(await saidOf(exampleRuns)).toBe("Can run together: saw + sander.");
+    expect(await saidOf(withMain(14) as typeof exampleRuns)).toMatch(/^No two of them can run together: /);
+  });
+
   test("says what it waits for: runs, a curve, gates", async () => {
     expect(await systemOf(seenOf({}), calculate)).toBeNull();
     expect((await systemOf(seenOf({ Runs: { rows: exampleRuns } }), calculate))!.alone).toMatch(/two points or more/);

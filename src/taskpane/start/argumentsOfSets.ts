@@ -1,0 +1,25 @@
+import { densityIn, matrixOf } from "../check/callArguments";
+import { curveFor } from "../check/curves";
+import type { BookRun } from "../check/runs";
+import type { Seen } from "../check/seenIn";
+import type { Matrix } from "../functions/callFunction";
+
+/** The first budget of a book as TOGETHER and SOLVE take it. */
+export interface AskedOfSets {
+  readonly runs: readonly BookRun[];
+  readonly table: Matrix;
+  readonly curve: Matrix;
+  readonly density: Matrix | null;
+  readonly units: Matrix;
+  readonly args: (most: number) => (Matrix | null)[]; // of TOGETHER
+}
+
+/** Null where the book has no runs, or no curve of a fan. */
+export function argumentsOfSets(seen: Seen): AskedOfSets | null {
+  const [runs] = seen.runs;
+  const points = runs && curveFor(seen, runs.system)?.points;
+  if (runs === undefined || points === undefined) return null;
+  const [table, curve] = [matrixOf(runs), points.map((point) => [...point])];
+  const [density, units] = [densityIn(seen.book), [[runs.system]]];
+  return { runs: runs.runs, table, curve, density, units, args: (most) => [table, curve, [[most]], density, units] };
+}
