@@ -10,6 +10,7 @@ import { refusal } from "./rules/refusal";
 import { seatSide } from "./rules/seatSide";
 import { settling } from "./rules/settling";
 import { smallerMain } from "./rules/smallerMain";
+import { tooWide } from "./rules/tooWide";
 import { tightElbow } from "./rules/tightElbow";
 import { unsure } from "./rules/unsure";
 import { unknownFunction } from "./rules/unknownFunction";
@@ -22,6 +23,7 @@ const rules: readonly CheckRule[] = [
   farOut,
   metalWithWood,
   settling,
+  tooWide,
   fanShort,
   smallerMain,
   meterArea,

@@ -68,6 +68,20 @@ describe("a fan and ducts whose numbers were worked by hand", () => {
   });
 });
 
+// 1331.5 cfm in 14 in are 1246 fpm, below the 3937 fpm of wood dust (as in systemOf.test.ts)
+test("a run too slow for its dust is drawn so, but not with a device in it, since TOGETHER takes that air to be clean", async () => {
+  const settlesWith = async (device: readonly (string | number)[]) => {
+    const rows = exampleRuns.map((row, at) => [
+      ...row.map((cell) => (row[0] === "main" && cell === 6 ? 14 : cell)),
+      ...(at === 0 ? ["Device loss", "Device airflow"] : row[0] === "main" ? device : ["", ""]),
+    ]);
+    const { runs } = await draw({ Runs: { rows }, Fan: curve });
+    return runs.filter(({ settles }) => settles).map(({ name }) => name);
+  };
+  expect(await settlesWith(["", ""])).toEqual(["main"]);
+  expect(await settlesWith([0.5, 800])).toEqual([]);
+});
+
 test("gates stand as the book's own answer has them, and a shut run is said to be shut", async () => {
   const answer = [
     solveHeader,

@@ -50,7 +50,8 @@ export function PictureShown({ picture }: { readonly picture: Picture }): ReactE
         Velocities
       </Subtitle2>
       <p className={styles.text}>
-        From the fan outwards; a thicker line is a wider pipe. Broken: too slow, so that dust settles. Grey: shut.
+        From the fan outwards; a thicker line is a wider pipe. Broken: too slow, so that dust settles; air in or behind
+        a device is taken to be clean. Grey: shut.
       </p>
       <DuctsShown runs={runs} system={system} />
     </>

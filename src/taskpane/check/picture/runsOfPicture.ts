@@ -2,6 +2,7 @@ import type { budgetColumns, BudgetKey, solveColumns, SolveKey } from "../../../
 import { placeOfColumn } from "../../../reference/columnsOfAnswers";
 import { fromSI, toSI, unitOf } from "../../../reference/quantities";
 import type { Cell } from "../../functions/callFunction";
+import { isBehindDevice } from "../behindDevice";
 import { type BookRuns, sameName } from "../runs";
 import { saysAny, STILL_NOTES } from "../stillAir";
 
@@ -47,7 +48,7 @@ export function runsOfPicture(
         diameter: run.diameter === null ? null : fromSI(run.diameter, unitOf("diameter", system)),
         airflow: number(of(row, "airflow")),
         velocity,
-        settles: !idle && si !== null && si > 0 && si < run.dust.low,
+        settles: !idle && si !== null && si > 0 && si < run.dust.low && !isBehindDevice(runs, run),
         shut: idle,
       });
       add(run.name, depth + 1);

@@ -1,31 +1,39 @@
 import { sectionArea } from "../../../core/section/section";
 import { cite } from "../../../reference/citation";
+import { isBehindDevice, runCalled } from "../behindDevice";
 import type { Finding, CheckRule } from "../finding";
 import { inGroups } from "../inGroups";
 import { sizeThatCarries } from "../sizeThatCarries";
 import { saysAny, STILL_NOTES } from "../stillAir";
-import { type BookRun, type BookRuns, sameName } from "../runs";
+import { type BookRuns, sameName } from "../runs";
+import { mainsTooWide } from "../tooWideForOne";
 
 const WHY =
   "Slower air drops its dust, which narrows the duct and feeds a fire. Where the hood has its air, a narrower pipe helps; it passes a little less, so try it. Where it has not, more air helps first: fewer open gates, sealed leaks.";
 
 /**
  * Air too slow to carry the dust on: in each answer; in a budget without one, by the airflow that its hoods ask for. A run is
- * told once, by what its hoods ask for where that is too slow already, since no fan mends it then.
+ * told once, by what its hoods ask for where that is too slow already, since no fan mends it then. Air behind a device is taken
+ * to be clean (its note is told as a note), and a main too wide for any one gate has a line of its own.
  */
-export const settling: CheckRule = ({ runs: tables, answers, dust: dustOfBook }) => {
-  const called = (name: string): readonly { table: BookRuns; run: BookRun }[] =>
-    tables.flatMap((table) => table.runs.map((run) => ({ table, run }))).filter(({ run }) => sameName(run.name, name));
+export const settling: CheckRule = (seen) => {
+  const { runs: tables, answers, dust: dustOfBook } = seen;
+  const tooWide = mainsTooWide(seen)?.mains ?? [];
+  const isToldAsTooWide = (name: string, velocity: number): boolean =>
+    tooWide.some(
+      ({ run, greatest }) => sameName(run.name, name) && greatest !== null && velocity <= 1.001 * greatest.velocity,
+    );
   const told: string[] = [];
   const inAnswers = answers.flatMap(({ of, sheet, system, rows }) =>
     rows.flatMap((row): Finding[] => {
-      const [found, another] = called(row.run);
-      const isOne = found !== undefined && another === undefined; // of two budgets in a book nobody knows whose this answer is
+      const found = runCalled(tables, row.run);
       const dust = found?.run.dust ?? dustOfBook;
       // A shut branch carries no dust, so slow air in it is no fault.
       if (found?.run.discharge === true || row.velocity === null || row.velocity <= 0) return [];
       if (row.velocity >= dust.low || saysAny(row.note, STILL_NOTES)) return [];
-      if (isOne && told.some((name) => sameName(name, row.run))) return [];
+      if (of === "SOLVE" && isToldAsTooWide(row.run, row.velocity)) return [];
+      if (found !== null && isBehindDevice(found.table.runs, found.run)) return [];
+      if (found !== null && told.some((name) => sameName(name, row.run))) return [];
       told.push(row.run);
       const needs = `"${dust.key}" needs ${inGroups(dust.low, "velocity", system)}`;
       const flows = of === "BUDGET" ? "would flow at" : "flows at";
@@ -36,7 +44,9 @@ export const settling: CheckRule = ({ runs: tables, answers, dust: dustOfBook })
           what: `${row.run}: air ${flows} ${inGroups(row.velocity, "velocity", system)}; ${needs}.${cure}`,
           why: WHY,
           source: cite(dust),
-          ...(isOne ? { sheet: found.table.sheet, at: found.run.at("Diameter") } : { sheet, at: row.at("velocity") }),
+          ...(found !== null
+            ? { sheet: found.table.sheet, at: found.run.at("Diameter") }
+            : { sheet, at: row.at("velocity") }),
         },
       ];
     }),

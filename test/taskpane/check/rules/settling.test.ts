@@ -34,6 +34,22 @@ describe("dust settles", () => {
     ]);
   });
 
+  test("but not behind a device, whose air is taken to be clean: there the note of the answer says it", () => {
+    const rows = runsWith("saw", "Airflow", 300).map((row, at) => [
+      ...row,
+      ...(at === 0 ? ["Device loss", "Device airflow"] : row[0] === "main" ? [0.5, 800] : ["", ""]),
+    ]);
+    const settles = 'dust settles: "wood dust" needs 3937 fpm';
+    const answer = [solveHeader, ["saw", 300, 3437, 2, 0, 1, "open", settles], ["main", 300, 1528, 2, 0, 1, "", settles]]; // prettier-ignore
+    expect(found({ Runs: { rows }, Flow: { rows: answer } }).map(({ rule, what }) => [rule, what])).toEqual([
+      ["Dust settles", expect.stringMatching(/^saw: /)],
+      [
+        "A note",
+        `main: ${settles}; there is a device in it or before it, and air behind a device is taken to be clean.`,
+      ],
+    ]);
+  });
+
   test("once for a run that two answers find, by what its hood asks for", () => {
     const budget = [
       ["Run", "Airflow (cfm)", "Velocity (fpm)", "Path loss to fan (in.w.g.)", "Note"],
