@@ -75,6 +75,7 @@ export const noteWords = {
   // of a choice of sizes, by SIZES: a need, and how sure the choice is
   needOfAir: { words: "air in {scenario}" },
   needOfSpeed: { words: "velocity in {scenario}" },
+  needOfCalm: { words: "greatest velocity in {scenario}" },
   needAt: { words: "{need} at {run} at {has}, where {wanted} is asked for" },
   sizesBest: { words: "best of all: no choice from this stock that gives each need its {percent} % more costs less" },
   sizesFound: {

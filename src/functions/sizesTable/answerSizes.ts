@@ -1,7 +1,7 @@
 import { DomainError, requireWithin } from "../../core/errors";
 import { itemAt } from "../../reference/itemAt";
 import type { UnitSystem } from "../../reference/quantities";
-import { readDensity, readOptional, singleCell } from "../arguments";
+import { readDensity, readOptional, readWithin, singleCell } from "../arguments";
 import type { Answered } from "../cellErrors";
 import { toMatrix } from "../cells";
 import { usualScenarios } from "../flowTable/hoodGates";
@@ -27,6 +27,7 @@ interface Given {
   readonly keep: unknown;
   readonly density: unknown;
   readonly units: unknown;
+  readonly fastest: unknown;
 }
 
 const USUAL_MARGIN = 15; // %
@@ -34,16 +35,21 @@ const MARGIN: OptionalNumber<number> = {
   ...{ kind: "number", needed: false, quantity: "ratio", usual: USUAL_MARGIN, zero: ["none", "no margin"] },
   limits: { atLeast: 0, atMost: 100 },
 };
+const FASTEST: OptionalNumber<null> = {
+  ...{ kind: "number", needed: false, quantity: "velocity", usual: null, zero: "usual" },
+  limits: { above: 0, atMost: 200 }, // m/s
+};
 const MOST_SCENARIOS = 40;
 
 /** Reads what SIZES takes and answers; what it was asked before is not searched for again. */
 export function answerSizes(remember: ReturnType<typeof rememberingAnswers>, given: Given): Answered[][] {
-  const { runs, curve, scenarios, stock, margin, keep, density, units } = given;
+  const { runs, curve, scenarios, stock, margin, keep, density, units, fastest } = given;
   return inHost(units, (system) => {
     const [air, table] = [readDensity(density, system), sharedRuns(runs, system)];
     const inputs = [runs, curve, scenarios, stock, keep].map(toMatrix);
     const percent = readMargin(margin, system);
-    return remember([...inputs, percent, air, system], () => {
+    const greatest = readFastest(fastest, system);
+    return remember([...inputs, percent, air, system, greatest], () => {
       requireGates(table);
       const typed = readScenarios(toMatrix(scenarios), table.names).filter((set) => set !== null);
       const sets = typed.length > 0 ? typed : usualScenarios(table);
@@ -51,7 +57,7 @@ export function answerSizes(remember: ReturnType<typeof rememberingAnswers>, giv
         throw new DomainError("scenarios", sets.length, `at most ${MOST_SCENARIOS} sets of open gates`);
       const present = table.runs(null).runs.map(({ run }) => run.diameter);
       const wish: Wish = {
-        ...{ table, scenarios: sets, density: air, system, times: 1 + percent / 100 },
+        ...{ table, scenarios: sets, density: air, system, times: 1 + percent / 100, fastest: greatest },
         stock: readStock(stock, present, system),
         keep: readOpen("keep", keep, table.names) ?? new Set(),
       };
@@ -67,4 +73,11 @@ function readMargin(given: unknown, system: UnitSystem): number {
   const percent = readOptional("margin", singleCell("margin", given), MARGIN, system);
   requireWithin("margin", percent, MARGIN.limits, "%");
   return percent;
+}
+
+/** A cell that is blank or 0 asks for none: no air stands still on purpose. */
+function readFastest(given: unknown, system: UnitSystem): number | null {
+  const cell = singleCell("fastest", given);
+  const velocity = readOptional("fastest", cell, FASTEST, system);
+  return velocity === null ? null : readWithin("fastest", cell, "velocity", FASTEST.limits, system);
 }

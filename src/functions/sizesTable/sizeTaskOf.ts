@@ -5,6 +5,7 @@ import { afterDevice } from "../../core/network/afterDevice";
 import type { Network, Run } from "../../core/network/network";
 import { needsOf } from "../../core/network/sizes/needsOf";
 import type { SizedScenario, SizeTask, Taken } from "../../core/network/sizes/sizeTask";
+import { inWords } from "../../reference/inWords";
 import { itemAt } from "../../reference/itemAt";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import type { Scenario } from "../flowTable/readScenarios";
@@ -21,6 +22,7 @@ export interface Wish {
   readonly stock: readonly StockSize[];
   readonly keep: ReadonlySet<string>; // plain names of runs whose diameter stays
   readonly times: number; // [-] of what is needed, 1 for no margin
+  readonly fastest: number | null; // [m/s] that no run whose diameter is chosen shall pass
   readonly density: number; // [kg/m3]
   readonly system: UnitSystem;
 }
@@ -36,6 +38,7 @@ export interface Task {
 /** @param curve the fan; without needs of its own, since one that is not known yet is stood for by any */
 export function sizeTaskOf(wish: Wish, curve: FanCurve): Task {
   const { table, scenarios, stock, keep, times, density, system } = wish;
+  const greatest = wish.fastest ?? Infinity;
   const tables = scenarios.map(({ open }) => table.runs(open));
   const networks = tables.map((runs) => runs.network());
   const first = itemAt(tables, 0);
@@ -44,6 +47,11 @@ export function sizeTaskOf(wish: Wish, curve: FanCurve): Task {
     ({ run }) => run.side === "discharge" || run.device !== null || keep.has(plain(run.name)),
   );
   const slowest = first.runs.map(({ run, dust }, index) => (run.side === "discharge" || clean[index] ? 0 : dust.low));
+  const fastest = keeps.map((isKept) => (isKept ? Infinity : greatest));
+  first.runs.forEach(({ run }, index) => {
+    if (itemAt(slowest, index) * times ** 2 > itemAt(fastest, index))
+      throw tooSlowForDust(run.name, itemAt(slowest, index), wish);
+  });
   const choices = first.runs.map(({ run }, index) =>
     itemAt(keeps, index)
       ? [{ diameter: run.diameter, cost: 0 }]
@@ -71,7 +79,7 @@ export function sizeTaskOf(wish: Wish, curve: FanCurve): Task {
   const task: SizeTask = {
     scenarios: networks.map((network, place) => sized(itemAt(tables, place), network)),
     ...{ curve, surroundings: surroundings(density), choices, keeps },
-    needs: networks.flatMap((network, place) => needsOf(network, place, slowest, times)),
+    needs: networks.flatMap((network, place) => needsOf(network, place, slowest, times, fastest)),
   };
   if (!task.needs.some(({ kind }) => kind === "airflow"))
     throw new DomainError("scenarios", null, "sets of open gates in which a hood asks for air in the column Airflow");
@@ -82,6 +90,14 @@ export function sizeTaskOf(wish: Wish, curve: FanCurve): Task {
     run.gate !== "none" && itemAt(joining, index).length === 0 ? [index] : [],
   );
   return { task, present: present.includes(-1) ? null : present, gates, withOpen };
+}
+
+/** A greatest velocity below what the dust of a run needs, each with its margin. */
+function tooSlowForDust(run: string, slowest: number, { times, fastest, system }: Wish): DomainError {
+  const unit = unitOf("velocity", system);
+  const least = Math.ceil(10 * fromSI(slowest * times ** 2, unit)) / 10;
+  const needs = `at least ${least} ${unit.label}, since the dust in ${run} needs ${inWords(slowest, "velocity", system)} and the margin is kept from both`;
+  return new DomainError("fastest", fastest === null ? null : fromSI(fastest, unit), needs);
 }
 
 /** The sizes in which a run has all its values, whatever its gate does. */

@@ -1,7 +1,7 @@
 import type { FanCurve } from "../../core/fan/fanCurve";
 import { type ChosenSizes, chooseSizes, type Patience } from "../../core/network/sizes/chooseSizes";
 import { finished } from "../../core/network/sizes/finished";
-import { costOf, type SizeNeed } from "../../core/network/sizes/sizeTask";
+import { costOf, shareOf, type SizeNeed } from "../../core/network/sizes/sizeTask";
 import { sectionArea } from "../../core/section/section";
 import { sizesColumns } from "../../reference/answerColumns";
 import { inWords } from "../../reference/inWords";
@@ -9,6 +9,7 @@ import { itemAt } from "../../reference/itemAt";
 import { joinNotes, sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import { headerRow, type Value } from "../answerRows";
+import { needWords } from "./needWords";
 import { roundedDown, whatStands } from "./whatStands";
 import { strongerFan } from "./strongerFan";
 import { type SizesCells, sizesRow } from "./sizesRow";
@@ -81,7 +82,7 @@ function runRows({ task }: Task, { taken, judging }: ChosenSizes, { table, times
       if (found === null) return { need, share: 0 };
       const airflow = itemAt(found.airflow, index);
       const has = need.kind === "airflow" ? airflow - itemAt(found.leak, index) : airflow / sectionArea(diameter, null);
-      return { need, share: has / need.wanted };
+      return { need, share: shareOf(need, has) };
     });
     const worst = shares.sort((a, b) => a.share - b.share)[0];
     return {
@@ -95,9 +96,6 @@ function runRows({ task }: Task, { taken, judging }: ChosenSizes, { table, times
   });
 }
 
-const needWords = ({ kind }: SizeNeed, scenario: string): string =>
-  sayNote(kind === "airflow" ? "needOfAir" : "needOfSpeed", { scenario });
-
 /** How the present diameters do, where they can be bought. */
 function presentRow({ task, present }: Task, { judging }: ChosenSizes, times: number): SizesCells[] {
   if (present === null) return [];
@@ -109,11 +107,11 @@ function statusOf({ status, judged, atLeast, blocked, judging }: ChosenSizes, wi
   const percent = Number((percentOf(times) - 100).toPrecision(6));
   const { runs } = itemAt(judging.task.scenarios, 0).network;
   const said = ({ scenario }: SizeNeed): string => itemAt(scenarios, scenario).name;
-  const quantity = (need: SizeNeed): "airflow" | "velocity" => need.kind;
+  const quantity = (need: SizeNeed): "airflow" | "velocity" => (need.kind === "airflow" ? "airflow" : "velocity");
   const words = (need: SizeNeed, share: number): string =>
     sayNote("needAt", {
       ...{ need: needWords(need, said(need)), run: itemAt(runs, need.run).name },
-      has: inUnit(share * need.wanted, quantity(need), system),
+      has: inUnit(need.kind === "not faster" ? need.wanted / share : share * need.wanted, quantity(need), system),
       wanted: inUnit(need.wanted, quantity(need), system),
     });
   if (status === "best") return sayNote("sizesBest", { percent });

@@ -1,12 +1,13 @@
 import { fanCurve } from "../../core/fan/fanCurve";
 import { designPass } from "../../core/network/designPass";
 import { firstGuess } from "../../core/network/sizes/firstGuess";
-import { costOf } from "../../core/network/sizes/sizeTask";
+import { costOf, shareOf } from "../../core/network/sizes/sizeTask";
 import { sizesColumns } from "../../reference/answerColumns";
 import { inWords } from "../../reference/inWords";
 import { itemAt } from "../../reference/itemAt";
 import { sayNote } from "../../reference/notes";
 import { headerRow, type Value } from "../answerRows";
+import { needWords } from "./needWords";
 import { type SizesCells, sizesRow } from "./sizesRow";
 import { sizeTaskOf, type Wish } from "./sizeTaskOf";
 
@@ -33,15 +34,17 @@ export function withoutFan(wish: Wish): Value[][] {
     const velocityIn = (scenario: number): number => itemAt(itemAt(passes, scenario).runs, index).velocity;
     const needs = task.needs.filter((need) => need.run === index);
     const velocities = needs.map(({ scenario }) => velocityIn(scenario));
-    const held = needs.filter(({ kind }) => kind === "velocity");
-    const worst = held.sort((a, b) => velocityIn(a.scenario) - velocityIn(b.scenario))[0];
+    const held = needs.flatMap((need) =>
+      need.kind === "airflow" ? [] : [{ need, share: shareOf(need, velocityIn(need.scenario)) }],
+    );
+    const worst = held.sort((a, b) => a.share - b.share)[0];
     return row({
       ...{ run: run.name, now: run.diameter, buy: diameter, length: run.length + run.hoseLength },
       price: itemAt(task.keeps, index) ? null : cost,
       slowest: velocities.length === 0 ? null : Math.min(...velocities),
       fastest: velocities.length === 0 ? null : Math.max(...velocities),
-      need: worst === undefined ? null : sayNote("needOfSpeed", { scenario: itemAt(scenarios, worst.scenario).name }),
-      share: worst === undefined ? null : (100 * velocityIn(worst.scenario)) / worst.wanted,
+      need: worst === undefined ? null : needWords(worst.need, itemAt(scenarios, worst.need.scenario).name),
+      share: worst === undefined ? null : 100 * worst.share,
     });
   });
   const fans = passes.map(({ airflow, staticPressure }, place) => {

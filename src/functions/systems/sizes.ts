@@ -16,6 +16,7 @@ const remember = rememberingAnswers();
  * @param [keep] Names of runs whose diameter stays, between ; or ,; runs with a device always keep theirs
  * @param [density] Air density, lb/ft³ (SI: kg/m³), one cell; standard air when left out
  * @param [units] "IP" (default) or "SI"
+ * @param [fastest] Greatest velocity where a diameter is chosen, above 0 fpm (SI: m/s), less the margin; none when left out
  * @returns table
  */
 export function sizes(
@@ -27,8 +28,9 @@ export function sizes(
   keep?: unknown[][],
   density?: unknown[][],
   units?: unknown[][],
+  fastest?: unknown[][],
 ): unknown[][] {
-  return answerSizes(remember, { runs, curve, scenarios, stock, margin, keep, density, units });
+  return answerSizes(remember, { runs, curve, scenarios, stock, margin, keep, density, units, fastest });
 }
 
 export const guide: Guide = {
@@ -36,7 +38,7 @@ export const guide: Guide = {
   source: "todiniPilati1988",
   basis: "from memory",
   limits:
-    "It knows nothing of head room, noise, fittings in stock, resale, or how unsure the inputs are. The cell stops after a second or a few and says what is proved; where a branch costs by the airflows nothing is. A wider run never joins a narrower one.",
+    "It knows nothing of head room, fittings in stock, resale, or how unsure the inputs are. The cell stops after a second or a few and says what is proved; where a branch costs by the airflows nothing is. A wider run never joins a narrower one.",
   cautions: ["metal with wood", "capture"],
   also: ["which pipe size", "pipe diameter to buy", "duct size"],
   page: { file: "sizes.html", title: "How SIZES searches" },
@@ -45,12 +47,13 @@ export const guide: Guide = {
 
 export const formula: Formula = {
   tex: [
-    "\\min \\sum_i c_i(D_i) \\quad \\text{so that} \\quad Q_\\text{hood} \\ge (1 + m)\\, Q_\\text{wanted}, \\quad V_\\text{run} \\ge (1 + m)\\, V_\\text{dust}",
+    "\\min \\sum_i c_i(D_i) \\quad \\text{so that} \\quad Q_\\text{hood} \\ge (1 + m)\\, Q_\\text{wanted}, \\quad V_\\text{run} \\ge (1 + m)\\, V_\\text{dust},\\quad (1 + m)\\, V_\\text{run} \\le V_\\text{fastest}",
   ],
   letters: {
     "c_i(D_i)": "price of run i in its diameter; length times diameter where no price is told",
     m: "the margin",
     "Q_\\text{hood}": "airflow at each open hood in each scenario (see SOLVE)",
     "V_\\text{run}": "velocity in each run that carries dust, in each scenario that feeds it",
+    "V_\\text{fastest}": "greatest velocity, if one is given, in each run whose diameter is chosen",
   },
 };

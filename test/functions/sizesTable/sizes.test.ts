@@ -20,9 +20,12 @@ interface Asked {
   readonly stock?: unknown[][];
   readonly margin?: unknown;
   readonly keep?: string;
+  readonly fastest?: unknown;
 }
-const answer = (runs: readonly Row[], { curve = FAN, sets = SETS, stock, margin, keep }: Asked = {}) =>
-  sizes(table(runs), curve, sets, stock, margin === undefined ? undefined : [[margin]], keep === undefined ? undefined : [[keep]]); // prettier-ignore
+const answer = (runs: readonly Row[], { curve = FAN, sets = SETS, stock, margin, keep, fastest }: Asked = {}) => {
+  const cell = (value: unknown) => (value === undefined ? undefined : [[value]]);
+  return sizes(table(runs), curve, sets, stock, cell(margin), cell(keep), undefined, undefined, cell(fastest));
+};
 const rowsOf = (runs: readonly Row[], asked: Asked = {}) => byName(answer(runs, asked));
 const bought = (runs: readonly Row[], asked: Asked = {}): Row[] => {
   const rows = rowsOf(runs, asked);
@@ -70,6 +73,30 @@ describe("SIZES", () => {
     const priceOf = new Map<unknown, unknown>(stock.slice(1) as [number, number][]);
     for (const [run, length] of Object.entries(lengths))
       expect(priced[run]!.Price).toBeCloseTo(length * Number(priceOf.get(priced[run]!["Diameter to buy"])), 9);
+  });
+
+  test("with a greatest velocity no chosen run is faster by SOLVE, less the margin; runs that stay are let be", () => {
+    const fastestIn = (asked: Asked): number[] => {
+      const flows = byName(solve(table(bought(shop, asked)), FAN, [["saw; sander"]]));
+      return ["saw", "sander", "main"].map((name) => Number(flows[name]!.Velocity));
+    };
+    const before = fastestIn(easy);
+    const fastest = 1.15 * 0.97 * Math.max(...before); // just below what it chose
+    const asked = { ...easy, fastest };
+    expect(Math.max(...before) * 1.15).toBeGreaterThan(fastest);
+    expect(Math.max(...fastestIn(asked)) * 1.15).toBeLessThanOrEqual(fastest * (1 + 1e-4));
+    expect(Number(rowsOf(shop, asked)["all together"]!.Price)).toBeGreaterThanOrEqual(Number(rowsOf(shop, easy)["all together"]!.Price)); // prettier-ignore
+    expect(answer(shop, { ...easy, fastest: 0 })).toEqual(answer(shop, easy)); // some hosts send a blank as 0
+    const kept = { ...easy, stock: [[3], [9]], keep: "saw; sander; main", fastest: 5300 };
+    expect(rowsOf(shop, kept)["saw"]!["Diameter to buy"]).toBe(6);
+    expect(String(rowsOf(shop, kept)["all together"]!["Tightest need"])).not.toMatch(/greatest velocity/);
+  });
+
+  test("without a fan says of a run where the most air is faster than that", () => {
+    // main of 3.5 in (see below) carries both, 650 cfm: 650 / 0.066813 ft² = 9729 fpm; of 6000 fpm that is 61.7 %
+    const rows = rowsOf(without("Leak", shop), { curve: [[null, null]], fastest: 6000 });
+    expect(rows["main"]!["Tightest need"]).toBe("greatest velocity in both");
+    expect(Math.abs(Number(rows["main"]!["It gets"]) - 61.7)).toBeLessThan(0.05);
   });
 
   test("without a margin it asks for less and never costs more", () => {
@@ -164,6 +191,10 @@ describe("SIZES refuses", () => {
     ["a margin beyond its limits", { margin: 120 }, "margin must be from 0 to 100 %; got 120"],
     ["a pressure that is no number, with its fan's column", { curve: [[0, 9, 14], [800, 6, "x"]] }, 'pressure in row 2 of the curve, column 3, must be a number (in.w.g.); got "x"'], // prettier-ignore
     ["more fans than it compares", { curve: [[0, 1, 1, 1, 1, 1, 1, 1, 1, 1]] }, "curve must be airflows and at most 8 columns of pressures; got 9"], // prettier-ignore
+    // 3937.0 fpm × 1.15² = 5206.7 fpm
+    ["a greatest velocity that leaves the dust no room", { fastest: 5000 }, "fastest must be at least 5206.7 fpm, since the dust in saw needs 3937 fpm and the margin is kept from both; got 5000"], // prettier-ignore
+    ["a greatest velocity below 0", { fastest: -1 }, /^fastest must be above 0 fpm; got -1/],
+    ["a greatest velocity in words", { fastest: "quiet" }, 'fastest must be a number (fpm); got "quiet"'],
     ["a size twice", { stock: [[4], [4]] }, "stock must be diameters that stand once; got 4"],
     ["a stock of three columns", { stock: [[4, 5, 6]] }, "stock must be one column of diameters, or two with a price; got \"1 by 3 cells\""], // prettier-ignore
     ["a size that is no number", { stock: [[4], ["wide"]] }, 'diameter in row 2 of the stock must be a number (in); got "wide"'], // prettier-ignore

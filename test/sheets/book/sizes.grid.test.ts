@@ -2,6 +2,7 @@ import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import { runCell, RUNS_FIRST } from "../../../src/sheets/book/layout";
 import { SETS } from "../../../src/sheets/book/flow/flowLayout";
 import {
+  FASTEST_ROW,
   KEEP_ROW,
   LISTS_COLUMNS,
   LISTS_FIRST,
@@ -94,6 +95,7 @@ describe("the sheet Sizes", () => {
       ["Fan", "B10", "11.5"],
       ["Sizes", `${LISTS_COLUMNS.stock}${LISTS_FIRST + 13}`, "6"],
       ["Sizes", `B${MARGIN_ROW}`, "10"],
+      ["Sizes", `B${FASTEST_ROW}`, "6000"],
       ["Sizes", `B${KEEP_ROW}`, "trunk"],
       ["Start", plain(ALTITUDE_CELL), "5000"],
     ];

@@ -2,7 +2,14 @@ import { cellFunctions } from "../../support/cellFunctions";
 import { localHost } from "../../../src/hosts/local/localHost";
 import { wholeBudget } from "../../../src/hosts/local/newForm";
 import { runCell, RUNS_FIRST } from "../../../src/sheets/book/layout";
-import { LISTS_FIRST, OUTCOME, PIPES_ANSWER, STATE_CELL } from "../../../src/sheets/book/sizes/sizesLayout";
+import {
+  FASTEST_ROW,
+  LISTS_FIRST,
+  OUTCOME,
+  PIPES_ANSWER,
+  SHORT_ROW,
+  STATE_CELL,
+} from "../../../src/sheets/book/sizes/sizesLayout";
 import { namedCells } from "../../../src/sheets/book/start/startLayout";
 import { newDiameters } from "../../../src/taskpane/build/sizes/newDiameters";
 import { sizesAsked, type SizesAsked } from "../../../src/taskpane/build/sizes/sizesAsked";
@@ -36,15 +43,16 @@ describe("choosing sizes", () => {
     const { asked, put } = await opened();
     await put("Sizes", `A${LISTS_FIRST + 1}`, "planer");
     await put("Sizes", `F${LISTS_FIRST}`, 5);
+    await put("Sizes", `B${FASTEST_ROW}`, 6000);
     const { args, runs, watched } = await asked();
-    const [table, curve, sets, stock, margin, , , units] = args;
+    const [table, curve, sets, stock, margin, , , units, fastest] = args;
     expect(runs).toMatchObject({ sheet: "Runs" });
     expect(table![0]!.slice(0, 2)).toEqual(["Run", "To"]);
     expect(table![2]![0]).toBe("planer");
     expect(curve!.length).toBeGreaterThan(3);
     expect(sets).toEqual([["planer"]]);
     expect(stock![0]).toEqual([5, null]);
-    expect([margin, units]).toEqual([[[15]], [["IP"]]]);
+    expect([margin, units, fastest]).toEqual([[[15]], [["IP"]], [[6000]]]);
     expect(watched[2]).toMatch(/^planer\|north main\|/);
   });
 
@@ -69,6 +77,7 @@ describe("choosing sizes", () => {
     expect(await shown("Sizes", `A${PIPES_ANSWER.header + 2}`)).toBe("planer");
     expect(await shown("Sizes", `C${PIPES_ANSWER.header + 7}`)).toBe(5);
     expect(await shown("Sizes", `B${OUTCOME}`)).toBe(found.outcome[0]);
+    expect(await shown("Sizes", `B${SHORT_ROW}`)).toBe(found.outcome[0]);
 
     const blocks = newDiameters(await host.readBook(), read.runs, found.changes);
     if ("why" in blocks) throw new Error(blocks.why);

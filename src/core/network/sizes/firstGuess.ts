@@ -19,7 +19,7 @@ export function firstGuess(task: SizeTask, faster: number): Taken {
     for (const { scenario, run, kind, wanted } of needs) {
       if (scenario !== place) continue;
       if (kind === "velocity") velocity[run] = Math.max(velocity[run]!, wanted);
-      else for (let index = run; index >= 0; index = joins[index]!) airflow[index]! += wanted;
+      else if (kind === "airflow") for (let index = run; index >= 0; index = joins[index]!) airflow[index]! += wanted;
     }
     airflow.forEach((sum, run) => {
       if (sum > 0) least[run] = Math.min(least[run]!, sum);

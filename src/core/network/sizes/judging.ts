@@ -1,7 +1,7 @@
 import { OutsideCurveError } from "../../fan/fanCurve";
 import { sectionArea } from "../../section/section";
 import { solveNetwork } from "../solve/solveNetwork";
-import { costOf, type SizeNeed, type SizeTask, type Taken } from "./sizeTask";
+import { costOf, shareOf, type SizeNeed, type SizeTask, type Taken } from "./sizeTask";
 
 /** How well a choice of sizes does. */
 export interface Judged {
@@ -29,7 +29,7 @@ export interface Judging {
   readonly judge: (taken: Taken, enough?: number) => Judged;
   readonly flows: (scenario: number, taken: Taken) => Flows | null;
   readonly most: (need: SizeNeed, low: Taken, high: Taken, own: number | null) => number;
-  readonly helps: (need: SizeNeed, run: number) => boolean; // whether a wider run may give the need more
+  readonly helps: (need: SizeNeed, run: number) => boolean; // whether a wider run may meet the need better
   readonly work: () => number; // runs solved so far
 }
 
@@ -47,7 +47,9 @@ export const SLACK = 1e-4;
  *
  * A wider run on a hood's way to the fan never lowers that hood's air where the fan's curve falls, and a wider one elsewhere
  * never raises it; the air of a run likewise goes with the widths on its way and upstream of it. So the widest there and the
- * narrowest elsewhere give the most that a need can get (`most`), whatever the sizes between.
+ * narrowest elsewhere give the most that a need can get (`most`), whatever the sizes between; and the other way round the least
+ * air of a run, which bounds how slow it can be in a size of its own. Its velocity is judged in that very size only: it goes by
+ * no law with the run's own size.
  *
  * @returns the judge of this task, which counts its solves
  * @source house law, held by tests on drawn trees
@@ -106,7 +108,7 @@ export function judging(task: SizeTask): Judging {
     for (const scenario of order) {
       const found = has(scenario, taken);
       ofScenario[scenario]!.forEach((one, place) => {
-        const met = found === null ? 0 : found.ofNeed[place]! / one.wanted;
+        const met = found === null ? 0 : shareOf(one, found.ofNeed[place]!);
         if (met < share) [share, need] = [met, one];
       });
       if (share < enough) break;
@@ -116,16 +118,20 @@ export function judging(task: SizeTask): Judging {
     return { share, need, cost: costOf(task, taken) };
   };
 
+  /** Whether a wider run may give the need's run or hood more air. */
+  const feeds = (need: SizeNeed, run: number): boolean =>
+    wayOf[need.run]!.has(run) || (need.kind !== "airflow" && wayOf[run]!.has(need.run));
   const helps = (need: SizeNeed, run: number): boolean =>
-    wayOf[need.run]!.has(run) || (need.kind === "velocity" && wayOf[run]!.has(need.run));
+    need.kind === "not faster" ? run === need.run || !feeds(need, run) : feeds(need, run);
   const most: Judging["most"] = (need, low, high, own) => {
+    const isLeast = need.kind === "not faster";
     const taken = low.map((narrow, run) =>
-      run === need.run && own !== null ? own : helps(need, run) ? high[run]! : narrow,
+      run === need.run && own !== null ? own : feeds(need, run) === isLeast ? narrow : high[run]!,
     );
     const found = has(need.scenario, taken);
     if (found === null) return Infinity; // nothing is known of it, so nothing is ruled out
     const slack = (SLACK * found.fanAirflow) / (need.kind === "airflow" ? 1 : areaOf(need.run, taken));
-    return (found.ofNeed[placeOf.get(need)!]! + slack) / need.wanted;
+    return shareOf(need, found.ofNeed[placeOf.get(need)!]! + (isLeast ? -slack : slack));
   };
 
   return { task, judge, flows, most, helps, work: () => work };

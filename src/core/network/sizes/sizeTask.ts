@@ -18,7 +18,7 @@ export interface SizedScenario {
 export interface SizeNeed {
   readonly scenario: number;
   readonly run: number;
-  readonly kind: "airflow" | "velocity"; // that enters at a hood; that keeps dust moving
+  readonly kind: "airflow" | "velocity" | "not faster"; // that enters at a hood; that keeps dust moving; that is not passed
   readonly wanted: number; // [m3/s] or [m/s]
 }
 
@@ -31,6 +31,15 @@ export interface SizeTask {
   readonly keeps: readonly boolean[]; // runs whose diameter stays, which no rule of width holds
   readonly needs: readonly SizeNeed[];
 }
+
+/**
+ * How well a need is met by what the run has, in the same unit.
+ *
+ * @returns the share of what is wanted; of a velocity that is not to be passed, what may be by what is
+ * @source house
+ */
+export const shareOf = ({ kind, wanted }: SizeNeed, value: number): number =>
+  kind !== "not faster" ? value / wanted : value > 0 ? wanted / value : Infinity;
 
 /** Which choice each run takes, by its place. */
 export type Taken = readonly number[];

@@ -3,8 +3,18 @@ import { cellAddress, columnLetters } from "../../address";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { headings, MOST_GATES, MOST_SETS, SETS, SETS_COLUMN } from "../flow/flowLayout";
-import { headingIn, unitWord } from "../parts/units";
-import { ASKED, KEEP_ROW, LISTS, LISTS_COLUMNS, LISTS_FIRST, LISTS_LAST, MARGIN_ROW, MOST_ROW } from "./sizesLayout";
+import { formatOf, headingIn, unitWord } from "../parts/units";
+import {
+  ASKED,
+  FASTEST_ROW,
+  KEEP_ROW,
+  LISTS,
+  LISTS_COLUMNS,
+  LISTS_FIRST,
+  LISTS_LAST,
+  MARGIN_ROW,
+  MOST_ROW,
+} from "./sizesLayout";
 
 const { open, searched, stock, price, fromFlow } = LISTS_COLUMNS;
 
@@ -18,6 +28,16 @@ export function sizesAsked(frame: Frame): SheetCell[] {
       note: "Each hood's airflow and each run's velocity by so much more. Write none for 0.",
     }),
     text(`C${MARGIN_ROW}`, "Bought to the last digit, sizes leave nothing for what nobody measured.", "note"),
+    formula(`A${FASTEST_ROW}`, headingIn(frame, "Not faster than", "velocity"), "label"),
+    input(`B${FASTEST_ROW}`, null, {
+      format: formatOf(frame, "velocity"),
+      note: "Greatest velocity in each run whose diameter is chosen, less the margin. Blank: none.",
+    }),
+    text(
+      `C${FASTEST_ROW}`,
+      "Faster air is louder and costs more pressure. It must leave room above what the dust needs.",
+      "note",
+    ),
     text(`A${KEEP_ROW}`, "Diameter stays in", "label"),
     input(`B${KEEP_ROW}`, null, {
       note: "Names of runs between ; such as planer; trunk. Runs with a device stay anyway.",

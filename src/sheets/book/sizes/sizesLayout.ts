@@ -3,29 +3,32 @@ import { RUNS_HEADER, RUNS_LAST } from "../layout";
 import { type Answer, answerLetters } from "../parts/answerReferences";
 
 /**
- * Where things stand on the sheet Sizes: what it comes to, what is asked, the pipes to buy as the pane's search left them, and
- * last the sets of gates, whose number nobody knows.
+ * Where things stand on the sheet Sizes: in short, what is asked, the pipes to buy as the pane's search left them, in words and
+ * run by run, and last the sets of gates, whose number nobody knows.
  */
 export const STATE_CELL = "$B$8"; // whether it was searched, and whether that still holds
 export const TOGETHER_CELL = "$B$7";
-export const OUTCOME = 9; // first row of the search's outcome in words
-export const OUTCOME_ROWS = 9;
+export const SHORT_ROW = 9; // of the first line of what a search comes to
 
-export const ASKED = OUTCOME + OUTCOME_ROWS + 2; // row of its title
+export const ASKED = SHORT_ROW + 2; // row of its title
 export const MARGIN_ROW = ASKED + 1;
-export const KEEP_ROW = ASKED + 2;
-export const MOST_ROW = ASKED + 3;
-export const LISTS = ASKED + 5; // row of the headers of what is typed in lists
+export const FASTEST_ROW = ASKED + 2;
+export const KEEP_ROW = ASKED + 3;
+export const MOST_ROW = ASKED + 4;
+export const LISTS = ASKED + 6; // row of the headers of what is typed in lists
 export const LISTS_FIRST = LISTS + 1;
 export const LISTS_LAST = LISTS + 14;
 export const LISTS_COLUMNS = { open: "A", searched: "C", stock: "F", price: "G", fromFlow: "L" } as const;
 
 export const PIPES_TITLE = LISTS_LAST + 2;
+export const OUTCOME = PIPES_TITLE + 3; // first row of what the search comes to in words
+export const OUTCOME_ROWS = 9;
+const PIPES_HEADER = OUTCOME + OUTCOME_ROWS + 1;
 export const PIPES_ANSWER = {
   sheet: "sizes",
   column: 1,
-  header: PIPES_TITLE + 2,
-  last: PIPES_TITLE + 2 + 60,
+  header: PIPES_HEADER,
+  last: PIPES_HEADER + 60,
   columns: sizesColumns,
 } as const satisfies Answer;
 

@@ -9,6 +9,7 @@ import { shownColumns } from "../../../reference/columnsOfRuns";
 import { formatOf, headingIn } from "../parts/units";
 import { askedCell } from "./sizesAsked";
 import {
+  FASTEST_ROW,
   KEEP_ROW,
   LISTS_COLUMNS,
   LISTS_FIRST,
@@ -19,6 +20,7 @@ import {
   PIPES_ANSWER,
   PIPES_TITLE,
   SEARCHED_AT,
+  SHORT_ROW,
   STATE_CELL,
   WATCHED,
   WATCHED_FIRST,
@@ -43,7 +45,7 @@ export function sizesPipes(frame: Frame): SheetCell[] {
     text(`A${PIPES_TITLE}`, "Which pipe to buy", "section"),
     text(
       `C${PIPES_TITLE}`,
-      "Written by the pane (Build, Choose sizes), since a search may take minutes. Nothing here computes with it.",
+      "Written by the pane (Build, Choose sizes), which searches for some seconds, longer than a cell may. Nothing here computes with it.",
       "note",
     ),
     text(`A${PIPES_TITLE + 1}`, `The same in a cell, searched again with every change: =${call(frame)}`, "note"),
@@ -60,7 +62,7 @@ export function sizesPipes(frame: Frame): SheetCell[] {
 const call = (frame: Frame): string => {
   const [first, end] = [LISTS_FIRST, LISTS_LAST];
   const { searched, stock, price } = LISTS_COLUMNS;
-  return `DUCT.SIZES(${runsTable(frame)},${fanCurve(frame)},$${searched}$${first}:$${searched}$${end},$${stock}$${first}:$${price}$${end},$B$${MARGIN_ROW},$B$${KEEP_ROW},${frame.name("density")},${frame.name("units")})`;
+  return `DUCT.SIZES(${runsTable(frame)},${fanCurve(frame)},$${searched}$${first}:$${searched}$${end},$${stock}$${first}:$${price}$${end},$B$${MARGIN_ROW},$B$${KEEP_ROW},${frame.name("density")},${frame.name("units")},$B$${FASTEST_ROW})`;
 };
 
 function state(frame: Frame): SheetCell[] {
@@ -75,6 +77,13 @@ function state(frame: Frame): SheetCell[] {
   return [
     text("A8", "Which pipe", "label"),
     formula(STATE_CELL.replaceAll("$", ""), `=${words}`, "total"),
+    formula(`A${SHORT_ROW}`, `=IF($B$${OUTCOME}="","","It comes to")`, "label"),
+    formula(`B${SHORT_ROW}`, `=$B$${OUTCOME}&""`),
+    formula(
+      `A${OUTCOME}`,
+      `=IF($B$${OUTCOME}="","What a search comes to stands here in words.","It comes to")`,
+      "label",
+    ),
     ...Array.from({ length: OUTCOME_ROWS }, (_, index): SheetCell => ({
       at: `B${OUTCOME + index}`,
       value: null,
@@ -93,7 +102,13 @@ function watched(frame: Frame): SheetCell[] {
   const { open, searched, stock, price } = LISTS_COLUMNS;
   // computed numbers without their last digits, which programs write out to different lengths
   const short = (one: string): string => `IF(ISNUMBER(${one}),ROUND(${one},9),${one})`;
-  const others = [askedCell(MARGIN_ROW), askedCell(KEEP_ROW), short(frame.name("density")), frame.name("units")];
+  const others = [
+    askedCell(MARGIN_ROW),
+    askedCell(FASTEST_ROW),
+    askedCell(KEEP_ROW),
+    short(frame.name("density")),
+    frame.name("units"),
+  ];
   const range = (place: number): string => {
     const letters = columnLetters(RUNS_COLUMN + place);
     return frame.ref("runs", `$${letters}$${RUNS_HEADER}:$${letters}$${RUNS_LAST}`);

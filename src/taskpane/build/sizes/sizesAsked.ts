@@ -3,6 +3,7 @@ import { type OurCall, type Piece, formulaTree } from "../../../share/formula/tr
 import { cellAddress } from "../../../sheets/address";
 import {
   ASKED,
+  FASTEST_ROW,
   KEEP_ROW,
   LISTS_COLUMNS,
   LISTS_FIRST,
@@ -83,6 +84,7 @@ export function sizesAsked(book: Calculated): SizesAsked | { readonly why: strin
       [[value(`B${KEEP_ROW}`)]],
       density,
       units,
+      [[value(`B${FASTEST_ROW}`)]],
     ],
     usual: sets.length === 0,
     runs: place,

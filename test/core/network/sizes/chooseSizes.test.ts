@@ -44,7 +44,7 @@ function byTryingAll(task: SizeTask): number {
         if (need.scenario !== scenario) return true;
         const airflow = solution.airflow[need.run]!;
         const has = need.kind === "airflow" ? airflow - solution.leak[need.run]! : airflow / (Math.PI / 4) / width(need.run) ** 2; // prettier-ignore
-        return has >= need.wanted * (1 - 1e-9);
+        return need.kind === "not faster" ? has <= need.wanted * (1 + 1e-9) : has >= need.wanted * (1 - 1e-9);
       });
     });
     if (meets) cheapest = cost;
@@ -55,8 +55,8 @@ function byTryingAll(task: SizeTask): number {
 const SIZES = [0.08, 0.1, 0.125, 0.16, 0.2];
 
 /** Trees of two to five runs, with fewer sizes where there are more runs, so that all can be tried. */
-const small = (seed: number): SizeTask =>
-  drawnTask(seed, 2 + (seed % 4), SIZES.slice(0, Math.max(3, 5 - (seed % 4))), 0.8 + 0.3 * (seed % 5));
+const small = (seed: number, fastest = Infinity): SizeTask =>
+  drawnTask(seed, 2 + (seed % 4), SIZES.slice(0, Math.max(3, 5 - (seed % 4))), 0.8 + 0.3 * (seed % 5), fastest);
 
 test("on 200 drawn trees of up to five runs it is the cheapest of all combinations, or there is none", () => {
   const seen = { best: 0, impossible: 0 };
@@ -71,6 +71,21 @@ test("on 200 drawn trees of up to five runs it is the cheapest of all combinatio
   expect(Math.min(seen.best, seen.impossible)).toBeGreaterThan(20); // or only one of the two was tried
 });
 
+test("and so with a greatest velocity, which makes some of them dearer and leaves none of others", () => {
+  const seen = { dearer: 0, impossible: 0, same: 0 };
+  for (let seed = 1; seed <= 60; seed++) {
+    const task = small(seed, 20 + 3 * (seed % 7));
+    const { status, judged } = run(task);
+    const cheapest = byTryingAll(task);
+    expect([seed, status]).toEqual([seed, cheapest === Infinity ? "impossible" : "best"]);
+    if (status === "best") expect(judged.cost).toBeCloseTo(cheapest, 9);
+    const without = byTryingAll(small(seed));
+    if (without === Infinity) continue;
+    seen[status === "impossible" ? "impossible" : cheapest > without ? "dearer" : "same"]++;
+  }
+  expect(Math.min(...Object.values(seen))).toBeGreaterThan(2); // or it was hardly asked for
+});
+
 test("a longer list of sizes never makes it dearer, and a weaker need never costs more", () => {
   const costOf = (task: SizeTask): number => {
     const { status, judged } = run(task);
@@ -81,6 +96,9 @@ test("a longer list of sizes never makes it dearer, and a weaker need never cost
       const cost = costOf(drawnTask(seed, count, SIZES.slice(1, 4), 0.8));
       expect(costOf(drawnTask(seed, count, SIZES, 0.8))).toBeLessThanOrEqual(cost * (1 + 1e-9));
       expect(costOf(drawnTask(seed, count, SIZES.slice(1, 4), 0.7))).toBeLessThanOrEqual(cost * (1 + 1e-9));
+      const [quiet, loud] = [18, 24].map((fastest) => costOf(drawnTask(seed, count, SIZES.slice(1, 4), 0.8, fastest)));
+      expect(loud).toBeLessThanOrEqual(quiet! * (1 + 1e-9));
+      expect(cost).toBeLessThanOrEqual(loud! * (1 + 1e-9));
     }),
     { numRuns: 40, seed: 7 },
   );

@@ -19,8 +19,14 @@ export const drawing = (seed: number): ((low: number, high: number) => number) =
   return (low, high) => low + (high - low) * draw();
 };
 
-/** A tree of a few runs with gates at its hoods, invented sizes and two sets of open gates. */
-export function drawnTask(seed: number, count: number, sizes: readonly number[], ease = 1): SizeTask {
+/** A tree of a few runs with gates at its hoods, invented sizes and two sets of open gates; in all runs the air may be so fast [m/s] at most. */
+export function drawnTask(
+  seed: number,
+  count: number,
+  sizes: readonly number[],
+  ease = 1,
+  fastest = Infinity,
+): SizeTask {
   const between = drawing(seed);
   const joins = Array.from({ length: count }, (_, run) => (run === 0 ? -1 : Math.floor(between(0, run))));
   const isEnd = joins.map((_, run) => !joins.includes(run));
@@ -52,6 +58,14 @@ export function drawnTask(seed: number, count: number, sizes: readonly number[],
       sizes.map((diameter) => ({ diameter, cost: (length + hoseLength) * diameter })),
     ),
     keeps: drawn.map(() => false),
-    needs: scenarios.flatMap(({ network }, place) => needsOf(network, place, slowest, ease)),
+    needs: scenarios.flatMap(({ network }, place) =>
+      needsOf(
+        network,
+        place,
+        slowest,
+        ease,
+        drawn.map(() => fastest * ease),
+      ),
+    ),
   };
 }
