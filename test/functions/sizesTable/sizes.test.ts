@@ -88,15 +88,15 @@ describe("SIZES", () => {
     expect(Number(rowsOf(shop, asked)["all together"]!.Price)).toBeGreaterThanOrEqual(Number(rowsOf(shop, easy)["all together"]!.Price)); // prettier-ignore
     expect(answer(shop, { ...easy, fastest: 0 })).toEqual(answer(shop, easy)); // some hosts send a blank as 0
     const kept = { ...easy, stock: [[3], [9]], keep: "saw; sander; main", fastest: 5300 };
-    expect(rowsOf(shop, kept)["saw"]!["Diameter to buy"]).toBe(6);
+    expect(rowsOf(shop, kept).saw!["Diameter to buy"]).toBe(6);
     expect(String(rowsOf(shop, kept)["all together"]!["Tightest need"])).not.toMatch(/greatest velocity/);
   });
 
   test("without a fan says of a run where the most air is faster than that", () => {
     // main of 3.5 in (see below) carries both, 650 cfm: 650 / 0.066813 ft² = 9729 fpm; of 6000 fpm that is 61.7 %
     const rows = rowsOf(without("Leak", shop), { curve: [[null, null]], fastest: 6000 });
-    expect(rows["main"]!["Tightest need"]).toBe("greatest velocity in both");
-    expect(Math.abs(Number(rows["main"]!["It gets"]) - 61.7)).toBeLessThan(0.05);
+    expect(rows.main!["Tightest need"]).toBe("greatest velocity in both");
+    expect(Math.abs(Number(rows.main!["It gets"]) - 61.7)).toBeLessThan(0.05);
   });
 
   test("without a margin it asks for less and never costs more", () => {

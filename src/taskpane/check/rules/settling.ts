@@ -55,8 +55,9 @@ export const settling: CheckRule = (seen) => {
 };
 
 function byWishes({ sheet, system, runs }: BookRuns): Finding[] {
-  return runs.flatMap(({ name, airflow, diameter, shut, discharge, dust, at }) => {
-    if (diameter === null || airflow === 0 || shut || discharge) return [];
+  return runs.flatMap((run) => {
+    const { name, airflow, diameter, shut, discharge, dust, at } = run;
+    if (diameter === null || airflow === 0 || shut || discharge || isBehindDevice(runs, run)) return [];
     const velocity = airflow / sectionArea(diameter, null);
     if (velocity >= dust.low) return [];
     const needs = `"${dust.key}" needs ${inGroups(dust.low, "velocity", system)}`;

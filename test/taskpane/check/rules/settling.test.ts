@@ -14,6 +14,11 @@ describe("dust settles", () => {
         at: "D2",
       },
     ]);
+    const withDevice = runsWith("saw", "Airflow", 200).map((row, at) => [
+      ...row,
+      ...(at === 0 ? ["Device loss", "Device airflow"] : row[0] === "saw" ? [0.5, 800] : ["", ""]),
+    ]);
+    expect(found({ Runs: { rows: withDevice } })).toEqual([]); // air in or behind a device is taken to be clean
   });
 
   test("where an answer says so, at the diameter that mends it; a shut run carries no dust", () => {
