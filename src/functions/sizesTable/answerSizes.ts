@@ -35,10 +35,7 @@ const MARGIN: OptionalNumber<number> = {
   ...{ kind: "number", needed: false, quantity: "ratio", usual: USUAL_MARGIN, zero: ["none", "no margin"] },
   limits: { atLeast: 0, atMost: 100 },
 };
-const FASTEST: OptionalNumber<null> = {
-  ...{ kind: "number", needed: false, quantity: "velocity", usual: null, zero: "usual" },
-  limits: { above: 0, atMost: 200 }, // m/s
-};
+const FASTEST = { above: 0, atMost: 200 }; // m/s
 const MOST_SCENARIOS = 40;
 
 /** Reads what SIZES takes and answers; what it was asked before is not searched for again. */
@@ -78,6 +75,5 @@ function readMargin(given: unknown, system: UnitSystem): number {
 /** A cell that is blank or 0 asks for none: no air stands still on purpose. */
 function readFastest(given: unknown, system: UnitSystem): number | null {
   const cell = singleCell("fastest", given);
-  const velocity = readOptional("fastest", cell, FASTEST, system);
-  return velocity === null ? null : readWithin("fastest", cell, "velocity", FASTEST.limits, system);
+  return cell === null || cell === 0 ? null : readWithin("fastest", cell, "velocity", FASTEST, system);
 }
