@@ -18,8 +18,8 @@ export function readingRows(calibration: Calibration, system: UnitSystem): Calib
   const priors = priorsOf(model);
   const straight = withoutEach(model, judged.fit);
   const usable = typed.flatMap(({ reading }) => (reading === null ? [] : [{ ...reading, meter: -1 }]));
-  const before = { state: asTold, narrowed: [], slopes: slopesOf(model, asTold, usable) };
-  const after = { ...judged.fit, slopes: slopesOf(model, judged.fit.state, usable) };
+  const before = { state: asTold, narrowed: [], slopes: slopesOf(asTold, usable) };
+  const after = { ...judged.fit, slopes: slopesOf(judged.fit.state, usable) };
   let place = -1; // among those that can be used
   return typed.map(({ row, one, reading, refusal }): CalibrateCells => {
     const where = { part: "reading", open: row.openWords, row: row.row };

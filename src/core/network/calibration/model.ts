@@ -1,12 +1,12 @@
 import { NoAnswerError } from "../../errors";
-import { changed, type System } from "../derivative/changed";
-import { changeBy, gradientOf } from "../derivative/gradient";
-import { linearise, type Straight } from "../derivative/linearise";
+import { changing, type System } from "../derivative/changed";
+import { changeBy, effectOf, gradientOf } from "../derivative/gradient";
+import { linearise } from "../derivative/linearise";
 import { putBy } from "../derivative/put";
 import { type Solution, solveNetwork } from "../solve/solveNetwork";
 import type { Linear } from "../../numeric/withPriors";
 import { answerOf, ownChange, type Reading, said, type Spot } from "./reading";
-import { inputsThere, type Unknown } from "./unknowns";
+import { type InputThere, inputsThere, type Unknown } from "./unknowns";
 
 /** A system with its gates in each state in which somebody read, and what is unknown of it. */
 export interface Model {
@@ -21,10 +21,20 @@ export interface State {
   readonly sets: readonly (SolvedSet | null)[];
 }
 
-interface SolvedSet {
+interface SolvedSet extends Solved {
+  readonly ready: ReadySet;
+  readonly slopes: (spot: Spot) => Float64Array; // over the unknowns, the meters' left at 0; each is worked out once
+}
+
+interface Solved {
   readonly system: System;
   readonly solution: Solution;
-  readonly straight: () => Straight; // worked out when it is first asked for
+}
+
+/** What a set keeps from one state to the next. */
+interface ReadySet {
+  readonly there: readonly InputThere[];
+  readonly off: (logarithms: readonly number[]) => System;
 }
 
 /**
@@ -42,7 +52,7 @@ export function stateAt(model: Model, logarithms: Float64Array, sets: ReadonlySe
   return {
     logarithms,
     sets: model.systems.map((told, set) =>
-      sets.has(set) ? solvedSet(told, model.unknowns, logarithms, near?.sets[set]?.solution) : null,
+      sets.has(set) ? solvedSet(told, model.unknowns, logarithms, near?.sets[set] ?? null) : null,
     ),
   };
 }
@@ -51,15 +61,44 @@ function solvedSet(
   told: System,
   unknowns: readonly Unknown[],
   logarithms: Float64Array,
-  near: Solution | undefined,
+  near: SolvedSet | null,
 ): SolvedSet {
-  const there = inputsThere(unknowns, told.network);
-  const inputs = there.map(({ input }) => input);
-  const system = changed(told, inputs, there.map(({ place }) => logarithms[place]!)); // prettier-ignore
-  const solution = solveNetwork(system.network, system.curve, system.surroundings, near);
+  const ready = near?.ready ?? readySet(told, unknowns);
+  const system = ready.off(ready.there.map(({ place }) => logarithms[place]!));
+  const solution = solveNetwork(system.network, system.curve, system.surroundings, near?.solution);
   if (solution.status !== "converged") throw new NoAnswerError("no convergence with the inputs as they are read");
-  let straight: Straight | null = null;
-  return { system, solution, straight: () => (straight ??= linearise(system, solution)) };
+  return { system, solution, ready, slopes: slopesAt({ system, solution }, ready.there, unknowns.length) };
+}
+
+function readySet(told: System, unknowns: readonly Unknown[]): ReadySet {
+  const there = inputsThere(unknowns, told.network);
+  return { there, off: changing(told, there.map(({ input }) => input)) }; // prettier-ignore
+}
+
+/** A velocity changes as its airflow does, by their logarithms, and both stand under one key. */
+function slopesAt({ system, solution }: Solved, there: readonly InputThere[], count: number): SolvedSet["slopes"] {
+  const known = new Map<string, Float64Array>();
+  let atState: ReturnType<typeof straightened> | null = null;
+  const straightened = () => {
+    const straight = linearise(system, solution);
+    const effects = there.map(({ place, input }) => {
+      return { place, input, effect: effectOf(straight, putBy(straight, input)) };
+    });
+    return { straight, effects };
+  };
+  return (spot) => {
+    const key = `${spot.what === "velocity" ? "airflow" : spot.what} ${spot.run}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const { straight, effects } = (atState ??= straightened());
+    const value = said(system, solution, spot);
+    const gradient = gradientOf(straight, answerOf(system, solution, spot));
+    const row = new Float64Array(count);
+    for (const { place, input, effect } of effects)
+      row[place] = changeBy(gradient, effect) / value + ownChange(spot, input);
+    known.set(key, row);
+    return row;
+  };
 }
 
 /**
@@ -94,28 +133,14 @@ export function saidBy(state: State, spot: Spot): number {
  * @returns a row of slopes for each spot, over the unknowns
  * @source house
  */
-export function slopesOf({ unknowns }: Model, state: State, spots: readonly (Spot | Reading)[]): Float64Array[] {
-  const rows = spots.map(() => new Float64Array(unknowns.length));
-  state.sets.forEach((found, set) => {
-    const here = spots.flatMap((spot, index) => (spot.set === set ? [{ spot, row: rows[index]! }] : []));
-    if (found === null || here.length === 0) return;
-    const { system, solution } = found;
-    const straight = found.straight();
-    const answers = here.map(({ spot, row }) => ({
-      ...{ spot, row, value: said(system, solution, spot) },
-      gradient: gradientOf(straight, answerOf(system, solution, spot)),
-    }));
-    for (const { place, input } of inputsThere(unknowns, system.network)) {
-      const put = putBy(straight, input);
-      for (const { spot, row, value, gradient } of answers)
-        row[place] = changeBy(straight, gradient, put) / value + ownChange(spot, input);
-    }
+export const slopesOf = (state: State, spots: readonly (Spot | Reading)[]): Float64Array[] =>
+  spots.map((spot) => {
+    const row = setOf(state, spot.set).slopes(spot);
+    if (!("meter" in spot) || spot.meter < 0) return row;
+    const withMeter = row.slice();
+    withMeter[spot.meter] = 1;
+    return withMeter;
   });
-  spots.forEach((spot, index) => {
-    if ("meter" in spot && spot.meter >= 0) rows[index]![spot.meter] = 1;
-  });
-  return rows;
-}
 
 /**
  * Standard deviation of a reading around the model, each for itself.

@@ -53,7 +53,7 @@ export function mostPlausible(
   const starts = [asTold, near].map((state) => evaluated(model, readings, state));
   let now = starts[1]!.cost < starts[0]!.cost ? starts[1]! : starts[0]!;
   for (let step = 0, left = false; ; step++) {
-    const slopes = slopesOf(model, now.state, readings);
+    const slopes = slopesOf(now.state, readings);
     const linear = linearOf(model, readings, slopes);
     const read = slopes.map((row, index) => now.off[index]! + dot(row, now.state.logarithms));
     const target = straightFit(linear, read); // where everything would go straight from here

@@ -30,7 +30,7 @@ export function nextReading(
 ): Next | null {
   const priors = priorsOf(model);
   const readySlopes = (of: readonly Spot[]): Seen[] =>
-    slopesOf(model, fit.state, of).map((slopes) => seen(fit.narrowed, slopes));
+    slopesOf(fit.state, of).map((slopes) => seen(fit.narrowed, slopes));
   const takeable = spots.filter((spot) => saidBy(fit.state, spot) > 0);
   const [answers, readings] = [readySlopes(wanted), readySlopes(takeable)];
   const variance = answers.reduce((sum, answer) => sum + covariance(priors, answer, answer), 0);

@@ -51,7 +51,7 @@ export function judge(model: Model, readings: readonly Reading[], asTold: State)
   const fitOf = (slips: readonly Out[], near: State, settled?: number): Fit =>
     mostPlausible(model, without(slips), asTold, near, settled);
   const slips: Out[] = [];
-  const held = heldAt(model, readings, asTold);
+  const held = heldAt(readings, asTold);
   for (let found = worstOf(model, held(readings), GROSS); found !== null && slips.length < most;) {
     slips.push(found);
     found = worstOf(model, held(without(slips)), GROSS);
@@ -71,8 +71,8 @@ export function judge(model: Model, readings: readonly Reading[], asTold: State)
 type Out = Pick<Slip, "kind" | "readings" | "instead">;
 
 /** Readings against the table as told. */
-function heldAt(model: Model, readings: readonly Reading[], state: State): (kept: readonly Reading[]) => Held {
-  const slopes = slopesOf(model, state, readings);
+function heldAt(readings: readonly Reading[], state: State): (kept: readonly Reading[]) => Held {
+  const slopes = slopesOf(state, readings);
   return (kept) => ({
     ...{ state, readings: kept },
     slopes: kept.map((one) => itemAt(slopes, readings.indexOf(one))),
@@ -144,7 +144,7 @@ interface CommonFactor {
 /** The one factor by which readings are off against a fit that does not rest on them. */
 function commonFactor(model: Model, rest: Fit, group: readonly Reading[]): CommonFactor {
   const priors = priorsOf(model);
-  const answers = slopesOf(model, rest.state, group).map((slopes) => seen(rest.narrowed, slopes));
+  const answers = slopesOf(rest.state, group).map((slopes) => seen(rest.narrowed, slopes));
   const spread = cholesky(
     group.map((reading, index) =>
       group.map(

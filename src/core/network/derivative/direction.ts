@@ -1,7 +1,7 @@
 import { JUNCTION, OPEN_END, STILL } from "../solve/elements";
 import { legLines } from "../junction/legLines";
 import type { Input } from "./inputs";
-import { legsWith, type Straight } from "./linearise";
+import type { Straight } from "./linearise";
 import { endPut, leakPut, putBy } from "./put";
 
 /** By how much a state changes with the logarithm of one factor. */
@@ -27,7 +27,7 @@ export function direction(straight: Straight, input: Input): Direction {
   const { runs, joining, joins, order, last } = system.network;
   const put = putBy(straight, input);
   const column = (): Float64Array => new Float64Array(runs.length);
-  const [arriving, alone, aloneDown, across] = [column(), column(), column(), column()];
+  const [arriving, alone, aloneDown] = [column(), column(), column()];
   const [airflow, suction, leak, staticSuction, velocity] = [column(), column(), column(), column(), column()];
   const answer = { airflow, leak, staticSuction, velocity };
   const fanPut = put.fan - put.afterFan;
@@ -40,15 +40,13 @@ export function direction(straight: Straight, input: Input): Direction {
     if (kind[index] === OPEN_END) arriving[index] = endPut(straight, index, put);
     const junction = straight.junctions[index]!;
     if (junction !== null) {
-      const known = (run: number) => ({ offset: aloneDown[run]!, rate: across[run]!, constant: put.atJunction(run) });
-      legLines(legsWith(junction, known), 0).forEach(({ offset }, at) => {
-        aloneDown[junction.meeting.legs[junction.places[at]!]!] = offset;
-      });
+      const runOf = (at: number): number => junction.meeting.legs[junction.places[at]!]!;
+      const legs = junction.legs.map((leg, at) => ({ ...leg, offset: aloneDown[runOf(at)]!, constant: put.atJunction(runOf(at)) })); // prettier-ignore
+      legLines(legs, 0).forEach(({ offset }, at) => (aloneDown[runOf(at)] = offset));
     }
     if (kind[index] === JUNCTION) for (const other of joining[index]!) arriving[index]! += aloneDown[other]!;
     alone[index] = (arriving[index]! + leakPut(straight, index, put)) / (1 - leakByAirflow[index]!);
     const alongIt = 1 + rate[index]! * losses[index]!.byAirflow;
-    across[index] = rate[index]! / alongIt;
     aloneDown[index] = (alone[index] - rate[index]! * put.loss(index)) / alongIt;
   }
   const fanAirflow = (aloneDown[last]! + rateDown[last]! * fanPut) / (1 - rateDown[last]! * straight.fanSlope);

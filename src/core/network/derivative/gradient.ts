@@ -1,6 +1,6 @@
 import { legWeights } from "../junction/legLines";
 import { JUNCTION, OPEN_END, STILL } from "../solve/elements";
-import { legsWith, type Straight } from "./linearise";
+import type { Straight } from "./linearise";
 import { endPut, leakPut, type Put } from "./put";
 
 /** An answer: so many times an airflow and so many times a suction of one run. */
@@ -62,36 +62,62 @@ export function gradientOf(straight: Straight, answer: Answer): Gradient {
     const junction = junctions[index]!;
     if (junction === null) continue;
     const legs = junction.places.map((leg) => junction.meeting.legs[leg]!);
-    const before = (run: number) => ({ rate: rate[run]! / (1 + rate[run]! * losses[run]!.byAirflow) });
     legWeights(
-      legsWith(junction, before),
+      junction.legs,
       legs.map((run) => onAloneDown[run]!),
     ).forEach((weight, at) => {
       const run = legs[at]!;
       onAloneDown[run] = weight;
-      atJunction[run] = -weight * before(run).rate;
+      atJunction[run] = -weight * junction.legs[at]!.rate;
     });
   }
   return { byLoss, byArriving, byLeak, atJunction, byFan };
 }
 
+/** What an input's small change puts into the equations, in numbers. */
+export interface Effect {
+  readonly fan: number; // [Pa]
+  readonly runs: readonly number[]; // the others stand beside these
+  readonly loss: readonly number[]; // [Pa]
+  readonly atJunction: readonly number[]; // [Pa]
+  readonly leak: readonly number[]; // [m3/s]
+  readonly end: readonly number[]; // [m3/s]
+}
+
+/**
+ * What is put into the equations, ready for any number of answers.
+ *
+ * @param straight the solved network made straight
+ * @param put what the input puts into the equations
+ * @returns by the logarithm of the input's factor, of the runs in which air moves
+ * @source house
+ */
+export function effectOf(straight: Straight, put: Put): Effect {
+  const { kind, system } = straight;
+  const runs = (put.where ?? system.network.order).filter((index) => kind[index] !== STILL);
+  return {
+    ...{ fan: put.fan - put.afterFan, runs },
+    loss: runs.map(put.loss),
+    atJunction: runs.map(put.atJunction),
+    leak: runs.map((index) => leakPut(straight, index, put)),
+    end: runs.map((index) => (kind[index] === OPEN_END ? endPut(straight, index, put) : 0)),
+  };
+}
+
 /**
  * How an answer changes with an input.
  *
- * @param straight the network of which the gradient is
  * @param gradient of the answer
- * @param put what the input puts into the equations
+ * @param effect of the input
  * @returns by the logarithm of the input's factor
  * @source house
  */
-export function changeBy(straight: Straight, gradient: Gradient, put: Put): number {
-  const { kind, system } = straight;
-  let change = gradient.byFan * (put.fan - put.afterFan);
-  for (const index of put.where ?? system.network.order) {
-    if (kind[index] === STILL) continue;
-    change += gradient.byLoss[index]! * put.loss(index) + gradient.atJunction[index]! * put.atJunction(index);
-    change += gradient.byLeak[index]! * leakPut(straight, index, put);
-    if (kind[index] === OPEN_END) change += gradient.byArriving[index]! * endPut(straight, index, put);
+export function changeBy(gradient: Gradient, { fan, runs, loss, atJunction, leak, end }: Effect): number {
+  let change = gradient.byFan * fan;
+  for (let place = 0; place < runs.length; place++) {
+    const run = runs[place]!;
+    change += gradient.byLoss[run]! * loss[place]! + gradient.atJunction[run]! * atJunction[place]!;
+    change += gradient.byLeak[run]! * leak[place]! + gradient.byArriving[run]! * end[place]!;
   }
   return change;
 }

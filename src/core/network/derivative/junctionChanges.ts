@@ -15,6 +15,7 @@ const NONE = (): number => 0;
  * @source house
  */
 export function atJunctions(straight: Straight, { kind, run }: Input): (run: number) => number {
+  if (kind !== "junction" && kind !== "density" && kind !== "diameter") return NONE;
   const { network } = straight.system;
   if (straight.junctions.every((junction) => junction === null)) return NONE;
   if (kind === "junction") {
@@ -25,7 +26,6 @@ export function atJunctions(straight: Straight, { kind, run }: Input): (run: num
     const now = lossesOf(straight, network); // each goes with it as velocity pressures do
     return (index) => now.get(index) ?? 0;
   }
-  if (kind !== "diameter") return NONE;
   const [wider, narrower] = [STEP, -STEP].map((step) => {
     const sized = network.runs.map((one, index) =>
       index === run ? { ...one, diameter: one.diameter * Math.exp(step) } : one,

@@ -36,7 +36,7 @@ export interface Straight {
 export interface StraightJunction {
   readonly meeting: Meeting;
   readonly places: readonly number[]; // of the legs in which air flows
-  readonly legs: readonly StraightLeg[]; // those, with nothing put in
+  readonly legs: readonly StraightLeg[]; // those, with the rate of each run and nothing put in
 }
 
 /**
@@ -56,22 +56,20 @@ export function linearise(system: System, solution: Solution): Straight {
   const column = (): Float64Array => new Float64Array(runs.length);
   const [arrivingRate, leakByAirflow, rate, rateDown, slopes] = [column(), column(), column(), column(), column()];
   const losses = new Array<LossChanges | null>(runs.length).fill(null);
-  const junctions = elements.meetings.map((meeting, index) =>
-    meeting === null || kind[index] !== JUNCTION ? null : straightJunction(meeting, kind, airflow),
-  );
+  const junctions = new Array<StraightJunction | null>(runs.length).fill(null);
   for (const index of order) {
     if (kind[index] === STILL) continue;
     const [q, l, p] = [airflow[index]!, leak[index]!, suction[index]!];
     losses[index] = suctionLoss(elements, index, runs[index]!, q, surroundings, slopes);
     if (kind[index] === OPEN_END) arrivingRate[index] = (q - l) / (2 * p);
-    const junction = junctions[index]!;
-    if (junction !== null)
-      legLines(
-        legsWith(junction, (run) => ({ rate: rateDown[run]! })),
-        0,
-      ).forEach(({ rate: through }, at) => {
-        rateDown[junction.meeting.legs[junction.places[at]!]!] = through;
+    const meeting = elements.meetings[index]!;
+    if (meeting !== null && kind[index] === JUNCTION) {
+      const junction = straightJunction(meeting, kind, airflow, rateDown);
+      junctions[index] = junction;
+      legLines(junction.legs, 0).forEach(({ rate: through }, at) => {
+        rateDown[meeting.legs[junction.places[at]!]!] = through;
       });
+    }
     if (kind[index] === JUNCTION) for (const other of joining[index]!) arrivingRate[index]! += rateDown[other]!;
     const leakRate = l > 0 ? l / (2 * (p + perVelocity[index]! * q * q)) : 0;
     leakByAirflow[index] = 2 * perVelocity[index]! * q * leakRate;
@@ -94,24 +92,19 @@ export function linearise(system: System, solution: Solution): Straight {
   };
 }
 
-function straightJunction(meeting: Meeting, kind: Uint8Array, airflow: Float64Array): StraightJunction {
+function straightJunction(
+  meeting: Meeting,
+  kind: Uint8Array,
+  airflow: Float64Array,
+  rates: Float64Array,
+): StraightJunction {
   const now = meetingLosses(meeting, airflow);
   const places = meeting.legs.flatMap((run, place) => (kind[run] === STILL ? [] : [place]));
   const legs = places.map((place): StraightLeg => {
     const { byOwn, byMain, byPush } = now.legs[place]!;
-    const pushes = 2 * meeting.junction.legs[place]!.momentum * Math.max(airflow[meeting.legs[place]!]!, 0);
-    return { offset: 0, rate: 0, constant: 0, byOwn, byMain, byPush, pushes };
+    const run = meeting.legs[place]!;
+    const pushes = 2 * meeting.junction.legs[place]!.momentum * Math.max(airflow[run]!, 0);
+    return { offset: 0, rate: rates[run]!, constant: 0, byOwn, byMain, byPush, pushes };
   });
   return { meeting, places, legs };
 }
-
-/**
- * The legs of a junction with what is known of each run.
- *
- * @returns the legs in their order
- * @source house
- */
-export const legsWith = (
-  { meeting, places, legs }: StraightJunction,
-  known: (run: number) => Partial<StraightLeg>,
-): StraightLeg[] => legs.map((leg, at) => ({ ...leg, ...known(meeting.legs[places[at]!]!) }));

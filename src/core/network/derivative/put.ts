@@ -38,6 +38,10 @@ export function leakPut({ solution, perVelocity }: Straight, index: number, put:
   return l * put.openings(index) - ((l / 2) * p * put.perVelocity(index)) / (p + perVelocity[index]! * q * q);
 }
 
+/** A fan's factor puts nothing into any run; a diameter changes what others lose at its junctions. */
+const whereOf = ({ kind, run }: Input): Put["where"] =>
+  kind === "fan pressure" || kind === "fan speed" ? [] : run < 0 || kind === "diameter" ? null : [run];
+
 /**
  * What an input's small change puts into the equations.
  *
@@ -51,9 +55,8 @@ export function putBy(straight: Straight, input: Input): Put {
   const { system, losses, curve, solution } = straight;
   const { discharge } = system.network;
   const isAfter = run >= 0 && discharge.includes(run);
-  const isOneRuns = run >= 0 && kind !== "diameter"; // which changes what others lose at its junctions
   const none: Put = {
-    where: isOneRuns ? [run] : null,
+    where: whereOf(input),
     loss: NONE,
     ends: NONE,
     openings: NONE,

@@ -31,7 +31,7 @@ test.each(WHOLE === undefined ? [1, 4] : [...PLANS.keys()])(
       const real = truly(of, truth, ANSWERS);
       const told = truly(of, new Float64Array(of.unknowns.length), ANSWERS);
       const said = truly(of, fit.state.logarithms, ANSWERS);
-      slopesOf(of, fit.state, ANSWERS).forEach((slopes, index) => {
+      slopesOf(fit.state, ANSWERS).forEach((slopes, index) => {
         const one = seen(fit.narrowed, slopes);
         const off = Math.log(said[index]! / real[index]!);
         if (Math.abs(off) <= 2 * Math.sqrt(covariance(priorsOf(of), one, one))) held++;

@@ -11,7 +11,7 @@ import { ANSWERS, drawnShop, model, normals, PLANS, PRIORS, reading, toldBy, tru
 import { AIR, makeRun } from "../../../support/runs";
 
 const deviationOf = (of: Model, fit: Fit, answers: readonly Spot[]): number[] =>
-  slopesOf(of, fit.state, answers).map((slopes) => {
+  slopesOf(fit.state, answers).map((slopes) => {
     const one = seen(fit.narrowed, slopes);
     return Math.sqrt(covariance(priorsOf(of), one, one));
   });

@@ -20,7 +20,7 @@ describe("what a model says of a spot", () => {
     const of = model();
     const normal = normals(3);
     const at = Float64Array.from(of.unknowns, ({ deviation }) => 0.5 * deviation * normal());
-    const rows = slopesOf(of, stateAt(of, at, everySet), SPOTS);
+    const rows = slopesOf(stateAt(of, at, everySet), SPOTS);
     const step = 1e-4;
     of.unknowns.forEach((_, place) => {
       const moved = (by: number): number[] => truly(of, at.map((value, index) => value + (index === place ? by : 0)), SPOTS); // prettier-ignore

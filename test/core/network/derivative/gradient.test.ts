@@ -1,7 +1,7 @@
 import { fanCurve } from "../../../../src/core/fan/fanCurve";
 import type { System } from "../../../../src/core/network/derivative/changed";
 import { direction } from "../../../../src/core/network/derivative/direction";
-import { changeBy, gradientOf } from "../../../../src/core/network/derivative/gradient";
+import { changeBy, effectOf, gradientOf } from "../../../../src/core/network/derivative/gradient";
 import { inputsOf } from "../../../../src/core/network/derivative/inputs";
 import { linearise } from "../../../../src/core/network/derivative/linearise";
 import { putBy } from "../../../../src/core/network/derivative/put";
@@ -20,9 +20,9 @@ function worstOf(system: System): number {
   const [mostAir, mostSuction] = [solution.fanAirflow, Math.max(...solution.suction)];
   let worst = 0;
   for (const input of [...inputsOf(network, isEnd), { kind: "density", run: -1 } as const]) {
-    const [one, put] = [direction(straight, input), putBy(straight, input)];
+    const [one, effect] = [direction(straight, input), effectOf(straight, putBy(straight, input))];
     const change = (run: number, airflow: number, suction: number): number =>
-      changeBy(straight, gradientOf(straight, { run, airflow, suction }), put);
+      changeBy(gradientOf(straight, { run, airflow, suction }), effect);
     worst = Math.max(worst, Math.abs(change(-1, 1, 0) - one.fanAirflow) / mostAir);
     for (const run of network.order) {
       worst = Math.max(worst, Math.abs(change(run, 1, 0) - one.airflow[run]!) / mostAir);
@@ -67,8 +67,8 @@ describe("what everything does to one answer", () => {
     const solution = solveNetwork(system.network, system.curve, AIR);
     const straight = linearise(system, solution);
     const by = (kind: "fan pressure" | "device", run: number): number[] => {
-      const put = putBy(straight, { kind, run });
-      return [0, 1, -1].map((at) => changeBy(straight, gradientOf(straight, { run: at, airflow: 1, suction: 1 }), put));
+      const effect = effectOf(straight, putBy(straight, { kind, run }));
+      return [0, 1, -1].map((at) => changeBy(gradientOf(straight, { run: at, airflow: 1, suction: 1 }), effect));
     };
     expect(by("fan pressure", -1)).toEqual([solution.fanPressure, solution.fanPressure, solution.fanPressure]);
     expect(by("device", 2)).toEqual([0, 0, 0]);
