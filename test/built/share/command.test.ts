@@ -10,6 +10,7 @@ import { readBook } from "../../../src/hosts/file/readBook";
 import { writeBook } from "../../../src/hosts/file/writeBook";
 import { revive } from "../../../src/share/revive/revive";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
+import type { CellValue } from "../../../src/sheets/workbook";
 import { callsOurs } from "../../../src/sheets/ourCalls";
 import { sampleBook } from "../../share/sampleBooks";
 import { farValue } from "../../support/attackFiles";
@@ -67,19 +68,26 @@ test("the live budget comes back from that file", async () => {
   expect(formulas(back!)).toEqual(formulas(live));
 });
 
-test("a file that is there is left alone unless it may be replaced", () => {
-  const before = hash(club);
-  const refused = share(budget, club);
-  expect([refused.status, refused.stderr.trim()]).toEqual([
-    1,
-    `${club} is there already and was left alone; add --overwrite to replace it`,
-  ]);
-  expect(hash(club)).toBe(before);
-});
+const runs: readonly (readonly CellValue[])[] = [
+  ["Run", "To", "Diameter", "Hood", "Airflow"],
+  ["saw", "main", 100, "flanged end", 600],
+  ["planer", "main", 125, "flanged end", 900],
+  ["main", "fan", 150, null, null],
+];
+const small = (rows: typeof runs) =>
+  sampleBook({ Runs: { rows }, Answer: { formulas: { A1: { code: '=DUCT.BUDGET(Runs!A1:E4,,"SI")', shows: [[null]] } } } }); // prettier-ignore
 
-test("where it may be replaced, a copy of values takes its place, which holds no formula", async () => {
-  expect(share(budget, club, "--values", "--overwrite").status).toBe(0);
-  const { workbook } = await readBook(readFileSync(club));
+test("a file that is there is left alone unless it may be replaced, then a copy of values that holds no formula takes its place", async () => {
+  const [own, there] = [path.join(folder, "small.xlsx"), path.join(folder, "there.xlsx")];
+  writeFileSync(own, await writeBook(calculate(small(runs).workbook), { title: "Small" }));
+  writeFileSync(there, "kept");
+  expect(() => wanted([own, there])).toThrow(
+    `${there} is there already and was left alone; add --overwrite to replace it`,
+  );
+  expect(readFileSync(there, "utf8")).toBe("kept");
+  expect(share(own, there, "--values", "--overwrite")).toMatchObject({ status: 0, stderr: "" });
+  const { workbook } = await readBook(readFileSync(there));
+  expect(workbook.sheets.length).toBeGreaterThan(2);
   expect(workbook.sheets.flatMap(({ cells }) => cells.filter((cell) => "formula" in cell))).toEqual([]);
 });
 
@@ -93,17 +101,10 @@ test.each<[string[], RegExp]>([
 
 test("a budget in which a row is wrong gets no copy, and the command says which cell is to be mended", async () => {
   const [wrong, copied] = [path.join(folder, "wrong.xlsx"), path.join(folder, "not-copied.xlsx")];
-  const rows = [
-    ["Run", "To", "Diameter", "Hood", "Airflow"],
-    ["saw", "main", 100, "flanged end", 600],
-    ["planer", "main", 125, "flangd end", 900],
-    ["main", "fan", 150, null, null],
-  ];
-  const sheets = {
-    Runs: { rows },
-    Answer: { formulas: { A1: { code: '=DUCT.BUDGET(Runs!A1:E4,,"SI")', shows: [[null]] } } },
-  };
-  writeFileSync(wrong, await writeBook(calculate(sampleBook(sheets).workbook), { title: "Wrong" }));
+  const rows = runs.map((row) =>
+    row.map((value) => (row[0] === "planer" && value === "flanged end" ? "flangd end" : value)),
+  );
+  writeFileSync(wrong, await writeBook(calculate(small(rows).workbook), { title: "Wrong" }));
   const { status, stderr } = share(wrong, copied);
   expect(status).toBe(1);
   expect(stderr).toMatch(

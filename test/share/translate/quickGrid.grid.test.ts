@@ -91,8 +91,7 @@ test.each(samples)("$name: from cells, typed into the call, and over a range", (
   expect(wrongIn([...given, { name: "range", rows, formulas: { J1: call } }], expected)).toEqual([]);
 });
 
-const FEW = 3; // calls of each kind
-const wholes = wholeCalls(() => FEW);
+const wholes = wholeCalls(0.05);
 
 test.each(wholes.names)("%s", (name) => {
   const given = wholes.given.filter((sheet) => sheet.name.startsWith(`${name} `));

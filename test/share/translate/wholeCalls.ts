@@ -8,7 +8,6 @@ import { type Random, seeded } from "./random";
 import { type Expected, SYSTEMS } from "./sampleSheets";
 import { cellAddress } from "../../../src/sheets/address";
 
-const SHARE = process.env.npm_lifecycle_event === "test:unit" ? 0.1 : 1; // of the calls, in the fast loop
 const AIRFLOWS = 5; // that one call reads from a curve
 
 interface Kind {
@@ -155,7 +154,8 @@ const KINDS: readonly Kind[] = [
 ];
 
 /** Sheets of such calls and what the functions answer, cell by cell; a blank cell of an answer is "". */
-export function wholeCalls(callsOf = ({ calls }: Kind): number => calls * SHARE): {
+/** @param share of the calls of each kind */
+export function wholeCalls(share = 1): {
   given: readonly Given[];
   expected: readonly Expected[];
   names: readonly string[];
@@ -167,7 +167,7 @@ export function wholeCalls(callsOf = ({ calls }: Kind): number => calls * SHARE)
       const sheet = `${kind.name} ${system}`;
       const rows: CellValue[][] = [];
       const formulas: Record<string, string> = {};
-      for (let sample = 0; sample < callsOf(kind); sample++) {
+      for (let sample = 0; sample < share * kind.calls; sample++) {
         const first = rows.length + 1;
         const inputs = kind.inputs(random, system);
         rows.push(...inputs);
