@@ -61,7 +61,7 @@ const shared = {
   optimization: {
     minimizer: [
       new TerserPlugin({
-        exclude: /^vendor\//, // the grid's own files stay byte for byte as they came, as its licence asks
+        exclude: /^vendor\//, // the grid's own files stay byte for byte as they were installed, so that they may be exchanged
         extractComments: false, // notices of a licence stay where they are; the texts stand in licences.txt
         minify,
         parallel: false, // swc has threads of its own

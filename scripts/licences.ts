@@ -7,7 +7,7 @@ const dist = path.join(root, "dist");
 
 // Licences under which a package may be built into our own MIT-licensed files ...
 const BUILT_IN = ["MIT", "ISC", "0BSD", "BSD-2-Clause", "BSD-3-Clause", "Apache-2.0", "BlueOak-1.0.0"];
-// ... and those under which it may ship beside them as unmodified files of its own, which anybody can exchange.
+// ... and those under which it may ship beside them as files of its own, which anybody can exchange.
 const BESIDE = [...BUILT_IN, "LGPL-3.0-only", "LGPL-3.0-or-later", "(OFL-1.1 AND MIT)"];
 
 // Packages that name their licence but carry no text of it. This list may only shrink.
@@ -38,7 +38,7 @@ export const notices = (packages: readonly Shipped[]): string =>
   packages
     .map(({ name, version, licence, text, builtIn }) =>
       [
-        `${name} ${version} (${licence}), ${builtIn ? "built in" : "unmodified, in vendor/"}`,
+        `${name} ${version} (${licence}), ${builtIn ? "built in" : "in vendor/"}`,
         "",
         text.trim() || "The package carries no text of it.",
         "",

@@ -1,4 +1,4 @@
-/** README and licences say that the grid's own files lie unmodified beside the page: every byte is as its package has it. */
+/** README and licences say that the grid's own files lie beside the page: every byte is as it was installed. */
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { filesOf } from "../../scripts/package/files";

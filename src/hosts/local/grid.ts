@@ -1,6 +1,6 @@
 import type * as GridLibrary from "@odoo/o-spreadsheet";
 
-/** The spreadsheet library and its view library, which the page loads unmodified from files of their own. */
+/** The spreadsheet library and its view library, which the page loads from files of their own. */
 declare global {
   const o_spreadsheet: typeof GridLibrary;
   const owl: { readonly App: new (component: unknown, options: object) => ViewApp };
