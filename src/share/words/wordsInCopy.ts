@@ -161,9 +161,7 @@ const rules: readonly Rule[] = [
   [/^Diameters that you can buy\. Blank: .*$/s, "The diameters that its maker could buy: a copy searches nothing."],
   [/^In any money\. Blank: .*$/s, "In any money, as its maker gave them: a copy searches nothing."],
   [
-    whole(
-      "Written by the pane (Build, Choose sizes), which searches for some seconds, longer than a cell may. Nothing here computes with it.",
-    ),
+    whole("Written by the pane (Build, Choose sizes). Nothing here computes with it."),
     "Sizes as the maker of the copy had them searched, if at all: a copy searches nothing. Nothing here computes with it.",
   ],
   [/^The same in a cell, searched again with every change: =DUCT\..*$/s, "Nothing is searched in a copy."],

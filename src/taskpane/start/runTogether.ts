@@ -26,7 +26,7 @@ export async function runTogether(seen: Seen, calculate: Calculate): Promise<str
     return isPair ? [text("open").split("; ").filter(isHood).join(" + ")] : [];
   });
   if (works.length === 0)
-    return "No two of them can run together: too little air at a hood, or dust that settles. The sheet Sizes says which, and the pane chooses pipe sizes that serve (Build, Choose sizes).";
+    return "No two of them can run together: too little air at a hood, or dust that settles. The sheet Sizes says which, and the pane looks for pipe sizes that serve (Build, Choose sizes).";
   const more = works.length - MOST_SAID;
   return `Can run together: ${works.slice(0, MOST_SAID).join(", ")}${more > 0 ? `, and ${more} more on the sheet Sizes` : ""}.`;
 }

@@ -33,11 +33,7 @@ export function sizesAsked(frame: Frame): SheetCell[] {
       format: formatOf(frame, "velocity"),
       note: "Greatest velocity in each run whose diameter is chosen, less the margin. Blank: none.",
     }),
-    text(
-      `C${FASTEST_ROW}`,
-      "Faster air is louder and costs more pressure. It must leave room above what the dust needs.",
-      "note",
-    ),
+    text(`C${FASTEST_ROW}`, "Faster air is louder and costs pressure. Leave room above what the dust needs.", "note"),
     text(`A${KEEP_ROW}`, "Diameter stays in", "label"),
     input(`B${KEEP_ROW}`, null, {
       note: "Names of runs between ; such as planer; trunk. Runs with a device stay anyway.",
@@ -52,7 +48,7 @@ export function sizesAsked(frame: Frame): SheetCell[] {
       note: "Names of runs between ; in each row: all of these sets shall work. Blank: the scenarios of the sheet Flow; without any there, each machine alone and any two.",
     }),
     text(`${searched}${LISTS}`, "Searched for", "header"),
-    { at: `D${LISTS}`, value: null, style: "header" },
+    ...["C", "D"].map((letter): SheetCell => ({ at: `${letter}${LISTS}`, value: null, style: "header" })),
     text(`${fromFlow}${LISTS}`, "Open on Flow", "header"),
     formula(`${stock}${LISTS}`, headingIn(frame, "Can be bought", "diameter"), "numberHeader", {
       note: "Diameters that you can buy. Blank: the sizes of the trade, from half the narrowest run to one and a half times the widest.",

@@ -18,7 +18,7 @@ export const MOST_ROW = ASKED + 4;
 export const LISTS = ASKED + 6; // row of the headers of what is typed in lists
 export const LISTS_FIRST = LISTS + 1;
 export const LISTS_LAST = LISTS + 14;
-export const LISTS_COLUMNS = { open: "A", searched: "C", stock: "F", price: "G", fromFlow: "L" } as const;
+export const LISTS_COLUMNS = { open: "A", searched: "B", stock: "F", price: "G", fromFlow: "L" } as const;
 
 export const PIPES_TITLE = LISTS_LAST + 2;
 export const OUTCOME = PIPES_TITLE + 3; // first row of what the search comes to in words

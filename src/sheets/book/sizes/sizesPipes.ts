@@ -43,11 +43,7 @@ export function sizesPipes(frame: Frame): SheetCell[] {
   return [
     ...state(frame),
     text(`A${PIPES_TITLE}`, "Which pipe to buy", "section"),
-    text(
-      `C${PIPES_TITLE}`,
-      "Written by the pane (Build, Choose sizes), which searches for some seconds, longer than a cell may. Nothing here computes with it.",
-      "note",
-    ),
+    text(`C${PIPES_TITLE}`, "Written by the pane (Build, Choose sizes). Nothing here computes with it.", "note"),
     text(`A${PIPES_TITLE + 1}`, `The same in a cell, searched again with every change: =${call(frame)}`, "note"),
     ...sizesColumns.map(({ header: words, quantity }, index): SheetCell => {
       const at = cellAddress(column + index, header);

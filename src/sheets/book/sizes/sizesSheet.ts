@@ -28,7 +28,7 @@ export const sizesSheet: SheetOf<null> = (frame) => ({
     ),
     text(
       "A3",
-      "It knows nothing of head room, stock or resale, and of noise only the greatest velocity that you type. Where branches join, sizes are found, not proved the best.",
+      "It knows nothing of head room, resale, or how loud air is. Where branches join, sizes are found, not proved the best.",
       "note",
     ),
     cautionLine(frame, "A4", "Sizes are as sure as the fan's curve and the losses typed: measure before you buy."),

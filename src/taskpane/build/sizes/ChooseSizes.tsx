@@ -138,4 +138,4 @@ export function ChooseSizes({ host }: { readonly host: SheetHost | null }): Reac
 const progressWords = ({ best }: SearchedSoFar): string =>
   best === null
     ? "Searching; runs solved"
-    : `Best so far: price ${Number(best.cost.toPrecision(4))}, the worst need met to ${Math.floor(100 * Math.min(1, best.share))} %; runs solved`;
+    : `Best so far: price ${Number(best.cost.toPrecision(4))}, the worst need, with its margin, met to ${Math.floor(100 * Math.min(1, best.share))} %; runs solved`;

@@ -4,7 +4,7 @@ import { inGroups } from "../inGroups";
 import { mainsTooWide } from "../tooWideForOne";
 
 const WHY =
-  "One machine's air is too little for so wide a duct, so what it brings settles there. Open a second gate as a bleed while it runs, or take a narrower pipe, which costs air where several run at once. The sheet Sizes shows which machines can run together, and finds the sizes that serve those you choose.";
+  "One machine's air is too little for so wide a duct, so what it brings settles there. Open a second gate as a bleed while it runs, or take a narrower pipe, which costs air where several run at once. The sheet Sizes shows which machines can run together, and the pane looks for sizes that serve those you choose (Build, Choose sizes).";
 
 /** A main too wide for any one gate: said once of all such mains, at the one that carries most of the gates. */
 export const tooWide: CheckRule = (seen) => {
