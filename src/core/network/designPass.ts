@@ -28,6 +28,10 @@ export interface RunBudget {
   readonly junctionRatio: number | null; // [-] the junction's suction / this path's own
 }
 
+/** While the pass goes along, junctions write into the runs that join them. */
+type Written<Part> = { -readonly [Key in keyof Part]: Part[Key] };
+type WrittenBudget = Written<Omit<RunBudget, "cost">> & { cost: Written<RunCost> | null };
+
 export interface SystemBudget {
   readonly runs: readonly RunBudget[];
   readonly airflow: number; // [m3/s] at the fan
@@ -74,13 +78,19 @@ export function designPass(network: Network, surroundings: Surroundings): System
     } else if (asked.length > 0) {
       throughJunction(meetings[index]!, budgets);
       const suction = Math.max(0, ...asked.map((other) => budgets[other]!.suctionAtEnd));
-      for (const other of joining[index]!) settle(network, other, suction, budgets, surroundings.density);
-      const arriving = joining[index]!.reduce((sum, other) => sum + budgets[other]!.airflow, 0);
+      let arriving = 0;
+      for (const other of joining[index]!) {
+        settle(network, other, suction, budgets, surroundings.density);
+        arriving += budgets[other]!.airflow;
+      }
       budgets[index] = carryingRun(run, arriving, suction, 0, surroundings);
     }
   }
   const atFan = budgets[last]!;
-  budgets[last] = { ...atFan, governs: atFan.state === "asked", junctionRatio: atFan.state === "asked" ? 1 : null };
+  if (atFan.state === "asked") {
+    atFan.governs = true;
+    atFan.junctionRatio = 1;
+  }
   for (const index of discharge) budgets[index] = dischargeRun(network, index, atFan.airflow, surroundings);
   addPathLosses(network, budgets);
   const dischargeLoss = discharge.reduce((sum, index) => sum + (budgets[index]!.cost?.total ?? 0), 0);
@@ -95,7 +105,7 @@ export function designPass(network: Network, surroundings: Surroundings): System
  * @returns its zeros
  * @source house
  */
-export const stillRun = (state: Exclude<RunBudget["state"], "asked">): RunBudget => ({
+export const stillRun = (state: Exclude<RunBudget["state"], "asked">): WrittenBudget => ({
   state,
   airflow: 0,
   velocity: 0,
@@ -107,7 +117,7 @@ export const stillRun = (state: Exclude<RunBudget["state"], "asked">): RunBudget
   junctionRatio: null,
 });
 
-function hoodRun(run: Run, surroundings: Surroundings): RunBudget {
+function hoodRun(run: Run, surroundings: Surroundings): WrittenBudget {
   const wanted = run.wantedAirflow;
   const velocity = meanVelocity(wanted, sectionArea(run.diameter, null));
   const entry = (run.hood ?? surroundings.plainEnd) * velocityPressure(velocity, surroundings.density);
@@ -121,17 +131,18 @@ function carryingRun(
   suction: number,
   entry: number,
   surroundings: Surroundings,
-): RunBudget {
+): WrittenBudget {
   const leak = ownLeak(run.label, run.leakArea, arriving, suction, run.diameter, surroundings.density);
   const losses = runLoss(run, arriving + leak, surroundings.hoseRoughness, surroundings.density);
-  const along = losses.friction + losses.fittings + losses.device;
+  const { velocity, velocityPressure, friction, fittings, device } = losses;
+  const along = friction + fittings + device;
   return {
     state: "asked",
     airflow: arriving + leak,
-    velocity: losses.velocity,
-    velocityPressure: losses.velocityPressure,
+    velocity,
+    velocityPressure,
     leak,
-    cost: { ...losses, entry, total: entry + along, toFan: 0 },
+    cost: { velocity, velocityPressure, friction, fittings, device, entry, total: entry + along, toFan: 0 },
     suctionAtEnd: suction + along,
     governs: false,
     junctionRatio: null,
@@ -139,21 +150,20 @@ function carryingRun(
 }
 
 /** Adds to the runs that join a junction what it costs each; only air that is asked for meets there. */
-function throughJunction(meeting: Meeting | null, budgets: RunBudget[]): void {
+function throughJunction(meeting: Meeting | null, budgets: readonly WrittenBudget[]): void {
   if (meeting === null) return;
   const asked = new Float64Array(budgets.length);
   for (const leg of meeting.legs) if (budgets[leg]!.state === "asked") asked[leg] = budgets[leg]!.airflow;
   meetingLosses(meeting, asked).legs.forEach(({ loss }, place) => {
-    const leg = meeting.legs[place]!;
-    const budget = budgets[leg]!;
+    const budget = budgets[meeting.legs[place]!]!;
     if (budget.state !== "asked" || budget.cost === null) return;
-    const { fittings, total } = budget.cost;
-    const cost = { ...budget.cost, fittings: fittings + loss, total: total + loss };
-    budgets[leg] = { ...budget, cost, suctionAtEnd: budget.suctionAtEnd + loss };
+    budget.cost.fittings += loss;
+    budget.cost.total += loss;
+    budget.suctionAtEnd += loss;
   });
 }
 
-function dischargeRun(network: Network, index: number, airflow: number, surroundings: Surroundings): RunBudget {
+function dischargeRun(network: Network, index: number, airflow: number, surroundings: Surroundings): WrittenBudget {
   const losses = dischargeLoss(network, index, airflow, surroundings);
   const { velocity, velocityPressure } = losses;
   const total = losses.friction + losses.fittings + losses.device;
@@ -164,29 +174,35 @@ function dischargeRun(network: Network, index: number, airflow: number, surround
 const SAME = 1e-9; // relative: equal paths all govern, whatever the last digit
 
 /** Fills in what a run that joins a junction owes to the junction's suction. */
-function settle(network: Network, index: number, suction: number, budgets: RunBudget[], density: number): void {
+function settle(
+  network: Network,
+  index: number,
+  suction: number,
+  budgets: readonly WrittenBudget[],
+  density: number,
+): void {
   const budget = budgets[index]!;
   if (budget.state === "asked") {
     const own = budget.suctionAtEnd;
-    budgets[index] = { ...budget, governs: own >= suction * (1 - SAME), junctionRatio: own > 0 ? suction / own : null };
+    budget.governs = own >= suction * (1 - SAME);
+    budget.junctionRatio = own > 0 ? suction / own : null;
     return;
   }
   for (const { index: still, leak, airflow } of idlePart(network, index, suction, density)) {
     const velocity = meanVelocity(airflow, sectionArea(network.runs[still]!.diameter, null));
     const pressure = velocityPressure(velocity, density);
-    budgets[still] = { ...budgets[still]!, leak, airflow, velocity, velocityPressure: pressure, suctionAtEnd: suction };
+    Object.assign(budgets[still]!, { leak, airflow, velocity, velocityPressure: pressure, suctionAtEnd: suction });
   }
 }
 
-function addPathLosses(network: Network, budgets: RunBudget[]): void {
-  for (const index of [...network.order].reverse()) {
+function addPathLosses({ order, joins, discharge }: Network, budgets: readonly WrittenBudget[]): void {
+  for (let place = order.length - 1; place >= 0; place--) {
+    const index = order[place]!;
     const { cost } = budgets[index]!;
-    if (cost === null) continue;
-    const onward = budgets[network.joins[index]!]?.cost?.toFan ?? 0;
-    budgets[index] = { ...budgets[index]!, cost: { ...cost, toFan: cost.total + onward } };
+    if (cost !== null) cost.toFan = cost.total + (budgets[joins[index]!]?.cost?.toFan ?? 0);
   }
-  for (const index of network.discharge) {
+  for (const index of discharge) {
     const { cost } = budgets[index]!;
-    if (cost !== null) budgets[index] = { ...budgets[index]!, cost: { ...cost, toFan: cost.total } };
+    if (cost !== null) cost.toFan = cost.total;
   }
 }

@@ -1,8 +1,8 @@
 import { DomainError, NoAnswerError } from "../../errors";
 import { fanCurve } from "../../fan/fanCurve";
-import { designPass, type Surroundings, type SystemBudget } from "../designPass";
+import { designPass, type Surroundings } from "../designPass";
 import type { Network } from "../network";
-import { changed } from "./changed";
+import { changing } from "./changed";
 import { halfRange, normalDeviates } from "./draws";
 import { type Input, inputsOf } from "./inputs";
 
@@ -14,6 +14,12 @@ const NO_FAN = fanCurve([
   { airflow: 0, pressure: 1 },
   { airflow: 1, pressure: 0 },
 ]);
+
+/** What hoods ask of a fan. */
+interface Asked {
+  readonly airflow: number; // [m3/s]
+  readonly staticPressure: number; // [Pa]
+}
 
 /** How far what hoods ask of a fan may be off. */
 export interface BudgetSpread {
@@ -44,9 +50,11 @@ export function budgetSpread(
   const isEnd = (run: number): boolean =>
     network.runs[run]!.side === "suction" && network.joining[run]!.length === 0 && network.runs[run]!.gate !== "shut";
   const inputs = inputsOf(network, isEnd).filter((input) => !input.kind.startsWith("fan") && deviationOf(input) > 0);
-  const asked = (logarithms: ArrayLike<number>): SystemBudget => {
-    const other = changed({ network, curve: NO_FAN, surroundings }, inputs, logarithms);
-    return designPass(other.network, other.surroundings);
+  const off = changing({ network, curve: NO_FAN, surroundings }, inputs);
+  const asked = (logarithms: ArrayLike<number>): Asked => {
+    const other = off(logarithms);
+    const { airflow, staticPressure } = designPass(other.network, other.surroundings);
+    return { airflow, staticPressure };
   };
   const normal = normalDeviates();
   const draws = Array.from({ length: inputs.length === 0 ? 1 : DRAWS }).flatMap(() => {

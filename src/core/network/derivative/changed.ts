@@ -46,16 +46,26 @@ export function changing(system: System, inputs: readonly Input[]): (logarithms:
     const runs = network.runs.map((run, index): Run => {
       const own = index + 1;
       const ofFittings = fittings[own]!;
+      // Each property by its name: copied with a spread, a run takes longer than its whole loss does.
       return {
-        ...run,
-        length: run.length * pipe,
-        hoseLength: run.hoseLength * hose,
+        name: run.name,
+        label: run.label,
+        to: run.to,
+        side: run.side,
         diameter: run.diameter * diameter[own]!,
+        length: run.length * pipe,
+        roughness: run.roughness,
+        hoseLength: run.hoseLength * hose,
+        hoseTimes: run.hoseTimes,
+        hoseRoughness: run.hoseRoughness,
         coefficient: run.coefficient * ofFittings,
         mitreCoefficient: run.mitreCoefficient * ofFittings,
         exitCoefficient: run.exitCoefficient * ofFittings,
+        branch: run.branch,
         junctionFactor: run.junctionFactor * junction[own]!,
         hood: entry[own] === 1 ? run.hood : (run.hood ?? surroundings.plainEnd) * entry[own]!,
+        wantedAirflow: run.wantedAirflow,
+        gate: run.gate,
         leakArea: run.leakArea * leak[own]!,
         device: run.device && { ...run.device, ratedLoss: run.device.ratedLoss * device[own]! },
       };
