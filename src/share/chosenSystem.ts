@@ -60,7 +60,7 @@ export function chosenFormula(
 }
 
 /** As a spreadsheet compares texts. */
-const saysCalibrated = (cell: ShownCell | undefined): boolean =>
+export const saysCalibrated = (cell: ShownCell | undefined): boolean =>
   typeof cell?.value === "string" && cell.value.toLowerCase() === CALIBRATED;
 
 /** A formula without its choices: IF(cell="as calibrated",one,other) is one of them. */

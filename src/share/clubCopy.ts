@@ -24,6 +24,7 @@ import { newWorkings } from "./translate/workings";
 import { type TranslatedSheets, translateSheets } from "./translateSheets";
 import { valuesCopy } from "./valuesCopy";
 import { keptUnits } from "./words/keptUnits";
+import { withWordsOfChoice } from "./wordsOfChoice";
 import { makerOf } from "./words/maker";
 import { triesIn } from "./words/tries";
 import { wordedSheets } from "./words/wordedSheets";
@@ -60,7 +61,9 @@ export function clubCopy(given: Calculated, order: CopyOrder): ClubCopy {
   const facts = copyFacts(translated, units, names);
   const { sheets: worded, said } = wordedSheets(replaced, facts);
   const { sheets: checked, added } = addChecks(worded, translated.fixed, resting, checks, book, index, order.date);
-  const sheets = checked.map((sheet) => withFixedChoice(withFixedUnits(sheet, book, units), chosen));
+  const sheets = checked.map((sheet) =>
+    withWordsOfChoice(withFixedChoice(withFixedUnits(sheet, book, units), chosen), chosen),
+  );
   const fixed = translated.fixed.map(({ sheet, at, function: name, why }): FixedCell => ({
     sheet,
     at,

@@ -18,11 +18,13 @@ const ducts: SampleSheet = {
       ],
     },
     A9: { code: '=IF(A1=4,DUCT.AREA(A1)&"x",Other!A1)', shows: [["0.0872x"]] },
+    A11: { code: '=DUCT.AREA(IF(Other!$A$4="as calibrated",Other!A1,A1))', shows: [[0.0872664626]] },
+    A12: { code: '=IF(Other!$A$4="as calibrated","by readings, "&A1,"as typed")&"."', shows: [["as typed."]] },
   },
   with: { lists: [{ range: "B1", choices: ["IP", "SI"], strict: true }] },
 };
 const NAMES = [{ name: "units", sheet: "Ducts", at: "B1" }];
-const book = sampleBook({ Ducts: ducts, Other: { rows: [[1], [2], [3]] } }, NAMES);
+const book = sampleBook({ Ducts: ducts, Other: { rows: [[1], [2], [3], ["as entered"]] } }, NAMES);
 const copyOf = (): Workbook => clubCopy(book, ORDER).book.workbook;
 const again = (workbook: Workbook): Workbook | null =>
   revive({ workbook, shown: new Map() } satisfies Calculated).workbook;
@@ -42,6 +44,14 @@ test("the formulas and inputs come back, and nothing of the copy stays", () => {
   expect(back.sheets[0]!.flags).toEqual([]);
   expect(back.sheets[0]!.lists).toEqual(book.workbook.sheets[0]!.lists);
   expect(back.names).toEqual(NAMES);
+});
+
+// A list refuses another word only where it is typed; pasted it would say of the same numbers that they are others.
+test("a formula that names the system says in a copy that another word changes nothing", () => {
+  const [{ cells, flags }] = copyOf().sheets.filter(({ name }) => name === "Ducts") as [Sheet];
+  const formula = `=IF(Other!$A$4&""="as entered",IF(Other!$A$4="as calibrated","by readings, "&A1,"as typed")&".","Another word in Other!A4 changes no number of this copy: all stay as entered")`;
+  expect(cells).toContainEqual({ at: "A12", formula });
+  expect(flags).toContainEqual({ range: "A12", containsText: "Another word", style: "flag" });
 });
 
 test("inputs come back as they stand in the copy now", () => {

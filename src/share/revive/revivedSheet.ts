@@ -4,6 +4,7 @@ import { lookOfCell } from "../../sheets/lookOfCell";
 import type { ChoiceList, Sheet, SheetCell } from "../../sheets/workbook";
 import { OLD_FLAG } from "../fixed/fixedCall";
 import { noteBefore, unmarked } from "../marks";
+import { OTHER_WORD, withoutWordsOfChoice } from "../wordsOfChoice";
 import { sheetsIn } from "./sheetsIn";
 import type { Recalled } from "./record";
 
@@ -21,7 +22,7 @@ export function revivedSheet(sheet: Sheet, recalled: readonly Recalled[], { gone
   const said = recalled.filter((one) => one.said !== undefined);
   const cells = sheet.cells.map((cell): SheetCell => {
     if (!filled.has(cell.at))
-      return left.has(cell.at) ? asItIs(cell, gone, shown) : asBefore(withoutFixedNote(cell), said);
+      return left.has(cell.at) ? asItIs(cell, gone, shown) : withoutOtherWord(asBefore(withoutFixedNote(cell), said));
     const style = unmarked(cell.style);
     const look = lookOfCell({ at: cell.at, format: cell.format, note: noteBefore(cell.note), style });
     const formula = formulas.get(cell.at);
@@ -29,7 +30,7 @@ export function revivedSheet(sheet: Sheet, recalled: readonly Recalled[], { gone
   });
   const listed = new Set(cells.map(({ at }) => at));
   for (const [at, formula] of formulas) if (!listed.has(at)) cells.push({ at, formula });
-  const flags = sheet.flags.filter(({ containsText }) => containsText !== OLD_FLAG);
+  const flags = sheet.flags.filter(({ containsText }) => containsText !== OLD_FLAG && containsText !== OTHER_WORD);
   const unmarkedNow = sheet.oldMarks === undefined ? {} : { oldMarks: [] };
   const notes = new Map(said.flatMap(({ said: words }) => (words?.part === "note" ? [[words.became, words.was]] : [])));
   const hints = sheet.hints?.map((hint) => ({ ...hint, text: notes.get(hint.text) ?? hint.text }));
@@ -72,6 +73,10 @@ const bothSystems = (list: ChoiceList): ChoiceList =>
   list.strict && list.choices.length === 1 && (list.choices[0] === ENTERED || list.choices[0] === CALIBRATED)
     ? { ...list, choices: [ENTERED, CALIBRATED] }
     : list;
+
+/** A formula without what the copy says at another word in the cell of that choice. */
+const withoutOtherWord = (cell: SheetCell): SheetCell =>
+  "formula" in cell ? { ...cell, formula: withoutWordsOfChoice(cell.formula) } : cell;
 
 /** A cell without what the copy said in its note. */
 function withoutFixedNote(cell: SheetCell): SheetCell {

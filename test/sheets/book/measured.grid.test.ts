@@ -131,6 +131,11 @@ describe.each<[UnitSystem, string, string, string]>([
       expect(state()).toBe(`as of ${ORDER.date}`);
       grids[0]!.dispatch("UPDATE_CELL", { sheetId: idOf(SHEET), col: 3, row: READINGS, content: "20" }); // its velocity
       expect(state()).toBe("inputs changed since: these numbers are old");
+      const said = (sheet: string, col: number, row: number): unknown => getters.getEvaluatedCell({ sheetId: idOf(sheet), col, row }).value; // prettier-ignore
+      const labels = (): unknown[] => [said("Flow", 0, 2), said("Summary", 0, 2), said("Leaks", 3, IN_SHORT - 1)];
+      expect(labels()).toEqual(labels().map(() => "Ducts and fan as Measured makes them"));
+      grids[0]!.dispatch("UPDATE_CELL", { sheetId: idOf("Flow"), col: 1, row: 1, content: "as entered" });
+      expect(labels()).toEqual(labels().map(() => "Another word in Flow!B2 changes no number of this copy: all stay as calibrated")); // prettier-ignore
     });
 
   test("a row that is wrong says why, and the others still count", () => {
