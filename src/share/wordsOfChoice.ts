@@ -22,9 +22,10 @@ export function withWordsOfChoice(sheet: Sheet, { cells: choices, book: { shown 
     const range = reference === null ? null : readRange(reference, sheet.name);
     if (reference === null || range === null || !choices.some((one) => isSame(one, range))) return cell;
     const word = shown.get(range.sheet)?.get(cellAddress(range.left, range.top));
+    const typed = typeof word?.value === "string" ? word.value : "";
     const [kept, place] = [saysCalibrated(word) ? CALIBRATED : ENTERED, cellText(range.sheet, range.left, range.top)];
     const otherwise = `${OTHER_WORD} in ${place.replaceAll("$", "")} changes no number of this copy: all stay ${kept}`;
-    const isKept = `${String(reference)}&""=${quotedText(String(word?.value ?? ""))}`;
+    const isKept = `${String(reference)}&""=${quotedText(typed)}`;
     flags.push({ range: cell.at, containsText: OTHER_WORD, style: "flag" });
     return { ...cell, formula: `=IF(${isKept},${cell.formula.slice(1)},${quotedText(otherwise)})` };
   });

@@ -36,7 +36,7 @@ const columns: readonly ReadingColumnRow[] = readingColumns;
 /** What was read in the ducts, and what it says of them. */
 export const measuredSheet: SheetOf<MeasuredContents> = (frame, contents) => ({
   name: frame.sheet("measured"),
-  columns: [18, ...columns.map(({ width }) => width), 64, 4, ...calibrateColumns.map(({ key }) => widthOf(key))],
+  columns: [32, ...columns.map(({ width }) => width), 64, 4, ...calibrateColumns.map(({ key }) => widthOf(key))],
   tallRows: [{ row: READINGS, lines: 2 }],
   frozen: { rows: 0, columns: 0 },
   cells: [
