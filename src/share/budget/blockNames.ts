@@ -7,6 +7,7 @@ export const inputColumns = [
   "name",
   "key",
   "toKey",
+  "sideSaid",
   "side",
   "into",
   "diameter",
@@ -46,12 +47,24 @@ export const inputColumns = [
   "nearHood",
   "nearMaterial",
   "nearDust",
+  "fault",
+  "gone",
   "trouble",
+  "label",
+  "mayBranch",
+  "openEnd",
+  "namesake",
   "kind",
+  "told",
+  "lacks",
 ] as const;
 
 export const flowColumns = [
   "source",
+  "knot",
+  "way",
+  "end",
+  "cause",
   "sideThere",
   "own",
   "next",
@@ -114,6 +127,9 @@ export const flowColumns = [
   "ratio",
   "dusts",
   "met",
+  "unheld",
+  "pathWaits",
+  "unmet",
   "note",
 ] as const;
 
@@ -143,7 +159,15 @@ export const budgetScalars = [
   "dischargeLoss",
   "exitRow",
   "outletArea",
+  "loops",
+  "wrong",
+  "lost",
+  "alsoLost",
+  "lostBranches",
   "ok",
+  "part",
+  "fanWaits",
+  "outWaits",
   "after",
 ] as const;
 

@@ -26,6 +26,7 @@ import { tableLookups } from "./tableLookups";
 import { type RunsTable, runsTable } from "./runsTable";
 import { plainNumber, tableCells, tableColumns } from "./tableCells";
 import { inSI } from "../translate/expressions/text";
+import { NONE } from "./waitCells";
 import { isBlank } from "./words";
 
 /** The workings of a table of runs, from which a copy answers BUDGET and begins to solve. */
@@ -98,6 +99,10 @@ function scalarCells(
 ): BlockScalar<BudgetScalar>[] {
   const standard = numberText(STANDARD_DENSITY);
   const { all, scalar } = place;
+  const strides = Math.ceil(Math.log2(table.rows + 1));
+  const before = ["density", "hoseRoughness", "plainEnd", "troubles", "last"] as const;
+  const firstWrong = (side: 1 | 2): string => least(place, `(${all("fault")}<>"")*(${all("side")}=${side})`);
+  const lastCause = `SUMIF(${all("way")},0,${all("cause")})`;
   const answered = ["density", "hoseRoughness", "plainEnd", "troubles", "fanAirflow", "dischargeLoss"] as const;
   const formulas: Record<(typeof budgetScalars)[number], [heading: string, formula: string]> = {
     tableRows: ["Rows of the table", `ROWS(${table.range})-1`],
@@ -123,11 +128,31 @@ function scalarCells(
       "Area of the fan's outlet (m²)",
       `IF(COUNTIF(${all("side")},2)=0,1,PI()/4*INDEX(${all("diameter")},IFERROR(MATCH(1,${all("begins")},0),MATCH(2,${all("side")},0)))^2)`,
     ],
+    loops: ["Runs on their way into a loop", `SUMPRODUCT(1*(${all(`reach${strides}`)}>0))`],
+    wrong: ["Rows that are wrong", `SUMPRODUCT(1*(${all("fault")}<>""))`],
+    lost: ["First row that goes nobody knows where", lostAfter(place, "0")],
+    alsoLost: ["and the next", lostAfter(place, scalar("lost"))],
+    lostBranches: [
+      "Branches that may join any run",
+      `SUMPRODUCT((${all("mayBranch")}>0)*(${all("toKey")}<>"r:fan")*(COUNTIF(${all("key")},${all("toKey")})=0))`,
+    ],
     ok: [
       "1: all can be computed",
       `IF(ISERROR(${answered.map(scalar).join("+")}),0,IF(AND(${scalar("troubles")}=0,${scalar("ends")}=1,${scalar("density")}>=0.2,${scalar("density")}<=5),1,0))`,
     ],
-    after: ["2: the fan follows the last row", `IF(AND(${scalar("ok")}=1,${scalar("last")}=${table.rows}),2,0)`],
+    part: [
+      "1: some can be computed",
+      `IF(ISERROR(${before.map(scalar).join("+")}),0,IF(AND(${scalar("ok")}=0,${scalar("unread")}=0,${scalar("loops")}=0,${scalar("last")}>0,${scalar("density")}>=0.2,${scalar("density")}<=5,${scalar("troubles")}+(${scalar("ends")}=0)>0),1,0))`,
+    ],
+    fanWaits: [
+      "Row that the fan waits for; 0 none, -1 one that ends at the fan",
+      `IF(${scalar("part")}=0,0,IF(${firstWrong(1)}<${NONE},${firstWrong(1)},IF(${scalar("ends")}=0,-1,IF(${lastCause}<${NONE},${lastCause},IF(${scalar("lost")}<${NONE},${scalar("lost")},0)))))`,
+    ],
+    outWaits: ["What comes after it waits for", `IF(${scalar("fanWaits")}<>0,${scalar("fanWaits")},${firstWrong(2)})`],
+    after: [
+      "2: the fan follows the last row",
+      `IF(AND(${scalar("ok")}+${scalar("part")}=1,${scalar("last")}=${table.rows}),2,0)`,
+    ],
   };
   return [
     ...budgetScalars.map((name) => ({ name, heading: formulas[name][0], formula: formulas[name][1] })),
@@ -141,3 +166,10 @@ function scalarCells(
     }),
   ];
 }
+
+/** The first row of the table for which this holds. */
+const least = ({ all }: BudgetPlace, holds: string): string =>
+  `(${NONE}-SUMPRODUCT(MAX(${holds}*(${all("used")}>0)*(${NONE}-${all("used")}))))`;
+
+const lostAfter = (place: BudgetPlace, row: string): string =>
+  least(place, `(${place.all("into")}<0)*(${place.all("used")}>${row})`);

@@ -9,6 +9,7 @@ import { frictionCells } from "./frictionCells";
 import { geometryCells, largestAtJunction, meetingCells, meetsCell, type Ways } from "./junctionCells";
 import { metIn, ownDust } from "./metalCells";
 import { noteOf } from "./noteCells";
+import { causeCells, unknownCells } from "./waitCells";
 
 type Cells = Partial<ColumnCells<FlowColumn>>;
 
@@ -32,6 +33,7 @@ export function flowCells(place: BudgetPlace, system: UnitSystem): BlockColumn<B
     ...meetsCell(place, ways),
     ...shown(place),
     ...metal(place),
+    ...unknownCells(place),
     note: { heading: "Note", formula: (row) => noteOf(place, system, row) },
   };
   return namedColumns(columns);
@@ -52,19 +54,24 @@ function tree(place: BudgetPlace): Cells {
   const at = place.cell;
   return {
     source: { heading: "Row of the table", formula: (row) => `MATCH(${row},${place.all("rank")},0)` },
-    sideThere: { heading: "Side", formula: (row) => fromInput(place, "side", row) },
+    ...causeCells(place),
     own: { heading: "Its number", edge: -5, formula: (row) => `IF(${at("sideThere", row)}=1,${at("source", row)},-1)` },
     next: {
       heading: "It joins",
       edge: -6,
-      formula: (row) => `IF(${at("sideThere", row)}=1,${fromInput(place, "into", row)},-2)`,
+      // -3: the run that it joins is not known, or cannot be computed
+      formula: (row) =>
+        `IF(${at("sideThere", row)}=1,IF(${at("way", row)}<0,-3,IF(${at("way", row)}=0,0,IF(SUMIF(${place.below("knot", row)},${at("way", row)},${place.below("sideThere", row)})=1,${at("way", row)},-3))),-2)`,
     },
     joining: { heading: "Runs that join", formula: (row) => `COUNTIF(${place.above("next", row)},${at("own", row)})` },
     shut: {
       heading: "Gate shut",
-      formula: (row) => `IF(AND(${at("sideThere", row)}=1,${fromInput(place, "gate", row)}=2),1,0)`,
+      formula: (row) => `IF(${at("knot", row)}>0,IF(IFERROR(${fromInput(place, "gate", row)},0)=2,1,0),0)`,
     },
-    cut: { heading: "Cut off", formula: (row) => `IF(${onward(place, "blocked", row)}>0,1,0)` },
+    cut: {
+      heading: "Cut off",
+      formula: (row) => `IF(SUMIF(${place.below("knot", row)},${at("way", row)},${place.below("blocked", row)})>0,1,0)`,
+    },
     blocked: { heading: "Shut or cut", formula: (row) => `MAX(${at("shut", row)},${at("cut", row)})` },
     asked: {
       heading: "Carries wanted air",
@@ -80,7 +87,10 @@ function tree(place: BudgetPlace): Cells {
       formula: (row) => `IF(${at("sideThere", row)}>0,${fromInput(place, "diameter", row)},1)`,
     },
     area: { heading: "Area (m²)", formula: (row) => `PI()/4*${at("width", row)}^2` },
-    leakThere: { heading: "Leak area (m²)", formula: (row) => fromInput(place, "leakArea", row) },
+    leakThere: {
+      heading: "Leak area (m²)",
+      formula: (row) => `IF(${at("sideThere", row)}>0,${fromInput(place, "leakArea", row)},0)`,
+    },
     idleArea: {
       heading: "Leak area of a part that asks for no air (m²)",
       formula: (row) =>
@@ -193,6 +203,9 @@ function shown(place: BudgetPlace): Cells {
   const at = place.cell;
   const idle = (row: number): string =>
     `IF(OR(${at("sideThere", row)}<>1,${at("cut", row)}=1),0,${DISCHARGE_COEFFICIENT}*${at("idleArea", row)}*SQRT(2*${at("junction", row)}/${place.scalar("density")}))`;
+  const isLeaking = (row: number): string => `AND(${at("unheld", row)}=1,${at("cut", row)}=0,${at("idleArea", row)}>0)`;
+  const notKnown = (row: number): string =>
+    `OR(${isLeaking(row)},AND(${at("sideThere", row)}=2,${place.scalar("fanWaits")}<>0))`;
   const ended = (row: number): string => `${at("endSuction", row)}+${at("meets", row)}`;
   return {
     junction: {
@@ -205,7 +218,7 @@ function shown(place: BudgetPlace): Cells {
     },
     airflow: {
       heading: "Airflow shown (m³/s)",
-      formula: (row) => `IF(${at("carries", row)}=1,${at("flow", row)},${idle(row)})`,
+      formula: (row) => `IF(${notKnown(row)},NA(),IF(${at("carries", row)}=1,${at("flow", row)},${idle(row)}))`,
     },
     velocity: { heading: "Velocity shown (m/s)", formula: (row) => `${at("airflow", row)}/${at("area", row)}` },
     velocityPressure: {
@@ -214,17 +227,18 @@ function shown(place: BudgetPlace): Cells {
     },
     endShown: {
       heading: "Suction at its end shown (Pa)",
-      formula: (row) => `IF(${at("asked", row)}=1,${ended(row)},${at("junction", row)})`,
+      formula: (row) =>
+        `IF(${at("unheld", row)}+${at("unmet", row)}>0,NA(),IF(${at("asked", row)}=1,${ended(row)},${at("junction", row)}))`,
     },
     governs: {
       heading: "Governs",
       formula: (row) =>
-        `IF(${at("asked", row)}=1,IF(${at("next", row)}=0,1,IF(${ended(row)}>=${at("junction", row)}*(1-1E-9),1,0)),0)`,
+        `IF(${at("asked", row)}=1,IF(${at("next", row)}<0,NA(),IF(${at("next", row)}=0,1,IF(${ended(row)}>=${at("junction", row)}*(1-1E-9),1,0))),0)`,
     },
     ratio: {
       heading: "Junction / own suction",
       formula: (row) =>
-        `IF(${at("asked", row)}=1,IF(${at("next", row)}=0,1,IF(${ended(row)}>0,${at("junction", row)}/(${ended(row)}),0)),0)`,
+        `IF(${at("asked", row)}=1,IF(${at("next", row)}<0,NA(),IF(${at("next", row)}=0,1,IF(${ended(row)}>0,${at("junction", row)}/(${ended(row)}),0))),0)`,
     },
   };
 }

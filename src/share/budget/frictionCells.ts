@@ -12,7 +12,7 @@ const TO_DECIMAL = "2/LN(10)"; // 2 log10(y) = 2/ln(10) ln(y)
  */
 export function frictionCells(place: BudgetPlace): Partial<ColumnCells<FlowColumn>> {
   const wall = (roughness: "roughness" | "hoseWall", row: number): string =>
-    `INDEX(${place.all(roughness)},${place.cell("source", row)})/${place.cell("width", row)}/3.7`;
+    `IF(${place.cell("sideThere", row)}=0,0,INDEX(${place.all(roughness)},${place.cell("source", row)}))/${place.cell("width", row)}/3.7`;
   const pipe = (row: number): string => wall("roughness", row);
   const hose = (row: number): string => wall("hoseWall", row);
   // Colebrook-White is used from Re 4000 on; below, its value there is one end of a line.

@@ -10,7 +10,9 @@ import { isBlank, nameKey, oneOfTwo } from "./words";
 export function joinCells(
   { place, source, used, optional }: RunsReader,
   strides: number,
-): ColumnCells<"used" | "name" | "key" | "toKey" | "side" | "into" | "begins" | "leaves" | "far" | "rank"> {
+): ColumnCells<
+  "used" | "name" | "key" | "toKey" | "sideSaid" | "side" | "into" | "begins" | "leaves" | "far" | "rank"
+> {
   const at = place.cell;
   // Where nothing is said: 2 for a run that goes into the open air, unless a run is named so.
   const unsaidSide = (row: number): string =>
@@ -27,7 +29,7 @@ export function joinCells(
     name: { heading: "Run", formula: (row) => used(row, nameOf(source.cell("Run", row)), '""') },
     key: { heading: "Run, to compare", formula: (row) => used(row, nameKey(source.cell("Run", row)), '""') },
     toKey: { heading: "To, to compare", formula: (row) => used(row, optional(row, "To", '"r:"', nameKey), '""') },
-    side: {
+    sideSaid: {
       heading: "Side: 1 suction, 2 discharge",
       formula: (row) =>
         used(
@@ -37,10 +39,18 @@ export function joinCells(
             : unsaidSide(row),
         ),
     },
+    side: {
+      heading: "which counts as suction where it is neither",
+      formula: (row) => `IFERROR(${at("sideSaid", row)},1)`,
+    },
     into: {
-      heading: "Joins row",
-      formula: (row) =>
-        `IF(${at("side", row)}=1,IF(${at("toKey", row)}="r:fan",0,MATCH(${at("toKey", row)},${place.all("key")},0)),0)`,
+      heading: "Joins row; -1 none that is there",
+      formula: (row) => {
+        const found = `MATCH(${at("toKey", row)},${place.all("key")},0)`;
+        const isFirst = `COUNTIFS(${place.above("toKey", row)},"r:fan",${place.above("side", row)},1)=0`;
+        const joined = `IFERROR(IF(INDEX(${place.all("side")},${found})=1,${found},-1),-1)`;
+        return `IF(${at("side", row)}<>1,0,IF(${at("toKey", row)}="r:fan",IF(${isFirst},0,-1),IF(${at("toKey", row)}="r:",-1,${joined})))`;
+      },
     },
     begins: {
       heading: "1: no run goes to it, after the fan",
@@ -73,7 +83,7 @@ export function strideCells(place: BudgetPlace, stride: number): BlockColumn<Bud
   const [reach, steps] = [`reach${stride}`, `steps${stride}`] as const;
   if (stride === 0) {
     return [
-      { name: reach, heading: "Next row", formula: (row) => place.cell("into", row) },
+      { name: reach, heading: "Next row", formula: (row) => `MAX(0,${place.cell("into", row)})` },
       { name: steps, heading: "runs on", formula: (row) => `IF(${place.cell("into", row)}>0,1,0)` },
     ];
   }

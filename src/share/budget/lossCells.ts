@@ -60,7 +60,10 @@ export function lossCells({
     },
     branchAt: {
       heading: "of them by which it joins a run",
-      formula: (row) => `IF(${place.cell("into", row)}>0,${place.cell("branchNamed", row)},0)`,
+      formula: (row) => {
+        const joins = `AND(${place.cell("side", row)}=1,${place.cell("toKey", row)}<>"r:fan")`;
+        return used(row, `IF(${joins},${place.cell("branchNamed", row)},0)`);
+      },
     },
     exitK: {
       heading: "K of an exit named",

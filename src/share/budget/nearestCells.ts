@@ -53,10 +53,7 @@ export function nearestCells({
       heading: "To: likeness of the nearest run",
       formula: (row) =>
         source.has("To")
-          ? used(
-              row,
-              `IF(ISERROR(${at("into", row)}),${likeness(nameKey(source.cell("To", row)), place.all("key"))},0)`,
-            )
+          ? used(row, `IF(${at("into", row)}<0,${likeness(nameKey(source.cell("To", row)), place.all("key"))},0)`)
           : "0",
     },
     nearHood: {

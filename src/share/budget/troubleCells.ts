@@ -7,7 +7,7 @@ import { nearestWords } from "./nearestCells";
 import type { RunsReader, RunsSource } from "./runsReader";
 
 /** Why a row cannot be computed, in words, or an empty text: what BUDGET refuses, as far as plain formulas can tell. */
-export function troubleOf({ place, source, lookups }: RunsReader, strides: number, row: number): string {
+export function faultOf({ place, source, lookups }: RunsReader, strides: number, row: number): string {
   const cell = (column: BudgetColumn): string => place.cell(column, row);
   const notWithin = (value: string, test: string): string => `IF(ISERROR(${value}),TRUE,NOT(${test}))`;
   const atLeastZero = (column: BudgetColumn): string => notWithin(cell(column), `${cell(column)}>=0`);
@@ -28,22 +28,18 @@ export function troubleOf({ place, source, lookups }: RunsReader, strides: numbe
     const { first, names } = lookups.names[column];
     return source.has(NAMED[column].column) ? nearestWords(cell(NAMED[column].likeness), first, names) : '""';
   };
-  const nearRun = nearestWords(cell("nearTo"), place.cell("key", 1), place.all("name"));
   const sayings: readonly (readonly [wrong: string, words: string, nearest?: string])[] = [
     [`ISERROR(${cell("name")})`, "Run must be a name"],
     [`${key}="r:fan"`, `Run must be another word than "fan"`],
-    [`COUNTIF(${place.all("key")},${key})>1`, "Run must be a name of its own: another row has it too"],
-    [`ISERROR(${side})`, `Side must be "suction" or "discharge"`],
-    [
-      `IF(ISERROR(${into}),TRUE,IF(${into}>0,INDEX(${place.all("side")},${into})=2,FALSE))`,
-      `To must be the name of another suction run, or "fan"`,
-      nearRun,
-    ],
+    [`COUNTIF(${place.above("key", row)},${key})>0`, "Run must be a name of its own: another row has it too"],
+    [`ISERROR(${cell("sideSaid")})`, `Side must be "suction" or "discharge"`],
+    [`AND(${into}<0,OR(${typedLogical(source, row)},${toKey}="r:",COUNTIF(${place.all("key")},${toKey})>0))`, TO_A_RUN],
+    [`AND(${into}<0,${toKey}="r:fan")`, `To must be "fan" in one row only`],
     [
       `IF(${side}=2,NOT(OR(${openAir},COUNTIFS(${place.all("key")},${toKey},${place.all("side")},2)>0)),FALSE)`,
       `To must be blank, "outside" or another discharge run`,
     ],
-    [`IF(ISERROR(${loop}),FALSE,${loop}>0)`, "To must lead to the fan: these runs join each other in a loop"],
+    [`${loop}>0`, "To must lead to the fan: these runs join each other in a loop"],
     [notWithin(diameter, `AND(${diameter}>0,${diameter}<=20)`), "Diameter must be a number above 0"],
     [atLeastZero("length"), "Length must be a number from 0 on"],
     [
@@ -96,6 +92,16 @@ const NAMED = {
   material: { column: "Material", likeness: "nearMaterial" },
   dust: { column: "Dust", likeness: "nearDust" },
 } as const;
+
+export const TO_A_RUN = `To must be the name of another suction run, or "fan"`;
+
+/** Which run is the nearest to what a row says of its way. */
+export const nearestRun = (place: RunsReader["place"], row: number): string =>
+  nearestWords(place.cell("nearTo", row), place.cell("key", 1), place.all("name"));
+
+/** Where a text of that spelling would be a name. */
+const typedLogical = (source: RunsSource, row: number): string =>
+  source.has("To") ? `ISLOGICAL(${source.cell("To", row)})` : "FALSE";
 
 /** Whether a run after the fan goes to no other. */
 export const endsInTheOpen = (toKey: string): string => isOneOf(toKey, OPEN_AIR);

@@ -223,6 +223,7 @@ office.each(["IP", "SI"] as const)("the example in %s", (units) => {
       expect(word(1, 0)).toMatch(/^Hood must be a name in the tables of this copy.*band saw port/);
       for (const look of [1, 2]) expect(word(1, look)).toMatch(/^Look: Runs row 9.*Hood must be a name/);
       expect(word(1, 4)).toMatch(/^#/);
+      expect(seen[1]![0]![1]![0]).toBe(seen[0]![0]![1]![0]); // the run below it is as it was
       // a run inserted: it flows, and the formula that it lacks is told
       expect(word(2, 1)).toMatch(/^Look: 1 named runs have no check beside them\. Copy column A down/);
       sameFlow(2, solved(2, `${ALL}; spindle`));

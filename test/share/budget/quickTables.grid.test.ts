@@ -280,7 +280,7 @@ test("a table of the fewest columns, and fittings that go by the run's diameter"
 });
 
 /** Further rows that are refused, and what the copy says of them. */
-test.each<[string, Readonly<Record<string, CellValue>>, string]>([
+const MORE_REFUSED: readonly (readonly [string, Readonly<Record<string, CellValue>>, string])[] = [
   [
     "a hose in a narrow duct",
     { Diameter: 1, Flex: 1 },
@@ -303,15 +303,27 @@ test.each<[string, Readonly<Record<string, CellValue>>, string]>([
     { "Device loss": 90 },
     "Device airflow must stand beside a device loss, and its exponent be from 0.5 to 2.5",
   ],
-])("%s", (_, row, words) => {
-  const table = tableOf(FULL, [
-    { ...saw, To: "main", ...row },
-    { ...saw, Run: "second", To: "main" },
-    ...(row.Run === "main" ? [] : [{ Run: "main", To: "fan", Diameter: 150 }]),
-  ]);
-  expect(isRefused(table, "SI")).toBe(true);
-  const values = copied([table], "SI", [[[null]]]).get("Answer0")!;
-  expect([values.get("A1"), values.get("M2")]).toEqual(["#N/A", words]);
+];
+
+test("further rows that are refused have their reason beside them", () => {
+  const tables = MORE_REFUSED.map(([, row]) =>
+    tableOf(FULL, [
+      { ...saw, To: "main", ...row },
+      { ...saw, Run: "second", To: "main" },
+      ...(row.Run === "main" ? [] : [{ Run: "main", To: "fan", Diameter: 150 }]),
+    ]),
+  );
+  for (const table of tables) expect(isRefused(table, "SI")).toBe(true);
+  const values = copied(
+    tables,
+    "SI",
+    tables.map(() => [[null]]),
+  );
+  const seen = MORE_REFUSED.map(([what], index) => {
+    const shown = values.get(`Answer${index}`)!;
+    return [what, shown.get("A1"), shown.get("M2")];
+  });
+  expect(seen).toEqual(MORE_REFUSED.map(([what, , words]) => [what, "Run", words]));
 });
 
 test("every column of the workings has a heading", () => {

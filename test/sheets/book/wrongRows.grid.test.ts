@@ -130,7 +130,7 @@ test("typed from empty: a name alone is told what it lacks, hoods compute before
   expect(grid.value("Summary", "A20")).toBe("No open hood: gates are opened on the sheets Runs and Flow");
 });
 
-test("in a copy a wrong row has its sentence beside it as well; the numbers of all others are gone, and say where to look", () => {
+test("in a copy a wrong row has its sentence beside it as well, what its air goes through waits, and all others are as they were", () => {
   const whole = book();
   const sheets = whole.sheets.map((sheet) => ({
     ...sheet,
@@ -144,10 +144,19 @@ test("in a copy a wrong row has its sentence beside it as well; the numbers of a
     { kind: "formulas", date: "2026-11-28", version: "1.1.0" },
   );
   const grid = gridOfBook(withFewEntries(copy.book.workbook));
+  const sound = checks(grid);
   mistype(grid, "router table", "Hood", "plane end");
   const words =
     'Hood must be a name in the tables of this copy, or a number from 0 on; or blank beside a port suction and its airflow (nearest: "plain end")';
   expect(grid.value("Runs", "A12")).toBe(words);
-  for (const [sheet, at] of [["Budget", "C3"], ["Summary", "A20"]] as const) expect(grid.value(sheet, at)).toBe(`Look: Runs row 12: ${words}`); // prettier-ignore
-  expect([grid.value("Runs", "A9"), grid.value("Runs", "F5")]).toEqual(["see Budget C3", "see Budget C3"]);
+  for (const [sheet, at] of [["Budget", "C3"], ["Summary", "A20"]] as const) expect(grid.value(sheet, at)).toBe(`Look: Runs row 12, router table: ${words}`); // prettier-ignore
+  expect(checks(grid)).toEqual({
+    ...sound,
+    "router table": words,
+    "south main": "waiting for router table",
+    trunk: "waiting for router table",
+    separator: "waiting for router table",
+    filter: "waiting for router table",
+  });
+  expect(grid.value("Runs", "F5")).toBe("see Budget C3");
 });

@@ -1,0 +1,87 @@
+/** Tables of runs with wrong rows, drawn by lot, and where a copy says something else of them than BUDGET. */
+import "../../support/customFunctions";
+import { cellAddress } from "../../../src/sheets/address";
+import type { CellValue } from "../../../src/sheets/workbook";
+import type { EngineValues } from "../../support/engine";
+import { lots } from "../../support/lots";
+import { sameShown } from "../sampleBooks";
+import { seededTable } from "./seededTable";
+
+type Table = readonly (readonly CellValue[])[];
+
+/** What people leave wrong in a row. */
+const MISTAKES: readonly (readonly [column: string, value: CellValue])[] = [
+  ["Length", "long"],
+  ["Diameter", null],
+  ["Hood", "plian end"],
+  ["Fittings", "brunch 45"],
+  ["Fittings", "branch 45; elbwo"],
+  ["To", "nowhere"],
+  ["To", null],
+  ["To", "tip"],
+  ["To", "fan"],
+  ["Run", null],
+  ["Run", "run 1"],
+  ["Side", "up"],
+  ["Gate", "ajar"],
+  ["Dust", "cheese"],
+  ["Leak", "much"],
+];
+
+/** A sound table by lot with one or two of them. */
+export function wrongTable(seed: number): Table {
+  const lot = lots(7000 + seed);
+  const pick = <Item>(items: readonly Item[]): Item => items[Math.floor(lot() * items.length)]!;
+  const table = seededTable(seed, 4 + (seed % 5), seed % 2 === 0 ? "SI" : "IP");
+  for (let count = pick([1, 1, 2]); count > 0; count--) {
+    const row = 1 + Math.floor(lot() * (table.length - 1));
+    if (table[row]![0] === null) continue; // the blank row
+    const [column, value] = pick(MISTAKES);
+    table[row]![table[0]!.indexOf(column)] = value;
+  }
+  return table;
+}
+
+const NOTE = 12;
+
+/** Whether runs join each other in a loop: then a copy has no numbers at all. */
+export function hasLoop(table: Table): boolean {
+  const at = (column: string): number => table[0]!.indexOf(column);
+  const plain = (cell: CellValue | undefined): string => String(cell ?? "").toLowerCase();
+  const onward = new Map<string, string>();
+  for (const row of table.slice(1)) {
+    if (row[at("Side")] === "discharge" || onward.has(plain(row[at("Run")]))) continue;
+    onward.set(plain(row[at("Run")]), plain(row[at("To")]));
+  }
+  return [...onward.keys()].some((name) => {
+    let to: string | undefined = name;
+    for (let steps = 0; steps <= onward.size && to !== undefined && to !== ""; steps++) to = onward.get(to);
+    return to !== undefined && to !== "";
+  });
+}
+
+/** Which names come nearest is told by another rule in a copy. */
+const withoutNearest = (note: string): string => note.replace(/ \(nearest: .*\)$/, "");
+
+/** Where a copy says something else: a wrong row is told in words of its own. */
+export function wrongIn(answer: readonly (readonly unknown[])[], sheet: string, values: EngineValues): string[] {
+  return answer.flatMap((row, down) =>
+    row.flatMap((value, across) => {
+      const at = cellAddress(across + 1, down + 1);
+      const got = values.get(sheet)?.get(at) ?? "";
+      const isError = value instanceof CustomFunctions.Error;
+      const isWrongRow = row.some(
+        (cell) => cell instanceof CustomFunctions.Error && cell.code === CustomFunctions.ErrorCode.invalidValue,
+      );
+      const same = isError
+        ? String(got).startsWith("#") &&
+          (String(got) === "#N/A") === (value.code === CustomFunctions.ErrorCode.notAvailable)
+        : across === NOTE
+          ? isWrongRow
+            ? got !== ""
+            : sameShown(withoutNearest(String(value)), withoutNearest(String(got)))
+          : sameShown(value as CellValue, got);
+      return same ? [] : [`${sheet}!${at}: ${String(got)} instead of ${isError ? String(value.code) : String(value)}`];
+    }),
+  );
+}
