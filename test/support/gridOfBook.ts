@@ -12,6 +12,7 @@ import { cellFunctions } from "./cellFunctions";
 export interface Shows {
   readonly value: (sheet: string, at: string) => unknown; // "" for a blank
   readonly column: (sheet: string, range: string) => unknown[];
+  readonly texts: (sheet: string, range: string) => string[][]; // as a person reads them, row by row
   readonly type: (sheet: string, at: string, text: string) => void; // as a person types it
   readonly typeRow: (sheet: string, at: string, texts: readonly string[]) => void; // from there to the right, all at once
   readonly typeColumn: (sheet: string, at: string, texts: readonly string[]) => void; // the same downwards
@@ -126,6 +127,14 @@ export function gridOfBook(workbook: Workbook): Shows {
       const [from, to] = range.split(":").map(placeOf);
       return Array.from({ length: to!.row - from!.row + 1 }, (_, index) =>
         value(sheet, cellAddress(from!.column, from!.row + index)),
+      );
+    },
+    texts: (sheet, range) => {
+      const { top, bottom, left, right } = toZone(range);
+      const textAt = (col: number, row: number): string =>
+        getters.getEvaluatedCell({ sheetId: idOf(sheet), col, row }).formattedValue;
+      return Array.from({ length: bottom - top + 1 }, (_, down) =>
+        Array.from({ length: right - left + 1 }, (_, across) => textAt(left + across, top + down)),
       );
     },
     type: (sheet, at, text) => {
