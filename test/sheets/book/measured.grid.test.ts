@@ -88,7 +88,7 @@ describe.each<[UnitSystem, string, string, string]>([
   test("agree once the slip is typed right, as the sheet proposes to try", () => {
     shows.type(SHEET, `E${SECOND}`, right);
     expect(sentences(shows)[1]).toBe("all readings agree: 9");
-    expect(shows.value(SHEET, "D3")).toContain(`type ${right} in E${SECOND}`);
+    expect(shows.value(SHEET, "C3")).toContain(`type ${right} in E${SECOND}`);
   });
 
   test("make the ducts and the fan of Flow and of what reads it, where its cell says so", () => {

@@ -45,7 +45,7 @@ export const measuredSheet: SheetOf<MeasuredContents> = (frame, contents) => ({
       `What you read in the ducts of the sheet ${frame.sheet("runs")}, and what it says of fan, hoses, entries, leaks and meter.`,
       contents.invented,
     ),
-    ...(contents.tryIt === null ? [] : [text("D3", contents.tryIt)]),
+    ...(contents.tryIt === null ? [] : [text("C3", contents.tryIt)]),
     cautionLine(
       frame,
       "A5",

@@ -34,11 +34,11 @@ interface ReadingRow {
 function slip({ table, row }: ReadingRow, book: Calculated, sheets: readonly LookedThrough[]): Finding[] {
   const misfit = numberIn(table.value(row, MISFIT));
   if (misfit === null || Math.abs(misfit) < LIMIT) return [];
-  const words = textIn(table.value(row, WORDS));
+  const words = textIn(table.value(row, WORDS)).replaceAll("?; ", "? Or ");
   return [
     {
       rule: "A reading that fits nothing",
-      what: `${textIn(table.value(row, WHAT))}: ${words}${words.endsWith("?") ? "" : "."}`,
+      what: `${textIn(table.value(row, WHAT))}, ${words}${words.endsWith("?") ? "" : "."}`,
       why: "No plausible fan, hose, entry or leak makes such a reading beside the others, so CALIBRATE sets it aside. Look at what was typed, or read there once more.",
       source: sources.jcgm100.title,
       ...typedAt({ table, row }, book, sheets),

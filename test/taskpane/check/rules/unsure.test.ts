@@ -11,19 +11,23 @@ test("a reading that CALIBRATE leaves out is told with its words, where they sta
     CALIBRATE,
     ["in short", "fan", ...Array.from({ length: 9 }, () => null), "the fan gives less"],
     reading("airflow at saw", -1.2, "agrees"),
-    reading("airflow at planer", 5.1, "left out: 1.4 times what all others say; the area of 5 in?"),
+    reading(
+      "airflow at planer",
+      5.1,
+      "left out: 1.4 times what all others say; the area of 5 in?; a square typed for the round duct?",
+    ),
     reading("drop at filter", -4, "left out: 0.4 times what all others say"),
     reading("suction at fan", null, "Suction in row 4 must be above 0"),
   ];
   expect(foundIn({ Flow: { rows: flow("the fan's speed") }, Measured: { rows, at: { column: 3, row: 5 } } })).toEqual([
     {
       rule: "A reading that fits nothing",
-      what: "airflow at planer: left out: 1.4 times what all others say; the area of 5 in?",
+      what: "airflow at planer, left out: 1.4 times what all others say; the area of 5 in? Or a square typed for the round duct?",
       ...{ sheet: "Measured", at: "N8" },
     },
     {
       rule: "A reading that fits nothing",
-      what: "drop at filter: left out: 0.4 times what all others say.",
+      what: "drop at filter, left out: 0.4 times what all others say.",
       ...{ sheet: "Measured", at: "N9" },
     },
   ]);
