@@ -110,7 +110,7 @@ export const noteWords = {
     words: "by velocity alone, {percent} % above what the dust needs with the least air that flows there",
   },
   strongerFan: { words: "this fan at {speed} of its speed would do it, with sizes of its own" },
-  noStrongerFan: { words: "no speed of this fan up to twice its own was found to do it" },
+  noStrongerFan: { words: "no higher speed of this fan, up to twice its own, was found to do it" },
   fanFor: { words: "{scenario}: {airflow} at {pressure} fan static pressure" },
   measureFirst: {
     words: "sizes are as sure as the fan's curve and the losses typed: measure what can be measured before you buy",
