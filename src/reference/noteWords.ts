@@ -102,6 +102,7 @@ export const noteWords = {
   sizesBleed: { words: "with {gates}, sizes of their own leave each need {percent} % or more" },
   sizesLeftOpen: { words: "{gate} left open too in {scenario}" },
   sizesBlocked: { words: "the other needs leave no size with which {need} at {run} is met" },
+  sizesMost: { words: "no choice gives {run} more than {most} in {scenario}, where {wanted} is asked for" },
   sizesOfFan: {
     words:
       "the sizes above are for {fan}, which of these fans meets the needs with the least pipe, or comes nearest; what fans cost is not counted",

@@ -1,6 +1,7 @@
 import type { FanCurve } from "../../core/fan/fanCurve";
 import { type ChosenSizes, chooseSizes, type Patience } from "../../core/network/sizes/chooseSizes";
 import { finished } from "../../core/network/sizes/finished";
+import { type Judging, MET } from "../../core/network/sizes/judging";
 import { costOf, shareOf, type SizeNeed } from "../../core/network/sizes/sizeTask";
 import { sectionArea } from "../../core/section/section";
 import { sizesColumns } from "../../reference/answerColumns";
@@ -120,13 +121,27 @@ function statusOf({ status, judged, atLeast, blocked, judging }: ChosenSizes, wi
       ? sayNote("sizesFound", { percent, price: Number(atLeast.toPrecision(4)) })
       : sayNote("sizesFoundOnly", { percent });
   const left = sayNote(status === "impossible" ? "sizesImpossible" : "sizesMissed", { percent, need: words(judged.need, judged.share) }); // prettier-ignore
-  const never =
-    blocked === null
-      ? []
-      : [sayNote("sizesBlocked", { need: needWords(blocked, said(blocked)), run: itemAt(runs, blocked.run).name })];
+  const never = blocked === null ? [] : [neverWords(blocked, judging, wish)];
   const spare = roundedDown(percentOf(judged.share * times) - 100);
   const had = spare >= 0 ? sayNote("sizesSpare", { spare }) : sayNote("sizesShort", { percent: roundedDown(spare + 100) }); // prettier-ignore
   return joinNotes([had, left, ...never]);
+}
+
+/** The hood that can get least of its air, not even with the widest pipe on its way and the narrowest elsewhere; else what others block. */
+function neverWords(blocked: SizeNeed, { task, most }: Judging, { table, scenarios, system }: Wish): string {
+  const { runs } = table.runs(null);
+  const [low, high] = [task.choices.map(() => 0), task.choices.map(({ length }) => length - 1)];
+  const words = ({ run, scenario }: SizeNeed) => ({ run: itemAt(runs, run).run.name, scenario: itemAt(scenarios, scenario).name }); // prettier-ignore
+  const [worst] = task.needs
+    .flatMap((need) => (need.kind === "airflow" ? [{ need, share: most(need, low, high, null) }] : []))
+    .sort((a, b) => a.share - b.share);
+  if (worst === undefined || worst.share >= MET) {
+    const { run, scenario } = words(blocked);
+    return sayNote("sizesBlocked", { need: needWords(blocked, scenario), run });
+  }
+  const { need, share } = worst;
+  const airflow = (of: number): string => inUnit(of * need.wanted, "airflow", system);
+  return sayNote("sizesMost", { ...words(need), most: airflow(share), wanted: airflow(1) });
 }
 
 const inUnit = (value: number, quantity: "airflow" | "velocity", system: UnitSystem): string =>

@@ -127,6 +127,18 @@ describe("SIZES", () => {
     expect(rowsOf(shop, { ...easy, curve: faster })["all together"]!["Tightest need"]).toMatch(/^best /);
   });
 
+  test("says what a hood can get at most where no choice gives it its air: with one size to buy, what SOLVE gives in that", () => {
+    const asks = shop.map((row) => (row.Run === "sander" ? { ...row, Airflow: 2000 } : row));
+    const words = String(rowsOf(asks, { ...easy, stock: [[6]] })["all together"]!["Tightest need"]);
+    const [, most, wanted] = /; no choice gives sander more than (\d+) cfm in both, where (\d+) cfm is asked for$/.exec(
+      words,
+    )!;
+    const flows = byName(solve(table(shop.map((row) => ({ ...row, Diameter: 6 }))), FAN, [["saw; sander"]]));
+    expect(Number(wanted)).toBe(2300); // with 15 % more
+    const has = Number(flows.sander!.Airflow) - Number(flows.sander!.Leak);
+    expect(Math.abs(Number(most) - has)).toBeLessThan(0.5 + 0.2); // and the law's slack, 1e-4 of the fan's air
+  });
+
   test("says by how much the needs are met where only the margin cannot be had", () => {
     const rows = rowsOf(shop, { ...easy, margin: 90 });
     const { "Tightest need": words, "It gets": percent } = rows["all together"]!;

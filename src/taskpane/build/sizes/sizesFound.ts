@@ -62,7 +62,7 @@ const said = (value: string | number | boolean): string =>
 
 /** Names of runs may stand between ; too, so only what a sentence of ours begins with parts them. */
 const sentences = (words: string): string[] =>
-  words.split(/; (?=impossible: |none found that |these sizes|the other needs)/).map(sentence);
+  words.split(/; (?=impossible: |none found that |these sizes|the other needs|no choice gives )/).map(sentence);
 const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
 
 /** What is written on the sheet Sizes: the answer, its outcome in words, and what it rested on. */
