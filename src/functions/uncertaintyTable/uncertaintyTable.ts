@@ -32,11 +32,8 @@ const MOST_ROWS = 200;
 /** Draws without an answer that are worth a word. */
 const MANY_LOST = 0.05;
 
-/** One answer of a solved system: how it changes, and how it is read from another solution. */
-interface Answer {
-  readonly changeOf: (direction: Direction) => number;
-  readonly of: (system: System, solution: Solution) => number;
-}
+/** One answer of a solved system, read from what flows there or from how that changes. */
+type Answer = (of: Direction) => number;
 
 /** The answer of UNCERTAINTY: a header row, a row per row of the table as SOLVE has them, and the fan. */
 export function uncertaintyTable(runs: RunsTable, fan: Fan, errors: Deviations, system: UnitSystem): Value[][] {
@@ -47,7 +44,7 @@ export function uncertaintyTable(runs: RunsTable, fan: Fan, errors: Deviations, 
   const straight = linearise(asTold, solved.solution);
   const flows = runFlows(solved);
   const uncertain = uncertainOf(inputsOfSolved(solved), errors, (input) => direction(straight, input));
-  const told = tell(asTold, uncertain);
+  const told = tell(asTold, solved.solution, uncertain);
   const words = ({ kind, run }: Input): string => inputInWords(kind, solved.network.runs[run]?.name ?? "");
   const rows = Array.from({ length: solved.table.rows }, () => blankRow(uncertaintyColumns));
   solved.table.runs.forEach((entry, index) => {
@@ -104,20 +101,21 @@ const row = (of: Partial<Record<UncertaintyKey, Value | null>>, system: UnitSyst
 type Tell = (answer: Answer) => { readonly spread: Spread; readonly error: number; readonly lost: number };
 
 /** Tells each answer's ±; what does not go straight is solved with drawn inputs, once for all answers that need it. */
-function tell(system: System, uncertain: readonly Uncertain[]): Tell {
+function tell(system: System, solution: Solution, uncertain: readonly Uncertain[]): Tell {
   let draws: ReturnType<typeof drawn> | null = null;
-  return ({ changeOf, of }) => {
-    const spread = spreadOf(uncertain, changeOf);
+  return (answer) => {
+    const spread = spreadOf(uncertain, answer);
     const error = COVERAGE * spread.deviation;
     if (spread.byLeaks <= STRAIGHT_ENOUGH) return { spread, error, lost: 0 };
     draws ??= drawn(
       system,
+      solution,
       uncertain.map(({ input }) => input),
       uncertain.map(({ deviation }) => deviation),
     );
     const lost = 1 - draws.length / DRAWS;
     if (lost > 0.5) return { spread, error, lost };
-    return { spread, error: halfRange(draws.map((one) => of(one.system, one.solution))), lost };
+    return { spread, error: halfRange(draws.map(answer)), lost };
   };
 }
 
@@ -127,27 +125,20 @@ function onlyLeak(uncertain: readonly Uncertain[], run: number, leak: number): R
   return { spread, error: leak * Math.sinh((COVERAGE * spread.deviation) / leak), lost: 0 };
 }
 
-const airflowOf = (run: number): Answer => ({
-  changeOf: ({ airflow }) => airflow[run]!,
-  of: (_, { airflow }) => airflow[run]!,
-});
-
-const speed = ({ network }: System, { airflow }: Solution, run: number): number =>
-  airflow[run]! / sectionArea(itemAt(network.runs, run).diameter, null);
-
-const velocityOf = (run: number): Answer => ({
-  changeOf: ({ velocity }) => velocity[run]!,
-  of: (system, solution) => speed(system, solution, run),
-});
-
-const suctionOf = (run: number): Answer => ({
-  changeOf: ({ staticSuction }) => staticSuction[run]!,
-  of: (system, solution) =>
-    solution.suction[run]! + velocityPressure(Math.abs(speed(system, solution, run)), system.surroundings.density),
-});
-
-const FAN_AIRFLOW: Answer = { changeOf: ({ fanAirflow }) => fanAirflow, of: (_, { fanAirflow }) => fanAirflow };
-const FAN_PRESSURE: Answer = { changeOf: ({ fanPressure }) => fanPressure, of: (_, { fanPressure }) => fanPressure };
+const airflowOf =
+  (run: number): Answer =>
+  ({ airflow }) =>
+    airflow[run]!;
+const velocityOf =
+  (run: number): Answer =>
+  ({ velocity }) =>
+    velocity[run]!;
+const suctionOf =
+  (run: number): Answer =>
+  ({ staticSuction }) =>
+    staticSuction[run]!;
+const FAN_AIRFLOW: Answer = ({ fanAirflow }) => fanAirflow;
+const FAN_PRESSURE: Answer = ({ fanPressure }) => fanPressure;
 
 function fanRow(
   { solution }: SolvedTable,

@@ -17,17 +17,7 @@ export interface System {
  *
  * @param system as the table and the curve say
  * @param inputs what is off
- * @param logarithms [-] of the factors, one for each input
- * @returns the system that has these factors
- * @source house
- */
-export const changed = (system: System, inputs: readonly Input[], logarithms: ArrayLike<number>): System =>
-  changing(system, inputs)(logarithms);
-
-/**
- * The same again and again with other factors on the same inputs.
- *
- * @returns what `changed` gives for their logarithms
+ * @returns by the logarithms of the factors, one for each input, the system that has these factors
  * @source house
  */
 export function changing(system: System, inputs: readonly Input[]): (logarithms: ArrayLike<number>) => System {

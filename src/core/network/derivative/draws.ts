@@ -1,6 +1,8 @@
 import { DomainError, NoAnswerError } from "../../errors";
+import { sectionArea } from "../../section/section";
 import { type Solution, solveNetwork } from "../solve/solveNetwork";
 import { changing, type System } from "./changed";
+import type { Direction } from "./direction";
 import type { Input } from "./inputs";
 
 /** So many draws that the ends of the middle 95 % are told to about a tenth of their distance. */
@@ -9,34 +11,43 @@ export const DRAWS = 400;
 /** The middle of the draws that is kept: 19 of 20. */
 const OUTSIDE = 0.025;
 
-interface Drawn {
-  readonly system: System;
-  readonly solution: Solution;
-}
-
 /**
  * A system solved again and again, each time with all its inputs drawn anew: for answers that do not go straight with their
  * inputs. The draws are the same for the same inputs, so an answer never changes by itself.
  *
  * @param system as the table and the curve say
+ * @param solution what flows in it, from which each draw is found sooner
  * @param inputs what may be off
  * @param deviations [-] of the logarithms of their factors
- * @returns those draws that have an answer; the fan's curve may not reach for the others
+ * @returns what flows in those draws that have an answer, as a direction tells its change; the fan's curve may not reach for the others
  * @source jcgm101 propagation of distributions
  */
-export function drawn(system: System, inputs: readonly Input[], deviations: readonly number[]): Drawn[] {
+export function drawn(
+  system: System,
+  solution: Solution,
+  inputs: readonly Input[],
+  deviations: readonly number[],
+): Direction[] {
   const normal = normalDeviates();
   const off = changing(system, inputs);
   return Array.from({ length: DRAWS }).flatMap(() => {
     const other = off(deviations.map((deviation) => deviation * normal()));
     try {
-      const solution = solveNetwork(other.network, other.curve, other.surroundings);
-      return solution.status === "converged" ? [{ system: other, solution }] : [];
+      const flow = solveNetwork(other.network, other.curve, other.surroundings, solution);
+      return flow.status === "converged" ? [answersOf(other, flow)] : [];
     } catch (error) {
       if (error instanceof NoAnswerError || error instanceof DomainError) return [];
       throw error;
     }
   });
+}
+
+/** The answers alone: the runs of hundreds of draws would fill the memory. */
+function answersOf({ network, surroundings }: System, solution: Solution): Direction {
+  const { airflow, leak, suction, fanAirflow, fanPressure } = solution;
+  const velocity = airflow.map((flow, run) => flow / sectionArea(network.runs[run]!.diameter, null));
+  const staticSuction = suction.map((total, run) => total + 0.5 * surroundings.density * velocity[run]! ** 2);
+  return { airflow, leak, staticSuction, velocity, fanAirflow, fanPressure };
 }
 
 /**

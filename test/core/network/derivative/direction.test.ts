@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { fanCurve } from "../../../../src/core/fan/fanCurve";
-import { changed, type System } from "../../../../src/core/network/derivative/changed";
+import { changing, type System } from "../../../../src/core/network/derivative/changed";
 import { type Direction, direction } from "../../../../src/core/network/derivative/direction";
 import { type Input, inputsOf } from "../../../../src/core/network/derivative/inputs";
 import { linearise } from "../../../../src/core/network/derivative/linearise";
@@ -50,7 +50,7 @@ function worstOf(system: System): { worst: number; at: string } {
   for (const input of allInputs(system)) {
     const step = 2e-4;
     const [up, down] = [step, -step].map((logarithm) => {
-      const other = changed(system, [input], [logarithm]);
+      const other = changing(system, [input])([logarithm]);
       return answersOf(other, solve(other));
     });
     changesOf(direction(straight, input)).forEach((list, kind) =>
