@@ -1,6 +1,7 @@
-import { direction, type Direction } from "../../core/network/derivative/direction";
+import { changeBy, effectOf, gradientOf } from "../../core/network/derivative/gradient";
 import type { Input } from "../../core/network/derivative/inputs";
 import { linearise } from "../../core/network/derivative/linearise";
+import { endPut, putBy } from "../../core/network/derivative/put";
 import { type Spread, spreadOf } from "../../core/network/derivative/spread";
 import { gainUncertaintyColumns, type GainUncertaintyKey } from "../../reference/answerColumns";
 import { sayNote } from "../../reference/notes";
@@ -38,13 +39,8 @@ export function gainUncertainty(
   const rows = solvedGains(now, place, fan, system).map(({ name, words, gained, after }) => {
     const there = airflowBy(after, fan, place);
     const all = [...inputs, ...inputsOfSolved(after).filter((input) => !inputs.some((one) => isSame(one, input)))];
-    const changes = new Map<Direction, number>();
-    const uncertain = uncertainOf(all, errors, (input) => {
-      const [then, first] = [there(input), before(input)];
-      changes.set(then.direction, then.airflow - first.airflow);
-      return then.direction;
-    });
-    const spread = spreadOf(uncertain, (one) => changes.get(one)!);
+    const uncertain = uncertainOf(all, errors, (input) => there(input) - before(input));
+    const spread = spreadOf(uncertain, (change) => change);
     return row({ run: name, change: words, gained, ...told(gained, spread, names, system) });
   });
   return [
@@ -55,16 +51,18 @@ export function gainUncertainty(
 
 const isSame = (one: Input, other: Input): boolean => one.kind === other.kind && one.run === other.run;
 
-/** How the air that enters at a hood changes with an input. */
-function airflowBy(
-  { network, solution }: Solved,
-  fan: Fan,
-  place: number,
-): (input: Input) => { readonly direction: Direction; readonly airflow: number } {
+/** How the air that enters at a hood changes with an input, at that hood's suction and by it; asked again, it is known. */
+function airflowBy({ network, solution }: Solved, fan: Fan, place: number): (input: Input) => number {
   const straight = linearise({ network, curve: fan.curve, surroundings: surroundings(fan.density) }, solution);
+  const gradient = gradientOf(straight, { run: place, airflow: 0, suction: straight.arrivingRate[place]! });
+  const known = new Map<Input, number>();
   return (input) => {
-    const one = direction(straight, input);
-    return { direction: one, airflow: one.airflow[place]! - one.leak[place]! };
+    const before = known.get(input);
+    if (before !== undefined) return before;
+    const put = putBy(straight, input);
+    const change = changeBy(gradient, effectOf(straight, put)) + endPut(straight, place, put);
+    known.set(input, change);
+    return change;
   };
 }
 

@@ -85,14 +85,14 @@ export const inputsOfSolved = (solved: Solved): Input[] => {
 };
 
 /** Those of which something is unsure, with what each does. */
-export const uncertainOf = (
+export const uncertainOf = <Effect>(
   inputs: readonly Input[],
   errors: Deviations,
-  directionOf: (input: Input) => Direction,
-): Uncertain[] =>
-  inputs.flatMap((input): Uncertain[] => {
+  effectOf: (input: Input) => Effect,
+): Uncertain<Effect>[] =>
+  inputs.flatMap((input): Uncertain<Effect>[] => {
     const deviation = errors.get(input.kind === "junction" ? "fittings" : input.kind) ?? 0;
-    return deviation === 0 ? [] : [{ input, deviation, direction: directionOf(input) }];
+    return deviation === 0 ? [] : [{ input, deviation, effect: effectOf(input) }];
   });
 
 const row = (of: Partial<Record<UncertaintyKey, Value | null>>, system: UnitSystem): Value[] =>

@@ -2,10 +2,10 @@ import type { Direction } from "./direction";
 import type { Input } from "./inputs";
 
 /** An input that may be off, with its effect: by how much the logarithm of its factor strays, as a standard deviation. */
-export interface Uncertain {
+export interface Uncertain<Effect = Direction> {
   readonly input: Input;
   readonly deviation: number; // [-]
-  readonly direction: Direction;
+  readonly effect: Effect; // on all answers, or on the one that is asked about
 }
 
 /** What all inputs together do to one answer. */
@@ -21,16 +21,16 @@ export interface Spread {
  *
  *     u^2 = sum (dy/dx_i)^2 u_i^2
  *
- * @param inputs each with its direction
- * @param changeOf what a direction says of this answer
+ * @param inputs each with its effect
+ * @param changeOf what an effect says of this answer
  * @returns the standard deviation, and what it mostly comes from
  * @source jcgm100 5.1.2
  */
-export function spreadOf(inputs: readonly Uncertain[], changeOf: (direction: Direction) => number): Spread {
+export function spreadOf<Effect>(inputs: readonly Uncertain<Effect>[], changeOf: (effect: Effect) => number): Spread {
   let [variance, most, leaks] = [0, 0, 0];
   let largest: Input | null = null;
-  for (const { input, deviation, direction } of inputs) {
-    const part = (changeOf(direction) * deviation) ** 2;
+  for (const { input, deviation, effect } of inputs) {
+    const part = (changeOf(effect) * deviation) ** 2;
     variance += part;
     if (input.kind === "leak") leaks += part;
     if (part > most) [most, largest] = [part, input];
