@@ -1,7 +1,6 @@
-import { meetingLosses, meetingsOf } from "../junction/meeting";
-import type { Network } from "../network";
+import { meetingLosses, meetingOf } from "../junction/meeting";
 import type { Input } from "./inputs";
-import type { Straight } from "./linearise";
+import type { Straight, StraightJunction } from "./linearise";
 import { STEP } from "./lossChanges";
 
 const NONE = (): number => 0;
@@ -15,34 +14,38 @@ const NONE = (): number => 0;
  * @source house
  */
 export function atJunctions(straight: Straight, { kind, run }: Input): (run: number) => number {
-  if (kind !== "junction" && kind !== "density" && kind !== "diameter") return NONE;
-  const { network } = straight.system;
-  if (straight.junctions.every((junction) => junction === null)) return NONE;
-  if (kind === "junction") {
-    const now = lossesOf(straight, network);
-    return (index) => (index === run ? (now.get(index) ?? 0) : 0);
-  }
-  if (kind === "density") {
-    const now = lossesOf(straight, network); // each goes with it as velocity pressures do
-    return (index) => now.get(index) ?? 0;
-  }
-  const [wider, narrower] = [STEP, -STEP].map((step) => {
-    const sized = network.runs.map((one, index) =>
-      index === run ? { ...one, diameter: one.diameter * Math.exp(step) } : one,
-    );
-    return lossesOf(straight, { ...network, runs: sized });
-  }) as [Map<number, number>, Map<number, number>];
+  const { atJunction } = straight;
+  if (kind === "junction") return (index) => (index === run ? atJunction[index]! : 0);
+  if (kind === "density") return (index) => atJunction[index]!; // each goes with it as velocity pressures do
+  if (kind !== "diameter") return NONE;
+  const [wider, narrower] = [lossesSized(straight, run, Math.exp(STEP)), lossesSized(straight, run, Math.exp(-STEP))];
   return (index) => ((wider.get(index) ?? 0) - (narrower.get(index) ?? 0)) / (2 * STEP);
 }
 
-/** The losses at junctions with these runs at the airflows of the solution. [Pa] */
-function lossesOf({ system, solution, junctions }: Straight, network: Network): Map<number, number> {
-  const meetings = meetingsOf(network, system.surroundings.density);
-  return new Map(
-    meetings.flatMap((meeting, main) => {
-      if (meeting === null || junctions[main] === null) return [];
-      const { legs } = meetingLosses(meeting, solution.airflow);
-      return meeting.legs.map((leg, place): [number, number] => [leg, legs[place]!.loss]);
-    }),
-  );
+/**
+ * The runs whose losses a run's diameter changes: its own, and those of all that meet where it joins or is joined.
+ *
+ * @returns their places
+ * @source house
+ */
+export const touchedBySize = (straight: Straight, run: number): readonly number[] => [
+  ...new Set([run, ...junctionsOf(straight, run).flatMap(({ meeting }) => meeting.legs)]),
+];
+
+/** The junctions in which a run is a leg or the main. */
+const junctionsOf = ({ junctions, system }: Straight, run: number): StraightJunction[] =>
+  [run, system.network.joins[run]!].flatMap((main) => junctions[main] ?? []);
+
+/** What the legs of a run's junctions lose at the airflows of the solution where its diameter has a factor. [Pa] */
+function lossesSized(straight: Straight, run: number, factor: number): Map<number, number> {
+  const { network, surroundings } = straight.system;
+  const runs = [...network.runs];
+  runs[run] = { ...runs[run]!, diameter: runs[run]!.diameter * factor };
+  const losses = new Map<number, number>();
+  for (const { meeting } of junctionsOf(straight, run)) {
+    const sized = meetingOf(runs, meeting.main, meeting.legs, surroundings.density)!;
+    const { legs } = meetingLosses(sized, straight.solution.airflow);
+    legs.forEach(({ loss }, place) => losses.set(meeting.legs[place]!, loss));
+  }
+  return losses;
 }

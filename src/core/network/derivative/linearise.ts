@@ -27,6 +27,7 @@ export interface Straight {
   readonly leakByAirflow: Float64Array; // [-] cQ
   readonly rate: Float64Array; // [m3/(s Pa)] dQ / dP
   readonly rateDown: Float64Array; // [m3/(s Pa)] dQ / dP_down, at a junction dQ / dP_junction
+  readonly atJunction: Float64Array; // [Pa] what each run loses where it joins another
   readonly junctions: readonly (StraightJunction | null)[]; // by the run that others join
   readonly fanSlope: number; // [Pa s/m3] of the fan's pressure less the losses after it
   readonly curve: { readonly pressure: number; readonly slope: number }; // of the fan alone, in this air
@@ -56,6 +57,7 @@ export function linearise(system: System, solution: Solution): Straight {
   const column = (): Float64Array => new Float64Array(runs.length);
   const [arrivingRate, leakByAirflow, rate, rateDown, slopes] = [column(), column(), column(), column(), column()];
   const losses = new Array<LossChanges | null>(runs.length).fill(null);
+  const atJunction = column();
   const junctions = new Array<StraightJunction | null>(runs.length).fill(null);
   for (const index of order) {
     if (kind[index] === STILL) continue;
@@ -64,7 +66,7 @@ export function linearise(system: System, solution: Solution): Straight {
     if (kind[index] === OPEN_END) arrivingRate[index] = (q - l) / (2 * p);
     const meeting = elements.meetings[index]!;
     if (meeting !== null && kind[index] === JUNCTION) {
-      const junction = straightJunction(meeting, kind, airflow, rateDown);
+      const junction = straightJunction(meeting, kind, airflow, rateDown, atJunction);
       junctions[index] = junction;
       legLines(junction.legs, 0).forEach(({ rate: through }, at) => {
         rateDown[meeting.legs[junction.places[at]!]!] = through;
@@ -88,7 +90,7 @@ export function linearise(system: System, solution: Solution): Straight {
     }
   return {
     ...{ system, solution, kind, cut, perVelocity, losses },
-    ...{ arrivingRate, leakByAirflow, rate, rateDown, junctions, fanSlope, curve: fan },
+    ...{ arrivingRate, leakByAirflow, rate, rateDown, atJunction, junctions, fanSlope, curve: fan },
   };
 }
 
@@ -97,8 +99,10 @@ function straightJunction(
   kind: Uint8Array,
   airflow: Float64Array,
   rates: Float64Array,
+  losses: Float64Array,
 ): StraightJunction {
   const now = meetingLosses(meeting, airflow);
+  now.legs.forEach(({ loss }, place) => (losses[meeting.legs[place]!] = loss));
   const places = meeting.legs.flatMap((run, place) => (kind[run] === STILL ? [] : [place]));
   const legs = places.map((place): StraightLeg => {
     const { byOwn, byMain, byPush } = now.legs[place]!;

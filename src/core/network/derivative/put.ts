@@ -1,5 +1,5 @@
 import type { Input } from "./inputs";
-import { atJunctions } from "./junctionChanges";
+import { atJunctions, touchedBySize } from "./junctionChanges";
 import type { Straight } from "./linearise";
 import type { LossChanges } from "./lossChanges";
 
@@ -39,8 +39,11 @@ export function leakPut({ solution, perVelocity }: Straight, index: number, put:
 }
 
 /** A fan's factor puts nothing into any run; a diameter changes what others lose at its junctions. */
-const whereOf = ({ kind, run }: Input): Put["where"] =>
-  kind === "fan pressure" || kind === "fan speed" ? [] : run < 0 || kind === "diameter" ? null : [run];
+function whereOf(straight: Straight, { kind, run }: Input): Put["where"] {
+  if (kind === "fan pressure" || kind === "fan speed") return [];
+  if (run < 0) return null;
+  return kind === "diameter" ? touchedBySize(straight, run) : [run];
+}
 
 /**
  * What an input's small change puts into the equations.
@@ -56,7 +59,7 @@ export function putBy(straight: Straight, input: Input): Put {
   const { discharge } = system.network;
   const isAfter = run >= 0 && discharge.includes(run);
   const none: Put = {
-    where: whereOf(input),
+    where: whereOf(straight, input),
     loss: NONE,
     ends: NONE,
     openings: NONE,

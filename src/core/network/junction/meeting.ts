@@ -22,15 +22,32 @@ export interface Meeting {
  */
 export function meetingsOf({ runs, joining }: Network, density: number): (Meeting | null)[] {
   if (!runs.some(({ branch }) => branch?.plain === false)) return new Array<null>(runs.length).fill(null);
-  return joining.map((legs, main): Meeting | null => {
-    if (!legs.some((leg) => runs[leg]!.branch?.plain === false)) return null;
-    const ducts = legs.map((leg) => {
-      const { diameter, branch } = runs[leg]!;
-      return { area: sectionArea(diameter, null), angle: branch === null ? null : branch.angle };
-    });
-    const factors = legs.map((leg) => (runs[leg]!.branch?.plain === true ? 0 : runs[leg]!.junctionFactor));
-    return { main, legs, factors, junction: junctionOf(sectionArea(runs[main]!.diameter, null), ducts, density) };
+  return joining.map((legs, main) => meetingOf(runs, main, legs, density));
+}
+
+/**
+ * One of them.
+ *
+ * @param runs of the network
+ * @param main the run that is joined
+ * @param legs the runs that join it
+ * @param density [kg/m3]
+ * @returns null where no branch goes by airflows
+ * @source house
+ */
+export function meetingOf(
+  runs: Network["runs"],
+  main: number,
+  legs: readonly number[],
+  density: number,
+): Meeting | null {
+  if (!legs.some((leg) => runs[leg]!.branch?.plain === false)) return null;
+  const ducts = legs.map((leg) => {
+    const { diameter, branch } = runs[leg]!;
+    return { area: sectionArea(diameter, null), angle: branch === null ? null : branch.angle };
   });
+  const factors = legs.map((leg) => (runs[leg]!.branch?.plain === true ? 0 : runs[leg]!.junctionFactor));
+  return { main, legs, factors, junction: junctionOf(sectionArea(runs[main]!.diameter, null), ducts, density) };
 }
 
 /** Every leg's loss at these airflows, by its place; and what all legs push. */
