@@ -42,7 +42,7 @@ export const runColumns = [
     quantity: null,
     needed: true,
     shown: {
-      width: 16.5,
+      width: 14.5,
       hint: "A name of its own for each piece of duct between two junctions. A change of size begins a new run.",
     },
   },
@@ -70,13 +70,13 @@ export const runColumns = [
     kind: "number",
     quantity: "diameter",
     needed: true,
-    shown: { width: 10.5, hint: "Inside diameter." },
+    shown: { width: 11.5, hint: "Inside diameter." },
   },
   {
     name: "Length",
     kind: "number",
     quantity: "length",
-    shown: { width: 7.5, hint: "Length of pipe, without hose." },
+    shown: { width: 8.5, hint: "Length of pipe, without hose." },
   },
   {
     name: "Flex",
