@@ -115,21 +115,38 @@ export function readRun(
     const coefficient = measured ?? (entry && sumOf(entry, at));
     return coefficient !== null && isPort ? coefficient * (at / diameter) ** 4 : coefficient;
   };
+  // Each property by its name: spreads would take longer here than reading the cells does.
   const run: Run = {
-    ...{ name, label, to, side, diameter, length, roughness },
-    ...{ hoseLength: hose.length, hoseRoughness: hose.roughness, hoseTimes: hoseTimesOf(diameter) },
+    name,
+    label,
+    to,
+    side,
+    diameter,
+    length,
+    roughness,
+    hoseLength: hose.length,
+    hoseTimes: hoseTimesOf(diameter),
+    hoseRoughness: hose.roughness,
     coefficient: sumOf(counted(fittings), diameter) + further,
     mitreCoefficient: mitreCoefficient(fittings),
     exitCoefficient: fittings.some(({ family }) => family?.key === EXIT) ? EXIT_COEFFICIENT : 0,
-    ...{ branch, junctionFactor: 1 },
+    branch,
+    junctionFactor: 1,
     hood: hoodOf(diameter),
     wantedAirflow: number("Airflow", FROM_ZERO, 0),
-    ...{ gate, leakArea },
+    gate,
+    leakArea,
     device: readDevice(said, number),
   };
   const [hood, dust] = [cell("Hood"), cell("Dust")];
   return {
-    ...{ row, run, fittings, hoodOf, leakOf, isPort, hoseTimesOf },
+    row,
+    run,
+    fittings,
+    hoodOf,
+    leakOf,
+    isPort,
+    hoseTimesOf,
     dust: readDust(said("Dust"), dust),
     typed: { hood: typeof hood === "string" ? hood : "", dust: typeof dust === "string" ? dust : null },
     coefficientOf: (list, at) => sumOf(counted(list), at) + further,
