@@ -5,7 +5,8 @@ import "../support/customFunctions";
 import { solve } from "../../src/functions/systems/solve";
 import { byName, type Row, table } from "../support/tables";
 import { type CountedKeys, countedKeys } from "./countedKeys";
-import { goTo, KEPT, keptSays, numberOf, paneFrame, read, reload, localSite, typeHere, walkTo } from "./localPage";
+import { numberOf } from "../support/numberOf";
+import { goTo, KEPT, keptSays, paneFrame, read, reload, localSite, typeHere, walkTo } from "./localPage";
 import { button, hasFocus, says, tab, view } from "./panePage";
 
 const local = localSite().openForAll();

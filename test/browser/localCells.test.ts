@@ -1,4 +1,5 @@
-import { goTo, lineSays, type LocalPage, numberOf, read, readOne, localSite, typeInto } from "./localPage";
+import { numberOf } from "../support/numberOf";
+import { goTo, lineSays, type LocalPage, read, readOne, localSite, typeInto } from "./localPage";
 
 const site = localSite();
 let local: LocalPage;

@@ -1,8 +1,6 @@
 import fs from "node:fs";
 import type { Page } from "playwright-core";
-import { writeBook } from "../../src/hosts/file/writeBook";
 import { sheetOf } from "../support/sheetOf";
-import { fortyRuns, HOODS } from "../support/fortyRuns";
 import {
   goTo,
   KEPT,
@@ -138,24 +136,6 @@ describe("Save and Open", () => {
       await notice(page).waitFor({ state: "hidden" });
     }
     expect(await readOne(page, "A40")).toBe("still here");
-    expect(local.complaints).toEqual([]);
-  });
-
-  test("forty runs: the answer that takes two columns for each hood has them, also when it is kept and opened again", async () => {
-    const { page } = local;
-    const bytes = await writeBook({ workbook: fortyRuns(), shown: new Map() }, { title: "forty runs" });
-    await choose(page, "forty.xlsx", Buffer.from(bytes));
-    await keptSays(page, KEPT);
-    const headings = async (): Promise<string[]> => {
-      await openSheet(page, "Flow");
-      return (await read(page, "B66:CI66"))[0]!;
-    };
-    const before = await headings();
-    expect(before[0]).toBe("Scenario");
-    expect(before[2 * HOODS - 1]).toBe(`machine ${HOODS} airflow (cfm)`);
-    expect(before[2 * HOODS + 4]).toBe("Slowest run");
-    await reload(page);
-    expect(await headings()).toEqual(before);
     expect(local.complaints).toEqual([]);
   });
 

@@ -39,7 +39,11 @@ export function localSite(): LocalSite {
       beforeAll(async () => {
         local = await open();
       });
-      afterEach(() => exampleAgain(local.page));
+      let used = false;
+      beforeEach(async () => {
+        if (used) await exampleAgain(local.page);
+        used = true;
+      });
       afterAll(() => local.close());
       return {
         get page() {
@@ -176,12 +180,6 @@ export async function read(page: Page, range: string): Promise<string[][]> {
 }
 
 export const readOne = async (page: Page, address: string): Promise<string> => (await read(page, address))[0]![0]!;
-
-/** A number as the sheet shows it: "1,750" is 1750. */
-export const numberOf = (shown: string | undefined): number => {
-  if (shown === undefined || !/^-?[\d,]*\.?\d+%?$/.test(shown)) throw new Error(`not a number: ${String(shown)}`);
-  return Number(shown.replace(/[,%]/g, ""));
-};
 
 /** What the line under the grid says; waits until it says something that matches. */
 export async function lineSays(page: Page, words: RegExp): Promise<string> {

@@ -1,10 +1,10 @@
 import fs from "node:fs";
 import type { FrameLocator, Page } from "playwright-core";
+import { numberOf } from "../support/numberOf";
 import {
   goTo,
   KEPT,
   keptSays,
-  numberOf,
   openSheet,
   paneFrame,
   read,

@@ -23,6 +23,7 @@ export interface Shows {
   readonly cut: (sheet: string, range: string, to: string) => void;
   readonly copy: (sheet: string, range: string, to: string) => void;
   readonly sort: (sheet: string, range: string, by: string, direction: "asc" | "desc") => void; // by its letters
+  readonly undo: () => void;
   readonly calculated: (workbook: Workbook) => Calculated; // with what was typed since in the description
   readonly errors: () => string[]; // every cell that shows an error, as "Leaks!B7: #VALUE! ..."
 }
@@ -185,6 +186,7 @@ export function gridOfBook(workbook: Workbook): Shows {
         sortOptions: { sortHeaders: true },
       });
     },
+    undo: () => void order("REQUEST_UNDO"),
     calculated: (described) => shownWith(model, described),
     errors: () =>
       getters.getSheetIds().flatMap((sheetId: string) => {

@@ -76,6 +76,35 @@ describe("the claims of an invented data sheet", () => {
   });
 });
 
+// By hand: u = π 1 ft 3450/60 s = 55.06 m/s, so ρu² is 14.6 in.w.g., squeezed 14.9; 1000 cfm at 8 in.w.g. is 1.26 hp of 2, at 20 3.15 hp,
+// 3.09 squeezed, 1.54 times 2.
+test("facts typed with their units have their verdicts; an absurd pressure turns to impossible, a bad cell is told alone", () => {
+  const shows = shown("IP", "example");
+  const facts = {
+    B13: "1000 cfm at 8 in.w.g.",
+    B16: "2 HP",
+    B22: "12",
+    B24: "radial",
+    B25: "1",
+    B26: "3450",
+    B27: "300",
+    B29: "1 micron",
+  };
+  for (const [at, words] of Object.entries(facts)) shows.type("Claims", at, words);
+  expect(verdicts(shows)).toMatchObject({
+    "Air power against the motor": "holds",
+    "Pressure against the tip speed": "holds",
+    "Filter rating": "cannot tell",
+  });
+  shows.type("Claims", "B13", "1000 at 20");
+  expect(verdicts(shows)).toMatchObject({
+    "Air power against the motor": "impossible",
+    "Pressure against the tip speed": "impossible", // more than 1.2 times 14.9
+  });
+  shows.type("Claims", "B13", "1000 at 9000");
+  expect(verdicts(shows)).toMatchObject({ "Rated point, row 4": "not read", "Filter rating": "cannot tell" });
+});
+
 describe("a data sheet of one's own", () => {
   test("is blank at first, and shows no error", () => {
     const shows = shown("IP", "empty");

@@ -54,6 +54,19 @@ describe("a wrong area in the meter", () => {
   });
 });
 
+// By hand: π/4 (5/12)² = 0.1364 ft² and π/4 (6/12)² = 0.1963 ft²; 0.196 is 1.437 times the first, 980 / 1.437 = 682; 0.0491 (a 3 in duct) is a quarter of the second.
+test("two readings typed with the wrong area: each slip is shown, and the reading corrected", () => {
+  const shows = shown("IP", "example");
+  shows.typeRow("Readings", "A11", ["lathe", "5", "0.196", "980"]);
+  shows.typeRow("Readings", "A12", ["bench", "6", "0.0491", "150"]);
+  expect(shows.texts("Readings", "E11:H12")).toEqual([
+    ["0.1364", "1.44", "682", "slip: the area entered is 44 % too large"],
+    ["0.1963", "0.25", "600", "slip: the area entered is 4 times too small"],
+  ]);
+  shows.typeRow("Readings", "C11", ["0.136", "682"]);
+  expect(shows.value("Readings", "H11")).toBe("the areas agree within 10 %");
+});
+
 describe("the traverse", () => {
   /*
    * By hand: the twelve readings add up to 35870 fpm, so 2989.17 on average; π/4 (6/12)² = 0.19635 ft²; 586.9 cfm.
