@@ -2,6 +2,7 @@ import fs from "node:fs";
 import type { Page } from "playwright-core";
 import { sheetOf } from "../support/sheetOf";
 import {
+  exampleAgain,
   goTo,
   KEPT,
   keptSays,
@@ -16,7 +17,11 @@ import {
 } from "./localPage";
 
 const site = localSite();
-const local = site.openForAll();
+let local: LocalPage; // the tests go on from one another: a browser that has kept nothing yet at first
+beforeAll(async () => {
+  local = await site.open();
+});
+afterAll(() => local.close());
 
 const notice = (page: Page) => page.locator("#notice");
 const focused = (page: Page): Promise<string> => page.evaluate(() => document.activeElement?.textContent?.trim() ?? "");
@@ -38,9 +43,79 @@ async function newBudget(page: Page, units: "IP" | "SI"): Promise<void> {
   await page.keyboard.press("Enter");
 }
 
+describe("a browser that has kept nothing yet", () => {
+  test("the first look at the example keeps nothing", async () => {
+    const { page } = local;
+    await goTo(page, "B6");
+    await openSheet(page, "Flow");
+    expect(await page.locator("#kept").getAttribute("data-state")).toBe("none"); // an edit says at once that it is being kept
+    expect(await page.evaluate(async () => (await indexedDB.databases()).length)).toBeLessThanOrEqual(1);
+    expect(await page.locator("#kept").innerText()).toBe("What you change will be kept in this browser.");
+    await reload(page);
+    expect(await page.locator("#forget").isVisible()).toBe(false);
+  });
+
+  test("a budget that version 1.0.0 kept comes along, and stays for other folders until it is forgotten there too", async () => {
+    const { page } = local;
+    const shared = (): Promise<unknown> =>
+      page.evaluate(
+        () =>
+          new Promise((found, failed) => {
+            const request = indexedDB.open("keyval-store");
+            request.onerror = () => failed(request.error!);
+            request.onsuccess = () => {
+              const got = request.result.transaction("keyval").objectStore("keyval").get("open-budget");
+              got.onsuccess = () => (request.result.close(), found(got.result?.file));
+            };
+          }),
+      );
+    // as that version wrote it
+    await page.evaluate(
+      (record) =>
+        new Promise<void>((written, failed) => {
+          const request = indexedDB.open("keyval-store");
+          request.onupgradeneeded = () => request.result.createObjectStore("keyval");
+          request.onsuccess = () => {
+            const put = request.result.transaction("keyval", "readwrite").objectStore("keyval");
+            put.put(record, "open-budget").onerror = () => failed(put.transaction.error!);
+            put.transaction.oncomplete = () => (request.result.close(), written());
+          };
+        }),
+      {
+        form: 1,
+        stamp: "of then",
+        file: "old.xlsx",
+        unsaved: true,
+        workbook: { name: "Old", names: [], sheets: [sheetOf("Before", [{ at: "A1", value: "of then" }])] },
+      },
+    );
+    await reload(page);
+    expect(await sheetNames(page)).toEqual(["Before"]);
+    await keptSays(page, KEPT);
+    await typeInto(page, "A2", "of now");
+    await keptSays(page, KEPT);
+    await reload(page);
+    expect((await read(page, "A1:A2")).flat()).toEqual(["of then", "of now"]);
+    await page.click("#forget");
+    await notice(page).getByRole("button", { name: "Forget it" }).click();
+    await notice(page).filter({ hasText: "another folder may still want it" }).waitFor();
+    await page.keyboard.press("Escape");
+    expect(await shared()).toBe("old.xlsx");
+    await reload(page);
+    expect(await sheetNames(page)).toContain("Runs"); // it did not come along again
+    await typeInto(page, "A40", "another");
+    await page.click("#forget");
+    await notice(page).getByRole("button", { name: "Forget it", exact: true }).click();
+    await notice(page).getByRole("button", { name: "Forget it there too" }).click();
+    await notice(page).waitFor({ state: "hidden" });
+    await expect(shared()).resolves.toBeUndefined();
+  });
+});
+
 describe("New", () => {
   test("makes an empty budget in SI with the keyboard alone, which is kept; a reload has it again, at the sheet that was open", async () => {
     const { page } = local;
+    await goTo(page, "A1");
     await newBudget(page, "SI");
     await keptSays(page, KEPT);
     expect(await sheetNames(page)).toEqual(
@@ -91,6 +166,7 @@ describe("New", () => {
 describe("Save and Open", () => {
   test("save, forget, open the saved file: the same numbers, live again", async () => {
     const { page } = local;
+    await exampleAgain(page);
     await typeInto(page, "A40", "=1+2");
     const shown = async (): Promise<Record<string, string[][]>> => {
       const all: Record<string, string[][]> = {};
@@ -160,6 +236,7 @@ describe("Save and Open", () => {
 describe("what the browser keeps", () => {
   test("Forget it asks where no file has the changes, clears the store and brings the example back", async () => {
     const { page } = local;
+    await exampleAgain(page);
     expect(await page.locator("#forget").isVisible()).toBe(false); // nothing is kept yet
     await typeInto(page, "A40", "forget me");
     await keptSays(page, KEPT);
@@ -198,6 +275,27 @@ describe("what the browser keeps", () => {
   });
 });
 
+test("axe finds nothing in the parts around the grid: the top line, the form for a new budget, the question, the foot", async () => {
+  const { page } = local;
+  await typeInto(page, "A40", "unsaved");
+  await keptSays(page, KEPT);
+  await page.click("#forget");
+  await page.click("#new");
+  await page.evaluate(fs.readFileSync(require.resolve("axe-core/axe.min.js"), "utf8"));
+  const found = await page.evaluate(async () => {
+    const { axe } = window as unknown as { axe: { run: (where: object) => Promise<AxeResult> } };
+    const { violations, passes } = await axe.run({ include: ["#top", "#new-form", "#notice", "footer"] });
+    return {
+      violations: violations.map(({ id }) => id),
+      looked: passes.some(({ id }) => id === "color-contrast"),
+    };
+  });
+  expect(found).toEqual({ violations: [], looked: true });
+  expect(await page.locator("#notice").isVisible()).toBe(true);
+  expect(await page.locator("#new-form").isVisible()).toBe(true);
+  await notice(page).getByRole("button", { name: "Keep it" }).click();
+});
+
 /** Closes a page as its user would, and tells whether it asked first: then it is still there. */
 async function asksBeforeClosing({ page, complaints }: LocalPage): Promise<boolean> {
   complaints.length = 0; // what it asks is one
@@ -209,6 +307,31 @@ async function asksBeforeClosing({ page, complaints }: LocalPage): Promise<boole
   expect(complaints).toEqual(did ? ["dialog: "] : []);
   return did;
 }
+
+describe("going", () => {
+  test("an entry survives a reload right after Enter, or the page asks before it goes", async () => {
+    const { page } = local;
+    await typeInto(page, "A40", "the last entry");
+    const asked = page.waitForEvent("dialog").then((dialog) => dialog.type());
+    const gone = page.waitForEvent("domcontentloaded").then(() => "gone");
+    await page.evaluate(() => location.reload()).catch(() => undefined); // it goes while it answers
+    const came = await Promise.race([asked, gone]);
+    if (came !== "gone") {
+      expect(came).toBe("beforeunload"); // and the page's helper has answered: stay
+      await keptSays(page, KEPT);
+      await reload(page);
+    } else await page.waitForSelector(".o-grid");
+    asked.catch(() => undefined);
+    gone.catch(() => undefined);
+    expect(await readOne(page, "A40")).toBe("the last entry");
+  });
+
+  test("leaving with an entry that is kept does not ask", async () => {
+    await typeInto(local.page, "A40", "in the store");
+    await keptSays(local.page, KEPT);
+    expect(await asksBeforeClosing(local)).toBe(false);
+  });
+});
 
 describe("a store that is blocked", () => {
   let blocked: LocalPage;
@@ -233,125 +356,6 @@ describe("a store that is blocked", () => {
     await save(blocked.page);
     expect(await asksBeforeClosing(blocked)).toBe(false);
   });
-});
-
-describe("a browser that has kept nothing yet", () => {
-  let fresh: LocalPage; // the tests go on from one another
-  beforeAll(async () => {
-    fresh = await site.open();
-  });
-  afterAll(() => fresh.close());
-
-  test("the first look at the example keeps nothing", async () => {
-    const { page } = fresh;
-    await goTo(page, "B6");
-    await openSheet(page, "Flow");
-    expect(await page.locator("#kept").getAttribute("data-state")).toBe("none"); // an edit says at once that it is being kept
-    expect(await page.evaluate(async () => (await indexedDB.databases()).length)).toBeLessThanOrEqual(1);
-    expect(await page.locator("#kept").innerText()).toBe("What you change will be kept in this browser.");
-    await reload(page);
-    expect(await page.locator("#forget").isVisible()).toBe(false);
-  });
-
-  test("a budget that version 1.0.0 kept comes along, and stays for other folders until it is forgotten there too", async () => {
-    const { page } = fresh;
-    const shared = (): Promise<unknown> =>
-      page.evaluate(
-        () =>
-          new Promise((found, failed) => {
-            const request = indexedDB.open("keyval-store");
-            request.onerror = () => failed(request.error!);
-            request.onsuccess = () => {
-              const got = request.result.transaction("keyval").objectStore("keyval").get("open-budget");
-              got.onsuccess = () => (request.result.close(), found(got.result?.file));
-            };
-          }),
-      );
-    // as that version wrote it
-    await page.evaluate(
-      (record) =>
-        new Promise<void>((written, failed) => {
-          const request = indexedDB.open("keyval-store");
-          request.onupgradeneeded = () => request.result.createObjectStore("keyval");
-          request.onsuccess = () => {
-            const put = request.result.transaction("keyval", "readwrite").objectStore("keyval");
-            put.put(record, "open-budget").onerror = () => failed(put.transaction.error!);
-            put.transaction.oncomplete = () => (request.result.close(), written());
-          };
-        }),
-      {
-        form: 1,
-        stamp: "of then",
-        file: "old.xlsx",
-        unsaved: true,
-        workbook: { name: "Old", names: [], sheets: [sheetOf("Before", [{ at: "A1", value: "of then" }])] },
-      },
-    );
-    await reload(page);
-    expect(await sheetNames(page)).toEqual(["Before"]);
-    await keptSays(page, KEPT);
-    await typeInto(page, "A2", "of now");
-    await keptSays(page, KEPT);
-    await reload(page);
-    expect((await read(page, "A1:A2")).flat()).toEqual(["of then", "of now"]);
-    await page.click("#forget");
-    await notice(page).getByRole("button", { name: "Forget it" }).click();
-    await notice(page).filter({ hasText: "another folder may still want it" }).waitFor();
-    await page.keyboard.press("Escape");
-    expect(await shared()).toBe("old.xlsx");
-    await reload(page);
-    expect(await sheetNames(page)).toContain("Runs"); // it did not come along again
-    await typeInto(page, "A40", "another");
-    await page.click("#forget");
-    await notice(page).getByRole("button", { name: "Forget it", exact: true }).click();
-    await notice(page).getByRole("button", { name: "Forget it there too" }).click();
-    await notice(page).waitFor({ state: "hidden" });
-    await expect(shared()).resolves.toBeUndefined();
-  });
-
-  test("an entry survives a reload right after Enter, or the page asks before it goes", async () => {
-    const { page } = fresh;
-    await typeInto(page, "A40", "the last entry");
-    const asked = page.waitForEvent("dialog").then((dialog) => dialog.type());
-    const gone = page.waitForEvent("domcontentloaded").then(() => "gone");
-    await page.evaluate(() => location.reload()).catch(() => undefined); // it goes while it answers
-    const came = await Promise.race([asked, gone]);
-    if (came !== "gone") {
-      expect(came).toBe("beforeunload"); // and the page's helper has answered: stay
-      await keptSays(page, KEPT);
-      await reload(page);
-    } else await page.waitForSelector(".o-grid");
-    asked.catch(() => undefined);
-    gone.catch(() => undefined);
-    expect(await readOne(page, "A40")).toBe("the last entry");
-  });
-
-  test("leaving with an entry that is kept does not ask", async () => {
-    await typeInto(fresh.page, "A40", "in the store");
-    await keptSays(fresh.page, KEPT);
-    expect(await asksBeforeClosing(fresh)).toBe(false);
-  });
-});
-
-test("axe finds nothing in the parts around the grid: the top line, the form for a new budget, the question, the foot", async () => {
-  const { page } = local;
-  await typeInto(page, "A40", "unsaved");
-  await keptSays(page, KEPT);
-  await page.click("#forget");
-  await page.click("#new");
-  await page.evaluate(fs.readFileSync(require.resolve("axe-core/axe.min.js"), "utf8"));
-  const found = await page.evaluate(async () => {
-    const { axe } = window as unknown as { axe: { run: (where: object) => Promise<AxeResult> } };
-    const { violations, passes } = await axe.run({ include: ["#top", "#new-form", "#notice", "footer"] });
-    return {
-      violations: violations.map(({ id }) => id),
-      looked: passes.some(({ id }) => id === "color-contrast"),
-    };
-  });
-  expect(found).toEqual({ violations: [], looked: true });
-  expect(await page.locator("#notice").isVisible()).toBe(true);
-  expect(await page.locator("#new-form").isVisible()).toBe(true);
-  await notice(page).getByRole("button", { name: "Keep it" }).click();
 });
 
 interface AxeResult {
