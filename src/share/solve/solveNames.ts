@@ -79,6 +79,7 @@ export const sweepColumns = [
   "slope",
   "arrivingOffset",
   "arrivingRate",
+  "leakAt",
   "own",
   "coupling",
   "leakOffset",

@@ -7,10 +7,13 @@ import { answerOf, copyOf, seededSystems } from "./solvedCopies";
 const office = hasLibreOffice ? test : test.skip;
 
 /** So many networks by lot. More are asked by hand: SOLVED_COPIES=300 */
-const SYSTEMS = Number(process.env.SOLVED_COPIES ?? 8);
+const SYSTEMS = Number(process.env.SOLVED_COPIES ?? 7);
+
+/** Its air all but stands in a branch, where the sweeps took longest to settle. */
+const STANDING = 169;
 
 office("drawn systems give SOLVE's answers", async () => {
-  const seeds = Array.from({ length: SYSTEMS }, (_, seed) => 1 + seed);
+  const seeds = [...Array.from({ length: SYSTEMS }, (_, seed) => 1 + seed), STANDING];
   const asked = seededSystems(seeds, 4);
   const answers = asked.map(answerOf);
   const copy = copyOf(asked, answers);
