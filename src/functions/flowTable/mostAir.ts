@@ -11,9 +11,8 @@ import {
   pathToFan,
   SMALLEST_GAIN,
   type Tried,
-  tried,
+  trying,
 } from "./oneChange";
-import { runFlows } from "./runFlows";
 import type { Fan, SolvedTable } from "./solveRuns";
 
 /** What gives a hood more air, most first. */
@@ -30,9 +29,9 @@ export function solvedGains(
   system: UnitSystem,
 ): (Gain & Pick<Tried, "after">)[] {
   const before = atHood(now, place);
-  const flowsNow = runFlows(now);
+  const attempt = trying(now, place, fan, system);
   const gains = changesForAir(now, place, system).flatMap((one) => {
-    const found = tried(now, flowsNow, place, one, fan, system);
+    const found = attempt(one);
     return found !== null && found.gain.gained > SMALLEST_GAIN * before ? [{ ...found.gain, after: found.after }] : [];
   });
   return bestFirst(gains, before);

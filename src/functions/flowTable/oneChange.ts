@@ -8,7 +8,7 @@ import type { TableRun } from "../runsTable/readRun";
 import type { Change } from "./changes";
 import type { RunFlow } from "./flowNotes";
 import { runFlows } from "./runFlows";
-import { type Fan, type Solved, solved, type SolvedTable } from "./solveRuns";
+import { type Fan, type Solved, type SolvedTable, solvedWith } from "./solveRuns";
 
 /** A gain smaller than this share of the hood's airflow is none. */
 export const SMALLEST_GAIN = 1e-6;
@@ -42,17 +42,24 @@ export interface Tried {
   readonly elsewhere: readonly string[]; // other runs in which dust settles then and did not before
 }
 
-/** What a change gives at a hood; null where the system then has no answer, or the change no value. */
-export function tried(
+/** What each change gives at a hood; null where the system then has no answer, or the change no value. */
+export function trying(now: SolvedTable, place: number, fan: Fan, system: UnitSystem): (one: ChangeAt) => Tried | null {
+  const flowsNow = runFlows(now);
+  const solve = solvedWith(now, fan);
+  return ({ index, change }) => {
+    const after = changed(solve, index, change);
+    return after === null ? null : told(now, flowsNow, place, { index, change }, after, system);
+  };
+}
+
+function told(
   now: SolvedTable,
   flowsNow: readonly RunFlow[],
   place: number,
   { index, change }: ChangeAt,
-  fan: Fan,
+  after: Solved,
   system: UnitSystem,
-): Tried | null {
-  const after = changed(now, index, change, fan);
-  if (after === null) return null;
+): Tried {
   const flows = runFlows(after);
   const { runs } = now.table;
   const elsewhere = runs.flatMap((entry, other) =>
@@ -89,11 +96,9 @@ export function pathToFan(network: Network, place: number): ReadonlySet<number> 
 }
 
 /** What flows with one run changed; null where it then has no answer, or the change no value. */
-function changed({ network, solution }: Solved, index: number, change: Change, fan: Fan): Solved | null {
+function changed(solve: ReturnType<typeof solvedWith>, index: number, change: Change): Solved | null {
   try {
-    const runs = [...network.runs];
-    runs[index] = change.run();
-    return solved({ ...network, runs }, fan, solution);
+    return solve(index, change.run());
   } catch (error) {
     // A fitting that has no value at the larger size, or a curve that ends: this change cannot be judged.
     if (error instanceof DomainError || error instanceof NoAnswerError) return null;

@@ -1,7 +1,7 @@
 import { NoAnswerError } from "../../core/errors";
 import type { FanCurve } from "../../core/fan/fanCurve";
-import type { Network } from "../../core/network/network";
-import { type Solution, solveNetwork } from "../../core/network/solve/solveNetwork";
+import type { Network, Run } from "../../core/network/network";
+import { type Solution, solveNetwork, withOneRun } from "../../core/network/solve/solveNetwork";
 import type { RunsTable } from "../runsTable/readRuns";
 import { surroundings } from "../runsTable/surroundings";
 import { itemAt } from "../../reference/itemAt";
@@ -29,15 +29,25 @@ export const solveRuns = (table: RunsTable, fan: Fan): SolvedTable => ({ table, 
 /**
  * Solves what flows in a network.
  *
- * @param near what flows in nearly the same network, from which it is found sooner
  * @throws NoAnswerError with the worst run's name where the solver does not converge
  * @throws OutsideCurveError where the fan's curve does not reach
  */
-export function solved(network: Network, fan: Fan, near?: Solution): Solved {
-  const solution = solveNetwork(network, fan.curve, surroundings(fan.density), near);
-  if (solution.status !== "converged") {
-    const worst = itemAt(network.runs, solution.worst).label;
-    throw new NoAnswerError(`no convergence: after ${solution.iterations} sweeps the worst is ${worst}`);
-  }
-  return { network, solution };
+export function solved(network: Network, fan: Fan): Solved {
+  return { network, solution: converged(network, solveNetwork(network, fan.curve, surroundings(fan.density))) };
+}
+
+/** The same for what is solved already with one run changed, as often as it is asked; it fails as that does. */
+export function solvedWith({ network, solution }: Solved, fan: Fan): (index: number, run: Run) => Solved {
+  const solve = withOneRun(network, fan.curve, surroundings(fan.density), solution);
+  return (index, run) => {
+    const runs = [...network.runs];
+    runs[index] = run;
+    return { network: { ...network, runs }, solution: converged(network, solve(index, run)) };
+  };
+}
+
+function converged({ runs }: Network, solution: Solution): Solution {
+  if (solution.status === "converged") return solution;
+  const worst = itemAt(runs, solution.worst).label;
+  throw new NoAnswerError(`no convergence: after ${solution.iterations} sweeps the worst is ${worst}`);
 }

@@ -9,7 +9,16 @@ import { bestFirst } from "./bestFirst";
 import { narrowerSizes, openedGate } from "./changes";
 import type { RunFlow } from "./flowNotes";
 import { changesForAir } from "./mostAir";
-import { atHood, type ChangeAt, type Gain, type Gains, pathToFan, SMALLEST_GAIN, type Tried, tried } from "./oneChange";
+import {
+  atHood,
+  type ChangeAt,
+  type Gain,
+  type Gains,
+  pathToFan,
+  SMALLEST_GAIN,
+  type Tried,
+  trying,
+} from "./oneChange";
 import { runFlows } from "./runFlows";
 import type { Fan, Solved, SolvedTable } from "./solveRuns";
 
@@ -34,8 +43,9 @@ export function whatWorks(now: SolvedTable, place: number, fan: Fan, system: Uni
   const [before, flowsNow, { runs }] = [atHood(now, place), runFlows(now), now.table];
   const is = served(now, now, flowsNow, place);
   if (works(is)) return { gains: [], nothing: is.share === null ? "carriedNow" : "worksNow" };
+  const outcome = trying(now, place, fan, system);
   const attempt = (one: ChangeAt): Judged[] => {
-    const change = tried(now, flowsNow, place, one, fan, system);
+    const change = outcome(one);
     return change === null ? [] : [judged(now, place, change, system)];
   };
   const opened = runs.flatMap((entry, index) => openedGate(entry).map((change) => ({ index, change })));

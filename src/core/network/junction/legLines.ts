@@ -28,6 +28,7 @@ export interface LegLine {
  * @param legs those in which air flows
  * @param pushConstant [Pa]
  * @param lines where they are written; new ones when left out
+ * @param count of legs, the first of the list; all when left out
  * @returns a line for each
  * @source house
  */
@@ -35,11 +36,12 @@ export function legLines(
   legs: readonly StraightLeg[],
   pushConstant: number,
   lines: readonly LegLine[] = legs.map(() => ({ offset: 0, rate: 0 })),
+  count = legs.length,
 ): readonly LegLine[] {
   // The two equations: a main + b push = e + f P, c main + d push = g + h P.
   let [a, b, c, d] = [1, 0, 0, 1];
   let [e, f, g, h] = [0, 0, pushConstant, 0];
-  for (let leg = 0; leg < legs.length; leg++) {
+  for (let leg = 0; leg < count; leg++) {
     const { offset, rate, constant, byOwn, byMain, byPush, pushes } = legs[leg]!;
     const own = rate / (1 + rate * byOwn);
     const alone = own * (offset / rate - constant);
@@ -55,7 +57,7 @@ export function legLines(
   const determinant = a * d - b * c;
   const [main, push] = [(e * d - b * g) / determinant, (a * g - c * e) / determinant];
   const [mainRate, pushRate] = [(f * d - b * h) / determinant, (a * h - c * f) / determinant];
-  for (let leg = 0; leg < legs.length; leg++) {
+  for (let leg = 0; leg < count; leg++) {
     const { offset, rate, constant, byOwn, byMain, byPush } = legs[leg]!;
     const own = rate / (1 + rate * byOwn);
     lines[leg]!.offset = own * (offset / rate - constant - byMain * main - byPush * push);

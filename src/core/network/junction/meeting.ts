@@ -94,8 +94,17 @@ export function lossesAtJunctions(
   const losses = new Float64Array(network.runs.length);
   for (const meeting of meetings) {
     if (meeting === null) continue;
-    const { legs } = meetingLosses(meeting, airflows);
-    for (let place = 0; place < legs.length; place++) losses[meeting.legs[place]!] = legs[place]!.loss;
+    const { legs, factors, junction } = meeting;
+    let [main, push] = [0, 0];
+    for (let place = 0; place < legs.length; place++) {
+      const flow = airflows[legs[place]!]!;
+      main += flow;
+      push += junction.legs[place]!.momentum * Math.max(flow, 0) ** 2;
+    }
+    for (let place = 0; place < legs.length; place++) {
+      const leg = legs[place]!;
+      losses[leg] = factors[place]! * legLoss(junction, place, airflows[leg]!, main, push).loss;
+    }
   }
   return losses;
 }

@@ -43,7 +43,7 @@ export function newLengths(count: number): Lengths {
   };
 }
 
-/** Puts one straight length in its place; a length of 0 costs nothing and is never visited. */
+/** Puts one straight length in its place, whatever stood there; a length of 0 costs nothing and is never visited. */
 export function setLength(
   lengths: Lengths,
   index: number,
@@ -52,12 +52,13 @@ export function setLength(
   roughness: number,
   density: number,
 ): void {
+  lengths.resistance[index] = lengths.slope[index] = lengths.bandEnd[index] = 0;
   if (length === 0) return;
   const area = sectionArea(diameter, null);
   lengths.resistance[index] = ((length / diameter) * density) / (2 * area * area);
   lengths.reynoldsPerFlow[index] = (density * diameter) / (area * AIR_VISCOSITY);
   lengths.wall[index] = roughness / diameter / 3.7;
-  lengths.root[index] = FIRST_ROOT;
+  if (lengths.root[index] === 0) lengths.root[index] = FIRST_ROOT; // one that was carried is nearer
 }
 
 /**

@@ -6,8 +6,8 @@ import { columnsOf } from "../../numeric/columns";
 import { sectionArea } from "../../section/section";
 import type { Surroundings } from "../designPass";
 import type { LegLine, StraightLeg } from "../junction/legLines";
-import { type Meeting, meetingsOf } from "../junction/meeting";
-import { cutOff, type Network, type Run } from "../network";
+import { type Meeting, meetingOf, meetingsOf } from "../junction/meeting";
+import type { Network, Run } from "../network";
 import { carriedFriction, type Lengths, newLengths, setLength } from "./carriedFriction";
 
 /** What stands at a run's upstream end. */
@@ -32,16 +32,15 @@ export interface Elements {
   readonly deviceExponent: Float64Array;
   readonly pipes: Lengths;
   readonly hoses: Lengths;
-  readonly meetings: readonly (Meeting | null)[]; // by the run that others join
-  readonly crossings: readonly (Crossing | null)[]; // the same as the sweeps cross them
+  readonly meetings: (Meeting | null)[]; // by the run that others join
+  readonly crossings: (Crossing | null)[]; // the same as the sweeps cross them
   readonly meets: Uint8Array; // 1 where a run joins one of these
 }
 
-/** A junction on which the sweeps write: its legs in which air flows, made straight. */
+/** A junction on which the sweeps write: first those of its legs in which air flows, made straight. */
 export interface Crossing {
   readonly meeting: Meeting;
-  readonly places: readonly number[]; // of these legs in the meeting
-  readonly legs: readonly { -readonly [Key in keyof StraightLeg]: number }[];
+  readonly legs: readonly { -readonly [Key in keyof StraightLeg]: number }[]; // as many as the meeting has, flowing or not
   readonly lines: readonly LegLine[];
 }
 
@@ -54,14 +53,10 @@ const SMALLEST_ENTRY = 1e-12; // [-] an entry without any loss would leave its a
  * @source house
  */
 export function elementsOf(network: Network, surroundings: Surroundings): Elements {
-  const { runs, joining, order, discharge, outlet, exit } = network;
-  const { density } = surroundings;
-  const count = runs.length;
+  const count = network.runs.length;
   const column = columnsOf(count, 8);
-  const meetings = meetingsOf(network, density);
-  const crossings = new Array<Crossing | null>(count).fill(null);
   const elements: Elements = {
-    order: Int32Array.from(order),
+    order: Int32Array.from(network.order),
     joins: Int32Array.from(network.joins),
     kind: new Uint8Array(count),
     cut: new Uint8Array(count),
@@ -75,77 +70,122 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
     deviceExponent: column(),
     pipes: newLengths(count),
     hoses: newLengths(count),
-    meetings,
-    crossings,
+    meetings: meetingsOf(network, surroundings.density),
+    crossings: new Array<Crossing | null>(count).fill(null),
     meets: new Uint8Array(count),
   };
-  for (const meeting of meetings) if (meeting !== null) for (const leg of meeting.legs) elements.meets[leg] = 1;
-  for (const index of order) {
-    const run = runs[index]!;
-    const [area, perVelocityPressure] = setRun(elements, index, run, surroundings);
-    const share = (DISCHARGE_COEFFICIENT * run.leakArea) / area;
-    elements.leakShare[index] = share;
-    const open = run.gate !== "shut";
-    const fed = open && isFed(joining[index]!, elements.kind);
-    if (fed) elements.kind[index] = JUNCTION;
-    else if (open && joining[index]!.length === 0) {
-      elements.kind[index] = OPEN_END;
-      elements.endResistance[index] = Math.max(run.hood ?? surroundings.plainEnd, SMALLEST_ENTRY) * perVelocityPressure;
-    } else if (share > 0) {
-      elements.kind[index] = LEAK_ONLY;
-      // L = g A sqrt(2 P / rho) / sqrt(1 - g^2), solved for P
-      elements.endResistance[index] = ((1 - share * share) * perVelocityPressure) / (share * share);
-    }
-  }
-  for (const index of discharge) setRun(elements, index, runs[index]!, surroundings);
-  if (exit >= 0) {
-    // The air leaves with its own velocity pressure, against that of the outlet: see dischargeLoss.
-    const leaving = (1 - runs[exit]!.exitCoefficient) * elements.velocityResistance[exit]!;
-    elements.fixedResistance[exit]! += leaving - elements.velocityResistance[outlet]!;
-  }
-  const cut = cutOff(network);
-  for (let index = 0; index < count; index++) {
-    if (cut[index] !== true) continue;
-    elements.cut[index] = 1;
-    elements.kind[index] = STILL;
-  }
-  for (const meeting of meetings) if (meeting !== null) crossings[meeting.main] = crossingOf(meeting, elements.kind);
+  for (const meeting of elements.meetings)
+    if (meeting !== null) setMeeting(elements, meeting.main, meeting, meeting.legs);
+  network.runs.forEach((run, index) => setRun(elements, index, run, surroundings));
+  setOutlet(elements, network);
+  setEnds(elements, network, surroundings);
   return elements;
 }
 
-/** What a run loses at its airflow, into its place in the columns; gives its area and its velocity pressure by Q^2. */
-function setRun(elements: Elements, index: number, run: Run, surroundings: Surroundings): [number, number] {
+/**
+ * Brings the columns up to date after one run of the network was put in another's place: its own numbers, the junctions that it
+ * touches, and where air can enter. All other runs, and which joins which, are as they were.
+ *
+ * @param elements the columns, in which this is written
+ * @param network with the new run in its place
+ * @param index its place
+ * @param before the run that stood there
+ * @param surroundings as for `elementsOf`
+ * @source house
+ */
+export function setChangedRun(
+  elements: Elements,
+  network: Network,
+  index: number,
+  before: Run,
+  surroundings: Surroundings,
+): void {
+  const { runs, joins, joining, outlet, exit } = network;
+  const run = runs[index]!;
+  setRun(elements, index, run, surroundings);
+  if (exit >= 0 && (index === exit || index === outlet)) {
+    setRun(elements, exit, runs[exit]!, surroundings);
+    setOutlet(elements, network);
+  }
+  const { diameter, branch, junctionFactor } = run;
+  if (diameter !== before.diameter || branch !== before.branch || junctionFactor !== before.junctionFactor)
+    for (const main of [index, joins[index]!]) {
+      if (main < 0 || joining[main]!.length === 0) continue;
+      setMeeting(elements, main, meetingOf(runs, main, joining[main]!, surroundings.density), joining[main]!);
+    }
+  setEnds(elements, network, surroundings);
+}
+
+/** What a run loses at its airflow, and how its leak goes with it, into its place in the columns. */
+function setRun(elements: Elements, index: number, run: Run, surroundings: Surroundings): void {
   const { density } = surroundings;
+  const { device } = run;
   const area = sectionArea(run.diameter, null);
   const perVelocityPressure = density / (2 * area * area);
   elements.velocityResistance[index] = perVelocityPressure;
   elements.fixedResistance[index] = run.coefficient * perVelocityPressure;
   elements.mitreResistance[index] = run.mitreCoefficient * perVelocityPressure;
   elements.reynoldsPerFlow[index] = (density * run.diameter) / (area * AIR_VISCOSITY);
-  if (run.device !== null) {
-    const { ratedLoss, ratedAirflow, exponent } = run.device;
-    elements.deviceFactor[index] = (deviceAirFactor(density, exponent) * ratedLoss) / ratedAirflow ** exponent;
-    elements.deviceExponent[index] = exponent;
-  }
+  elements.leakShare[index] = run.side === "discharge" ? 0 : (DISCHARGE_COEFFICIENT * run.leakArea) / area;
+  elements.deviceFactor[index] =
+    device === null
+      ? 0
+      : (deviceAirFactor(density, device.exponent) * device.ratedLoss) / device.ratedAirflow ** device.exponent;
+  elements.deviceExponent[index] = device === null ? 0 : device.exponent;
   setLength(elements.pipes, index, run.length, run.diameter, run.roughness, density);
   const hoseWall = run.hoseRoughness ?? surroundings.hoseRoughness;
   setLength(elements.hoses, index, run.hoseLength * run.hoseTimes, run.diameter, hoseWall, density);
-  return [area, perVelocityPressure];
+}
+
+/** The air leaves with its own velocity pressure, against that of the outlet: see dischargeLoss. */
+function setOutlet({ fixedResistance, velocityResistance }: Elements, { runs, outlet, exit }: Network): void {
+  if (exit < 0) return;
+  const leaving = (1 - runs[exit]!.exitCoefficient) * velocityResistance[exit]!;
+  fixedResistance[exit]! += leaving - velocityResistance[outlet]!;
+}
+
+function setMeeting(elements: Elements, main: number, meeting: Meeting | null, legs: readonly number[]): void {
+  elements.meetings[main] = meeting;
+  for (const leg of legs) elements.meets[leg] = meeting === null ? 0 : 1;
+  elements.crossings[main] =
+    meeting === null
+      ? null
+      : {
+          meeting,
+          legs: legs.map(() => ({ offset: 0, rate: 0, constant: 0, byOwn: 0, byMain: 0, byPush: 0, pushes: 0 })),
+          lines: legs.map(() => ({ offset: 0, rate: 0 })),
+        };
+}
+
+/** What stands at each upstream end, by the gates as they are. */
+function setEnds(elements: Elements, { runs, joining, order, joins }: Network, surroundings: Surroundings): void {
+  const { kind, cut, leakShare, velocityResistance, endResistance } = elements;
+  for (const index of order) {
+    const run = runs[index]!;
+    const share = leakShare[index]!;
+    const open = run.gate !== "shut";
+    if (open && isFed(joining[index]!, kind)) kind[index] = JUNCTION;
+    else if (open && joining[index]!.length === 0) {
+      kind[index] = OPEN_END;
+      endResistance[index] = Math.max(run.hood ?? surroundings.plainEnd, SMALLEST_ENTRY) * velocityResistance[index]!;
+    } else if (share > 0) {
+      kind[index] = LEAK_ONLY;
+      // L = g A sqrt(2 P / rho) / sqrt(1 - g^2), solved for P
+      endResistance[index] = ((1 - share * share) * velocityResistance[index]!) / (share * share);
+    } else kind[index] = STILL;
+  }
+  for (let place = order.length - 1; place >= 0; place--) {
+    const index = order[place]!;
+    const to = joins[index]!;
+    const isCut = to >= 0 && (cut[to] === 1 || runs[to]!.gate === "shut");
+    cut[index] = isCut ? 1 : 0;
+    if (isCut) kind[index] = STILL;
+  }
 }
 
 function isFed(joining: readonly number[], kind: Uint8Array): boolean {
   for (const other of joining) if (kind[other] !== STILL) return true;
   return false;
-}
-
-function crossingOf(meeting: Meeting, kind: Uint8Array): Crossing {
-  const places = meeting.legs.flatMap((index, place) => (kind[index] === STILL ? [] : [place]));
-  return {
-    meeting,
-    places,
-    legs: places.map(() => ({ offset: 0, rate: 0, constant: 0, byOwn: 0, byMain: 0, byPush: 0, pushes: 0 })),
-    lines: places.map(() => ({ offset: 0, rate: 0 })),
-  };
 }
 
 /**

@@ -56,11 +56,12 @@ export function residualOf(
     const run = itemAt(runs, index);
     if (stillAt(index)) continue;
     const carried = airflow[index]!;
-    const loss = lossOf(run, Math.abs(carried), hoseRoughness, density) * Math.sign(carried);
+    const area = sectionArea(run.diameter, null);
+    const loss = lossOf(run, area, Math.abs(carried), hoseRoughness, density) * Math.sign(carried);
     const downstream = itemAt(joins, index) < 0 ? suctionAtFan : itemAt(suction, itemAt(joins, index));
     const along = itemAt(suction, index) + loss + itemAt(atJunction, index) - downstream;
     const isEnd = itemAt(joining, index).length === 0 && run.gate !== "shut";
-    const velocity = itemAt(arriving, index) / sectionArea(run.diameter, null);
+    const velocity = itemAt(arriving, index) / area;
     const entry = isEnd
       ? (run.hood ?? plainEnd) * 0.5 * density * velocity * Math.abs(velocity) - itemAt(suction, index)
       : 0;
@@ -68,7 +69,7 @@ export function residualOf(
     if (run.gate !== "shut") for (const other of itemAt(joining, index)) joined += itemAt(airflow, other);
     const adding = Math.abs(itemAt(airflow, index) - itemAt(arriving, index) - itemAt(leak, index));
     const mass = Math.max(adding, isEnd ? 0 : Math.abs(itemAt(arriving, index) - joined));
-    const leaking = leakMisfit(run, itemAt(airflow, index), itemAt(leak, index), itemAt(suction, index), density);
+    const leaking = leakMisfit(run, area, carried, itemAt(leak, index), itemAt(suction, index), density);
     const pressures = Math.max(Math.abs(along), Math.abs(entry), Math.abs(leaking));
     const misfit = Math.max(pressures / largestPressure, mass / largestAirflow);
     if (Number.isNaN(misfit)) return { residual: NaN, worst: index };
@@ -78,10 +79,10 @@ export function residualOf(
 }
 
 /** What a run costs at an airflow: pipe and hose by Colebrook-White, fittings, mitres in their air, the device. [Pa] */
-function lossOf(run: Run, airflow: number, hoseRoughness: number, density: number): number {
+function lossOf(run: Run, area: number, airflow: number, hoseRoughness: number, density: number): number {
   if (airflow === 0) return 0;
   const { diameter, device } = run;
-  const velocity = airflow / sectionArea(diameter, null);
+  const velocity = airflow / area;
   const reynolds = reynoldsOf(velocity, diameter, density);
   let k = run.coefficient;
   if (run.length > 0) k += (run.length / diameter) * frictionFactor(reynolds, run.roughness / diameter);
@@ -97,9 +98,9 @@ function lossOf(run: Run, airflow: number, hoseRoughness: number, density: numbe
 }
 
 /** A leak's law as a pressure: rho/2 (L / (C_d A_l))^2 against the static suction P + p_v(Q) that drives it. [Pa] */
-function leakMisfit(run: Run, airflow: number, leak: number, suction: number, density: number): number {
+function leakMisfit(run: Run, area: number, airflow: number, leak: number, suction: number, density: number): number {
   if (run.leakArea === 0) return leak === 0 ? 0 : Infinity;
   const through = leak / (DISCHARGE_COEFFICIENT * run.leakArea);
-  const velocity = airflow / sectionArea(run.diameter, null);
+  const velocity = airflow / area;
   return 0.5 * density * (through * Math.abs(through) - velocity * velocity) - suction;
 }

@@ -11,14 +11,14 @@ import { stableCrossing } from "../../fan/operatingPoint";
 import { fallingRootNear } from "../../numeric/fallingRoot";
 import type { Surroundings } from "../designPass";
 import { dischargeLoss } from "../dischargeLoss";
-import type { Network } from "../network";
+import type { Network, Run } from "../network";
 import { afterFan } from "./afterFan";
 import { inFlowOrder } from "./inFlowOrder";
-import { type Elements, elementsOf, STILL } from "./elements";
+import { type Elements, elementsOf, setChangedRun, STILL } from "./elements";
 import { residualOf } from "./residual";
 import { quadraticOf, startAt } from "./startFlow";
 import { startNear } from "./startNear";
-import { type Flow, sweepToEnds, sweepToFan } from "./sweep";
+import { type Flow, newFlow, sweepToEnds, sweepToFan } from "./sweep";
 
 /** What really flows. Everything is SI. */
 export interface Solution {
@@ -70,43 +70,94 @@ export function solveNetwork(
   near?: Pick<Solution, "airflow" | "leak">,
 ): Solution {
   const { sorted, places } = inFlowOrder(network);
-  const begin = (elements: Elements): Flow | null => (near === undefined ? null : startNear(elements, places, near));
-  const solution = solveSorted(sorted, curve, surroundings, begin);
+  const system = systemOf(sorted, curve, surroundings);
+  const solution = solveSystem(system, curve, near === undefined ? null : startNear(system.elements, places, near));
   if (near !== undefined && solution.status !== "converged") return solveNetwork(network, curve, surroundings);
+  return inOrderOf(solution, places);
+}
+
+/**
+ * The same for networks that differ from one in a single run: the columns are made once, and each answer is found from what
+ * flows in that one. A gate set, a size, a leak sealed; where each run goes stays as it is.
+ *
+ * @param network as it is
+ * @param curve as for solveNetwork
+ * @param surroundings as for solveNetwork
+ * @param near what flows in the network as it is
+ * @returns what flows with this run at this place; it fails as solveNetwork does
+ * @source todiniPilati1988 as solveNetwork
+ */
+export function withOneRun(
+  network: Network,
+  curve: FanCurve,
+  surroundings: Surroundings,
+  near: Pick<Solution, "airflow" | "leak">,
+): (index: number, run: Run) => Solution {
+  const { sorted, places } = inFlowOrder(network);
+  const runs = [...sorted.runs];
+  const system = systemOf({ ...sorted, runs }, curve, surroundings);
+  const { elements } = system;
+  const roots = [elements.pipes.root, elements.hoses.root];
+  const flow = newFlow(runs.length); // one for all: each answer is copied out of it
+  const solve = (): Solution => solveSystem(system, curve, startNear(elements, places, near, flow));
+  const put = (place: number, run: Run): void => {
+    const before = runs[place]!;
+    runs[place] = run;
+    setChangedRun(elements, system.network, place, before, surroundings);
+  };
+  solve(); // friction as it is there, from which each is carried
+  const settled = roots.map((root) => root.slice());
+  return (index, run) => {
+    const place = places.indexOf(index);
+    const before = runs[place]!;
+    try {
+      put(place, run);
+      const solution = solve();
+      if (solution.status === "converged") return inOrderOf(solution, places);
+    } finally {
+      put(place, before);
+      roots.forEach((root, of) => root.set(settled[of]!));
+    }
+    const all = [...network.runs];
+    all[index] = run;
+    return solveNetwork({ ...network, runs: all }, curve, surroundings);
+  };
+}
+
+/** A solution of the network sorted along the flow, with its runs where they stood. */
+function inOrderOf(solution: Solution, places: readonly number[]): Solution {
   const back = (column: Float64Array): Float64Array => {
     const original = new Float64Array(column.length);
     for (let place = 0; place < column.length; place++) original[places[place]!] = column[place]!;
     return original;
   };
-  const { airflow, leak, suction } = solution;
+  const { airflow, leak, suction, worst } = solution;
   return {
     ...solution,
-    worst: places[solution.worst]!,
+    worst: places[worst]!,
     airflow: back(airflow),
     leak: back(leak),
     suction: back(suction),
   };
 }
 
-function solveSorted(
-  network: Network,
-  curve: FanCurve,
-  surroundings: Surroundings,
-  begin: (elements: Elements) => Flow | null,
-): Solution {
-  const elements = elementsOf(network, surroundings);
+function systemOf(network: Network, curve: FanCurve, surroundings: Surroundings): System {
   const thickness = surroundings.density / STANDARD_DENSITY;
   const shutOff = curveAt(curve, leastAirflow(curve)).pressure * thickness;
-  const system: System = {
+  return {
     network,
-    elements,
+    elements: elementsOf(network, surroundings),
     surroundings,
     fan: (airflow) => curveAt(curve, airflow).pressure * thickness,
     discharge: (airflow) => lossAfterFan(network, airflow, surroundings),
+    shutOff,
     least: SMALLEST_LOSS * shutOff,
   };
-  if (elements.kind[network.last] === STILL) return closedSystem(system, curve, shutOff);
-  const flow = begin(elements) ?? firstState(system, curve);
+}
+
+function solveSystem(system: System, curve: FanCurve, begin: Flow | null): Solution {
+  if (system.elements.kind[system.network.last] === STILL) return closedSystem(system, curve);
+  const flow = begin ?? firstState(system, curve);
   return hasRisingPart(curve) ? onHumpedCurve(system, curve, flow) : onFallingCurve(system, curve, flow);
 }
 
@@ -116,6 +167,7 @@ interface System {
   readonly surroundings: Surroundings;
   readonly fan: (airflow: number) => number; // [Pa] in this air
   readonly discharge: (airflow: number) => number; // [Pa] losses after the fan, against its static pressure
+  readonly shutOff: number; // [Pa] what the fan holds at its curve's beginning
   readonly least: number; // [Pa] see sweepToFan
 }
 
@@ -230,7 +282,7 @@ function finish(system: System, flow: Flow, iterations: number, crossings: numbe
 }
 
 /** Every end shut and tight: no air moves, and the fan holds its shut-off pressure. */
-function closedSystem({ network, elements }: System, curve: FanCurve, shutOff: number): Solution {
+function closedSystem({ network, elements, shutOff }: System, curve: FanCurve): Solution {
   if (leastAirflow(curve) > 0) throw new OutsideCurveError(curve, 0);
   const suction = Float64Array.from(network.runs, (run, index) =>
     elements.cut[index] === 1 || run.side === "discharge" ? 0 : shutOff,

@@ -67,7 +67,7 @@ export function sweepToFan(elements: Elements, flow: Flow, least: number, suctio
     const kind = elements.kind[index]!;
     if (kind === STILL) continue;
     const crossing = elements.crossings[index]!;
-    let missed = crossing === null ? 0 : throughJunction(flow, crossing);
+    let missed = crossing === null ? 0 : throughJunction(elements.kind, flow, crossing);
     if (kind === OPEN_END) missed = linearEnd(elements, flow, index, flow.arriving, arrivingBy, least);
     if (kind === LEAK_ONLY) missed = linearEnd(elements, flow, index, flow.leak, flow.leakBy, least);
     else if (elements.leakShare[index]! > 0) missed = Math.max(missed, linearLeak(elements, flow, index, least));
@@ -130,7 +130,7 @@ function linearLeak(elements: Elements, flow: Flow, index: number, least: number
  * From Q by the pressure before the junction, of each run that joins, to Q by the junction's own suction; gives how far the
  * junction's losses are missed [Pa].
  */
-function throughJunction(flow: Flow, { meeting, places, legs, lines }: Crossing): number {
+function throughJunction(kind: Uint8Array, flow: Flow, { meeting, legs, lines }: Crossing): number {
   const { main, junction, factors } = meeting;
   const { byDown, arrivingBy, airflow } = flow;
   let [carried, push] = [0, 0];
@@ -141,14 +141,15 @@ function throughJunction(flow: Flow, { meeting, places, legs, lines }: Crossing)
   }
   let missed = 0;
   let pushConstant = push;
-  for (let at = 0; at < places.length; at++) {
-    const place = places[at]!;
+  let count = 0;
+  for (let place = 0; place < meeting.legs.length; place++) {
     const index = meeting.legs[place]!;
+    if (kind[index] === STILL) continue;
     const own = airflow[index]!;
     const law = legLoss(junction, place, own, carried, push);
     const factor = factors[place]!;
     const loss = factor * law.loss;
-    const leg = legs[at]!;
+    const leg = legs[count++]!;
     leg.offset = byDown.offset[index]!;
     leg.rate = byDown.rate[index]!;
     leg.byOwn = factor * law.byOwn;
@@ -159,23 +160,26 @@ function throughJunction(flow: Flow, { meeting, places, legs, lines }: Crossing)
     pushConstant -= leg.pushes * own;
     missed = Math.max(missed, Math.abs(flow.suction[main]! - loss - flow.suction[index]! - flow.loss[index]!));
   }
-  legLines(legs, pushConstant, lines);
-  if (!(rateOf(lines) > 0)) {
+  legLines(legs, pushConstant, lines, count);
+  if (!(rateOf(lines, count) > 0)) {
     // Far from the answer, ducts that help each other along may seem to draw less the more the fan does, and a step by that
     // leads nowhere: then each goes by its own air alone.
-    for (let at = 0; at < places.length; at++) {
-      const leg = legs[at]!;
-      const own = airflow[meeting.legs[places[at]!]!]!;
+    let at = 0;
+    for (const index of meeting.legs) {
+      if (kind[index] === STILL) continue;
+      const leg = legs[at++]!;
+      const own = airflow[index]!;
       const loss = leg.constant + leg.byOwn * own + leg.byMain * carried + leg.byPush * push;
       leg.byOwn = Math.max(leg.byOwn, 0);
       leg.constant = loss - leg.byOwn * own;
       leg.byMain = leg.byPush = 0;
     }
-    legLines(legs, 0, lines);
+    legLines(legs, 0, lines, count);
   }
-  for (let at = 0; at < places.length; at++) {
-    const index = meeting.legs[places[at]!]!;
-    const { offset, rate } = lines[at]!;
+  let at = 0;
+  for (const index of meeting.legs) {
+    if (kind[index] === STILL) continue;
+    const { offset, rate } = lines[at++]!;
     byDown.offset[index] = offset;
     byDown.rate[index] = rate;
     arrivingBy.offset[main]! += offset;
@@ -184,9 +188,9 @@ function throughJunction(flow: Flow, { meeting, places, legs, lines }: Crossing)
   return missed;
 }
 
-function rateOf(lines: readonly LegLine[]): number {
+function rateOf(lines: readonly LegLine[], count: number): number {
   let sum = 0;
-  for (const { rate } of lines) sum += rate;
+  for (let at = 0; at < count; at++) sum += lines[at]!.rate;
   return sum;
 }
 
