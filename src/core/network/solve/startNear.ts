@@ -26,7 +26,7 @@ export function startNear(
     if (leakShare[index]! > 0) flow.leak[index] = leak;
     if (kind[index] !== LEAK_ONLY) flow.arriving[index] = airflow - leak;
     flow.airflow[index] = flow.arriving[index] + flow.leak[index];
-    const begins = flow.airflow[index] > 0 && (kind[index] !== OPEN_END || flow.arriving[index]! > 0);
+    const begins = flow.airflow[index] > 0 && (kind[index] !== OPEN_END || flow.arriving[index] > 0);
     if (!begins || (leakShare[index]! > 0 && !(leak > 0))) return null;
   }
   return flow;
