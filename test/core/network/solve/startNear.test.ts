@@ -47,7 +47,7 @@ test("the answer is the same, whatever flows in the network from which it is fou
   );
 });
 
-// One solver for all changes: what one of them leaves behind would show in the next. Lines lead through junctions by airflows.
+// One solver for all changes: what one of them leaves behind would show in the next. Most runs join by a branch.
 test("the answer is the same where one run after another is changed in a network that is solved", () => {
   fc.assert(
     fc.property(fc.integer({ min: 1, max: 1e6 }), fc.array(changes, { minLength: 1 }), (seed, list) => {
