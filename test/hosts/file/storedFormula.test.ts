@@ -1,5 +1,5 @@
 import { fromStored, toStored } from "../../../src/hosts/file/storedFormula";
-import { formulaAt, relativeFormula } from "../../../src/hosts/file/read/sharedFormula";
+import { sharedFormula } from "../../../src/hosts/file/read/sharedFormula";
 
 describe("formulas as a file keeps them", () => {
   test.each([
@@ -36,8 +36,12 @@ describe("formulas as a file keeps them", () => {
     expect(fromStored(stored)).toBe(typed);
   });
 
-  test("a formula that the file says once for many cells moves its relative places only", () => {
-    const relative = relativeFormula("=A1+$B$2+A$3+'My sheet'!C3*units", "D4");
-    expect(formulaAt(relative, "E6")).toBe("=B3+$B$2+B$3+'My sheet'!D5*units");
+  test.each([
+    ["=A1+$B$2+A$3+'My sheet'!C3*units", "=B3+$B$2+B$3+'My sheet'!D5*units"],
+    ['=SUM($A$1:C3,D:D,$5:7)&"A1"', '=SUM($A$1:D5,E:E,$5:9)&"A1"'],
+    ["=LET(r,A1,r+R2)", "=LET(r,B3,r+S4)"],
+    ["=[1]Other!A1+Rates[cost]", "=[1]Other!B3+Rates[cost]"],
+  ])("%s, which the file says once for many cells, moves its relative places only", (said, there) => {
+    expect(sharedFormula(said, "D4").at("E6")).toBe(there);
   });
 });

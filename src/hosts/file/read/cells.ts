@@ -5,7 +5,7 @@ import { cellAddress, type Place, readPlace } from "../../../sheets/address";
 import { columnsOf, isOneCell, readRectangle, rowsOf } from "../../../sheets/rectangle";
 import { fromStored } from "../storedFormula";
 import { fromFileText } from "../xlsxText";
-import { formulaAt, relativeFormula } from "./sharedFormula";
+import { type SharedFormula, sharedFormula } from "./sharedFormula";
 import { richText } from "./sharedStrings";
 import { styleOf } from "./styleName";
 import type { Styles } from "./styles";
@@ -49,7 +49,7 @@ export function counter(): Count {
 export function cellReader(texts: readonly string[], styles: Styles, count: Count): CellReader {
   const cells: SheetCell[] = [];
   const shown = new Map<string, ShownCell>();
-  const shared = new Map<string, string>();
+  const shared = new Map<string, SharedFormula>();
   const filled = new Set<string>();
   const place = placeReader();
 
@@ -122,21 +122,21 @@ function serialOf(date: string): CellValue {
 }
 
 /** undefined where the element holds no formula of this cell's own, as in a table of what-ifs. */
-function readFormula(node: XmlNode, at: string, shared: Map<string, string>, count: Count): string | undefined {
+function readFormula(node: XmlNode, at: string, shared: Map<string, SharedFormula>, count: Count): string | undefined {
   const { t: kind, si: number } = node.attributes;
   if (kind === "dataTable") return undefined;
   if (node.text.length > LONGEST_FORMULA) throw new FileRefusal("This file has a formula that is far too long.");
   const own = node.text.trim() === "" ? undefined : fromStored(fromFileText(node.text.trim()));
   if (kind !== "shared" || number === undefined) return own;
   if (own !== undefined) {
-    shared.set(number, relativeFormula(own, at));
+    shared.set(number, sharedFormula(own, at));
     return own;
   }
-  const relative = shared.get(number);
-  if (relative === undefined)
+  const said = shared.get(number);
+  if (said === undefined)
     throw new FileRefusal("This file has a formula that refers to another which it does not have.");
-  count.moved(relative.length);
-  return formulaAt(relative, at);
+  count.moved(said.characters);
+  return said.at(at);
 }
 
 function extentOf(node: XmlNode, here: Place): Extent | undefined {
