@@ -1,6 +1,6 @@
 import type { Calculated, ShownCell } from "../../sheets/calculated";
 import type { CellName, Workbook } from "../../sheets/workbook";
-import { ORIGINALS_MARK } from "../originals";
+import { ownSheets, recordIn } from "./ownSheets";
 import { readRecord, recall, type Recalled } from "./record";
 import { revivedSheet } from "./revivedSheet";
 
@@ -13,12 +13,10 @@ const MOST_FILLED = 250_000; // cells that all recorded formulas together may ha
 
 /** The live budget that a club copy was made from, with the inputs as they now stand in the copy. */
 export function revive({ workbook, shown }: Calculated): Revived {
-  const record = workbook.sheets.find(({ cells }) =>
-    cells.some((cell) => cell.at === "A1" && "value" in cell && cell.value === ORIGINALS_MARK),
-  );
+  const record = recordIn(workbook);
   if (record === undefined) return { workbook: null, left: [] };
-  const { lines, added } = readRecord(record);
-  const gone = new Set([record.name, ...added].map((name) => name.toLowerCase()));
+  const { lines } = readRecord(record);
+  const gone = ownSheets(workbook);
   const kept = workbook.sheets.filter(({ name }) => !gone.has(name.toLowerCase()));
   const there = new Set(kept.map(({ name }) => name.toLowerCase()));
   let room = MOST_FILLED;

@@ -1,4 +1,5 @@
 import type { TransportRow } from "../../reference/schema";
+import { ownSheets } from "../../share/revive/ownSheets";
 import type { Calculated } from "../../sheets/calculated";
 import { type BookAnswer, answersIn } from "./answersIn";
 import { type BookCurve, curvesIn } from "./curves";
@@ -20,7 +21,10 @@ export interface Seen {
 
 /** Looks through a book. */
 export function seenIn(book: Calculated): Seen {
-  const [sheets, dust] = [lookThrough(book), dustOfBook(book)];
+  // a club copy's workings repeat the tables in SI, in the order of the flow: nobody could mend anything there
+  const own = ownSheets(book.workbook);
+  const sheets = lookThrough(book).filter(({ sheet }) => !own.has(sheet.toLowerCase()));
+  const dust = dustOfBook(book);
   return {
     ...{ book, sheets, dust },
     runs: runsIn(sheets, dust),

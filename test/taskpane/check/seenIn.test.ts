@@ -1,3 +1,4 @@
+import { originalsSheet } from "../../../src/share/originals";
 import { findingsIn } from "../../../src/taskpane/check/findingsIn";
 import { restsOn } from "../../../src/taskpane/check/named/restsOn";
 import { seenIn } from "../../../src/taskpane/check/seenIn";
@@ -38,4 +39,15 @@ test("what is seen: tables of runs, answers and curves, by their sheets", () => 
     ],
   ]);
   expect([seen.answers, seen.failed]).toEqual([[], []]);
+});
+
+test("what a club copy has beside the budget is no part of it, whatever its sheets are called now", () => {
+  const note = [solveHeader, ["saw", 100, 1000, 1, 0, 1, "open", "resize: so"]];
+  const copy = bookOf({ Runs: { rows: dust }, Flow: { rows: note }, Steps: { rows: [...dust, [], ...note] } });
+  const record = originalsSheet([], ["Steps"], "Before");
+  const withRecord = { ...copy, workbook: { ...copy.workbook, sheets: [...copy.workbook.sheets, record] } };
+  const seen = (one: typeof copy): string[] =>
+    [...seenIn(one).runs, ...seenIn(one).answers, ...findingsIn(seenIn(one))].map(({ sheet }) => sheet);
+  expect(seen(copy)).toContain("Steps");
+  expect(seen(withRecord)).toEqual(seen(bookOf({ Runs: { rows: dust }, Flow: { rows: note } })));
 });
