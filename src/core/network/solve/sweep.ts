@@ -96,8 +96,10 @@ function linearEnd(
   line: Line,
   least: number,
 ): number {
-  const resistance = elements.endResistance[index]!;
   const q = through[index]!;
+  // The velocity pressure of a lone leak's air helps it in, (1 - g^2); where it blows there is the same pressure to overcome, (1 + g^2).
+  const blown = through === flow.leak && q < 0 ? 2 * elements.velocityResistance[index]! : 0;
+  const resistance = elements.endResistance[index]! + blown;
   const loss = resistance * q * Math.abs(q);
   const slope = Math.max(2 * resistance * Math.abs(q), 2 * Math.sqrt(resistance * least));
   line.offset[index] = q - loss / slope;

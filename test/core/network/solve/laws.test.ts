@@ -57,6 +57,14 @@ describe("solveNetwork, on random trees", () => {
     );
   });
 
+  test("meets them where the air of a junction blows out through the leak of a shut gate", () => {
+    const drawn = fc.sample(meetingTrees, { seed: 1555941202, path: "415", numRuns: 1 })[0]!;
+    const flows = flowsOf(drawn, line);
+    expect(drawn.some(({ name, gate }) => gate === "shut" && flows.of(name).leak < 0)).toBe(true);
+    expect(flows.residual).toBeLessThan(1e-12);
+    expect(misfitsOf(flows, onLine(flows.fanAirflow)).pressure).toBeLessThan(1e-11);
+  });
+
   test("keeps the air's balance: what the fan moves is what hoods and leaks let in", () => {
     fc.assert(
       fc.property(trees, (runs) => {
