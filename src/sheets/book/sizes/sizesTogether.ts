@@ -73,6 +73,6 @@ function inShort(): string {
   const [first, open] = [`$A$${header}`, `$A$${header + 1}:$A$${last}`];
   const sets = `COUNTIF(${open},"?*")`;
   const further = `IF($A$${last}="",""," (of the first "&ROWS(${cells})&" sets)")`;
-  const none = `"No set of those tried: too little air at a hood, or dust that settles. See row ${header}."`;
+  const none = `"No set of those tried: too little air at a hood, or dust that settles. See row ${header} of the sheet Sizes."`;
   return `IFERROR(IF(${sets}=0,${first}&"",IF(${GATHERED_LAST}="",${none},${GATHERED_LAST})&${further}),"see A${header}")`;
 }
