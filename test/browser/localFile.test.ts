@@ -317,7 +317,7 @@ describe("going", () => {
     await page.evaluate(() => location.reload()).catch(() => undefined); // it goes while it answers
     const came = await Promise.race([asked, gone]);
     if (came !== "gone") {
-      expect(came).toBe("beforeunload"); // and the page's helper has answered: stay
+      expect(came).toBe("beforeunload"); // and it was answered: stay
       await keptSays(page, KEPT);
       await reload(page);
     } else await page.waitForSelector(".o-grid");
