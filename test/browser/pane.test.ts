@@ -1,10 +1,9 @@
-import { readFileSync } from "node:fs";
 import type { BrowserContextOptions, Locator, Page } from "playwright-core";
 import { PATIENCE } from "../../src/taskpane/office";
 import { views } from "../../src/taskpane/views/views";
+import { axeSource, COLOURINGS, lookedAt } from "./axe";
 import { allFunctions, hasFocus, servedPane, settle, tab, view } from "./panePage";
 
-const axeSource = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 const OFFICE_JS = "https://appsforoffice.microsoft.com/**";
 
 const site = servedPane();
@@ -51,36 +50,20 @@ const states: Record<string, (page: Page) => Promise<void>> = {
   cautions: (page) => tab(page, "Cautions").click(),
 };
 
-interface Axe {
-  run(options: { runOnly?: string[] }): Promise<Record<"violations" | "passes", { id: string }[]>>;
-}
-/** All rules where one first looks; in other colours the one on colours, since the rest does not change with them. */
-const EVERY_RULE = {};
-const COLOURS = { runOnly: ["color-contrast"] };
-
-test.each<[string, BrowserContextOptions, Parameters<Axe["run"]>[0]]>([
-  ["light", { colorScheme: "light" }, EVERY_RULE],
-  ["dark", { colorScheme: "dark" }, COLOURS],
-  ["forced colours", { forcedColors: "active" }, COLOURS],
-])("in %s, at 320 px: axe finds nothing and nothing scrolls sideways, in any view", async (_, options, rules) => {
-  const { page, complaints } = await open(options);
-  await page.evaluate(axeSource);
-  for (const [state, reach] of Object.entries(states)) {
-    await reach(page);
-    await settle(page);
-    const found = await page.evaluate(async (asked) => {
-      const { violations, passes } = await (window as unknown as { axe: Axe }).axe.run(asked);
-      const { scrollWidth, clientWidth } = document.documentElement;
-      return {
-        violations: violations.map(({ id }) => id),
-        looked: passes.some(({ id }) => id === "color-contrast"),
-        sideways: scrollWidth > clientWidth,
-      };
-    }, rules);
-    expect({ state, ...found }).toEqual({ state, violations: [], looked: true, sideways: false });
-  }
-  expect(complaints).toEqual([]);
-});
+test.each(COLOURINGS)(
+  "in %s, at 320 px: axe finds nothing and nothing scrolls sideways, in any view",
+  async (_, options, rules) => {
+    const { page, complaints } = await open(options);
+    await page.evaluate(axeSource);
+    for (const [state, reach] of Object.entries(states)) {
+      await reach(page);
+      await settle(page);
+      const found = await lookedAt(page, rules);
+      expect({ state, ...found }).toEqual({ state, violations: [], looked: true, sideways: false });
+    }
+    expect(complaints).toEqual([]);
+  },
+);
 
 test("the two themes differ in their ground", async () => {
   const ground = async (scheme: "light" | "dark") => {

@@ -4,13 +4,13 @@ import type { Calculated } from "../../src/sheets/calculated";
 import { bookOf } from "../support/books";
 import { faultyBook } from "../support/faultyBook";
 import { fakeHost, type FakeAnswers } from "./fakeHost";
+import { axeSource, COLOURINGS, lookedAt } from "./axe";
 import { button, hasFocus, says, servedPane, settle, tab, view } from "./panePage";
 
 // What the real sheet beside the pane seldom or never does (refuse, fail, be slow, be empty), and the pane alone. The
 // actions themselves are proved with the real sheet, in paneBeside.test.ts.
 
 const site = servedPane();
-const axeSource = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 
 const beside = (book: Calculated, answers: FakeAnswers = {}, options: BrowserContextOptions = {}) =>
   site.open(options, "pane.html", (page) => page.addInitScript(fakeHost(book, answers)));
@@ -167,18 +167,7 @@ describe("Start", () => {
   });
 });
 
-interface Axe {
-  run(options: { runOnly?: string[] }): Promise<Record<"violations" | "passes", { id: string }[]>>;
-}
-/** All rules where one first looks; in other colours the one on colours, since the rest does not change with them. */
-const EVERY_RULE = {};
-const COLOURS = { runOnly: ["color-contrast"] };
-
-test.each<[string, BrowserContextOptions, Parameters<Axe["run"]>[0]]>([
-  ["light", { colorScheme: "light" }, EVERY_RULE],
-  ["dark", { colorScheme: "dark" }, COLOURS],
-  ["forced colours", { forcedColors: "active" }, COLOURS],
-])(
+test.each(COLOURINGS)(
   "in %s, at 320 px, after every action: axe finds nothing and nothing scrolls sideways",
   async (_, options, rules) => {
     const { page } = await beside(faultyBook, { filled: true }, options);
@@ -216,15 +205,7 @@ test.each<[string, BrowserContextOptions, Parameters<Axe["run"]>[0]]>([
     for (const [state, act] of Object.entries(acts)) {
       await act();
       await settle(page);
-      const found = await page.evaluate(async (asked) => {
-        const { violations, passes } = await (window as unknown as { axe: Axe }).axe.run(asked);
-        const { scrollWidth, clientWidth } = document.documentElement;
-        return {
-          violations: violations.map(({ id }) => id),
-          looked: passes.some(({ id }) => id === "color-contrast"),
-          sideways: scrollWidth > clientWidth,
-        };
-      }, rules);
+      const found = await lookedAt(page, rules);
       expect({ state, ...found }).toEqual({ state, violations: [], looked: true, sideways: false });
     }
   },

@@ -2,19 +2,12 @@
 import { demoBook } from "../../src/sheets/demo";
 import { gridOfBook } from "../support/gridOfBook";
 import { numberOf } from "../support/numberOf";
+import { takenBack } from "../support/takenBack";
 
 const demo = demoBook();
 const grid = gridOfBook(demo);
 
-let changes = 0;
-/** A change of the book that is taken back after the test. */
-function change(work: () => void): void {
-  work();
-  changes++;
-}
-afterEach(() => {
-  for (; changes > 0; changes--) grid.undo();
-});
+const change = takenBack(grid);
 
 const readOne = (sheet: string, at: string): string => grid.texts(sheet, at)[0]![0]!;
 

@@ -2,20 +2,13 @@
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import { gridOfBook } from "../../support/gridOfBook";
 import { numberOf } from "../../support/numberOf";
+import { takenBack } from "../../support/takenBack";
 
 const grid = gridOfBook(
   budgetBook({ units: "IP", contents: "example", sheets: ["flow"] }, { sheets: [], names: [] }), // and those that it reads
 );
 
-let changes = 0;
-/** A change of the book that is taken back after the test. */
-function change(work: () => void): void {
-  work();
-  changes++;
-}
-afterEach(() => {
-  for (; changes > 0; changes--) grid.undo();
-});
+const change = takenBack(grid);
 
 const read = (range: string, sheet = "Flow"): string[][] => grid.texts(sheet, range);
 const readOne = (at: string, sheet = "Flow"): string => read(at, sheet)[0]![0]!;
