@@ -57,15 +57,22 @@ export function offerWords(): void {
       return goingOn(begun, FITTINGS).map((name) => asProposal(before + name));
     },
     function (_, { text }) {
-      const { composer } = this;
-      const goOn = (): void => composer.setCurrentContent(text); // and one goes on behind it: x2; the next
-      goOn();
-      // Tab goes up before the grid has drawn the word, and the grid then takes the caret for where it was
-      requestAnimationFrame(() => {
-        if (composer.currentContent === text) goOn();
-      });
+      if (!typeInstead(text)) this.composer.setCurrentContent(text); // and one goes on behind it: x2; the next
     },
   );
+}
+
+/**
+ * Puts a text in place of what is being typed, as if it were typed: it stands there at once with the caret behind it. What is
+ * told to the grid alone is drawn later, and keys that come before that would be added to the old text.
+ *
+ * @returns false where nothing is being typed
+ */
+function typeInstead(text: string): boolean {
+  const place = document.activeElement;
+  if (!(place instanceof HTMLElement) || !place.isContentEditable) return false;
+  getSelection()!.selectAllChildren(place);
+  return document.execCommand("insertText", false, text);
 }
 
 const asProposal = (text: string): Proposal => ({ text, fuzzySearchKey: text });
