@@ -73,7 +73,7 @@ export function linearise(system: System, solution: Solution): Straight {
       });
     }
     if (kind[index] === JUNCTION) for (const other of joining[index]!) arrivingRate[index]! += rateDown[other]!;
-    const leakRate = l > 0 ? l / (2 * (p + perVelocity[index]! * q * q)) : 0;
+    const leakRate = l !== 0 ? l / (2 * (p + perVelocity[index]! * q * q)) : 0;
     leakByAirflow[index] = 2 * perVelocity[index]! * q * leakRate;
     rate[index] = (arrivingRate[index]! + leakRate) / (1 - leakByAirflow[index]);
     rateDown[index] = rate[index] / (1 + rate[index] * losses[index].byAirflow);

@@ -25,7 +25,7 @@ export interface LossChanges {
  * @param elements the runs as columns
  * @param index of the run
  * @param run itself
- * @param airflow [m3/s] above 0
+ * @param airflow [m3/s] below 0 where the air runs backwards and the loss is against it; not 0
  * @param surroundings density and hose
  * @param slopes a column to work in
  * @returns [Pa] by the logarithm of each factor, and [Pa s/m3] by airflow
@@ -39,19 +39,23 @@ export function suctionLoss(
   { density, hoseRoughness }: Surroundings,
   slopes: Float64Array,
 ): LossChanges {
-  const byFittings = fittingsHead(elements, index, airflow, slopes);
-  const [byPipe, byHose] = [elements.pipes, elements.hoses].map((lengths) => settledFriction(lengths, index, airflow)) as [number, number]; // prettier-ignore
+  const [flow, sign] = [Math.abs(airflow), Math.sign(airflow)];
+  const byFittings = fittingsHead(elements, index, flow, slopes);
+  const [byPipe, byHose] = [elements.pipes, elements.hoses].map((lengths) => settledFriction(lengths, index, flow)) as [number, number]; // prettier-ignore
   const exponent = elements.deviceExponent[index]!;
-  const byDevice = elements.deviceFactor[index]! * airflow ** exponent;
+  const byDevice = elements.deviceFactor[index]! * flow ** exponent;
   return {
     byAirflow:
-      slopes[index]! + elements.pipes.slope[index]! + elements.hoses.slope[index]! + (exponent * byDevice) / airflow,
-    ...{ byPipe, byHose, byFittings, byDevice },
+      slopes[index]! + elements.pipes.slope[index]! + elements.hoses.slope[index]! + (exponent * byDevice) / flow,
+    byPipe: sign * byPipe,
+    byHose: sign * byHose,
+    byFittings: sign * byFittings,
+    byDevice: sign * byDevice,
     get byDiameter() {
-      return byFactor((factor) => totalOf(runLoss({ ...run, diameter: run.diameter * factor }, airflow, hoseRoughness, density))); // prettier-ignore
+      return sign * byFactor((factor) => totalOf(runLoss({ ...run, diameter: run.diameter * factor }, flow, hoseRoughness, density))); // prettier-ignore
     },
     get byDensity() {
-      return byFactor((factor) => totalOf(runLoss(run, airflow, hoseRoughness, density * factor)));
+      return sign * byFactor((factor) => totalOf(runLoss(run, flow, hoseRoughness, density * factor)));
     },
   };
 }

@@ -117,7 +117,7 @@ describe("the derivative of a solved network", () => {
           expect(Math.abs(one.staticSuction[run]! - 2 * one_) / most).toBeLessThan(1e-7),
         );
       }),
-      { numRuns: 40 },
+      { numRuns: 40, examples: [[2538, 7]] }, // through a shut gate's leak there the air blows out
     );
   });
 
