@@ -1,7 +1,8 @@
-import { DomainError } from "../../core/errors";
+import { DomainError, NoAnswerError } from "../../core/errors";
 import { DISCHARGE_COEFFICIENT, leakArea } from "../../core/leaks/openingLeak";
 import { plain, unknownName } from "../../core/naming/findNamed";
 import type { Network } from "../../core/network/network";
+import type { Solution } from "../../core/network/solve/solveNetwork";
 import { sectionArea } from "../../core/section/section";
 import { leakGainColumns } from "../../reference/answerColumns";
 import { itemAt } from "../../reference/itemAt";
@@ -14,7 +15,7 @@ import { type Cell, CellErrorValue, cellAt, type Range, rangeOf } from "../cells
 import type { RunsTable } from "../runsTable/readRuns";
 import { humpNote } from "./humpNote";
 import { atHood, isOpenEnd } from "./oneChange";
-import { type Fan, type Solved, solved } from "./solveRuns";
+import { type Fan, type Solved, solved, solvedWith } from "./solveRuns";
 
 /** The columns of a leak log as the host handed them over. */
 export interface LeakLog {
@@ -33,17 +34,19 @@ const MOST_READINGS = 500; // each is solved twice
 export function leakGainTable(table: RunsTable, fan: Fan, log: LeakLog, system: UnitSystem): Value[][] {
   const network = table.network();
   const { columns, count } = columnsOf(log);
+  let solver: ReturnType<typeof solvedWith> | null = null; // made where a row asks for it
   const rows = Array.from({ length: count }, (_, row): Value[] => {
     const [gate, before, after, suction] = columns.map((column) => cellAt(column, row, 0)) as [Cell, Cell, Cell, Cell];
     if ([gate, before, after].every(isNothing)) return blankRow(leakGainColumns);
     const run = gate === null || gate instanceof CellErrorValue ? "" : String(gate);
     try {
       const place = findRun(network, gate);
-      const { diameter } = itemAt(network.runs, place);
+      const asItIs = itemAt(network.runs, place);
       const areas = [before, after].map((cell, index) =>
-        readArea(index === 0 ? "leak before" : "leak after", cell, suction, diameter, fan, system),
+        readArea(index === 0 ? "leak before" : "leak after", cell, suction, asItIs.diameter, fan, system),
       );
-      const [then, now] = areas.map((area) => withLeak(network, place, area, fan)) as [Solved, Solved];
+      const solve = (solver ??= solvedWith(network, fan, flowNow(network, fan)));
+      const [then, now] = areas.map((leakArea) => solve(place, { ...asItIs, leakArea })) as [Solved, Solved];
       const [had, has] = [airAtHoods(then), airAtHoods(now)];
       const note = humpNote(now.solution, system);
       return answerRow(leakGainColumns, { run, before: had, after: has, gained: has - had, note }, system);
@@ -102,9 +105,14 @@ function readArea(name: string, cell: Cell, suction: Cell, diameter: number, fan
   return area;
 }
 
-function withLeak(network: Network, place: number, area: number, fan: Fan): Solved {
-  const runs = network.runs.map((run, index) => (index === place ? { ...run, leakArea: area } : run));
-  return solved({ ...network, runs }, fan);
+/** What flows as the table has it, from which each reading is found sooner; null where that has no answer. */
+function flowNow(network: Network, fan: Fan): Solution | null {
+  try {
+    return solved(network, fan).solution;
+  } catch (error) {
+    if (error instanceof DomainError || error instanceof NoAnswerError) return null;
+    throw error;
+  }
 }
 
 /** What enters at all open ends, leaks not counted. [m3/s] */

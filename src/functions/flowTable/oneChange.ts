@@ -45,7 +45,7 @@ export interface Tried {
 /** What each change gives at a hood; null where the system then has no answer, or the change no value. */
 export function trying(now: SolvedTable, place: number, fan: Fan, system: UnitSystem): (one: ChangeAt) => Tried | null {
   const flowsNow = runFlows(now);
-  const solve = solvedWith(now, fan);
+  const solve = solvedWith(now.network, fan, now.solution);
   return ({ index, change }) => {
     const after = changed(solve, index, change);
     return after === null ? null : told(now, flowsNow, place, { index, change }, after, system);

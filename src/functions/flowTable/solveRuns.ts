@@ -36,9 +36,13 @@ export function solved(network: Network, fan: Fan): Solved {
   return { network, solution: converged(network, solveNetwork(network, fan.curve, surroundings(fan.density))) };
 }
 
-/** The same for what is solved already with one run changed, as often as it is asked; it fails as that does. */
-export function solvedWith({ network, solution }: Solved, fan: Fan): (index: number, run: Run) => Solved {
-  const solve = withOneRun(network, fan.curve, surroundings(fan.density), solution);
+/**
+ * The same with one run changed, as often as it is asked; it fails as that does.
+ *
+ * @param now what flows as it is; null where that has no answer
+ */
+export function solvedWith(network: Network, fan: Fan, now: Solution | null): (index: number, run: Run) => Solved {
+  const solve = withOneRun(network, fan.curve, surroundings(fan.density), now);
   return (index, run) => {
     const runs = [...network.runs];
     runs[index] = run;

@@ -96,9 +96,15 @@ const noRun = (): DomainError => new DomainError("runs", null, "a table with at 
 
 const nameIn = (cell: Cell): string[] => (cell === null || cell instanceof CellErrorValue ? [] : [String(cell)]);
 
-/** A run with its gate in another state, which leaks otherwise. */
+/** A run with its gate in another state, which leaks otherwise; the last one made of each is kept, since many sets of gates ask for it. */
 export function withGate(entry: TableRun, gate: TableRun["run"]["gate"]): TableRun {
   const { run } = entry;
   if (gate === run.gate) return entry;
-  return { ...entry, run: { ...run, gate, leakArea: entry.leakOf(gate, run.diameter) } };
+  const known = turned.get(entry);
+  if (known?.run.gate === gate) return known;
+  const other = { ...entry, run: { ...run, gate, leakArea: entry.leakOf(gate, run.diameter) } };
+  turned.set(entry, other);
+  return other;
 }
+
+const turned = new WeakMap<TableRun, TableRun>();

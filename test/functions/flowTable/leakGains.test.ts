@@ -51,6 +51,16 @@ describe("LEAKGAINS", () => {
     expect(row![4]).toBe("");
   });
 
+  // The row puts its own readings in the leak's place, so what the table has there changes nothing.
+  test("stands where the table as it is has no answer, its leak being more than the curve reaches", () => {
+    const short = FAN.slice(0, -1);
+    const leaking = (area: number) => table(shop.map((row) => (row.Run === "main" ? { ...row, Leak: area } : row)));
+    expect(refusal(() => solve(leaking(40), short)).message).toContain("the fan curve ends at 1200 cfm");
+    const [with40, with1] = [40, 1].map((area) => answer([["main", 18, 3, 6]], "IP", leaking(area), short)[1]!);
+    [1, 2, 3].forEach((place) => expect(Number(with40![place])).toBeCloseTo(Number(with1![place]), 8));
+    expect(Number(with40![3])).toBeGreaterThan(0);
+  });
+
   test("of a leak that reads the same again is nothing", () => {
     expect(answer([["saw", 20, 20, 3]])[1]![3]).toBe(0);
   });

@@ -83,7 +83,7 @@ export function solveNetwork(
  * @param network as it is
  * @param curve as for solveNetwork
  * @param surroundings as for solveNetwork
- * @param near what flows in the network as it is
+ * @param near what flows in the network as it is; null where that has no answer, and each is found by itself
  * @returns what flows with this run at this place; it fails as solveNetwork does
  * @source todiniPilati1988 as solveNetwork
  */
@@ -91,7 +91,7 @@ export function withOneRun(
   network: Network,
   curve: FanCurve,
   surroundings: Surroundings,
-  near: Pick<Solution, "airflow" | "leak">,
+  near: Pick<Solution, "airflow" | "leak"> | null,
 ): (index: number, run: Run) => Solution {
   const { sorted, places } = inFlowOrder(network);
   const runs = [...sorted.runs];
@@ -99,13 +99,14 @@ export function withOneRun(
   const { elements } = system;
   const roots = [elements.pipes.root, elements.hoses.root];
   const flow = newFlow(runs.length); // one for all: each answer is copied out of it
-  const solve = (): Solution => solveSystem(system, curve, startNear(elements, places, near, flow));
+  const solve = (): Solution =>
+    solveSystem(system, curve, near === null ? null : startNear(elements, places, near, flow));
   const put = (place: number, run: Run): void => {
     const before = runs[place]!;
     runs[place] = run;
     setChangedRun(elements, system.network, place, before, surroundings);
   };
-  solve(); // friction as it is there, from which each is carried
+  if (near !== null) solve(); // friction as it is there, from which each is carried
   const settled = roots.map((root) => root.slice());
   return (index, run) => {
     const place = places.indexOf(index);
