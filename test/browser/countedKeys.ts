@@ -3,7 +3,7 @@ import type { Page } from "playwright-core";
 /** A keyboard that counts each key that is pressed. */
 export interface CountedKeys {
   readonly press: (key: string, times?: number) => Promise<void>;
-  /** Types into a cell; a first key that comes before the grid has cleared the old text would stand beside it. */
+  /** Types into a cell over what is there. */
   readonly type: (text: string) => Promise<void>;
   /** Begins a word, waits until the line says that Tab takes this one, and presses Tab. */
   readonly take: (begun: string, word: string) => Promise<void>;
@@ -18,14 +18,9 @@ export function countedKeys(page: Page): CountedKeys {
       await page.keyboard.press(key);
     }
   };
-  const goOn = async (text: string): Promise<void> => {
+  const type = async (text: string): Promise<void> => {
     count += text.length;
     await page.keyboard.type(text);
-  };
-  const type = async (text: string): Promise<void> => {
-    await goOn(text.slice(0, 1));
-    await page.waitForFunction((first) => document.activeElement?.textContent === first, text.slice(0, 1));
-    await goOn(text.slice(1));
   };
   const take = async (begun: string, word: string): Promise<void> => {
     await type(begun);

@@ -147,14 +147,9 @@ export async function walkTo(page: Page, address: string): Promise<void> {
   for (let step = 1; step < row; step++) await page.keyboard.press("ArrowDown");
 }
 
-/**
- * Types into the selected cell over what is there. The first key clears the old text with the next drawing of the grid;
- * keys that come sooner, faster than any hand, would be typed beside it.
- */
+/** Types into the selected cell over what is there. */
 export async function typeHere(page: Page, text: string): Promise<void> {
-  await page.keyboard.type(text[0]!);
-  await page.waitForFunction((first) => document.activeElement?.textContent === first, text[0]!);
-  await page.keyboard.type(text.slice(1));
+  await page.keyboard.type(text);
   await page.keyboard.press("Enter");
 }
 

@@ -4,6 +4,7 @@ import { loadFunctionsFile, loadScript, loadText } from "./load";
 import { addPlugins } from "./plugins";
 import { openPage } from "./page";
 import { registerAll } from "./register";
+import { keysInOrder } from "./typing";
 
 const NAMESPACE = "DUCT";
 
@@ -18,6 +19,7 @@ async function start(): Promise<void> {
   const { addFunction, registries } = o_spreadsheet;
   registerAll({ addFunction: addFunction as never, errorTypes: registries.errorTypes }, NAMESPACE, file, functions);
   addPlugins();
+  keysInOrder();
   await openPage(templates, (head) => argumentWords(head, NAMESPACE, file));
 }
 

@@ -57,22 +57,9 @@ export function offerWords(): void {
       return goingOn(begun, FITTINGS).map((name) => asProposal(before + name));
     },
     function (_, { text }) {
-      if (!typeInstead(text)) this.composer.setCurrentContent(text); // and one goes on behind it: x2; the next
+      this.composer.setCurrentContent(text); // and one goes on behind it: x2; the next
     },
   );
-}
-
-/**
- * Puts a text in place of what is being typed, as if it were typed: it stands there at once with the caret behind it. What is
- * told to the grid alone is drawn later, and keys that come before that would be added to the old text.
- *
- * @returns false where nothing is being typed
- */
-function typeInstead(text: string): boolean {
-  const place = document.activeElement;
-  if (!(place instanceof HTMLElement) || !place.isContentEditable) return false;
-  getSelection()!.selectAllChildren(place);
-  return document.execCommand("insertText", false, text);
 }
 
 const asProposal = (text: string): Proposal => ({ text, fuzzySearchKey: text });

@@ -27,15 +27,3 @@ const composerIn = (sheet: HTMLElement): Element | null => {
   const active = document.activeElement;
   return active !== null && sheet.contains(active) ? active : null;
 };
-
-/** Lets Tab take the offered word. The grid's own Tab takes only what the arrow keys have chosen: so they choose it first. */
-export function takeByTab(sheet: HTMLElement): void {
-  const take = (event: KeyboardEvent): void => {
-    if (event.key !== "Tab" || event.shiftKey || event.ctrlKey || event.altKey || event.metaKey) return;
-    const offered = offeredIn(sheet);
-    if (offered === null) return;
-    for (let step = 0; step <= offered.place; step++)
-      event.target?.dispatchEvent(new KeyboardEvent("keydown", { key: "ArrowDown", bubbles: true, cancelable: true }));
-  };
-  sheet.addEventListener("keydown", take, true);
-}

@@ -11,15 +11,15 @@ import { lastSheet, tabStorage } from "./lastSheet";
 import { askOnLeaving } from "./leaving";
 import { localHost } from "./localHost";
 import { notificationsIn } from "./notifications";
-import { takeByTab } from "./offeredWord";
 import { paneFocus } from "./paneFocus";
 import { printSheet } from "./print/printSheet";
 import { refit } from "./refit";
 import { moveByF6, type Region } from "./regions";
 import { sharedStore } from "./sharedStore";
 import { stepsLead } from "./stepsLead";
-import { followSheet, isTyping } from "./status";
+import { followSheet } from "./status";
 import { fileButtons, keptLine, type TopBar } from "./topBar";
+import { isTyping } from "./typing";
 import { type Workspace, workspaceOf } from "./workspace";
 
 const part = <Kind extends HTMLElement = HTMLElement>(id: string): Kind => {
@@ -104,9 +104,8 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
     download,
   });
   refit(sheet);
-  takeByTab(sheet);
-  stepsLead(sheet, open.model, () => isTyping(sheet));
-  enterReturns(sheet, open.model, () => isTyping(sheet));
+  stepsLead(sheet, open.model, isTyping);
+  enterReturns(sheet, open.model, isTyping);
   followSheet(open, sheet, part("sheet-words"), () => helpOf(sheet.querySelector(".o-formula-assistant-head")));
   fileButtons(top, save, work, bar, example);
   paneSwitch(part<HTMLButtonElement>("pane-switch"), part("pane"));

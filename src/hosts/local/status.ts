@@ -4,6 +4,7 @@ import { offeredIn } from "./offeredWord";
 import { nearestFunction, slipIn } from "./slip";
 import { stepIn } from "./stepsLead";
 import { cutText, toType } from "./tellCell";
+import { isTyping } from "./typing";
 
 /**
  * What there is to say about a cell: why it shows an error, what of its text is not seen, what to type there, or the note
@@ -62,7 +63,7 @@ export function followSheet(
 ): void {
   const show = (): void => {
     const position = model().getters.getActivePosition();
-    const words = typing() || (isTyping(sheet) ? typingWords(model(), position, sheet) : cellWords(model(), position));
+    const words = typing() || (isTyping() ? typingWords(model(), position, sheet) : cellWords(model(), position));
     if (line.textContent !== words) line.textContent = words;
   };
   follow(show);
@@ -82,9 +83,3 @@ function typingWords(model: GridModel, position: CellPosition, sheet: HTMLElemen
   const meaning = toType(model, position);
   return meaning + tab === "" ? "" : `${addressOf(model, position)}: ${tab}${meaning}`;
 }
-
-/** The grid keeps the place where one types always, and puts it out of sight. */
-export const isTyping = (sheet: HTMLElement): boolean => {
-  const place = sheet.querySelector<HTMLElement>(".o-grid-composer");
-  return place !== null && place.style.opacity !== "0";
-};
