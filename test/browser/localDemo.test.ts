@@ -130,9 +130,15 @@ describe("the demo", () => {
     await openSheet(page, "Runs");
     await goTo(page, "D9");
     const airflows = ["421", "512", "433", "544"];
-    const keys = [...airflows.flatMap((airflow) => [...airflow, "Enter"]), "F2", "Backspace", "7", "Enter"];
-    await Promise.all(keys.map((key) => page.keyboard.press(key))); // none waits for what the one before did
+    const press = (keys: readonly string[]) => Promise.all(keys.map((key) => page.keyboard.press(key))); // none waits for what the one before did
+    await press([...airflows.flatMap((airflow) => [...airflow, "Enter"]), "F2", "Backspace", "7", "Enter"]);
     expect((await read(page, "D9:D12")).flat()).toEqual(airflows);
     expect(await readOne(page, "D13")).toBe("7");
+    await goTo(page, "D18");
+    await press(["1", "Tab", "2", "Tab", "3", "Enter", "4", "5", "Enter"]); // the row below begins where this one began
+    expect(await read(page, "D18:F19")).toEqual([
+      ["1", "2", "3"],
+      ["45", "", ""],
+    ]);
   });
 });

@@ -19,7 +19,7 @@ import { sharedStore } from "./sharedStore";
 import { stepsLead } from "./stepsLead";
 import { followSheet } from "./status";
 import { fileButtons, keptLine, type TopBar } from "./topBar";
-import { isTyping } from "./typing";
+import { afterEachKey, isTyping } from "./typing";
 import { type Workspace, workspaceOf } from "./workspace";
 
 const part = <Kind extends HTMLElement = HTMLElement>(id: string): Kind => {
@@ -105,7 +105,7 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   });
   refit(sheet);
   stepsLead(sheet, open.model, isTyping);
-  enterReturns(sheet, open.model, isTyping);
+  enterReturns(sheet, open.model, { isTyping, afterEachKey });
   followSheet(open, sheet, part("sheet-words"), () => helpOf(sheet.querySelector(".o-formula-assistant-head")));
   fileButtons(top, save, work, bar, example);
   paneSwitch(part<HTMLButtonElement>("pane-switch"), part("pane"));

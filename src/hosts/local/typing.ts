@@ -35,9 +35,15 @@ interface Parts {
 }
 
 let inGrid: TypedText | null = null;
+let answered = (): void => undefined;
 
 /** Whether something is being typed in a cell. */
 export const isTyping = (): boolean => inGrid !== null && inGrid.editionMode !== "inactive";
+
+/** Has this called whenever the field has done what a key asks, before the next key. */
+export function afterEachKey(then: () => void): void {
+  answered = then;
+}
 
 /**
  * Lets keys count in the order in which they are pressed. The grid draws the field some time after each key, and after a
@@ -61,6 +67,7 @@ export function keysInOrder(): void {
     const { key, shiftKey, ctrlKey, altKey, metaKey } = event;
     if (key === "Tab" && !shiftKey && !ctrlKey && !altKey && !metaKey) chooseOffered(this.props.composerStore);
     onKeydown.call(this, event);
+    answered();
   };
   field.onKeyup = function (event) {
     catchUp(this);
