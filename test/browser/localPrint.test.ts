@@ -29,6 +29,8 @@ test("Summary is one page of US Letter, upright; Readings lies", async () => {
   expect(await printed(page)).toEqual({ pages: 1, size: "0 0 612 792" });
   await openSheet(page, "Readings");
   expect((await printed(page)).size).toBe("0 0 792 612");
+  await openSheet(page, "Runs"); // nine runs of forty rows: its columns take two papers, and blank rows no further one
+  expect((await printed(page)).pages).toBe(2);
 });
 
 test("of the page only the sheet is printed, its chart too, and the page is as before afterwards", async () => {

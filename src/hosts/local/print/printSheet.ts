@@ -1,6 +1,7 @@
 import { MARGINS } from "../../../sheets/paper";
 import type { GridModel } from "../grid";
 import { keptGetters } from "../keptPlugin";
+import { dropBlankEnd } from "./blankEnd";
 import { pagesOf, POINTS_OF_PIXEL } from "./pagesOf";
 import { printedTable } from "./printedTable";
 
@@ -43,7 +44,10 @@ function fill(place: HTMLElement, model: GridModel): void {
       }),
     );
   drawn(1);
-  if (format.pagesHigh === undefined) return;
+  if (format.pagesHigh === undefined) {
+    for (const page of place.querySelectorAll<HTMLElement>(":scope > div")) dropBlankEnd(page, room.down);
+    return;
+  }
   const high = Math.max(...[...place.children].map((page) => page.getBoundingClientRect().height)) * POINTS_OF_PIXEL;
   const most = room.down * format.pagesHigh - SPARE;
   if (high > most) drawn(most / high);
