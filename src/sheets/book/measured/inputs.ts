@@ -62,10 +62,10 @@ const [BEFORE, AFTER] = [-0.12, 0.12];
 const UP = [0, 1, 0];
 const AFTER_FROM = DRAWN + 1 + UP.length * MOST_INPUTS;
 const LAST = AFTER_FROM + UP.length * MOST_INPUTS - 1;
+const SHOWN = `$D$${DRAWN + 1}`; // how many inputs are drawn, counted once for all these cells
 
 function drawn(): SheetCell[] {
-  const has = `MIN(${COUNT},${MOST_INPUTS})`;
-  const known = (code: string): string => `=IF(${COUNT}=0,"",${code})`;
+  const known = (code: string): string => `=IF(${SHOWN}=0,"",${code})`;
   const bar = (from: number, aside: number, key: "errorBefore" | "errorAfter", letter: string): SheetCell[] =>
     rowsOfInputs.flatMap((row, index) =>
       UP.flatMap((up, step) => {
@@ -73,7 +73,7 @@ function drawn(): SheetCell[] {
         const error = `$${letterOf(key)}$${row}`;
         const height = up === 0 ? "0" : `IF($${letterOf("unit")}$${row}="%",${error},0)`;
         return [
-          formula(`A${at}`, known(`MIN(${index + 1},${has})${aside < 0 ? "" : "+"}${aside}`)),
+          formula(`A${at}`, known(`MIN(${index + 1},${SHOWN})${aside < 0 ? "" : "+"}${aside}`)),
           formula(`${letter}${at}`, known(height)),
         ];
       }),
@@ -83,6 +83,8 @@ function drawn(): SheetCell[] {
     text(`A${DRAWN}`, "No.", "numberHeader"),
     text(`B${DRAWN}`, "Before, ±", "numberHeader"),
     text(`C${DRAWN}`, "After, ±", "numberHeader"),
+    text(`D${DRAWN}`, "Inputs", "numberHeader"),
+    formula(`D${DRAWN + 1}`, `=MIN(${COUNT},${MOST_INPUTS})`),
     ...bar(DRAWN + 1, BEFORE, "errorBefore", "B"),
     ...bar(AFTER_FROM, AFTER, "errorAfter", "C"),
   ];
