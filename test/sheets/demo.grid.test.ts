@@ -1,5 +1,7 @@
 /** What the demo shows, sheet by sheet, to the digits that it shows, and what its first changes do: the walk that its own words propose. */
 import { demoBook } from "../../src/sheets/demo";
+import { singleCellsSheet } from "../../src/sheets/demo/singleCellsSheet";
+import { callsOf } from "../support/levelsOfCalls";
 import { gridOfBook } from "../support/gridOfBook";
 import { numberOf } from "../support/numberOf";
 import { takenBack } from "../support/takenBack";
@@ -23,6 +25,17 @@ test("it says on its first sheet that it is invented and what to do, and on the 
   expect(readOne("Start", "A3")).toMatch(/^Invented for trying out/);
   expect(grid.texts("Start", "A14:A18").flat()).toEqual(["1. Start", "2. Runs", "3. Fan", "4. Budget", "5. Flow"]);
   expect(readOne("Runs", "C2")).toMatch(/^Try it: the drum sander asks for 400 cfm; type 600 in D11/);
+});
+
+// Excel asks for a function's answer once all that it reads has come, so each level waits for the one before. These may only fall.
+test("its budget calls our functions 57 times in 29 cells, of which at most four wait for one another", () => {
+  const budgetAlone = { ...demo, sheets: demo.sheets.filter(({ name }) => name !== singleCellsSheet.name) };
+  const { calls, cells, chain } = callsOf(grid.calculated(budgetAlone));
+  expect({ calls, cells: cells.length, chain }).toEqual({
+    calls: 57,
+    cells: 29,
+    chain: ["Start!B9", "Fan!K38", "Flow!B10", "Flow!A88"], // DENSITY, FANCURVE, SOLVE, GAINS
+  });
 });
 
 test("every cell of its sheets has an answer, but for the one that shows a wrong value", () => {
