@@ -57,6 +57,18 @@ export const gainColumns = [
   { key: "note", header: "Note", quantity: null },
 ] as const satisfies readonly AnswerColumn[];
 
+const [gainRun, gainChange, gainedAir, gainVelocity, gainNote] = gainColumns;
+
+/** The answer of GAINS where it is told how far inputs may be off. */
+export const sureGainColumns = [
+  gainRun,
+  gainChange,
+  gainedAir,
+  { key: "sure", header: "Gained, ±", quantity: "airflow" }, // in words, of a sealed leak a range
+  gainVelocity,
+  gainNote,
+] as const satisfies readonly AnswerColumn[];
+
 /** The answer of GAINUNCERTAINTY. */
 export const gainUncertaintyColumns = [
   { key: "run", header: "Run", quantity: null },
@@ -186,7 +198,7 @@ export const fanCurveColumns = [
 export type BudgetKey = (typeof budgetColumns)[number]["key"];
 export type SolveKey = (typeof solveColumns)[number]["key"];
 export type ScenarioKey = (typeof scenarioColumns)[number]["key"];
-export type GainKey = (typeof gainColumns)[number]["key"];
+export type GainKey = (typeof sureGainColumns)[number]["key"];
 export type TogetherKey = (typeof togetherColumns)[number]["key"];
 export type SizesKey = (typeof sizesColumns)[number]["key"];
 export type ClaimKey = (typeof claimColumns)[number]["key"];

@@ -69,7 +69,7 @@ export const methodSources: Readonly<Record<string, readonly SourceId[]>> = {
   FANPRESSURE: ["fritschCarlson1980"],
   FITTINGLOSS: ["ashrae2009si", "ductLectureSlides", "smacna4th"],
   FRICTION,
-  GAINS: NETWORK,
+  GAINS: [...NETWORK, "jcgm100"],
   GAINUNCERTAINTY: [...NETWORK, "jcgm100"],
   GATELEAK: ["abulencia2009", "commonPractice"],
   HOODAIRFLOW: ["abulencia2009", "certificationExam"],

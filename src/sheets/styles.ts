@@ -25,6 +25,7 @@ export const styles = {
   numberHeader: { ink: "#20343d", fill: "#dfe6e4", bold: true, wrap: true, align: "right", border: "below" },
   input: { ink: "#2b2410", fill: "#fff8df", border: "box" },
   result: { ink: "#20343d" },
+  resultInWords: { ink: "#20343d", align: "right" }, // a number with its ±, below a number's header
   total: { ink: "#20343d", bold: true },
   code: { ink: "#33434b", fill: "#f3f5f4" },
   flag: { ink: "#6d1f00", fill: "#ffe0c7", bold: true },

@@ -10,7 +10,7 @@ const HEAVY: Readonly<Record<string, number>> = {
   BUDGET: 6000,
   SOLVE: 4000,
   SCENARIOS: 4000,
-  GAINS: 1500,
+  GAINS: 4000,
   UNCERTAINTY: 1500,
   BUDGETUNCERTAINTY: 500,
   CALIBRATE: 500,

@@ -11,8 +11,8 @@ test.each(["pane.html", "taskpane.html"])("what %s loads at first is at most 250
   expect(scripts.reduce((sum, file) => sum + packed(file), 0)).toBeLessThanOrEqual(250);
 });
 
-test("the cell functions are at most 114 kB packed", () => {
-  expect(packed("functions.js")).toBeLessThanOrEqual(114);
+test("the cell functions are at most 115 kB packed", () => {
+  expect(packed("functions.js")).toBeLessThanOrEqual(115);
 });
 
 test("the chart and what writes workbooks are in no file that the pane loads at first", () => {

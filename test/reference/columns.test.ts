@@ -14,6 +14,7 @@ import {
   scenarioColumns,
   sizesColumns,
   solveColumns,
+  sureGainColumns,
   togetherColumns,
 } from "../../src/reference/answerColumns";
 import { headerIn, headerOfColumn, placeOfColumn, scenarioColumnsFor } from "../../src/reference/columnsOfAnswers";
@@ -74,6 +75,7 @@ describe.each<[string, readonly AnswerColumn[]]>([
   ["SOLVE", solveColumns],
   ["SCENARIOS", scenarioColumns],
   ["GAINS", gainColumns],
+  ["GAINS with errors", sureGainColumns],
   ["LEAKGAINS", leakGainColumns],
   ["TOGETHER", togetherColumns],
   ["SIZES", sizesColumns],

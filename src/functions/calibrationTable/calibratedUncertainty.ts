@@ -16,7 +16,7 @@ import type { Calibration } from "./calibration";
 import { wordsOf } from "./inputRows";
 
 /** What flows strays from any such model; an answer by less than a single reading does. A judgement of ours. */
-const OF_MODEL = 0.75;
+export const OF_MODEL = 0.75;
 
 /** Where leaks make more of an answer's variance than this it does not go straight, and its ± is too small. */
 const STRAIGHT_ENOUGH = 0.05;

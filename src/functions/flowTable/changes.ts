@@ -25,9 +25,11 @@ export const changesAlong = (entry: TableRun, isOpenEnd: boolean, system: UnitSy
   ...(isOpenEnd && !entry.isPort ? betterEntry(entry) : []),
 ];
 
+export const SEALED = "leak sealed";
+
 /** A leak sealed, wherever in the system it is. */
 export const sealedLeak = ({ run }: TableRun): Change[] =>
-  run.leakArea === 0 ? [] : [{ words: "leak sealed", run: () => ({ ...run, leakArea: 0 }) }];
+  run.leakArea === 0 ? [] : [{ words: SEALED, run: () => ({ ...run, leakArea: 0 }) }];
 
 /** The gate of a branch that the hood's air does not pass, shut. */
 export const shutGate = (entry: TableRun): Change[] =>

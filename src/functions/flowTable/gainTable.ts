@@ -1,6 +1,6 @@
 import { DomainError } from "../../core/errors";
 import { plain, unknownName } from "../../core/naming/findNamed";
-import { gainColumns, type GainKey } from "../../reference/answerColumns";
+import { gainColumns, type GainKey, sureGainColumns } from "../../reference/answerColumns";
 import { itemAt } from "../../reference/itemAt";
 import { sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
@@ -10,12 +10,15 @@ import { refuseCell } from "../cellErrors";
 import { type Cell, CellErrorValue } from "../cells";
 import type { RunsTable } from "../runsTable/readRuns";
 import { mostAir } from "./mostAir";
-import { atHood, isOpenEnd } from "./oneChange";
+import { atHood, type Gain, isOpenEnd } from "./oneChange";
 import { type Fan, type SolvedTable, solveRuns } from "./solveRuns";
 import { whatWorks } from "./whatWorks";
 
 /** What comes first: most air for the hood, or what makes the hood work. */
 export const goals = ["air", "work"] as const;
+
+/** How sure a gain is, in words; asked about what flows now at the place of the hood. */
+export type HowSure = (now: SolvedTable, place: number) => (gain: Gain) => string;
 
 /** The answer of GAINS: each single change solved as its own network, best first. */
 export function gainTable(
@@ -24,14 +27,18 @@ export function gainTable(
   hood: unknown,
   goal: (typeof goals)[number],
   system: UnitSystem,
+  howSure: HowSure | null,
 ): Value[][] {
   const { now, place } = hoodNow(runs, fan, hood);
-  const row = (of: Parameters<typeof answerRow<GainKey>>[1]): Value[] => answerRow(gainColumns, of, system);
+  const columns = howSure === null ? gainColumns : sureGainColumns;
+  const row = (of: Parameters<typeof answerRow<GainKey>>[1]): Value[] => answerRow<GainKey>(columns, of, system);
   const { gains, nothing } = (goal === "air" ? mostAir : whatWorks)(now, place, fan, system);
-  const rows = gains.map(({ name, words, gained, velocity, note }) =>
-    row({ run: name, change: words, gained, newVelocity: velocity, note }),
-  );
-  return [headerRow(gainColumns, system), ...(rows.length > 0 ? rows : [row({ change: sayNote(nothing) })])];
+  const sure = howSure?.(now, place);
+  const rows = gains.map((gain) => {
+    const { name, words, gained, velocity, note } = gain;
+    return row({ run: name, change: words, gained, sure: sure?.(gain) ?? null, newVelocity: velocity, note });
+  });
+  return [headerRow(columns, system), ...(rows.length > 0 ? rows : [row({ change: sayNote(nothing) })])];
 }
 
 /** What flows now, and the place of the run whose hood is asked about. */

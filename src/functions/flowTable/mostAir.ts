@@ -2,39 +2,18 @@ import type { UnitSystem } from "../../reference/quantities";
 import type { TableRun } from "../runsTable/readRun";
 import { bestFirst } from "./bestFirst";
 import { type Change, changesAlong, sealedLeak, shutGate } from "./changes";
-import {
-  atHood,
-  type ChangeAt,
-  type Gain,
-  type Gains,
-  isOpenEnd,
-  pathToFan,
-  SMALLEST_GAIN,
-  type Tried,
-  trying,
-} from "./oneChange";
+import { atHood, type ChangeAt, type Gains, isOpenEnd, pathToFan, SMALLEST_GAIN, trying } from "./oneChange";
 import type { Fan, SolvedTable } from "./solveRuns";
 
 /** What gives a hood more air, most first. */
-export const mostAir = (now: SolvedTable, place: number, fan: Fan, system: UnitSystem): Gains => ({
-  gains: solvedGains(now, place, fan, system),
-  nothing: "nothingGains",
-});
-
-/** The same, each with what then flows. */
-export function solvedGains(
-  now: SolvedTable,
-  place: number,
-  fan: Fan,
-  system: UnitSystem,
-): (Gain & Pick<Tried, "after">)[] {
+export function mostAir(now: SolvedTable, place: number, fan: Fan, system: UnitSystem): Gains {
   const before = atHood(now, place);
   const attempt = trying(now, place, fan, system);
   const gains = changesForAir(now, place, system).flatMap((one) => {
     const found = attempt(one);
-    return found !== null && found.gain.gained > SMALLEST_GAIN * before ? [{ ...found.gain, after: found.after }] : [];
+    return found !== null && found.gain.gained > SMALLEST_GAIN * before ? [found.gain] : [];
   });
-  return bestFirst(gains, before);
+  return { gains: bestFirst(gains, before), nothing: "nothingGains" };
 }
 
 /** Changes along the hood's own path, every leak, and the gates of the other branches. */

@@ -26,6 +26,7 @@ export interface Gain {
   readonly gained: number; // [m3/s]
   readonly velocity: number | null; // [m/s] in the changed run; null where only its leak flows
   readonly note: string;
+  readonly after: Solved; // with the change made
 }
 
 /** The changes in their order, and what is said where there is none. */
@@ -36,7 +37,6 @@ export interface Gains {
 
 /** A hood's network with one change made. */
 export interface Tried {
-  readonly after: Solved;
   readonly flows: readonly RunFlow[];
   readonly gain: Gain;
   readonly elsewhere: readonly string[]; // other runs in which dust settles then and did not before
@@ -76,7 +76,7 @@ function told(
   const { name, side } = itemAt(after.network.runs, index);
   const velocity = flow.fed || side === "discharge" ? flow.velocity : null;
   const gained = atHood(after, place) - atHood(now, place);
-  return { after, flows, gain: { name, words: change.words, gained, velocity, note }, elsewhere };
+  return { flows, gain: { name, words: change.words, gained, velocity, note, after }, elsewhere };
 }
 
 const settles = ({ dust }: TableRun, flow: RunFlow): boolean =>

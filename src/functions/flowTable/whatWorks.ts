@@ -121,7 +121,8 @@ const shared = ({ gain, ...rest }: Judged): Judged => ({
 });
 
 /** A change with what it comes to at the hood. */
-function judged(now: SolvedTable, place: number, { after, flows, gain, elsewhere }: Tried, system: UnitSystem): Judged {
+function judged(now: SolvedTable, place: number, { flows, gain, elsewhere }: Tried, system: UnitSystem): Judged {
+  const { after } = gain;
   const { runs } = after.network;
   const becomes = served(now, after, flows, place);
   const names = becomes.slow.map((index) => itemAt(runs, index).name);

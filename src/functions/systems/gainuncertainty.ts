@@ -40,7 +40,7 @@ export const guide: Guide = {
   source: "jcgm100",
   basis: "from memory",
   limits:
-    "An input is off by the same factor before and after, so a gain is surer than either airflow. A gain by a leak is told as times or over. The change itself is taken to be done as told.",
+    "An input is off by the same factor before and after, so a gain is surer than either airflow. A sealed leak's gain is told as times or over. The change itself is taken to be done as told.",
   cautions: ["no measurement", "power off"],
   also: ["which improvement", "plus or minus", "worth it"],
   example: { asks: "How sure the gains at the saw are", args: [exampleRuns, exampleCurve, "saw"] },

@@ -21,7 +21,7 @@ const TABLES = {
   uncertainty: ["Flow", 10, 51, 39, 51],
   scenarios: ["Flow", 66, 72, 2, 87],
   inShort: ["Flow", 75, 81, 2, 6],
-  gains: ["Flow", 88, 118, 1, 5],
+  gains: ["Flow", 88, 118, 1, 6],
   leakGains: ["Leaks", 22, 38, 16, 20],
   claims: ["Claims", 42, 66, 1, 7],
 } as const;

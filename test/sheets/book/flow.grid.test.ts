@@ -159,7 +159,9 @@ test("the gains are tried for the hood with the smallest share, and the first of
   const share = (hood: string): number => numberOf(rows[hood]!.gets) / numberOf(rows[hood]!.wants);
   const least = HOODS.reduce((worst, hood) => (share(hood) < share(worst) ? hood : worst));
   expect(readOne("B86")).toBe(least);
-  const gains = read("A89:C97").map(([run, change, gained]) => ({ run, change, gained }));
+  const gains = read("A89:D97").map(([run, change, gained, sure]) => ({ run, change, gained, sure }));
+  for (const { change: words, sure } of gains)
+    expect(sure).toMatch(words === "leak sealed" ? /^(\+|0 )[\d.]* ?to \+[\d.]+$/ : /^\+[\d.]+ ± [\d.]+$/);
   gains
     .slice(1)
     .forEach(({ gained }, index) => expect(numberOf(gained)).toBeLessThanOrEqual(numberOf(gains[index]!.gained)));

@@ -18,6 +18,7 @@ import {
 } from "../../../src/sheets/book/measured/layout";
 import { answerLetters } from "../../../src/sheets/book/parts/answerReferences";
 import { CURVE_HEADER, CURVE_LAST, FLOW_COLUMN, FLOW_HEADER } from "../../../src/sheets/book/layout"; // prettier-ignore
+import { GAINS, GAINS_LAST } from "../../../src/sheets/book/flow/flowLayout";
 import { HOODS_FIRST, IN_SHORT } from "../../../src/sheets/book/leaks/layout";
 import { DRAWN_OWN, HEAT, OWN_ANSWER, OWN_SAYS, POINT_AIRFLOW, POINT_PRESSURE, THROTTLES, USED, USED_CELL } from "../../../src/sheets/book/fan/fanLayout"; // prettier-ignore
 import { takenIn } from "../../../src/sheets/book/parts/taken";
@@ -95,7 +96,8 @@ describe.each<[UnitSystem, string, string, string]>([
     const flow = () => ["C", "V"].map((column) => shows.column("Flow", `${column}11:${column}14`));
     const sealed = () => shows.column("Leaks", `G${HOODS_FIRST}:G${HOODS_FIRST + 3}`).map(Number);
     const error = (words: unknown): number => Number(/± ([\d.]+)/.exec(String(words))?.[1]);
-    const [entered, entire] = [flow(), sealed()];
+    const off = () => new Map(shows.texts("Flow", `A${GAINS + 1}:D${GAINS_LAST}`).map(([run, change, gained, sure]) => [`${run}: ${change}`, error(sure) / Number(gained)])); // prettier-ignore
+    const [entered, entire, offEntered] = [flow(), sealed(), off()];
     expect(shows.value("Flow", "A3")).toBe("Ducts and fan as typed");
     shows.type("Flow", "B2", "as calibrated");
     const calibrated = flow();
@@ -106,6 +108,8 @@ describe.each<[UnitSystem, string, string, string]>([
       expect(Number(airflow)).toBeLessThan(Number(entered[0]![hood])); // the fan gives less than is printed
       expect(error(calibrated[1]![hood])).toBeLessThan(error(entered[1]![hood]) / 1.8);
     });
+    const [largest] = [...off()].filter(([key]) => key.includes("one size larger"));
+    expect(largest![1]).toBeLessThan(offEntered.get(largest![0])! / 1.5);
     sealed().forEach((gain, hood) => expect(Math.abs(gain - entire[hood]!)).toBeLessThan(0.2 * entire[hood]! + 1)); // both sides are calibrated
     asCalibrated = shows.calculated(typed(typed(bookOf(units, "example"), "Flow", "B2", "as calibrated"), SHEET, `E${SECOND}`, Number(right))); // prettier-ignore
     shows.type("Flow", "B2", "another word");

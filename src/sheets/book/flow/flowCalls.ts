@@ -15,7 +15,7 @@ export const quotedCall = {
   scenarios: (frame: Frame, sets: string): string =>
     `DUCT.SCENARIOS(${runsTable(frame)},${fanCurve(frame)},${sets},${surroundings(frame)})`,
   gains: (frame: Frame, hood: string): string =>
-    `DUCT.GAINS(${runsTable(frame)},${fanCurve(frame)},${hood},${OPEN_CELL},${surroundings(frame)},"work")`,
+    `DUCT.GAINS(${runsTable(frame)},${fanCurve(frame)},${hood},${OPEN_CELL},${surroundings(frame)},"work",${ERRORS})`,
 } as const;
 
 export const solveCall = (frame: Frame, leaks: "with leaks" | "sealed" = "with leaks"): string =>
@@ -37,5 +37,9 @@ export function uncertaintyCall(frame: Frame): string {
 export const scenariosCall = (frame: Frame, sets: string): string =>
   `DUCT.SCENARIOS(${runsInUse(frame)},${curveInUse(frame)},${sets},${surroundings(frame)})`;
 
-export const gainsCall = (frame: Frame, hood: string): string =>
-  `DUCT.GAINS(${runsInUse(frame)},${curveInUse(frame)},${hood},${OPEN_CELL},${surroundings(frame)},"work")`;
+/** Of a calibrated system it is told what was read: the ± of a gain is then what the readings leave of it. */
+export function gainsCall(frame: Frame, hood: string): string {
+  const plain = quotedCall.gains(frame, hood);
+  if (!frame.has("measured")) return plain;
+  return eitherOf(frame, `${plain.slice(0, -1)},${readingsRange(frame)})`, plain);
+}

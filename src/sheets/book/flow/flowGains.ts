@@ -1,5 +1,7 @@
-import { gainColumns } from "../../../reference/answerColumns";
+import { sureGainColumns } from "../../../reference/answerColumns";
+import { placeOfColumn } from "../../../reference/columnsOfAnswers";
 import { ENOUGH_AIR } from "../../../reference/noteLimits";
+import { columnLetters, placeOf } from "../../address";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
@@ -10,6 +12,7 @@ import { formatOf } from "../parts/units";
 import { quotedCall, gainsCall } from "./flowCalls";
 import {
   besideColumn,
+  ERRORS_COLUMN,
   GAINS,
   GAINS_ANSWER,
   GAINS_LAST,
@@ -31,6 +34,9 @@ function neediest(): string {
   const further = `IF(COUNT(${share})>0,${worst},INDEX(${runRows("run")},MATCH(1,${besideColumn("hoodNumber")},0)))`;
   return `IF(${isShort},${worst},IF(COUNTIF(${settles},"?*")=0,"",IF(${line}>0,${dusty},${further})))`;
 }
+
+const SURE = "± holds 19 of 20; of a sealed leak it is a range.";
+const SURE_NOTE = `Two standard deviations, with inputs off as ${columnLetters(ERRORS_COLUMN)}${FLOW_HEADER} says. An input is off before the change and after it alike, so a gain is surer than the airflows.`;
 
 /** What to change first: each single change tried for one hood, what makes it work first. */
 export function gains(frame: Frame): SheetCell[] {
@@ -55,14 +61,20 @@ export function gains(frame: Frame): SheetCell[] {
       `Each change alone: what carries the dust of a hood that has its air, more air for one that has too little. =${quotedCall.gains(frame, HELPED_CELL)}`,
       "note",
     ),
-    ...spillOf(
-      GAINS_ANSWER.column,
-      GAINS,
-      GAINS_LAST,
-      gainColumns.map(({ key, quantity }) =>
-        quantity === null ? null : formatOf(frame, key === "gained" ? "leak" : quantity),
-      ),
-      onceRunsAndCurve(frame, waits),
-    ),
+    text(`C${GAINS - 1}`, SURE, "note"),
+    ...answer(frame, onceRunsAndCurve(frame, waits)),
   ];
+}
+
+/** The table that GAINS fills; its ± are words below a number's header. */
+function answer(frame: Frame, code: string): SheetCell[] {
+  const formats = sureGainColumns.map(({ key, quantity }) =>
+    quantity === null ? null : formatOf(frame, key === "gained" ? "leak" : quantity),
+  );
+  const sure = GAINS_ANSWER.column + placeOfColumn(sureGainColumns, "sure");
+  return spillOf(GAINS_ANSWER.column, GAINS, GAINS_LAST, formats, code).map((cell) => {
+    const { column, row } = placeOf(cell.at);
+    if (column !== sure) return cell;
+    return row === GAINS ? { ...cell, note: SURE_NOTE } : { ...cell, style: "resultInWords" };
+  });
 }

@@ -1,4 +1,4 @@
-import { gainColumns, type SolveKey, uncertaintyColumns } from "../../../reference/answerColumns";
+import { type SolveKey, sureGainColumns, uncertaintyColumns } from "../../../reference/answerColumns";
 import { scenarioColumnsFor } from "../../../reference/columnsOfAnswers";
 import { inputErrors } from "../../../reference/inputErrors";
 import { columnLetters } from "../../address";
@@ -84,5 +84,5 @@ export const GAINS_ANSWER = {
   column: 1,
   header: GAINS,
   last: GAINS_LAST,
-  columns: gainColumns,
+  columns: sureGainColumns,
 } as const satisfies Answer;

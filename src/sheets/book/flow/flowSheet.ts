@@ -40,7 +40,9 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
     columns: [
       20.5,
       24.5,
-      ...Array.from({ length: 19 }, () => 10.5),
+      10.5,
+      13.5,
+      ...Array.from({ length: 17 }, () => 10.5),
       17,
       8,
       8,

@@ -53,7 +53,7 @@ export function flowUncertainty(frame: Frame): SheetCell[] {
     text(`${beside.inWords}${FLOW_HEADER}`, "Airflow, ±", "numberHeader", { note: WORDS_NOTE }),
   ];
   for (let row = FLOW_FIRST; row <= FLOW_LAST; row++) {
-    cells.push(formula(`${beside.inWords}${row}`, `=${inWordsOf(row)}`, "result"));
+    cells.push(formula(`${beside.inWords}${row}`, `=${inWordsOf(row)}`, "resultInWords"));
   }
   return cells;
 }

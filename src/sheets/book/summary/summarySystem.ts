@@ -91,7 +91,7 @@ function settlingRuns(frame: Frame): string {
 function bestChange(frame: Frame): string {
   const best = (key: GainKey): string => answerCell(GAINS_ANSWER, key, GAINS + 1, frame);
   const said = answerCell(GAINS_ANSWER, "run", GAINS, frame); // a sentence where there are no gains
-  const air = `IF(${best("gained")}<0,"","+")&ROUND(${best("gained")},0)&" "&${unitWord(frame, "airflow")}`;
+  const air = `${best("sure")}&" "&${unitWord(frame, "airflow")}`;
   const note = `IF(${best("note")}="","","; "&${best("note")})`;
   const words = `${best("run")}&": "&${best("change")}&" ("&${frame.ref("flow", HELPED_CELL)}&" "&${air}&${note}&")"`;
   return `=IFERROR(IF(ISNUMBER(${best("gained")}),${words},IF(${best("change")}="",${said}&"",${best("change")}&"")),"")`;
