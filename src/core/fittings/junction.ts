@@ -49,21 +49,25 @@ export const [TURNS_FROM, TURNS_ALL] = [60, 90]; // [degrees]
  * @source crane410 equations 2-35 to 2-37, factor C; that it applies by how wide the straight duct is, and between the printed angles: house
  */
 export function junctionOf(mainArea: number, meeting: readonly MeetingDuct[], density: number): Junction {
-  const ducts = meeting.map(({ area, angle }) => ({ area: Math.min(area, mainArea), angle }));
-  const branches = ducts.filter(({ angle }) => angle !== null);
-  const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
-  const straightArea = sum(ducts.map(({ area, angle }) => (angle === null ? area : 0)));
-  const branchArea = sum(branches.map(({ area }) => area));
-  const turned = TURNED * sum(branches.map(({ area, angle }) => (turnedBy(angle!) * area) / branchArea));
+  const widthOf = ({ area }: MeetingDuct): number => Math.min(area, mainArea);
+  let [straightArea, branchArea, turning] = [0, 0, 0];
+  for (const duct of meeting) {
+    if (duct.angle === null) straightArea += widthOf(duct);
+    else branchArea += widthOf(duct);
+  }
+  for (const duct of meeting) if (duct.angle !== null) turning += (turnedBy(duct.angle) * widthOf(duct)) / branchArea;
   return {
     resistance: density / (2 * mainArea * mainArea),
-    legs: ducts.map(({ area, angle }) => ({
-      resistance: density / (2 * area * area),
-      momentum: (along(angle) * density) / (area * mainArea),
-      isBranch: angle !== null,
-      lessened: angle === null || area <= WIDE * mainArea ? 0 : within01(1 - (mainArea - straightArea) / area),
-      turned: angle === null ? turned : 0,
-    })),
+    legs: meeting.map((duct) => {
+      const [area, { angle }] = [widthOf(duct), duct];
+      return {
+        resistance: density / (2 * area * area),
+        momentum: (along(angle) * density) / (area * mainArea),
+        isBranch: angle !== null,
+        lessened: angle === null || area <= WIDE * mainArea ? 0 : within01(1 - (mainArea - straightArea) / area),
+        turned: angle === null ? TURNED * turning : 0,
+      };
+    }),
   };
 }
 

@@ -3,7 +3,7 @@ import { ownLeak } from "../leaks/ownLeak";
 import { meanVelocity, sectionArea } from "../section/section";
 import { dischargeLoss } from "./dischargeLoss";
 import { idlePart } from "./idlePart";
-import { type Meeting, meetingLosses, meetingsOf } from "./junction/meeting";
+import { lossesInto, type Meeting, meetingsOf } from "./junction/meeting";
 import { cutOff, type Network, type Run } from "./network";
 import { runLoss, type RunLoss } from "./runLoss";
 
@@ -68,18 +68,19 @@ export function designPass(network: Network, surroundings: Surroundings): System
   const { runs, joining, last, discharge } = network;
   const cut = cutOff(network);
   const meetings = meetingsOf(network, surroundings.density);
+  const atJunctions: AtJunctions = { asked: new Float64Array(runs.length), losses: new Float64Array(runs.length) };
   const budgets = runs.map((run, index) => stillRun(run.gate === "shut" ? "shut" : cut[index] ? "cut" : "idle"));
   for (const index of network.order) {
     const run = runs[index]!;
     if (budgets[index]!.state !== "idle") continue;
-    const asked = joining[index]!.filter((other) => budgets[other]!.state === "asked");
-    if (joining[index]!.length === 0 && run.wantedAirflow > 0) {
+    const legs = joining[index]!;
+    if (legs.length === 0 && run.wantedAirflow > 0) {
       budgets[index] = hoodRun(run, surroundings);
-    } else if (asked.length > 0) {
-      throughJunction(meetings[index]!, budgets);
-      const suction = Math.max(0, ...asked.map((other) => budgets[other]!.suctionAtEnd));
-      let arriving = 0;
-      for (const other of joining[index]!) {
+    } else if (legs.some((other) => budgets[other]!.state === "asked")) {
+      throughJunction(meetings[index]!, budgets, atJunctions);
+      let [suction, arriving] = [0, 0];
+      for (const other of legs) suction = Math.max(suction, budgets[other]!.suctionAtEnd); // 0 of those not asked
+      for (const other of legs) {
         settle(network, other, suction, budgets, surroundings.density);
         arriving += budgets[other]!.airflow;
       }
@@ -149,18 +150,28 @@ function carryingRun(
   };
 }
 
+/** Columns by run on which all junctions of a pass write, since each run joins one of them. */
+interface AtJunctions {
+  readonly asked: Float64Array; // [m3/s] that it brings of what is asked for
+  readonly losses: Float64Array; // [Pa]
+}
+
 /** Adds to the runs that join a junction what it costs each; only air that is asked for meets there. */
-function throughJunction(meeting: Meeting | null, budgets: readonly WrittenBudget[]): void {
+function throughJunction(
+  meeting: Meeting | null,
+  budgets: readonly WrittenBudget[],
+  { asked, losses }: AtJunctions,
+): void {
   if (meeting === null) return;
-  const asked = new Float64Array(budgets.length);
   for (const leg of meeting.legs) if (budgets[leg]!.state === "asked") asked[leg] = budgets[leg]!.airflow;
-  meetingLosses(meeting, asked).legs.forEach(({ loss }, place) => {
-    const budget = budgets[meeting.legs[place]!]!;
-    if (budget.state !== "asked" || budget.cost === null) return;
-    budget.cost.fittings += loss;
-    budget.cost.total += loss;
-    budget.suctionAtEnd += loss;
-  });
+  lossesInto(meeting, asked, losses);
+  for (const leg of meeting.legs) {
+    const budget = budgets[leg]!;
+    if (budget.state !== "asked" || budget.cost === null) continue;
+    budget.cost.fittings += losses[leg]!;
+    budget.cost.total += losses[leg]!;
+    budget.suctionAtEnd += losses[leg]!;
+  }
 }
 
 function dischargeRun(network: Network, index: number, airflow: number, surroundings: Surroundings): WrittenBudget {

@@ -68,6 +68,11 @@ export function halfRange(values: readonly number[]): number {
   return (at(1 - OUTSIDE) - at(OUTSIDE)) / 2;
 }
 
+/** The first deviates of the row are kept, since every answer begins with them; so many that they take 2 MB. */
+const MOST_KEPT = 2 ** 18;
+const kept: number[] = [];
+let lastState = 20_261; // of the congruence, behind those
+
 /**
  * Normal deviates, always the same row of them: a linear congruence by Park and Miller, and Box and Muller's pairs.
  *
@@ -75,7 +80,16 @@ export function halfRange(values: readonly number[]): number {
  * @source house
  */
 export function normalDeviates(): () => number {
-  let state = 20_261;
+  let [count, state] = [0, 0];
   const uniform = (): number => (state = (state * 48_271) % 2_147_483_647) / 2_147_483_647;
-  return () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
+  return () => {
+    if (count < kept.length) return kept[count++]!;
+    if (count++ === kept.length) state = lastState; // here the kept ones end
+    const deviate = Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
+    if (kept.length < MOST_KEPT) {
+      kept.push(deviate);
+      lastState = state;
+    }
+    return deviate;
+  };
 }

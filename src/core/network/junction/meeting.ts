@@ -22,7 +22,7 @@ export interface Meeting {
  */
 export function meetingsOf({ runs, joining }: Network, density: number): (Meeting | null)[] {
   if (!runs.some(({ branch }) => branch?.plain === false)) return new Array<null>(runs.length).fill(null);
-  return joining.map((legs, main) => meetingOf(runs, main, legs, density));
+  return joining.map((legs, main) => (legs.length === 0 ? null : meetingOf(runs, main, legs, density)));
 }
 
 /**
@@ -92,21 +92,33 @@ export function lossesAtJunctions(
   meetings: readonly (Meeting | null)[],
 ): Float64Array {
   const losses = new Float64Array(network.runs.length);
-  for (const meeting of meetings) {
-    if (meeting === null) continue;
-    const { legs, factors, junction } = meeting;
-    let [main, push] = [0, 0];
-    for (let place = 0; place < legs.length; place++) {
-      const flow = airflows[legs[place]!]!;
-      main += flow;
-      push += junction.legs[place]!.momentum * Math.max(flow, 0) ** 2;
-    }
-    for (let place = 0; place < legs.length; place++) {
-      const leg = legs[place]!;
-      losses[leg] = factors[place]! * legLoss(junction, place, airflows[leg]!, main, push).loss;
-    }
-  }
+  for (const meeting of meetings) if (meeting !== null) lossesInto(meeting, airflows, losses);
   return losses;
+}
+
+/**
+ * The same at one junction, written into the places of the runs that meet there; those of others stay as they are.
+ *
+ * @param meeting the junction
+ * @param airflows [m3/s] of every run, by index; a leg that counts for nothing has 0
+ * @param losses [Pa] by run
+ * @source crane410 as meetingLosses
+ */
+export function lossesInto(
+  { legs, factors, junction }: Meeting,
+  airflows: ArrayLike<number>,
+  losses: Float64Array,
+): void {
+  let [main, push] = [0, 0];
+  for (let place = 0; place < legs.length; place++) {
+    const flow = airflows[legs[place]!]!;
+    main += flow;
+    push += junction.legs[place]!.momentum * Math.max(flow, 0) ** 2;
+  }
+  for (let place = 0; place < legs.length; place++) {
+    const leg = legs[place]!;
+    losses[leg] = factors[place]! * legLoss(junction, place, airflows[leg]!, main, push).loss;
+  }
 }
 
 /**
