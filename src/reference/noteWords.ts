@@ -125,10 +125,10 @@ export const noteWords = {
   readingsAside: { words: "{count} of {total} readings fit no plausible system and are left out: {which}" },
   rowsWrong: { words: "{count} cannot be used: see their words" },
   readNext: {
-    words: "read next: {what}, {open}; that takes ± of the air at the hoods from {now} to {then} %",
+    words: "read next: {what}, {open}; takes the ± at the hoods from {now} to {then} %",
   },
-  notApart: { words: "these readings cannot tell apart: {pair}" },
-  notApartMore: { words: "these readings cannot tell apart: {pair}, and {count} more pairs: see the inputs" },
+  notApart: { words: "not told apart: {pair}" },
+  notApartMore: { words: "not told apart: {pair}, and {count} more pairs" },
   untouched: { words: "{count} inputs hardly touched" },
   pastCurve: { words: "these readings ask for more air than the fan's curve has points for: type more of its points" },
   humpInSet: { words: "the curve has a hump: {open}: the fan may also jump to another point" },

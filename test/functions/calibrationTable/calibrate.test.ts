@@ -56,7 +56,7 @@ describe("CALIBRATE", () => {
   test("first says in four rows what it comes to", () => {
     expect(partOf(answer, "in short").map(({ What }) => What)).toEqual(["fan", "readings", "next", "not told"]);
     expect(words(answer, "readings")).toBe("all readings agree: 7");
-    expect(words(answer, "next")).toMatch(/^read next: \w+ at .+, .+ open; that takes ± of the air at the hoods from /);
+    expect(words(answer, "next")).toMatch(/^read next: \w+ at .+, .+ open; takes the ± at the hoods from /);
   });
 
   test("what it tells of the fan is what its own table tells: pressure and speed together", () => {

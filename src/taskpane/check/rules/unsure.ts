@@ -17,12 +17,12 @@ const FROM = headerOfColumn(uncertaintyColumns, "mostlyFrom");
 const SHARE = headerOfColumn(uncertaintyColumns, "share");
 const RUN = headerOfColumn(uncertaintyColumns, "run");
 
-/** Readings that fit no plausible system, as CALIBRATE says; and what to measure first where nobody has read anything yet. */
+/** Readings that fit no plausible system, and what to read next, as CALIBRATE says; and what to measure first where nobody has read anything yet. */
 export const unsure: CheckRule = ({ book, sheets }) => {
   const readings = tablesWith(sheets, [PART, WHAT, WORDS]).flatMap((table) =>
     table.rows.filter((row) => table.value(row, PART) === "reading").map((row) => ({ table, row })),
   );
-  if (readings.length > 0) return readings.flatMap((one) => slip(one, book, sheets));
+  if (readings.length > 0) return [...readings.flatMap((one) => slip(one, book, sheets)), ...tablesWith(sheets, [PART, WHAT, WORDS]).flatMap(measureNext)]; // prettier-ignore
   return tablesWith(sheets, [RUN, FROM, SHARE]).flatMap(measureFirst);
 };
 
@@ -62,6 +62,23 @@ function typedAt(
   const columns = Array.from({ length: typed.right - typed.left + 1 }, (_, index) => typed.left + index);
   const column = columns.find((one) => headerName(textIn(there.at(one, typed.top))) === headerName(name));
   return column === undefined ? answered : { sheet: typed.sheet, at: cellAddress(column, typed.top + place - 1) };
+}
+
+/** After some readings: the one that would narrow most what is left. */
+function measureNext(table: FoundTable): Finding[] {
+  const row = table.rows.find((one) => table.value(one, PART) === "in short" && table.value(one, WHAT) === "next");
+  const words = row === undefined ? "" : textIn(table.value(row, WORDS));
+  if (row === undefined || words === "") return [];
+  return [
+    {
+      rule: "Measure next",
+      what: `${words.charAt(0).toUpperCase()}${words.slice(1)}.`,
+      why: "Of all readings that can be taken it narrows the air at the hoods most: your largest unknown after what was read hangs on it.",
+      source: sources.jcgm100.title,
+      sheet: table.sheet,
+      at: table.address(row, WORDS),
+    },
+  ];
 }
 
 /** Of the fan's airflow alone, which every hood's hangs on. */

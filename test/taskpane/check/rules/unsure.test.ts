@@ -56,6 +56,15 @@ test.each([
   expect(found).toEqual([{ rule: "Measure first", what, sheet: "Flow", at: "D3" }]);
 });
 
+test("where something is read, Check says what to read next, in CALIBRATE's words; where nothing is left to say, nothing", () => {
+  const next = (words: string | null) => [CALIBRATE, ["in short", "next", ...Array.from({ length: 9 }, () => null), words], reading("airflow at saw", -1.2, "agrees")]; // prettier-ignore
+  const said = "read next: suction at fan, all open; takes the ± at the hoods from 8.4 to 5.1 %";
+  expect(foundIn({ Flow: { rows: flow("the fan's speed") }, Measured: { rows: next(said) } })).toEqual([
+    { rule: "Measure next", what: `R${said.slice(1)}.`, sheet: "Measured", at: "L2" },
+  ]);
+  expect(foundIn({ Flow: { rows: flow("the fan's speed") }, Measured: { rows: next(null) } })).toEqual([]);
+});
+
 test("without an answer there is nothing to say", () => {
   expect(foundIn({ Flow: { rows: [UNCERTAINTY, ["saw", "", "", "", ""]] } })).toEqual([]);
   expect(foundIn({ Flow: { rows: [UNCERTAINTY, ["Fan", "", "", "", ""]] } })).toEqual([]);
