@@ -6,9 +6,7 @@ import { sheetOf } from "../support/sheetOf";
 import { goTo, KEPT, keptSays, type LocalPage, read, reload, sheetNames, localSite } from "./localPage";
 
 const site = localSite();
-let local: LocalPage;
-
-afterEach(() => local.close());
+let local: LocalPage; // the tests go on from one another
 
 /** What the page tried and its content policy stopped; such a request is never sent, so nobody else sees it. */
 const stopped = (page: Page): Promise<string[]> => page.evaluate(() => window.stoppedByPolicy!);
@@ -34,13 +32,12 @@ const cells: SheetCell[] = [
 const SHOWN = [...TEXTS, "label", "#VALUE!"];
 
 /** The file open on a page whose clock can be put on: nothing waits in vain for what must not come. */
-const opened = async (): Promise<LocalPage> => {
-  local = await site.open(undefined, () => {
+beforeAll(async () => {
+  const listen = (): void => {
     window.stoppedByPolicy = [];
     document.addEventListener("securitypolicyviolation", ({ blockedURI }) => window.stoppedByPolicy!.push(blockedURI));
-  });
-  await local.page.clock.install();
-  await reload(local.page); // with that clock
+  };
+  local = await site.open(undefined, listen, true);
   const workbook = { name: "Links", sheets: [sheetOf("Links", cells, { columns: [60] })], names: [] };
   const bytes = await writeBook({ workbook, shown: new Map() }, { title: "Links" });
   await local.page
@@ -48,8 +45,8 @@ const opened = async (): Promise<LocalPage> => {
     .setInputFiles({ name: "links.xlsx", mimeType: "application/octet-stream", buffer: Buffer.from(bytes) });
   await keptSays(local.page, KEPT);
   expect(await sheetNames(local.page)).toEqual(["Links"]);
-  return local;
-};
+});
+afterAll(() => local.close());
 
 /** The middle of a cell of column A on the screen, by the box that the grid draws around the selected cell. */
 async function middleOf(page: Page, row: number): Promise<{ x: number; y: number }> {
@@ -88,9 +85,10 @@ const expectNothingLeft = async ({ page, outside, complaints }: LocalPage): Prom
 };
 
 test("of a file and of what is kept: pointer, clicks and keys open nothing and ask no host", async () => {
-  const { page } = await opened();
+  const { page } = local;
   expect((await read(page, "A1:A7")).flat()).toEqual(SHOWN);
   await tryEverything(page);
+  expect(await stopped(page)).toEqual([]); // a reload forgets them
   await reload(page);
   await tryEverything(page);
   expect((await read(page, "A1:A7")).flat()).toEqual(SHOWN);
@@ -98,7 +96,10 @@ test("of a file and of what is kept: pointer, clicks and keys open nothing and a
 });
 
 test("of the clipboard, as text and as cells", async () => {
-  const { page } = await opened();
+  const { page } = local;
+  await goTo(page, "A1:A5");
+  await page.keyboard.press("Delete");
+  expect((await read(page, "A1:A5")).flat().join("")).toBe("");
   await page.evaluate((text) => navigator.clipboard.writeText(text), TEXTS.join("\n"));
   await goTo(page, "A1");
   await page.keyboard.press("Control+V");

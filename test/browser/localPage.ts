@@ -13,8 +13,11 @@ export interface LocalPage {
 }
 
 export interface LocalSite {
-  /** @param before runs in the page before its own scripts */
-  readonly open: (size?: { width: number; height: number }, before?: () => void) => Promise<LocalPage>;
+  /**
+   * @param before runs in the page before its own scripts
+   * @param clock whether the page's clock can be put on
+   */
+  readonly open: (size?: { width: number; height: number }, before?: () => void, clock?: boolean) => Promise<LocalPage>;
   /**
    * One page for all tests of the file, on which each finds the example as it opened, on its first sheet: the parts of what this
    * gives are those of the page when it is open.
@@ -30,8 +33,11 @@ const WIDE = { width: 1280, height: 800 };
 export function localSite(): LocalSite {
   const browser = testBrowser();
   const serving = servedFolder();
-  const open: LocalSite["open"] = async (viewport = WIDE, before) =>
-    openPage(await browser.newContext({ viewport }), serving.address, before);
+  const open: LocalSite["open"] = async (viewport = WIDE, before, clock = false) => {
+    const context = await browser.newContext({ viewport });
+    if (clock) await context.clock.install();
+    return openPage(context, serving.address, before);
+  };
   return {
     open,
     openForAll: () => {

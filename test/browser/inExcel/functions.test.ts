@@ -8,7 +8,7 @@ import { excelOnTheWeb, type OpenedExcel } from "../../support/excelOnTheWeb/exc
 const open = excelOnTheWeb();
 let opened: OpenedExcel;
 
-beforeEach(async () => {
+beforeAll(async () => {
   opened = await open();
   await opened.functionsReady;
 });

@@ -5,7 +5,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import type { Browser, BrowserContext, Frame, FrameLocator, Page } from "playwright-core";
-import { startBrowser } from "../servedSite";
+import { NEVER, startBrowser } from "../servedSite";
 import { record, type Recorder } from "../excelRecorder/recorder";
 import { type CellAnswer, type CellCall, messageFor } from "./cells";
 import { serveOffice } from "./officeFiles";
@@ -39,7 +39,6 @@ interface Asked {
 
 const EXCEL = "https://excel.officeapps.live.com";
 const HEAR_OF_EVENT = 1;
-const NEVER = 180_000; // ms; a test waits for the thing itself, and this only ends a wait for what never comes
 
 /** What Excel says of itself and of the workbook: that it is the oldest that the add-in promises to work in. */
 const ABOUT_EXCEL = {
@@ -69,21 +68,16 @@ const ABOUT_EXCEL = {
   }),
 };
 
-/** A browser for the tests of one file, which opens Excel anew for each that asks. */
+/** A browser for the tests of one file, which opens Excel anew for each that asks. All of them close with it. */
 export function excelOnTheWeb(): (opening?: Opening) => Promise<OpenedExcel> {
   let browser: Browser;
-  const contexts: BrowserContext[] = [];
   beforeAll(async () => {
     browser = await startBrowser();
-  });
-  afterEach(async () => {
-    for (const context of contexts.splice(0)) await context.close();
   });
   afterAll(() => browser.close());
   return async ({ host = EXCEL, prepare = async () => undefined } = {}) => {
     const context = await browser.newContext({ viewport: { width: 370, height: 740 } });
     context.setDefaultTimeout(NEVER);
-    contexts.push(context);
     const outside: string[] = [];
     await context.route("**/*", (route) => {
       outside.push(route.request().url());
