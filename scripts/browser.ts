@@ -22,13 +22,12 @@ const ARGUMENTS = [
  */
 export async function launchBrowser(more: readonly string[] = []): Promise<Browser> {
   const own = process.env.CHROMIUM_PATH;
-  const args = [...ARGUMENTS, ...more];
-  if (own !== undefined && own !== "") return playwright.launch({ executablePath: own, headless: true, args });
+  const started = { headless: true, args: [...ARGUMENTS, ...more], timeout: 0 }; // however busy the machine is
+  if (own !== undefined && own !== "") return playwright.launch({ ...started, executablePath: own });
   const { executablePath, libraries } = await unpackShipped();
   return playwright.launch({
+    ...started,
     executablePath,
-    headless: true,
-    args,
     // without FONTCONFIG_PATH no text is drawn on a machine without fonts
     env: {
       ...process.env,

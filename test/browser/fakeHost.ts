@@ -39,8 +39,8 @@ function inPage(first: HeldBook, answers: FakeAnswers): void {
     if (answers.adds === "fails") throw new Error("the workbook is protected");
     if (answers.adds === "refused") return { added: false, why: "this book was never a club copy" };
     if (answers.adds === "slowly") {
-      for (let done = 1; done < 1000; done++) {
-        progress(done, 1000, "Writing the sheets");
+      for (let done = 1; ; done++) {
+        progress(Math.min(done, 999), 1000, "Writing the sheets"); // until somebody cancels it
         await new Promise((next) => setTimeout(next, 20));
         if (signal.aborted) return { added: false, why: "cancelled: nothing was added" };
       }

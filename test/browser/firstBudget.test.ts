@@ -13,6 +13,7 @@ const local = localSite().openForAll();
 
 /** Goes to a sheet by the grid's own keys, and waits for each step to show. */
 async function sheet(page: Page, name: string): Promise<void> {
+  await page.locator(".o-sheet-name").getByText(name, { exact: true }).waitFor({ state: "attached" });
   const names = await page.locator(".o-sheet-name").allInnerTexts();
   const active = (): Promise<string> => page.locator(".o-sheet.active .o-sheet-name").innerText();
   const [from, to] = [names.indexOf(await active()), names.indexOf(name)];

@@ -48,11 +48,25 @@ const settled = (page: Page): Promise<unknown> =>
     return Math.abs(right("#sheet .o-grid canvas:not(.o-figure-canvas)") - right("#sheet")) < 20; // a scroll bar is between them
   });
 
+/** The same after a change of size, of which the grid is told once more two drawings later: then its bars have their place, too. */
+async function refitted(page: Page): Promise<void> {
+  await settled(page);
+  await page.evaluate(
+    () =>
+      new Promise<void>((drawn) => {
+        let left = 5;
+        const next = (): void => void (left-- === 0 ? drawn() : requestAnimationFrame(next));
+        next();
+      }),
+  );
+}
+
 describe.each([320, 480])("beside a pane of %d px", (paneWidth) => {
   test.each([1024, 1280, 1440, 1920])("in a window of %d px the grid keeps to its place", async (width) => {
     const { page } = local;
     await page.evaluate((pixels) => (document.getElementById("pane")!.style.width = `${pixels}px`), paneWidth);
     await page.setViewportSize({ width, height: 800 });
+    await refitted(page);
     for (const { name, at } of longest) {
       await page.evaluate(([sheet, cell]) => window.ductLedgerHost!.goTo(sheet!, cell!), [name, at]);
       await settled(page);
@@ -69,11 +83,11 @@ test("after the pane was hidden and shown, and the window made narrow, wide and 
   await page.evaluate(() => (document.getElementById("pane")!.style.width = ""));
   await page.setViewportSize({ width: 1440, height: 800 });
   await page.getByRole("button", { name: "Hide the pane" }).click();
-  await settled(page);
+  await refitted(page);
   await page.getByRole("button", { name: "Show the pane" }).click();
   for (const width of [1280, 1024, 1440, 1280]) {
     await page.setViewportSize({ width, height: 800 });
-    await settled(page);
+    await refitted(page);
     const { pane, grid } = await edgesOf(page);
     expect({ width, beyond: Math.max(0, grid - pane) }).toEqual({ width, beyond: 0 });
   }

@@ -1,5 +1,5 @@
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
-import { useEffect, useRef, type ReactElement } from "react";
+import { useLayoutEffect, useRef, type ReactElement } from "react";
 import type { Inserting } from "./useInsert";
 
 const useStyles = makeStyles({
@@ -28,7 +28,8 @@ export function InsertOutcome({
   const question = useRef<HTMLDivElement>(null);
   const before = useRef<Element | null>(null);
   const asks = state.step === "asking";
-  useEffect(() => {
+  // as the question is drawn: a key that comes a little later must not go to the button that asked for it
+  useLayoutEffect(() => {
     if (asks) {
       before.current = document.activeElement;
       question.current?.querySelector("button")?.focus(); // the first one changes nothing
