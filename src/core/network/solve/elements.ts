@@ -56,8 +56,8 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
   const count = network.runs.length;
   const column = columnsOf(count, 8);
   const elements: Elements = {
-    order: Int32Array.from(network.order),
-    joins: Int32Array.from(network.joins),
+    order: new Int32Array(network.order),
+    joins: new Int32Array(network.joins),
     kind: new Uint8Array(count),
     cut: new Uint8Array(count),
     endResistance: column(),

@@ -7,7 +7,6 @@ import { sectionArea } from "../../section/section";
 import type { Surroundings } from "../designPass";
 import { lossesAtJunctions, type Meeting, meetingsOf } from "../junction/meeting";
 import type { Network, Run } from "../network";
-import { itemAt } from "../../../reference/itemAt";
 
 /** The state that a solver claims. */
 export interface State {
@@ -46,30 +45,28 @@ export function residualOf(
   const { runs, order, joins, joining, last } = network;
   const { airflow, arriving, leak, suction } = state;
   const { density, hoseRoughness, plainEnd } = surroundings;
-  const velocityAtFan = itemAt(airflow, last) / sectionArea(itemAt(runs, last).diameter, null);
+  const velocityAtFan = airflow[last]! / sectionArea(runs[last]!.diameter, null);
   // The static suction and the airflow at the fan; by size, since a state that is no answer may have either below nothing.
   const largestPressure = Math.abs(suctionAtFan) + 0.5 * density * velocityAtFan * velocityAtFan || 1;
-  const largestAirflow = Math.abs(itemAt(airflow, last)) || 1;
+  const largestAirflow = Math.abs(airflow[last]!) || 1;
   let [residual, worst] = [0, last];
   const atJunction = lossesAtJunctions(network, airflow, meetings);
   for (const index of order) {
-    const run = itemAt(runs, index);
+    const run = runs[index]!;
     if (stillAt(index)) continue;
     const carried = airflow[index]!;
     const area = sectionArea(run.diameter, null);
     const loss = lossOf(run, area, Math.abs(carried), hoseRoughness, density) * Math.sign(carried);
-    const downstream = itemAt(joins, index) < 0 ? suctionAtFan : itemAt(suction, itemAt(joins, index));
-    const along = itemAt(suction, index) + loss + itemAt(atJunction, index) - downstream;
-    const isEnd = itemAt(joining, index).length === 0 && run.gate !== "shut";
-    const velocity = itemAt(arriving, index) / area;
-    const entry = isEnd
-      ? (run.hood ?? plainEnd) * 0.5 * density * velocity * Math.abs(velocity) - itemAt(suction, index)
-      : 0;
+    const downstream = joins[index]! < 0 ? suctionAtFan : suction[joins[index]!]!;
+    const along = suction[index]! + loss + atJunction[index]! - downstream;
+    const isEnd = joining[index]!.length === 0 && run.gate !== "shut";
+    const velocity = arriving[index]! / area;
+    const entry = isEnd ? (run.hood ?? plainEnd) * 0.5 * density * velocity * Math.abs(velocity) - suction[index]! : 0;
     let joined = 0;
-    if (run.gate !== "shut") for (const other of itemAt(joining, index)) joined += itemAt(airflow, other);
-    const adding = Math.abs(itemAt(airflow, index) - itemAt(arriving, index) - itemAt(leak, index));
-    const mass = Math.max(adding, isEnd ? 0 : Math.abs(itemAt(arriving, index) - joined));
-    const leaking = leakMisfit(run, area, carried, itemAt(leak, index), itemAt(suction, index), density);
+    if (run.gate !== "shut") for (const other of joining[index]!) joined += airflow[other]!;
+    const adding = Math.abs(airflow[index]! - arriving[index]! - leak[index]!);
+    const mass = Math.max(adding, isEnd ? 0 : Math.abs(arriving[index]! - joined));
+    const leaking = leakMisfit(run, area, carried, leak[index]!, suction[index]!, density);
     const pressures = Math.max(Math.abs(along), Math.abs(entry), Math.abs(leaking));
     const misfit = Math.max(pressures / largestPressure, mass / largestAirflow);
     if (Number.isNaN(misfit)) return { residual: NaN, worst: index };

@@ -49,9 +49,12 @@ function limited(name: string, compute: Compute, parameters: readonly Parameter[
   const steps = isOurs ? (...all: Argument[]) => ourWork(name, all) : stepsTaken.get(name);
   const mostSteps = isOurs ? MOST_WORK : MOST_STEPS;
   return function (...args) {
-    const refused = args.find((one) => !isMatrix(one) && isRefusal(one));
-    if (refused !== undefined) return refused as Value;
-    if (made === undefined && steps === undefined && !args.some(isMatrix))
+    let hasRange = false;
+    for (const one of args) {
+      if (isMatrix(one)) hasRange = true;
+      else if (isRefusal(one)) return one!;
+    }
+    if (made === undefined && steps === undefined && !hasRange)
       return spend(1) ? held(compute.apply(this, args)) : refusedValue();
     if (HIDING.has(name) && args.some((one) => isMatrix(one) && one.some((column) => column.some(isRefusal))))
       return refusedValue();
