@@ -73,7 +73,7 @@ function measureNext(table: FoundTable): Finding[] {
     {
       rule: "Measure next",
       what: `${words.charAt(0).toUpperCase()}${words.slice(1)}.`,
-      why: "Of all readings that can be taken it narrows the air at the hoods most: your largest unknown after what was read hangs on it.",
+      why: "Of all readings that can be taken this one narrows the ± of the air at the hoods most.",
       source: sources.jcgm100.title,
       sheet: table.sheet,
       at: table.address(row, WORDS),
