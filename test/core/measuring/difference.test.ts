@@ -75,7 +75,8 @@ test.each([
 });
 
 describe("the two-sample t test as printed", () => {
-  // NIST/SEMATECH e-Handbook 1.3.5.3, mileage of 249 and 79 cars, from memory: means and standard deviations as printed,
+  // NIST/SEMATECH e-Handbook 1.3.5.3, mileage of 249 and 79 cars, read second-hand in a reprint of that page of 2018, which names its
+  // address (itl.nist.gov/div898/handbook/eda/section3/eda353.htm): means and standard deviations as printed,
   // T = -12.62059, and at 5 % on both sides with 326 degrees the critical value 1.9673.
   test("249 American and 79 Japanese cars", () => {
     const [us, japan] = [readingsOf(249, 20.14458, 6.4147), readingsOf(79, 30.48101, 6.10771)];
