@@ -141,4 +141,19 @@ describe("the demo", () => {
       ["45", "", ""],
     ]);
   });
+
+  test("whoever goes to another sheet while typing in a cell has entered it", async () => {
+    const { page } = local;
+    await openSheet(page, "Runs");
+    await goTo(page, "D9");
+    await page.keyboard.type("431");
+    await openSheet(page, "Fan");
+    await openSheet(page, "Runs");
+    expect(await readOne(page, "D9")).toBe("431");
+    await goTo(page, "D10");
+    await page.keyboard.type("521");
+    await page.keyboard.press("Shift+PageDown");
+    await openSheet(page, "Runs");
+    expect(await readOne(page, "D10")).toBe("521");
+  });
 });

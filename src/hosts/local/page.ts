@@ -1,6 +1,7 @@
 import { demoBook } from "../../sheets/demo";
 import { browserStore } from "./browserStore";
 import { listDifferences } from "./differences";
+import { enterBeforeSheet } from "./enterBeforeSheet";
 import { enterReturns } from "./enterReturns";
 import { type BookInFile, download, fileOf } from "./files";
 import { type GridDesk, openDesk } from "./gridDesk";
@@ -19,7 +20,7 @@ import { sharedStore } from "./sharedStore";
 import { stepsLead } from "./stepsLead";
 import { followSheet } from "./status";
 import { fileButtons, keptLine, type TopBar } from "./topBar";
-import { afterEachKey, isTyping } from "./typing";
+import { afterEachKey, enterTyped, isTyping } from "./typing";
 import { type Workspace, workspaceOf } from "./workspace";
 
 const part = <Kind extends HTMLElement = HTMLElement>(id: string): Kind => {
@@ -105,6 +106,7 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   });
   refit(sheet);
   stepsLead(sheet, open.model, isTyping);
+  enterBeforeSheet(sheet, enterTyped);
   enterReturns(sheet, open.model, { isTyping, afterEachKey });
   followSheet(open, sheet, part("sheet-words"), () => helpOf(sheet.querySelector(".o-formula-assistant-head")));
   fileButtons(top, save, work, bar, example);

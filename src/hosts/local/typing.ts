@@ -8,6 +8,7 @@ interface TypedText {
   readonly autoCompleteProposals: readonly { readonly text: string }[];
   readonly autoCompleteSelectedIndex: number | undefined;
   moveAutoCompleteSelection(direction: "next"): void;
+  stopEdition(): void; // as entered
 }
 
 /** The field in which one types: a cell's, or that of the formula bar. */
@@ -39,6 +40,11 @@ let answered = (): void => undefined;
 
 /** Whether something is being typed in a cell. */
 export const isTyping = (): boolean => inGrid !== null && inGrid.editionMode !== "inactive";
+
+/** Enters what is being typed in a cell. A formula stays open: one goes to other sheets for its cells. */
+export function enterTyped(): void {
+  if (isTyping() && inGrid?.currentContent.startsWith("=") === false) inGrid.stopEdition();
+}
 
 /** Has this called whenever the field has done what a key asks, before the next key. */
 export function afterEachKey(then: () => void): void {
