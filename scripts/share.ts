@@ -87,7 +87,8 @@ const today = (): string => new Date().toISOString().slice(0, 10);
 function report({ live, fixed, untranslated, unchecked }: Extract<MadeCopy, { made: true }>, to: string): string {
   const line = ({ sheet, at, function: name, why }: FixedCell): string =>
     `  ${sheet}!${at} ${name === "" ? "" : `${name}: `}${why}`;
-  const counts = `${to}: ${live} formulas recalculate, ${fixed.length} are fixed, ${untranslated.length} could not be translated.`;
+  const untold = untranslated.length === 0 ? "" : `, ${untranslated.length} could not be translated`;
+  const counts = `${to}: ${live} formulas recalculate, ${fixed.length} are fixed${untold}.`;
   const compared =
     unchecked.length === 0 ? [] : [`  Not compared, since they were not computed here: ${unchecked.join(", ")}.`];
   return [counts, ...(live === 0 ? [] : fixed.map(line)), ...untranslated.map(line), ...compared].join("\n");

@@ -25,12 +25,12 @@ const MOST_NAMED = 6; // cells
 
 /**
  * Why a copy is not made: the cells in which it would show something else than its book, or the wrong row that makes them differ,
- * since a copy has no numbers beside one.
+ * since a copy tells what is wrong in fewer words.
  */
 export function differsWords(differs: readonly Difference[], book: Calculated): string {
   const refused = refusalIn(book);
   if (refused !== null)
-    return `no copy was made, since a copy has no numbers while something is refused: ${refused}. Mend that first, or make a copy of values`;
+    return `no copy was made while something is refused, since a copy tells that in other words: ${refused}. Mend that first, or make a copy of values`;
   const cells = differs
     .slice(0, MOST_NAMED)
     .map(

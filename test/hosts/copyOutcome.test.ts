@@ -51,6 +51,6 @@ test("where the budget refuses something, that is to be mended before a copy can
   const says = { error: "#VALUE!", message: "row 9, saw: Hood must be a name" } as const;
   const book = sampleBook({ Budget: { formulas: { B8: { code: "=DUCT.BUDGET(A1:C3)", shows: [[says]] } } } });
   expect(differsWords([{ sheet: "Budget", at: "B9", inCopy: "", inBook: 481 }], book)).toBe(
-    'no copy was made, since a copy has no numbers while something is refused: Budget!B8 says "row 9, saw: Hood must be a name". Mend that first, or make a copy of values',
+    'no copy was made while something is refused, since a copy tells that in other words: Budget!B8 says "row 9, saw: Hood must be a name". Mend that first, or make a copy of values',
   );
 });

@@ -22,9 +22,9 @@ export function sampleBook(sheets: Readonly<Record<string, SampleSheet>>, names:
     const there = new Map<string, ShownCell>();
     shown.set(name, there);
     const cells: SheetCell[] = rows.flatMap((row, down) =>
-      row.flatMap((value, across) => (value === null ? [] : [{ at: cellAddress(across + 1, down + 1), value }])),
+      row.flatMap((value, across) => (value === null ? [] : [typedCell(cellAddress(across + 1, down + 1), value)])),
     );
-    for (const cell of cells) if ("value" in cell) there.set(cell.at, { value: cell.value });
+    for (const cell of cells) there.set(cell.at, { value: "value" in cell ? cell.value : { error: "#DIV/0!" } });
     for (const [at, { code, shows }] of Object.entries(formulas)) {
       cells.push({ at, formula: code });
       fill(there, at, shows);
@@ -42,6 +42,10 @@ export function sampleBook(sheets: Readonly<Record<string, SampleSheet>>, names:
   });
   return { workbook: { name: "Sample", sheets: made, names }, shown };
 }
+
+/** An error value is made where it stands. */
+const typedCell = (at: string, value: CellValue): SheetCell =>
+  typeof value === "object" && value !== null ? { at, formula: "=1/0" } : { at, value };
 
 function fill(shown: Map<string, ShownCell>, at: string, values: Formula["shows"]): void {
   const { column, row } = placeOf(at);

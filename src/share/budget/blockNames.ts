@@ -10,6 +10,7 @@ export const inputColumns = [
   "sideSaid",
   "side",
   "into",
+  "inLoop",
   "diameter",
   "length",
   "hose",
@@ -47,6 +48,7 @@ export const inputColumns = [
   "nearHood",
   "nearMaterial",
   "nearDust",
+  "errorIn",
   "fault",
   "gone",
   "trouble",
@@ -159,7 +161,6 @@ export const budgetScalars = [
   "dischargeLoss",
   "exitRow",
   "outletArea",
-  "loops",
   "wrong",
   "lost",
   "alsoLost",
@@ -169,6 +170,9 @@ export const budgetScalars = [
   "fanWaits",
   "outWaits",
   "after",
+  "errorAt",
+  "errorSaid",
+  "stop",
 ] as const;
 
 /** Where a column of the runs table stands in its range. */

@@ -1,9 +1,9 @@
-import { STANDARD_DENSITY } from "../../core/air/constants";
+import { DENSITY_LIMITS, STANDARD_DENSITY } from "../../core/air/constants";
 import { HOSE_MATERIAL } from "../../reference/materials";
 import { PLAIN_END } from "../../reference/lossFamilies";
-import type { UnitSystem } from "../../reference/quantities";
+import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import { onAnySheet } from "../formula/ranges";
-import { numberText } from "../references";
+import { numberText, quotedText } from "../references";
 import type { RangeRef } from "../../sheets/rangeRef";
 import type { Argument, CallContext, Translator } from "../translate/translation";
 import { fixed } from "../translate/translation";
@@ -99,14 +99,13 @@ function scalarCells(
 ): BlockScalar<BudgetScalar>[] {
   const standard = numberText(STANDARD_DENSITY);
   const { all, scalar } = place;
-  const strides = Math.ceil(Math.log2(table.rows + 1));
   const before = ["density", "hoseRoughness", "plainEnd", "troubles", "last"] as const;
   const firstWrong = (side: 1 | 2): string => least(place, `(${all("fault")}<>"")*(${all("side")}=${side})`);
   const lastCause = `SUMIF(${all("way")},0,${all("cause")})`;
   const answered = ["density", "hoseRoughness", "plainEnd", "troubles", "fanAirflow", "dischargeLoss"] as const;
   const formulas: Record<(typeof budgetScalars)[number], [heading: string, formula: string]> = {
     tableRows: ["Rows of the table", `ROWS(${table.range})-1`],
-    named: ["Runs named in its column, and below it", `SUMPRODUCT(1*(${table.names}<>""))-1`],
+    named: ["Runs named in its column, and below it", `IFERROR(ROWS(${table.names})-COUNTBLANK(${table.names})-1,0)`],
     unread: ["of which are not read", `${scalar("named")}-SUMPRODUCT(1*(${all("typed Run")}<>""))`],
     density: [
       "Density (kg/m³)",
@@ -128,7 +127,6 @@ function scalarCells(
       "Area of the fan's outlet (m²)",
       `IF(COUNTIF(${all("side")},2)=0,1,PI()/4*INDEX(${all("diameter")},IFERROR(MATCH(1,${all("begins")},0),MATCH(2,${all("side")},0)))^2)`,
     ],
-    loops: ["Runs on their way into a loop", `SUMPRODUCT(1*(${all(`reach${strides}`)}>0))`],
     wrong: ["Rows that are wrong", `SUMPRODUCT(1*(${all("fault")}<>""))`],
     lost: ["First row that goes nobody knows where", lostAfter(place, "0")],
     alsoLost: ["and the next", lostAfter(place, scalar("lost"))],
@@ -138,11 +136,11 @@ function scalarCells(
     ],
     ok: [
       "1: all can be computed",
-      `IF(ISERROR(${answered.map(scalar).join("+")}),0,IF(AND(${scalar("troubles")}=0,${scalar("ends")}=1,${scalar("density")}>=0.2,${scalar("density")}<=5),1,0))`,
+      `IF(ISERROR(${answered.map(scalar).join("+")}),0,IF(AND(${scalar("troubles")}=0,${scalar("ends")}=1,${scalar("density")}>=${DENSITY_LIMITS.atLeast},${scalar("density")}<=${DENSITY_LIMITS.atMost}),1,0))`,
     ],
     part: [
       "1: some can be computed",
-      `IF(ISERROR(${before.map(scalar).join("+")}),0,IF(AND(${scalar("ok")}=0,${scalar("unread")}=0,${scalar("loops")}=0,${scalar("last")}>0,${scalar("density")}>=0.2,${scalar("density")}<=5,${scalar("troubles")}+(${scalar("ends")}=0)>0),1,0))`,
+      `IF(ISERROR(${before.map(scalar).join("+")}),0,IF(AND(${scalar("ok")}=0,${scalar("unread")}=0,${scalar("last")}>0,${scalar("density")}>=${DENSITY_LIMITS.atLeast},${scalar("density")}<=${DENSITY_LIMITS.atMost},${scalar("troubles")}+(${scalar("ends")}=0)>0),1,0))`,
     ],
     fanWaits: [
       "Row that the fan waits for; 0 none, -1 one that ends at the fan",
@@ -153,6 +151,12 @@ function scalarCells(
       "2: the fan follows the last row",
       `IF(AND(${scalar("ok")}+${scalar("part")}=1,${scalar("last")}=${table.rows}),2,0)`,
     ],
+    errorAt: ["First row of the tables in which an error stands; 0 none", lookups.errorAt],
+    errorSaid: [
+      "said of it",
+      `IF(${scalar("errorAt")}=0,"",${quotedText(`; an error stands on the sheet ${lookups.sheet}, row `)}&${scalar("errorAt")})`,
+    ],
+    stop: ["Why nothing can be computed", whyNothing(scalar, lookups, system)],
   };
   return [
     ...budgetScalars.map((name) => ({ name, heading: formulas[name][0], formula: formulas[name][1] })),
@@ -167,9 +171,26 @@ function scalarCells(
   ];
 }
 
+/** A run that is not read must not be missed in a total. */
+const UNREAD =
+  "The table has more runs than this copy reads: type them into the blank rows of the table, or ask for a new copy";
+
+/** What no row of the table is to blame for, in words, or an empty text; told in the first row. */
+function whyNothing(scalar: BudgetPlace["scalar"], lookups: BudgetLookups, system: UnitSystem): string {
+  const { atLeast, atMost } = DENSITY_LIMITS;
+  const density = scalar("density");
+  const unit = unitOf("density", system);
+  const [least, most] = [atLeast, atMost].map((limit) => Number(fromSI(limit, unit).toPrecision(3)));
+  const air = `The density of the air must be a number from ${least} to ${most} ${unit.label}`;
+  const isAir = `IF(ISERROR(${density}),FALSE,AND(${density}>=${atLeast},${density}<=${atMost}))`;
+  const tables = `The sheet ${lookups.sheet} has no number for hose or for an open pipe end`;
+  const isRead = `ISNUMBER(${scalar("hoseRoughness")}+${scalar("plainEnd")})`;
+  return `IF(${scalar("unread")}>0,${quotedText(UNREAD)},IF(${isAir},IF(${isRead},"",${quotedText(tables)}&${scalar("errorSaid")}),${quotedText(air)}))`;
+}
+
 /** The first row of the table for which this holds. */
 const least = ({ all }: BudgetPlace, holds: string): string =>
   `(${NONE}-SUMPRODUCT(MAX(${holds}*(${all("used")}>0)*(${NONE}-${all("used")}))))`;
 
 const lostAfter = (place: BudgetPlace, row: string): string =>
-  least(place, `(${place.all("into")}<0)*(${place.all("used")}>${row})`);
+  least(place, `((${place.all("into")}<0)+(${place.all("inLoop")}>0)>0)*(${place.all("used")}>${row})`);

@@ -19,7 +19,7 @@ export function inputCells(reader: RunsReader, strides: number): BlockColumn<Bud
     ...openingCells(reader),
     ...dustCells(reader),
     ...nearestCells(reader),
-    ...judgedCells(reader, strides),
+    ...judgedCells(reader),
   };
   const stridesOn = Array.from({ length: strides + 1 }, (_, stride) => strideCells(place, stride)).flat();
   return [...namedColumns(columns), ...stridesOn];

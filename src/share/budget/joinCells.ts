@@ -3,6 +3,8 @@ import { columnsOfAnyRun } from "../../reference/columnsOfRuns";
 import type { BlockColumn } from "./block";
 import type { BudgetColumn, BudgetPlace, ColumnCells } from "./blockNames";
 import type { RunsReader } from "./runsReader";
+import { quotedText } from "../references";
+import { ERROR_THERE } from "./tableCells";
 import { endsInTheOpen, isOneOf } from "./troubleCells";
 import { isBlank, nameKey, oneOfTwo } from "./words";
 
@@ -11,7 +13,7 @@ export function joinCells(
   { place, source, used, optional }: RunsReader,
   strides: number,
 ): ColumnCells<
-  "used" | "name" | "key" | "toKey" | "sideSaid" | "side" | "into" | "begins" | "leaves" | "far" | "rank"
+  "used" | "name" | "key" | "toKey" | "sideSaid" | "side" | "into" | "inLoop" | "begins" | "leaves" | "far" | "rank"
 > {
   const at = place.cell;
   // Where nothing is said: 2 for a run that goes into the open air, unless a run is named so.
@@ -27,8 +29,11 @@ export function joinCells(
           .join(",")}),0,${row})`,
     },
     name: { heading: "Run", formula: (row) => used(row, nameOf(source.cell("Run", row)), '""') },
-    key: { heading: "Run, to compare", formula: (row) => used(row, nameKey(source.cell("Run", row)), '""') },
-    toKey: { heading: "To, to compare", formula: (row) => used(row, optional(row, "To", '"r:"', nameKey), '""') },
+    key: {
+      heading: "Run, to compare",
+      formula: (row) => used(row, `IF(ISERROR(${at("name", row)}),"r:",${nameKey(source.cell("Run", row))})`, '""'),
+    },
+    toKey: { heading: "To, to compare", formula: (row) => used(row, optional(row, "To", '"r:"', toOf), '""') },
     sideSaid: {
       heading: "Side: 1 suction, 2 discharge",
       formula: (row) =>
@@ -52,6 +57,11 @@ export function joinCells(
         return `IF(${at("side", row)}<>1,0,IF(${at("toKey", row)}="r:fan",IF(${isFirst},0,-1),IF(${at("toKey", row)}="r:",-1,${joined})))`;
       },
     },
+    inLoop: {
+      heading: "Row, where it is one of a loop", // the longest stride takes each way into its loop, and there to each of its rows
+      formula: (row) =>
+        `IF(${at(`reach${strides}`, row)}=0,0,IF(COUNTIF(${place.all(`reach${strides}`)},${row})>0,${row},0))`,
+    },
     begins: {
       heading: "1: no run goes to it, after the fan",
       formula: (row) =>
@@ -74,17 +84,29 @@ export function joinCells(
   };
 }
 
+const isError = (cell: string): string => `${cell}=${quotedText(ERROR_THERE)}`;
+
+/** Where an error says where a run goes, nobody knows. */
+const toOf = (cell: string): string => `IF(${isError(cell)},"r:",${nameKey(cell)})`;
+
 /** A name without its outer blanks; what is no name is an error. */
 const nameOf = (cell: string): string =>
-  `IF(OR(${isBlank(cell)},ISLOGICAL(${cell})),NA(),IF(OR(LEFT(${cell},1)=" ",RIGHT(${cell},1)=" "),TRIM(${cell}),${cell}&""))`;
+  `IF(OR(${isBlank(cell)},ISLOGICAL(${cell}),${isError(cell)}),NA(),IF(OR(LEFT(${cell},1)=" ",RIGHT(${cell},1)=" "),TRIM(${cell}),${cell}&""))`;
 
-/** Each stride is twice the one before it, so that any way to the fan takes few of them; a loop never arrives. */
+/**
+ * Each stride is twice the one before it, so that any way to the fan takes few of them; a loop never arrives. Of a way into a loop
+ * only the runs before it count.
+ */
 export function strideCells(place: BudgetPlace, stride: number): BlockColumn<BudgetColumn>[] {
   const [reach, steps] = [`reach${stride}`, `steps${stride}`] as const;
   if (stride === 0) {
     return [
       { name: reach, heading: "Next row", formula: (row) => `MAX(0,${place.cell("into", row)})` },
-      { name: steps, heading: "runs on", formula: (row) => `IF(${place.cell("into", row)}>0,1,0)` },
+      {
+        name: steps,
+        heading: "runs on",
+        formula: (row) => `IF(AND(${place.cell("into", row)}>0,${place.cell("inLoop", row)}=0),1,0)`,
+      },
     ];
   }
   const [reachBefore, stepsBefore] = [`reach${stride - 1}`, `steps${stride - 1}`] as const;

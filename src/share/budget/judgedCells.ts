@@ -5,27 +5,27 @@ import type { RunsReader } from "./runsReader";
 import { faultOf, nearestRun, TO_A_RUN } from "./troubleCells";
 import { NONE } from "./waitCells";
 
-/** Told in the first row. A run that is not read must not be missed in a total. */
-const UNREAD =
-  "The table has more runs than this copy reads: type them into the blank rows of the table, or ask for a new copy";
-
 /** What a row of the answer is. */
 export const KIND = { nothing: 0, run: 1, fan: 2, wrong: 3, waits: 4 } as const;
 
 /** An error of the kind that a wrong input gives; what only waits for another run is #N/A. */
 const WRONG_INPUT = 'FIND("?","")';
 
-type Judged = "fault" | "gone" | "trouble" | "label" | "mayBranch" | "openEnd" | "namesake" | "kind" | "told" | "lacks";
+type Judged =
+  "errorIn" | "fault" | "gone" | "trouble" | "label" | "mayBranch" | "openEnd" | "namesake" | "kind" | "told" | "lacks";
 
 /** Each row of the table by itself, as BUDGET judges it: whether it is wrong, what is known of it all the same, and what its answer is. */
-export function judgedCells(reader: RunsReader, strides: number): ColumnCells<Judged> {
-  const { place, source, used } = reader;
+export function judgedCells(reader: RunsReader): ColumnCells<Judged> {
+  const { place, source, used, errorIn } = reader;
   const { cell: at, all, scalar } = place;
   const isWrong = (row: number): string => `${at("fault", row)}<>""`;
+  const faultSaid = (row: number): string =>
+    `IF(${at("errorIn", row)}="",${at("fault", row)},"an error stands in column "&${at("errorIn", row)}&": mend or clear that cell")&${scalar("errorSaid")}`;
   const waitsFor = (row: number): string => `INDEX(${all("cause")},${at("rank", row)})`;
   const isKind = (row: number, kind: keyof typeof KIND): string => `${at("kind", row)}=${KIND[kind]}`;
   return {
-    fault: { heading: "What is wrong with it", formula: (row) => used(row, faultOf(reader, strides, row), '""') },
+    errorIn: { heading: "An error stands in column", formula: (row) => errorIn(row) },
+    fault: { heading: "What is wrong with it", formula: (row) => used(row, faultOf(reader, row), '""') },
     gone: {
       heading: "It goes to a run that no row has",
       formula: (row) => {
@@ -38,8 +38,8 @@ export function judgedCells(reader: RunsReader, strides: number): ColumnCells<Ju
       heading: "Trouble",
       formula: (row) => {
         const gone = `IF(${at("gone", row)}="","",${quotedText(TO_A_RUN)}&${nearestRun(place, row)})`;
-        const own = `IF(${isWrong(row)},${at("fault", row)},${gone})`;
-        return row === 1 ? `IF(${scalar("unread")}>0,${quotedText(UNREAD)},${own})` : own;
+        const own = `IF(${isWrong(row)},${faultSaid(row)},${gone})`;
+        return row === 1 ? `IF(${scalar("stop")}="",${own},${scalar("stop")})` : own;
       },
     },
     label: {
@@ -75,7 +75,7 @@ export function judgedCells(reader: RunsReader, strides: number): ColumnCells<Ju
       heading: "said of it without numbers",
       formula: (row) => {
         const waits = noteFormula("waits", { what: `INDEX(${all("label")},${waitsFor(row)})` });
-        return `IF(${isKind(row, "waits")},${waits},IF(${isKind(row, "wrong")},${at("fault", row)},${at("trouble", row)}))`;
+        return `IF(${isKind(row, "waits")},${waits},IF(${isKind(row, "wrong")},${faultSaid(row)},${at("trouble", row)}))`;
       },
     },
     lacks: {

@@ -6,6 +6,8 @@ export interface NamesInTable {
 
 /** Expressions that look a name up in the tables which the copy carries; an unknown name gives an error. */
 export interface BudgetLookups {
+  readonly sheet: string; // on which they stand
+  readonly errorAt: string; // its first row in which an error stands; 0 where none does
   readonly names: Readonly<Record<"hood" | "material" | "dust", NamesInTable>>;
   /** Roughness [m] of a material's name or a number in a cell that is not blank; of a name that we chose. */
   readonly roughness: (cell: string) => string;

@@ -5,7 +5,7 @@ import { inSI } from "../translate/expressions/text";
 import type { BudgetPlace } from "./blockNames";
 import type { BudgetLookups } from "./lookups";
 import type { RunsTable } from "./runsTable";
-import { columnRead } from "./tableCells";
+import { columnOfError, columnRead } from "./tableCells";
 import { isBlank } from "./words";
 
 /** The runs table as the workings hold it. */
@@ -16,6 +16,8 @@ export interface RunsSource {
 
 /** What the formulas of a row read: the runs table, the tables that the copy carries, and the workings themselves. */
 export interface RunsReader {
+  /** In which column of the table an error stands, or an empty text. */
+  readonly errorIn: (row: number) => string;
   /** How wide a run is, as its cell has it, for a formula on any sheet. */
   readonly typedDiameter: (row: number) => string;
   readonly place: BudgetPlace;
@@ -63,5 +65,6 @@ export function runsReader(
       );
   const typedDiameter: RunsReader["typedDiameter"] = (row) =>
     place.onOtherSheets.cell(columnRead("Diameter", table), row);
-  return { typedDiameter, place, source, lookups, inSI: toSI, unlessNumber, used, optional, numbers };
+  const errorIn: RunsReader["errorIn"] = (row) => columnOfError(place, table, row);
+  return { errorIn, typedDiameter, place, source, lookups, inSI: toSI, unlessNumber, used, optional, numbers };
 }

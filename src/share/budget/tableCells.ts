@@ -1,9 +1,13 @@
 import type { RunColumn } from "../../reference/runColumns";
 import { digitsOf } from "../translate/expressions/digits";
+import { quotedText } from "../references";
 import type { BlockColumn } from "./block";
 import type { BudgetColumn, BudgetPlace, TableColumn } from "./blockNames";
 import type { RunsTable } from "./runsTable";
 import { noWildcards } from "./words";
+
+/** Stands for an error in the table: a text that nobody types, which no reader takes, and which does not spread as the error would. */
+export const ERROR_THERE = "!error";
 
 /** Stands for what is no number: a text that no program computes with, so that the row is refused. */
 const NO_NUMBER = '"?"';
@@ -47,6 +51,13 @@ function nameOrNumber(column: RunColumn, cell: string): string {
   return `IF(ISLOGICAL(${cell}),${NO_NUMBER},IF(ISNUMBER(${cell}),${cell},${other}))`;
 }
 
+/** In which column of the table an error stands, or an empty text. */
+export function columnOfError(place: BudgetPlace, table: RunsTable, row: number): string {
+  const typed = (column: RunColumn | undefined): string => place.cell(`typed ${column!}`, row);
+  const there = `MATCH(${quotedText(ERROR_THERE)},${typed(table.columns[0])}:${typed(table.columns.at(-1))},0)`;
+  return `IFERROR(CHOOSE(${there},${table.columns.map(quotedText).join(",")}),"")`;
+}
+
 /** Whether a text of digits is read as its number: where the table has one, and in a hood's K, which people type with a comma. */
 const readsDigits = (column: RunColumn, table: RunsTable): boolean =>
   (numbers.includes(column) && table.hasTextOfDigits(column)) ||
@@ -69,11 +80,13 @@ export const columnRead = (column: RunColumn, table: RunsTable): TableColumn =>
 export function tableCells(place: BudgetPlace, table: RunsTable): BlockColumn<BudgetColumn>[] {
   const typed = table.columns.map((column): BlockColumn<BudgetColumn> => {
     const read = (cell: string): string => (readsDigits(column, table) ? asItStands(cell) : taken(column, cell));
-    const cell = (row: number): string => `INDEX(${table.range},${row + 1},${place.scalar(`at ${column}`)})`;
+    const at = place.scalar(`at ${column}`);
+    const cell = (row: number): string => `INDEX(${table.range},${row + 1},${at})`;
+    const told = `IF(ISERROR(${at}),"",${quotedText(ERROR_THERE)})`; // a column that somebody deleted is as blank as one that was never there
     return {
       name: `typed ${column}`,
       heading: `${column}, as typed`,
-      formula: (row) => `IF(${row}>${place.scalar("tableRows")},"",${read(cell(row))})`,
+      formula: (row) => `IF(${row}>${place.scalar("tableRows")},"",IFERROR(${read(cell(row))},${told}))`,
     };
   });
   const read = table.columns.flatMap((column): BlockColumn<BudgetColumn>[] => {

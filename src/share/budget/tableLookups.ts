@@ -5,6 +5,7 @@ import { firstBranch, fittingsK, mitresK, typedListK } from "../translate/expres
 import { hoodK } from "../translate/expressions/entryK";
 import { NO_ANSWER, plainName, times } from "../translate/expressions/text";
 import { namedRow, roughness } from "../translate/readers";
+import { sheetPrefix } from "../../sheets/sheetPrefix";
 import type { TableBlock, TablePlace } from "../translate/tableBlocks/block";
 import { namedRows } from "../translate/tableBlocks/keyedBlocks";
 import type { CallContext } from "../translate/translation";
@@ -24,6 +25,8 @@ export function tableLookups(system: UnitSystem, { tables, workings, sheet }: Ca
     },
   });
   return {
+    sheet: tables.sheet,
+    errorAt: firstErrorOn(tables.sheet),
     names: {
       hood: namesIn(() => tables.block(`hoods ${system}`), "entry"),
       material: namesIn(() => tables.block("materials"), "name"),
@@ -55,6 +58,15 @@ export function tableLookups(system: UnitSystem, { tables, workings, sheet }: Ca
       };
     },
   };
+}
+
+const [WIDE, TALL] = ["M", 3000]; // more columns and rows than the tables take
+
+function firstErrorOn(sheet: string): string {
+  const all = `${sheetPrefix(sheet)}$A$1:$${WIDE}$${TALL}`;
+  const rising = `(${TALL + 1}-ROW(${all}))`; // the first row has the most
+  const most = `SUMPRODUCT(MAX(ISERROR(${all})*${rising}))`;
+  return `IF(${most}=0,0,${TALL + 1}-${most})`;
 }
 
 /** One row per name; the other spellings of a row take its figures. 0 stands where no upper velocity is printed. */

@@ -5,9 +5,10 @@ import { quotedText } from "../references";
 import type { BudgetColumn } from "./blockNames";
 import { nearestWords } from "./nearestCells";
 import type { RunsReader, RunsSource } from "./runsReader";
+import { ERROR_THERE } from "./tableCells";
 
 /** Why a row cannot be computed, in words, or an empty text: what BUDGET refuses, as far as plain formulas can tell. */
-export function faultOf({ place, source, lookups }: RunsReader, strides: number, row: number): string {
+export function faultOf({ place, source, lookups }: RunsReader, row: number): string {
   const cell = (column: BudgetColumn): string => place.cell(column, row);
   const notWithin = (value: string, test: string): string => `IF(ISERROR(${value}),TRUE,NOT(${test}))`;
   const atLeastZero = (column: BudgetColumn): string => notWithin(cell(column), `${cell(column)}>=0`);
@@ -19,7 +20,6 @@ export function faultOf({ place, source, lookups }: RunsReader, strides: number,
     diameter: cell("diameter"),
   };
   const openAir = endsInTheOpen(toKey);
-  const loop = cell(`reach${strides}`);
   const device = `IF(${cell("deviceLoss")}>0,OR(${notWithin(cell("deviceAirflow"), `${cell("deviceAirflow")}>0`)},${notWithin(
     cell("deviceExponent"),
     `AND(${cell("deviceExponent")}>=0.5,${cell("deviceExponent")}<=2.5)`,
@@ -33,13 +33,14 @@ export function faultOf({ place, source, lookups }: RunsReader, strides: number,
     [`${key}="r:fan"`, `Run must be another word than "fan"`],
     [`COUNTIF(${place.above("key", row)},${key})>0`, "Run must be a name of its own: another row has it too"],
     [`ISERROR(${cell("sideSaid")})`, `Side must be "suction" or "discharge"`],
+    [`${cell("inLoop")}>0`, "To must lead to the fan: these runs join each other in a loop"],
+    [toIsError(source, row), TO_A_RUN],
     [`AND(${into}<0,OR(${typedLogical(source, row)},${toKey}="r:",COUNTIF(${place.all("key")},${toKey})>0))`, TO_A_RUN],
     [`AND(${into}<0,${toKey}="r:fan")`, `To must be "fan" in one row only`],
     [
       `IF(${side}=2,NOT(OR(${openAir},COUNTIFS(${place.all("key")},${toKey},${place.all("side")},2)>0)),FALSE)`,
       `To must be blank, "outside" or another discharge run`,
     ],
-    [`${loop}>0`, "To must lead to the fan: these runs join each other in a loop"],
     [notWithin(diameter, `AND(${diameter}>0,${diameter}<=20)`), "Diameter must be a number above 0"],
     [atLeastZero("length"), "Length must be a number from 0 on"],
     [
@@ -102,6 +103,10 @@ export const nearestRun = (place: RunsReader["place"], row: number): string =>
 /** Where a text of that spelling would be a name. */
 const typedLogical = (source: RunsSource, row: number): string =>
   source.has("To") ? `ISLOGICAL(${source.cell("To", row)})` : "FALSE";
+
+/** Where it stands for a blank, which a run after the fan may have. */
+const toIsError = (source: RunsSource, row: number): string =>
+  source.has("To") ? `${source.cell("To", row)}=${quotedText(ERROR_THERE)}` : "FALSE";
 
 /** Whether a run after the fan goes to no other. */
 export const endsInTheOpen = (toKey: string): string => isOneOf(toKey, OPEN_AIR);

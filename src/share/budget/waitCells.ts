@@ -24,7 +24,7 @@ export function causeCells(place: BudgetPlace): Cells {
     way: {
       heading: "It goes to",
       edge: -6,
-      formula: (row) => `IF(${input("side", row)}=1,${input("into", row)},-2)`,
+      formula: (row) => `IF(${input("side", row)}=1,IF(${input("inLoop", row)}>0,-1,${input("into", row)}),-2)`,
     },
     end: {
       heading: "Its way ends in",

@@ -12,6 +12,7 @@ import type { UsedEntries } from "./usedEntries";
  * onto the sheet when a formula first asks for it; until the translation is done the sheet's list of cells grows.
  */
 export interface LookupTables {
+  readonly sheet: string; // its name
   readonly units: UnitSystem; // in which the tables' figures stand, whatever the units of the formula that asks
   block(name: BlockName): TablePlace;
   /** A table made for one formula, such as one of REFERENCE; asked for twice under a key it is one. */
@@ -52,6 +53,7 @@ export function copyTables(
     return place;
   };
   const tables: LookupTables = {
+    sheet: name,
     units,
     used,
     longestList: longest,

@@ -1,5 +1,6 @@
 /** Tables of runs with wrong rows, drawn by lot, and where a copy says something else of them than BUDGET. */
 import "../../support/customFunctions";
+import { allColumns, columnsForGainsAlone } from "../../../src/reference/columnsOfRuns";
 import { cellAddress } from "../../../src/sheets/address";
 import type { CellValue } from "../../../src/sheets/workbook";
 import type { EngineValues } from "../../support/engine";
@@ -8,6 +9,9 @@ import { sameShown } from "../sampleBooks";
 import { seededTable } from "./seededTable";
 
 type Table = readonly (readonly CellValue[])[];
+
+/** As BUDGET gets an error value of a cell. */
+export const AN_ERROR = new CustomFunctions.Error(CustomFunctions.ErrorCode.divisionByZero) as unknown as CellValue;
 
 /** What people leave wrong in a row. */
 const MISTAKES: readonly (readonly [column: string, value: CellValue])[] = [
@@ -27,6 +31,9 @@ const MISTAKES: readonly (readonly [column: string, value: CellValue])[] = [
   ["Dust", "cheese"],
   ["Leak", "much"],
 ];
+const ERRORS = allColumns
+  .filter((column) => !columnsForGainsAlone.includes(column))
+  .map((column) => [column, AN_ERROR] as const);
 
 /** A sound table by lot with one or two of them. */
 export function wrongTable(seed: number): Table {
@@ -36,29 +43,23 @@ export function wrongTable(seed: number): Table {
   for (let count = pick([1, 1, 2]); count > 0; count--) {
     const row = 1 + Math.floor(lot() * (table.length - 1));
     if (table[row]![0] === null) continue; // the blank row
-    const [column, value] = pick(MISTAKES);
+    const [column, value] = pick(seed % 3 === 0 ? ERRORS : MISTAKES);
     table[row]![table[0]!.indexOf(column)] = value;
   }
+  if (seed % 5 === 1) closeLoop(table);
   return table;
 }
 
-const NOTE = 12;
-
-/** Whether runs join each other in a loop: then a copy has no numbers at all. */
-export function hasLoop(table: Table): boolean {
-  const at = (column: string): number => table[0]!.indexOf(column);
-  const plain = (cell: CellValue | undefined): string => String(cell ?? "").toLowerCase();
-  const onward = new Map<string, string>();
-  for (const row of table.slice(1)) {
-    if (row[at("Side")] === "discharge" || onward.has(plain(row[at("Run")]))) continue;
-    onward.set(plain(row[at("Run")]), plain(row[at("To")]));
-  }
-  return [...onward.keys()].some((name) => {
-    let to: string | undefined = name;
-    for (let steps = 0; steps <= onward.size && to !== undefined && to !== ""; steps++) to = onward.get(to);
-    return to !== undefined && to !== "";
-  });
+/** The run that another joins is made to join that one. */
+function closeLoop(table: CellValue[][]): void {
+  const [run, to] = [table[0]!.indexOf("Run"), table[0]!.indexOf("To")];
+  const named = (name: CellValue): CellValue[] | undefined =>
+    table.slice(1).find((row) => String(row[run]).toLowerCase() === String(name).toLowerCase());
+  const joining = table.slice(1).find((row) => row[to] !== null && named(row[to]!) !== undefined);
+  if (joining !== undefined) named(joining[to]!)![to] = joining[run]!;
 }
+
+const NOTE = 12;
 
 /** Which names come nearest is told by another rule in a copy. */
 const withoutNearest = (note: string): string => note.replace(/ \(nearest: .*\)$/, "");
