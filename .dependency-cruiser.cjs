@@ -96,7 +96,7 @@ module.exports = {
       comment: "an import that leads nowhere",
       severity: "error",
       from: {},
-      to: { couldNotResolve: true },
+      to: { couldNotResolve: true, pathNot: "^@stryker-mutator/" }, // which `npm run mutate` fetches
     },
   ],
   options: {

@@ -1,4 +1,4 @@
-import { changeBy, effectOf, gradientOf } from "../../core/network/derivative/gradient";
+import { changeByPut, gradientOf } from "../../core/network/derivative/gradient";
 import type { Input } from "../../core/network/derivative/inputs";
 import { linearise } from "../../core/network/derivative/linearise";
 import { endPut, putBy } from "../../core/network/derivative/put";
@@ -16,9 +16,10 @@ import { inputsOfSolved, uncertainOf } from "./uncertaintyTable";
 export function gainSpreads(now: Solved, place: number, fan: Fan, errors: Deviations): (gain: Gain) => Spread {
   const inputs = inputsOfSolved(now);
   const before = airflowBy(now, fan, place);
+  const known = new Set(inputs.map(nameOf));
   return ({ after }) => {
     const there = airflowBy(after, fan, place);
-    const all = [...inputs, ...inputsOfSolved(after).filter((input) => !inputs.some((one) => isSame(one, input)))];
+    const all = [...inputs, ...inputsOfSolved(after).filter((input) => !known.has(nameOf(input)))];
     return spreadOf(
       uncertainOf(all, errors, (input) => there(input) - before(input)),
       (change) => change,
@@ -26,7 +27,7 @@ export function gainSpreads(now: Solved, place: number, fan: Fan, errors: Deviat
   };
 }
 
-const isSame = (one: Input, other: Input): boolean => one.kind === other.kind && one.run === other.run;
+const nameOf = ({ kind, run }: Input): string => `${kind} ${run}`;
 
 /** How the air that enters at a hood changes with an input, at that hood's suction and by it; asked again, it is known. */
 export function airflowBy({ network, solution }: Solved, fan: Fan, place: number): (input: Input) => number {
@@ -37,7 +38,7 @@ export function airflowBy({ network, solution }: Solved, fan: Fan, place: number
     const before = known.get(input);
     if (before !== undefined) return before;
     const put = putBy(straight, input);
-    const change = changeBy(gradient, effectOf(straight, put)) + endPut(straight, place, put);
+    const change = changeByPut(straight, gradient, put) + endPut(straight, place, put);
     known.set(input, change);
     return change;
   };

@@ -83,7 +83,7 @@ const rules: readonly Rule[] = [
     ),
   ],
   [
-    /^IP: cfm, fpm, .* Choose before you type numbers\.$/,
+    /^IP: cfm, fpm, .* Choose (first|before you type numbers)\.$/,
     ({ units }) => `${UNITS[units]} Fixed in this copy: another word there changes nothing.`,
   ],
   [/^IP or SI\. Every formula of the budget takes its units from this cell.*$/s, "The units of all numbers here."],

@@ -93,15 +93,18 @@ export interface Effect {
  * @source house
  */
 export function effectOf(straight: Straight, put: Put): Effect {
+  const column = (): number[] => [];
   const { kind, system } = straight;
-  const runs = (put.where ?? system.network.order).filter((index) => kind[index] !== STILL);
-  return {
-    ...{ fan: put.fan - put.afterFan, runs },
-    loss: runs.map(put.loss),
-    atJunction: runs.map(put.atJunction),
-    leak: runs.map((index) => leakPut(straight, index, put)),
-    end: runs.map((index) => (kind[index] === OPEN_END ? endPut(straight, index, put) : 0)),
-  };
+  const [runs, loss, atJunction, leak, end] = [column(), column(), column(), column(), column()];
+  for (const index of put.where ?? system.network.order) {
+    if (kind[index] === STILL) continue;
+    runs.push(index);
+    loss.push(put.loss(index));
+    atJunction.push(put.atJunction(index));
+    leak.push(leakPut(straight, index, put));
+    end.push(kind[index] === OPEN_END ? endPut(straight, index, put) : 0);
+  }
+  return { fan: put.fan - put.afterFan, runs, loss, atJunction, leak, end };
 }
 
 /**
@@ -118,6 +121,27 @@ export function changeBy(gradient: Gradient, { fan, runs, loss, atJunction, leak
     const run = runs[place]!;
     change += gradient.byLoss[run]! * loss[place]! + gradient.atJunction[run]! * atJunction[place]!;
     change += gradient.byLeak[run]! * leak[place]! + gradient.byArriving[run]! * end[place]!;
+  }
+  return change;
+}
+
+/**
+ * How one answer changes with an input: changeBy of effectOf, without what the effect would keep for other answers.
+ *
+ * @param straight the solved network made straight
+ * @param gradient of the answer
+ * @param put what the input puts into the equations
+ * @returns by the logarithm of the input's factor
+ * @source house
+ */
+export function changeByPut(straight: Straight, gradient: Gradient, put: Put): number {
+  const { kind, system } = straight;
+  let change = gradient.byFan * (put.fan - put.afterFan);
+  for (const run of put.where ?? system.network.order) {
+    if (kind[run] === STILL) continue;
+    change += gradient.byLoss[run]! * put.loss(run) + gradient.atJunction[run]! * put.atJunction(run);
+    const end = kind[run] === OPEN_END ? gradient.byArriving[run]! * endPut(straight, run, put) : 0;
+    change += gradient.byLeak[run]! * leakPut(straight, run, put) + end;
   }
   return change;
 }

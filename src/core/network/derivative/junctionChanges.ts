@@ -17,7 +17,7 @@ export function atJunctions(straight: Straight, { kind, run }: Input): (run: num
   const { atJunction } = straight;
   if (kind === "junction") return (index) => (index === run ? atJunction[index]! : 0);
   if (kind === "density") return (index) => atJunction[index]!; // each goes with it as velocity pressures do
-  if (kind !== "diameter") return NONE;
+  if (kind !== "diameter" || junctionsOf(straight, run).length === 0) return NONE;
   const [wider, narrower] = [lossesSized(straight, run, Math.exp(STEP)), lossesSized(straight, run, Math.exp(-STEP))];
   return (index) => ((wider.get(index) ?? 0) - (narrower.get(index) ?? 0)) / (2 * STEP);
 }

@@ -60,7 +60,7 @@ function settings(frame: Frame, { temperature, altitude, dust }: StartContents):
     text(`A${SETTINGS}`, "Settings", "section"),
     label(6, "Units"),
     input(plain(namedCells.units), frame.units, { note: UNITS_NOTE }),
-    text("D6", "IP: cfm, fpm, in.w.g., in, ft. SI: m³/h, m/s, Pa, mm, m. Choose before you type numbers.", "note"),
+    text("D6", "IP: cfm, fpm, in.w.g., in, ft. SI: m³/h, m/s, Pa, mm, m. Choose first.", "note"),
     label(7, "Air temperature"),
     input(plain(TEMPERATURE_CELL), temperature, { format: "0", note: TEMPERATURE_NOTE }),
     formula("C7", unitOnly(frame, "temperature"), "unit"),
