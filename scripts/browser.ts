@@ -3,6 +3,7 @@ import fs from "node:fs";
 import os from "node:os";
 import path from "node:path";
 import zlib from "node:zlib";
+import { devDependencies } from "../package.json";
 import { type Browser, chromium as playwright } from "playwright-core";
 
 const ARGUMENTS = [
@@ -24,41 +25,45 @@ export async function launchBrowser(more: readonly string[] = []): Promise<Brows
   const own = process.env.CHROMIUM_PATH;
   const started = { headless: true, args: [...ARGUMENTS, ...more], timeout: 0 }; // however busy the machine is
   if (own !== undefined && own !== "") return playwright.launch({ ...started, executablePath: own });
-  const { executablePath, libraries } = await unpackShipped();
+  const shipped = unpackShipped();
   return playwright.launch({
     ...started,
-    executablePath,
+    executablePath: path.join(shipped, "chromium"),
     // without FONTCONFIG_PATH no text is drawn on a machine without fonts
     env: {
       ...process.env,
-      LD_LIBRARY_PATH: path.join(libraries, "lib"),
-      FONTCONFIG_PATH: path.join(os.tmpdir(), "fonts"),
+      LD_LIBRARY_PATH: path.join(shipped, "al2023", "lib"),
+      FONTCONFIG_PATH: path.join(shipped, "fonts"),
     },
   });
 }
 
 /**
- * The package unpacks its browser by itself, but the libraries that a bare machine lacks only on a cloud host, so that
- * is done here. Its own list of arguments is not used: one of them ends the browser with its first context.
+ * The folder of the browser that ships as a package, with the libraries and fonts that a bare machine lacks. The package's own
+ * unpacking writes where other tests already look, who then start half a browser, and it leaves the libraries out. So
+ * everything is unpacked beside and moved into its place when it is whole.
  */
-async function unpackShipped(): Promise<{ executablePath: string; libraries: string }> {
-  const { default: chromium } = await import("@sparticuz/chromium");
-  chromium.setGraphicsMode = false;
-  const executablePath = await chromium.executablePath();
-  const archive = path.join(path.dirname(require.resolve("@sparticuz/chromium")), "../../bin/al2023.tar.br");
-  const libraries = path.join(os.tmpdir(), `chromium-libraries-${os.userInfo().uid}`);
-  if (!fs.existsSync(path.join(libraries, "lib"))) {
-    // unpacked beside and then moved, so that two test files that start together never see half of it
-    const fresh = fs.mkdtempSync(`${libraries}-`);
-    const tar = path.join(fresh, "libraries.tar");
-    fs.writeFileSync(tar, zlib.brotliDecompressSync(fs.readFileSync(archive)));
-    execFileSync("tar", ["-xf", tar, "-C", fresh]);
-    fs.rmSync(tar);
-    try {
-      fs.renameSync(fresh, libraries);
-    } catch {
-      fs.rmSync(fresh, { recursive: true }); // another process was first
-    }
+function unpackShipped(): string {
+  const packed = path.join(path.dirname(require.resolve("@sparticuz/chromium")), "../../bin");
+  const folder = path.join(os.tmpdir(), `chromium-${devDependencies["@sparticuz/chromium"]}-${os.userInfo().uid}`);
+  if (fs.existsSync(folder)) return folder;
+  const fresh = fs.mkdtempSync(`${folder}-`);
+  const unpacked = (name: string): Buffer => zlib.brotliDecompressSync(fs.readFileSync(path.join(packed, name)));
+  fs.writeFileSync(path.join(fresh, "chromium"), unpacked("chromium.br"), { mode: 0o755 });
+  for (const [name, place] of [
+    ["swiftshader", "."],
+    ["al2023", "al2023"],
+    ["fonts", "fonts"],
+  ] as const) {
+    fs.mkdirSync(path.join(fresh, place), { recursive: true });
+    execFileSync("tar", ["-x", "-C", path.join(fresh, place)], { input: unpacked(`${name}.tar.br`) });
   }
-  return { executablePath, libraries };
+  const fonts = path.join(fresh, "fonts", "fonts.conf");
+  fs.writeFileSync(fonts, fs.readFileSync(fonts, "utf8").replaceAll("/tmp/fonts", path.join(folder, "fonts")));
+  try {
+    fs.renameSync(fresh, folder);
+  } catch {
+    fs.rmSync(fresh, { recursive: true }); // another process was first
+  }
+  return folder;
 }

@@ -193,6 +193,16 @@ describe("Save and Open", () => {
     expect(local.complaints).toEqual([]);
   });
 
+  test("a click on Save while the first change is being typed enters it and saves it: the button stays where it was", async () => {
+    const { page } = local;
+    await exampleAgain(page);
+    await goTo(page, "A40");
+    await page.keyboard.type("typed");
+    expect((await save(page)).name).toBe("example.xlsx");
+    await keptSays(page, /^Saved as example\.xlsx\. Kept in this browser, for /);
+    expect(await readOne(page, "A40")).toBe("typed");
+  });
+
   test("a text file called .xlsx and a truncated workbook get one sentence each, and what was open stays open", async () => {
     const { page } = local;
     await typeInto(page, "A40", "still here");
@@ -324,6 +334,16 @@ describe("going", () => {
     asked.catch(() => undefined);
     gone.catch(() => undefined);
     expect(await readOne(page, "A40")).toBe("the last entry");
+  });
+
+  test("leaving while something is being typed asks", async () => {
+    const { page } = local;
+    await goTo(page, "A40");
+    await page.keyboard.type("not entered");
+    expect(await asksBeforeClosing(local)).toBe(true);
+    await page.keyboard.press("Enter");
+    await keptSays(page, KEPT);
+    expect(await readOne(page, "A40")).toBe("not entered");
   });
 
   test("leaving with an entry that is kept does not ask", async () => {

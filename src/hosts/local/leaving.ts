@@ -1,14 +1,24 @@
 /**
- * Lets the browser ask before the page goes, while something would go with it. It listens only then: a page that always
- * listens is not kept ready for going back.
+ * Lets the browser ask before the page goes, while something would go with it: changes that are kept nowhere, or what is
+ * being typed and not entered. It listens only then: a page that always listens is not kept ready for going back.
  */
-export function askOnLeaving(page: Pick<Window, "addEventListener" | "removeEventListener">): (ask: boolean) => void {
-  const stop = (event: Event): void => event.preventDefault();
-  let asks = false;
-  return (ask) => {
-    if (ask === asks) return;
-    asks = ask;
-    if (ask) page.addEventListener("beforeunload", stop);
+export function askOnLeaving(
+  page: Pick<Window, "addEventListener" | "removeEventListener">,
+  sheet: Pick<HTMLElement, "addEventListener">,
+  isTyping: () => boolean,
+): (unkept: boolean) => void {
+  let unkept = false;
+  const wouldLose = (): boolean => unkept || isTyping();
+  const stop = (event: Event): void => {
+    if (wouldLose()) event.preventDefault();
+  };
+  const listen = (): void => {
+    if (wouldLose()) page.addEventListener("beforeunload", stop);
     else page.removeEventListener("beforeunload", stop);
+  };
+  sheet.addEventListener("keyup", listen);
+  return (now) => {
+    unkept = now;
+    listen();
   };
 }

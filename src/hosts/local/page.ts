@@ -89,7 +89,7 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
     keeper,
     bar,
     keptLine(part("kept"), top.forget, `${location.host}${folder.replace(/\/$/, "")}`),
-    askOnLeaving(window),
+    askOnLeaving(window, sheet, isTyping),
     sharedStore,
     first,
     typeof found === "object" ? "kept" : found,
