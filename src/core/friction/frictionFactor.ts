@@ -15,16 +15,17 @@ export const ROUGHEST = 0.2;
  *
  * @param reynolds [-] above 0
  * @param relativeRoughness [-] wall roughness / diameter, 0 to 0.2 (the equation was fitted to 0.05)
+ * @param near [-] 1/sqrt(f) where it is known about; it saves steps, and the result is the same
  * @returns [-] Darcy friction factor (four times Fanning's)
  * @throws DomainError if an argument is outside its range
  * @source colebrook1939 Colebrook-White with 3.7 and 2.51; hagenPoiseuille below Re 2000
  * @example frictionFactor(1000, 0) // => 0.064
  */
-export function frictionFactor(reynolds: number, relativeRoughness: number): number {
+export function frictionFactor(reynolds: number, relativeRoughness: number, near?: number): number {
   requireWithin("reynolds", reynolds, { above: 0 }, "");
   requireWithin("relative roughness", relativeRoughness, { atLeast: 0, atMost: ROUGHEST }, "of the diameter");
   if (reynolds <= LAMINAR_END) return 64 / reynolds;
-  if (reynolds >= TURBULENT_START) return colebrook(reynolds, relativeRoughness);
+  if (reynolds >= TURBULENT_START) return colebrook(reynolds, relativeRoughness, near);
   const share = (reynolds - LAMINAR_END) / (TURBULENT_START - LAMINAR_END);
   return LAMINAR_END_FACTOR + share * (colebrook(TURBULENT_START, relativeRoughness) - LAMINAR_END_FACTOR);
 }
@@ -33,13 +34,28 @@ const SETTLED = 1e-4; // a step this small leaves an error of its cube, of a num
 const MOST_STEPS = 4;
 
 /**
- * Colebrook-White to machine precision: Altshul's f = 0.11 (e/D + 68/Re)^(1/4), then Halley steps on
- * g(x) = x + 2 log10(a + b x), x = 1/sqrt(f). Each triples the right digits; in a workshop's ducts two are enough.
+ * 1/sqrt(f) in turbulent air by Altshul's explicit formula, a near place to begin: f = 0.11 (e/D + 68/Re)^(1/4).
+ *
+ * @param reynolds [-] above 0
+ * @param relativeRoughness [-] 0 to 0.2
+ * @returns [-]
+ * @source house Altshul's formula from memory; a beginning, never a result
  */
-function colebrook(reynolds: number, relativeRoughness: number): number {
+export const altshulRoot = (reynolds: number, relativeRoughness: number): number =>
+  1 / Math.sqrt(0.11 * Math.sqrt(Math.sqrt(relativeRoughness + 68 / reynolds)));
+
+/**
+ * Colebrook-White to machine precision: Halley steps on g(x) = x + 2 log10(a + b x), x = 1/sqrt(f). Each triples the right
+ * digits; from Altshul's formula two are enough in a workshop's ducts, from a root that is known one.
+ */
+function colebrook(
+  reynolds: number,
+  relativeRoughness: number,
+  near = altshulRoot(reynolds, relativeRoughness),
+): number {
   const a = relativeRoughness / 3.7;
   const b = 2.51 / reynolds;
-  let x = 1 / Math.sqrt(0.11 * Math.sqrt(Math.sqrt(relativeRoughness + 68 / reynolds)));
+  let x = near;
   for (let steps = 0; steps < MOST_STEPS; steps++) {
     const inside = a + b * x;
     const g = x + TO_DECIMAL * Math.log(inside);

@@ -1,14 +1,12 @@
 import { AIR_VISCOSITY } from "../../air/constants";
 import { LAMINAR_END, LAMINAR_END_FACTOR, TURBULENT_START } from "../../friction/flowRegime";
-import { frictionFactor, ROUGHEST } from "../../friction/frictionFactor";
+import { altshulRoot, frictionFactor, ROUGHEST } from "../../friction/frictionFactor";
 import { columnsOf } from "../../numeric/columns";
 import { sectionArea } from "../../section/section";
 
 const TO_DECIMAL = 2 / Math.LN10;
 const FIRST_ROOT = 7; // 1/sqrt(f) of a workshop's duct, near enough
-
-/** The friction factor from which a solver begins. */
-export const FIRST_FACTOR = 1 / (FIRST_ROOT * FIRST_ROOT);
+const USUAL_VELOCITY = 20; // [m/s] of a workshop's air, near enough
 
 /**
  * Straight lengths of one network, by index, with 1/sqrt(f) of each carried from one airflow to the next: while a solver
@@ -21,7 +19,7 @@ export interface Lengths {
   readonly bandEnd: Float64Array; // [-] f at Re 4000, the upper end of the band after laminar flow; 0 until it is visited
   readonly root: Float64Array; // [-] 1/sqrt(f), carried
   readonly slope: Float64Array; // [Pa s/m3] d loss / dQ at the last visit
-  readonly shift: Float64Array; // one number: the largest relative change of a root since it was last set to 0
+  readonly beginAlike: boolean; // with one factor for all; else each with its own at a usual velocity, which saves a sweep
 }
 
 /**
@@ -30,7 +28,7 @@ export interface Lengths {
  * @returns columns of zeros
  * @source house
  */
-export function newLengths(count: number): Lengths {
+export function newLengths(count: number, beginAlike = true): Lengths {
   const column = columnsOf(count, 6);
   return {
     resistance: column(),
@@ -39,7 +37,7 @@ export function newLengths(count: number): Lengths {
     bandEnd: column(),
     root: column(),
     slope: column(),
-    shift: new Float64Array(1),
+    beginAlike,
   };
 }
 
@@ -57,8 +55,12 @@ export function setLength(
   const area = sectionArea(diameter, null);
   lengths.resistance[index] = ((length / diameter) * density) / (2 * area * area);
   lengths.reynoldsPerFlow[index] = (density * diameter) / (area * AIR_VISCOSITY);
-  lengths.wall[index] = roughness / diameter / 3.7;
-  if (lengths.root[index] === 0) lengths.root[index] = FIRST_ROOT; // one that was carried is nearer
+  const relativeRoughness = roughness / diameter;
+  lengths.wall[index] = relativeRoughness / 3.7;
+  if (lengths.root[index] !== 0) return; // one that was carried is nearer
+  lengths.root[index] = lengths.beginAlike
+    ? FIRST_ROOT
+    : altshulRoot(lengths.reynoldsPerFlow[index] * USUAL_VELOCITY * area, relativeRoughness);
 }
 
 /**
@@ -100,7 +102,6 @@ export function carriedFriction(lengths: Lengths, index: number, airflow: number
   const first = 1 + s;
   const next = x - (2 * g * first) / (2 * first * first + (g * s * b) / inside);
   lengths.root[index] = next;
-  lengths.shift[0] = Math.max(lengths.shift[0]!, Math.abs(next - x) / next);
   const factor = 1 / (next * next);
   const shape = 2 - (2 * s) / first;
   lengths.slope[index] = resistance * factor * airflow * shape;

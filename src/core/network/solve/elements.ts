@@ -55,6 +55,9 @@ const SMALLEST_ENTRY = 1e-12; // [-] an entry without any loss would leave its a
 export function elementsOf(network: Network, surroundings: Surroundings): Elements {
   const count = network.runs.length;
   const column = columnsOf(count, 8);
+  const meetings = meetingsOf(network, surroundings.density);
+  // Where losses go by what meets, more than one state may meet the equations, and where the sweeps begin decides which is found.
+  const byAirflows = meetings.some((meeting) => meeting !== null);
   const elements: Elements = {
     order: new Int32Array(network.order),
     joins: new Int32Array(network.joins),
@@ -68,14 +71,13 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
     reynoldsPerFlow: column(),
     deviceFactor: column(),
     deviceExponent: column(),
-    pipes: newLengths(count),
-    hoses: newLengths(count),
-    meetings: meetingsOf(network, surroundings.density),
+    pipes: newLengths(count, byAirflows),
+    hoses: newLengths(count, byAirflows),
+    meetings,
     crossings: new Array<Crossing | null>(count).fill(null),
     meets: new Uint8Array(count),
   };
-  for (const meeting of elements.meetings)
-    if (meeting !== null) setMeeting(elements, meeting.main, meeting, meeting.legs);
+  for (const meeting of meetings) if (meeting !== null) setMeeting(elements, meeting.main, meeting, meeting.legs);
   network.runs.forEach((run, index) => setRun(elements, index, run, surroundings));
   setOutlet(elements, network);
   setEnds(elements, network, surroundings);

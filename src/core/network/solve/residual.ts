@@ -21,6 +21,13 @@ export interface Residual {
   readonly worst: number; // the run that has it
 }
 
+/** What a solver knows that has found the state. */
+export interface Known {
+  readonly meetings: readonly (Meeting | null)[];
+  readonly pipes: { readonly root: Float64Array };
+  readonly hoses: { readonly root: Float64Array };
+}
+
 /**
  * By how much a state misses the equations of the network, each written out as it is defined and solved for nothing:
  * pressure along every run and through its junction, entry loss at every open end, every leak, and the airflow at every junction.
@@ -30,7 +37,7 @@ export interface Residual {
  * @param stillAt whether nothing can enter through a run, so that its airflow must be 0
  * @param suctionAtFan [Pa] what the fan holds at the last run's end
  * @param surroundings density, and what a run takes that names nothing else
- * @param meetings the network's junctions, where they are known already
+ * @param known the network's junctions and about where each 1/sqrt(f) lies, where that is known already; it only saves time
  * @returns [-] the largest misfit as a share of the system's largest pressure or airflow, and the run that has it
  * @source house definition, the network
  */
@@ -40,7 +47,7 @@ export function residualOf(
   stillAt: (index: number) => boolean,
   suctionAtFan: number,
   surroundings: Surroundings,
-  meetings: readonly (Meeting | null)[] = meetingsOf(network, surroundings.density),
+  known: Known | null = null,
 ): Residual {
   const { runs, order, joins, joining, last } = network;
   const { airflow, arriving, leak, suction } = state;
@@ -50,13 +57,15 @@ export function residualOf(
   const largestPressure = Math.abs(suctionAtFan) + 0.5 * density * velocityAtFan * velocityAtFan || 1;
   const largestAirflow = Math.abs(airflow[last]!) || 1;
   let [residual, worst] = [0, last];
-  const atJunction = lossesAtJunctions(network, airflow, meetings);
+  const atJunction = lossesAtJunctions(network, airflow, known?.meetings ?? meetingsOf(network, density));
   for (const index of order) {
     const run = runs[index]!;
     if (stillAt(index)) continue;
     const carried = airflow[index]!;
     const area = sectionArea(run.diameter, null);
-    const loss = lossOf(run, area, Math.abs(carried), hoseRoughness, density) * Math.sign(carried);
+    const loss =
+      lossOf(run, area, Math.abs(carried), hoseRoughness, density, known?.pipes.root[index], known?.hoses.root[index]) *
+      Math.sign(carried);
     const downstream = joins[index]! < 0 ? suctionAtFan : suction[joins[index]!]!;
     const along = suction[index]! + loss + atJunction[index]! - downstream;
     const isEnd = joining[index]!.length === 0 && run.gate !== "shut";
@@ -76,16 +85,24 @@ export function residualOf(
 }
 
 /** What a run costs at an airflow: pipe and hose by Colebrook-White, fittings, mitres in their air, the device. [Pa] */
-function lossOf(run: Run, area: number, airflow: number, hoseRoughness: number, density: number): number {
+function lossOf(
+  run: Run,
+  area: number,
+  airflow: number,
+  hoseRoughness: number,
+  density: number,
+  pipeNear: number | undefined,
+  hoseNear: number | undefined,
+): number {
   if (airflow === 0) return 0;
   const { diameter, device } = run;
   const velocity = airflow / area;
   const reynolds = reynoldsOf(velocity, diameter, density);
   let k = run.coefficient;
-  if (run.length > 0) k += (run.length / diameter) * frictionFactor(reynolds, run.roughness / diameter);
+  if (run.length > 0) k += (run.length / diameter) * frictionFactor(reynolds, run.roughness / diameter, pipeNear);
   if (run.hoseLength > 0) {
     const wall = run.hoseRoughness ?? hoseRoughness;
-    k += ((run.hoseLength * run.hoseTimes) / diameter) * frictionFactor(reynolds, wall / diameter);
+    k += ((run.hoseLength * run.hoseTimes) / diameter) * frictionFactor(reynolds, wall / diameter, hoseNear);
   }
   if (run.mitreCoefficient > 0) k += run.mitreCoefficient * (mitreInSlowAir(reynolds).times - 1);
   const along = k * 0.5 * density * velocity * velocity;

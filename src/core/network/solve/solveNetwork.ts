@@ -15,7 +15,7 @@ import type { Network, Run } from "../network";
 import { afterFan } from "./afterFan";
 import { inFlowOrder } from "./inFlowOrder";
 import { type Elements, elementsOf, setChangedRun, STILL } from "./elements";
-import { residualOf } from "./residual";
+import { type Residual, residualOf } from "./residual";
 import { quadraticOf, startAt } from "./startFlow";
 import { startNear } from "./startNear";
 import { type Flow, newFlow, sweepToEnds, sweepToFan } from "./sweep";
@@ -36,11 +36,9 @@ export interface Solution {
 }
 
 const MOST_SWEEPS = 200;
+const NEAR = 1e-6; // relative misfit from which one more step leads to the answer
 const TOLERANCE = 1e-13; // relative misfit at which the sweeps stop
 const PROMISED = 1e-9; // relative misfit that an answer may have
-
-/** A Halley step triples the right digits: after a change this small, friction is exact to the last one. */
-const SETTLED = 1e-6;
 
 /** Share of a fan's most airflow: less is as good as none. */
 const SMALLEST_SHARE = 1e-6;
@@ -198,75 +196,81 @@ function onFallingCurve(system: System, curve: FanCurve, flow: Flow): Solution {
   const { elements, fan, network } = system;
   const { last, discharge } = network;
   const [least, most] = [leastAirflow(curve), mostAirflow(curve)];
-  const onCurve = (airflow: number): number => Math.min(Math.max(airflow, least), most);
-  const lost = (state: Flow) => afterFan(elements, discharge, Math.max(onCurve(state.airflow[last]!), SMALLEST_SHARE * most), state.slope); // prettier-ignore
-  let after = lost(flow);
-  const available = (airflow: number): number => fan(airflow) - after(airflow);
-  return finish(system, flow, iterate(system, flow, { close, misses }), 1);
-
-  function close(state: Flow): Closing {
+  const onCurve = (state: Flow): number => Math.min(Math.max(state.airflow[last]!, least), most);
+  const close = (state: Flow): Closing => {
+    const after = afterFan(elements, discharge, Math.max(onCurve(state), SMALLEST_SHARE * most), state.slope);
+    const available = (airflow: number): number => fan(airflow) - after(airflow);
     const surplus = (airflow: number): number => available(airflow) - suctionFor(state, last, airflow);
     if (surplus(most) > 0) return { suction: available(most), beyond: new OutsideCurveError(curve, Infinity) };
     if (surplus(least) < 0) return { suction: available(least), beyond: new OutsideCurveError(curve, 0) };
     const airflow = fallingRootNear(surplus, least, most, state.airflow[last]!);
     return { suction: suctionFor(state, last, airflow), beyond: null };
-  }
-
-  function misses(state: Flow, suction: number): number {
-    after = lost(state);
-    return Math.abs(available(onCurve(state.airflow[last]!)) - suction);
-  }
+  };
+  const holds = (state: Flow): number => fan(onCurve(state)) - system.discharge(onCurve(state));
+  return solutionOf(system, flow, iterate(system, flow, { close, holds }), 1);
 }
 
 /** On a curve with a rising part the system is solved for one airflow after another, and the crossings are counted. */
 function onHumpedCurve(system: System, curve: FanCurve, flow: Flow): Solution {
   const { network, fan, discharge } = system;
-  const flowing = (airflow: number): number =>
+  const flowing = (airflow: number): Answer =>
     iterate(system, flow, {
       close: (state) => ({ suction: suctionFor(state, network.last, airflow), beyond: null }),
-      misses: () => 0,
+      holds: (_, suction) => suction,
     });
-  const surplus = (airflow: number): number => {
-    if (airflow === 0) return fan(0);
-    flowing(airflow);
-    return fan(airflow) - flow.suction[network.last]! - flow.loss[network.last]! - discharge(airflow);
-  };
+  const surplus = (airflow: number): number =>
+    airflow === 0 ? fan(0) : fan(airflow) - flowing(airflow).suction - discharge(airflow);
   const { at, crossings, fromRest } = stableCrossing(curve, surplus);
-  const solution = finish(system, flow, flowing(at), crossings);
+  const answer = { ...flowing(at), ...misfitOf(system, flow, fan(at) - discharge(at)) };
+  const solution = solutionOf(system, flow, answer, crossings);
   return { ...solution, fromRest: fromRest === at ? solution.fanAirflow : fromRest };
 }
 
+/** What stands at the fan's end of the network. */
 interface FanEnd {
   readonly close: (flow: Flow) => Closing;
-  readonly misses: (flow: Flow, suction: number) => number; // [Pa] by how much the fan would give another suction
+  readonly holds: (flow: Flow, suction: number) => number; // [Pa] what is held there at this airflow, by the laws themselves
 }
 
-/** Sweeps until the state meets its equations; gives the number of sweeps. */
-function iterate({ network, elements, least }: System, flow: Flow, { close, misses }: FanEnd): number {
-  sweepToFan(elements, flow, least, 0);
-  let before = Infinity;
+interface Answer extends Residual {
+  readonly iterations: number; // sweeps
+  readonly suction: number; // [Pa] at the fan inlet
+}
+
+/**
+ * Sweeps until the state meets its equations. A step of Newton's doubles the right digits, so one that begins near enough ends at
+ * the answer, and only such a state is held against the equations themselves.
+ */
+function iterate(system: System, flow: Flow, { close, holds }: FanEnd): Answer {
+  const { network, elements, least } = system;
+  let [before, suction] = [Infinity, 0];
   for (let iterations = 1; ; iterations++) {
-    const { suction, beyond } = close(flow);
-    sweepToEnds(elements, flow, suction);
-    const inDucts = sweepToFan(elements, flow, least, suction);
-    const pressure = Math.max(inDucts, misses(flow, suction));
-    const friction = Math.max(elements.pipes.shift[0]!, elements.hoses.shift[0]!);
+    const missed = sweepToFan(elements, flow, least, suction);
     const velocityPressure = elements.velocityResistance[network.last]! * flow.airflow[network.last]! ** 2;
-    const residual = pressure / (Math.abs(suction) + velocityPressure || 1);
-    const settled = friction <= SETTLED && residual <= PROMISED && (residual <= TOLERANCE || residual >= before);
-    if (settled && beyond !== null) throw beyond;
-    if (settled || iterations >= MOST_SWEEPS || !Number.isFinite(residual)) return iterations;
+    const share = missed / (Math.abs(suction) + velocityPressure || 1);
+    const closing = close(flow);
+    suction = closing.suction;
+    sweepToEnds(elements, flow, suction);
+    if (!Number.isFinite(share)) return { residual: NaN, worst: network.last, iterations, suction };
+    const isLast = iterations >= MOST_SWEEPS;
+    if ((iterations === 1 || share > NEAR) && !isLast) continue; // of a first state only the airflows are known
+    const misfit = misfitOf(system, flow, holds(flow, suction));
+    const { residual } = misfit;
+    const settled = residual <= PROMISED && (residual <= TOLERANCE || residual >= before);
+    if (settled && closing.beyond !== null) throw closing.beyond;
+    if (settled || isLast) return { ...misfit, iterations, suction };
     before = residual;
   }
 }
 
-function finish(system: System, flow: Flow, iterations: number, crossings: number): Solution {
-  const { network, elements, surroundings, fan, discharge } = system;
-  const fanAirflow = flow.airflow[network.last]!;
-  const fanPressure = fan(fanAirflow);
+function misfitOf({ network, elements, surroundings }: System, flow: Flow, suctionAtFan: number): Residual {
   const stillAt = (index: number): boolean => elements.kind[index] === STILL;
-  const suction = fanPressure - discharge(fanAirflow);
-  const { residual, worst } = residualOf(network, flow, stillAt, suction, surroundings, elements.meetings);
+  return residualOf(network, flow, stillAt, suctionAtFan, surroundings, elements);
+}
+
+function solutionOf({ network, fan }: System, flow: Flow, answer: Answer, crossings: number): Solution {
+  const { iterations, residual, worst } = answer;
+  const fanAirflow = flow.airflow[network.last]!;
   return {
     status: residual <= PROMISED ? "converged" : "not converged",
     iterations,
@@ -276,7 +280,7 @@ function finish(system: System, flow: Flow, iterations: number, crossings: numbe
     leak: flow.leak,
     suction: flow.suction,
     fanAirflow,
-    fanPressure,
+    fanPressure: fan(fanAirflow),
     fromRest: fanAirflow,
     crossings,
   };

@@ -1,4 +1,4 @@
-import { FIRST_FACTOR } from "./carriedFriction";
+import type { Lengths } from "./carriedFriction";
 import { type Elements, JUNCTION, LEAK_ONLY, OPEN_END, STILL } from "./elements";
 import { type Flow, newFlow } from "./sweep";
 
@@ -9,7 +9,7 @@ export interface Quadratic {
 }
 
 /**
- * The network with all its losses quadratic: friction with a usual factor, a device as at a usual airflow, what junctions lose left
+ * The network with all its losses quadratic: friction with the factor from which it is carried, a device as at a usual airflow, what junctions lose left
  * out, a leak by the suction alone. Such ducts in a row and side by side add up exactly, so it is solved without a step.
  *
  * @param elements the runs as columns
@@ -33,7 +33,8 @@ export function quadraticOf(elements: Elements, usual: number): Quadratic {
     const upstream = arrivingBy.rate[index]! + leakBy.rate[index];
     const resistance =
       elements.fixedResistance[index]! +
-      FIRST_FACTOR * (elements.pipes.resistance[index]! + elements.hoses.resistance[index]!) +
+      firstFriction(elements.pipes, index) +
+      firstFriction(elements.hoses, index) +
       (elements.deviceFactor[index]! > 0
         ? elements.deviceFactor[index]! * usual ** (elements.deviceExponent[index]! - 2)
         : 0);
@@ -44,6 +45,10 @@ export function quadraticOf(elements: Elements, usual: number): Quadratic {
   }
   return { flow, conductance };
 }
+
+/** [Pa s2/m6] of a straight length. */
+const firstFriction = ({ resistance, root }: Lengths, index: number): number =>
+  resistance[index]! > 0 ? resistance[index]! / root[index]! ** 2 : 0;
 
 /**
  * A first state: what flows in the quadratic network at a suction.

@@ -52,7 +52,7 @@ export function newFlow(count: number): Flow {
  * @param flow the state, which the sweep leaves ready for the way back
  * @param least [Pa] the slope of a quadratic law is never taken as less than at this loss, so that a run at rest can start
  * @param suctionAtFan [Pa] at the last run's end, against which its own loss is held
- * @returns [Pa] by how much the state before the sweep missed its equations; how far each friction was carried stands in `shift`
+ * @returns [Pa] by how much the state before the sweep missed its equations, friction as it is carried
  * @source house
  */
 export function sweepToFan(elements: Elements, flow: Flow, least: number, suctionAtFan: number): number {
@@ -60,7 +60,6 @@ export function sweepToFan(elements: Elements, flow: Flow, least: number, suctio
   const { arrivingBy, byDown } = flow;
   arrivingBy.offset.fill(0);
   arrivingBy.rate.fill(0);
-  elements.pipes.shift[0] = elements.hoses.shift[0] = 0;
   let pressure = 0;
   for (let place = 0; place < order.length; place++) {
     const index = order[place]!;
