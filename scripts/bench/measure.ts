@@ -42,9 +42,13 @@ function timeOf(job: () => void, repeats: number): number {
 
 const LONG_ENOUGH = 5; // ms, far above what the clock can tell apart
 
-/** How often a job must be repeated to last long enough. */
+const WARM = 200; // ms in which the engine has compiled what a job runs
+
+/** How often a job must be repeated to last long enough, once it is warm: counted cold, a quick one would hardly ever be run. */
 function repeatsFor(job: () => void): number {
   let repeats = 1;
+  while (timeOf(job, repeats) * repeats < WARM) repeats *= 2;
+  repeats = 1;
   while (timeOf(job, repeats) * repeats < LONG_ENOUGH) repeats *= 2;
   return repeats;
 }
