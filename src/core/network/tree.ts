@@ -75,9 +75,10 @@ function indexByName(runs: readonly Run[]): ReadonlyMap<string, number> {
     const run = runs[index]!;
     const name = plain(run.name);
     if (name === FAN) throw isCalledFan(run.label, run.name);
-    const before = byName.get(name);
-    if (before !== undefined) throw hasNameOf(run.label, run.name, runs[before]!.label);
     byName.set(name, index);
+    if (byName.size === index + 1) continue;
+    const before = runs.find((other) => plain(other.name) === name) ?? run;
+    throw hasNameOf(run.label, run.name, before.label);
   }
   return byName;
 }

@@ -7,10 +7,10 @@
  * @source house
  */
 export function columnsOf(length: number, count: number): () => Float64Array {
-  const all = new Float64Array(length * count);
-  let end = 0;
+  const { buffer } = new Float64Array(length * count);
+  let given = 0;
   return () => {
-    if (end >= all.length && length > 0) throw new Error(`more than ${count} columns were asked for`);
-    return all.subarray(end, (end += length));
+    if (given === count) throw new Error(`more than ${count} columns were asked for`);
+    return new Float64Array(buffer, given++ * length * Float64Array.BYTES_PER_ELEMENT, length);
   };
 }

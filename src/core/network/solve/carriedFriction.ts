@@ -22,14 +22,16 @@ export interface Lengths {
   readonly beginAlike: boolean; // with one factor for all; else each with its own at a usual velocity, which saves a sweep
 }
 
+/** Columns of each kind of length. */
+export const LENGTH_COLUMNS = 6;
+
 /**
  * Columns for so many lengths, not set yet.
  *
  * @returns columns of zeros
  * @source house
  */
-export function newLengths(count: number, beginAlike = true): Lengths {
-  const column = columnsOf(count, 6);
+export function newLengths(count: number, beginAlike = true, column = columnsOf(count, LENGTH_COLUMNS)): Lengths {
   return {
     resistance: column(),
     reynoldsPerFlow: column(),

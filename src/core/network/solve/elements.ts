@@ -8,7 +8,7 @@ import type { Surroundings } from "../designPass";
 import type { LegLine, StraightLeg } from "../junction/legLines";
 import { type Meeting, meetingOf, meetingsOf } from "../junction/meeting";
 import type { Network, Run } from "../network";
-import { carriedFriction, type Lengths, newLengths, setLength } from "./carriedFriction";
+import { carriedFriction, LENGTH_COLUMNS, type Lengths, newLengths, setLength } from "./carriedFriction";
 
 /** What stands at a run's upstream end. */
 export const STILL = 0; // nothing can enter: no airflow
@@ -54,7 +54,7 @@ const SMALLEST_ENTRY = 1e-12; // [-] an entry without any loss would leave its a
  */
 export function elementsOf(network: Network, surroundings: Surroundings): Elements {
   const count = network.runs.length;
-  const column = columnsOf(count, 8);
+  const column = columnsOf(count, 8 + 2 * LENGTH_COLUMNS);
   const meetings = meetingsOf(network, surroundings.density);
   // Where losses go by what meets, more than one state may meet the equations, and where the sweeps begin decides which is found.
   const byAirflows = meetings.some((meeting) => meeting !== null);
@@ -71,8 +71,8 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
     reynoldsPerFlow: column(),
     deviceFactor: column(),
     deviceExponent: column(),
-    pipes: newLengths(count, byAirflows),
-    hoses: newLengths(count, byAirflows),
+    pipes: newLengths(count, byAirflows, column),
+    hoses: newLengths(count, byAirflows, column),
     meetings,
     crossings: new Array<Crossing | null>(count).fill(null),
     meets: new Uint8Array(count),

@@ -1,4 +1,3 @@
-import { itemAt } from "../../../reference/itemAt";
 import type { Network } from "../network";
 
 /**
@@ -22,18 +21,16 @@ interface SortedTree {
 const trees = new WeakMap<Network["order"], SortedTree>();
 
 function sortedTree(network: Network): SortedTree {
-  const places = [...network.order, ...network.discharge];
-  const sortedPlace = new Int32Array(network.runs.length);
-  places.forEach((original, place) => {
-    sortedPlace[original] = place;
-  });
-  const moved = (original: number): number => (original < 0 ? -1 : itemAt(sortedPlace, original));
+  const places = network.order.concat(network.discharge);
+  const sortedPlace = new Int32Array(places.length);
+  for (let place = 0; place < places.length; place++) sortedPlace[places[place]!] = place;
+  const moved = (original: number): number => (original < 0 ? -1 : sortedPlace[original]!);
   const movedAll = (originals: readonly number[]): readonly number[] =>
     originals.length === 0 ? originals : originals.map(moved);
   const joined = {
-    joins: places.map((original) => moved(itemAt(network.joins, original))),
-    joining: places.map((original) => movedAll(itemAt(network.joining, original))),
-    order: movedAll(network.order),
+    joins: places.map((original) => moved(network.joins[original]!)),
+    joining: places.map((original) => movedAll(network.joining[original]!)),
+    order: network.order.map((_, place) => place),
     last: moved(network.last),
     discharge: movedAll(network.discharge),
     outlet: moved(network.outlet),

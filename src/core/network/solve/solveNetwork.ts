@@ -8,6 +8,7 @@ import {
   curveAt,
 } from "../../fan/fanCurve";
 import { stableCrossing } from "../../fan/operatingPoint";
+import { columnsOf } from "../../numeric/columns";
 import { fallingRootNear } from "../../numeric/fallingRoot";
 import type { Surroundings } from "../designPass";
 import { dischargeLoss } from "../dischargeLoss";
@@ -125,9 +126,10 @@ export function withOneRun(
 
 /** A solution of the network sorted along the flow, with its runs where they stood. */
 function inOrderOf(solution: Solution, places: readonly number[]): Solution {
-  const back = (column: Float64Array): Float64Array => {
-    const original = new Float64Array(column.length);
-    for (let place = 0; place < column.length; place++) original[places[place]!] = column[place]!;
+  const column = columnsOf(places.length, 3);
+  const back = (sorted: Float64Array): Float64Array => {
+    const original = column();
+    for (let place = 0; place < sorted.length; place++) original[places[place]!] = sorted[place]!;
     return original;
   };
   const { airflow, leak, suction, worst } = solution;
