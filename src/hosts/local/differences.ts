@@ -12,6 +12,7 @@ const differences: readonly string[] = [
   "A blank cell reaches a DUCT function as a blank here. Some versions of Excel send 0, so the functions take both alike wherever 0 cannot be meant.",
   'A double quote inside a text of a formula ("a""b") is not understood here. Write CHAR(34) in its place.',
   "A text that looks like a web address stays a text: nothing here opens it, and no icon of another host is fetched. HYPERLINK shows its label only.",
+  "1/2 and 4 1/2 are fractions of an inch here, where Excel takes 1/2 for a day: write 0.5 or =1/2, which both read alike. A DUCT function refuses a cell that shows a day or a time; in Excel it gets the number behind it.",
   "A sheet's name has no straight apostrophe here: a file's Bob's becomes Bob’s, in its formulas too.",
   "Ctrl+P prints the sheet in front, on the paper of its units. To print several, save the file and print it in a spreadsheet program.",
   "What a reload or Save keeps: values, formulas, looks, number formats, notes, names, lists of words, marks by text, line charts, tables that came with the sheet, widths, frozen rows, print set-up. Merged cells, pictures, pivot tables, other charts, rules and marks, hidden rows, colours of tabs and tables that you make here are not kept.",

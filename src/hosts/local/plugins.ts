@@ -1,4 +1,5 @@
 import { addAppendPlugin } from "./appendPlugin";
+import { readFractions } from "./days";
 import { addExtentPlugin } from "./extentPlugin";
 import { addKeptPlugin } from "./keptPlugin";
 import { pasteAnywhere } from "./pasteAnywhere";
@@ -15,6 +16,7 @@ export function addPlugins(): void {
   addExtentPlugin();
   addAppendPlugin();
   addWritePlugin();
+  readFractions();
   removeLinks();
   markNoValidCell();
   offerWords();

@@ -63,7 +63,7 @@ function whose({ workshop, numbers }: SummaryContents): SheetCell[] {
     text("E2", "Numbers", "label"),
     input("F2", numbers, { note: "Measured, read from drawings, guessed: say so to whoever reads this page." }),
     text("E3", "Date", "label"),
-    input("F3", null, { note: "As you write it: this page does not change it." }),
+    input("F3", null, { format: "@", note: "As you write it: this page does not change it." }),
     text(MAKER.labelCell, MAKER.label, "label"),
     input(MAKER.cell, null),
   ];

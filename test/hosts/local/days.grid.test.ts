@@ -1,0 +1,62 @@
+import { fractionIn } from "../../../src/hosts/local/days";
+import { bookOf, gridOf, setUpGrid, sheetOf, valueAt } from "./gridOfOurs";
+
+beforeAll(setUpGrid);
+
+const DAY = "m/d";
+const grid = () => gridOf(bookOf(sheetOf([{ at: "A1", value: 46000, format: DAY }, { at: "A2", value: "", format: "@" }, { at: "B1", value: null, formula: "=TOY.TWICE(A1)" }]))); // prettier-ignore
+
+/** As the field hands over what was typed: with the look of a day where the grid took it for one. */
+function typed(model: ReturnType<typeof gridOf>, at: string, content: string, format?: string): unknown[] {
+  const { col, row } = o_spreadsheet.helpers.toCartesian(at);
+  const sheetId = model.getters.getActiveSheetId();
+  model.dispatch("UPDATE_CELL", { sheetId, col, row, content, ...(format === undefined ? {} : { format }) });
+  const cell = model.getters.getEvaluatedCell({ sheetId, col, row });
+  return [cell.value, cell.formattedValue];
+}
+
+describe("what looks like a day", () => {
+  test.each([
+    ["1/2", 0.5],
+    ["4 1/2", 4.5],
+    ["12 15/16", 12.9375],
+    [" 3/64 ", 0.046875],
+    ["11/28", null],
+    ["1/3", null],
+    ["3/2", null],
+    ["0/2", null],
+    ["1/2/26", null],
+    ["1/2 in", null],
+    ["-1/2", null],
+    ["4.5 1/2", null],
+  ])("%p as a fraction of an inch is %p", (text, number) => {
+    expect(fractionIn(text)).toBe(number);
+  });
+
+  test("a fraction that is typed or pasted is its number, in a cell that showed numbers before", () => {
+    const model = grid();
+    expect(typed(model, "D1", "1/2", DAY)).toEqual([0.5, "0.5"]);
+    expect(typed(model, "D1", "4 1/2", DAY)).toEqual([4.5, "4.5"]);
+    const target = [{ left: 4, right: 4, top: 0, bottom: 0 }];
+    model.dispatch("PASTE_FROM_OS_CLIPBOARD", { target, clipboardContent: { text: "3/4\t5 1/8" } });
+    expect(["E1", "F1"].map((at) => valueAt(model, at))).toEqual([0.75, 5.125]);
+  });
+
+  test("a text stays a text, and a cell that shows days takes days", () => {
+    const model = grid();
+    expect(typed(model, "A2", "1/2")).toEqual(["1/2", "1/2"]);
+    expect(typed(model, "A1", "1/2")[1]).toBe("1/2");
+    expect(valueAt(model, "A1")).toBeGreaterThan(40_000);
+  });
+
+  test("a plain number over a day is that number, and looks so", () => {
+    expect(typed(grid(), "A1", "4")).toEqual([4, "4"]);
+  });
+
+  test("a function of ours gets a day as the text that its cell shows", () => {
+    const { col, row } = o_spreadsheet.helpers.toCartesian("B1");
+    const model = grid();
+    const { value, message } = model.getters.getEvaluatedCell({ sheetId: model.getters.getActiveSheetId(), col, row });
+    expect([value, message]).toEqual(["#VALUE!", "a number is needed; got 12/9"]); // 46,023 is the first day of 2026
+  });
+});
