@@ -12,6 +12,7 @@ export interface RunsTable {
   readonly hasTextOfDigits: (column: RunColumn) => boolean; // a number that was typed as a text
   readonly range: string; // its header too: a row that is inserted anywhere in it belongs to it
   readonly header: (column: RunColumn) => string; // a cell, which a program moves along with its column
+  readonly column: (column: RunColumn) => string; // its cells from the header on, as many as the range has
   readonly first: string; // the range's first cell
   readonly names: string; // the column Run from its header on, with the blank rows below the table
 }
@@ -58,6 +59,7 @@ export function runsTable(
       }),
     range: rangeText(range),
     header: (name) => cellText(range.sheet, column(name), range.top),
+    column: (name) => rangeText({ ...range, left: column(name), right: column(name) }),
     first: cellText(range.sheet, range.left, range.top),
     names: rangeText({ ...names, bottom: range.bottom + blankBelow(column("Run")) }),
   };

@@ -74,14 +74,14 @@ export const columnRead = (column: RunColumn, table: RunsTable): TableColumn =>
   readsDigits(column, table) ? `read ${column}` : `typed ${column}`;
 
 /**
- * Every cell of the table by its row and column within the range, never by its own address: so a row that is inserted belongs to
+ * Every cell of the table by its row within its column's range, never by its own address: so a row that is inserted belongs to
  * the table, one that is deleted or cut leaves no hole, and one that is pasted or sorted is read where it then stands.
  */
 export function tableCells(place: BudgetPlace, table: RunsTable): BlockColumn<BudgetColumn>[] {
   const typed = table.columns.map((column): BlockColumn<BudgetColumn> => {
     const read = (cell: string): string => (readsDigits(column, table) ? asItStands(cell) : taken(column, cell));
     const at = place.scalar(`at ${column}`);
-    const cell = (row: number): string => `INDEX(${table.range},${row + 1},${at})`;
+    const cell = (row: number): string => `INDEX(${table.column(column)},${row + 1})`;
     const told = `IF(ISERROR(${at}),"",${quotedText(ERROR_THERE)})`; // a column that somebody deleted is as blank as one that was never there
     return {
       name: `typed ${column}`,

@@ -66,7 +66,7 @@ function firstErrorOn(sheet: string): string {
   const all = `${sheetPrefix(sheet)}$A$1:$${WIDE}$${TALL}`;
   const rising = `(${TALL + 1}-ROW(${all}))`; // the first row has the most
   const most = `SUMPRODUCT(MAX(ISERROR(${all})*${rising}))`;
-  return `IF(${most}=0,0,${TALL + 1}-${most})`;
+  return `MOD(${TALL + 1}-${most},${TALL + 1})`; // 0 where there is none
 }
 
 /** One row per name; the other spellings of a row take its figures. 0 stands where no upper velocity is printed. */

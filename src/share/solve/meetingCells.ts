@@ -69,6 +69,7 @@ export function junctionCells(
   sweep: number,
 ): Readonly<Record<Exclude<MeetingColumn, keyof ReturnType<typeof legCells>>, Column>> {
   const at = place.cell;
+  const { sum, pushOf, stillPush } = eliminated(place, budget, sweep);
   const now = (column: SweepColumn, row: number): string => at(`${column}${sweep}`, row);
   const flow = (row: number): string => at(`airflow${sweep - 1}`, row);
   const there = (column: SweepColumn, row: number): string => onward(place, `${column}${sweep}`, row);
@@ -77,23 +78,12 @@ export function junctionCells(
   const leg = (row: number, formula: string): string =>
     `IF(OR(${at("isLeg", row)}=0,${at("kind", row)}=0),0,${formula})`;
   const meeting = (row: number, formula: string): string => `IF(${at("hasMeeting", row)}=0,0,${formula})`;
-  const sum = (row: number, ...columns: readonly SweepColumn[]): string => {
-    const joined = `(${budget.above("next", row)}=${budget.cell("own", row)})`;
-    return `SUMPRODUCT(${[joined, ...columns.map((column) => place.above(`${column}${sweep}`, row))].join("*")})`;
-  };
   // How the factor falls with the share of the air, where it does.
   const fall = (row: number): string => {
     const [q, all] = [flow(row), there("meets", row)];
     const falls = `AND(${at("wide", row)}>0,${all}>0,${q}>0,${q}<${all},${FACTOR}*(1-${q}/${all})>${LEAST_FACTOR})`;
     return `IF(${at("wide", row)}=0,0,IF(${all}<=0,0,IF(${falls},0-${at("wide", row)}*${FACTOR}*${now("balance", row)}/${all},0)))`;
   };
-  const det = (row: number): string =>
-    `((1+${now("mainByMain", row)})*(1+${now("pushByPush", row)})-${now("mainByPush", row)}*${now("pushByMain", row)})`;
-  const mainOf = (first: string, second: string, row: number): string =>
-    `((${first})*(1+${now("pushByPush", row)})-${now("mainByPush", row)}*(${second}))/${det(row)}`;
-  const pushOf = (first: string, second: string, row: number): string =>
-    `((1+${now("mainByMain", row)})*(${second})-${now("pushByMain", row)}*(${first}))/${det(row)}`;
-  const stillPush = (row: number): string => `${sum(row, "pushes", "alone")}-${now("push", row)}`;
   return {
     byMain: {
       heading: "its slope by the main's air",
@@ -109,7 +99,12 @@ export function junctionCells(
       formula: (row) =>
         leg(
           row,
-          `${now("rate", row)}/(1+${now("rate", row)}*${bears(row, `${now("factor", row)}*2*${at("perLeg", row)}*ABS(${flow(row)})+${now("fall", row)}+${at("spared", row)}*${main(row)}`)})`,
+          throughSlope(
+            place,
+            sweep,
+            `${now("slope", row)}+${bears(row, `${now("factor", row)}*2*${at("perLeg", row)}*ABS(${flow(row)})+${now("fall", row)}+${at("spared", row)}*${main(row)}`)}`,
+            row,
+          ),
         ),
     },
     alone: {
@@ -120,7 +115,9 @@ export function junctionCells(
           row,
           `${now("joint", row)}-${own}*${flow(row)}-${now("byMain", row)}*${there("meets", row)}+${now("factor", row)}*${there("push", row)}`,
         );
-        return leg(row, `${now("through", row)}*(${now("offset", row)}/${now("rate", row)}-(${constant}))`);
+        const entering = `(${now("arrivingOffset", row)}+${now("leakOffset", row)})`;
+        const along = `${entering}/${now("rate", row)}-${now("loss", row)}-${now("slope", row)}*(${entering}-${flow(row)})`;
+        return leg(row, `${now("through", row)}*(${along}-(${constant}))`); // not by the offset, which would be a step more for each row
       },
     },
     pushes: {
@@ -131,14 +128,6 @@ export function junctionCells(
     mainByPush: { heading: "by push", formula: (row) => meeting(row, `0-${sum(row, "through", "factor")}`) },
     pushByMain: { heading: "Push by main", formula: (row) => meeting(row, sum(row, "pushes", "through", "byMain")) },
     pushByPush: { heading: "by push", formula: (row) => meeting(row, `0-${sum(row, "pushes", "through", "factor")}`) },
-    mainOffset: {
-      heading: "Main = this",
-      formula: (row) => meeting(row, mainOf(sum(row, "alone"), stillPush(row), row)),
-    },
-    mainRate: {
-      heading: "+ this × suction",
-      formula: (row) => meeting(row, mainOf(sum(row, "through"), sum(row, "pushes", "through"), row)),
-    },
     pushOffset: {
       heading: "Push = this",
       formula: (row) => meeting(row, pushOf(sum(row, "alone"), stillPush(row), row)),
@@ -150,12 +139,44 @@ export function junctionCells(
   };
 }
 
-/** A leg's airflow with the junction's suction known. */
-export function legAirflow(place: SolvePlace, sweep: number, row: number): string {
+/** The two equations of a junction, for its main's air and its push, solved for each. */
+function eliminated(place: SolvePlace, budget: BudgetPlace, sweep: number) {
+  const now = (column: SweepColumn, row: number): string => place.cell(`${column}${sweep}`, row);
+  const sum = (row: number, ...columns: readonly SweepColumn[]): string => {
+    const joined = `(${budget.above("next", row)}=${budget.cell("own", row)})`;
+    return `SUMPRODUCT(${[joined, ...columns.map((column) => place.above(`${column}${sweep}`, row))].join("*")})`;
+  };
+  const det = (row: number): string =>
+    `((1+${now("mainByMain", row)})*(1+${now("pushByPush", row)})-${now("mainByPush", row)}*${now("pushByMain", row)})`;
+  const mainOf = (first: string, second: string, row: number): string =>
+    `((${first})*(1+${now("pushByPush", row)})-${now("mainByPush", row)}*(${second}))/${det(row)}`;
+  const pushOf = (first: string, second: string, row: number): string =>
+    `((1+${now("mainByMain", row)})*(${second})-${now("pushByMain", row)}*(${first}))/${det(row)}`;
+  const stillPush = (row: number): string => `${sum(row, "pushes", "alone")}-${now("push", row)}`;
+  return { sum, mainOf, pushOf, stillPush };
+}
+
+/** The air that arrives in a run in which legs meet, as a line over the suction there. */
+export function mainLine(place: SolvePlace, budget: BudgetPlace, sweep: number, row: number) {
+  const { sum, mainOf, stillPush } = eliminated(place, budget, sweep);
+  return {
+    offset: mainOf(sum(row, "alone"), stillPush(row), row),
+    rate: mainOf(sum(row, "through"), sum(row, "pushes", "through"), row),
+  };
+}
+
+/** Airflow per suction through a run and whatever else rises with its airflow by this slope; one step behind the air that arrives. */
+export function throughSlope(place: SolvePlace, sweep: number, slope: string, row: number): string {
+  const perSuction = `(${place.cell(`leakBase${sweep}`, row)}+(1+${place.cell(`leakTimes${sweep}`, row)})*${place.cell(`arrivingRate${sweep}`, row)})`;
+  return `${perSuction}/(1+(${slope})*${perSuction})`;
+}
+
+/** A leg's airflow as a line over its junction's suction. */
+export function legLine(place: SolvePlace, sweep: number, row: number) {
   const now = (column: SweepColumn): string => place.cell(`${column}${sweep}`, row);
   const there = (column: SweepColumn): string => onward(place, `${column}${sweep}`, row);
-  const down = now("down");
-  const main = `(${there("mainOffset")}+${there("mainRate")}*${down})`;
-  const push = `(${there("pushOffset")}+${there("pushRate")}*${down})`;
-  return `${now("alone")}+${now("through")}*(${down}-${now("byMain")}*${main}+${now("factor")}*${push})`;
+  return {
+    offset: `${now("alone")}+${now("through")}*(${now("factor")}*${there("pushOffset")}-${now("byMain")}*${there("arrivingOffset")})`,
+    rate: `${now("through")}*(1+${now("factor")}*${there("pushRate")}-${now("byMain")}*${there("arrivingRate")})`,
+  };
 }

@@ -3,7 +3,7 @@ import type { BudgetPlace } from "../budget/blockNames";
 import { newton } from "../budget/frictionCells";
 import { moreInSlowAir, slopeInSlowAir } from "../translate/expressions/slowAir";
 import { num } from "../translate/expressions/text";
-import { legAirflow } from "./meetingCells";
+import { legLine, mainLine, throughSlope } from "./meetingCells";
 import type { MeetingColumn, SolvePlace, StillColumn, SweepColumn } from "./solveNames";
 import type { Column } from "./stillCells";
 
@@ -152,17 +152,20 @@ export function walkCells(
   };
   const moves = (row: number, formula: string): string => `IF(${kind(row)}=0,0,${formula})`;
   const entering = (row: number): string => `(${now("arrivingOffset", row)}+${now("leakOffset", row)})`;
-  const perSuction = (row: number): string => `(${now("arrivingRate", row)}+${now("leakRate", row)})`;
+  const perSuction = (row: number): string =>
+    `(${now("leakBase", row)}+(1+${now("leakTimes", row)})*${now("arrivingRate", row)})`;
+  const downstream = (row: number): string =>
+    `IF(${at("joins", row)}=0,${place.scalar(`fanSuction${sweep}`)},INDEX(${place.below(`suction${sweep}`, row)},${at("joins", row)}))`;
   return {
     arrivingOffset: {
       heading: "Arriving = this",
       formula: (row) =>
-        `IF(${kind(row)}=2,${atEnd("arriving", row).offset},IF(${at("hasMeeting", row)}=1,${now("mainOffset", row)},IF(${kind(row)}=1,${joined("offset", row)},0)))`,
+        `IF(${kind(row)}=2,${atEnd("arriving", row).offset},IF(${at("hasMeeting", row)}=1,${mainLine(place, budget, sweep, row).offset},IF(${kind(row)}=1,${joined("offset", row)},0)))`,
     },
     arrivingRate: {
       heading: "+ this × suction",
       formula: (row) =>
-        `IF(${kind(row)}=2,${atEnd("arriving", row).rate},IF(${at("hasMeeting", row)}=1,${now("mainRate", row)},IF(${kind(row)}=1,${joined("rate", row)},0)))`,
+        `IF(${kind(row)}=2,${atEnd("arriving", row).rate},IF(${at("hasMeeting", row)}=1,${mainLine(place, budget, sweep, row).rate},IF(${kind(row)}=1,${joined("rate", row)},0)))`,
     },
     leakAt: {
       heading: "Leak made straight at (m³/s)",
@@ -190,14 +193,28 @@ export function walkCells(
         return `IF(${kind(row)}=3,${atEnd("leak", row).offset},IF(${leaksBeside(row)},${beside},0))`;
       },
     },
-    leakRate: {
-      heading: "+ this × suction",
+    leakBase: {
+      heading: "Leak: × suction",
       formula: (row) =>
-        `IF(${kind(row)}=3,${atEnd("leak", row).rate},IF(${leaksBeside(row)},(1+${now("coupling", row)}*${now("arrivingRate", row)})/(${now("own", row)}-${now("coupling", row)}),0))`,
+        `IF(${kind(row)}=3,${atEnd("leak", row).rate},IF(${leaksBeside(row)},1/(${now("own", row)}-${now("coupling", row)}),0))`,
+    },
+    leakTimes: {
+      heading: "+ this × what arrives by it",
+      formula: (row) =>
+        `IF(${leaksBeside(row)},${now("coupling", row)}/(${now("own", row)}-${now("coupling", row)}),0)`,
     },
     rate: {
       heading: "Airflow: × suction downstream",
-      formula: (row) => moves(row, `${perSuction(row)}/(1+${now("slope", row)}*${perSuction(row)})`),
+      formula: (row) => moves(row, throughSlope(place, sweep, now("slope", row), row)),
+    },
+    flowOffset: {
+      heading: "Airflow = this",
+      formula: (row) =>
+        `IF(${at("isLeg", row)}=1,${moves(row, legLine(place, sweep, row).offset)},${now("offset", row)})`,
+    },
+    flowRate: {
+      heading: "+ this × suction downstream",
+      formula: (row) => `IF(${at("isLeg", row)}=1,${moves(row, legLine(place, sweep, row).rate)},${now("rate", row)})`,
     },
     offset: {
       heading: "+ this",
@@ -209,18 +226,17 @@ export function walkCells(
     },
     down: {
       heading: "Suction downstream (Pa)",
-      formula: (row) =>
-        `IF(${budget.cell("sideThere", row)}<>1,0,IF(${at("joins", row)}=0,${place.scalar(`fanSuction${sweep}`)},INDEX(${place.below(`suction${sweep}`, row)},${at("joins", row)})))`,
+      formula: (row) => `IF(${budget.cell("sideThere", row)}<>1,0,${downstream(row)})`,
     },
     airflow: {
       heading: "Airflow (m³/s)",
       formula: (row) =>
-        `IF(${budget.cell("sideThere", row)}=2,${place.scalar(`fanAirflow${sweep}`)},${moves(row, `IF(${at("isLeg", row)}=1,${legAirflow(place, sweep, row)},${now("offset", row)}+${now("rate", row)}*${now("down", row)})`)})`,
+        `IF(${budget.cell("sideThere", row)}=2,${place.scalar(`fanAirflow${sweep}`)},${now("flowOffset", row)}+${now("flowRate", row)}*${now("down", row)})`,
     },
     suction: {
       heading: "Suction at its start (Pa)",
       formula: (row) =>
-        `IF(${kind(row)}=0,IF(${at("cut", row)}=1,0,${now("down", row)}),(${now("airflow", row)}-${entering(row)})/${perSuction(row)})`,
+        `IF(${budget.cell("sideThere", row)}<>1,0,IF(${kind(row)}=0,IF(${at("cut", row)}=1,0,${downstream(row)}),(${now("flowOffset", row)}+${now("flowRate", row)}*${downstream(row)}-${entering(row)})/${perSuction(row)}))`,
     },
     arriving: {
       heading: "Arriving (m³/s)",
@@ -228,7 +244,11 @@ export function walkCells(
     },
     leak: {
       heading: "Leak (m³/s)",
-      formula: (row) => moves(row, `${now("leakOffset", row)}+${now("leakRate", row)}*${now("suction", row)}`),
+      formula: (row) =>
+        moves(
+          row,
+          `${now("leakOffset", row)}+(${now("leakBase", row)}+${now("leakTimes", row)}*${now("arrivingRate", row)})*${now("suction", row)}`,
+        ),
     },
   };
 }
