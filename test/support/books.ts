@@ -10,25 +10,29 @@ export interface SheetOfTest {
   readonly rows: readonly (readonly Value[])[];
   readonly at?: { readonly column: number; readonly row: number }; // of the first value; A1 where not said
   readonly formulas?: Readonly<Record<string, string>>; // by address
+  readonly formats?: Readonly<Record<string, string>>; // by address
 }
 
 /** A book typed by hand: what its cells show, and which of them are formulas. */
 export function bookOf(sheets: Readonly<Record<string, SheetOfTest>>, names: readonly CellName[] = []): Calculated {
-  const entries = Object.entries(sheets).map(([name, { rows, at = { column: 1, row: 1 }, formulas = {} }]) => {
-    const shown = new Map<string, ShownCell>();
-    rows.forEach((row, down) =>
-      row.forEach((value, across) => {
-        if (value !== null && value !== "") shown.set(cellAddress(at.column + across, at.row + down), { value });
-      }),
-    );
-    const cells = [...shown].flatMap(([address, { value }]): SheetCell[] => {
-      const formula = formulas[address];
-      if (formula !== undefined) return [{ at: address, formula }];
-      return typeof value === "object" && value !== null ? [] : [{ at: address, value }];
-    });
-    const sheet = { name, columns: [], tallRows: [], frozen: { rows: 0, columns: 0 }, cells, lists: [], flags: [] };
-    return { name, sheet, shown };
-  });
+  const entries = Object.entries(sheets).map(
+    ([name, { rows, at = { column: 1, row: 1 }, formulas = {}, formats = {} }]) => {
+      const shown = new Map<string, ShownCell>();
+      rows.forEach((row, down) =>
+        row.forEach((value, across) => {
+          if (value !== null && value !== "") shown.set(cellAddress(at.column + across, at.row + down), { value });
+        }),
+      );
+      const cells = [...shown].flatMap(([address, { value }]): SheetCell[] => {
+        const formula = formulas[address];
+        const look = formats[address] === undefined ? {} : { format: formats[address] };
+        if (formula !== undefined) return [{ at: address, formula, ...look }];
+        return typeof value === "object" && value !== null ? [] : [{ at: address, value, ...look }];
+      });
+      const sheet = { name, columns: [], tallRows: [], frozen: { rows: 0, columns: 0 }, cells, lists: [], flags: [] };
+      return { name, sheet, shown };
+    },
+  );
   return {
     workbook: { name: "Typed by hand", sheets: entries.map(({ sheet }) => sheet), names },
     shown: new Map(entries.map(({ name, shown }) => [name, shown])),

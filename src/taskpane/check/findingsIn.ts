@@ -1,4 +1,5 @@
 import type { Finding, CheckRule } from "./finding";
+import { dayForNumber } from "./rules/dayForNumber";
 import { farOut } from "./rules/farOut";
 import { fanShort } from "./rules/fanShort";
 import { longHose } from "./rules/longHose";
@@ -20,6 +21,7 @@ import type { Seen } from "./seenIn";
 const rules: readonly CheckRule[] = [
   unknownFunction,
   refusal,
+  dayForNumber,
   farOut,
   metalWithWood,
   settling,

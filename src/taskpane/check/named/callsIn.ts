@@ -39,6 +39,23 @@ export function wholeCallsIn(book: Calculated): readonly {
   );
 }
 
+/** Every cell and range that a call of ours in a book takes. */
+export function takenCells(book: Calculated): RangeRef[] {
+  return book.workbook.sheets.flatMap(({ name: sheet, cells }) =>
+    cells.flatMap((cell) =>
+      "formula" in cell && callsOurs(cell.formula)
+        ? callsAmong(piecesOf(cell.formula)).flatMap(({ args }) =>
+            args.flat().flatMap((piece) => {
+              const range =
+                piece.type === "our call" ? null : rangeNamed((piece as { value: string }).value, sheet, book);
+              return range === null ? [] : [range];
+            }),
+          )
+        : [],
+    ),
+  );
+}
+
 function piecesOf(formula: string): readonly Piece[] {
   try {
     return formulaTree(formula);
