@@ -33,15 +33,25 @@ export interface Elements {
   readonly pipes: Lengths;
   readonly hoses: Lengths;
   readonly meetings: (Meeting | null)[]; // by the run that others join
-  readonly crossings: (Crossing | null)[]; // the same as the sweeps cross them
+  readonly crossing: Crossing; // one for all: each is left before the next is reached
   readonly meets: Uint8Array; // 1 where a run joins one of these
 }
 
-/** A junction on which the sweeps write: first those of its legs in which air flows, made straight. */
+/** Where the sweeps write while they cross a junction: first those of its legs in which air flows, made straight. */
 export interface Crossing {
-  readonly meeting: Meeting;
-  readonly legs: readonly { -readonly [Key in keyof StraightLeg]: number }[]; // as many as the meeting has, flowing or not
+  readonly legs: readonly { -readonly [Key in keyof StraightLeg]: number }[]; // as many as any junction has
   readonly lines: readonly LegLine[];
+}
+
+function newCrossing(joining: Network["joining"]): Crossing {
+  const legs: Crossing["legs"][number][] = [];
+  const lines: LegLine[] = [];
+  for (const { length } of joining)
+    while (legs.length < length) {
+      legs.push({ offset: 0, rate: 0, constant: 0, byOwn: 0, byMain: 0, byPush: 0, pushes: 0 });
+      lines.push({ offset: 0, rate: 0 });
+    }
+  return { legs, lines };
 }
 
 const SMALLEST_ENTRY = 1e-12; // [-] an entry without any loss would leave its airflow undetermined
@@ -74,7 +84,7 @@ export function elementsOf(network: Network, surroundings: Surroundings): Elemen
     pipes: newLengths(count, byAirflows, column),
     hoses: newLengths(count, byAirflows, column),
     meetings,
-    crossings: new Array<Crossing | null>(count).fill(null),
+    crossing: newCrossing(network.joining),
     meets: new Uint8Array(count),
   };
   for (const meeting of meetings) if (meeting !== null) setMeeting(elements, meeting.main, meeting, meeting.legs);
@@ -149,14 +159,6 @@ function setOutlet({ fixedResistance, velocityResistance }: Elements, { runs, ou
 function setMeeting(elements: Elements, main: number, meeting: Meeting | null, legs: readonly number[]): void {
   elements.meetings[main] = meeting;
   for (const leg of legs) elements.meets[leg] = meeting === null ? 0 : 1;
-  elements.crossings[main] =
-    meeting === null
-      ? null
-      : {
-          meeting,
-          legs: legs.map(() => ({ offset: 0, rate: 0, constant: 0, byOwn: 0, byMain: 0, byPush: 0, pushes: 0 })),
-          lines: legs.map(() => ({ offset: 0, rate: 0 })),
-        };
 }
 
 /** What stands at each upstream end, by the gates as they are. */

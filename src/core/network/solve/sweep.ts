@@ -1,7 +1,8 @@
 import { legLoss } from "../../fittings/junction";
 import { columnsOf } from "../../numeric/columns";
 import { type LegLine, legLines } from "../junction/legLines";
-import { type Crossing, type Elements, LEAK_ONLY, OPEN_END, runHead, STILL } from "./elements";
+import type { Meeting } from "../junction/meeting";
+import { type Elements, LEAK_ONLY, OPEN_END, runHead, STILL } from "./elements";
 
 /** The unknowns of a network, and what one sweep leaves behind for the way back. Everything is SI; a reversed flow is negative. */
 export interface Flow {
@@ -65,8 +66,8 @@ export function sweepToFan(elements: Elements, flow: Flow, least: number, suctio
     const index = order[place]!;
     const kind = elements.kind[index]!;
     if (kind === STILL) continue;
-    const crossing = elements.crossings[index]!;
-    let missed = crossing === null ? 0 : throughJunction(elements.kind, flow, crossing);
+    const meeting = elements.meetings[index]!;
+    let missed = meeting === null ? 0 : throughJunction(elements, flow, meeting);
     if (kind === OPEN_END) missed = linearEnd(elements, flow, index, flow.arriving, arrivingBy, least);
     if (kind === LEAK_ONLY) missed = linearEnd(elements, flow, index, flow.leak, flow.leakBy, least);
     else if (elements.leakShare[index]! > 0) missed = Math.max(missed, linearLeak(elements, flow, index, least));
@@ -131,8 +132,9 @@ function linearLeak(elements: Elements, flow: Flow, index: number, least: number
  * From Q by the pressure before the junction, of each run that joins, to Q by the junction's own suction; gives how far the
  * junction's losses are missed [Pa].
  */
-function throughJunction(kind: Uint8Array, flow: Flow, { meeting, legs, lines }: Crossing): number {
+function throughJunction({ kind, crossing }: Elements, flow: Flow, meeting: Meeting): number {
   const { main, junction, factors } = meeting;
+  const { legs, lines } = crossing;
   const { byDown, arrivingBy, airflow } = flow;
   let [carried, push] = [0, 0];
   for (let place = 0; place < meeting.legs.length; place++) {
