@@ -245,7 +245,7 @@ interface Answer extends Residual {
  */
 function iterate(system: System, flow: Flow, { close, holds }: FanEnd): Answer {
   const { network, elements, least } = system;
-  let [before, suction] = [Infinity, 0];
+  let [before, suction, stalled] = [Infinity, 0, 0];
   for (let iterations = 1; ; iterations++) {
     const missed = sweepToFan(elements, flow, least, suction);
     const velocityPressure = elements.velocityResistance[network.last]! * flow.airflow[network.last]! ** 2;
@@ -258,7 +258,8 @@ function iterate(system: System, flow: Flow, { close, holds }: FanEnd): Answer {
     if ((iterations === 1 || share > NEAR) && !isLast) continue; // of a first state only the airflows are known
     const misfit = misfitOf(system, flow, holds(flow, suction));
     const { residual } = misfit;
-    const settled = residual <= PROMISED && (residual <= TOLERANCE || residual >= before);
+    if (residual >= before) stalled++;
+    const settled = residual <= PROMISED && (residual <= TOLERANCE || stalled > 1); // at a kink of friction one step may stall
     if (settled && closing.beyond !== null) throw closing.beyond;
     if (settled || isLast) return { ...misfit, iterations, suction };
     before = residual;
