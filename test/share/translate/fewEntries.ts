@@ -30,7 +30,13 @@ const quotedIn = (formula: string): string[] => formula.match(/"[^"]+"/g) ?? [];
 
 function cut(sheet: Sheet, unnamed: ReadonlySet<string>, pointedAt: ReadonlySet<string>): Sheet {
   const row = (at: string): string => at.replace(/^[A-Z]+/, "");
-  const lines = new Set(sheet.cells.flatMap(({ at }) => (at.startsWith("D") ? [row(at)] : []))); // of curves, which are few
+  // of curves, and of the names that they are read by: both are few
+  const lines = new Set(
+    sheet.cells.flatMap((cell) => {
+      const isName = cell.at.startsWith("B") && "value" in cell && typeof cell.value === "string";
+      return isName || cell.at.startsWith("D") ? [row(cell.at)] : [];
+    }),
+  );
   const gone = new Set(
     sheet.cells.flatMap((cell) =>
       "value" in cell &&

@@ -7,7 +7,7 @@ import { cellAddress } from "../../../sheets/address";
 import { onAnySheet } from "../../formula/ranges";
 import { quotedText } from "../../references";
 import type { LookupTables } from "../lookupTables";
-import { BRANCH_AT, BRANCH_NAMES } from "../tableBlocks/fittingBlocks";
+import { BRANCH_AT, BRANCH_LINE } from "../tableBlocks/fittingBlocks";
 import { lineHolds, readLine } from "../tableBlocks/lineBlock";
 import { diameterItemOf, unlessRefused } from "../tableBlocks/offeredEntries";
 import type { RangeRef } from "../../../sheets/rangeRef";
@@ -136,6 +136,9 @@ const behindFirst = (cell: string): string => `IF(${cell}="","",MID(${cell},FIND
 function entryRow(at: (column: Column) => string, { diameter, system, tables }: Where): string[] {
   const block = tables.block(`fittings ${system}`);
   const lines = tables.block(`diameter items ${system}`);
+  const named = tables.block("line names");
+  const lineOf = (name: string): string =>
+    `IFERROR(INDEX(${named.range("line")},MATCH(${name},${named.range("name")},0)),"")`;
   const [list, entry, mark, count, name, row, last, number, line, x, one, all] = COLUMNS.map(at) as [
     ...[string, string, string, string, string, string, string, string, string, string, string, string],
   ];
@@ -154,7 +157,7 @@ function entryRow(at: (column: Column) => string, { diameter, system, tables }: 
     `IF(${name}="",0,IFERROR(MATCH(${plainName(name)},${block.range("entry")},0),0))`,
     `IF(OR(${row}>0,ISERROR(FIND(" ",${words}))),"",MID(${words},${lastBlank}+1,40))`,
     digitsOf(last, '""'),
-    `IF(${row}>0,INDEX(${block.range("goes by diameter as")},${row})&"",IF(${number}="","",LOWER(LEFT(${words},${lastBlank}-1))))`,
+    `IF(${row}>0,INDEX(${block.range("goes by diameter as")},${row})&"",IF(${number}="","",${lineOf(`LEFT(${words},${lastBlank}-1)`)}))`,
     `IF(${row}=0,${number},${diameter ?? '""'})`,
     `IF(${entry}="",0,IF(${line}="",${ofEntry},${ofLine}))`,
     `IF(${entry}="",0,${times}*${one})`,
@@ -166,16 +169,13 @@ function entryRow(at: (column: Column) => string, { diameter, system, tables }: 
 function branchSoFar(at: (column: Column) => string, above: (column: Column) => string, where: Where): string[] {
   const block = where.tables.block(`fittings ${where.system}`);
   const [row, before, number] = [at("row of the table"), above("branch so far at"), at("number at its end")];
-  const isBranch = `IF(${number}="",FALSE,${isOneOfTexts(at("on the line"), BRANCH_NAMES)})`;
+  const isBranch = `IF(${number}="",FALSE,${at("on the line")}=${quotedText(BRANCH_LINE)})`;
   const own = `IF(${row}=0,IF(${isBranch},${number},0),INDEX(${block.range(BRANCH_AT)},${row})+0)`;
   return [
     `IF(${before}<>0,${before},${own})`,
     `IF(${before}<>0,${above("its K")},IF(${at("branch so far at")}=0,0,${at("K of one")}))`,
   ];
 }
-
-const isOneOfTexts = (cell: string, names: readonly string[]): string =>
-  `OR(${names.map((name) => `${cell}=${quotedText(name)}`).join(",")})`;
 
 /** K of an item that goes by the duct's diameter, by the table of its points; #N/A outside them. */
 function byDiameter(item: string, diameter: string | null, system: UnitSystem, tables: LookupTables): string {

@@ -1,5 +1,5 @@
 import type { BlockNeeds, TableBlock } from "./block";
-import { diameterItemBlock, entryBlock } from "./fittingBlocks";
+import { diameterItemBlock, entryBlock, lineNameBlock } from "./fittingBlocks";
 import { gateBlock, leakageBlock, materialBlock, sizeBlock, unitBlock } from "./keyedBlocks";
 
 /** Every table that a formula may ask for by name. */
@@ -20,6 +20,7 @@ export const blocks = {
   "hoods SI": (tables) => entryBlock("hood", "SI", tables),
   "diameter items IP": (tables) => diameterItemBlock("IP", tables),
   "diameter items SI": (tables) => diameterItemBlock("SI", tables),
+  "line names": () => lineNameBlock(),
 } satisfies Record<string, (tables: BlockNeeds) => TableBlock>;
 
 export type BlockName = keyof typeof blocks;

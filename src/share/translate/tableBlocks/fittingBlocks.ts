@@ -67,24 +67,28 @@ export function diameterItemBlock(system: UnitSystem, tables: BlockNeeds): Table
   return lineBlock(title, [...byDiameters, ...numberedLines()]);
 }
 
-/** Names behind which a number is a branch's angle. */
-export const BRANCH_NAMES: readonly string[] = lossFamilies
-  .filter(({ key }) => key === BRANCH)
-  .flatMap(({ key, aliases }) => [key, ...aliases].map(plain));
+/** The line on which a number behind a branch's name, its angle, is read. */
+export const BRANCH_LINE = plain(BRANCH);
 
 /**
- * Fittings and hood entries whose K is a line over the number behind their name, by each of their names. An expansion's is a curve,
- * a mitre's goes by the air as well, and a diameter has its own table: those are looked up as they are listed, or not at all.
+ * Fittings and hood entries whose K is a line over the number behind their name. An expansion's is a curve, a mitre's goes by the
+ * air as well, and a diameter has its own table: those are looked up as they are listed, or not at all.
  */
-function numberedLines(): Line[] {
-  const families = lossFamilies.filter(
-    ({ key, shape, angle, rule }) =>
-      key !== MITRE && rule !== "expansion" && (shape === null ? angle !== null : shape.quantity === "ratio"),
-  );
-  return families.flatMap((family) =>
-    [family.key, ...family.aliases].map((name) => ({ name: plain(name), points: numberedPoints(family) })),
-  );
-}
+const numberedFamilies: readonly LossFamily[] = lossFamilies.filter(
+  ({ key, shape, angle, rule }) =>
+    key !== MITRE && rule !== "expansion" && (shape === null ? angle !== null : shape.quantity === "ratio"),
+);
+
+const numberedLines = (): Line[] =>
+  numberedFamilies.map((family) => ({ name: plain(family.key), points: numberedPoints(family) }));
+
+/** Every name behind which such a number may stand, with the line that it is read on. */
+export const lineNameBlock = (): TableBlock => ({
+  title: "Fittings that go by the number behind their name: the line of each name",
+  columns: ["name", "line"],
+  inputs: false,
+  rows: numberedFamilies.flatMap(({ key, aliases }) => [key, ...aliases].map((name) => [plain(name), plain(key)])),
+});
 
 /** K at each number that is printed, from small to large. */
 function numberedPoints(family: LossFamily): PrintedPoint[] {
