@@ -11,6 +11,7 @@ export type Edit = { readonly sheet: string } & (
   | { readonly does: "clear"; readonly range: string }
   | { readonly does: "sort"; readonly range: string; readonly by: number; readonly rising: boolean } // by: column within, from 0
   | { readonly does: "type"; readonly at: string; readonly value: CellValue }
+  | { readonly does: "enter"; readonly at: string; readonly formula: string }
 );
 
 /** What a range shows. */
@@ -68,6 +69,8 @@ function lineOf(edit: Edit): string[] {
       return [...begin, edit.range];
     case "sort":
       return [...begin, edit.range, String(edit.by), edit.rising ? "rising" : "falling"];
+    case "enter":
+      return [...begin, edit.at, edit.formula];
     case "type":
       return [...begin, edit.at, typeof edit.value === "number" ? "number" : "text", String(edit.value ?? "")];
   }
@@ -155,6 +158,8 @@ Sub Carry(words)
       range.clearContents(23)
     Case "sort"
       SortBy(range, CLng(words(3)), words(4) = "rising")
+    Case "enter"
+      range.getCellByPosition(0, 0).setFormula(words(3))
     Case "type"
       If words(3) = "number" Then range.getCellByPosition(0, 0).setValue(Val(words(4))) Else range.getCellByPosition(0, 0).setString(words(4))
   End Select

@@ -7,9 +7,13 @@ import { referencesOf } from "../../../src/share/fixed/reach";
 import { revive } from "../../../src/share/revive/revive";
 import { cellAddress } from "../../../src/sheets/address";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
+import { budget } from "../../../src/functions/systems/budget";
 import { solve } from "../../../src/functions/systems/solve";
 import { writeBook } from "../../../src/hosts/file/writeBook";
 import {
+  BUDGET_COLUMN,
+  BUDGET_HEADER,
+  BUDGET_LAST,
   CURVE_HEADER,
   CURVE_LAST,
   CURVE_USED,
@@ -24,12 +28,15 @@ import { namedCells } from "../../../src/sheets/book/start/startLayout";
 import { addressesIn, rectangleOf } from "../../../src/sheets/rectangle";
 import type { Calculated } from "../../../src/sheets/calculated";
 import { CHANGED, type CellValue, type SheetCell, type Workbook } from "../../../src/sheets/workbook";
+import { AN_ERROR, wrongIn } from "../../share/budget/wrongTables";
 import { sameShown } from "../../share/sampleBooks";
 import type { EngineValues } from "../../support/engine";
 import { type Edit, editsInOffice, type Look } from "../../support/editsInOffice";
 import { hardRecalculation } from "../../support/hardRecalculation";
 import { hasLibreOffice } from "../../support/libreOffice";
 import { sheetKeys } from "../../../src/sheets/sheetKeys";
+
+const [CIRCULAR, NOT_AVAILABLE] = ["#522", "#32767"]; // LibreOffice's own numbers of errors
 
 const ORDER = { kind: "formulas", date: "2026-11-25", version: "0.2.0" } as const;
 
@@ -166,6 +173,7 @@ office.each(["IP", "SI"] as const)("the example in %s", (units) => {
       const sheetOf = (name: string) => copy.book.workbook.sheets.find((sheet) => sheet.name === name)!;
       const steel = sheetOf("Lookups").cells.find((cell) => "value" in cell && cell.value === "spiral duct")!.at;
       const inRuns = (column: Parameters<typeof runCell>[0], row: number, value: CellValue): Edit => ({ sheet: "Runs", does: "type", at: runCell(column, row), value }); // prettier-ignore
+      const ofRun = (run: string): number => Number(sheetOf("Runs").cells.find((cell) => "value" in cell && cell.value === run && cell.at.startsWith("B"))!.at.slice(1)); // prettier-ignore
       const spindle = Object.entries({ Run: "spindle", To: "window main", Airflow: 500, Diameter: 100, Length: 2, Hood: "flanged end", Gate: "open" } as const); // prettier-ignore
       const steps: readonly (readonly Edit[])[] = [
         [],
@@ -179,6 +187,10 @@ office.each(["IP", "SI"] as const)("the example in %s", (units) => {
         [{ sheet: "Flow", does: "type", at: "A11", value: "shut resaw" }],
         [{ sheet: "Lookups", does: "type", at: steel.replace("A", "B"), value: 0.9 }],
         [{ sheet: "Claims", does: "type", at: "B13", value: "2800 at 700" }],
+        [{ sheet: "Runs", does: "enter", at: runCell("Diameter", RUNS_FIRST), formula: "=1/0" }],
+        [inRuns("Diameter", RUNS_FIRST, 100), inRuns("To", ofRun("trunk") + 1, "window main")],
+        [inRuns("To", ofRun("trunk") + 1, "cyclone")],
+        [{ sheet: "Runs", does: "delete row", row: RUNS_FIRST + 1 }],
       ];
       const marked = (sheet: string, at: string): Look => {
         const mark = sheetOf(sheet).oldMarks!.find(({ ranges }) =>
@@ -197,6 +209,10 @@ office.each(["IP", "SI"] as const)("the example in %s", (units) => {
         { sheet: "Start", range: namedCells.density.replaceAll("$", "") },
         marked("Flow", "A88"), // GAINS
         marked("Claims", "A42"), // CLAIM
+        {
+          sheet: "Budget",
+          range: `${cellAddress(BUDGET_COLUMN, BUDGET_HEADER)}:${cellAddress(BUDGET_COLUMN + 12, BUDGET_LAST)}`,
+        },
       ];
       const seen = editsInOffice(bytes, steps, looks);
       const word = (step: number, look: number): unknown => seen[step]![look]![0]![0];
@@ -204,13 +220,24 @@ office.each(["IP", "SI"] as const)("the example in %s", (units) => {
         const end = seen[step]![4]!.findIndex(([run]) => run === "Fan");
         return seen[step]![4]!.slice(0, end + 1) as unknown[][];
       };
-      /** What SOLVE says of the table as it then stands. */
-      const solved = (step: number, open: string, wall: CellValue = null): unknown[][] => {
-        const table = seen[step]![5]!.map((row) =>
-          row.map((value) => (value === "" ? null : value === "spiral duct" && wall !== null ? wall : value)),
+      /** The runs as they then stand; with a roughness for the wall whose figure was changed. */
+      const runsAt = (step: number, wall: CellValue): CellValue[][] =>
+        seen[step]![5]!.map((row) =>
+          row.map(
+            (value): CellValue =>
+            value === "" ? null : String(value).startsWith("#") ? AN_ERROR : value === "spiral duct" && wall !== null ? wall : value, // prettier-ignore
+          ),
         );
+      /** Where Budget says something else of them than BUDGET. */
+      const wrongOnBudget = (step: number, wall: CellValue): string[] => {
+        const named = seen[step]![10]!.map((row) => row.map((value) => (value === NOT_AVAILABLE ? "#N/A" : value)));
+        const shown = new Map(named.flatMap((row, down) => row.map((value, across) => [cellAddress(across + 1, down + 1), value] as const))); // prettier-ignore
+        return wrongIn(budget(runsAt(step, wall), [[word(step, 7)]], [["SI"]]), "Budget", new Map([["Budget", shown]]));
+      };
+      /** What SOLVE says of them. */
+      const solved = (step: number, open: string, wall: CellValue = null): unknown[][] => {
         const curve = seen[step]![6]!.filter(([airflow]) => airflow !== "").map((row) => [...row]);
-        return solve(table, curve, [[open]], [[word(step, 7)]], [["SI"]]);
+        return solve(runsAt(step, wall), curve, [[open]], [[word(step, 7)]], [["SI"]]);
       };
       const sameFlow = (step: number, expected: readonly unknown[][]): void => {
         const wrong = expected.flatMap((row, down) => row.flatMap((value, across) => (sameShown(value === "" ? null : (value as CellValue), (flow(step)[down]?.[across] ?? "") as string) ? [] : [`${down}, ${across}: ${String(flow(step)[down]?.[across])} instead of ${String(value)}`]))); // prettier-ignore
@@ -237,6 +264,15 @@ office.each(["IP", "SI"] as const)("the example in %s", (units) => {
       expect(flow(5)[1]).not.toEqual(flow(4)[1]);
       expect(word(5, 9)).toBe("as made"); // a claim looks no wall up
       expect(word(6, 9)).toBe(CHANGED);
+      // an error in a cell, runs that join each other in a loop, the loop mended, a hood removed
+      const errors = seen.flat(3).filter((value) => String(value) === CIRCULAR);
+      expect(errors).toEqual([]);
+      for (const step of [7, 8, 9, 10]) expect([step, wrongOnBudget(step, 0.9)]).toEqual([step, []]);
+      expect(word(7, 2)).toMatch(/^Look: Runs row 9, resaw: an error stands in column "?Diameter/);
+      expect(word(8, 2)).toMatch(/^Look: Runs row \d+, window main: To must lead to the fan: these runs join each other in a loop/); // prettier-ignore
+      for (const step of [7, 8]) expect(word(step, 4)).toMatch(/^#/);
+      sameFlow(9, solved(9, "thickness sander; sanding table; neck router; spindle", 0.9));
+      sameFlow(10, solved(10, "thickness sander; sanding table; neck router", 0.9));
     });
   }
 
