@@ -191,6 +191,7 @@ office.each(["IP", "SI"] as const)("the example in %s", (units) => {
         [inRuns("Diameter", RUNS_FIRST, 100), inRuns("To", ofRun("trunk") + 1, "window main")],
         [inRuns("To", ofRun("trunk") + 1, "cyclone")],
         [{ sheet: "Runs", does: "delete row", row: RUNS_FIRST + 1 }],
+        [{ sheet: "Runs", does: "enter", at: runCell("Run", RUNS_FIRST + 1), formula: "=1/0" }],
       ];
       const marked = (sheet: string, at: string): Look => {
         const mark = sheetOf(sheet).oldMarks!.find(({ ranges }) =>
@@ -273,6 +274,8 @@ office.each(["IP", "SI"] as const)("the example in %s", (units) => {
       for (const step of [7, 8]) expect(word(step, 4)).toMatch(/^#/);
       sameFlow(9, solved(9, "thickness sander; sanding table; neck router; spindle", 0.9));
       sameFlow(10, solved(10, "thickness sander; sanding table; neck router", 0.9));
+      // where the error stands for the run's name, its row says so, too
+      expect(seen[11]![0]![1]![0]).toMatch(/^an error stands in column Run: mend or clear that cell/);
     });
   }
 

@@ -36,7 +36,7 @@ export function check(frame: Frame): string {
   const otherwise = `IF(ISERROR(${first}),${see},"not on ${frame.sheet("budget")}")`;
   // a row without a name is wrong where its other cells are filled; numbers alone are passed over, as totals are
   const unnamed = `IF(COUNT(${ofThisRow("Airflow")},${ofThisRow("Length")})>0,"no name: not counted","")`;
-  return `=IFERROR(IF(TRIM(${run})="",IFERROR(${words},${unnamed}),IFERROR(${words},${otherwise})),"not in the table")`;
+  return `=IFERROR(IF(TRIM(${run})="",IFERROR(${words},${unnamed}),IFERROR(${words},${otherwise})),IFERROR(${words},"not in the table"))`; // an error for a name has its line by its row
 }
 
 const BELOW = 200; // rows in which somebody may go on typing below the table
