@@ -1,6 +1,6 @@
-import { meetingLosses, meetingOf } from "../junction/meeting";
+import { lossesInto, type Meeting, meetingOf } from "../junction/meeting";
 import type { Input } from "./inputs";
-import type { Straight, StraightJunction } from "./linearise";
+import type { Straight } from "./linearise";
 import { STEP } from "./lossChanges";
 
 const NONE = (): number => 0;
@@ -17,9 +17,15 @@ export function atJunctions(straight: Straight, { kind, run }: Input): (run: num
   const { atJunction } = straight;
   if (kind === "junction") return (index) => (index === run ? atJunction[index]! : 0);
   if (kind === "density") return (index) => atJunction[index]!; // each goes with it as velocity pressures do
-  if (kind !== "diameter" || junctionsOf(straight, run).length === 0) return NONE;
-  const [wider, narrower] = [lossesSized(straight, run, Math.exp(STEP)), lossesSized(straight, run, Math.exp(-STEP))];
-  return (index) => ((wider.get(index) ?? 0) - (narrower.get(index) ?? 0)) / (2 * STEP);
+  const meetings = kind === "diameter" ? meetingsAt(straight, run) : [];
+  if (meetings.length === 0) return NONE;
+  const count = straight.system.network.runs.length;
+  const [wider, narrower] = [new Float64Array(count), new Float64Array(count)];
+  for (const meeting of meetings) {
+    lossesSized(straight, meeting, run, Math.exp(STEP), wider);
+    lossesSized(straight, meeting, run, Math.exp(-STEP), narrower);
+  }
+  return (index) => (wider[index]! - narrower[index]!) / (2 * STEP);
 }
 
 /**
@@ -28,24 +34,25 @@ export function atJunctions(straight: Straight, { kind, run }: Input): (run: num
  * @returns their places
  * @source house
  */
-export const touchedBySize = (straight: Straight, run: number): readonly number[] => [
-  ...new Set([run, ...junctionsOf(straight, run).flatMap(({ meeting }) => meeting.legs)]),
-];
+export function touchedBySize(straight: Straight, run: number): readonly number[] {
+  const { junctions, system } = straight;
+  const around = junctions[system.network.joins[run]!]?.meeting.legs ?? [run]; // it is one of them
+  const legs = junctions[run]?.meeting.legs;
+  return legs === undefined ? around : [...around, ...legs];
+}
 
 /** The junctions in which a run is a leg or the main. */
-const junctionsOf = ({ junctions, system }: Straight, run: number): StraightJunction[] =>
-  [run, system.network.joins[run]!].flatMap((main) => junctions[main] ?? []);
+const meetingsAt = ({ junctions, system }: Straight, run: number): Meeting[] =>
+  [run, system.network.joins[run]!].flatMap((main) => junctions[main]?.meeting ?? []);
 
-/** What the legs of a run's junctions lose at the airflows of the solution where its diameter has a factor. [Pa] */
-function lossesSized(straight: Straight, run: number, factor: number): Map<number, number> {
-  const { network, surroundings } = straight.system;
-  const runs = [...network.runs];
-  runs[run] = { ...runs[run]!, diameter: runs[run]!.diameter * factor };
-  const losses = new Map<number, number>();
-  for (const { meeting } of junctionsOf(straight, run)) {
-    const sized = meetingOf(runs, meeting.main, meeting.legs, surroundings.density)!;
-    const { legs } = meetingLosses(sized, straight.solution.airflow);
-    legs.forEach(({ loss }, place) => losses.set(meeting.legs[place]!, loss));
-  }
-  return losses;
+/** What the legs of a junction lose at the airflows of the solution where a run's diameter has a factor, by run. [Pa] */
+function lossesSized(
+  { system: { network, surroundings }, solution }: Straight,
+  { main, legs }: Meeting,
+  run: number,
+  factor: number,
+  losses: Float64Array,
+): void {
+  const diameterOf = (one: number): number => network.runs[one]!.diameter * (one === run ? factor : 1);
+  lossesInto(meetingOf(network.runs, main, legs, surroundings.density, diameterOf)!, solution.airflow, losses);
 }

@@ -32,6 +32,7 @@ export function meetingsOf({ runs, joining }: Network, density: number): (Meetin
  * @param main the run that is joined
  * @param legs the runs that join it
  * @param density [kg/m3]
+ * @param diameterOf [m] of a run, where it is asked about another than its own
  * @returns null where no branch goes by airflows
  * @source house
  */
@@ -40,14 +41,15 @@ export function meetingOf(
   main: number,
   legs: readonly number[],
   density: number,
+  diameterOf = (run: number): number => runs[run]!.diameter,
 ): Meeting | null {
   if (!legs.some((leg) => runs[leg]!.branch?.plain === false)) return null;
   const ducts = legs.map((leg) => {
-    const { diameter, branch } = runs[leg]!;
-    return { area: sectionArea(diameter, null), angle: branch === null ? null : branch.angle };
+    const { branch } = runs[leg]!;
+    return { area: sectionArea(diameterOf(leg), null), angle: branch === null ? null : branch.angle };
   });
   const factors = legs.map((leg) => (runs[leg]!.branch?.plain === true ? 0 : runs[leg]!.junctionFactor));
-  return { main, legs, factors, junction: junctionOf(sectionArea(runs[main]!.diameter, null), ducts, density) };
+  return { main, legs, factors, junction: junctionOf(sectionArea(diameterOf(main), null), ducts, density) };
 }
 
 /** Every leg's loss at these airflows, by its place; and what all legs push. */
