@@ -37,7 +37,7 @@ export interface Solution {
 }
 
 const MOST_SWEEPS = 200;
-const NEAR = 1e-6; // relative misfit from which one more step leads to the answer
+const NEAR = 1e-7; // relative misfit from which one more step leads to the answer; a try that falls short costs a look at every equation
 const TOLERANCE = 1e-13; // relative misfit at which the sweeps stop
 const PROMISED = 1e-9; // relative misfit that an answer may have
 
