@@ -70,12 +70,14 @@ export const ofFan = <Some extends Answer>(answer: Some, key: KeyOf<Some>, frame
 /**
  * A formula that reads such an answer: blank while inputs are missing, and where the answer is an error it says where to
  * look. Without an answer there is no fan row to find, so a sum or a count of nothing never passes for a 0.
+ *
+ * @param here a cell of the formula's own sheet that says what is wrong, too
  */
-export function fromAnswer(answer: Answer, code: string, frame?: Frame): string {
+export function fromAnswer(answer: Answer, code: string, frame?: Frame, here?: string): string {
   const own = `$${columnLetters(answer.column)}$${answer.header}`;
   const first = frame === undefined ? own : frame.ref(answer.sheet, own);
   const says = answer.says ?? cellAddress(answer.column, answer.header);
-  const where = frame === undefined ? says : `${frame.sheet(answer.sheet)} ${says}`;
+  const where = here ?? (frame === undefined ? says : `${frame.sheet(answer.sheet)} ${says}`);
   return `=IFERROR(IF(LEFT(${first},${FILL.length})="${FILL}","",IF(${ofFan(answer, "airflow", frame)}>=0,${code})),"see ${where}")`;
 }
 

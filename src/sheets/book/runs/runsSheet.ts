@@ -16,6 +16,8 @@ import { check, leftOut, ofThisRow } from "./checks";
 import type { RunsContents } from "./runsContents";
 import { runsLists } from "./runsLists";
 
+const SAID = "C3"; // what is wrong with the runs, in a sentence
+
 /** The ducts: what the user types, and beside each run what that does. */
 export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
   name: frame.sheet("runs"),
@@ -27,7 +29,7 @@ export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
     text("C1", "One row for each duct between two junctions. Select a cell to read what it takes."),
     text("C2", tryIt ?? "Any order will do: hoods, the mains that they join, and the run that joins the fan."),
     formula(
-      "C3",
+      SAID,
       leftOut(frame, `Column A says what each run does: ${SETTLES} means that dust will lie in that duct.`),
       "note",
     ),
@@ -43,7 +45,7 @@ export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
   lists: runsLists(),
   flags: [
     { range: `A${RUNS_FIRST}:A${RUNS_LAST}`, containsText: SETTLES, style: "flag" },
-    { range: "C3", containsText: LOOK, style: "flag" },
+    { range: SAID, containsText: LOOK, style: "flag" },
   ],
   print: printing(frame, "landscape", RUNS_HEADER),
 });
@@ -58,7 +60,7 @@ function plasticPipe(frame: Frame): string {
 
 /** What the sheet Budget says of all runs together, seen while one types. */
 function overview(frame: Frame): SheetCell[] {
-  const read = (code: string): string => fromAnswer(BUDGET_ANSWER, code, frame);
+  const read = (code: string): string => fromAnswer(BUDGET_ANSWER, code, frame, SAID); // "see Budget C3" is wider than its cell
   return [
     ...totals("C5", 3, [
       {
