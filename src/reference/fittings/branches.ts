@@ -24,7 +24,7 @@ export const branches: readonly LossFamily[] = [
     aliases: ["branch entry", "wye", "lateral", "y-branch"],
     kind: "fitting",
     label: "Branch entry, the branch's own loss",
-    note: "On the branch's velocity pressure. Only the value at 45 degrees was read, in a filled sheet; all others are from memory, and no air ratio enters. Where a run joins another, BUDGET and SOLVE compute it by airflows and sizes instead, as JUNCTIONLOSS does, unless plain stands behind it.",
+    note: "On the branch's velocity pressure. Only the value at 45 degrees was read, in a filled sheet; all others are from memory, and no air ratio enters. Where it joins, BUDGET and SOLVE go by airflows and sizes, as JUNCTIONLOSS does, unless plain stands behind it.",
     shape: null,
     angle: { name: "angle between the axes", usual: 45 },
     rule: "table",

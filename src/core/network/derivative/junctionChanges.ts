@@ -19,12 +19,15 @@ export function atJunctions(straight: Straight, { kind, run }: Input): (run: num
   if (kind === "density") return (index) => atJunction[index]!; // each goes with it as velocity pressures do
   const meetings = kind === "diameter" ? meetingsAt(straight, run) : [];
   if (meetings.length === 0) return NONE;
-  const count = straight.system.network.runs.length;
-  const [wider, narrower] = [new Float64Array(count), new Float64Array(count)];
-  for (const meeting of meetings) {
-    lossesSized(straight, meeting, run, Math.exp(STEP), wider);
-    lossesSized(straight, meeting, run, Math.exp(-STEP), narrower);
-  }
+  const { system, solution } = straight;
+  const { runs } = system.network;
+  const [wider, narrower] = [Math.exp(STEP), Math.exp(-STEP)].map((factor) => {
+    const losses = new Float64Array(runs.length); // [Pa] of the legs, at the airflows of the solution
+    const diameterOf = (one: number): number => runs[one]!.diameter * (one === run ? factor : 1);
+    for (const { main, legs } of meetings)
+      lossesInto(meetingOf(runs, main, legs, system.surroundings.density, diameterOf)!, solution.airflow, losses);
+    return losses;
+  }) as [Float64Array, Float64Array];
   return (index) => (wider[index]! - narrower[index]!) / (2 * STEP);
 }
 
@@ -44,15 +47,3 @@ export function touchedBySize(straight: Straight, run: number): readonly number[
 /** The junctions in which a run is a leg or the main. */
 const meetingsAt = ({ junctions, system }: Straight, run: number): Meeting[] =>
   [run, system.network.joins[run]!].flatMap((main) => junctions[main]?.meeting ?? []);
-
-/** What the legs of a junction lose at the airflows of the solution where a run's diameter has a factor, by run. [Pa] */
-function lossesSized(
-  { system: { network, surroundings }, solution }: Straight,
-  { main, legs }: Meeting,
-  run: number,
-  factor: number,
-  losses: Float64Array,
-): void {
-  const diameterOf = (one: number): number => network.runs[one]!.diameter * (one === run ? factor : 1);
-  lossesInto(meetingOf(network.runs, main, legs, surroundings.density, diameterOf)!, solution.airflow, losses);
-}
