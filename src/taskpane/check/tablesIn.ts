@@ -3,6 +3,8 @@ import type { UnitSystem } from "../../reference/quantities";
 import { cellAddress, placeOf } from "../../sheets/address";
 import type { Calculated, ShownCell } from "../../sheets/calculated";
 import { itemAt, lastOf } from "../../reference/itemAt";
+import { showsDay } from "../../sheets/showsDay";
+import type { Sheet } from "../../sheets/workbook";
 
 export type ShownValue = ShownCell["value"];
 
@@ -32,25 +34,29 @@ export interface LookedThrough {
 
 /** Looks through every sheet of a book. */
 export const lookThrough = ({ workbook, shown }: Calculated): LookedThrough[] =>
-  workbook.sheets.flatMap(({ name }) => {
-    const cells = shown.get(name);
+  workbook.sheets.flatMap((sheet) => {
+    const cells = shown.get(sheet.name);
     if (cells === undefined) return [];
     let seen = lookedThrough.get(cells);
-    if (seen?.sheet !== name) lookedThrough.set(cells, (seen = sheetLookedThrough(name, cells)));
+    if (seen?.sheet !== sheet.name) lookedThrough.set(cells, (seen = sheetLookedThrough(sheet, cells)));
     return [seen];
   });
 
 /** A host hands over the very cells of last time where nothing can have changed, as on the sheet of tables, the largest. */
 const lookedThrough = new WeakMap<ReadonlyMap<string, ShownCell>, LookedThrough>();
 
-function sheetLookedThrough(sheet: string, shown: ReadonlyMap<string, ShownCell>): LookedThrough {
+/** What stands for a number whose cell shows a day or a time: 1/2 that became one must not be reckoned with as 46,000. */
+export const DAY = "a day or a time";
+
+function sheetLookedThrough({ name: sheet, cells }: Sheet, shown: ReadonlyMap<string, ShownCell>): LookedThrough {
+  const days = new Set(cells.flatMap(({ at, format }) => (format !== undefined && showsDay(format) ? [at] : [])));
   const values = new Map<number, ShownValue>();
   const texts = new Map<number, { column: number; text: string }[]>();
   let lastRow = 0;
   for (const [address, { value }] of shown) {
     if (value === null || value === "") continue;
     const { column, row } = placeOf(address);
-    values.set(keyOf(column, row), value);
+    values.set(keyOf(column, row), typeof value === "number" && days.has(address) ? DAY : value);
     lastRow = Math.max(lastRow, row);
     if (typeof value !== "string") continue;
     const line = texts.get(row);

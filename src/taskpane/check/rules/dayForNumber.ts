@@ -22,8 +22,8 @@ export const dayForNumber: CheckRule = ({ book, sheets }) => {
         return [
           {
             rule: "Day for a number",
-            what: `${at} shows a day or a time, and the functions take the number behind it, ${Number(value.toPrecision(6)).toLocaleString("en")}.`,
-            why: "Excel takes 1/2 for a day as it is typed. Write 0.5 or =1/2, and give the cell the number format General.",
+            what: `${at} shows a day or a time where a number is meant.`,
+            why: `Excel takes 1/2 for a day as it is typed, and gives the functions the number behind it, here ${Number(value.toPrecision(6)).toLocaleString("en")}. Write 0.5 or =1/2, and give the cell the number format General.`,
             source: practice,
             sheet,
             at,

@@ -1,5 +1,6 @@
 import { showsDay } from "../../../../src/sheets/showsDay";
-import { foundIn, runsWith } from "../../../support/books";
+import { matrixOf } from "../../../../src/taskpane/check/callArguments";
+import { foundIn, runsWith, seenOf } from "../../../support/books";
 
 const HALF = 46_024; // what a spreadsheet keeps for the second day of 2026, which shows as 1/2
 const found = (format: string, formula = "=DUCT.BUDGET(Runs!A1:I4)") =>
@@ -9,11 +10,11 @@ const found = (format: string, formula = "=DUCT.BUDGET(Runs!A1:I4)") =>
   }).filter(({ rule }) => rule === "Day for a number");
 
 describe("a day where a number is meant", () => {
-  test("is told at its cell, with the number that counts", () => {
+  test("is told at its cell", () => {
     expect(found("m/d")).toEqual([
       {
         rule: "Day for a number",
-        what: "E2 shows a day or a time, and the functions take the number behind it, 46,024.",
+        what: "E2 shows a day or a time where a number is meant.",
         sheet: "Runs",
         at: "E2",
       },
@@ -24,6 +25,12 @@ describe("a day where a number is meant", () => {
     expect(found("#,##0")).toEqual([]);
     expect(found("m/d", "=SUM(Runs!A1:I4)")).toEqual([]);
     expect(found("m/d", "=DUCT.BUDGET(Runs!A1:D4)")).toEqual([]);
+  });
+
+  test("reaches no function that the pane calls itself", () => {
+    const { runs } = seenOf({ Runs: { rows: runsWith("saw", "Flex", HALF), formats: { E2: "m/d" } } });
+    expect(matrixOf(runs[0]!)[1]).toContain("a day or a time");
+    expect(matrixOf(runs[0]!).flat()).not.toContain(HALF);
   });
 
   // codes of ECMA-376 part 1, 18.8.30 and 18.8.31
