@@ -1,4 +1,5 @@
 import { densityIn, matrixOf } from "../check/callArguments";
+import { curveAsked } from "../check/curveAsked";
 import { curveFor } from "../check/curves";
 import type { BookRun } from "../check/runs";
 import type { Seen } from "../check/seenIn";
@@ -19,7 +20,7 @@ export function argumentsOfSets(seen: Seen): AskedOfSets | null {
   const [runs] = seen.runs;
   const points = runs && curveFor(seen, runs.system)?.points;
   if (runs === undefined || points === undefined) return null;
-  const [table, curve] = [matrixOf(runs), points.map((point) => [...point])];
+  const [table, curve] = [matrixOf(runs), curveAsked(seen) ?? points.map((point) => [...point])];
   const [density, units] = [densityIn(seen.book), [[runs.system]]];
   return { runs: runs.runs, table, curve, density, units, args: (most) => [table, curve, [[most]], density, units] };
 }

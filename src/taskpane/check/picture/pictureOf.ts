@@ -4,6 +4,7 @@ import { headerOfColumn, placeOfColumn } from "../../../reference/columnsOfAnswe
 import { fromSI, type UnitSystem, unitOf } from "../../../reference/quantities";
 import type { Cell, Matrix } from "../../functions/callFunction";
 import type { Calculate } from "../../functions/askWorker";
+import { curveAsked } from "../curveAsked";
 import { type BookCurve, curveFor } from "../curves";
 import type { BookRuns } from "../runs";
 import { densityIn, matrixOf, openIn } from "../callArguments";
@@ -53,7 +54,7 @@ export async function ductsOf(seen: Seen, calculate: Calculate): Promise<Ducts |
       ? "No run ends at the fan, so there is nothing to draw."
       : { system, runs: drawn, works: null };
   }
-  const solved = await solve(args, curve, 1, calculate);
+  const solved = await solve(args, curveAsked(seen) ?? atSpeed(curve, 1), calculate);
   if (typeof solved === "string") return `The fan and the ducts have no answer: ${solved}.`;
   return { system, runs: runsOfPicture(runs, solved.rows, solveColumns), works: solved.works };
 }
@@ -70,7 +71,7 @@ export async function pictureOf(seen: Seen, calculate: Calculate): Promise<Pictu
   if (works === null || curve === undefined) return { system, runs: drawn.runs, fan: null };
   const ducts: Point[] = [];
   for (const speed of SPEEDS) {
-    const other = await solve(askedOf(seen, runs), curve, speed, calculate);
+    const other = await solve(askedOf(seen, runs), atSpeed(curve, speed), calculate);
     if (typeof other !== "string") ducts.push(other.works);
   }
   const line = await smoothCurve(curve, densityIn(seen.book), calculate);
@@ -95,13 +96,14 @@ interface Asked {
 
 type Rows = readonly (readonly Cell[])[];
 
+const atSpeed = ({ points }: BookCurve, speed: number): Matrix =>
+  points.map(([airflow, pressure]) => [airflow * speed, pressure * speed ** 2]);
+
 async function solve(
   { runs, open, density, units }: Asked,
-  { points }: BookCurve,
-  speed: number,
+  curve: Matrix,
   calculate: Calculate,
 ): Promise<{ rows: Rows; works: Point } | string> {
-  const curve = points.map(([airflow, pressure]) => [airflow * speed, pressure * speed ** 2]);
   const answer = await calculate({ id: "SOLVE", args: [runs, curve, open, density, units] });
   if ("error" in answer) return answer.message === "" ? answer.error : answer.message;
   const { rows } = answer;
