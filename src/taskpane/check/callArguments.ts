@@ -3,26 +3,24 @@ import type { Cell, Matrix } from "../functions/callFunction";
 import type { BookAnswer } from "./answersIn";
 import { shownByName } from "./namedCells";
 import type { BookRuns } from "./runs";
-import { numberIn } from "./tablesIn";
+import type { ShownValue } from "./tablesIn";
 
 /** What of a book a cell function is given. */
 
 /** The runs table as a function takes it. */
 export const matrixOf = ({ table }: BookRuns): Matrix => [
   table.headers.map(({ name, unit }) => (unit === "" ? name : `${name} (${unit})`)),
-  ...table.rows.map((row) =>
-    table.headers.map(({ name }): Cell => {
-      const value = table.value(row, name);
-      return typeof value === "object" && value !== null ? value.error : value;
-    }),
-  ),
+  ...table.rows.map((row) => table.headers.map(({ name }) => cellOf(table.value(row, name)))),
 ];
 
-/** The named cell density, if the book has one with a number. */
+/** The named cell density, as the sheets hand it over: what is no number there is refused here, too. Null where the book has none. */
 export function densityIn(book: Calculated): Matrix | null {
-  const value = numberIn(shownByName(book, "density"));
+  const value = cellOf(shownByName(book, "density"));
   return value === null ? null : [[value]];
 }
+
+/** What a cell shows, as a function takes it; an error as its name. */
+export const cellOf = (value: ShownValue): Cell => (typeof value === "object" && value !== null ? value.error : value);
 
 /** The gates as the book's own SOLVE has them; null where the table's gates hold. */
 export function openIn(answers: readonly BookAnswer[]): Matrix | null {

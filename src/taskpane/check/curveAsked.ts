@@ -1,5 +1,6 @@
 import { callsOurs } from "../../sheets/ourCalls";
 import { placesIn } from "../../sheets/rectangle";
+import { cellOf } from "./callArguments";
 import { argumentCells } from "./named/callsIn";
 import type { Seen } from "./seenIn";
 import type { Matrix } from "../functions/callFunction";
@@ -18,12 +19,7 @@ export function curveAsked({ book, sheets }: Seen): Matrix | null {
       const [range] = TAKE_A_CURVE.flatMap((call) => argumentCells(book, name, cell.at, call, CURVE) ?? []);
       const there = sheets.find(({ sheet }) => sheet === range?.sheet);
       if (range === undefined || there === undefined) continue;
-      return placesIn(range).map((line) =>
-        line.map(({ column, row }) => {
-          const value = there.at(column, row);
-          return typeof value === "object" && value !== null ? value.error : value;
-        }),
-      );
+      return placesIn(range).map((line) => line.map(({ column, row }) => cellOf(there.at(column, row))));
     }
   return null;
 }

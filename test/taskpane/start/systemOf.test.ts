@@ -63,6 +63,19 @@ describe("an owner's system at a glance", () => {
     expect(ducts).toMatch(/curve.*12O0/);
   });
 
+  test.each([
+    [{ error: "#VALUE!" } as const, /density.*#VALUE!/],
+    ["warm", /density.*warm/],
+  ])("refuses %p for the air's density, as the sheets do", async (density, why) => {
+    const sheets = { Runs: { rows: exampleRuns }, Fan: fan, Start: { rows: [[density]] } };
+    const { ducts, alone } = (await systemOf(
+      seenOf(sheets, [{ name: "density", sheet: "Start", at: "A1" }]),
+      calculate,
+    ))!;
+    expect(ducts).toMatch(why);
+    expect(alone).toMatch(why);
+  });
+
   test("says what it waits for: runs, a curve, gates", async () => {
     expect(await systemOf(seenOf({}), calculate)).toBeNull();
     expect((await systemOf(seenOf({ Runs: { rows: exampleRuns } }), calculate))!.alone).toMatch(/two points or more/);
