@@ -70,7 +70,7 @@ interface ShownProps {
   readonly toCheck: () => void;
 }
 
-function Shown({ system: { ducts, alone, together, next }, goTo, toCheck }: ShownProps): ReactElement {
+function Shown({ system: { ducts, alone, together, next, asTyped }, goTo, toCheck }: ShownProps): ReactElement {
   const styles = useStyles();
   const title = (text: string): ReactElement => (
     <Subtitle2 as="h2" className={styles.heading}>
@@ -79,6 +79,12 @@ function Shown({ system: { ducts, alone, together, next }, goTo, toCheck }: Show
   );
   return (
     <>
+      {asTyped && (
+        <p className={styles.text}>
+          Here the ducts and the fan are as typed. The sheets go by what your readings make of them, so their numbers
+          differ.
+        </p>
+      )}
       {typeof ducts === "string" ? (
         <p className={styles.text}>{ducts}</p>
       ) : (
@@ -137,9 +143,9 @@ function Step({
   );
 }
 
-/** "With the gates as on Runs the fan moves 1,344 cfm at 6.1 in.w.g." */
+/** "With the gates as they stand the fan moves 1,344 cfm at 6.1 in.w.g." */
 function fanWords({ works, system }: Ducts): string {
   if (works === null) return "No fan's curve yet, so these are the airflows that the hoods ask for.";
   const pressure = Number(works.y.toPrecision(system === "IP" ? 2 : 3));
-  return `With the gates as on Runs the fan moves ${wholeAir(works.x, system)} at ${shownValue(pressure)} ${unitOf("pressure", system).label}`;
+  return `With the gates as they stand the fan moves ${wholeAir(works.x, system)} at ${shownValue(pressure)} ${unitOf("pressure", system).label}`;
 }

@@ -5,6 +5,7 @@ import { type Ducts, ductsOf } from "../check/picture/pictureOf";
 import type { Seen } from "../check/seenIn";
 import { itemAt } from "../../reference/itemAt";
 import type { Calculate } from "../functions/askWorker";
+import { goesByReadings } from "./goesByReadings";
 import { eachAlone, type MachineAlone } from "./eachAlone";
 import { runTogether } from "./runTogether";
 
@@ -14,6 +15,7 @@ export interface SystemSeen {
   readonly alone: readonly MachineAlone[] | string;
   readonly together: string; // which machines can run at once; "" where nothing is to be said
   readonly next: readonly NextStep[];
+  readonly asTyped: boolean; // whether the sheets go by calibrated ducts, and this does not
 }
 
 /** The gravest of a kind of findings. */
@@ -29,7 +31,7 @@ export async function systemOf(seen: Seen, calculate: Calculate): Promise<System
   if (seen.runs.length === 0) return null;
   const [ducts, alone] = [await ductsOf(seen, calculate), await eachAlone(seen, calculate)];
   const together = typeof alone === "string" ? "" : await runTogether(seen, calculate);
-  return { ducts, alone, together, next: nextSteps(seen) };
+  return { ducts, alone, together, next: nextSteps(seen), asTyped: goesByReadings(seen) };
 }
 
 /** One step for each kind of findings, of what stands on the sheets of the ducts: a call tried out elsewhere is no part of the system. */

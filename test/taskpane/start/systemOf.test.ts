@@ -76,6 +76,14 @@ describe("an owner's system at a glance", () => {
     expect(alone).toMatch(why);
   });
 
+  test("says that it goes by the ducts as typed where the sheets go by the calibrated ones", async () => {
+    const asTyped = async (choice: string) => {
+      const flow = { rows: [["Flow"], ["", choice], ["Run"]], formulas: { A3: "=DUCT.SOLVE(Runs!A1:J4,Fan!A1:B9)" } };
+      return (await systemOf(seenOf({ Runs: { rows: exampleRuns }, Fan: fan, Flow: flow }), calculate))!.asTyped;
+    };
+    expect([await asTyped("as calibrated"), await asTyped("as entered")]).toEqual([true, false]);
+  });
+
   test("says what it waits for: runs, a curve, gates", async () => {
     expect(await systemOf(seenOf({}), calculate)).toBeNull();
     expect((await systemOf(seenOf({ Runs: { rows: exampleRuns } }), calculate))!.alone).toMatch(/two points or more/);
