@@ -54,11 +54,10 @@ describe("an owner's system at a glance", () => {
   });
 
   test("refuses a wrong point of the curve that the book's own functions take, below two good ones, too", async () => {
-    const [head, first, second, ...rest] = exampleCurve;
+    const [first, second, ...rest] = exampleCurve.slice(1);
     const rows = [["Airflow (cfm)", "Fan static pressure (in.w.g.)"], first!, second!, ["12O0", 5], ...rest];
     const flow = { rows: [["Run"]], formulas: { A1: `=IF(B2=1,1,DUCT.SOLVE(Runs!A1:J4,Fan!$A$1:$B$${rows.length}))` } };
     const seen = seenOf({ Runs: { rows: exampleRuns }, Fan: { rows }, Flow: flow });
-    expect(head).toHaveLength(2);
     const { ducts } = (await systemOf(seen, calculate))!;
     expect(ducts).toMatch(/curve.*12O0/);
   });
