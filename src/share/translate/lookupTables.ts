@@ -83,8 +83,11 @@ function placeOfBlock(block: TableBlock, sheet: string, top: number): TablePlace
   };
   const first = top + HEAD;
   const last = first + block.rows.length - 1;
+  const lastOfHead = first + (block.headRows ?? block.rows.length) - 1;
   return {
     range: (column) => `${prefix}$${letter(column)}$${first}:$${letter(column)}$${last}`,
+    head: (column) => `${prefix}$${letter(column)}$${first}:$${letter(column)}$${lastOfHead}`,
+    rest: (from, to) => `${prefix}$${letter(from)}$${lastOfHead + 1}:$${letter(to)}$${last}`,
     cell: (column, row) => `${prefix}$${letter(column)}$${first + row}`,
     headers: `${prefix}$A$${first - 1}:$${columnLetters(block.columns.length)}$${first - 1}`,
     all: `${prefix}$A$${first}:$${columnLetters(block.columns.length)}$${last}`,

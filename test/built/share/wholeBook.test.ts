@@ -34,6 +34,7 @@ import type { EngineValues } from "../../support/engine";
 import { type Edit, editsInOffice, type Look } from "../../support/editsInOffice";
 import { hardRecalculation } from "../../support/hardRecalculation";
 import { hasLibreOffice } from "../../support/libreOffice";
+import { weightOf } from "../../support/weightOfFormulas";
 import { sheetKeys } from "../../../src/sheets/sheetKeys";
 
 const [CIRCULAR, NOT_AVAILABLE] = ["#522", "#32767"]; // LibreOffice's own numbers of errors
@@ -301,6 +302,13 @@ office.each(["IP", "SI"] as const)("the example in %s", (units) => {
     const beyond = Object.entries(limits).filter(([what, limit]) => most[what as keyof typeof most] > limit);
     expect([beyond, most]).toEqual([[], most]);
     expect(Math.min(...Object.values(most))).toBeGreaterThan(0); // each was looked at
+  });
+
+  /** House limits: what a program computes again at each change, and what of it must wait for the cells before it. */
+  test("it stays light to compute", () => {
+    const { named, chain } = weightOf(copy.book);
+    expect([named < 4_400_000, chain < 2_200, named, chain]).toEqual([true, true, named, chain]);
+    expect(chain).toBeGreaterThan(1_000); // ten sweeps along the runs, each row after those before it
   });
 
   test("the live budget comes back from the copy", () => {

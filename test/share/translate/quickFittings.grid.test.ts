@@ -2,6 +2,9 @@
 import { lossFamilies } from "../../../src/reference/lossFamilies";
 import type { LossFamily } from "../../../src/reference/schema";
 import type { CellValue } from "../../../src/sheets/workbook";
+import { inGrid } from "../../support/grid";
+import { withFewEntries } from "./fewEntries";
+import { plainBook } from "./plainBook";
 import { wrongCalls } from "./wrongInGrid";
 
 /** On an axis: the first printed place, one on the way to the second, one on the way to the last, the last, and one beyond. */
@@ -175,4 +178,23 @@ test("a fitting by its name in a cell, its numbers in the text or beside it", ()
     ['"elbow stamped"', "A5", '"elbow stamped 100 mm"'].map((name) => `LOSSCOEFFICIENT(${name},${shape},45,"IP")`),
   );
   expect(wrongCalls(names, { mixed: [...calls, ...typed, ...inches] })).toEqual([]);
+});
+
+test("a column that is filled below the first rows of the table, where nobody reads it, leaves no K that lacks it", () => {
+  const call = { name: "S", rows: [["elbow 1.5"]], formulas: { H1: `=DUCT.${lossOf("A1")}` } };
+  const { workbook } = plainBook([call], "SI");
+  const shown = (more: string | null): unknown => {
+    const sheets = workbook.sheets.map((sheet) => {
+      const entry = sheet.cells.find(
+        (cell) => "value" in cell && cell.value === "elbow 1.5" && cell.at.startsWith("A"),
+      );
+      if (sheet.name !== "Lookups" || more === null) return sheet;
+      return { ...sheet, cells: [...sheet.cells, { at: entry!.at.replace("A", "D"), value: more }] };
+    });
+    return inGrid(withFewEntries({ ...workbook, sheets }))
+      .get("S")!
+      .get("H1");
+  };
+  expect(shown(null)).toEqual(expect.any(Number));
+  expect(shown("yes")).toBe("#N/A");
 });

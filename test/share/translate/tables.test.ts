@@ -13,7 +13,7 @@ const TITLES: readonly (readonly [BlockName, string, readonly string[]])[] = [
   ["units", "Units: what one of it is in SI", ["unit", "quantity", "factor"]],
   [
     "fittings IP",
-    "Fittings and hood entries: coefficient K (in where a diameter is meant)",
+    "Fittings and hood entries: coefficient K (in where a diameter is meant); columns C to E count in its first rows alone",
     ["entry", "K", "goes by diameter as", "more in slow air", "branch at (degrees; below 0: plain)"],
   ],
   ["hoods SI", "Hood entries: coefficient K (mm where a diameter is meant)", ["entry", "K", "goes by diameter as"]],
@@ -105,13 +105,32 @@ test("entries that a book has beside the offered ones follow them; hoods take ho
   const used = ["elbow 1.71", "elbow 1.5", "elbow 99", "plain end 7", "0.4", "", "elbow pleated 60", "bell mouth 0.07"];
   const entries = (kind: BlockName): unknown[] => rowsOf(kind, "IP", used).map(([text]) => text);
   const fittings = entries("fittings IP");
-  expect(fittings.slice(-3)).toEqual(["elbow 1.71", "elbow pleated 60", "bell mouth 0.07"]);
+  expect(fittings.slice(-2)).toEqual(["elbow 1.71", "bell mouth 0.07"]);
+  expect(fittings).toContain("elbow pleated 60");
   expect(fittings.filter((text) => text === "elbow 1.5")).toHaveLength(1);
   expect(fittings).toEqual(expect.arrayContaining(["plain end", "branch 30"]));
   const hoods = entries("hoods IP");
   expect(hoods).toEqual(expect.arrayContaining(["plain end", "bell mouth 0.1"]));
   expect(hoods.at(-1)).toBe("bell mouth 0.07");
   for (const fitting of ["elbow 1.5", "elbow 1.71", "branch 30", "elbow pleated"]) expect(hoods).not.toContain(fitting);
+});
+
+test("entries that go by the diameter, the air or an angle stand first, so that the columns which say so end with them", () => {
+  const used = ["elbow pleated 60", "mitre 37", "branch 37", "elbow 1.71"];
+  const { sheet, tables } = copyTables("IP", { entries: used, longest: 0 });
+  const block = tables.block("fittings IP");
+  const [, last] = /\$(\d+)$/.exec(block.head("entry"))!;
+  const filled = sheet.cells.flatMap(({ at }) => {
+    const [, column, row] = /^([A-Z])(\d+)$/.exec(at)!;
+    return /[CDE]/.test(column!) && Number(row) > Number(last) ? [at] : [];
+  });
+  expect(filled).toEqual([]);
+  expect(block.rest("entry", "K")).toMatch(
+    new RegExp(`\\$A\\$${Number(last) + 1}:\\$B\\$${sheet.cells.at(-1)!.at.slice(1)}$`),
+  );
+  const head = rowsOf("fittings IP", "IP", used).slice(0, Number(last) - 5);
+  expect(head.map(([text]) => text)).toEqual(expect.arrayContaining(used.slice(0, 3)));
+  expect(head.filter((row) => [2, 3, 4].every((column) => row[column] === undefined))).toEqual([]);
 });
 
 test("what goes by the duct's diameter has no K of its own but a line of points, from small to large", () => {

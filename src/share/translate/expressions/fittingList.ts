@@ -7,7 +7,7 @@ import { cellAddress } from "../../../sheets/address";
 import { onAnySheet } from "../../formula/ranges";
 import { quotedText } from "../../references";
 import type { LookupTables } from "../lookupTables";
-import { BRANCH_AT, BRANCH_LINE } from "../tableBlocks/fittingBlocks";
+import { BRANCH_AT, BRANCH_LINE, BY_DIAMETER, SLOW_AIR } from "../tableBlocks/fittingBlocks";
 import { lineHolds, readLine } from "../tableBlocks/lineBlock";
 import { diameterItemOf, unlessRefused } from "../tableBlocks/offeredEntries";
 import type { RangeRef } from "../../../sheets/rangeRef";
@@ -133,7 +133,8 @@ function tidyList(list: string): string {
 const behindFirst = (cell: string): string => `IF(${cell}="","",MID(${cell},FIND(";",${cell})+1,9999))`;
 
 /** One entry: cut out, freed of its count, looked up, and its K times the count. */
-function entryRow(at: (column: Column) => string, { diameter, system, tables }: Where): string[] {
+function entryRow(at: (column: Column) => string, where: Where): string[] {
+  const { diameter, system, tables } = where;
   const block = tables.block(`fittings ${system}`);
   const lines = tables.block(`diameter items ${system}`);
   const named = tables.block("line names");
@@ -157,20 +158,30 @@ function entryRow(at: (column: Column) => string, { diameter, system, tables }: 
     `IF(${name}="",0,IFERROR(MATCH(${plainName(name)},${block.range("entry")},0),0))`,
     `IF(OR(${row}>0,ISERROR(FIND(" ",${words}))),"",MID(${words},${lastBlank}+1,40))`,
     digitsOf(last, '""'),
-    `IF(${row}>0,INDEX(${block.range("goes by diameter as")},${row})&"",IF(${number}="","",${lineOf(`LEFT(${words},${lastBlank}-1)`)}))`,
+    `IF(${row}>0,${moreOf(row, BY_DIAMETER, '""', where)}&"",IF(${number}="","",${lineOf(`LEFT(${words},${lastBlank}-1)`)}))`,
     `IF(${row}=0,${number},${diameter ?? '""'})`,
     `IF(${entry}="",0,IF(${line}="",${ofEntry},${ofLine}))`,
     `IF(${entry}="",0,${times}*${one})`,
-    `IF(${row}=0,0,IF(INDEX(${block.range("more in slow air")},${row})="yes",${all},0))`,
+    `IF(${row}=0,0,IF(${moreOf(row, SLOW_AIR, '""', where)}="yes",${all},0))`,
   ];
+}
+
+/**
+ * What a row of the table has in a column that few rows fill: they stand first, so most of the table need not be read. Where a reader
+ * has filled such a column further down, nobody knows what was meant.
+ */
+function moreOf(row: string, column: string, none: string, { system, tables, workings, sheet }: Where): string {
+  const block = tables.block(`fittings ${system}`);
+  const isBlankBelow = `COUNTA(${block.rest(BY_DIAMETER, BRANCH_AT)})=0`;
+  const rows = workings.cell(`IF(${isBlankBelow},ROWS(${block.head(BY_DIAMETER)}),${NO_ANSWER})`, sheet);
+  return `IF(${row}>${rows},${none},INDEX(${block.head(column)},${row}))`;
 }
 
 /** The first branch of the entries up to here; one that is not listed has its angle as its number. */
 function branchSoFar(at: (column: Column) => string, above: (column: Column) => string, where: Where): string[] {
-  const block = where.tables.block(`fittings ${where.system}`);
   const [row, before, number] = [at("row of the table"), above("branch so far at"), at("number at its end")];
   const isBranch = `IF(${number}="",FALSE,${at("on the line")}=${quotedText(BRANCH_LINE)})`;
-  const own = `IF(${row}=0,IF(${isBranch},${number},0),INDEX(${block.range(BRANCH_AT)},${row})+0)`;
+  const own = `IF(${row}=0,IF(${isBranch},${number},0),${moreOf(row, BRANCH_AT, "0", where)}+0)`;
   return [
     `IF(${before}<>0,${before},${own})`,
     `IF(${before}<>0,${above("its K")},IF(${at("branch so far at")}=0,0,${at("K of one")}))`,

@@ -12,6 +12,7 @@ export interface TableBlock {
   readonly columns: readonly string[]; // headers, all different
   readonly rows: readonly (readonly BlockCell[])[];
   readonly inputs: boolean; // whether a reader may change its numbers
+  readonly headRows?: number; // so many rows stand first that alone fill some of the columns
 }
 
 /** A value, a formula (without "=") once the table has its place, or null for no cell. */
@@ -21,6 +22,9 @@ export type BlockCell = string | number | null | ((place: TablePlace) => string)
 export interface TablePlace {
   /** A column without its header. */
   range(column: string): string;
+  /** Of a column the rows that stand first, and those below them. */
+  head(column: string): string;
+  rest(from: string, to: string): string;
   /** One cell, rows from 0. */
   cell(column: string, row: number): string;
   readonly headers: string;

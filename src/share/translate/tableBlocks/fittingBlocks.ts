@@ -14,28 +14,37 @@ import { TRUST, trustCells } from "./trust";
 /** The column that has a branch's angle, below 0 where it is plain. */
 export const BRANCH_AT = "branch at (degrees; below 0: plain)";
 
+/** The columns that go by the duct's diameter and by the air: few entries fill one, and those stand first. */
+export const BY_DIAMETER = "goes by diameter as";
+export const SLOW_AIR = "more in slow air";
+
 /** The entries that a list of fittings may hold, each with its K, or the item whose K goes by the duct's diameter. */
 export function entryBlock(kind: "hood" | "any", system: UnitSystem, tables: BlockNeeds): TableBlock {
-  const entries = entriesOf(kind, system, tables);
+  const all = entriesOf(kind, system, tables);
+  const head = kind === "hood" ? all : all.filter(hasMore);
+  const entries = kind === "hood" ? all : [...head, ...all.filter((entry) => !hasMore(entry))];
+  const unit = unitOf("diameter", system).label;
   return {
-    title: `${kind === "hood" ? "Hood entries" : "Fittings and hood entries"}: coefficient K (${unitOf("diameter", system).label} where a diameter is meant)`,
-    columns: [
-      "entry",
-      "K",
-      "goes by diameter as",
-      ...(kind === "any" ? ["more in slow air", BRANCH_AT] : []),
-      ...TRUST,
-    ],
+    title:
+      kind === "hood"
+        ? `Hood entries: coefficient K (${unit} where a diameter is meant)`
+        : `Fittings and hood entries: coefficient K (${unit} where a diameter is meant); columns C to E count in its first rows alone`,
+    columns: ["entry", "K", BY_DIAMETER, ...(kind === "any" ? [SLOW_AIR, BRANCH_AT] : []), ...TRUST],
     inputs: true,
+    headRows: head.length,
     rows: entries.map(({ text, family, coefficient, item, from, branchAt }) => [
       text,
       coefficient,
       item === null ? null : item.name,
-      ...(kind === "any" ? [family.key === MITRE ? "yes" : null, branchAt] : []),
+      ...(kind === "any" ? [isMitre(family) ? "yes" : null, branchAt] : []),
       ...trustCells(from),
     ]),
   };
 }
+
+const isMitre = ({ key }: LossFamily): boolean => key === MITRE;
+
+const hasMore = ({ family, item, branchAt }: Entry): boolean => isMitre(family) || item !== null || branchAt !== null;
 
 function entriesOf(kind: "hood" | "any", system: UnitSystem, { used }: BlockNeeds): readonly Entry[] {
   const offered = offeredEntries().filter(({ family }) => kind === "any" || family.kind === kind);
