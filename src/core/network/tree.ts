@@ -122,11 +122,14 @@ function fromEndsToFan(
   joins: readonly number[],
   joining: readonly (readonly number[])[],
 ): number[] {
-  const waiting = new Int32Array(runs.length);
+  const waiting = new Array<number>(runs.length);
   const ready: number[] = [];
+  let suction = 0;
   for (let index = runs.length - 1; index >= 0; index--) {
     waiting[index] = joining[index]!.length;
-    if (waiting[index] === 0 && runs[index]!.side === "suction") ready.push(index);
+    if (runs[index]!.side === "discharge") continue;
+    suction++;
+    if (waiting[index] === 0) ready.push(index);
   }
   const order: number[] = [];
   // The last one made ready goes first, so that a branch is followed down before the next one is begun: neighbours in the
@@ -138,7 +141,6 @@ function fromEndsToFan(
     waiting[to]! -= 1;
     if (waiting[to] === 0) ready.push(to);
   }
-  const looped = waiting.findIndex((count) => count > 0);
-  if (looped >= 0) throw runsInCircle(itemAt(runs, looped));
+  if (order.length < suction) throw runsInCircle(itemAt(runs, waiting.findIndex((count) => count > 0)));
   return order;
 }

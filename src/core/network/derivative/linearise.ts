@@ -1,6 +1,7 @@
 import { STANDARD_DENSITY } from "../../air/constants";
 import { curveAt } from "../../fan/fanCurve";
 import { elementsOf, JUNCTION, OPEN_END, STILL } from "../solve/elements";
+import { VELOCITY } from "../solve/rows";
 import type { Solution } from "../solve/solveNetwork";
 import { legLines, type StraightLeg } from "../junction/legLines";
 import { type Meeting, meetingLosses } from "../junction/meeting";
@@ -53,16 +54,17 @@ export function linearise(system: System, solution: Solution): Straight {
   const { runs, joining, order, last, discharge } = network;
   const { airflow, leak, suction, fanAirflow } = solution;
   const elements = elementsOf(network, surroundings);
-  const { kind, cut, velocityResistance: perVelocity } = elements;
+  const { kind, cut, rows, starts } = elements;
+  const perVelocity = Float64Array.from(starts, (at) => rows[at + VELOCITY]!);
   const column = (): Float64Array => new Float64Array(runs.length);
-  const [arrivingRate, leakByAirflow, rate, rateDown, slopes] = [column(), column(), column(), column(), column()];
+  const [arrivingRate, leakByAirflow, rate, rateDown] = [column(), column(), column(), column()];
   const losses = new Array<LossChanges | null>(runs.length).fill(null);
   const atJunction = column();
   const junctions = new Array<StraightJunction | null>(runs.length).fill(null);
   for (const index of order) {
     if (kind[index] === STILL) continue;
     const [q, l, p] = [airflow[index]!, leak[index]!, suction[index]!];
-    losses[index] = suctionLoss(elements, index, runs[index]!, q, surroundings, slopes);
+    losses[index] = suctionLoss(rows, starts[index]!, runs[index]!, q, surroundings);
     if (kind[index] === OPEN_END) arrivingRate[index] = (q - l) / (2 * p);
     const meeting = elements.meetings[index]!;
     if (meeting !== null && kind[index] === JUNCTION) {

@@ -2,8 +2,8 @@ import type { Surroundings } from "../designPass";
 import { dischargeLoss } from "../dischargeLoss";
 import type { Network, Run } from "../network";
 import { runLoss, type RunLoss } from "../runLoss";
-import { settledFriction } from "../solve/carriedFriction";
-import { type Elements, fittingsHead } from "../solve/elements";
+import { addSettledFriction, setFittings } from "../solve/losses";
+import { AIRFLOW, DEVICE, EXPONENT, HOSE, LOSS, PIPE, SLOPE } from "../solve/rows";
 
 /** A step so small that the square of it is below the last digits that a difference keeps. */
 export const STEP = 1e-5;
@@ -22,31 +22,30 @@ export interface LossChanges {
 /**
  * How the loss of a suction run changes: its law's own derivative, and central differences of the law by diameter and density.
  *
- * @param elements the runs as columns
- * @param index of the run
+ * @param rows of the network's elements, in which this is worked out
+ * @param at where the run's row begins
  * @param run itself
  * @param airflow [m3/s] below 0 where the air runs backwards and the loss is against it; not 0
  * @param surroundings density and hose
- * @param slopes a column to work in
  * @returns [Pa] by the logarithm of each factor, and [Pa s/m3] by airflow
  * @source house
  */
 export function suctionLoss(
-  elements: Elements,
-  index: number,
+  rows: Float64Array,
+  at: number,
   run: Run,
   airflow: number,
   { density, hoseRoughness }: Surroundings,
-  slopes: Float64Array,
 ): LossChanges {
   const [flow, sign] = [Math.abs(airflow), Math.sign(airflow)];
-  const byFittings = fittingsHead(elements, index, flow, slopes);
-  const [byPipe, byHose] = [elements.pipes, elements.hoses].map((lengths) => settledFriction(lengths, index, flow)) as [number, number]; // prettier-ignore
-  const exponent = elements.deviceExponent[index]!;
-  const byDevice = elements.deviceFactor[index]! * flow ** exponent;
+  rows[at + AIRFLOW] = flow;
+  setFittings(rows, at);
+  const byFittings = rows[at + LOSS]!;
+  const [byPipe, byHose] = [addSettledFriction(rows, at, PIPE), addSettledFriction(rows, at, HOSE)];
+  const exponent = rows[at + EXPONENT]!;
+  const byDevice = rows[at + DEVICE]! * flow ** exponent;
   return {
-    byAirflow:
-      slopes[index]! + elements.pipes.slope[index]! + elements.hoses.slope[index]! + (exponent * byDevice) / flow,
+    byAirflow: rows[at + SLOPE]! + (exponent * byDevice) / flow,
     byPipe: sign * byPipe,
     byHose: sign * byHose,
     byFittings: sign * byFittings,

@@ -1,14 +1,29 @@
 import { AIR_VISCOSITY } from "../../air/constants";
 import { deviceAirFactor } from "../../devices/deviceLoss";
-import { mitreInSlowAir } from "../../fittings/slowAir";
+import { altshulRoot } from "../../friction/frictionFactor";
 import { DISCHARGE_COEFFICIENT } from "../../leaks/openingLeak";
-import { columnsOf } from "../../numeric/columns";
 import { sectionArea } from "../../section/section";
 import type { Surroundings } from "../designPass";
 import type { LegLine, StraightLeg } from "../junction/legLines";
 import { type Meeting, meetingOf, meetingsOf } from "../junction/meeting";
 import type { Network, Run } from "../network";
-import { carriedFriction, LENGTH_COLUMNS, type Lengths, newLengths, setLength } from "./carriedFriction";
+import {
+  BAND_END,
+  DEVICE,
+  END,
+  EXPONENT,
+  FIXED,
+  HOSE,
+  LEAK_SHARE,
+  MITRES,
+  PIPE,
+  RESISTANCE,
+  REYNOLDS,
+  ROOT,
+  VELOCITY,
+  WALL,
+  WIDTH,
+} from "./rows";
 
 /** What stands at a run's upstream end. */
 export const STILL = 0; // nothing can enter: no airflow
@@ -16,89 +31,96 @@ export const JUNCTION = 1; // other runs bring air
 export const OPEN_END = 2; // a hood or pipe end
 export const LEAK_ONLY = 3; // nothing but the run's own leak
 
-/** A network as columns of numbers, ready for sweeps along the tree. Everything is SI. */
+/** A network as rows of numbers, ready for sweeps along the tree. */
 export interface Elements {
-  readonly order: Int32Array; // suction runs, every run after all that join it
-  readonly joins: Int32Array; // the run that each run joins; -1 at the fan
-  readonly kind: Uint8Array;
-  readonly cut: Uint8Array; // 1 beyond a shut gate: still, and at the room's pressure
-  readonly endResistance: Float64Array; // [Pa s2/m6] of an open end: P = R q^2; of a lone leak likewise
-  readonly leakShare: Float64Array; // [-] g = C_d A_leak / A_duct; 0 = no leak
-  readonly velocityResistance: Float64Array; // [Pa s2/m6] p_v = R Q^2
-  readonly fixedResistance: Float64Array; // [Pa s2/m6] fittings: loss = R Q^2
-  readonly mitreResistance: Float64Array; // [Pa s2/m6] of which mitres, whose loss grows in slow air
-  readonly reynoldsPerFlow: Float64Array; // [s/m3]
-  readonly deviceFactor: Float64Array; // [Pa (s/m3)^m]
-  readonly deviceExponent: Float64Array;
-  readonly pipes: Lengths;
-  readonly hoses: Lengths;
+  readonly rows: Float64Array; // a row of WIDTH numbers per run
+  readonly starts: Int32Array; // by run: where its row begins
+  readonly order: readonly number[]; // suction runs as their rows stand, every run after all that join it
+  readonly down: Int32Array; // in that order: where the row begins of the run that each joins; -1 at the fan
+  readonly kind: Uint8Array; // by run
+  readonly cut: Uint8Array; // by run; 1 beyond a shut gate: still, and at the room's pressure
   readonly meetings: (Meeting | null)[]; // by the run that others join
   readonly crossing: Crossing; // one for all: each is left before the next is reached
-  readonly meets: Uint8Array; // 1 where a run joins one of these
+  readonly meets: Uint8Array; // by run; 1 where it joins one of these
 }
+
+/** What the elements of networks of up to so many runs take of memory; it may serve one network after another. */
+export interface Room {
+  readonly runs: number;
+  readonly rows: Float64Array;
+  readonly starts: Int32Array;
+  readonly down: Int32Array;
+  readonly kind: Uint8Array;
+  readonly cut: Uint8Array;
+  readonly meets: Uint8Array;
+}
+
+/**
+ * Memory for the elements of a network.
+ *
+ * @param runs how many it has at most
+ * @returns what `elementsOf` fills
+ * @source house
+ */
+export const roomFor = (runs: number): Room => ({
+  runs,
+  rows: new Float64Array(runs * WIDTH),
+  starts: new Int32Array(runs),
+  down: new Int32Array(runs),
+  kind: new Uint8Array(runs),
+  cut: new Uint8Array(runs),
+  meets: new Uint8Array(runs),
+});
 
 /** Where the sweeps write while they cross a junction: first those of its legs in which air flows, made straight. */
 export interface Crossing {
-  readonly legs: readonly { -readonly [Key in keyof StraightLeg]: number }[]; // as many as any junction has
-  readonly lines: readonly LegLine[];
-}
-
-function newCrossing(joining: Network["joining"]): Crossing {
-  const legs: Crossing["legs"][number][] = [];
-  const lines: LegLine[] = [];
-  for (const { length } of joining)
-    while (legs.length < length) {
-      legs.push({ offset: 0, rate: 0, constant: 0, byOwn: 0, byMain: 0, byPush: 0, pushes: 0 });
-      lines.push({ offset: 0, rate: 0 });
-    }
-  return { legs, lines };
+  readonly legs: { -readonly [Key in keyof StraightLeg]: number }[]; // as many as any junction has
+  readonly lines: LegLine[];
 }
 
 const SMALLEST_ENTRY = 1e-12; // [-] an entry without any loss would leave its airflow undetermined
+const FIRST_ROOT = 7; // 1/sqrt(f) of a workshop's duct, near enough
+const USUAL_VELOCITY = 20; // [m/s] of a workshop's air, near enough
 
 /**
- * The runs of a network as columns of numbers.
+ * The runs of a network as rows of numbers.
  *
- * @returns a place in every column for each run
+ * @param network the tree
+ * @param surroundings density and the table values of runs that name none
+ * @param room that no other network uses any more; new when left out
+ * @returns a row for each run
  * @source house
  */
-export function elementsOf(network: Network, surroundings: Surroundings): Elements {
-  const count = network.runs.length;
-  const column = columnsOf(count, 8 + 2 * LENGTH_COLUMNS);
+export function elementsOf(
+  network: Network,
+  surroundings: Surroundings,
+  room: Room = roomFor(network.runs.length),
+): Elements {
+  const { runs, order, joins, discharge } = network;
+  const { rows, starts, down, kind, cut, meets } = room;
+  rows.fill(0, 0, runs.length * WIDTH);
+  meets.fill(0, 0, runs.length);
   const meetings = meetingsOf(network, surroundings.density);
-  // Where losses go by what meets, more than one state may meet the equations, and where the sweeps begin decides which is found.
-  const byAirflows = meetings.some((meeting) => meeting !== null);
-  const elements: Elements = {
-    order: new Int32Array(network.order),
-    joins: new Int32Array(network.joins),
-    kind: new Uint8Array(count),
-    cut: new Uint8Array(count),
-    endResistance: column(),
-    leakShare: column(),
-    velocityResistance: column(),
-    fixedResistance: column(),
-    mitreResistance: column(),
-    reynoldsPerFlow: column(),
-    deviceFactor: column(),
-    deviceExponent: column(),
-    pipes: newLengths(count, byAirflows, column),
-    hoses: newLengths(count, byAirflows, column),
-    meetings,
-    crossing: newCrossing(network.joining),
-    meets: new Uint8Array(count),
-  };
+  const elements = { rows, starts, order, down, kind, cut, meetings, crossing: { legs: [], lines: [] }, meets };
+  for (let place = 0; place < order.length; place++) starts[order[place]!] = place * WIDTH;
+  discharge.forEach((index, place) => (starts[index] = (order.length + place) * WIDTH));
+  for (let place = 0; place < order.length; place++) {
+    const to = joins[order[place]!]!;
+    down[place] = to < 0 ? -1 : starts[to]!;
+  }
   for (const meeting of meetings) if (meeting !== null) setMeeting(elements, meeting.main, meeting, meeting.legs);
-  network.runs.forEach((run, index) => setRun(elements, index, run, surroundings));
+  for (const index of order) setRun(elements, index, runs[index]!, surroundings);
+  for (const index of discharge) setRun(elements, index, runs[index]!, surroundings);
   setOutlet(elements, network);
   setEnds(elements, network, surroundings);
   return elements;
 }
 
 /**
- * Brings the columns up to date after one run of the network was put in another's place: its own numbers, the junctions that it
+ * Brings the rows up to date after one run of the network was put in another's place: its own numbers, the junctions that it
  * touches, and where air can enter. All other runs, and which joins which, are as they were.
  *
- * @param elements the columns, in which this is written
+ * @param elements the rows, in which this is written
  * @param network with the new run in its place
  * @param index its place
  * @param before the run that stood there
@@ -128,54 +150,82 @@ export function setChangedRun(
   setEnds(elements, network, surroundings);
 }
 
-/** What a run loses at its airflow, and how its leak goes with it, into its place in the columns. */
-function setRun(elements: Elements, index: number, run: Run, surroundings: Surroundings): void {
+/** What a run loses at its airflow, and how its leak goes with it, into its row. */
+function setRun({ rows, starts, crossing }: Elements, index: number, run: Run, surroundings: Surroundings): void {
   const { density } = surroundings;
-  const { device } = run;
-  const area = sectionArea(run.diameter, null);
+  const { device, diameter } = run;
+  const at = starts[index]!;
+  const area = sectionArea(diameter, null);
   const perVelocityPressure = density / (2 * area * area);
-  elements.velocityResistance[index] = perVelocityPressure;
-  elements.fixedResistance[index] = run.coefficient * perVelocityPressure;
-  elements.mitreResistance[index] = run.mitreCoefficient * perVelocityPressure;
-  elements.reynoldsPerFlow[index] = (density * run.diameter) / (area * AIR_VISCOSITY);
-  elements.leakShare[index] = run.side === "discharge" ? 0 : (DISCHARGE_COEFFICIENT * run.leakArea) / area;
-  elements.deviceFactor[index] =
+  rows[at + VELOCITY] = perVelocityPressure;
+  rows[at + FIXED] = run.coefficient * perVelocityPressure;
+  rows[at + MITRES] = run.mitreCoefficient * perVelocityPressure;
+  rows[at + REYNOLDS] = (density * diameter) / (area * AIR_VISCOSITY);
+  rows[at + LEAK_SHARE] = run.side === "discharge" ? 0 : (DISCHARGE_COEFFICIENT * run.leakArea) / area;
+  rows[at + DEVICE] =
     device === null
       ? 0
       : (deviceAirFactor(density, device.exponent) * device.ratedLoss) / device.ratedAirflow ** device.exponent;
-  elements.deviceExponent[index] = device === null ? 0 : device.exponent;
-  setLength(elements.pipes, index, run.length, run.diameter, run.roughness, density);
+  rows[at + EXPONENT] = device === null ? 0 : device.exponent;
+  // Where losses go by what meets, more than one state may meet the equations, and where the sweeps begin decides which is found.
+  const byAirflows = crossing.legs.length > 0;
+  const atUsual = byAirflows ? 0 : rows[at + REYNOLDS]! * USUAL_VELOCITY * area;
+  setLength(rows, at, PIPE, run.length / diameter, run.roughness / diameter, atUsual);
   const hoseWall = run.hoseRoughness ?? surroundings.hoseRoughness;
-  setLength(elements.hoses, index, run.hoseLength * run.hoseTimes, run.diameter, hoseWall, density);
+  setLength(rows, at, HOSE, (run.hoseLength * run.hoseTimes) / diameter, hoseWall / diameter, atUsual);
+}
+
+/** A straight length by its diameters and its wall; one of 0 costs nothing and is never visited. */
+function setLength(
+  rows: Float64Array,
+  at: number,
+  length: number,
+  diameters: number,
+  relativeRoughness: number,
+  atUsual: number, // [-] Reynolds number at which its friction begins; 0: with one factor for all
+): void {
+  const from = at + length;
+  rows[from + RESISTANCE] = diameters * rows[at + VELOCITY]!;
+  rows[from + BAND_END] = 0;
+  if (diameters === 0) return;
+  rows[from + WALL] = relativeRoughness / 3.7;
+  if (rows[from + ROOT] !== 0) return; // one that was carried is nearer
+  rows[from + ROOT] = atUsual === 0 ? FIRST_ROOT : altshulRoot(atUsual, relativeRoughness);
 }
 
 /** The air leaves with its own velocity pressure, against that of the outlet: see dischargeLoss. */
-function setOutlet({ fixedResistance, velocityResistance }: Elements, { runs, outlet, exit }: Network): void {
+function setOutlet({ rows, starts }: Elements, { runs, outlet, exit }: Network): void {
   if (exit < 0) return;
-  const leaving = (1 - runs[exit]!.exitCoefficient) * velocityResistance[exit]!;
-  fixedResistance[exit]! += leaving - velocityResistance[outlet]!;
+  const leaving = (1 - runs[exit]!.exitCoefficient) * rows[starts[exit]! + VELOCITY]!;
+  rows[starts[exit]! + FIXED]! += leaving - rows[starts[outlet]! + VELOCITY]!;
 }
 
 function setMeeting(elements: Elements, main: number, meeting: Meeting | null, legs: readonly number[]): void {
   elements.meetings[main] = meeting;
+  const { crossing } = elements;
+  while (crossing.legs.length < legs.length) {
+    crossing.legs.push({ offset: 0, rate: 0, constant: 0, byOwn: 0, byMain: 0, byPush: 0, pushes: 0 });
+    crossing.lines.push({ offset: 0, rate: 0 });
+  }
   for (const leg of legs) elements.meets[leg] = meeting === null ? 0 : 1;
 }
 
 /** What stands at each upstream end, by the gates as they are. */
 function setEnds(elements: Elements, { runs, joining, order, joins }: Network, surroundings: Surroundings): void {
-  const { kind, cut, leakShare, velocityResistance, endResistance } = elements;
-  for (const index of order) {
+  const { kind, cut, rows } = elements;
+  for (let place = 0, at = 0; place < order.length; place++, at += WIDTH) {
+    const index = order[place]!;
     const run = runs[index]!;
-    const share = leakShare[index]!;
+    const share = rows[at + LEAK_SHARE]!;
     const open = run.gate !== "shut";
     if (open && isFed(joining[index]!, kind)) kind[index] = JUNCTION;
     else if (open && joining[index]!.length === 0) {
       kind[index] = OPEN_END;
-      endResistance[index] = Math.max(run.hood ?? surroundings.plainEnd, SMALLEST_ENTRY) * velocityResistance[index]!;
+      rows[at + END] = Math.max(run.hood ?? surroundings.plainEnd, SMALLEST_ENTRY) * rows[at + VELOCITY]!;
     } else if (share > 0) {
       kind[index] = LEAK_ONLY;
       // L = g A sqrt(2 P / rho) / sqrt(1 - g^2), solved for P
-      endResistance[index] = ((1 - share * share) * velocityResistance[index]!) / (share * share);
+      rows[at + END] = ((1 - share * share) * rows[at + VELOCITY]!) / (share * share);
     } else kind[index] = STILL;
   }
   for (let place = order.length - 1; place >= 0; place--) {
@@ -190,48 +240,4 @@ function setEnds(elements: Elements, { runs, joining, order, joins }: Network, s
 function isFed(joining: readonly number[], kind: Uint8Array): boolean {
   for (const other of joining) if (kind[other] !== STILL) return true;
   return false;
-}
-
-/**
- * Loss of a run's fittings [Pa] at an airflow of at least 0; the derivative [Pa s/m3] is put into `slopes`.
- *
- * @returns [Pa]
- * @source house
- */
-export function fittingsHead(elements: Elements, index: number, flow: number, slopes: Float64Array): number {
-  const fixed = elements.fixedResistance[index]! * flow;
-  const mitres = elements.mitreResistance[index]!;
-  if (mitres === 0) {
-    slopes[index] = 2 * fixed;
-    return fixed * flow;
-  }
-  const reynolds = elements.reynoldsPerFlow[index]! * flow;
-  const slowAir = mitreInSlowAir(reynolds);
-  slopes[index] = 2 * fixed + mitres * flow * (2 * (slowAir.times - 1) + reynolds * slowAir.slope);
-  return fixed * flow + mitres * flow * flow * (slowAir.times - 1);
-}
-
-/**
- * Loss of a run at an airflow [Pa], with the flow's sign; the derivative [Pa s/m3] is put into `slopes`. A device with an
- * exponent below 1 puts its chord there instead.
- *
- * @returns [Pa]
- * @source house
- */
-export function runHead(elements: Elements, index: number, airflow: number, slopes: Float64Array): number {
-  const flow = Math.abs(airflow);
-  let loss = fittingsHead(elements, index, flow, slopes);
-  let slope = slopes[index]!;
-  const factor = elements.deviceFactor[index]!;
-  if (factor > 0 && flow > 0) {
-    const exponent = elements.deviceExponent[index]!;
-    const device = factor * flow ** exponent;
-    loss += device;
-    // Below an exponent of 1 Newton's step overshoots from one side of still air to the other; the chord does not.
-    slope += (Math.max(exponent, 1) * device) / flow;
-  }
-  loss += carriedFriction(elements.pipes, index, flow);
-  loss += carriedFriction(elements.hoses, index, flow);
-  slopes[index] = slope + elements.pipes.slope[index]! + elements.hoses.slope[index]!;
-  return airflow < 0 ? -loss : loss;
 }

@@ -7,6 +7,7 @@ import { sectionArea } from "../../section/section";
 import type { Surroundings } from "../designPass";
 import { lossesAtJunctions, type Meeting, meetingsOf } from "../junction/meeting";
 import type { Network, Run } from "../network";
+import { HOSE, PIPE, ROOT } from "./rows";
 
 /** The state that a solver claims. */
 export interface State {
@@ -24,8 +25,8 @@ export interface Residual {
 /** What a solver knows that has found the state. */
 export interface Known {
   readonly meetings: readonly (Meeting | null)[];
-  readonly pipes: { readonly root: Float64Array };
-  readonly hoses: { readonly root: Float64Array };
+  readonly rows: Float64Array;
+  readonly starts: Int32Array; // by run: where its row begins
 }
 
 /**
@@ -51,32 +52,33 @@ export function residualOf(
 ): Residual {
   const { runs, order, joins, joining, last } = network;
   const { airflow, arriving, leak, suction } = state;
-  const { density, hoseRoughness, plainEnd } = surroundings;
+  const { density, plainEnd } = surroundings;
   const velocityAtFan = airflow[last]! / sectionArea(runs[last]!.diameter, null);
   // The static suction and the airflow at the fan; by size, since a state that is no answer may have either below nothing.
   const largestPressure = Math.abs(suctionAtFan) + 0.5 * density * velocityAtFan * velocityAtFan || 1;
   const largestAirflow = Math.abs(airflow[last]!) || 1;
   let [residual, worst] = [0, last];
-  const atJunction = lossesAtJunctions(network, airflow, known?.meetings ?? meetingsOf(network, density));
-  for (const index of order) {
-    const run = runs[index]!;
+  // By run: what it takes from the suction along it, then its loss alone.
+  const along = lossesAtJunctions(network, airflow, known?.meetings ?? meetingsOf(network, density));
+  for (let place = 0; place < order.length; place++) {
+    const index = order[place]!;
     if (stillAt(index)) continue;
-    const carried = airflow[index]!;
+    const run = runs[index]!;
+    addLoss(along, index, run, airflow[index]!, surroundings, known);
     const area = sectionArea(run.diameter, null);
-    const loss =
-      lossOf(run, area, Math.abs(carried), hoseRoughness, density, known?.pipes.root[index], known?.hoses.root[index]) *
-      Math.sign(carried);
     const downstream = joins[index]! < 0 ? suctionAtFan : suction[joins[index]!]!;
-    const along = suction[index]! + loss + atJunction[index]! - downstream;
-    const isEnd = joining[index]!.length === 0 && run.gate !== "shut";
+    const missed = suction[index]! + along[index]! - downstream;
+    const before = joining[index]!;
+    const isOpen = run.gate !== "shut";
+    const isEnd = before.length === 0 && isOpen;
     const velocity = arriving[index]! / area;
     const entry = isEnd ? (run.hood ?? plainEnd) * 0.5 * density * velocity * Math.abs(velocity) - suction[index]! : 0;
     let joined = 0;
-    if (run.gate !== "shut") for (const other of joining[index]!) joined += airflow[other]!;
+    if (isOpen) for (let one = 0; one < before.length; one++) joined += airflow[before[one]!]!;
     const adding = Math.abs(airflow[index]! - arriving[index]! - leak[index]!);
     const mass = Math.max(adding, isEnd ? 0 : Math.abs(arriving[index]! - joined));
-    const leaking = leakMisfit(run, area, carried, leak[index]!, suction[index]!, density);
-    const pressures = Math.max(Math.abs(along), Math.abs(entry), Math.abs(leaking));
+    const leaking = leakMisfit(run, area, airflow[index]!, leak[index]!, suction[index]!, density);
+    const pressures = Math.max(Math.abs(missed), Math.abs(entry), Math.abs(leaking));
     const misfit = Math.max(pressures / largestPressure, mass / largestAirflow);
     if (Number.isNaN(misfit)) return { residual: NaN, worst: index };
     if (misfit > residual) [residual, worst] = [misfit, index];
@@ -85,30 +87,34 @@ export function residualOf(
 }
 
 /** What a run costs at an airflow: pipe and hose by Colebrook-White, fittings, mitres in their air, the device. [Pa] */
-function lossOf(
+function addLoss(
+  losses: Float64Array,
+  index: number,
   run: Run,
-  area: number,
-  airflow: number,
-  hoseRoughness: number,
-  density: number,
-  pipeNear: number | undefined,
-  hoseNear: number | undefined,
-): number {
-  if (airflow === 0) return 0;
-  const { diameter, device } = run;
-  const velocity = airflow / area;
+  carried: number,
+  { density, hoseRoughness }: Surroundings,
+  known: Known | null,
+): void {
+  if (carried === 0) return;
+  const { diameter, device, length, hoseLength } = run;
+  const airflow = Math.abs(carried);
+  const velocity = airflow / sectionArea(diameter, null);
   const reynolds = reynoldsOf(velocity, diameter, density);
+  const start = known === null ? 0 : known.starts[index]!;
   let k = run.coefficient;
-  if (run.length > 0) k += (run.length / diameter) * frictionFactor(reynolds, run.roughness / diameter, pipeNear);
-  if (run.hoseLength > 0) {
-    const wall = run.hoseRoughness ?? hoseRoughness;
-    k += ((run.hoseLength * run.hoseTimes) / diameter) * frictionFactor(reynolds, wall / diameter, hoseNear);
+  if (length > 0)
+    k += (length / diameter) * frictionFactor(reynolds, run.roughness / diameter, known?.rows[start + PIPE + ROOT]);
+  if (hoseLength > 0) {
+    const wall = (run.hoseRoughness ?? hoseRoughness) / diameter;
+    k += ((hoseLength * run.hoseTimes) / diameter) * frictionFactor(reynolds, wall, known?.rows[start + HOSE + ROOT]);
   }
   if (run.mitreCoefficient > 0) k += run.mitreCoefficient * (mitreInSlowAir(reynolds).times - 1);
-  const along = k * 0.5 * density * velocity * velocity;
-  if (device === null) return along;
-  const { ratedLoss, ratedAirflow, exponent } = device;
-  return along + deviceAirFactor(density, exponent) * ratedLoss * (airflow / ratedAirflow) ** exponent;
+  let loss = k * 0.5 * density * velocity * velocity;
+  if (device !== null) {
+    const { ratedLoss, ratedAirflow, exponent } = device;
+    loss += deviceAirFactor(density, exponent) * ratedLoss * (airflow / ratedAirflow) ** exponent;
+  }
+  losses[index]! += carried < 0 ? -loss : loss;
 }
 
 /** A leak's law as a pressure: rho/2 (L / (C_d A_l))^2 against the static suction P + p_v(Q) that drives it. [Pa] */

@@ -14,12 +14,12 @@ import type { Surroundings } from "../designPass";
 import { dischargeLoss } from "../dischargeLoss";
 import type { Network, Run } from "../network";
 import { afterFan } from "./afterFan";
-import { inFlowOrder } from "./inFlowOrder";
-import { type Elements, elementsOf, setChangedRun, STILL } from "./elements";
-import { type Residual, residualOf } from "./residual";
+import { type Elements, elementsOf, type Room, roomFor, setChangedRun, STILL } from "./elements";
+import { type Residual, residualOf, type State } from "./residual";
+import { AIRFLOW, ARRIVING, DOWN_OFFSET, DOWN_RATE, LEAK, SUCTION, VELOCITY, WIDTH } from "./rows";
 import { quadraticOf, startAt } from "./startFlow";
-import { startNear } from "./startNear";
-import { type Flow, newFlow, sweepToEnds, sweepToFan } from "./sweep";
+import { type Near, startNear } from "./startNear";
+import { sweepToEnds, sweepToFan } from "./sweep";
 
 /** What really flows. Everything is SI. */
 export interface Solution {
@@ -66,17 +66,22 @@ export function solveNetwork(
   network: Network,
   curve: FanCurve,
   surroundings: Surroundings,
-  near?: Pick<Solution, "airflow" | "leak">,
+  near?: Near,
 ): Solution {
-  const { sorted, places } = inFlowOrder(network);
-  const system = systemOf(sorted, curve, surroundings);
-  const solution = solveSystem(system, curve, near === undefined ? null : startNear(system.elements, places, near));
-  if (near !== undefined && solution.status !== "converged") return solveNetwork(network, curve, surroundings);
-  return inOrderOf(solution, places);
+  const room = spare !== null && spare.runs >= network.runs.length ? spare : roomFor(network.runs.length);
+  spare = null;
+  const solution = solveSystem(systemOf(network, curve, surroundings, room), curve, near ?? null);
+  spare = room;
+  return near === undefined || solution.status === "converged"
+    ? solution
+    : solveNetwork(network, curve, surroundings);
 }
 
+/** Of the network that was solved last: memory is dearer to ask for than to fill. */
+let spare: Room | null = null;
+
 /**
- * The same for networks that differ from one in a single run: the columns are made once, and each answer is found from what
+ * The same for networks that differ from one in a single run: the rows are made once, and each answer is found from what
  * flows in that one. A gate set, a size, a leak sealed; where each run goes stays as it is.
  *
  * @param network as it is
@@ -90,33 +95,27 @@ export function withOneRun(
   network: Network,
   curve: FanCurve,
   surroundings: Surroundings,
-  near: Pick<Solution, "airflow" | "leak"> | null,
+  near: Near | null,
 ): (index: number, run: Run) => Solution {
-  const { sorted, places } = inFlowOrder(network);
-  const runs = [...sorted.runs];
-  const system = systemOf({ ...sorted, runs }, curve, surroundings);
+  const runs = [...network.runs];
+  const system = systemOf({ ...network, runs }, curve, surroundings);
   const { elements } = system;
-  const roots = [elements.pipes.root, elements.hoses.root];
-  const flow = newFlow(runs.length); // one for all: each answer is copied out of it
-  const solve = (): Solution =>
-    solveSystem(system, curve, near === null ? null : startNear(elements, places, near, flow));
-  const put = (place: number, run: Run): void => {
-    const before = runs[place]!;
-    runs[place] = run;
-    setChangedRun(elements, system.network, place, before, surroundings);
+  const put = (index: number, run: Run): void => {
+    const before = runs[index]!;
+    runs[index] = run;
+    setChangedRun(elements, system.network, index, before, surroundings);
   };
-  if (near !== null) solve(); // friction as it is there, from which each is carried
-  const settled = roots.map((root) => root.slice());
+  if (near !== null) solveSystem(system, curve, near); // friction as it is there, from which each is carried
+  const settled = elements.rows.slice();
   return (index, run) => {
-    const place = places.indexOf(index);
-    const before = runs[place]!;
+    const before = runs[index]!;
     try {
-      put(place, run);
-      const solution = solve();
-      if (solution.status === "converged") return inOrderOf(solution, places);
+      put(index, run);
+      const solution = solveSystem(system, curve, near);
+      if (solution.status === "converged") return solution;
     } finally {
-      put(place, before);
-      roots.forEach((root, of) => root.set(settled[of]!));
+      put(index, before);
+      elements.rows.set(settled);
     }
     const all = [...network.runs];
     all[index] = run;
@@ -124,30 +123,12 @@ export function withOneRun(
   };
 }
 
-/** A solution of the network sorted along the flow, with its runs where they stood. */
-function inOrderOf(solution: Solution, places: readonly number[]): Solution {
-  const column = columnsOf(places.length, 3);
-  const back = (sorted: Float64Array): Float64Array => {
-    const original = column();
-    for (let place = 0; place < sorted.length; place++) original[places[place]!] = sorted[place]!;
-    return original;
-  };
-  const { airflow, leak, suction, worst } = solution;
-  return {
-    ...solution,
-    worst: places[worst]!,
-    airflow: back(airflow),
-    leak: back(leak),
-    suction: back(suction),
-  };
-}
-
-function systemOf(network: Network, curve: FanCurve, surroundings: Surroundings): System {
+function systemOf(network: Network, curve: FanCurve, surroundings: Surroundings, room?: Room): System {
   const thickness = surroundings.density / STANDARD_DENSITY;
   const shutOff = curveAt(curve, leastAirflow(curve)).pressure * thickness;
   return {
     network,
-    elements: elementsOf(network, surroundings),
+    elements: elementsOf(network, surroundings, room),
     surroundings,
     fan: (airflow) => curveAt(curve, airflow).pressure * thickness,
     discharge: (airflow) => lossAfterFan(network, airflow, surroundings),
@@ -156,10 +137,10 @@ function systemOf(network: Network, curve: FanCurve, surroundings: Surroundings)
   };
 }
 
-function solveSystem(system: System, curve: FanCurve, begin: Flow | null): Solution {
+function solveSystem(system: System, curve: FanCurve, near: Near | null): Solution {
   if (system.elements.kind[system.network.last] === STILL) return closedSystem(system, curve);
-  const flow = begin ?? firstState(system, curve);
-  return hasRisingPart(curve) ? onHumpedCurve(system, curve, flow) : onFallingCurve(system, curve, flow);
+  if (near === null || !startNear(system.elements, near)) setFirstState(system, curve);
+  return hasRisingPart(curve) ? onHumpedCurve(system, curve) : onFallingCurve(system, curve);
 }
 
 interface System {
@@ -173,15 +154,14 @@ interface System {
 }
 
 /** Where the fan would meet the network if all losses were quadratic; half of the most it gives where they do not meet. */
-function firstState({ elements, fan, network }: System, curve: FanCurve): Flow {
+function setFirstState({ elements, fan, network }: System, curve: FanCurve): void {
   const [least, most] = [leastAirflow(curve), mostAirflow(curve)];
-  const quadratic = quadraticOf(elements, most / 2);
-  const suctionFor = (airflow: number): number => (airflow / quadratic.conductance) ** 2;
-  const after = afterFan(elements, network.discharge, most / 2, quadratic.flow.slope);
+  const conductance = quadraticOf(elements, most / 2);
+  const suctionFor = (airflow: number): number => (airflow / conductance) ** 2;
+  const after = afterFan(elements, network.discharge, most / 2);
   const surplus = (airflow: number): number => fan(airflow) - after(airflow) - suctionFor(airflow);
   const meets = !hasRisingPart(curve) && surplus(least) > 0 && surplus(most) < 0;
-  const airflow = meets ? fallingRootNear(surplus, least, most, most / 2) : most / 2;
-  return startAt(elements, quadratic, suctionFor(airflow));
+  startAt(elements, suctionFor(meets ? fallingRootNear(surplus, least, most, most / 2) : most / 2));
 }
 
 /** How the network, linear as a sweep leaves it, is closed at the fan. */
@@ -190,51 +170,62 @@ interface Closing {
   readonly beyond: OutsideCurveError | null; // the curve's end was met instead of the system
 }
 
-const suctionFor = (flow: Flow, last: number, airflow: number): number =>
-  (airflow - flow.byDown.offset[last]!) / flow.byDown.rate[last]!;
+/** Where the row of the run at the fan begins: the last of the suction runs. */
+const atFan = ({ elements }: System): number => (elements.order.length - 1) * WIDTH;
+
+/** What the network asks for at the fan's inlet, linear as a sweep leaves it. */
+function suctionAt(system: System): (airflow: number) => number {
+  const { rows } = system.elements;
+  const [offset, rate] = [rows[atFan(system) + DOWN_OFFSET]!, rows[atFan(system) + DOWN_RATE]!];
+  return (airflow) => (airflow - offset) / rate;
+}
 
 /** A falling curve meets the system once, so the fan closes every sweep. */
-function onFallingCurve(system: System, curve: FanCurve, flow: Flow): Solution {
+function onFallingCurve(system: System, curve: FanCurve): Solution {
   const { elements, fan, network } = system;
-  const { last, discharge } = network;
   const [least, most] = [leastAirflow(curve), mostAirflow(curve)];
-  const onCurve = (state: Flow): number => Math.min(Math.max(state.airflow[last]!, least), most);
-  const close = (state: Flow): Closing => {
-    const after = afterFan(elements, discharge, Math.max(onCurve(state), SMALLEST_SHARE * most), state.slope);
+  const airflowNow = (): number => elements.rows[atFan(system) + AIRFLOW]!;
+  const onCurve = (): number => Math.min(Math.max(airflowNow(), least), most);
+  const close = (): Closing => {
+    const after = afterFan(elements, network.discharge, Math.max(onCurve(), SMALLEST_SHARE * most));
+    const suctionFor = suctionAt(system);
     const available = (airflow: number): number => fan(airflow) - after(airflow);
-    const surplus = (airflow: number): number => available(airflow) - suctionFor(state, last, airflow);
+    const surplus = (airflow: number): number => available(airflow) - suctionFor(airflow);
     if (surplus(most) > 0) return { suction: available(most), beyond: new OutsideCurveError(curve, Infinity) };
     if (surplus(least) < 0) return { suction: available(least), beyond: new OutsideCurveError(curve, 0) };
-    const airflow = fallingRootNear(surplus, least, most, state.airflow[last]!);
-    return { suction: suctionFor(state, last, airflow), beyond: null };
+    return { suction: suctionFor(fallingRootNear(surplus, least, most, airflowNow())), beyond: null };
   };
-  const holds = (state: Flow): number => fan(onCurve(state)) - system.discharge(onCurve(state));
-  return solutionOf(system, flow, iterate(system, flow, { close, holds }), 1);
+  const holds = (): number => fan(onCurve()) - system.discharge(onCurve());
+  return solutionOf(system, iterate(system, { close, holds }), 1);
 }
 
 /** On a curve with a rising part the system is solved for one airflow after another, and the crossings are counted. */
-function onHumpedCurve(system: System, curve: FanCurve, flow: Flow): Solution {
-  const { network, fan, discharge } = system;
+function onHumpedCurve(system: System, curve: FanCurve): Solution {
+  const { fan, discharge } = system;
   const flowing = (airflow: number): Answer =>
-    iterate(system, flow, {
-      close: (state) => ({ suction: suctionFor(state, network.last, airflow), beyond: null }),
-      holds: (_, suction) => suction,
+    iterate(system, {
+      close: () => ({ suction: suctionAt(system)(airflow), beyond: null }),
+      holds: (suction) => suction,
     });
   const surplus = (airflow: number): number =>
     airflow === 0 ? fan(0) : fan(airflow) - flowing(airflow).suction - discharge(airflow);
   const { at, crossings, fromRest } = stableCrossing(curve, surplus);
-  const answer = { ...flowing(at), ...misfitOf(system, flow, fan(at) - discharge(at)) };
-  const solution = solutionOf(system, flow, answer, crossings);
+  const answer = { ...flowing(at), ...misfitOf(system, fan(at) - discharge(at)) };
+  const solution = solutionOf(system, answer, crossings);
   return { ...solution, fromRest: fromRest === at ? solution.fanAirflow : fromRest };
 }
 
 /** What stands at the fan's end of the network. */
 interface FanEnd {
-  readonly close: (flow: Flow) => Closing;
-  readonly holds: (flow: Flow, suction: number) => number; // [Pa] what is held there at this airflow, by the laws themselves
+  readonly close: () => Closing;
+  readonly holds: (suction: number) => number; // [Pa] what is held there at this airflow, by the laws themselves
 }
 
-interface Answer extends Residual {
+interface Measured extends Residual {
+  readonly state: State;
+}
+
+interface Answer extends Measured {
   readonly iterations: number; // sweeps
   readonly suction: number; // [Pa] at the fan inlet
 }
@@ -243,45 +234,60 @@ interface Answer extends Residual {
  * Sweeps until the state meets its equations. A step of Newton's doubles the right digits, so one that begins near enough ends at
  * the answer, and only such a state is held against the equations themselves.
  */
-function iterate(system: System, flow: Flow, { close, holds }: FanEnd): Answer {
-  const { network, elements, least } = system;
+function iterate(system: System, { close, holds }: FanEnd): Answer {
+  const { elements, least } = system;
+  const { rows } = elements;
+  const last = atFan(system);
   let [before, suction, stalled] = [Infinity, 0, 0];
   for (let iterations = 1; ; iterations++) {
-    const missed = sweepToFan(elements, flow, least, suction);
-    const velocityPressure = elements.velocityResistance[network.last]! * flow.airflow[network.last]! ** 2;
+    const missed = sweepToFan(elements, least, suction);
+    const velocityPressure = rows[last + VELOCITY]! * rows[last + AIRFLOW]! ** 2;
     const share = missed / (Math.abs(suction) + velocityPressure || 1);
-    const closing = close(flow);
+    const closing = close();
     suction = closing.suction;
-    sweepToEnds(elements, flow, suction);
-    if (!Number.isFinite(share)) return { residual: NaN, worst: network.last, iterations, suction };
+    sweepToEnds(elements, suction);
+    const isLost = !Number.isFinite(share);
     const isLast = iterations >= MOST_SWEEPS;
-    if ((iterations === 1 || share > NEAR) && !isLast) continue; // of a first state only the airflows are known
-    const misfit = misfitOf(system, flow, holds(flow, suction));
-    const { residual } = misfit;
+    if ((iterations === 1 || share > NEAR) && !isLast && !isLost) continue; // of a first state only the airflows are known
+    const measured = misfitOf(system, holds(suction));
+    if (isLost) return { ...measured, residual: NaN, worst: system.network.last, iterations, suction };
+    const { residual } = measured;
     if (residual >= before) stalled++;
     const settled = residual <= PROMISED && (residual <= TOLERANCE || stalled > 1); // at a kink of friction one step may stall
     if (settled && closing.beyond !== null) throw closing.beyond;
-    if (settled || isLast) return { ...misfit, iterations, suction };
+    if (settled || isLast) return { ...measured, iterations, suction };
     before = residual;
   }
 }
 
-function misfitOf({ network, elements, surroundings }: System, flow: Flow, suctionAtFan: number): Residual {
-  const stillAt = (index: number): boolean => elements.kind[index] === STILL;
-  return residualOf(network, flow, stillAt, suctionAtFan, surroundings, elements);
+/** The state as it stands in the rows, by run, and by how much it misses the equations. */
+function misfitOf({ network, elements, surroundings }: System, suctionAtFan: number): Measured {
+  const { rows, order, kind } = elements;
+  const column = columnsOf(network.runs.length, 4);
+  const state = { airflow: column(), arriving: column(), leak: column(), suction: column() };
+  for (let place = 0, at = 0; place < order.length; place++, at += WIDTH) {
+    const index = order[place]!;
+    state.airflow[index] = rows[at + AIRFLOW]!;
+    state.arriving[index] = rows[at + ARRIVING]!;
+    state.leak[index] = rows[at + LEAK]!;
+    state.suction[index] = rows[at + SUCTION]!;
+  }
+  const stillAt = (index: number): boolean => kind[index] === STILL;
+  return { state, ...residualOf(network, state, stillAt, suctionAtFan, surroundings, elements) };
 }
 
-function solutionOf({ network, fan }: System, flow: Flow, answer: Answer, crossings: number): Solution {
-  const { iterations, residual, worst } = answer;
-  const fanAirflow = flow.airflow[network.last]!;
+function solutionOf({ network, fan }: System, answer: Answer, crossings: number): Solution {
+  const { iterations, residual, worst, state } = answer;
+  const { airflow, leak, suction } = state;
+  const fanAirflow = airflow[network.last]!;
   return {
     status: residual <= PROMISED ? "converged" : "not converged",
     iterations,
     residual,
     worst,
-    airflow: flow.airflow,
-    leak: flow.leak,
-    suction: flow.suction,
+    airflow,
+    leak,
+    suction,
     fanAirflow,
     fanPressure: fan(fanAirflow),
     fromRest: fanAirflow,

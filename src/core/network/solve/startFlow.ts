@@ -1,77 +1,80 @@
-import type { Lengths } from "./carriedFriction";
 import { type Elements, JUNCTION, LEAK_ONLY, OPEN_END, STILL } from "./elements";
-import { type Flow, newFlow } from "./sweep";
-
-/** A network in which every loss is taken as quadratic, whatever flows: at its fan end Q = conductance sqrt(P). */
-export interface Quadratic {
-  readonly flow: Flow;
-  readonly conductance: number; // [m3/s / sqrt(Pa)]
-}
+import {
+  AIRFLOW,
+  ARRIVING,
+  ARRIVING_OFFSET,
+  ARRIVING_RATE,
+  DEVICE,
+  DOWN_RATE,
+  END,
+  EXPONENT,
+  FIXED,
+  HOSE,
+  LEAK,
+  LEAK_OFFSET,
+  LEAK_RATE,
+  LEAK_SHARE,
+  PIPE,
+  RESISTANCE,
+  ROOT,
+  SUCTION,
+  VELOCITY,
+  WIDTH,
+} from "./rows";
 
 /**
- * The network with all its losses quadratic: friction with the factor from which it is carried, a device as at a usual airflow, what junctions lose left
- * out, a leak by the suction alone. Such ducts in a row and side by side add up exactly, so it is solved without a step.
+ * The network with all its losses quadratic, so that at its fan end Q = conductance sqrt(P): friction with the factor from which it
+ * is carried, a device as at a usual airflow, what junctions lose left out, a leak by the suction alone. Such ducts in a row and
+ * side by side add up exactly, so it is solved without a step.
  *
- * @param elements the runs as columns
+ * @param elements the network; the conductance of each run is left in its row for `startAt`
  * @param usual [m3/s] the airflow at which a device that is not quadratic is taken, above 0
- * @returns the conductance of the whole, and in `flow` of each run for `startAt`
+ * @returns [m3/s / sqrt(Pa)] the conductance of the whole
  * @source house
  */
-export function quadraticOf(elements: Elements, usual: number): Quadratic {
-  const { order, joins, kind } = elements;
-  const flow = newFlow(kind.length);
-  const { arrivingBy, leakBy, byDown } = flow;
+export function quadraticOf({ rows, order, down, kind }: Elements, usual: number): number {
   let conductance = 0;
-  for (let place = 0; place < order.length; place++) {
-    const index = order[place]!;
-    if (kind[index] === STILL) continue;
-    if (kind[index] === OPEN_END) arrivingBy.rate[index] = 1 / Math.sqrt(elements.endResistance[index]!);
-    leakBy.rate[index] =
-      kind[index] === LEAK_ONLY
-        ? 1 / Math.sqrt(elements.endResistance[index]!)
-        : elements.leakShare[index]! / Math.sqrt(elements.velocityResistance[index]!);
-    const upstream = arrivingBy.rate[index]! + leakBy.rate[index];
-    const resistance =
-      elements.fixedResistance[index]! +
-      firstFriction(elements.pipes, index) +
-      firstFriction(elements.hoses, index) +
-      (elements.deviceFactor[index]! > 0
-        ? elements.deviceFactor[index]! * usual ** (elements.deviceExponent[index]! - 2)
-        : 0);
+  for (let place = 0, at = 0; place < order.length; place++, at += WIDTH) {
+    const what = kind[order[place]!]!;
+    rows[at + AIRFLOW] = rows[at + ARRIVING] = rows[at + LEAK] = 0;
+    rows[at + ARRIVING_OFFSET] = rows[at + LEAK_OFFSET] = 0;
+    if (what === STILL) continue;
+    if (what === OPEN_END) rows[at + ARRIVING_RATE] = 1 / Math.sqrt(rows[at + END]!);
+    rows[at + LEAK_RATE] =
+      what === LEAK_ONLY ? 1 / Math.sqrt(rows[at + END]!) : rows[at + LEAK_SHARE]! / Math.sqrt(rows[at + VELOCITY]!);
+    const upstream = rows[at + ARRIVING_RATE]! + rows[at + LEAK_RATE]!;
+    const device = rows[at + DEVICE]! > 0 ? rows[at + DEVICE]! * usual ** (rows[at + EXPONENT]! - 2) : 0;
+    const resistance = rows[at + FIXED]! + firstFriction(rows, at + PIPE) + firstFriction(rows, at + HOSE) + device;
     conductance = upstream / Math.sqrt(1 + resistance * upstream * upstream);
-    byDown.rate[index] = conductance;
-    const to = joins[index]!;
-    if (to >= 0 && kind[to] === JUNCTION) arrivingBy.rate[to]! += conductance;
+    rows[at + DOWN_RATE] = conductance;
+    const to = down[place]!;
+    if (to >= 0 && kind[order[to / WIDTH]!] === JUNCTION) rows[to + ARRIVING_RATE]! += conductance;
   }
-  return { flow, conductance };
+  return conductance;
 }
 
 /** [Pa s2/m6] of a straight length. */
-const firstFriction = ({ resistance, root }: Lengths, index: number): number =>
-  resistance[index]! > 0 ? resistance[index]! / root[index]! ** 2 : 0;
+const firstFriction = (rows: Float64Array, from: number): number =>
+  rows[from + RESISTANCE]! > 0 ? rows[from + RESISTANCE]! / (rows[from + ROOT]! * rows[from + ROOT]!) : 0;
 
 /**
  * A first state: what flows in the quadratic network at a suction.
  *
- * @param elements the runs as columns
- * @param quadratic as `quadraticOf` found it
+ * @param elements as `quadraticOf` left them; the flow of every run is written there
  * @param suction [Pa] at the fan's inlet, above 0
- * @returns the flow of every run
  * @source house
  */
-export function startAt({ order, joins, kind }: Elements, { flow }: Quadratic, suction: number): Flow {
-  const { arrivingBy, leakBy, byDown } = flow;
+export function startAt({ rows, order, down, kind }: Elements, suction: number): void {
   for (let place = order.length - 1; place >= 0; place--) {
-    const index = order[place]!;
-    if (kind[index] === STILL) continue;
-    const to = joins[index]!;
-    const airflow = byDown.rate[index]! * Math.sqrt(to < 0 ? suction : flow.suction[to]!);
-    const root = airflow / (arrivingBy.rate[index]! + leakBy.rate[index]!);
-    flow.suction[index] = root * root;
-    flow.arriving[index] = arrivingBy.rate[index]! * root;
-    flow.leak[index] = leakBy.rate[index]! * root;
-    flow.airflow[index] = flow.arriving[index] + flow.leak[index];
-    leakBy.rate[index] = 0; // the sweeps set it only where there is a leak
+    if (kind[order[place]!] === STILL) continue;
+    const at = place * WIDTH;
+    const to = down[place]!;
+    const airflow = rows[at + DOWN_RATE]! * Math.sqrt(to < 0 ? suction : rows[to + SUCTION]!);
+    const root = airflow / (rows[at + ARRIVING_RATE]! + rows[at + LEAK_RATE]!);
+    rows[at + SUCTION] = root * root;
+    rows[at + ARRIVING] = rows[at + ARRIVING_RATE]! * root;
+    rows[at + LEAK] = rows[at + LEAK_RATE]! * root;
+    rows[at + AIRFLOW] = rows[at + ARRIVING]! + rows[at + LEAK]!;
+    rows[at + ARRIVING_RATE] = rows[at + LEAK_RATE] = 0; // the sweeps add to the one, and set the other only where there is a leak
   }
-  return flow;
 }

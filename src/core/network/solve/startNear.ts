@@ -1,33 +1,46 @@
 import { type Elements, LEAK_ONLY, OPEN_END, STILL } from "./elements";
-import { type Flow, newFlow } from "./sweep";
+import {
+  AIRFLOW,
+  ARRIVING,
+  ARRIVING_OFFSET,
+  ARRIVING_RATE,
+  LEAK,
+  LEAK_OFFSET,
+  LEAK_RATE,
+  LEAK_SHARE,
+  WIDTH,
+} from "./rows";
+
+/** What flows in a network of the same runs that is nearly this one. */
+export interface Near {
+  readonly airflow: Float64Array; // [m3/s] by run
+  readonly leak: Float64Array; // [m3/s]
+}
 
 /**
  * A first state: what flows in a network of the same runs that is nearly this one. It only saves sweeps; the answer is the same.
  *
- * @param elements the runs as columns
- * @param places where each run stands in the columns of what flows there
+ * @param elements the network; the flow of every run is written there, suctions not set yet
  * @param near what flows in the other network
- * @param flow where it is written; a new one when left out
- * @returns the flow of every run, suctions not set yet; null where a run would begin at rest and does not stay so
+ * @returns whether it is one: false where a run would begin at rest and does not stay so
  * @source house
  */
-export function startNear(
-  elements: Elements,
-  places: readonly number[],
-  near: Pick<Flow, "airflow" | "leak">,
-  flow = newFlow(elements.kind.length),
-): Flow | null {
-  const { order, kind, leakShare } = elements;
-  for (const index of order) {
-    flow.airflow[index] = flow.arriving[index] = flow.leak[index] = 0;
-    flow.leakBy.offset[index] = flow.leakBy.rate[index] = 0; // the sweeps set it only where there is a leak
-    if (kind[index] === STILL) continue;
-    const [airflow, leak] = [near.airflow[places[index]!]!, near.leak[places[index]!]!];
-    if (leakShare[index]! > 0) flow.leak[index] = leak;
-    if (kind[index] !== LEAK_ONLY) flow.arriving[index] = airflow - leak;
-    flow.airflow[index] = flow.arriving[index] + flow.leak[index];
-    const begins = flow.airflow[index] > 0 && (kind[index] !== OPEN_END || flow.arriving[index] > 0);
-    if (!begins || (leakShare[index]! > 0 && !(leak > 0))) return null;
+export function startNear({ rows, order, kind }: Elements, near: Near): boolean {
+  for (let place = 0, at = 0; place < order.length; place++, at += WIDTH) {
+    const index = order[place]!;
+    const what = kind[index]!;
+    rows[at + ARRIVING_OFFSET] = rows[at + ARRIVING_RATE] = 0; // the sweeps add to it
+    rows[at + LEAK_OFFSET] = rows[at + LEAK_RATE] = 0; // they set it only where there is a leak
+    const isFlowing = what !== STILL;
+    const leaks = isFlowing && rows[at + LEAK_SHARE]! > 0;
+    const leak = leaks ? near.leak[index]! : 0;
+    const arriving = isFlowing && what !== LEAK_ONLY ? near.airflow[index]! - near.leak[index]! : 0;
+    rows[at + LEAK] = leak;
+    rows[at + ARRIVING] = arriving;
+    rows[at + AIRFLOW] = arriving + leak;
+    if (!isFlowing) continue;
+    const begins = arriving + leak > 0 && (what !== OPEN_END || arriving > 0);
+    if (!begins || (leaks && !(leak > 0))) return false;
   }
-  return flow;
+  return true;
 }

@@ -11,8 +11,7 @@ const chimney = makeRun("chimney", "", { side: "discharge", diameter: 0.15, coef
 const linesOf = (near: number, ...after: ReturnType<typeof makeRun>[]) => {
   const network = buildNetwork([saw, ...after]);
   const elements = elementsOf(network, AIR);
-  const slopes = new Float64Array(network.runs.length);
-  const settled = Array.from({ length: 6 }, () => afterFan(elements, network.discharge, near, slopes));
+  const settled = Array.from({ length: 6 }, () => afterFan(elements, network.discharge, near));
   const whole = (airflow: number): number =>
     network.discharge.reduce((sum, index) => {
       const { friction, fittings, device } = dischargeLoss(network, index, airflow, AIR);

@@ -1,19 +1,22 @@
 import fc from "fast-check";
 import type { Run } from "../../../../src/core/network/network";
 import { runLoss } from "../../../../src/core/network/runLoss";
-import { elementsOf, JUNCTION, LEAK_ONLY, OPEN_END, runHead, STILL } from "../../../../src/core/network/solve/elements";
+import { elementsOf, JUNCTION, LEAK_ONLY, OPEN_END, roomFor, STILL } from "../../../../src/core/network/solve/elements";
+import { setLoss } from "../../../../src/core/network/solve/losses";
+import { AIRFLOW, END, LEAK_SHARE, LOSS, SLOPE, VELOCITY, WIDTH } from "../../../../src/core/network/solve/rows";
 import { buildNetwork } from "../../../../src/core/network/tree";
 import { relative } from "../../../support/printed";
 import { AIR, makeRun } from "../../../support/runs";
+import { trees } from "../../../support/trees";
 
 const elementsFor = (runs: readonly Run[]) => elementsOf(buildNetwork(runs), AIR);
 
 /** Head and slope of the only run, with its friction settled at that airflow. */
 function settled(run: Run, airflow: number): { loss: number; slope: number } {
-  const elements = elementsFor([run]);
-  const slopes = new Float64Array(1);
-  for (let visit = 0; visit < 3; visit++) runHead(elements, 0, airflow, slopes);
-  return { loss: runHead(elements, 0, airflow, slopes), slope: slopes[0]! };
+  const { rows } = elementsFor([run]);
+  rows[AIRFLOW] = airflow;
+  for (let visit = 0; visit < 4; visit++) setLoss(rows, 0);
+  return { loss: rows[LOSS]!, slope: rows[SLOPE]! };
 }
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -103,14 +106,46 @@ describe("elementsOf says what stands at each upstream end", () => {
   // By hand: 100 mm: A = 0.00785398 m2, rho/(2 A^2) = 1.2/(2 x 6.16850e-5) = 9726.83 Pa s2/m6. A plain end of K 0.93:
   // 9045.96. A lone leak of 100 mm2: g = 0.6e-4/0.00785398 = 0.00763944, (1 - g^2)/g^2 = 17133.7 times 9726.83 = 1.66656e8.
   test("and what it costs, by hand", () => {
-    const { endResistance, velocityResistance, leakShare } = elementsFor([
+    const { rows, starts } = elementsFor([
       main,
       makeRun("hood", "main"),
       makeRun("leaking", "main", { gate: "shut", leakArea: 1e-4 }),
     ]);
-    expect(relative(velocityResistance[0]!, 9726.83)).toBeLessThan(1e-5);
-    expect(relative(endResistance[1]!, 9045.96)).toBeLessThan(1e-5);
-    expect(relative(leakShare[2]!, 0.00763944)).toBeLessThan(1e-5);
-    expect(relative(endResistance[2]!, 1.66656e8)).toBeLessThan(2e-5);
+    const of = (run: number, column: number): number => rows[starts[run]! + column]!;
+    expect(relative(of(0, VELOCITY), 9726.83)).toBeLessThan(1e-5);
+    expect(relative(of(1, END), 9045.96)).toBeLessThan(1e-5);
+    expect(relative(of(2, LEAK_SHARE), 0.00763944)).toBeLessThan(1e-5);
+    expect(relative(of(2, END), 1.66656e8)).toBeLessThan(2e-5);
   });
+});
+
+test("each suction run has its row after those of all that join it, and those after the fan have theirs behind", () => {
+  fc.assert(
+    fc.property(trees, (runs) => {
+      const network = buildNetwork(runs);
+      const { starts, down, order } = elementsOf(network, AIR);
+      expect([...starts].sort((a, b) => a - b)).toEqual(runs.map((_, place) => place * WIDTH));
+      order.forEach((run, place) => {
+        const to = network.joins[run]!;
+        expect(starts[run]).toBe(place * WIDTH);
+        expect(down[place]).toBe(to < 0 ? -1 : starts[to]);
+        if (to >= 0) expect(starts[to]).toBeGreaterThan(starts[run]!);
+      });
+    }),
+    { numRuns: 40 },
+  );
+});
+
+test("memory in which a larger network stood holds a smaller one as new memory does", () => {
+  const room = roomFor(9);
+  room.rows.fill(7);
+  for (const column of [room.starts, room.down, room.kind, room.cut, room.meets]) column.fill(1);
+  const network = buildNetwork([
+    makeRun("main", "fan", { length: 3, roughness: 1e-4 }),
+    makeRun("saw", "main", { hood: 1, hoseLength: 1 }),
+    makeRun("tight", "main", { gate: "shut" }),
+  ]);
+  const [used, fresh] = [elementsOf(network, AIR, room), elementsOf(network, AIR)];
+  for (const key of ["rows", "starts", "kind", "cut", "meets"] as const)
+    expect([...used[key].slice(0, fresh[key].length)]).toEqual([...fresh[key]]);
 });
