@@ -141,6 +141,12 @@ function fromEndsToFan(
     waiting[to]! -= 1;
     if (waiting[to] === 0) ready.push(to);
   }
-  if (order.length < suction) throw runsInCircle(itemAt(runs, waiting.findIndex((count) => count > 0)));
+  if (order.length < suction)
+    throw runsInCircle(
+      itemAt(
+        runs,
+        waiting.findIndex((count) => count > 0),
+      ),
+    );
   return order;
 }

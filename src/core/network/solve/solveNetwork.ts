@@ -62,19 +62,12 @@ const SMALLEST_LOSS = 1e-18;
  * @throws OutsideCurveError if the fan would work beyond its curve
  * @source todiniPilati1988 the published relative for looped networks
  */
-export function solveNetwork(
-  network: Network,
-  curve: FanCurve,
-  surroundings: Surroundings,
-  near?: Near,
-): Solution {
+export function solveNetwork(network: Network, curve: FanCurve, surroundings: Surroundings, near?: Near): Solution {
   const room = spare !== null && spare.runs >= network.runs.length ? spare : roomFor(network.runs.length);
   spare = null;
   const solution = solveSystem(systemOf(network, curve, surroundings, room), curve, near ?? null);
   spare = room;
-  return near === undefined || solution.status === "converged"
-    ? solution
-    : solveNetwork(network, curve, surroundings);
+  return near === undefined || solution.status === "converged" ? solution : solveNetwork(network, curve, surroundings);
 }
 
 /** Of the network that was solved last: memory is dearer to ask for than to fill. */
