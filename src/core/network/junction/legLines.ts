@@ -43,12 +43,15 @@ export function legLines(
   let [e, f, g, h] = [0, 0, pushConstant, 0];
   for (let leg = 0; leg < count; leg++) {
     const { offset, rate, constant, byOwn, byMain, byPush, pushes } = legs[leg]!;
-    const own = rate / (1 + rate * byOwn);
-    const alone = own * (offset / rate - constant);
-    a += own * byMain;
-    b += own * byPush;
-    c += pushes * own * byMain;
-    d += pushes * own * byPush;
+    const line = lines[leg]!;
+    const share = 1 / (1 + rate * byOwn);
+    const own = (line.rate = share * rate);
+    const alone = (line.offset = share * (offset - rate * constant));
+    const [onMain, onPush] = [own * byMain, own * byPush];
+    a += onMain;
+    b += onPush;
+    c += pushes * onMain;
+    d += pushes * onPush;
     e += alone;
     f += own;
     g += pushes * alone;
@@ -58,10 +61,10 @@ export function legLines(
   const [main, push] = [(e * d - b * g) / determinant, (a * g - c * e) / determinant];
   const [mainRate, pushRate] = [(f * d - b * h) / determinant, (a * h - c * f) / determinant];
   for (let leg = 0; leg < count; leg++) {
-    const { offset, rate, constant, byOwn, byMain, byPush } = legs[leg]!;
-    const own = rate / (1 + rate * byOwn);
-    lines[leg]!.offset = own * (offset / rate - constant - byMain * main - byPush * push);
-    lines[leg]!.rate = own * (1 - byMain * mainRate - byPush * pushRate);
+    const { byMain, byPush } = legs[leg]!;
+    const line = lines[leg]!;
+    line.offset -= line.rate * (byMain * main + byPush * push);
+    line.rate *= 1 - byMain * mainRate - byPush * pushRate;
   }
   return lines;
 }

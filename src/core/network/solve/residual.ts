@@ -3,7 +3,6 @@ import { mitreInSlowAir } from "../../fittings/slowAir";
 import { frictionFactor } from "../../friction/frictionFactor";
 import { reynoldsOf } from "../../friction/reynoldsNumber";
 import { DISCHARGE_COEFFICIENT } from "../../leaks/openingLeak";
-import { sectionArea } from "../../section/section";
 import type { Surroundings } from "../designPass";
 import { lossesAtJunctions, type Meeting, meetingsOf } from "../junction/meeting";
 import type { Network, Run } from "../network";
@@ -53,7 +52,7 @@ export function residualOf(
   const { runs, order, joins, joining, last } = network;
   const { airflow, arriving, leak, suction } = state;
   const { density, plainEnd } = surroundings;
-  const velocityAtFan = airflow[last]! / sectionArea(runs[last]!.diameter, null);
+  const velocityAtFan = airflow[last]! / areaOf(runs[last]!);
   // The static suction and the airflow at the fan; by size, since a state that is no answer may have either below nothing.
   const largestPressure = Math.abs(suctionAtFan) + 0.5 * density * velocityAtFan * velocityAtFan || 1;
   const largestAirflow = Math.abs(airflow[last]!) || 1;
@@ -65,7 +64,7 @@ export function residualOf(
     if (stillAt(index)) continue;
     const run = runs[index]!;
     addLoss(along, index, run, airflow[index]!, surroundings, known);
-    const area = sectionArea(run.diameter, null);
+    const area = areaOf(run);
     const downstream = joins[index]! < 0 ? suctionAtFan : suction[joins[index]!]!;
     const missed = suction[index]! + along[index]! - downstream;
     const before = joining[index]!;
@@ -86,7 +85,9 @@ export function residualOf(
   return { residual, worst };
 }
 
-/** What a run costs at an airflow: pipe and hose by Colebrook-White, fittings, mitres in their air, the device. [Pa] */
+const areaOf = ({ diameter }: Run): number => (Math.PI / 4) * diameter * diameter; // [m2]
+
+/** What a run costs at an airflow, with its sign: pipe and hose by Colebrook-White, fittings, mitres in their air, the device. [Pa] */
 function addLoss(
   losses: Float64Array,
   index: number,
@@ -98,7 +99,7 @@ function addLoss(
   if (carried === 0) return;
   const { diameter, device, length, hoseLength } = run;
   const airflow = Math.abs(carried);
-  const velocity = airflow / sectionArea(diameter, null);
+  const velocity = airflow / areaOf(run);
   const reynolds = reynoldsOf(velocity, diameter, density);
   const start = known === null ? 0 : known.starts[index]!;
   let k = run.coefficient;

@@ -19,7 +19,7 @@ import { type Residual, residualOf, type State } from "./residual";
 import { AIRFLOW, ARRIVING, DOWN_OFFSET, DOWN_RATE, LEAK, SUCTION, VELOCITY, WIDTH } from "./rows";
 import { quadraticOf, startAt } from "./startFlow";
 import { type Near, startNear } from "./startNear";
-import { sweepToEnds, sweepToFan } from "./sweep";
+import { setLoneLeaks, sweepToEnds, sweepToFan } from "./sweep";
 
 /** What really flows. Everything is SI. */
 export interface Solution {
@@ -39,6 +39,7 @@ export interface Solution {
 const MOST_SWEEPS = 200;
 const NEAR = 1e-7; // relative misfit from which one more step leads to the answer; a try that falls short costs a look at every equation
 const TOLERANCE = 1e-13; // relative misfit at which the sweeps stop
+const LAST_DIGITS = 2e-15; // of it per run: sums over many runs miss by as much, however often they are swept
 const PROMISED = 1e-9; // relative misfit that an answer may have
 
 /** Share of a fan's most airflow: less is as good as none. */
@@ -231,6 +232,7 @@ function iterate(system: System, { close, holds }: FanEnd): Answer {
   const { elements, least } = system;
   const { rows } = elements;
   const last = atFan(system);
+  const enough = Math.max(TOLERANCE, LAST_DIGITS * elements.order.length);
   let [before, suction, stalled] = [Infinity, 0, 0];
   for (let iterations = 1; ; iterations++) {
     const missed = sweepToFan(elements, least, suction);
@@ -239,6 +241,7 @@ function iterate(system: System, { close, holds }: FanEnd): Answer {
     const closing = close();
     suction = closing.suction;
     sweepToEnds(elements, suction);
+    if (iterations === 1) setLoneLeaks(elements);
     const isLost = !Number.isFinite(share);
     const isLast = iterations >= MOST_SWEEPS;
     if ((iterations === 1 || share > NEAR) && !isLast && !isLost) continue; // of a first state only the airflows are known
@@ -246,7 +249,7 @@ function iterate(system: System, { close, holds }: FanEnd): Answer {
     if (isLost) return { ...measured, residual: NaN, worst: system.network.last, iterations, suction };
     const { residual } = measured;
     if (residual >= before) stalled++;
-    const settled = residual <= PROMISED && (residual <= TOLERANCE || stalled > 1); // at a kink of friction one step may stall
+    const settled = residual <= PROMISED && (residual <= enough || stalled > 1); // at a kink of friction one step may stall
     if (settled && closing.beyond !== null) throw closing.beyond;
     if (settled || isLast) return { ...measured, iterations, suction };
     before = residual;

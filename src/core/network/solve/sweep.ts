@@ -143,3 +143,13 @@ export function sweepToEnds({ rows, order, down, kind, cut }: Elements, suctionA
     rows[at + ARRIVING_OFFSET] = rows[at + ARRIVING_RATE] = 0; // the next sweep adds to it
   }
 }
+
+/**
+ * A lone leak by its law at the suction that a sweep has found. It hardly changes that suction, and where a gate was open before
+ * its tangent would only close in on it slowly.
+ */
+export function setLoneLeaks({ rows, order, kind }: Elements): void {
+  for (let place = 0, at = 0; place < order.length; place++, at += WIDTH)
+    if (kind[order[place]!] === LEAK_ONLY && rows[at + SUCTION]! > 0)
+      rows[at + LEAK] = rows[at + AIRFLOW] = Math.sqrt(rows[at + SUCTION]! / rows[at + END]!);
+}
