@@ -1,5 +1,6 @@
 import { DomainError, NoAnswerError } from "../../core/errors";
 import type { Network } from "../../core/network/network";
+import { sectionArea } from "../../core/section/section";
 import { itemAt } from "../../reference/itemAt";
 import { joinNotes, sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
@@ -7,7 +8,7 @@ import { speedNotes } from "../runsTable/notes";
 import type { TableRun } from "../runsTable/readRun";
 import type { Change } from "./changes";
 import type { RunFlow } from "./flowNotes";
-import { runFlows } from "./runFlows";
+import { flowOf, runFlows } from "./runFlows";
 import { type Fan, type Solved, type SolvedTable, solvedWith } from "./solveRuns";
 
 /** A gain smaller than this share of the hood's airflow is none. */
@@ -37,7 +38,7 @@ export interface Gains {
 
 /** A hood's network with one change made. */
 export interface Tried {
-  readonly flows: readonly RunFlow[];
+  readonly flows: () => readonly RunFlow[]; // worked out when asked for, which most changes never are
   readonly gain: Gain;
   readonly elsewhere: readonly string[]; // other runs in which dust settles then and did not before
 }
@@ -45,38 +46,35 @@ export interface Tried {
 /** What each change gives at a hood; null where the system then has no answer, or the change no value. */
 export function trying(now: SolvedTable, place: number, fan: Fan, system: UnitSystem): (one: ChangeAt) => Tried | null {
   const flowsNow = runFlows(now);
+  const { runs } = now.table;
+  const settled = runs.map((entry, index) => settles(entry, itemAt(flowsNow, index)));
+  // [m3/s] by run: with more air no dust settles there; by a little more than that, for the last digits
+  const carrying = runs.map(({ run, dust }) => dust.low * sectionArea(run.diameter, null) * (1 + 1e-9));
   const solve = solvedWith(now.network, fan, now.solution);
   return ({ index, change }) => {
     const after = changed(solve, index, change);
-    return after === null ? null : told(now, flowsNow, place, { index, change }, after, system);
+    if (after === null) return null;
+    const { network, solution } = after;
+    let known: readonly RunFlow[] | null = null;
+    const flows = (): readonly RunFlow[] => (known ??= runFlows(after));
+    const elsewhere: string[] = [];
+    for (let other = 0; other < runs.length; other++) {
+      const entry = itemAt(runs, other);
+      const airflow = entry.run.side === "discharge" ? solution.fanAirflow : itemAt(solution.airflow, other);
+      if (other === index || settled[other] || airflow > carrying[other]!) continue;
+      if (settles(entry, itemAt(flows(), other))) elsewhere.push(entry.run.name);
+    }
+    const [run, entry] = [itemAt(network.runs, index), itemAt(runs, index)];
+    const flow = run.gate === entry.run.gate ? flowOf(after, itemAt(flowsNow, index), index) : itemAt(flows(), index);
+    const here = settles(entry, flow) ? speedNotes(entry.dust, flow.velocity, system) : [];
+    const note = joinNotes([
+      ...here,
+      ...(elsewhere.length === 0 ? [] : [sayNote("settlesElsewhere", { runs: elsewhere.join(", ") })]),
+    ]);
+    const velocity = flow.fed || run.side === "discharge" ? flow.velocity : null;
+    const gained = atHood(after, place) - atHood(now, place);
+    return { flows, gain: { name: run.name, words: change.words, gained, velocity, note, after }, elsewhere };
   };
-}
-
-function told(
-  now: SolvedTable,
-  flowsNow: readonly RunFlow[],
-  place: number,
-  { index, change }: ChangeAt,
-  after: Solved,
-  system: UnitSystem,
-): Tried {
-  const flows = runFlows(after);
-  const { runs } = now.table;
-  const elsewhere = runs.flatMap((entry, other) =>
-    other !== index && settles(entry, itemAt(flows, other)) && !settles(entry, itemAt(flowsNow, other))
-      ? [entry.run.name]
-      : [],
-  );
-  const [entry, flow] = [itemAt(runs, index), itemAt(flows, index)];
-  const here = settles(entry, flow) ? speedNotes(entry.dust, flow.velocity, system) : [];
-  const note = joinNotes([
-    ...here,
-    ...(elsewhere.length === 0 ? [] : [sayNote("settlesElsewhere", { runs: elsewhere.join(", ") })]),
-  ]);
-  const { name, side } = itemAt(after.network.runs, index);
-  const velocity = flow.fed || side === "discharge" ? flow.velocity : null;
-  const gained = atHood(after, place) - atHood(now, place);
-  return { flows, gain: { name, words: change.words, gained, velocity, note, after }, elsewhere };
 }
 
 const settles = ({ dust }: TableRun, flow: RunFlow): boolean =>

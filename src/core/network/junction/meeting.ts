@@ -85,6 +85,7 @@ export function meetingLosses({ legs, factors, junction }: Meeting, airflows: Ar
  * @param network the tree
  * @param airflows [m3/s] by run
  * @param meetings the junctions, as meetingsOf finds them
+ * @param losses where they are written, by run; new when left out
  * @returns [Pa] by run, 0 for those without
  * @source crane410 as legLoss
  */
@@ -92,8 +93,9 @@ export function lossesAtJunctions(
   network: Network,
   airflows: ArrayLike<number>,
   meetings: readonly (Meeting | null)[],
+  losses: Float64Array = new Float64Array(network.runs.length),
 ): Float64Array {
-  const losses = new Float64Array(network.runs.length);
+  losses.fill(0);
   for (const meeting of meetings) if (meeting !== null) lossesInto(meeting, airflows, losses);
   return losses;
 }

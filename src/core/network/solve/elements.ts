@@ -42,6 +42,8 @@ export interface Elements {
   readonly meetings: (Meeting | null)[]; // by the run that others join
   readonly crossing: Crossing; // one for all: each is left before the next is reached
   readonly meets: Uint8Array; // by run; 1 where it joins one of these
+  readonly arriving: Float64Array; // by run; where a state is held against its equations, as the next
+  readonly losses: Float64Array;
 }
 
 /** What the elements of networks of up to so many runs take of memory; it may serve one network after another. */
@@ -53,6 +55,8 @@ export interface Room {
   readonly kind: Uint8Array;
   readonly cut: Uint8Array;
   readonly meets: Uint8Array;
+  readonly arriving: Float64Array;
+  readonly losses: Float64Array;
 }
 
 /**
@@ -70,6 +74,8 @@ export const roomFor = (runs: number): Room => ({
   kind: new Uint8Array(runs),
   cut: new Uint8Array(runs),
   meets: new Uint8Array(runs),
+  arriving: new Float64Array(runs),
+  losses: new Float64Array(runs),
 });
 
 /** Where the sweeps write while they cross a junction: first those of its legs in which air flows, made straight. */
@@ -97,11 +103,12 @@ export function elementsOf(
   room: Room = roomFor(network.runs.length),
 ): Elements {
   const { runs, order, joins, discharge } = network;
-  const { rows, starts, down, kind, cut, meets } = room;
+  const { rows, starts, down, kind, cut, meets, arriving, losses } = room;
   rows.fill(0, 0, runs.length * WIDTH);
   meets.fill(0, 0, runs.length);
   const meetings = meetingsOf(network, surroundings.density);
-  const elements = { rows, starts, order, down, kind, cut, meetings, crossing: { legs: [], lines: [] }, meets };
+  const crossing = { legs: [], lines: [] };
+  const elements = { rows, starts, order, down, kind, cut, meets, meetings, crossing, arriving, losses };
   for (let place = 0; place < order.length; place++) starts[order[place]!] = place * WIDTH;
   discharge.forEach((index, place) => (starts[index] = (order.length + place) * WIDTH));
   for (let place = 0; place < order.length; place++) {

@@ -26,6 +26,7 @@ export interface Known {
   readonly meetings: readonly (Meeting | null)[];
   readonly rows: Float64Array;
   readonly starts: Int32Array; // by run: where its row begins
+  readonly losses: Float64Array; // by run; worked in
 }
 
 /**
@@ -58,7 +59,7 @@ export function residualOf(
   const largestAirflow = Math.abs(airflow[last]!) || 1;
   let [residual, worst] = [0, last];
   // By run: what it takes from the suction along it, then its loss alone.
-  const along = lossesAtJunctions(network, airflow, known?.meetings ?? meetingsOf(network, density));
+  const along = lossesAtJunctions(network, airflow, known?.meetings ?? meetingsOf(network, density), known?.losses);
   for (let place = 0; place < order.length; place++) {
     const index = order[place]!;
     if (stillAt(index)) continue;

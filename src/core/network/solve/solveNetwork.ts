@@ -259,8 +259,8 @@ function iterate(system: System, { close, holds }: FanEnd): Answer {
 /** The state as it stands in the rows, by run, and by how much it misses the equations. */
 function misfitOf({ network, elements, surroundings }: System, suctionAtFan: number): Measured {
   const { rows, order, kind } = elements;
-  const column = columnsOf(network.runs.length, 4);
-  const state = { airflow: column(), arriving: column(), leak: column(), suction: column() };
+  const column = columnsOf(network.runs.length, 3);
+  const state = { airflow: column(), arriving: elements.arriving, leak: column(), suction: column() };
   for (let place = 0, at = 0; place < order.length; place++, at += WIDTH) {
     const index = order[place]!;
     state.airflow[index] = rows[at + AIRFLOW]!;
