@@ -4,6 +4,7 @@ import { addExtentPlugin } from "./extentPlugin";
 import { addKeptPlugin } from "./keptPlugin";
 import { pasteAnywhere } from "./pasteAnywhere";
 import { printByBrowser } from "./print/printByBrowser";
+import { evaluateShownFirst } from "./evaluation/evaluateShownFirst";
 import { removeLinks } from "./noLinks";
 import { offerWords } from "./offerWords";
 import { markNoValidCell } from "./validCells";
@@ -23,4 +24,5 @@ export function addPlugins(): void {
   pasteAnywhere();
   printByBrowser();
   limitWork();
+  evaluateShownFirst();
 }

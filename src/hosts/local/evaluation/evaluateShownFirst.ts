@@ -1,0 +1,70 @@
+import type { GridModel } from "../grid";
+import type { Evaluator } from "./evaluator";
+import { type Finishing, shownFirst } from "./shownFirst";
+
+const PAUSE = 100; // ms without a change before the sheets that are not shown are computed
+const TURN = 8; // ms of that before what waits goes first: a key, the page's drawing
+
+interface Config {
+  readonly getters: GridModel["getters"];
+}
+
+interface Evaluation {
+  readonly evaluator: Evaluator;
+  readonly shouldRebuildDependenciesGraph: boolean; // all is computed anew after the command
+  beforeHandle(command: object): void;
+}
+
+export interface WithFinishing {
+  getFinishing(): Finishing;
+}
+
+/** Has the grid compute the shown sheet first, and the others when they are asked for or nobody does anything. */
+export function evaluateShownFirst(): void {
+  const registry = o_spreadsheet.registries.coreViewsPluginRegistry;
+  const Library = registry.get("evaluation") as unknown as { new (config: Config): Evaluation; getters: string[] };
+  class ShownFirst extends Library implements WithFinishing {
+    static override getters = [...Library.getters, "getFinishing"];
+    finishing: Finishing;
+    constructor(config: Config) {
+      super(config);
+      this.finishing = shownFirst(this.evaluator, config.getters);
+    }
+
+    /** Where rows come, go or move, what is left has to be computed before. */
+    override beforeHandle(command: object): void {
+      super.beforeHandle(command);
+      if (this.shouldRebuildDependenciesGraph) this.finishing.finish();
+    }
+
+    getFinishing(): Finishing {
+      return this.finishing;
+    }
+  }
+  registry.replace("evaluation", ShownFirst as never);
+
+  class FinishPlugin extends o_spreadsheet.UIPlugin {
+    private timer: ReturnType<typeof setTimeout> | undefined;
+
+    override finalize(): void {
+      if (this.finishing().isLeft()) this.soon(PAUSE);
+    }
+
+    private soon(pause: number): void {
+      clearTimeout(this.timer);
+      this.timer = setTimeout(() => this.finishAPart(), pause);
+    }
+
+    private finishAPart(): void {
+      const { finish, isLeft } = this.finishing();
+      const end = performance.now() + TURN;
+      finish(() => performance.now() > end);
+      if (isLeft()) this.soon(0);
+    }
+
+    private finishing(): Finishing {
+      return (this.getters as unknown as WithFinishing).getFinishing();
+    }
+  }
+  o_spreadsheet.registries.featurePluginRegistry.add("finish_cells", FinishPlugin);
+}

@@ -1,0 +1,72 @@
+import type { CellPosition } from "../grid";
+import type { Zone } from "../limits/zones";
+
+/** What the grid's library computes cells with, as far as we steer it. */
+export interface Evaluator {
+  readonly blockedArrayFormulas: { isEmpty: () => boolean; has: (position: CellPosition) => boolean };
+  readonly evaluatedCells: {
+    readonly get: (position: CellPosition) => EvaluatedCell | undefined;
+    readonly has: (position: CellPosition) => boolean;
+    readonly set: (position: CellPosition, cell: EvaluatedCell) => void;
+  };
+  readonly spreadingRelations: {
+    readonly arrayFormulasToResults: { readonly keys: () => CellPosition[] };
+    readonly getArrayResultZone: (position: CellPosition) => Zone | undefined;
+  };
+  readonly nextRangesToUpdate: Ranges;
+  readonly formulaDependencies: () => {
+    readonly getCellsDependingOn: (ranges: Iterable<SheetRange>, visited: Ranges) => Ranges;
+  };
+  readonly getArrayFormulasImpactedByChangesOf: (positions: readonly CellPosition[]) => Ranges;
+  readonly clearEvaluatedRanges: (ranges: Iterable<SheetRange>) => void;
+  readonly updateCompilationParameters: () => void;
+  readonly evaluate: (ranges: Iterable<SheetRange>) => void;
+  readonly computeAndSave: (position: CellPosition) => EvaluatedCell;
+  readonly computeDependencies: (ranges: readonly SheetRange[]) => void;
+  cellsBeingComputed: Set<string>;
+  addDependencies: (formula: CellPosition, ranges: readonly SheetRange[]) => void;
+  evaluateCells: (positions: readonly CellPosition[]) => void;
+  evaluateAllCells: () => void;
+  computeCell: (position: CellPosition) => EvaluatedCell;
+  invalidateSpreading: (position: CellPosition) => void;
+  invalidatePositionsDependingOnSpread: (sheetId: string, zone: Zone) => void;
+  getEvaluatedCell: (position: CellPosition) => EvaluatedCell;
+  getSpreadZone: (position: CellPosition, ...more: unknown[]) => Zone | undefined;
+  getArrayFormulaSpreadingOn: (position: CellPosition) => CellPosition | undefined;
+  isArrayFormulaSpillBlocked: (position: CellPosition) => boolean;
+  getEvaluatedPositions: () => CellPosition[];
+  getEvaluatedPositionsInSheet: (sheetId: string) => CellPosition[];
+  evaluateFormulaResult: (...formula: unknown[]) => unknown;
+  evaluateCompiledFormula: (...formula: unknown[]) => unknown;
+}
+
+export interface EvaluatedCell {
+  readonly value: unknown;
+  readonly format?: string;
+}
+
+export interface SheetRange {
+  readonly sheetId: string;
+  readonly zone: Zone;
+}
+
+/** A set of ranges, in which cells count. */
+export interface Ranges extends Iterable<SheetRange> {
+  readonly copy: () => Ranges;
+  readonly clear: () => void;
+  readonly addMany: (ranges: Iterable<SheetRange>) => void;
+  readonly addManyPositions: (positions: readonly CellPosition[]) => void;
+  readonly hasPosition: (position: CellPosition) => boolean;
+}
+
+export const isInside = ({ col, row }: CellPosition, zone: Zone): boolean =>
+  zone.left <= col && col <= zone.right && zone.top <= row && row <= zone.bottom;
+
+export const isSameZone = (one: Zone | undefined, other: Zone | undefined): boolean =>
+  one === other ||
+  (one !== undefined &&
+    other !== undefined &&
+    one.left === other.left &&
+    one.right === other.right &&
+    one.top === other.top &&
+    one.bottom === other.bottom);

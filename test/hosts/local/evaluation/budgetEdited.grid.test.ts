@@ -1,0 +1,64 @@
+/** The example as it is edited in the page: after each change, drawn by lot, the shown sheet shows what it shows in a book that is opened anew, and at the end all sheets do. */
+import { addPlugins } from "../../../../src/hosts/local/plugins";
+import { gridModel } from "../../../../src/hosts/local/gridModel";
+import type { GridModel } from "../../../../src/hosts/local/grid";
+import type { WithFinishing } from "../../../../src/hosts/local/evaluation/evaluateShownFirst";
+import { cellNames } from "../../../../src/hosts/local/readGrid";
+import { calculatedSheet } from "../../../../src/hosts/local/readGridSheet";
+import { runCell, RUNS_FIRST } from "../../../../src/sheets/book/layout";
+import { demoBook } from "../../../../src/sheets/demo";
+import { gridOfBook } from "../../../support/gridOfBook";
+import { lots } from "../../../support/lots";
+import { sheetOf } from "../../../support/sheetOf";
+
+beforeAll(() => {
+  gridOfBook({ name: "", sheets: [sheetOf("One", [])], names: [] }); // our functions are registered
+  addPlugins();
+});
+
+const LENGTHS = ["4", "11.5", "", "twelve", "0", "30"];
+const COLUMNS = ["Length", "Diameter", "Airflow"] as const;
+
+function shownOn({ getters }: GridModel, sheetId: string): string[] {
+  return getters
+    .getEvaluatedCellsPositions(sheetId)
+    .map((position) => {
+      const { value, message, formattedValue } = getters.getEvaluatedCell(position);
+      return `${o_spreadsheet.helpers.toXC(position.col, position.row)} ${JSON.stringify(value)} ${formattedValue} ${String(message ?? "")}`;
+    })
+    .filter((line) => !line.includes(" null "))
+    .sort();
+}
+
+(globalThis as any).DBG = true;
+test("the example, edited by lot, shows what it shows when it is opened anew", () => {
+  const lot = lots(20);
+  const oneOf = <One>(list: readonly One[]): One => list[Math.floor(lot() * list.length)]!;
+  const model = gridModel(demoBook());
+  const { getters } = model;
+  const finishing = (getters as unknown as WithFinishing).getFinishing();
+  const fresh = (): GridModel =>
+    gridModel({
+      name: "",
+      sheets: getters.getSheetIds().map((id) => calculatedSheet(model, id)),
+      names: cellNames(getters),
+    });
+  let left = 0;
+  for (let edit = 0; edit < 6; edit++) {
+    for (let typed = 0; typed < 2; typed++)
+      model.dispatch("UPDATE_CELL", {
+        sheetId: getters.getSheetIdByName("Runs")!,
+        ...o_spreadsheet.helpers.toCartesian(runCell(oneOf(COLUMNS), RUNS_FIRST + Math.floor(lot() * 14))),
+        content: oneOf(LENGTHS),
+      });
+    if (finishing.isLeft()) left++;
+    const shown = getters.getActiveSheetId();
+    const anew = fresh();
+    expect(shownOn(model, shown)).toEqual(shownOn(anew, shown));
+    const to = oneOf(getters.getSheetIds());
+    if (to !== shown) model.dispatch("ACTIVATE_SHEET", { sheetIdFrom: shown, sheetIdTo: to });
+    expect(shownOn(model, to)).toEqual(shownOn(anew, to));
+    if (edit === 5) for (const id of getters.getSheetIds()) expect(shownOn(model, id)).toEqual(shownOn(anew, id));
+  }
+  expect(left).toBeGreaterThan(0);
+});

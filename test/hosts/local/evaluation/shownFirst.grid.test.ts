@@ -1,0 +1,162 @@
+/** Cells computed after a change, the shown sheet's first: whatever is done meanwhile, a cell shows what it shows in a book that is opened anew. */
+import fc from "fast-check";
+import { gridOf, setUpGrid, step } from "../gridOfOurs";
+import type { GridModel } from "../../../../src/hosts/local/grid";
+import type { WithFinishing } from "../../../../src/hosts/local/evaluation/evaluateShownFirst";
+import type { Workbook } from "../../../../src/sheets/workbook";
+import { lawRuns } from "../../../support/lawRuns";
+import { sheetOf } from "../../../support/sheetOf";
+
+beforeAll(setUpGrid);
+
+const SHEETS = ["One", "Two", "Three"] as const;
+const ROWS = 9;
+
+/** What fills cells stands in columns of its own, with room below; a formula reads from columns left of its own, so none is circular. */
+const LEFT_OF: Readonly<Record<string, string>> = { C: "A", E: "AC", G: "ACE", K: "ACEG" };
+
+const sheet = fc.constantFrom(...SHEETS);
+const row = fc.integer({ min: 1, max: 5 });
+
+const formulaIn = (column: string): fc.Arbitrary<string> =>
+  fc
+    .record({ from: sheet, also: sheet, read: fc.constantFrom(...LEFT_OF[column]!), row, kind: fc.nat({ max: 8 }) })
+    .map(({ from, also, read, row, kind }) => {
+      const cell = `${from}!${read}${row}`;
+      const range = `${from}!${read}${row}:${read}${ROWS}`;
+      return [
+        `=SEQUENCE(${also}!A${row})`,
+        `=SEQUENCE(MIN(5,COUNT(${range})+1),1,SUM(${range}))`,
+        `=TOY.TWICE(${from}!A1:A4)`,
+        `=TOY.TWICE(${range})`,
+        `=${cell}`,
+        `=${cell}+${also}!A${row}`,
+        `=SUM(${range})`,
+        `=IF(${also}!A${row}>3,${range},${cell})`,
+        `=SUM(INDIRECT("${range}"))`,
+      ][kind]!;
+    });
+
+type Do = (model: GridModel) => void | Promise<void>;
+
+const idOf = (model: GridModel, name: string): string => model.getters.getSheetIdByName(name)!;
+const type =
+  (on: string, at: string, content: string): Do =>
+  (model) =>
+    void model.dispatch("UPDATE_CELL", {
+      sheetId: idOf(model, on),
+      ...o_spreadsheet.helpers.toCartesian(at),
+      content,
+    });
+const finishing = ({ getters }: GridModel) => (getters as unknown as WithFinishing).getFinishing();
+
+const column = fc.constantFrom(...Object.keys(LEFT_OF));
+const slot = column.chain((letter) =>
+  fc.record({ letter: fc.constant(letter), formula: formulaIn(letter), row: letter === "K" ? row : fc.constant(1) }),
+);
+
+const change: fc.Arbitrary<{ readonly words: string; readonly act: Do }> = fc.oneof(
+  {
+    weight: 6,
+    arbitrary: fc
+      .tuple(sheet, row, fc.integer({ min: 1, max: 6 }))
+      .map(([on, at, value]) => ({ words: `${on}!A${at} ${value}`, act: type(on, `A${at}`, String(value)) })),
+  },
+  {
+    weight: 3,
+    arbitrary: fc
+      .tuple(sheet, slot)
+      .map(([on, { letter, formula, row: at }]) => ({
+        words: `${on}!${letter}${at} ${formula}`,
+        act: type(on, `${letter}${at}`, formula),
+      })),
+  },
+  {
+    weight: 1,
+    arbitrary: fc
+      .tuple(sheet, column, row, fc.constantFrom("", "7"))
+      .map(([on, letter, at, text]) => ({
+        words: `${on}!${letter}${at} "${text}"`,
+        act: type(on, `${letter}${at}`, text),
+      })),
+  },
+  {
+    weight: 3,
+    arbitrary: sheet.map((to) => ({
+      words: `show ${to}`,
+      act: (model: GridModel) =>
+        void model.dispatch("ACTIVATE_SHEET", {
+          sheetIdFrom: model.getters.getActiveSheetId(),
+          sheetIdTo: idOf(model, to),
+        }),
+    })),
+  },
+  {
+    weight: 2,
+    arbitrary: fc.nat({ max: 12 }).map((cells) => ({
+      words: `compute ${cells} more`,
+      act: (model: GridModel) => {
+        let left = cells;
+        finishing(model).finish(() => left-- <= 0);
+      },
+    })),
+  },
+  {
+    weight: 1,
+    arbitrary: fc.tuple(sheet, row).map(([on, before]) => ({
+      words: `row before ${on}!${before}`,
+      act: (model: GridModel) =>
+        void model.dispatch("ADD_COLUMNS_ROWS", {
+          sheetId: idOf(model, on),
+          sheetName: on,
+          dimension: "ROW",
+          base: before - 1,
+          position: "before",
+          quantity: 1,
+        }),
+    })),
+  },
+  { weight: 1, arbitrary: fc.constant({ words: "undo", act: (model: GridModel) => step(model, "REQUEST_UNDO") }) },
+);
+
+const book = fc.tuple(...SHEETS.map(() => fc.array(slot, { minLength: 2, maxLength: 6 }))).map((all): Workbook => ({
+  name: "Toy",
+  names: [],
+  sheets: all.map((slots, index) => {
+    const formulas = new Map(slots.map(({ letter, row: at, formula }) => [`${letter}${at}`, formula]));
+    const numbers = [1, 2, 3, 4, 5].map((at) => ({ at: `A${at}`, value: ((at * 7 + index) % 6) + 1 }));
+    return sheetOf(SHEETS[index]!, [...numbers, ...[...formulas].map(([at, formula]) => ({ at, formula }))]);
+  }),
+}));
+
+function shownOn({ getters }: GridModel, sheetId: string): string[] {
+  return getters
+    .getEvaluatedCellsPositions(sheetId)
+    .map((position) => {
+      const { value, message } = getters.getEvaluatedCell(position);
+      return `${o_spreadsheet.helpers.toXC(position.col, position.row)} ${JSON.stringify(value)} ${String(message ?? "")}`;
+    })
+    .filter((line) => !line.includes(" null "))
+    .sort();
+}
+
+const openedAnew = (model: GridModel): GridModel => new o_spreadsheet.Model(model.exportData());
+
+test("a book that is edited shows what it shows when it is opened anew", async () => {
+  let times = 0;
+  await fc.assert(
+    fc.asyncProperty(book, fc.array(change, { minLength: 1, maxLength: 12 }), async (made, changes) => {
+      const model = gridOf(made);
+      for (const { act } of changes) {
+        await act(model);
+        if (finishing(model).isLeft()) times++;
+        const shown = model.getters.getActiveSheetId();
+        expect(shownOn(model, shown)).toEqual(shownOn(openedAnew(model), shown));
+      }
+      const anew = openedAnew(model);
+      for (const id of model.getters.getSheetIds()) expect(shownOn(model, id)).toEqual(shownOn(anew, id));
+    }),
+    lawRuns(100),
+  );
+  expect(times).toBeGreaterThan(0);
+});
