@@ -64,21 +64,17 @@ const change: fc.Arbitrary<{ readonly words: string; readonly act: Do }> = fc.on
   },
   {
     weight: 3,
-    arbitrary: fc
-      .tuple(sheet, slot)
-      .map(([on, { letter, formula, row: at }]) => ({
-        words: `${on}!${letter}${at} ${formula}`,
-        act: type(on, `${letter}${at}`, formula),
-      })),
+    arbitrary: fc.tuple(sheet, slot).map(([on, { letter, formula, row: at }]) => ({
+      words: `${on}!${letter}${at} ${formula}`,
+      act: type(on, `${letter}${at}`, formula),
+    })),
   },
   {
     weight: 1,
-    arbitrary: fc
-      .tuple(sheet, column, row, fc.constantFrom("", "7"))
-      .map(([on, letter, at, text]) => ({
-        words: `${on}!${letter}${at} "${text}"`,
-        act: type(on, `${letter}${at}`, text),
-      })),
+    arbitrary: fc.tuple(sheet, column, row, fc.constantFrom("", "7")).map(([on, letter, at, text]) => ({
+      words: `${on}!${letter}${at} "${text}"`,
+      act: type(on, `${letter}${at}`, text),
+    })),
   },
   {
     weight: 3,
