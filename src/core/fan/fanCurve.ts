@@ -82,10 +82,12 @@ export function curveAt(curve: FanCurve, airflow: number): CurveReading {
   const { points, slopes } = curve;
   let piece = 0;
   while (piece < points.length - 2 && airflow > itemAt(points, piece + 1).airflow) piece++;
-  const [from, to] = [itemAt(points, piece), itemAt(points, piece + 1)];
+  const from = itemAt(points, piece);
+  const to = itemAt(points, piece + 1);
   const width = to.airflow - from.airflow;
   const t = (airflow - from.airflow) / width;
-  const [m0, m1] = [itemAt(slopes, piece) * width, itemAt(slopes, piece + 1) * width];
+  const m0 = itemAt(slopes, piece) * width;
+  const m1 = itemAt(slopes, piece + 1) * width;
   const rise = to.pressure - from.pressure;
   // Cubic Hermite piece: from + m0 t + (3 rise - 2 m0 - m1) t^2 + (m0 + m1 - 2 rise) t^3
   const second = 3 * rise - 2 * m0 - m1;

@@ -109,7 +109,8 @@ export function legLoss(junction: Junction, place: number, own: number, main: nu
   const { resistance, isBranch, lessened, turned } = junction.legs[place]!;
   const carried = Math.max(main, 0);
   const balance = junction.resistance * carried * carried + resistance * own * Math.abs(own) - push;
-  const [balanceByOwn, balanceByMain] = [2 * resistance * Math.abs(own), 2 * junction.resistance * carried];
+  const balanceByOwn = 2 * resistance * Math.abs(own);
+  const balanceByMain = 2 * junction.resistance * carried;
   if (!isBranch) {
     const spared = turned * junction.resistance;
     return {

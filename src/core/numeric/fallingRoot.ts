@@ -49,7 +49,8 @@ const FEW_STEPS = 12;
  * @source house the secant method
  */
 export function fallingRootNear(f: (x: number) => number, low: number, high: number, guess: number): number {
-  let [before, x] = [guess, guess * (1 + 1e-4)];
+  let before = guess;
+  let x = guess * (1 + 1e-4);
   if (!(before > low && x < high && before > 0)) return fallingRoot(f, low, high);
   let fBefore = f(before);
   for (let step = 0; step < FEW_STEPS; step++) {
@@ -58,7 +59,9 @@ export function fallingRootNear(f: (x: number) => number, low: number, high: num
     const next = x - (fx * (x - before)) / (fx - fBefore);
     if (!(next > low && next < high)) break;
     if (Math.abs(next - x) <= SAME * next) return next;
-    [before, fBefore, x] = [x, fx, next];
+    before = x;
+    fBefore = fx;
+    x = next;
   }
   return fallingRoot(f, low, high);
 }

@@ -39,15 +39,22 @@ export function legLines(
   count = legs.length,
 ): readonly LegLine[] {
   // The two equations: a main + b push = e + f P, c main + d push = g + h P.
-  let [a, b, c, d] = [1, 0, 0, 1];
-  let [e, f, g, h] = [0, 0, pushConstant, 0];
+  let a = 1;
+  let b = 0;
+  let c = 0;
+  let d = 1;
+  let e = 0;
+  let f = 0;
+  let g = pushConstant;
+  let h = 0;
   for (let leg = 0; leg < count; leg++) {
     const { offset, rate, constant, byOwn, byMain, byPush, pushes } = legs[leg]!;
     const line = lines[leg]!;
     const share = 1 / (1 + rate * byOwn);
     const own = (line.rate = share * rate);
     const alone = (line.offset = share * (offset - rate * constant));
-    const [onMain, onPush] = [own * byMain, own * byPush];
+    const onMain = own * byMain;
+    const onPush = own * byPush;
     a += onMain;
     b += onPush;
     c += pushes * onMain;
@@ -58,8 +65,10 @@ export function legLines(
     h += pushes * own;
   }
   const determinant = a * d - b * c;
-  const [main, push] = [(e * d - b * g) / determinant, (a * g - c * e) / determinant];
-  const [mainRate, pushRate] = [(f * d - b * h) / determinant, (a * h - c * f) / determinant];
+  const main = (e * d - b * g) / determinant;
+  const push = (a * g - c * e) / determinant;
+  const mainRate = (f * d - b * h) / determinant;
+  const pushRate = (a * h - c * f) / determinant;
   for (let leg = 0; leg < count; leg++) {
     const { byMain, byPush } = legs[leg]!;
     const line = lines[leg]!;

@@ -113,7 +113,8 @@ export function lossesInto(
   airflows: ArrayLike<number>,
   losses: Float64Array,
 ): void {
-  let [main, push] = [0, 0];
+  let main = 0;
+  let push = 0;
   for (let place = 0; place < legs.length; place++) {
     const flow = airflows[legs[place]!]!;
     main += flow;

@@ -16,7 +16,8 @@ export function afterFan(
   discharge: readonly number[],
   near: number,
 ): (airflow: number) => number {
-  let [loss, slope] = [0, 0];
+  let loss = 0;
+  let slope = 0;
   for (const index of discharge) {
     const at = starts[index]!;
     rows[at + AIRFLOW] = near;

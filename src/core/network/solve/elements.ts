@@ -245,6 +245,6 @@ function setEnds(elements: Elements, { runs, joining, order, joins }: Network, s
 }
 
 function isFed(joining: readonly number[], kind: Uint8Array): boolean {
-  for (const other of joining) if (kind[other] !== STILL) return true;
+  for (let place = 0; place < joining.length; place++) if (kind[joining[place]!] !== STILL) return true;
   return false;
 }

@@ -50,20 +50,20 @@ export function residualOf(
   surroundings: Surroundings,
   known: Known | null = null,
 ): Residual {
-  const { runs, order, joins, joining, last } = network;
+  const { runs, joins, joining, last } = network;
   const { airflow, arriving, leak, suction } = state;
   const { density, plainEnd } = surroundings;
   const velocityAtFan = airflow[last]! / areaOf(runs[last]!);
   // The static suction and the airflow at the fan; by size, since a state that is no answer may have either below nothing.
   const largestPressure = Math.abs(suctionAtFan) + 0.5 * density * velocityAtFan * velocityAtFan || 1;
   const largestAirflow = Math.abs(airflow[last]!) || 1;
-  let [residual, worst] = [0, last];
+  let residual = 0;
+  let worst = last;
   // By run: what it takes from the suction along it, then its loss alone.
   const along = lossesAtJunctions(network, airflow, known?.meetings ?? meetingsOf(network, density), known?.losses);
-  for (let place = 0; place < order.length; place++) {
-    const index = order[place]!;
-    if (stillAt(index)) continue;
+  for (let index = 0; index < runs.length; index++) {
     const run = runs[index]!;
+    if (run.side === "discharge" || stillAt(index)) continue;
     addLoss(along, index, run, airflow[index]!, surroundings, known);
     const area = areaOf(run);
     const downstream = joins[index]! < 0 ? suctionAtFan : suction[joins[index]!]!;
@@ -81,7 +81,9 @@ export function residualOf(
     const pressures = Math.max(Math.abs(missed), Math.abs(entry), Math.abs(leaking));
     const misfit = Math.max(pressures / largestPressure, mass / largestAirflow);
     if (Number.isNaN(misfit)) return { residual: NaN, worst: index };
-    if (misfit > residual) [residual, worst] = [misfit, index];
+    if (misfit <= residual) continue;
+    residual = misfit;
+    worst = index;
   }
   return { residual, worst };
 }

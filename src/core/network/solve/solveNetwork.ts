@@ -37,9 +37,9 @@ export interface Solution {
 }
 
 const MOST_SWEEPS = 200;
-const NEAR = 1e-7; // relative misfit from which one more step leads to the answer; a try that falls short costs a look at every equation
+const NEAR_WITH_BRANCHES = 1e-7; // relative misfit from which one more step leads to the answer; a try that falls short costs a look at every equation
 const TOLERANCE = 1e-13; // relative misfit at which the sweeps stop
-const LAST_DIGITS = 2e-15; // of it per run: sums over many runs miss by as much, however often they are swept
+const LAST_DIGITS = 3e-14; // times the root of the number of runs: sums over many miss by as much, however often they are swept
 const PROMISED = 1e-9; // relative misfit that an answer may have
 
 /** Share of a fan's most airflow: less is as good as none. */
@@ -232,7 +232,9 @@ function iterate(system: System, { close, holds }: FanEnd): Answer {
   const { elements, least } = system;
   const { rows } = elements;
   const last = atFan(system);
-  const enough = Math.max(TOLERANCE, LAST_DIGITS * elements.order.length);
+  const enough = Math.max(TOLERANCE, LAST_DIGITS * Math.sqrt(elements.order.length));
+  // A step squares what the state misses; where losses go by what meets it leaves some hundred times that.
+  const near = elements.crossing.legs.length > 0 ? NEAR_WITH_BRANCHES : Math.sqrt(enough);
   let [before, suction, stalled] = [Infinity, 0, 0];
   for (let iterations = 1; ; iterations++) {
     const missed = sweepToFan(elements, least, suction);
@@ -244,7 +246,7 @@ function iterate(system: System, { close, holds }: FanEnd): Answer {
     if (iterations === 1) setLoneLeaks(elements);
     const isLost = !Number.isFinite(share);
     const isLast = iterations >= MOST_SWEEPS;
-    if ((iterations === 1 || share > NEAR) && !isLast && !isLost) continue; // of a first state only the airflows are known
+    if ((iterations === 1 || share > near) && !isLast && !isLost) continue; // of a first state only the airflows are known
     const measured = misfitOf(system, holds(suction));
     if (isLost) return { ...measured, residual: NaN, worst: system.network.last, iterations, suction };
     const { residual } = measured;

@@ -132,8 +132,10 @@ export function sweepToEnds({ rows, order, down, kind, cut }: Elements, suctionA
       continue;
     }
     const airflow = rows[at + DOWN_OFFSET]! + rows[at + DOWN_RATE]! * suctionDown;
-    const [offset, rate] = [rows[at + ARRIVING_OFFSET]!, rows[at + ARRIVING_RATE]!];
-    const [leakOffset, leakRate] = [rows[at + LEAK_OFFSET]!, rows[at + LEAK_RATE]!];
+    const offset = rows[at + ARRIVING_OFFSET]!;
+    const rate = rows[at + ARRIVING_RATE]!;
+    const leakOffset = rows[at + LEAK_OFFSET]!;
+    const leakRate = rows[at + LEAK_RATE]!;
     // From what flows, not as the suction downstream less the loss: of those a small difference would keep few digits.
     const suction = (airflow - (offset + leakOffset)) / (rate + leakRate);
     rows[at + AIRFLOW] = airflow;

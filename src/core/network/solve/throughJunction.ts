@@ -16,11 +16,12 @@ import { AIRFLOW, ARRIVING_OFFSET, ARRIVING_RATE, DOWN_OFFSET, DOWN_RATE, LOSS, 
 export function throughJunction({ rows, starts, kind, crossing }: Elements, meeting: Meeting, at: number): number {
   const { junction, factors } = meeting;
   const { legs, lines } = crossing;
-  let [carried, push] = [0, 0];
+  let carried = 0;
+  let push = 0;
   for (let place = 0; place < meeting.legs.length; place++) {
     const own = rows[starts[meeting.legs[place]!]! + AIRFLOW]!;
     carried += own;
-    push += junction.legs[place]!.momentum * Math.max(own, 0) ** 2;
+    push += junction.legs[place]!.momentum * Math.max(own, 0) * Math.max(own, 0);
   }
   let missed = 0;
   let pushConstant = push;
@@ -61,7 +62,8 @@ export function throughJunction({ rows, starts, kind, crossing }: Elements, meet
     legLines(legs, 0, lines, count);
   }
   let place = 0;
-  for (const index of meeting.legs) {
+  for (let leg = 0; leg < meeting.legs.length; leg++) {
+    const index = meeting.legs[leg]!;
     if (kind[index] === STILL) continue;
     const from = starts[index]!;
     const { offset, rate } = lines[place++]!;
