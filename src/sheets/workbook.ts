@@ -41,11 +41,19 @@ interface Lines {
 export interface PrintSetup {
   readonly paper: "A4" | "Letter";
   readonly landscape: boolean;
+  readonly shared?: SharedOut; // in place of pages that a program shares out itself
   readonly pagesWide?: number; // more than one
   readonly pagesHigh?: number; // drawn smaller where it would take more
   readonly titleRows?: Lines; // repeated on every page
   readonly titleColumns?: Lines;
   readonly area?: string;
+}
+
+/** A sheet shared out over pages by its maker. A program that fits sheets to pages by itself passes over such breaks. */
+export interface SharedOut {
+  readonly scale: number; // percent of its size on the screen
+  readonly rows: readonly number[]; // with which a page begins, counted from 1
+  readonly columns: readonly number[];
 }
 
 /** A chart over cells. Its lines share one range of x; a cell that is blank or no number breaks a line. */

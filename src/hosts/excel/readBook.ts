@@ -6,7 +6,8 @@ import type { SheetKey } from "../../sheets/sheetKeys";
 import { cellName, readKeys } from "./marks";
 import { MOST_AREA } from "../../sheets/extent";
 import { readCells } from "./readCells";
-import { readFlags, readLayout, readPrint, readTables } from "./readLayout";
+import { readFlags, readLayout, readTables } from "./readLayout";
+import { readPrint } from "./readPrint";
 import { readLists } from "./readLists";
 import { valueAt } from "../../reference/itemAt";
 

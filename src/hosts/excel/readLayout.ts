@@ -1,4 +1,4 @@
-import type { Flag, PrintSetup, Sheet, SheetTable } from "../../sheets/workbook";
+import type { Flag, Sheet, SheetTable } from "../../sheets/workbook";
 import { rectangleAt, withoutSheet } from "./rangeAt";
 import { linesOfPoints, widthOfPoints } from "./measures";
 import { itemAt } from "../../reference/itemAt";
@@ -62,39 +62,4 @@ export async function readTables(context: Excel.RequestContext, sheet: Excel.Wor
   for (const range of ranges) range.load("address");
   await context.sync();
   return tables.items.map(({ name }, index) => ({ name, range: withoutSheet(itemAt(ranges, index).address) }));
-}
-
-/** Undefined where the paper is neither of the two that a description knows, or Excel has no printer to ask. */
-export async function readPrint(
-  context: Excel.RequestContext,
-  sheet: Excel.Worksheet,
-): Promise<PrintSetup | undefined> {
-  const { pageLayout } = sheet;
-  pageLayout.load("orientation,paperSize,zoom");
-  const rows = pageLayout.getPrintTitleRowsOrNullObject();
-  const area = pageLayout.getPrintAreaOrNullObject();
-  rows.load("rowIndex,rowCount");
-  const columns = pageLayout.getPrintTitleColumnsOrNullObject();
-  columns.load("columnIndex,columnCount");
-  area.load("address");
-  const isKnown = await context.sync().then(
-    () => true,
-    () => false,
-  );
-  if (!isKnown || (pageLayout.paperSize !== "A4" && pageLayout.paperSize !== "Letter")) return undefined;
-  const { horizontalFitToPages: pagesWide = 1, verticalFitToPages: pagesHigh } = pageLayout.zoom;
-  const [printed, ...others] = area.isNullObject
-    ? []
-    : area.address.split(",").filter((one) => rectangleAt(one) !== null);
-  return {
-    paper: pageLayout.paperSize,
-    landscape: pageLayout.orientation === "Landscape",
-    ...(pagesWide > 1 ? { pagesWide } : {}),
-    ...(pagesHigh === undefined ? {} : { pagesHigh }),
-    ...(rows.isNullObject ? {} : { titleRows: { first: rows.rowIndex + 1, last: rows.rowIndex + rows.rowCount } }),
-    ...(columns.isNullObject
-      ? {}
-      : { titleColumns: { first: columns.columnIndex + 1, last: columns.columnIndex + columns.columnCount } }),
-    ...(printed !== undefined && others.length === 0 ? { area: withoutSheet(printed) } : {}),
-  };
 }

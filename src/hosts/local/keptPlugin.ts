@@ -5,11 +5,14 @@ import type { CellPosition, GridModel } from "./grid";
 /** What belongs to cells and the grid knows nothing of: it moves with them. */
 export interface Fact {
   readonly range: string; // with its sheet
-  readonly kind: "note" | "hint" | "table name" | "print area" | "title rows" | "title columns";
+  readonly kind:
+    "note" | "hint" | "table name" | "print area" | "title rows" | "title columns" | "page row" | "page column";
   readonly text?: string; // the note, the hint or the name
 }
 
-export type Paper = Pick<PrintSetup, "paper" | "landscape" | "pagesWide" | "pagesHigh">;
+export type Paper = Pick<PrintSetup, "paper" | "landscape" | "pagesWide" | "pagesHigh"> & {
+  readonly scale?: number; // of a sheet that is shared out by its maker
+};
 
 /** What a workbook has beside what the grid holds. Papers and keys go by the sheet's id. */
 export interface Kept {

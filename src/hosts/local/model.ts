@@ -2,7 +2,7 @@ import { cellAddress, columnLetters, placeOf } from "../../sheets/address";
 import { MOST_COLUMNS, MOST_ROWS } from "../../sheets/extent";
 import { oldRule } from "../../sheets/oldRule";
 import { rectangleOf } from "../../sheets/rectangle";
-import type { Sheet, SheetCell, Workbook } from "../../sheets/workbook";
+import type { PrintSetup, Sheet, SheetCell, Workbook } from "../../sheets/workbook";
 import { chartFigure } from "./charts";
 import { contentOf } from "./content";
 import { withHeldNames } from "./heldNames";
@@ -132,16 +132,17 @@ export function gridData(described: Workbook, idOf = (index: number): string => 
   };
 }
 
-const paperOf = ({ paper, landscape, pagesWide, pagesHigh }: Paper): Paper => ({
+const paperOf = ({ paper, landscape, pagesWide, pagesHigh, shared }: PrintSetup): Paper => ({
   paper,
   landscape,
+  ...(shared === undefined ? {} : { scale: shared.scale }),
   ...(pagesWide === undefined ? {} : { pagesWide }),
   ...(pagesHigh === undefined ? {} : { pagesHigh }),
 });
 
 function factsOf({ name, cells, hints, tables, print }: Sheet): Fact[] {
   const on = (range: string): string => `${sheetPrefix(name)}${range}`;
-  const { titleRows, titleColumns, area } = print ?? {};
+  const { titleRows, titleColumns, area, shared } = print ?? {};
   return [
     ...cells.flatMap(({ at, note }): Fact[] =>
       note === undefined ? [] : [{ range: on(at), kind: "note", text: note }],
@@ -160,6 +161,11 @@ function factsOf({ name, cells, hints, tables, print }: Sheet): Fact[] {
           } as const,
         ]),
     ...(area === undefined ? [] : [{ range: on(area), kind: "print area" } as const]),
+    ...(shared?.rows ?? []).map((row): Fact => ({ range: on(`${row}:${row}`), kind: "page row" })),
+    ...(shared?.columns ?? []).map((column): Fact => {
+      const letters = columnLetters(column);
+      return { range: on(`${letters}:${letters}`), kind: "page column" };
+    }),
   ];
 }
 

@@ -144,8 +144,10 @@ function sheetTables(model: GridModel, sheetId: string): SheetTable[] {
 
 /** How a sheet is printed; null where nobody said it. */
 export function printSetup(model: GridModel, sheetId: string): PrintSetup | null {
-  const paper = keptGetters(model).getPaper(sheetId);
-  if (paper === undefined) return null;
+  const kept = keptGetters(model).getPaper(sheetId);
+  if (kept === undefined) return null;
+  const { scale, ...paper } = kept;
+  const begins = { rows: factsOn(model, sheetId, "page row"), columns: factsOn(model, sheetId, "page column") };
   const rows = factsOn(model, sheetId, "title rows")[0]?.range.zone;
   const columns = factsOn(model, sheetId, "title columns")[0]?.range.zone;
   const area = factsOn(model, sheetId, "print area")[0]?.range;
@@ -154,6 +156,15 @@ export function printSetup(model: GridModel, sheetId: string): PrintSetup | null
     ...(rows === undefined ? {} : { titleRows: { first: rows.top + 1, last: rows.bottom + 1 } }),
     ...(columns === undefined ? {} : { titleColumns: { first: columns.left + 1, last: columns.right + 1 } }),
     ...(area === undefined ? {} : { area: rangeOf(area.zone) }),
+    ...(scale === undefined
+      ? {}
+      : {
+          shared: {
+            scale,
+            rows: begins.rows.map(({ range }) => range.zone.top + 1),
+            columns: begins.columns.map(({ range }) => range.zone.left + 1),
+          },
+        }),
   };
 }
 

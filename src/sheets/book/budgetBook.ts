@@ -8,6 +8,7 @@ import { claimsSheet, emptyClaims, exampleClaims } from "./claims/claimsSheet";
 import { emptyFan, exampleFan } from "./fan/fanContents";
 import { fanSheet } from "./fan/fanSheet";
 import { emptyFlow, exampleFlow } from "./flow/flowContents";
+import { NOTES_RUN_OVER } from "./flow/flowLayout";
 import { flowSheet } from "./flow/flowSheet";
 import { cellNames, type Frame } from "./frame";
 import { emptyLeaks, exampleLeaks, leaksSheet } from "./leaks/leaksSheet";
@@ -40,7 +41,10 @@ export function budgetBook(order: SheetOrder, taken: Taken): Workbook {
   // an example goes with the example's ducts: beside ducts that are there already it would speak of others
   const example = order.contents === "example" && (planned.added.includes("runs") || !frame.has("runs"));
   const sheets = planned.added.map((key): Sheet =>
-    legible(hinted({ key, gridlines: false, ...sheetOf(key, frame, example ? "example" : "empty") })),
+    legible(
+      hinted({ key, gridlines: false, ...sheetOf(key, frame, example ? "example" : "empty") }),
+      key === "flow" ? [NOTES_RUN_OVER] : [],
+    ),
   );
   const names = planned.added.includes("start")
     ? cellNames.map((key) => ({

@@ -91,6 +91,7 @@ const answers: Sheet = {
       },
     },
   ],
+  print: { paper: "A4", landscape: false, shared: { scale: 85, rows: [8, 15], columns: [4, 7] } },
 };
 
 /** A workbook with each thing that a description can have. */

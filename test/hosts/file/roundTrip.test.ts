@@ -32,6 +32,12 @@ describe("a description written and read again", () => {
     expect(seen(await again(sampleBook))).toEqual(seen(sampleBook));
   });
 
+  test("keeps how its maker shared it out over pages", async () => {
+    const print = { paper: "A4" as const, landscape: true, shared: { scale: 85, rows: [8, 20], columns: [4] } };
+    const back = await again(bookOf([sheetOf("One", [{ at: "A1", value: "words" }], { print })]));
+    expect(back.workbook.sheets[0]!.print).toEqual(print);
+  });
+
   test("has our styles by their names", async () => {
     const back = await again(sampleBook);
     const named = (book: Calculated, at: string) =>

@@ -139,6 +139,17 @@ describe("the parts of a file", () => {
     expect(landscape).toContain("&amp;LShed &amp;&amp; yard&amp;R&amp;A"); // a & of a title is doubled there
   });
 
+  test("a sheet that is shared out has its scale, and breaks that name what stands before them", async () => {
+    const print = { paper: "A4" as const, landscape: false, shared: { scale: 85, rows: [8], columns: [4, 7] } };
+    const book = bookOf([sheetOf("One", [{ at: "A1", value: "end" }], { print })]);
+    const xml = partsOf(await writeBook(book, { title: "One" })).get("xl/worksheets/sheet1.xml")!;
+    expect(xml).toMatch(/<pageSetup paperSize="9" orientation="portrait" scale="85"\/>/);
+    expect(xml).not.toContain("fitToPage");
+    // ISO/IEC 29500-1, CT_Break: the id is how many rows or columns stand before the break
+    expect(xml).toMatch(/<rowBreaks count="1" manualBreakCount="1"><brk id="7" max="16383" man="1"\/><\/rowBreaks>/);
+    expect([...xml.matchAll(/<brk id="(\d)" max="1048575" man="1"\/>/g)].map(([, id]) => id)).toEqual(["3", "6"]);
+  });
+
   test("the parts of a font stand in the order of the format's schema", () => {
     // ISO/IEC 29500-1, CT_Font: what ours use of it
     const order = ["b", "i", "sz", "color", "name"];

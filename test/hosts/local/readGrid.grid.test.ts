@@ -110,8 +110,7 @@ const sheet = (name: string): fc.Arbitrary<Sheet> =>
       print: {
         paper: "A4" as const,
         landscape,
-        pagesWide: 2,
-        pagesHigh: 3,
+        ...(landscape ? { pagesWide: 2, pagesHigh: 3 } : { shared: { scale: 83, rows: [9], columns: [4, 7] } }),
         titleRows: { first: 3, last: 4 },
         titleColumns: { first: 1, last: 2 },
         area: "A1:H40",

@@ -1,5 +1,7 @@
 import { placeOf } from "../../../src/sheets/address";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
+import { answerLetters, FLOW_ANSWER } from "../../../src/sheets/book/parts/answerReferences";
+import { readRectangle, rectangleOf } from "../../../src/sheets/rectangle";
 import type { Sheet, Workbook } from "../../../src/sheets/workbook";
 import { type SheetKey, sheetKeys, usualNames } from "../../../src/sheets/sheetKeys";
 import type { Taken } from "../../../src/sheets/book/parts/taken";
@@ -96,9 +98,29 @@ describe.each(whole)("the whole budget, %s", (_, book) => {
     book.sheets.forEach(({ print }) => expect(print?.paper).toBe(paper));
   });
 
-  test("of Flow one prints what flows, its notes and what sealing gives, on two pages' width", () => {
-    const { print } = book.sheets.find(({ key }) => key === "flow")!;
-    expect(print).toMatchObject({ landscape: true, area: expect.stringMatching(/^A1:U\d\d$/), pagesWide: 2 });
+  test("of Flow one prints what flows, then its notes whole, then what sealing gives", () => {
+    const { print, cells } = book.sheets.find(({ key }) => key === "flow")!;
+    expect(print).toMatchObject({ landscape: false, area: expect.stringMatching(/^A1:V\d\d$/) });
+    const [note, sealing] = print!.shared!.columns;
+    const headings = cells.flatMap((cell) => ("value" in cell && String(cell.value).startsWith("What each open hood") ? [placeOf(cell.at).column] : [])); // prettier-ignore
+    expect(placeOf(`${answerLetters(FLOW_ANSWER, "note")}1`).column).toBe(note);
+    expect(headings).toHaveLength(1);
+    expect(headings[0]! - note!).toBeGreaterThanOrEqual(7); // columns that a note may run over
+    expect(sealing).toBeLessThanOrEqual(headings[0]!);
+    expect(sealing! - note!).toBeGreaterThanOrEqual(7);
+  });
+
+  test("on paper no letter is smaller than seven points for ten, and no picture is parted", () => {
+    for (const { print, charts = [] } of book.sheets) {
+      if (print?.shared === undefined) continue;
+      expect(print.shared.scale).toBeGreaterThanOrEqual(70);
+      const area = readRectangle(print.area ?? "A1:XFD1048576")!;
+      for (const { left, right, top, bottom } of charts.map(({ over }) => rectangleOf(over))) {
+        if (left > area.right || top > area.bottom) continue; // not printed
+        expect(print.shared.columns.filter((column) => left < column && column <= right)).toEqual([]);
+        expect(print.shared.rows.filter((row) => top < row && row <= bottom)).toEqual([]);
+      }
+    }
   });
 });
 

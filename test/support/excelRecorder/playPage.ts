@@ -1,7 +1,7 @@
 import type { Played } from "./object";
 import { areaOn, fullAddress } from "./places";
 import { misuse } from "./refuse";
-import { type Area, LAST_COLUMN, LAST_ROW } from "./state";
+import { type Area, type BreaksState, LAST_COLUMN, LAST_ROW } from "./state";
 
 /** Page set-up, and areas that lie apart. */
 export const playPage: Record<string, Played> = {
@@ -33,6 +33,18 @@ export const playPage: Record<string, Played> = {
       getPrintAreaOrNullObject: (sheet) => (sheet.print.area === undefined ? null : [areaOn(sheet, sheet.print.area)]),
     },
   },
+  PageBreakCollection: {
+    items: ({ sheet, along }: BreaksState) => sheet.breaks[along].map((address) => areaOn(sheet, address)),
+    calls: {
+      add: ({ sheet, along }: BreaksState, address: string) => {
+        const after = areaOn(sheet, address);
+        if ((along === "rows" ? after.row : after.column) === 1) throw misuse("no page can begin before the first");
+        sheet.breaks[along].push(address);
+        return after;
+      },
+    },
+  },
+  PageBreak: { calls: { getCellAfterBreak: (after: Area) => after } },
   RangeAreas: {
     reads: { address: (areas: Area[]) => areas.map(fullAddress).join(",") },
     parts: { areas: (areas) => areas },

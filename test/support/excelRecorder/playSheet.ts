@@ -48,6 +48,8 @@ export const playSheets = (book: BookState): Record<string, Played> => ({
       tables: (sheet) => sheet,
       charts: (sheet) => sheet,
       pageLayout: (sheet) => sheet,
+      horizontalPageBreaks: (sheet) => ({ sheet, along: "rows" }),
+      verticalPageBreaks: (sheet) => ({ sheet, along: "columns" }),
       customProperties: (sheet) => sheet,
     },
     calls: {

@@ -29,7 +29,14 @@ export interface SheetState {
   tables: { name: string; range: string; style: string; showBandedRows: boolean }[];
   charts: ChartState[];
   print: Record<string, unknown>;
+  breaks: Record<BreaksState["along"], string[]>; // the addresses of the cells after them
   marks: Map<string, string>;
+}
+
+/** The breaks of a sheet's pages, one way. */
+export interface BreaksState {
+  readonly sheet: SheetState;
+  readonly along: "rows" | "columns";
 }
 
 export interface CellState {
@@ -86,6 +93,7 @@ export function newSheet(book: BookState, name: string): SheetState {
     tables: [],
     charts: [],
     print: {},
+    breaks: { rows: [], columns: [] },
     marks: new Map(),
   };
   book.sheets.push(sheet);

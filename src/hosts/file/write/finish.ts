@@ -1,4 +1,5 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { ROW_POINTS } from "../../../sheets/pagesBegin";
 import { KEY_NAMES } from "../../../sheets/sheetKeys";
 import { MARK } from "../xlsxText";
 import { looksTyped, mapTextCells, quotedStyles } from "./quotedTexts";
@@ -24,7 +25,7 @@ export function finished(bytes: Uint8Array, recalculate: boolean): Uint8Array {
   change("docProps/core.xml", (xml) => xml.replace(/<dcterms:modified[^>]*>[^<]*<\/dcterms:modified>/, ""));
   change("docProps/app.xml", (xml) => xml.replace(/<Application>[^<]*</, "<Application>Duct Ledger<"));
   const named = (pattern: RegExp): string[] => [...parts.keys()].filter((name) => pattern.test(name));
-  named(/^xl\/worksheets\/sheet\d+\.xml$/).forEach((name) => change(name, errors));
+  named(/^xl\/worksheets\/sheet\d+\.xml$/).forEach((name) => change(name, (xml) => usualRows(errors(xml))));
   markTexts(parts, named(/^xl\/worksheets\/sheet\d+\.xml$/));
   named(/^xl\/worksheets\/sheet\d+\.xml$/).forEach((name) => change(name, withSharedFormulas));
   change("xl/styles.xml", orderedFonts);
@@ -55,6 +56,10 @@ const hiddenNames = (xml: string): string =>
 /** A formula's error is written as text, and marked by us. */
 const errors = (xml: string): string =>
   xml.replace(new RegExp(`t="str"(><f[^>]*>[^<]*</f><v>)${MARK}`, "g"), 't="e"$1');
+
+/** A line of our font needs 12.75 points; hucre's rows of 15 put the last few of forty on a paper of their own. */
+const usualRows = (xml: string): string =>
+  xml.replace('<sheetFormatPr defaultRowHeight="15"/>', `<sheetFormatPr defaultRowHeight="${ROW_POINTS}"/>`);
 
 /** Without this a chart's lines are drawn as curves through its points. */
 const straightLines = (xml: string): string =>

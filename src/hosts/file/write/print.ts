@@ -14,23 +14,31 @@ interface PrintName {
 }
 
 /** As many pages wide and high as it needs or was told; the workbook and the sheet above, the pages' numbers below. */
-export function pageSetup({ print }: Sheet, title: string): Pick<WriteSheet, "pageSetup" | "headerFooter"> {
+export function pageSetup(
+  { print }: Sheet,
+  title: string,
+): Pick<WriteSheet, "pageSetup" | "headerFooter" | "rowBreaks" | "colBreaks"> {
   if (print === undefined) return {};
+  const { shared } = print;
   return {
     pageSetup: {
       paperSize: print.paper === "A4" ? "a4" : "letter",
       orientation: print.landscape ? "landscape" : "portrait",
-      fitToPage: true,
-      fitToWidth: print.pagesWide ?? 1,
-      fitToHeight: print.pagesHigh ?? 0,
+      ...(shared === undefined
+        ? { fitToPage: true, fitToWidth: print.pagesWide ?? 1, fitToHeight: print.pagesHigh ?? 0 }
+        : { scale: shared.scale }),
       margins: MARGINS,
     },
+    // hucre counts from 0, and names the last row or column before the break
+    ...(shared === undefined ? {} : { rowBreaks: shared.rows.map(before), colBreaks: shared.columns.map(before) }),
     headerFooter: {
       oddHeader: `&L${toFileText(title).replaceAll("&", "&&")}&R&A`,
       oddFooter: "&RPage &P of &N",
     },
   };
 }
+
+const before = (place: number): number => place - 2;
 
 /** What is printed, and which rows and columns come back on every page: two names that the format reserves. */
 export function printNames({ name: sheet, print }: Sheet): PrintName[] {

@@ -20,6 +20,7 @@ export interface PrintedRows {
   readonly above: readonly number[];
   readonly titles: readonly number[];
   readonly rest: readonly number[];
+  readonly begins: ReadonlySet<number>; // with which a page begins by the sheet maker's wish
 }
 
 export const POINTS_OF_PIXEL = 0.75;
@@ -32,21 +33,31 @@ export function pagesOf(model: GridModel, sheetId: string): Pages {
   const shown = upTo(end.column).filter((column) => !getters.isColHidden(sheetId, column));
   const widths = shown.map((column) => getters.getColSize(sheetId, column) * POINTS_OF_PIXEL);
   const room = roomOn(format);
-  const pages = pagesAcross(widths, namedColumns(getters.getPaneDivisions(sheetId).xSplit), format).map((places) => {
+  const named = namedColumns(getters.getPaneDivisions(sheetId).xSplit);
+  const whole = wholeBetween(shown, format.shared?.columns ?? []);
+  const pages = pagesAcross(widths, named, format, whole).map((places) => {
     const wide = places.reduce((sum, place) => sum + (widths[place] ?? 0), 0);
     return { columns: places.flatMap((place) => shown[place] ?? []), scale: Math.min(1, room.across / wide) };
   });
   return { format, room, pages, rows: rowsOf(model, sheetId, end.row, format) };
 }
 
-function rowsOf({ getters }: GridModel, sheetId: string, last: number, { titleRows }: PrintSetup): PrintedRows {
+/** What lies between two breaks stays together where a page has room for it; whoever made columns wider gets more pages. */
+const wholeBetween = (shown: readonly number[], begins: readonly number[]): { first: number; last: number }[] => {
+  const places = begins.map((begin) => shown.findIndex((column) => column + 1 >= begin)).filter((place) => place > 0);
+  return [0, ...places].map((place, index) => ({ first: place + 1, last: places[index] ?? shown.length }));
+};
+
+function rowsOf({ getters }: GridModel, sheetId: string, last: number, { titleRows, shared }: PrintSetup): PrintedRows {
   const rows = upTo(last).filter((row) => !getters.isRowHidden(sheetId, row));
-  if (titleRows === undefined) return { above: [], titles: [], rest: rows };
+  const begins = new Set(shared?.rows.map((row) => row - 1));
+  if (titleRows === undefined) return { above: [], titles: [], rest: rows, begins };
   const { first, last: end } = titleRows;
   return {
     above: rows.filter((row) => row + 1 < first),
     titles: rows.filter((row) => row + 1 >= first && row + 1 <= end),
     rest: rows.filter((row) => row + 1 > end),
+    begins,
   };
 }
 

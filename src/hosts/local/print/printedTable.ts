@@ -30,6 +30,7 @@ export function printedTable(
   const line = (row: number): HTMLTableRowElement => {
     const element = document.createElement("tr");
     element.style.height = points(getters.getRowSize(sheetId, row));
+    if (rows.begins.has(row)) element.style.breakBefore = "page";
     const looks = columns.map((column) => cellLook(getters, { sheetId, col: column, row }));
     for (let place = 0; place < columns.length;) {
       const look = looks[place];

@@ -1,7 +1,7 @@
 import { type SolveKey, sureGainColumns, uncertaintyColumns } from "../../../reference/answerColumns";
 import { scenarioColumnsFor } from "../../../reference/columnsOfAnswers";
 import { inputErrors } from "../../../reference/inputErrors";
-import { columnLetters } from "../../address";
+import { columnLetters, placeOf } from "../../address";
 import { FLOW_HEADER, FLOW_LAST, RUNS_HEADER, RUNS_LAST } from "../layout";
 import { type Answer, answerLetters, FLOW_ANSWER } from "../parts/answerReferences";
 
@@ -37,6 +37,10 @@ export const beside = {
   gateTrouble: "AB", // what is wrong with the words in column A of this row
   told: "AC", // those words as names are compared
 } as const;
+
+const NOTE = placeOf(`${answerLetters(FLOW_ANSWER, "note")}1`).column;
+/** The notes of the answer and the blank columns that a long one runs over, counted from 1: paper shows them on one page. */
+export const NOTES_RUN_OVER = { first: NOTE, last: NOTE + 6 } as const;
 
 export const NAMES = 30; // AD, the first of the four columns by which runs are found
 

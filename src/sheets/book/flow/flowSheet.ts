@@ -43,7 +43,7 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
       10.5,
       13.5,
       ...Array.from({ length: 17 }, () => 10.5),
-      17,
+      19,
       8,
       8,
       16,
@@ -97,7 +97,7 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
       { range: `A${SCENARIOS + 1}:A${SCENARIOS_LAST}`, containsText: SETTLES, style: "flag" },
     ],
     // what flows, its notes, what sealing gives: the questions behind it would take two dozen pages, and Summary prints their answers
-    print: { ...printing(frame, "landscape", 1), area: `A1:${beside.gains}${FLOW_LAST}` },
+    print: { ...printing(frame, "portrait", 1), area: `A1:${beside.inWords}${FLOW_LAST}` },
   };
 };
 

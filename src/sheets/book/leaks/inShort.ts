@@ -13,9 +13,9 @@ import { nextGate } from "./worked";
 function bothSums(frame: Frame, left: string): string {
   const ofRuns = ofFan(FLOW_ANSWER, "leak", frame);
   const [unit, runs] = [unitWord(frame, "airflow"), frame.sheet("runs")];
-  const sums = `"Still there by these readings: "&ROUND(${left},0)&" "&${unit}&"; by the sheet ${runs}: "&ROUND(${ofRuns},0)&" "&${unit}&". "`;
+  const sums = `"Still there: "&ROUND(${left},0)&" "&${unit}&" by these readings, "&ROUND(${ofRuns},0)&" "&${unit}&" by the sheet ${runs}. "`;
   const agree = `ABS(${left}-${ofRuns})<=0.1*${ofRuns}`;
-  const why = `"The log has the gates that were read, each at its suction then; ${runs} has every leak typed there. Type the areas of G and H there."`;
+  const why = `"The log is at the suction of its day; ${runs} has all leaks: type the areas of G and H there."`;
   return `=IFERROR(IF(COUNT(${left},${ofRuns})<2,"",${sums}&IF(${agree},"Both agree.",${why})),"")`;
 }
 

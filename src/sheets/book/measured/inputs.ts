@@ -94,7 +94,7 @@ const series = (letter: string): string => `${letter}${DRAWN + 1}:${letter}${LAS
 
 export const errorsChart: Chart = {
   kind: "line through points",
-  over: `A${PICTURE + 1}:H${PICTURE_LAST}`,
+  over: `B${PICTURE + 1}:I${PICTURE_LAST}`,
   title: "± of each input before and after the readings",
   x: { title: "No. of the input in the table below", range: series("A") },
   y: {

@@ -36,7 +36,7 @@ const columns: readonly ReadingColumnRow[] = readingColumns;
 /** What was read in the ducts, and what it says of them. */
 export const measuredSheet: SheetOf<MeasuredContents> = (frame, contents) => ({
   name: frame.sheet("measured"),
-  columns: [32, ...columns.map(({ width }) => width), 64, 4, ...calibrateColumns.map(({ key }) => widthOf(key))],
+  columns: [32, ...columns.map(({ width }) => width), 70, 4, ...calibrateColumns.map(({ key }) => widthOf(key))],
   tallRows: [{ row: READINGS, lines: 2 }],
   frozen: { rows: 0, columns: 0 },
   cells: [
@@ -68,7 +68,7 @@ export const measuredSheet: SheetOf<MeasuredContents> = (frame, contents) => ({
     { range: `A${READINGS + 1}:A${READINGS_LAST}`, containsText: LEFT_OUT, style: "flag" },
     { range: `B${SHORT + 1}`, containsText: LEFT_OUT, style: "flag" },
   ],
-  print: { ...printing(frame, "landscape", 1), area: `A1:${WORDS}${NOTES + 1}` },
+  print: { ...printing(frame, "portrait", 1), area: `A1:${WORDS}${NOTES + 1}` },
 });
 
 const widthOf = (key: (typeof calibrateColumns)[number]["key"]): number =>

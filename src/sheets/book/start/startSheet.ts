@@ -36,7 +36,7 @@ export const startSheet: SheetOf<StartContents> = (frame, contents) => {
       { range: plain(namedCells.dust), choices: transport.map(({ key }) => key), strict: false },
     ],
     flags: [],
-    print: printing(frame, "landscape"),
+    print: printing(frame, "portrait"),
   };
 };
 

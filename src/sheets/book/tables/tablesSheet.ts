@@ -31,7 +31,7 @@ export const tablesSheet: SheetOf<null> = (frame): Sheet => {
     lists: [],
     flags: [],
     tables: placed.map((table) => tableOf(frame, table)),
-    print: { ...printing(frame, "landscape"), area: `A1:C${afterList(placed)}` },
+    print: { ...printing(frame, "landscape"), area: `A1:F${afterList(placed)}` },
   };
 };
 
