@@ -31,6 +31,10 @@ test("Summary is one page of US Letter, upright; Readings lies", async () => {
   expect((await printed(page)).size).toBe("0 0 792 612");
   await openSheet(page, "Runs"); // nine runs of forty rows: its columns take two papers, and blank rows no further one
   expect((await printed(page)).pages).toBe(2);
+  await openSheet(page, "Flow"); // what flows, its notes, what sealing gives: each whole on a paper
+  expect((await printed(page)).pages).toBe(3);
+  await openSheet(page, "Fan"); // the owner's own fan, with its picture, has a paper of its own
+  expect((await printed(page)).pages).toBe(2);
 });
 
 test("of the page only the sheet is printed, its chart too, and the page is as before afterwards", async () => {

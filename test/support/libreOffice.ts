@@ -22,6 +22,8 @@ export interface Office {
   readonly close: () => void;
 }
 
+const WORD = /<word xMin="([\d.]+)" yMin="([\d.]+)" xMax="([\d.]+)" yMax="([\d.]+)">([^<]*)</g;
+
 export function openOffice(): Office {
   const folder = mkdtempSync(path.join(os.tmpdir(), "office-"));
   const out = path.join(folder, "out");
@@ -56,9 +58,10 @@ export function openOffice(): Office {
     },
     pdfPages: (pdf) => pdfText(pdf, "-layout").split("\f").slice(0, -1),
     pdfHeights: (pdf) =>
-      [...pdfText(pdf, "-bbox").matchAll(/<word .*?yMin="([\d.]+)".*?yMax="([\d.]+)"/g)].map(
-        ([, top, foot]) => Number(foot) - Number(top),
-      ),
+      [...pdfText(pdf, "-bbox").matchAll(WORD)].flatMap(([, left, top, right, foot, word = ""]) => {
+        const [wide, high] = [Number(right) - Number(left), Number(foot) - Number(top)];
+        return word.length <= 2 && wide > high ? [] : [high]; // two letters side by side that stand on end, as along an axis
+      }),
     close: () => rmSync(folder, { recursive: true, force: true }),
   };
 }

@@ -94,6 +94,12 @@ const asSaved = (cell: SheetCell): SheetCell =>
 
 /** What a sheet has beside its cells and its frozen headers, which LibreOffice keeps only with a window; tables may come in any order. */
 const besideCells = ({ lists, flags, charts, tables = [], print, columns, tallRows }: Sheet): object => ({
-  ...{ lists, flags, charts, print, columns, tallRows },
+  ...{ lists, flags, charts, print, columns: withoutUsual(columns), tallRows },
   tables: [...tables].sort((one, other) => (one.name < other.name ? -1 : 1)),
 });
+
+/** LibreOffice leaves out the last columns where they are as wide as it makes any, which depends on the fonts of the machine. */
+function withoutUsual(columns: readonly number[]): readonly number[] {
+  const last = Math.max(-1, ...columns.map((width, index) => (Math.abs(width - 8.5) > 1 ? index : -1)));
+  return columns.slice(0, last + 1);
+}

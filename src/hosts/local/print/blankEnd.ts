@@ -17,7 +17,7 @@ export function dropBlankEnd(page: HTMLElement, down: number): void {
   const lastFilled = rows.map(isFilled).lastIndexOf(true);
   let taken = 0;
   for (const [place, row] of rows.entries()) {
-    const begins = taken + heightOf(row) > down || row.style.breakBefore === "page";
+    const begins = taken + heightOf(row) > down;
     if (begins && place > lastFilled) return rows.slice(place).forEach((blank) => blank.remove());
     taken = (begins ? (head === null ? 0 : heightOf(head)) : taken) + heightOf(row);
   }

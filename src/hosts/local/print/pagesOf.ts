@@ -20,7 +20,7 @@ export interface PrintedRows {
   readonly above: readonly number[];
   readonly titles: readonly number[];
   readonly rest: readonly number[];
-  readonly begins: ReadonlySet<number>; // with which a page begins by the sheet maker's wish
+  readonly begins: ReadonlySet<number>; // with which a part begins that a page should not cut
 }
 
 export const POINTS_OF_PIXEL = 0.75;
@@ -37,7 +37,8 @@ export function pagesOf(model: GridModel, sheetId: string): Pages {
   const whole = wholeBetween(shown, format.shared?.columns ?? []);
   const pages = pagesAcross(widths, named, format, whole).map((places) => {
     const wide = places.reduce((sum, place) => sum + (widths[place] ?? 0), 0);
-    return { columns: places.flatMap((place) => shown[place] ?? []), scale: Math.min(1, room.across / wide) };
+    const scale = Math.min(1, room.across / wide, (format.shared?.scale ?? 100) / 100);
+    return { columns: places.flatMap((place) => shown[place] ?? []), scale };
   });
   return { format, room, pages, rows: rowsOf(model, sheetId, end.row, format) };
 }

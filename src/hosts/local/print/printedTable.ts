@@ -30,7 +30,6 @@ export function printedTable(
   const line = (row: number): HTMLTableRowElement => {
     const element = document.createElement("tr");
     element.style.height = points(getters.getRowSize(sheetId, row));
-    if (rows.begins.has(row)) element.style.breakBefore = "page";
     const looks = columns.map((column) => cellLook(getters, { sheetId, col: column, row }));
     for (let place = 0; place < columns.length;) {
       const look = looks[place];
@@ -48,11 +47,11 @@ export function printedTable(
 
   const parts = [table()];
   const lines = (rowsOfPart: readonly number[], part: "createTHead" | "createTBody"): void => {
-    if (rowsOfPart.length > 0)
-      parts
-        .at(-1)
-        ?.[part]()
-        .append(...rowsOfPart.map(line));
+    let body: HTMLTableSectionElement | undefined;
+    for (const row of rowsOfPart) {
+      if (body === undefined || rows.begins.has(row)) body = parts.at(-1)?.[part]();
+      body?.append(line(row));
+    }
   };
   lines(rows.above, "createTBody");
   if (rows.above.length > 0) parts.push(table());

@@ -51,7 +51,7 @@ function setRow(frame: Frame, row: number, machines: string): SheetCell[] {
   const airflow = { format: formatOf(frame, "airflow") };
   const short = `IF(${nth("hoodShare")}<${100 * ENOUGH_AIR},"${HOOD_FLAGS.short}","wanted is met")`;
   const dust = `IF(${nth("velocityShare")}<100,"; ${HOOD_FLAGS.settles} in "&${nth("slowest")},"; dust moves")`;
-  const fan = `"the fan moves "&${rounded(frame, set("C"), { IP: 0, SI: 0 })}&" "&${unitWord(frame, "airflow")}&"; "&${set("F")}`;
+  const fan = `${set("F")}&"; the fan moves "&${rounded(frame, set("C"), { IP: 0, SI: 0 })}&" "&${unitWord(frame, "airflow")}`;
   return [
     formula(`A${row}`, `=IFERROR(IF(${isMachine},${nth("open")},IF(${isSet},${set("B")}&"","")),"")`, "label"),
     formula(`B${row}`, ofMachine(nth("hoodAirflow")), "result", airflow),

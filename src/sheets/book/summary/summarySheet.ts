@@ -27,7 +27,7 @@ const LAST = CAUTIONS + 5;
 /** One printed page for the club: what each hood gets, what the fan does, what to mend, and on what all that rests. */
 export const summarySheet: SheetOf<SummaryContents> = (frame, contents) => ({
   name: frame.sheet("summary"),
-  columns: [25, 12, 11, 11, 13, 72],
+  columns: [25, 12, 11, 11, 13, 59],
   tallRows: [
     { row: HOODS_HEADER, lines: 3 },
     { row: SETS_HEADER, lines: 2 },
