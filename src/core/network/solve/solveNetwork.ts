@@ -204,7 +204,7 @@ function onHumpedCurve(system: System, curve: FanCurve): Solution {
   const surplus = (airflow: number): number =>
     airflow === 0 ? fan(0) : fan(airflow) - flowing(airflow).suction - discharge(airflow);
   const { at, crossings, fromRest } = stableCrossing(curve, surplus);
-  const answer = { ...flowing(at), ...misfitOf(system, fan(at) - discharge(at)) };
+  const answer = { ...flowing(at), ...measured(system, fan(at) - discharge(at)) };
   const solution = solutionOf(system, answer, crossings);
   return { ...solution, fromRest: fromRest === at ? solution.fanAirflow : fromRest };
 }
@@ -215,8 +215,10 @@ interface FanEnd {
   readonly holds: (suction: number) => number; // [Pa] what is held there at this airflow, by the laws themselves
 }
 
-interface Measured extends Residual {
+/** A state as it stands in the rows, by run, and by how much it misses the equations. */
+interface Measured {
   readonly state: State;
+  readonly misfit: Residual;
 }
 
 interface Answer extends Measured {
@@ -247,19 +249,18 @@ function iterate(system: System, { close, holds }: FanEnd): Answer {
     const isLost = !Number.isFinite(share);
     const isLast = iterations >= MOST_SWEEPS;
     if ((iterations === 1 || share > near) && !isLast && !isLost) continue; // of a first state only the airflows are known
-    const measured = misfitOf(system, holds(suction));
-    if (isLost) return { ...measured, residual: NaN, worst: system.network.last, iterations, suction };
-    const { residual } = measured;
+    const { state, misfit } = measured(system, holds(suction));
+    if (isLost) return { state, misfit: { residual: NaN, worst: system.network.last }, iterations, suction };
+    const { residual } = misfit;
     if (residual >= before) stalled++;
     const settled = residual <= PROMISED && (residual <= enough || stalled > 1); // at a kink of friction one step may stall
     if (settled && closing.beyond !== null) throw closing.beyond;
-    if (settled || isLast) return { ...measured, iterations, suction };
+    if (settled || isLast) return { state, misfit, iterations, suction };
     before = residual;
   }
 }
 
-/** The state as it stands in the rows, by run, and by how much it misses the equations. */
-function misfitOf({ network, elements, surroundings }: System, suctionAtFan: number): Measured {
+function measured({ network, elements, surroundings }: System, suctionAtFan: number): Measured {
   const { rows, order, kind } = elements;
   const column = columnsOf(network.runs.length, 3);
   const state = { airflow: column(), arriving: elements.arriving, leak: column(), suction: column() };
@@ -271,12 +272,13 @@ function misfitOf({ network, elements, surroundings }: System, suctionAtFan: num
     state.suction[index] = rows[at + SUCTION]!;
   }
   const stillAt = (index: number): boolean => kind[index] === STILL;
-  return { state, ...residualOf(network, state, stillAt, suctionAtFan, surroundings, elements) };
+  return { state, misfit: residualOf(network, state, stillAt, suctionAtFan, surroundings, elements) };
 }
 
 function solutionOf({ network, fan }: System, answer: Answer, crossings: number): Solution {
-  const { iterations, residual, worst, state } = answer;
-  const { airflow, leak, suction } = state;
+  const { iterations } = answer;
+  const { residual, worst } = answer.misfit;
+  const { airflow, leak, suction } = answer.state;
   const fanAirflow = airflow[network.last]!;
   return {
     status: residual <= PROMISED ? "converged" : "not converged",
