@@ -30,7 +30,6 @@ function shownOn({ getters }: GridModel, sheetId: string): string[] {
     .sort();
 }
 
-(globalThis as any).DBG = true;
 test("the example, edited by lot, shows what it shows when it is opened anew", () => {
   const lot = lots(20);
   const oneOf = <One>(list: readonly One[]): One => list[Math.floor(lot() * list.length)]!;
