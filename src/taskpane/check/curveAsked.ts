@@ -1,7 +1,7 @@
-import { callsOurs } from "../../sheets/ourCalls";
 import { placesIn } from "../../sheets/rectangle";
 import { cellOf } from "./callArguments";
-import { argumentCells } from "./named/callsIn";
+import { cellsNamed } from "./named/callsIn";
+import { ourFormulasOn } from "./ourFormulas";
 import type { Seen } from "./seenIn";
 import type { Matrix } from "../functions/callFunction";
 
@@ -13,10 +13,9 @@ const TAKE_A_CURVE = ["SOLVE", "UNCERTAINTY", "SCENARIOS", "GAINS", "TOGETHER", 
  * place of a curve that ends above it. Null where no such call names its cells.
  */
 export function curveAsked({ book, sheets }: Seen): Matrix | null {
-  for (const { name, cells } of book.workbook.sheets)
-    for (const cell of cells) {
-      if (!("formula" in cell) || !callsOurs(cell.formula)) continue;
-      const [range] = TAKE_A_CURVE.flatMap((call) => argumentCells(book, name, cell.at, call, CURVE) ?? []);
+  for (const one of book.workbook.sheets)
+    for (const formula of ourFormulasOn(one)) {
+      const [range] = TAKE_A_CURVE.flatMap((call) => cellsNamed(book, one.name, formula, call, CURVE) ?? []);
       const there = sheets.find(({ sheet }) => sheet === range?.sheet);
       if (range === undefined || there === undefined) continue;
       return placesIn(range).map((line) => line.map(({ column, row }) => cellOf(there.at(column, row))));

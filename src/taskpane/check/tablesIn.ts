@@ -29,7 +29,13 @@ export interface LookedThrough {
   readonly sheet: string;
   readonly at: (column: number, row: number) => ShownValue;
   readonly lastRow: number;
-  readonly heads: readonly { readonly row: number; readonly headers: readonly FoundHeader[] }[];
+  readonly heads: readonly FoundHead[];
+  readonly headsWith: (name: string) => readonly FoundHead[]; // those of them that have a header of that name
+}
+
+interface FoundHead {
+  readonly row: number;
+  readonly headers: readonly FoundHeader[];
 }
 
 /** Looks through every sheet of a book. */
@@ -66,7 +72,14 @@ function sheetLookedThrough({ name: sheet, cells }: Sheet, shown: ReadonlyMap<st
   const heads = [...texts].flatMap(([row, line]) =>
     segments(line.sort((a, b) => a.column - b.column)).map((headers) => ({ row, headers })),
   );
-  return { sheet, at: (column, row) => values.get(keyOf(column, row)) ?? null, lastRow, heads };
+  const byName = new Map<string, Set<FoundHead>>();
+  for (const head of heads)
+    for (const { name } of head.headers) byName.set(name, (byName.get(name) ?? new Set()).add(head));
+  return {
+    ...{ sheet, lastRow, heads },
+    at: (column, row) => values.get(keyOf(column, row)) ?? null,
+    headsWith: (name) => [...(byName.get(name) ?? [])],
+  };
 }
 
 const MORE_THAN_COLUMNS = 2 ** 15; // of any sheet
@@ -98,7 +111,7 @@ export function tablesWith(
 ): FoundTable[] {
   const [wanted, unwanted] = [needed.map(headerName), without.map(headerName)];
   return sheets.flatMap((sheet) => {
-    const heads = sheet.heads.filter(({ headers }) => {
+    const heads = sheet.headsWith(itemAt(wanted, 0)).filter(({ headers }) => {
       const has = (name: string): boolean => headers.some((header) => header.name === name);
       return wanted.every(has) && !unwanted.some(has);
     });

@@ -1,25 +1,19 @@
 import { type RangeRef, readRange } from "../../../sheets/rangeRef";
-import { formulaTree, type OurCall, type Piece, UnreadableFormula } from "../../../share/formula/tree";
+import type { OurCall, Piece } from "../../../share/formula/tree";
 import { cellAddress } from "../../../sheets/address";
 import type { Calculated } from "../../../sheets/calculated";
-import { callsOurs } from "../../../sheets/ourCalls";
+import { type OurFormula, ourFormulasOn } from "../ourFormulas";
 import type { ShownArguments } from "./namesInCall";
 
 const MOST_CELLS = 5000; // of one argument that are looked through for names
 
 /** Every call of one of our functions in a book, also inside other calls, with what its arguments show. */
-export function callsIn(book: Calculated): { readonly name: string; readonly args: ShownArguments }[] {
-  return book.workbook.sheets.flatMap(({ name: sheet, cells }) =>
-    cells.flatMap((cell) =>
-      "formula" in cell && callsOurs(cell.formula)
-        ? callsAmong(piecesOf(cell.formula)).map((call) => ({
-            name: call.name,
-            args: call.args.map((pieces) => shownBy(pieces, sheet, book)),
-          }))
-        : [],
+export const callsIn = (book: Calculated): { readonly name: string; readonly args: ShownArguments }[] =>
+  book.workbook.sheets.flatMap((sheet) =>
+    ourFormulasOn(sheet).flatMap(({ calls }) =>
+      calls.map((call) => ({ name: call.name, args: shownArguments(call, sheet.name, book) })),
     ),
   );
-}
 
 /** Formulas that are one call of ours and nothing else, with what its arguments show. */
 export function wholeCallsIn(book: Calculated): readonly {
@@ -28,46 +22,34 @@ export function wholeCallsIn(book: Calculated): readonly {
   readonly name: string;
   readonly args: ShownArguments;
 }[] {
-  return book.workbook.sheets.flatMap(({ name: sheet, cells }) =>
-    cells.flatMap((cell) => {
-      if (!("formula" in cell) || !callsOurs(cell.formula)) return [];
-      const [first, only, ...rest] = piecesOf(cell.formula).filter(({ type }) => type !== "whitespace");
+  return book.workbook.sheets.flatMap((sheet) =>
+    ourFormulasOn(sheet).flatMap(({ at, pieces }) => {
+      const [first, only, ...rest] = pieces.filter(({ type }) => type !== "whitespace");
       if (only?.type !== "our call" || rest.length > 0 || (first as { value?: string }).value !== "=") return [];
-      const { name, args } = only as OurCall;
-      return [{ sheet, at: cell.at, name, args: args.map((pieces) => shownBy(pieces, sheet, book)) }];
+      const call = only as OurCall;
+      return [{ sheet: sheet.name, at, name: call.name, args: shownArguments(call, sheet.name, book) }];
     }),
   );
 }
 
+/** A table of thousands of cells is gone through only where somebody asks for that argument. */
+const shownArguments =
+  ({ args }: OurCall, sheet: string, book: Calculated): ShownArguments =>
+  (place) =>
+    shownBy(args[place] ?? [], sheet, book);
+
 /** Every cell and range that a call of ours in a book takes. */
-export function takenCells(book: Calculated): RangeRef[] {
-  return book.workbook.sheets.flatMap(({ name: sheet, cells }) =>
-    cells.flatMap((cell) =>
-      "formula" in cell && callsOurs(cell.formula)
-        ? callsAmong(piecesOf(cell.formula)).flatMap(({ args }) =>
-            args.flat().flatMap((piece) => {
-              const range =
-                piece.type === "our call" ? null : rangeNamed((piece as { value: string }).value, sheet, book);
-              return range === null ? [] : [range];
-            }),
-          )
-        : [],
+export const takenCells = (book: Calculated): RangeRef[] =>
+  book.workbook.sheets.flatMap((sheet) =>
+    ourFormulasOn(sheet).flatMap(({ calls }) =>
+      calls.flatMap(({ args }) =>
+        args.flat().flatMap((piece) => {
+          const range =
+            piece.type === "our call" ? null : rangeNamed((piece as { value: string }).value, sheet.name, book);
+          return range === null ? [] : [range];
+        }),
+      ),
     ),
-  );
-}
-
-function piecesOf(formula: string): readonly Piece[] {
-  try {
-    return formulaTree(formula);
-  } catch (error) {
-    if (error instanceof UnreadableFormula) return [];
-    throw error;
-  }
-}
-
-const callsAmong = (pieces: readonly Piece[]): OurCall[] =>
-  pieces.flatMap((piece) =>
-    piece.type === "our call" ? [piece as OurCall, ...(piece as OurCall).args.flatMap(callsAmong)] : [],
   );
 
 /** The cells that an argument of a call in a cell's formula names; null where it is worked out inside the call, or typed. */
@@ -78,9 +60,20 @@ export function argumentCells(
   name: string,
   place: number,
 ): RangeRef | null {
-  const cell = book.workbook.sheets.find((one) => one.name === sheet)?.cells.find((one) => one.at === at);
-  if (cell === undefined || !("formula" in cell)) return null;
-  const call = callsAmong(piecesOf(cell.formula)).find((one) => one.name === name);
+  const there = book.workbook.sheets.find((one) => one.name === sheet);
+  const formula = there === undefined ? undefined : ourFormulasOn(there).find((one) => one.at === at);
+  return formula === undefined ? null : cellsNamed(book, sheet, formula, name, place);
+}
+
+/** The same of a formula that is at hand. */
+export function cellsNamed(
+  book: Calculated,
+  sheet: string,
+  { calls }: OurFormula,
+  name: string,
+  place: number,
+): RangeRef | null {
+  const call = calls.find((one) => one.name === name);
   const [only, ...rest] = (call?.args[place] ?? []).filter(({ type }) => type !== "whitespace");
   return only === undefined || rest.length > 0 || only.type === "our call"
     ? null

@@ -6,14 +6,13 @@ import { unitOf } from "../../../reference/quantities";
 import { plain } from "../../../core/naming/findNamed";
 import { fittingsNamed, type NamedValue, rowNamed } from "./namedValue";
 
-/** What each argument of a call shows: a text, a number, or several of them; empty where it is left out. */
-export type ShownArguments = readonly (readonly (string | number)[])[];
+/** What an argument of a call shows, by its place: a text, a number, or several of them; empty where it is left out. */
+export type ShownArguments = (place: number) => readonly (string | number)[];
 
 type Reader = (args: ShownArguments) => NamedValue[];
 
-const texts = (args: ShownArguments, at: number): string[] => (args[at] ?? []).filter((one) => typeof one === "string");
-const numbers = (args: ShownArguments, at: number): number[] =>
-  (args[at] ?? []).filter((one) => typeof one === "number");
+const texts = (args: ShownArguments, at: number): string[] => args(at).filter((one) => typeof one === "string");
+const numbers = (args: ShownArguments, at: number): number[] => args(at).filter((one) => typeof one === "number");
 const orNone = (values: readonly number[]): readonly (number | null)[] => (values.length === 0 ? [null] : values);
 
 const inchOf = (args: ShownArguments, units: number): number =>

@@ -69,12 +69,12 @@ export async function pictureOf(seen: Seen, calculate: Calculate): Promise<Pictu
   const { system, works } = drawn;
   const curve = curveFor(seen, system);
   if (works === null || curve === undefined) return { system, runs: drawn.runs, fan: null };
-  const ducts: Point[] = [];
-  for (const speed of SPEEDS) {
-    const other = await solve(askedOf(seen, runs), atSpeed(curve, speed), calculate);
-    if (typeof other !== "string") ducts.push(other.works);
-  }
-  const line = await smoothCurve(curve, densityIn(seen.book), calculate);
+  const asked = askedOf(seen, runs);
+  const [line, ...others] = await Promise.all([
+    smoothCurve(curve, densityIn(seen.book), calculate),
+    ...SPEEDS.map((speed) => solve(asked, atSpeed(curve, speed), calculate)),
+  ]);
+  const ducts = others.flatMap((other) => (typeof other === "string" ? [] : [other.works]));
   const top = Math.max(...line.map(({ y }) => y));
   const fan = { curve: line, ducts: ducts.filter(({ y }) => y <= top), works, scenarios: scenariosIn(seen.sheets) };
   return { system, runs: drawn.runs, fan };

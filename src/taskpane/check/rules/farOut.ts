@@ -39,7 +39,7 @@ function ofCalls(book: Calculated): Finding[] {
     const answer = ANSWERS[name];
     if (answer === undefined) return [];
     const [quantity, units] = answer;
-    const system = (args[units] ?? []).some((word) => plain(String(word)) === "si") ? "SI" : "IP";
+    const system = args(units).some((word) => plain(String(word)) === "si") ? "SI" : "IP";
     const shown = book.shown.get(sheet);
     return filledAddresses(at, shown?.get(at)?.fills ?? { rows: 1, columns: 1 }).flatMap((there) => {
       const value = shown?.get(there)?.value;

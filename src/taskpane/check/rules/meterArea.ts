@@ -36,7 +36,8 @@ const TYPED = /^area (that was )?(typed|entered|in the meter|set|keyed)|^(typed|
 const REAL = /^(true|real|duct'?s?|own) area|^area (of the duct|at the probe|true|really|where)/;
 
 function readingTables(sheets: readonly LookedThrough[]): { table: FoundTable; typed: string; real: string }[] {
-  const pairs = tablesWith(sheets, []).flatMap(({ headers }) => {
+  const heads = sheets.flatMap((sheet) => sheet.heads);
+  const pairs = heads.flatMap(({ headers }) => {
     const typed = headers.find(({ name }) => TYPED.test(name))?.name;
     const real = headers.find(({ name }) => REAL.test(name))?.name;
     return typed === undefined || real === undefined ? [] : [{ typed, real }];
