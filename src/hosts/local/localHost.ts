@@ -8,6 +8,7 @@ import { calculatedOf, shownWith } from "./readGrid";
 import { contentOf } from "./content";
 import type { Desk } from "./desk";
 import type { GridModel } from "./grid";
+import { finished } from "./evaluation/finished";
 import { openExample } from "./openExample";
 import { reviveCopy, shareCopy } from "./shareCopy";
 import { writeBlocks } from "./writePlugin";
@@ -39,7 +40,10 @@ export function localHost(desk: Desk, makeCopy = copyInWorker): SheetHost {
     write: async (blocks) => writeBlocks(desk.model(), blocks),
     addSheets: (order, watch) => addSheets(desk.model(), order, watch),
     openExample: (units) => openExample(desk, units),
-    readBook: async () => shownWith(desk.model(), desk.workbook()),
+    readBook: async () => {
+      await finished(desk.model());
+      return shownWith(desk.model(), desk.workbook());
+    },
     goTo: async (sheet, at) => goTo(desk.model(), sheet, at),
     repair: async () => ({ repaired: 0, stillWrong: standingWrong(calculatedOf(desk.model())), protectedSheets: [] }),
     shareCopy: (kind, watch) => shareCopy(desk, kind, watch, makeCopy),

@@ -3,7 +3,7 @@ import type { Evaluator } from "./evaluator";
 import { type Finishing, shownFirst } from "./shownFirst";
 
 const PAUSE = 100; // ms without a change before the sheets that are not shown are computed
-const TURN = 8; // ms of that before what waits goes first: a key, the page's drawing
+export const TURN = 8; // ms of that before what waits goes first: a key, the page's drawing
 
 interface Config {
   readonly getters: GridModel["getters"];
