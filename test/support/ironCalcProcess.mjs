@@ -20,8 +20,8 @@ function shown({ sheets, names }) {
   });
   for (const { name, formula } of names) model.newDefinedName(name, null, formula);
   sheets.forEach(({ cells }, sheet) => {
-    const height = Math.max(1, ...cells.map(({ row }) => row));
-    const width = Math.max(1, ...cells.map(({ column }) => column));
+    const height = cells.reduce((most, { row }) => Math.max(most, row), 1);
+    const width = cells.reduce((most, { column }) => Math.max(most, column), 1);
     model.updateRangeStyle({ sheet, row: 1, column: 1, width, height }, "num_fmt", ALL_DIGITS);
     for (const { row, column, input } of cells) model.setUserInput(sheet, row, column, input);
   });

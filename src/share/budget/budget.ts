@@ -20,6 +20,7 @@ import {
 } from "./blockNames";
 import { flowCells } from "./flowCells";
 import { inputCells } from "./inputCells";
+import { nearestWords } from "./nearestWords";
 import { runsReader } from "./runsReader";
 import type { BudgetLookups } from "./lookups";
 import { tableLookups } from "./tableLookups";
@@ -78,7 +79,8 @@ function budgetCells(
   const lookups = tableLookups(system, context);
   const strides = Math.ceil(Math.log2(table.rows + 1));
   const reader = runsReader(at, table, lookups, system);
-  const columns = [...tableCells(at, table), ...inputCells(reader, strides), ...flowCells(at, system)];
+  const nearest = nearestWords(reader, context.workings, `${table.range} ${system}`);
+  const columns = [...tableCells(at, table), ...inputCells(reader, nearest, strides), ...flowCells(at, system)];
   const ordered = columnNames(strides, table).map((name) => columns.find((column) => column.name === name)!);
   const title = `Budget of ${context.sheet}!${context.at}: in SI, first by the rows of the table, then by the order of the flow`;
   return blockCells(title, table.rows, ordered, scalarCells(at, table, air, lookups, system));
@@ -128,6 +130,11 @@ function scalarCells(
       `IF(COUNTIF(${all("side")},2)=0,1,PI()/4*INDEX(${all("diameter")},IFERROR(MATCH(1,${all("begins")},0),MATCH(2,${all("side")},0)))^2)`,
     ],
     wrong: ["Rows that are wrong", `SUMPRODUCT(1*(${all("fault")}<>""))`],
+    wrongTo: ["First row that goes to none that is there", least(place, `(${all("into")}<0)*(${all("fault")}="")`)],
+    wrongHood: ["Whose hood is none", least(place, `ISERROR(${all("hood")})*(${all("errorIn")}="")`)],
+    wrongList: ["of whose fittings one is none", least(place, `(${all("wrongEntry")}<>"")*(${all("errorIn")}="")`)],
+    wrongMaterial: ["whose material", least(place, `ISERROR(${all("roughness")})*(${all("errorIn")}="")`)],
+    wrongDust: ["whose dust", least(place, `ISERROR(${all("dustLow")})*(${all("errorIn")}="")`)],
     lost: ["First row that goes nobody knows where", lostAfter(place, "0")],
     alsoLost: ["and the next", lostAfter(place, scalar("lost"))],
     lostBranches: [

@@ -1,8 +1,9 @@
 import { quotedText } from "../references";
 import type { ColumnCells } from "./blockNames";
 import { noteFormula } from "./noteCells";
+import type { NearestWords } from "./nearestWords";
 import type { RunsReader } from "./runsReader";
-import { faultOf, nearestRun, TO_A_RUN } from "./troubleCells";
+import { faultOf, TO_A_RUN } from "./troubleCells";
 import { NONE } from "./waitCells";
 
 /** What a row of the answer is. */
@@ -15,7 +16,7 @@ type Judged =
   "errorIn" | "fault" | "gone" | "trouble" | "label" | "mayBranch" | "openEnd" | "namesake" | "kind" | "told" | "lacks";
 
 /** Each row of the table by itself, as BUDGET judges it: whether it is wrong, what is known of it all the same, and what its answer is. */
-export function judgedCells(reader: RunsReader): ColumnCells<Judged> {
+export function judgedCells(reader: RunsReader, nearest: NearestWords): ColumnCells<Judged> {
   const { place, source, used, errorIn } = reader;
   const { cell: at, all, scalar } = place;
   const isWrong = (row: number): string => `${at("fault", row)}<>""`;
@@ -25,19 +26,19 @@ export function judgedCells(reader: RunsReader): ColumnCells<Judged> {
   const isKind = (row: number, kind: keyof typeof KIND): string => `${at("kind", row)}=${KIND[kind]}`;
   return {
     errorIn: { heading: "An error stands in column", formula: (row) => errorIn(row) },
-    fault: { heading: "What is wrong with it", formula: (row) => used(row, faultOf(reader, row), '""') },
+    fault: { heading: "What is wrong with it", formula: (row) => used(row, faultOf(reader, nearest, row), '""') },
     gone: {
       heading: "It goes to a run that no row has",
       formula: (row) => {
         const to = `CHAR(34)&${source.has("To") ? `TRIM(${source.cell("To", row)})` : '""'}&CHAR(34)`;
-        const words = noteFormula("waitsForMissing", { run: to, nearest: nearestRun(place, row) });
+        const words = noteFormula("waitsForMissing", { run: to, nearest: nearest.to(row) });
         return `IF(${at("into", row)}<0,IF(${isWrong(row)},"",${words}),"")`;
       },
     },
     trouble: {
       heading: "Trouble",
       formula: (row) => {
-        const gone = `IF(${at("gone", row)}="","",${quotedText(TO_A_RUN)}&${nearestRun(place, row)})`;
+        const gone = `IF(${at("gone", row)}="","",${quotedText(TO_A_RUN)}&${nearest.to(row)})`;
         const own = `IF(${isWrong(row)},${faultSaid(row)},${gone})`;
         return row === 1 ? `IF(${scalar("stop")}="",${own},${scalar("stop")})` : own;
       },

@@ -1,19 +1,14 @@
-/** The names of a table, and the first of their cells. */
-export interface NamesInTable {
-  readonly names: string;
-  readonly first: string;
-}
-
 /** Expressions that look a name up in the tables which the copy carries; an unknown name gives an error. */
 export interface BudgetLookups {
   readonly sheet: string; // on which they stand
   readonly errorAt: string; // its first row in which an error stands; 0 where none does
-  readonly names: Readonly<Record<"hood" | "material" | "dust", NamesInTable>>;
   /** Roughness [m] of a material's name or a number in a cell that is not blank; of a name that we chose. */
   readonly roughness: (cell: string) => string;
   readonly usualRoughness: (name: string) => string;
   /** Coefficient of a list of fittings in a cell that is not blank, in a duct whose diameter another cell gives. */
   readonly fittings: (cell: string, diameterCell: string) => string;
+  /** Of that list the first entry that is no name of any, without its count; an empty text where there is none. */
+  readonly wrongEntry: (cell: string, diameterCell: string) => string;
   /** Of that list the part that is of mitres. */
   readonly mitres: (cell: string, diameterCell: string) => string;
   /** Of that list the first branch: its angle [degrees], below 0 where it is plain, 0 for none; and its K once. */

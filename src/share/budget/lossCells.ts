@@ -14,6 +14,7 @@ export function lossCells({
   numbers,
 }: RunsReader): ColumnCells<
   | "fittingList"
+  | "wrongEntry"
   | "coefficient"
   | "mitreK"
   | "branchNamed"
@@ -33,6 +34,13 @@ export function lossCells({
           row,
           optional(row, "Fittings", "0", (cell) => cell),
         ),
+    },
+    wrongEntry: {
+      heading: "First entry that is none",
+      formula: (row) =>
+        source.has("Fittings")
+          ? lookups.wrongEntry(place.onOtherSheets.cell("fittingList", row), typedDiameter(row))
+          : '""',
     },
     coefficient: {
       heading: "K of fittings",

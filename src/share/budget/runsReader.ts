@@ -12,6 +12,7 @@ import { isBlank } from "./words";
 export interface RunsSource {
   readonly has: (column: RunColumn) => boolean;
   readonly cell: (column: RunColumn, row: number) => string; // rows from 1; the column must be there
+  readonly all: (column: RunColumn) => string;
 }
 
 /** What the formulas of a row read: the runs table, the tables that the copy carries, and the workings themselves. */
@@ -44,6 +45,7 @@ export function runsReader(
   const source: RunsSource = {
     has: (column) => table.columns.includes(column),
     cell: (column, row) => place.cell(columnRead(column, table), row),
+    all: (column) => place.all(columnRead(column, table)),
   };
   // Added to 0, a text is an error. By itself it would pass for more than any number.
   const toSI: RunsReader["inSI"] = (number, column) => inSI(`(0+${number})`, quantityOfColumn(column), system);

@@ -1,7 +1,7 @@
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import { EXIT } from "../../reference/lossFamilies";
 import { transport } from "../../reference/transport";
-import { firstBranch, fittingsK, mitresK, typedListK } from "../translate/expressions/fittingList";
+import { firstBranch, fittingsK, mitresK, typedListK, wrongEntry } from "../translate/expressions/fittingList";
 import { hoodK } from "../translate/expressions/entryK";
 import { NO_ANSWER, plainName, times } from "../translate/expressions/text";
 import { namedRow, roughness } from "../translate/readers";
@@ -9,32 +9,20 @@ import { sheetPrefix } from "../../sheets/sheetPrefix";
 import type { TableBlock, TablePlace } from "../translate/tableBlocks/block";
 import { namedRows } from "../translate/tableBlocks/keyedBlocks";
 import type { CallContext } from "../translate/translation";
-import type { BudgetLookups, NamesInTable } from "./lookups";
+import type { BudgetLookups } from "./lookups";
 import { hazardWord } from "./metalWords";
 
 /** Look-ups in the tables that the copy carries, for a budget in these units. */
 export function tableLookups(system: UnitSystem, { tables, workings, sheet }: CallContext): BudgetLookups {
   const factor = (quantity: "diameter" | "velocity"): number => unitOf(quantity, tables.units).factor;
   const dusts = (): TablePlace => tables.ownBlock("transport", () => transportBlock(tables.units));
-  const namesIn = (block: () => TablePlace, column: string): NamesInTable => ({
-    get names() {
-      return block().range(column);
-    },
-    get first() {
-      return block().cell(column, 0);
-    },
-  });
   return {
     sheet: tables.sheet,
     errorAt: firstErrorOn(tables.sheet),
-    names: {
-      hood: namesIn(() => tables.block(`hoods ${system}`), "entry"),
-      material: namesIn(() => tables.block("materials"), "name"),
-      dust: namesIn(dusts, "name"),
-    },
     roughness: (cell) => roughness({ text: cell }, system, tables).value,
     usualRoughness: (name) => roughness({ text: name, literal: name }, system, tables).value,
     fittings: (cell, diameter) => fittingsK(cell, diameter, { system, tables, workings, sheet }),
+    wrongEntry: (cell, diameter) => wrongEntry(cell, diameter, { system, tables, workings, sheet }),
     mitres: (cell, diameter) => mitresK(cell, diameter, { system, tables, workings, sheet }),
     branch: (cell, diameter) => firstBranch(cell, diameter, { system, tables, workings, sheet }),
     exit: typedListK(EXIT, "any", null, { system, tables }) ?? NO_ANSWER,

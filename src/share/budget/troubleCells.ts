@@ -3,12 +3,12 @@ import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
 import { OPEN_AIR } from "../../core/network/openAir";
 import { quotedText } from "../references";
 import type { BudgetColumn } from "./blockNames";
-import { nearestWords } from "./nearestCells";
+import type { NearestWords } from "./nearestWords";
 import type { RunsReader, RunsSource } from "./runsReader";
 import { ERROR_THERE } from "./tableCells";
 
 /** Why a row cannot be computed, in words, or an empty text: what BUDGET refuses, as far as plain formulas can tell. */
-export function faultOf({ place, source, lookups }: RunsReader, row: number): string {
+export function faultOf({ place, source }: RunsReader, nearest: NearestWords, row: number): string {
   const cell = (column: BudgetColumn): string => place.cell(column, row);
   const notWithin = (value: string, test: string): string => `IF(ISERROR(${value}),TRUE,NOT(${test}))`;
   const atLeastZero = (column: BudgetColumn): string => notWithin(cell(column), `${cell(column)}>=0`);
@@ -24,11 +24,7 @@ export function faultOf({ place, source, lookups }: RunsReader, row: number): st
     cell("deviceExponent"),
     `AND(${cell("deviceExponent")}>=0.5,${cell("deviceExponent")}<=2.5)`,
   )}),FALSE)`;
-  const near = (column: "hood" | "material" | "dust"): string => {
-    const { first, names } = lookups.names[column];
-    return source.has(NAMED[column].column) ? nearestWords(cell(NAMED[column].likeness), first, names) : '""';
-  };
-  const sayings: readonly (readonly [wrong: string, words: string, nearest?: string])[] = [
+  const sayings: readonly (readonly [wrong: string, words: string, near?: string])[] = [
     [`ISERROR(${cell("name")})`, "Run must be a name"],
     [`${key}="r:fan"`, `Run must be another word than "fan"`],
     [`COUNTIF(${place.above("key", row)},${key})>0`, "Run must be a name of its own: another row has it too"],
@@ -55,14 +51,18 @@ export function faultOf({ place, source, lookups }: RunsReader, row: number): st
     [
       notWithin(cell("roughness"), `AND(${cell("roughness")}>=0,${cell("roughness")}<=${ROUGHEST}*${diameter})`),
       "Material must be a name in the tables of this copy, or a roughness of at most a fifth of the diameter",
-      near("material"),
+      nearest.material(row),
     ],
-    [atLeastZero("coefficient"), "Fittings and K must be names in the tables of this copy, or numbers from 0 on"],
+    [
+      atLeastZero("coefficient"),
+      "Fittings and K must be names in the tables of this copy, or numbers from 0 on",
+      nearest.fittings(row),
+    ],
     [typedZero(source, "Hood", row), "Hood must be blank where no hood is, or its K above 0"],
     [
       notWithin(cell("hood"), `OR(${cell("hood")}>=0,${hoodIsBlank(source, row)})`),
       "Hood must be a name in the tables of this copy, or a number from 0 on; or blank beside a port suction and its airflow",
-      near("hood"),
+      nearest.hood(row),
     ],
     [
       `AND(${cell("hood")}>=0,COUNTIF(${place.all("into")},${row})>0)`,
@@ -79,26 +79,19 @@ export function faultOf({ place, source, lookups }: RunsReader, row: number): st
     ],
     [atLeastZero("deviceLoss"), "Device loss must be a number from 0 on"],
     [device, "Device airflow must stand beside a device loss, and its exponent be from 0.5 to 2.5"],
-    [`ISERROR(${cell("dustLow")}+${cell("dustHigh")})`, "Dust must be a name in the tables of this copy", near("dust")],
+    [
+      `ISERROR(${cell("dustLow")}+${cell("dustHigh")})`,
+      "Dust must be a name in the tables of this copy",
+      nearest.dust(row),
+    ],
   ];
   return sayings.reduceRight(
-    (rest, [wrong, words, nearest]) =>
-      `IF(${wrong},${quotedText(words)}${nearest === undefined ? "" : `&${nearest}`},${rest})`,
+    (rest, [wrong, words, near]) => `IF(${wrong},${quotedText(words)}${near === undefined ? "" : `&${near}`},${rest})`,
     '""',
   );
 }
 
-const NAMED = {
-  hood: { column: "Hood", likeness: "nearHood" },
-  material: { column: "Material", likeness: "nearMaterial" },
-  dust: { column: "Dust", likeness: "nearDust" },
-} as const;
-
 export const TO_A_RUN = `To must be the name of another suction run, or "fan"`;
-
-/** Which run is the nearest to what a row says of its way. */
-export const nearestRun = (place: RunsReader["place"], row: number): string =>
-  nearestWords(place.cell("nearTo", row), place.cell("key", 1), place.all("name"));
 
 /** Where a text of that spelling would be a name. */
 const typedLogical = (source: RunsSource, row: number): string =>

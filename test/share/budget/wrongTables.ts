@@ -61,7 +61,7 @@ function closeLoop(table: CellValue[][]): void {
 
 const NOTE = 12;
 
-/** Which names come nearest is told by another rule in a copy. */
+/** Where a copy cannot tell which name is nearest, it tells none. */
 const withoutNearest = (note: string): string => note.replace(/ \(nearest: .*\)$/, "");
 
 /** Where a copy says something else: a wrong row is told in words of its own. */
@@ -80,7 +80,7 @@ export function wrongIn(answer: readonly (readonly unknown[])[], sheet: string, 
         : across === NOTE
           ? isWrongRow
             ? got !== ""
-            : sameShown(withoutNearest(String(value)), withoutNearest(String(got)))
+            : sameShown(String(value), got) || sameShown(withoutNearest(String(value)), got)
           : sameShown(value as CellValue, got);
       return same ? [] : [`${sheet}!${at}: ${String(got)} instead of ${isError ? String(value.code) : String(value)}`];
     }),

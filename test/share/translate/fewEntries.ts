@@ -8,7 +8,10 @@ import type { Sheet, Workbook } from "../../../src/sheets/workbook";
  * every list. A line is blank then, and all others stand where they stood.
  */
 export function withFewEntries(workbook: Workbook): Workbook {
-  const cells = workbook.sheets.flatMap((sheet) => (sheet.name === "Lookups" ? [] : sheet.cells));
+  const cells = workbook.sheets.flatMap(({ name, cells: all }) => {
+    if (name === "Workings") return all.filter((cell) => "formula" in cell); // its texts are headings, and names that it may offer
+    return name === "Lookups" ? [] : all;
+  });
   const words = cells.flatMap((cell) => ("formula" in cell ? quotedIn(cell.formula) : String(cell.value)));
   const pointedAt = new Set(cells.flatMap((cell) => ("formula" in cell ? singleRowsIn(cell.formula) : [])));
   const said = plain([PLAIN_END, ...new Set(words)].join(" "));

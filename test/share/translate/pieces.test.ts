@@ -64,11 +64,12 @@ function wordsOf(call: string): string[] {
 }
 
 test("the workings say what their cells are", () => {
-  expect(wordsOf('FITTINGLOSS(A1,B1,C1,,,"IP")').slice(0, 19)).toEqual([
+  expect(wordsOf('FITTINGLOSS(A1,B1,C1,,,"IP")').slice(0, 20)).toEqual([
     "K of the list",
     "of which mitres",
     "branch at",
     "its K",
+    "no name",
     ...[
       "list from here",
       "entry",

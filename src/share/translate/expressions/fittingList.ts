@@ -49,6 +49,10 @@ export const firstBranch = (list: string, diameter: string | null, call: ListCal
   k: totalOf(7, list, diameter, call),
 });
 
+/** Of the same list the first entry that is no name of any, without its count; an empty text where there is none. */
+export const wrongEntry = (list: string, diameter: string | null, call: ListCall): string =>
+  totalOf(9, list, diameter, call);
+
 /** A cell of the first line of a list's workings. */
 function totalOf(place: number, list: string, diameter: string | null, call: ListCall): string {
   const { workings, sheet, system } = call;
@@ -99,11 +103,17 @@ function listRows(place: RangeRef, where: Where): string[][] {
   const ofList = `IF(${isEmptyList},${NO_ANSWER},IF(${tooMuch},${NO_ANSWER},${sum}))`;
   const total = `IF(ISNUMBER(${list}),IF(${list}>=0,${list},${NO_ANSWER}),${ofList})`;
   const mitres = `IF(ISNUMBER(${list}),0,SUM(${at("K of mitres", first)}:${at("K of mitres", last)}))`;
-  const rest = new Array<string>(COLUMNS.length - 8).fill("");
+  const rest = new Array<string>(COLUMNS.length - 10).fill("");
+  const isNone = (row: number): string => `IF(${at("row of the table", row)}=0,${at("name", row)},"")`;
+  const firstWrong = Array.from({ length: mostEntries(where.tables) }, (_, index) => first + index).reduceRight(
+    (further, row) => `IF(ISERROR(${at("K of one", row)}),${isNone(row)},${further})`,
+    '""',
+  );
   return [
     [
       ...['"K of the list"', total, '"of which mitres"', mitres],
-      ...['"branch at"', at("branch so far at", last), '"its K"', at("its K", last), ...rest],
+      ...['"branch at"', at("branch so far at", last), '"its K"', at("its K", last)],
+      ...['"no name"', `IF(ISNUMBER(${list}),"",${firstWrong})`, ...rest],
     ],
     COLUMNS.map(quotedText),
     ...Array.from({ length: mostEntries(where.tables) }, (_, index) => {
