@@ -8,7 +8,6 @@ import type { LegLine, StraightLeg } from "../junction/legLines";
 import { type Meeting, meetingOf, meetingsOf } from "../junction/meeting";
 import type { Network, Run } from "../network";
 import {
-  BAND_END,
   DEVICE,
   END,
   EXPONENT,
@@ -193,7 +192,6 @@ function setLength(
 ): void {
   const from = at + length;
   rows[from + RESISTANCE] = diameters * rows[at + VELOCITY]!;
-  rows[from + BAND_END] = 0;
   if (diameters === 0) return;
   rows[from + WALL] = relativeRoughness / 3.7;
   if (rows[from + ROOT] !== 0) return; // one that was carried is nearer

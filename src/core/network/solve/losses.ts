@@ -3,7 +3,6 @@ import { LAMINAR_END, LAMINAR_END_FACTOR, TURBULENT_START } from "../../friction
 import { frictionFactor, ROUGHEST } from "../../friction/frictionFactor";
 import {
   AIRFLOW,
-  BAND_END,
   DEVICE,
   EXPONENT,
   FIXED,
@@ -114,19 +113,13 @@ export function addFriction(rows: Float64Array, at: number, length: number): voi
     rows[at + LOSS]! += perAirflow * airflow;
     rows[at + SLOPE]! += perAirflow;
   } else {
-    const rise = (bandEnd(rows, from) - LAMINAR_END_FACTOR) / (TURBULENT_START - LAMINAR_END);
+    const relativeRoughness = Math.min(3.7 * rows[from + WALL]!, ROUGHEST); // not above it by a last digit
+    const bandEnd = frictionFactor(TURBULENT_START, relativeRoughness);
+    const rise = (bandEnd - LAMINAR_END_FACTOR) / (TURBULENT_START - LAMINAR_END);
     const factor = LAMINAR_END_FACTOR + rise * (reynolds - LAMINAR_END);
     rows[at + LOSS]! += resistance * factor * airflow * airflow;
     rows[at + SLOPE]! += resistance * airflow * (2 * factor + rise * reynolds);
   }
-}
-
-function bandEnd(rows: Float64Array, from: number): number {
-  if (rows[from + BAND_END] === 0) {
-    const relativeRoughness = Math.min(3.7 * rows[from + WALL]!, ROUGHEST); // not above it by a last digit
-    rows[from + BAND_END] = frictionFactor(TURBULENT_START, relativeRoughness);
-  }
-  return rows[from + BAND_END]!;
 }
 
 function knowLogarithm(rows: Float64Array, from: number, y: number): void {

@@ -4,7 +4,7 @@ import { frictionFactor } from "../../friction/frictionFactor";
 import { reynoldsOf } from "../../friction/reynoldsNumber";
 import { DISCHARGE_COEFFICIENT } from "../../leaks/openingLeak";
 import type { Surroundings } from "../designPass";
-import { lossesAtJunctions, type Meeting, meetingsOf } from "../junction/meeting";
+import { lossesAtJunctions, type Meeting } from "../junction/meeting";
 import type { Network, Run } from "../network";
 import { HOSE, PIPE, ROOT } from "./rows";
 
@@ -38,7 +38,7 @@ export interface Known {
  * @param stillAt whether nothing can enter through a run, so that its airflow must be 0
  * @param suctionAtFan [Pa] what the fan holds at the last run's end
  * @param surroundings density, and what a run takes that names nothing else
- * @param known the network's junctions and about where each 1/sqrt(f) lies, where that is known already; it only saves time
+ * @param known the network's junctions, and about where each 1/sqrt(f) lies, which only saves time
  * @returns [-] the largest misfit as a share of the system's largest pressure or airflow, and the run that has it
  * @source house definition, the network
  */
@@ -48,7 +48,7 @@ export function residualOf(
   stillAt: (index: number) => boolean,
   suctionAtFan: number,
   surroundings: Surroundings,
-  known: Known | null = null,
+  known: Known,
 ): Residual {
   const { runs, joins, joining, last } = network;
   const { airflow, arriving, leak, suction } = state;
@@ -60,7 +60,7 @@ export function residualOf(
   let residual = 0;
   let worst = last;
   // By run: what it takes from the suction along it, then its loss alone.
-  const along = lossesAtJunctions(network, airflow, known?.meetings ?? meetingsOf(network, density), known?.losses);
+  const along = lossesAtJunctions(network, airflow, known.meetings, known.losses);
   for (let index = 0; index < runs.length; index++) {
     const run = runs[index]!;
     if (run.side === "discharge" || stillAt(index)) continue;
@@ -97,20 +97,20 @@ function addLoss(
   run: Run,
   carried: number,
   { density, hoseRoughness }: Surroundings,
-  known: Known | null,
+  known: Known,
 ): void {
   if (carried === 0) return;
   const { diameter, device, length, hoseLength } = run;
   const airflow = Math.abs(carried);
   const velocity = airflow / areaOf(run);
   const reynolds = reynoldsOf(velocity, diameter, density);
-  const start = known === null ? 0 : known.starts[index]!;
+  const start = known.starts[index]!;
   let k = run.coefficient;
   if (length > 0)
-    k += (length / diameter) * frictionFactor(reynolds, run.roughness / diameter, known?.rows[start + PIPE + ROOT]);
+    k += (length / diameter) * frictionFactor(reynolds, run.roughness / diameter, known.rows[start + PIPE + ROOT]);
   if (hoseLength > 0) {
     const wall = (run.hoseRoughness ?? hoseRoughness) / diameter;
-    k += ((hoseLength * run.hoseTimes) / diameter) * frictionFactor(reynolds, wall, known?.rows[start + HOSE + ROOT]);
+    k += ((hoseLength * run.hoseTimes) / diameter) * frictionFactor(reynolds, wall, known.rows[start + HOSE + ROOT]);
   }
   if (run.mitreCoefficient > 0) k += run.mitreCoefficient * (mitreInSlowAir(reynolds).times - 1);
   let loss = k * 0.5 * density * velocity * velocity;

@@ -11,31 +11,30 @@ export const EXPONENT = 5;
 export const END = 6; // [Pa s2/m6] of an open end: P = this q^2; of a lone leak likewise
 export const LEAK_SHARE = 7; // [-] g = C_d A_leak / A_duct; 0 = no leak
 
-// Two straight lengths, each with its own six numbers from here on.
+// Two straight lengths, each with its own five numbers from here on.
 export const PIPE = 8;
-export const HOSE = 14;
+export const HOSE = 13;
 export const RESISTANCE = 0; // [Pa s2/m6] loss = this f Q^2
 export const WALL = 1; // [-] (e/D)/3.7
-export const BAND_END = 2; // [-] f at Re 4000, the upper end of the band after laminar flow; 0 until it is visited
-export const ROOT = 3; // [-] 1/sqrt(f), carried
-export const LOG_OF = 4; // a number whose logarithm is known; 0 until there is one
-export const LOG = 5; // that logarithm
+export const ROOT = 2; // [-] 1/sqrt(f), carried
+export const LOG_OF = 3; // a number whose logarithm is known; 0 until there is one
+export const LOG = 4; // that logarithm
 
 // The unknowns.
-export const AIRFLOW = 20; // [m3/s] Q, its own leak included
-export const ARRIVING = 21; // [m3/s] S, what comes in at its upstream end, the own leak not counted
-export const LEAK = 22; // [m3/s] L
-export const SUCTION = 23; // [Pa] P at its upstream end
+export const AIRFLOW = 18; // [m3/s] Q, its own leak included
+export const ARRIVING = 19; // [m3/s] S, what comes in at its upstream end, the own leak not counted
+export const LEAK = 20; // [m3/s] L
+export const SUCTION = 21; // [Pa] P at its upstream end
 
 // What a sweep leaves behind for the way back; a straight line is two numbers, value = offset + rate * suction.
-export const LOSS = 24; // [Pa]
-export const SLOPE = 25; // [Pa s/m3] d loss / dQ
-export const DOWN_OFFSET = 26; // Q = a + b P_down
-export const DOWN_RATE = 27; // [m3/(s Pa)]
-export const ARRIVING_OFFSET = 28; // S = a + b P
-export const ARRIVING_RATE = 29;
-export const LEAK_OFFSET = 30; // L = a + b P
-export const LEAK_RATE = 31;
+export const LOSS = 22; // [Pa]
+export const SLOPE = 23; // [Pa s/m3] d loss / dQ
+export const DOWN_OFFSET = 24; // Q = a + b P_down
+export const DOWN_RATE = 25; // [m3/(s Pa)]
+export const ARRIVING_OFFSET = 26; // S = a + b P
+export const ARRIVING_RATE = 27;
+export const LEAK_OFFSET = 28; // L = a + b P
+export const LEAK_RATE = 29;
 
 /** Numbers in a row. */
-export const WIDTH = 32;
+export const WIDTH = 30;

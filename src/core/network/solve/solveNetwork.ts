@@ -8,7 +8,6 @@ import {
   curveAt,
 } from "../../fan/fanCurve";
 import { stableCrossing } from "../../fan/operatingPoint";
-import { columnsOf } from "../../numeric/columns";
 import { fallingRootNear } from "../../numeric/fallingRoot";
 import type { Surroundings } from "../designPass";
 import { dischargeLoss } from "../dischargeLoss";
@@ -38,8 +37,7 @@ export interface Solution {
 
 const MOST_SWEEPS = 200;
 const NEAR_WITH_BRANCHES = 1e-7; // relative misfit from which one more step leads to the answer; a try that falls short costs a look at every equation
-const TOLERANCE = 1e-13; // relative misfit at which the sweeps stop
-const LAST_DIGITS = 3e-14; // times the root of the number of runs: sums over many miss by as much, however often they are swept
+const TOLERANCE = 1e-13; // relative misfit at which the sweeps stop in a small network; the last digits of sums over many runs miss by more
 const PROMISED = 1e-9; // relative misfit that an answer may have
 
 /** Share of a fan's most airflow: less is as good as none. */
@@ -204,7 +202,8 @@ function onHumpedCurve(system: System, curve: FanCurve): Solution {
   const surplus = (airflow: number): number =>
     airflow === 0 ? fan(0) : fan(airflow) - flowing(airflow).suction - discharge(airflow);
   const { at, crossings, fromRest } = stableCrossing(curve, surplus);
-  const answer = { ...flowing(at), ...measured(system, fan(at) - discharge(at)) };
+  const found = flowing(at);
+  const answer = { ...found, misfit: misfitOf(system, found.state, fan(at) - discharge(at)) };
   const solution = solutionOf(system, answer, crossings);
   return { ...solution, fromRest: fromRest === at ? solution.fanAirflow : fromRest };
 }
@@ -215,13 +214,9 @@ interface FanEnd {
   readonly holds: (suction: number) => number; // [Pa] what is held there at this airflow, by the laws themselves
 }
 
-/** A state as it stands in the rows, by run, and by how much it misses the equations. */
-interface Measured {
+interface Answer {
   readonly state: State;
   readonly misfit: Residual;
-}
-
-interface Answer extends Measured {
   readonly iterations: number; // sweeps
   readonly suction: number; // [Pa] at the fan inlet
 }
@@ -234,7 +229,7 @@ function iterate(system: System, { close, holds }: FanEnd): Answer {
   const { elements, least } = system;
   const { rows } = elements;
   const last = atFan(system);
-  const enough = Math.max(TOLERANCE, LAST_DIGITS * Math.sqrt(elements.order.length));
+  const enough = TOLERANCE * Math.sqrt(1 + elements.order.length / 10);
   // A step squares what the state misses; where losses go by what meets it leaves some hundred times that.
   const near = elements.crossing.legs.length > 0 ? NEAR_WITH_BRANCHES : Math.sqrt(enough);
   let [before, suction, stalled] = [Infinity, 0, 0];
@@ -249,8 +244,9 @@ function iterate(system: System, { close, holds }: FanEnd): Answer {
     const isLost = !Number.isFinite(share);
     const isLast = iterations >= MOST_SWEEPS;
     if ((iterations === 1 || share > near) && !isLast && !isLost) continue; // of a first state only the airflows are known
-    const { state, misfit } = measured(system, holds(suction));
+    const state = stateOf(system);
     if (isLost) return { state, misfit: { residual: NaN, worst: system.network.last }, iterations, suction };
+    const misfit = misfitOf(system, state, holds(suction));
     const { residual } = misfit;
     if (residual >= before) stalled++;
     const settled = residual <= PROMISED && (residual <= enough || stalled > 1); // at a kink of friction one step may stall
@@ -260,19 +256,28 @@ function iterate(system: System, { close, holds }: FanEnd): Answer {
   }
 }
 
-function measured({ network, elements, surroundings }: System, suctionAtFan: number): Measured {
-  const { rows, order, kind } = elements;
-  const column = columnsOf(network.runs.length, 3);
-  const state = { airflow: column(), arriving: elements.arriving, leak: column(), suction: column() };
+/** The state as it stands in the rows, by run. */
+function stateOf({ network, elements }: System): State {
+  const { rows, order } = elements;
+  const count = network.runs.length;
+  const all = new Float64Array(3 * count); // one piece of memory is sooner had than three
+  const airflow = all.subarray(0, count);
+  const leak = all.subarray(count, 2 * count);
+  const suction = all.subarray(2 * count);
+  const { arriving } = elements;
   for (let place = 0, at = 0; place < order.length; place++, at += WIDTH) {
     const index = order[place]!;
-    state.airflow[index] = rows[at + AIRFLOW]!;
-    state.arriving[index] = rows[at + ARRIVING]!;
-    state.leak[index] = rows[at + LEAK]!;
-    state.suction[index] = rows[at + SUCTION]!;
+    airflow[index] = rows[at + AIRFLOW]!;
+    arriving[index] = rows[at + ARRIVING]!;
+    leak[index] = rows[at + LEAK]!;
+    suction[index] = rows[at + SUCTION]!;
   }
-  const stillAt = (index: number): boolean => kind[index] === STILL;
-  return { state, misfit: residualOf(network, state, stillAt, suctionAtFan, surroundings, elements) };
+  return { airflow, arriving, leak, suction };
+}
+
+function misfitOf({ network, elements, surroundings }: System, state: State, suctionAtFan: number): Residual {
+  const stillAt = (index: number): boolean => elements.kind[index] === STILL;
+  return residualOf(network, state, stillAt, suctionAtFan, surroundings, elements);
 }
 
 function solutionOf({ network, fan }: System, answer: Answer, crossings: number): Solution {

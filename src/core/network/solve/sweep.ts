@@ -39,8 +39,8 @@ export function sweepToFan(elements: Elements, least: number, suctionAtFan: numb
     if (what === STILL) continue;
     const meeting = meetings[index]!;
     let missed = meeting === null ? 0 : throughJunction(elements, meeting, at);
-    if (what === OPEN_END) missed = linearEnd(rows, at, least);
-    if (what === LEAK_ONLY) missed = linearLoneLeak(rows, at, least);
+    if (what === OPEN_END) missed = linearEnd(rows, at, least, ARRIVING, ARRIVING_OFFSET);
+    if (what === LEAK_ONLY) missed = linearEnd(rows, at, least, LEAK, LEAK_OFFSET);
     else if (rows[at + LEAK_SHARE]! > 0) missed = Math.max(missed, linearLeak(rows, at, least));
     setLoss(rows, at);
     acrossRun(rows, at);
@@ -58,29 +58,13 @@ export function sweepToFan(elements: Elements, least: number, suctionAtFan: numb
   return most;
 }
 
-/** An open end with its law P = R S|S|, made linear at its present flow; gives how far the law is missed [Pa]. */
-function linearEnd(rows: Float64Array, at: number, least: number): number {
-  return linearOpening(rows, at, rows[at + END]!, least, ARRIVING, ARRIVING_OFFSET);
-}
-
 /**
- * A lone leak likewise. The velocity pressure of its air helps it in, (1 - g^2); where it blows there is the same pressure to
- * overcome, (1 + g^2).
+ * An opening with a law P = R q|q|, made linear at its present flow; gives how far the law is missed [Pa]. The velocity pressure of
+ * a lone leak's air helps it in, (1 - g^2); where it blows there is the same pressure to overcome, (1 + g^2).
  */
-function linearLoneLeak(rows: Float64Array, at: number, least: number): number {
-  const blown = rows[at + LEAK]! < 0 ? 2 * rows[at + VELOCITY]! : 0;
-  return linearOpening(rows, at, rows[at + END]! + blown, least, LEAK, LEAK_OFFSET);
-}
-
-function linearOpening(
-  rows: Float64Array,
-  at: number,
-  resistance: number,
-  least: number,
-  through: number,
-  line: number,
-): number {
+function linearEnd(rows: Float64Array, at: number, least: number, through: number, line: number): number {
   const q = rows[at + through]!;
+  const resistance = rows[at + END]! + (through === LEAK && q < 0 ? 2 * rows[at + VELOCITY]! : 0);
   const loss = resistance * q * Math.abs(q);
   const rate = 0.5 / Math.max(resistance * Math.abs(q), Math.abs(loss) < least ? Math.sqrt(resistance * least) : 0);
   rows[at + line] = q - loss * rate;

@@ -1,4 +1,5 @@
 import type { Network } from "../../../../src/core/network/network";
+import { elementsOf } from "../../../../src/core/network/solve/elements";
 import { type Residual, residualOf, type State } from "../../../../src/core/network/solve/residual";
 import { buildNetwork } from "../../../../src/core/network/tree";
 import { flowsOf, points } from "../../../support/flows";
@@ -29,7 +30,7 @@ const wrong = (column: keyof State, run: number, factor: number): State => {
 
 /** The misfit of a state where the fan holds a share of what it should. */
 const measured = (given: State, share = 1): Residual =>
-  residualOf(answer().network, given, still, share * answer().fanPressure, AIR);
+  residualOf(answer().network, given, still, share * answer().fanPressure, AIR, elementsOf(answer().network, AIR));
 
 test("an answer misses nothing", () => expect(measured(answer().state).residual).toBeLessThan(1e-12));
 
@@ -65,7 +66,7 @@ describe("the misfit of one hood at the fan", () => {
     const column = (value: number): Float64Array => Float64Array.of(value);
     const given = { airflow: column(airflow), arriving: column(arriving), leak: column(0), suction: column(suction) };
     const network = buildNetwork([makeRun("saw", "fan", { hood: 1 })]);
-    return residualOf(network, given, () => false, suctionAtFan, AIR);
+    return residualOf(network, given, () => false, suctionAtFan, AIR, elementsOf(network, AIR));
   };
 
   // 110 Pa at the fan where 100 Pa arrive: 10 Pa of 110 + 97.2683. The hood's law is missed by 2.7317 Pa only.
@@ -91,7 +92,7 @@ test("air that passes a shut gate is all wrong, even where it comes from a hood 
   const network = buildNetwork([makeRun("limb", "fan", { gate: "shut" }), makeRun("saw", "limb", { hood: 1 })]);
   const both = (value: number): Float64Array => Float64Array.of(value, value);
   const given = { airflow: both(0.1), arriving: both(0.1), leak: both(0), suction: both(97.2683) };
-  expect(residualOf(network, given, (index) => index === 1, 97.2683, AIR)).toEqual({ residual: 1, worst: 0 });
+  expect(residualOf(network, given, (index) => index === 1, 97.2683, AIR, elementsOf(network, AIR))).toEqual({ residual: 1, worst: 0 });
 });
 
 test("a leak where no leak is cannot be right, and neither can a number that is none", () => {

@@ -86,6 +86,13 @@ describe("solveNetwork finds an answer", () => {
     expect(flows.of("blocked").airflow).toBeLessThan(1e-3 * flows.of("saw").airflow);
   });
 
+  // 1e308 times a velocity pressure is more than a number can hold.
+  test("or says that it has none where a loss is beyond all numbers", () => {
+    const flows = flowsOf([{ ...main, coefficient: 1e308, length: 2 }, hood("saw", { length: 2 })], LINE);
+    expect(flows.status).toBe("not converged");
+    expect(flows.residual).toBeNaN();
+  });
+
   // Ducts as wide as a door ask for so little pressure that the last digits of the airflows outweigh 1e-12 of it: the sweeps
   // end when they gain nothing any more, not after 200.
   describe("where rounding keeps the misfit above what the sweeps aim at, and stops there", () => {
