@@ -22,10 +22,8 @@ export const ROUGHEST = 0.2;
  * @example frictionFactor(1000, 0) // => 0.064
  */
 export function frictionFactor(reynolds: number, relativeRoughness: number, near?: number): number {
-  if (!(reynolds > 0 && reynolds < Infinity && relativeRoughness >= 0 && relativeRoughness <= ROUGHEST)) {
-    requireWithin("reynolds", reynolds, { above: 0 }, "");
-    requireWithin("relative roughness", relativeRoughness, { atLeast: 0, atMost: ROUGHEST }, "of the diameter");
-  }
+  requireWithin("reynolds", reynolds, { above: 0 }, "");
+  requireWithin("relative roughness", relativeRoughness, { atLeast: 0, atMost: ROUGHEST }, "of the diameter");
   if (reynolds <= LAMINAR_END) return 64 / reynolds;
   if (reynolds >= TURBULENT_START) return colebrook(reynolds, relativeRoughness, near);
   const share = (reynolds - LAMINAR_END) / (TURBULENT_START - LAMINAR_END);

@@ -172,7 +172,7 @@ function setRun({ rows, starts, crossing }: Elements, index: number, run: Run, s
     device === null
       ? 0
       : (deviceAirFactor(density, device.exponent) * device.ratedLoss) / device.ratedAirflow ** device.exponent;
-  rows[at + EXPONENT] = device === null ? 0 : device.exponent;
+  rows[at + EXPONENT] = device?.exponent ?? 0;
   // Where losses go by what meets, more than one state may meet the equations, and where the sweeps begin decides which is found.
   const byAirflows = crossing.legs.length > 0;
   const atUsual = byAirflows ? 0 : rows[at + REYNOLDS]! * USUAL_VELOCITY * area;

@@ -41,7 +41,7 @@ export function setLoss(rows: Float64Array, at: number): void {
   const factor = rows[at + DEVICE]!;
   if (factor > 0 && flow > 0) {
     const exponent = rows[at + EXPONENT]!;
-    const device = factor * (exponent === 2 ? flow * flow : flow ** exponent);
+    const device = factor * flow ** exponent;
     rows[at + LOSS]! += device;
     // Below an exponent of 1 Newton's step overshoots from one side of still air to the other; the chord does not.
     rows[at + SLOPE]! += (Math.max(exponent, 1) * device) / flow;

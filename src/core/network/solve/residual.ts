@@ -114,10 +114,9 @@ function addLoss(
   }
   if (run.mitreCoefficient > 0) k += run.mitreCoefficient * (mitreInSlowAir(reynolds).times - 1);
   let loss = k * 0.5 * density * velocity * velocity;
-  if (device !== null) {
-    const { ratedLoss, ratedAirflow, exponent } = device;
-    loss += deviceAirFactor(density, exponent) * ratedLoss * (airflow / ratedAirflow) ** exponent;
-  }
+  if (device !== null)
+    loss +=
+      deviceAirFactor(density, device.exponent) * device.ratedLoss * (airflow / device.ratedAirflow) ** device.exponent;
   losses[index]! += carried < 0 ? -loss : loss;
 }
 
