@@ -92,7 +92,10 @@ test("air that passes a shut gate is all wrong, even where it comes from a hood 
   const network = buildNetwork([makeRun("limb", "fan", { gate: "shut" }), makeRun("saw", "limb", { hood: 1 })]);
   const both = (value: number): Float64Array => Float64Array.of(value, value);
   const given = { airflow: both(0.1), arriving: both(0.1), leak: both(0), suction: both(97.2683) };
-  expect(residualOf(network, given, (index) => index === 1, 97.2683, AIR, elementsOf(network, AIR))).toEqual({ residual: 1, worst: 0 });
+  expect(residualOf(network, given, (index) => index === 1, 97.2683, AIR, elementsOf(network, AIR))).toEqual({
+    residual: 1,
+    worst: 0,
+  });
 });
 
 test("a leak where no leak is cannot be right, and neither can a number that is none", () => {
