@@ -108,7 +108,8 @@ describe("a browser that has kept nothing yet", () => {
     await notice(page).getByRole("button", { name: "Forget it", exact: true }).click();
     await notice(page).getByRole("button", { name: "Forget it there too" }).click();
     await notice(page).waitFor({ state: "hidden" });
-    await expect(shared()).resolves.toBeUndefined();
+    // the question goes as it is answered, the record a moment later; if it stays, the test runs out of time here
+    while ((await shared()) !== undefined) await page.evaluate(() => new Promise(requestAnimationFrame));
   });
 });
 
