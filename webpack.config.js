@@ -82,11 +82,13 @@ const shared = {
   output: { path: path.resolve("dist"), filename: "[name].js" },
 };
 
+const FIRST = ["reference.ts", "cautions.ts", "about.ts"];
+
 const functions = {
   ...shared,
   name: "functions",
-  // REFERENCE first, since it brings all tables: what is alike packs best close together
-  entry: { functions: oneEntry([...functionFiles].sort((one, other) => isReference(other) - isReference(one))) },
+  // what brings tables and texts first: what is alike packs best close together
+  entry: { functions: oneEntry([...functionFiles].sort((one, other) => placeOf(one) - placeOf(other))) },
   plugins: [
     new CustomFunctionsMetadataPlugin({ output: "functions.json", input: functionFiles }),
     new FinishMetadataPlugin(),
@@ -118,8 +120,9 @@ const pages = {
   ],
 };
 
-function isReference(file) {
-  return Number(path.basename(file) === "reference.ts");
+function placeOf(file) {
+  const place = FIRST.indexOf(path.basename(file));
+  return place === -1 ? FIRST.length : place;
 }
 
 /** One entry that imports all files: of several ones each would be a module of its own, which the bundle pays for. */

@@ -5,6 +5,7 @@ import { filledAddresses } from "../sheets/rectangle";
 import { isTooMuchWork } from "../sheets/tooMuchWork";
 import type { SheetCell } from "../sheets/workbook";
 import { budget } from "./budget/budget";
+import { claim } from "./claim/claim";
 import type { FixedCell } from "./copy";
 import type { FixedCall } from "./fixed/fixedCall";
 import { foreignFunction } from "./foreign";
@@ -36,7 +37,12 @@ const TOO_MUCH = "it, or a formula that it reads, asks for more work than the sh
 
 const ONE_CELL: Extent = { rows: 1, columns: 1 };
 
-const allTranslators = new Map([...translators, ["BUDGET", budget] as const, ["SOLVE", solve] as const]);
+const allTranslators = new Map([
+  ...translators,
+  ["BUDGET", budget] as const,
+  ["SOLVE", solve] as const,
+  ["CLAIM", claim] as const,
+]);
 
 /** Goes through every formula of a book once. */
 export function translateSheets(book: Calculated, tables: LookupTables, workings: Workings): TranslatedSheets {

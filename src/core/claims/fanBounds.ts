@@ -2,7 +2,7 @@ import { DENSITY_LIMITS } from "../air/constants";
 import { requireWithin } from "../errors";
 import { sectionArea } from "../section/section";
 
-const ATMOSPHERE = 101_325; // Pa
+export const ATMOSPHERE = 101_325; // Pa
 
 /**
  * Air power that a fan makes at least somewhere on its curve.

@@ -15,7 +15,7 @@ export interface Bounds {
   readonly impossibleFrom?: number; // above it a law forbids it, whatever is not given
 }
 
-const ROUNDING = 1e-9; // a number typed as large as a bound has not passed it, in whichever unit
+export const ROUNDING = 1e-9; // a number typed as large as a bound has not passed it, in whichever unit
 
 /** A claimed number against its bounds. A larger number never gets the better verdict. */
 export function grade(claimed: number, { unknownFrom, doubtedFrom, impossibleFrom }: Bounds): Verdict {

@@ -5,9 +5,10 @@ import { meanVelocity, sectionArea } from "../../core/section/section";
 import { cite } from "../../reference/citation";
 import { claimBounds } from "../../reference/claimBounds";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
-import { type ClaimRow, CURVE, tidyInWords, rowOf } from "./claimRow";
+import { type ClaimRow, rowOf } from "./claimRow";
+import { CURVE, tidyInWords } from "../../reference/claimWords";
 import type { Facts } from "./facts";
-import { bareEnd, looksOf, roundedEnd } from "./passageLooks";
+import { bareEnd, looksOf, roundedEnd } from "../../core/claims/passageLooks";
 
 /** An airflow without a pressure at it says nothing of a duct. */
 export function systemAirflow(facts: Facts, system: UnitSystem): ClaimRow[] {

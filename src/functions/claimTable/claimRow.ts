@@ -1,6 +1,7 @@
 import type { Verdict } from "../../core/claims/grade";
 import type { ClaimKey } from "../../reference/answerColumns";
-import { fromSI, type Quantity, type Unit, type UnitSystem, unitOf } from "../../reference/quantities";
+import { tidy } from "../../reference/claimWords";
+import { fromSI, type Unit } from "../../reference/quantities";
 import type { Value } from "../answerRows";
 import type { Fault } from "./facts";
 
@@ -21,9 +22,6 @@ export interface Check {
   readonly source: string;
   readonly asks?: readonly string[];
 }
-
-/** What most checks would be better for. */
-export const CURVE = "the airflow at a pressure, or the curve";
 
 export function rowOf({ check, claimed, allowed = null, unit, verdict, why, source, asks = [] }: Check): ClaimRow {
   const shown = (value: Value): Value => (typeof value === "number" && unit ? tidy(fromSI(value, unit)) : value);
@@ -50,20 +48,3 @@ export const faultRow = ({ row, typed, why }: Fault): ClaimRow =>
   });
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-const TYPED = 6; // figures, more than anybody types
-const MEANT = 3; // figures that a computed number is worth
-
-/** A number as it was typed stays so; a computed one has as many figures as it means. */
-function tidy(value: number): number {
-  const typed = Number(value.toPrecision(TYPED));
-  return Math.abs(typed - value) <= 1e-9 * Math.abs(value) ? typed : Number(value.toPrecision(MEANT));
-}
-
-/** A value with its unit in a sentence. */
-export function tidyInWords(value: number, quantity: Quantity, system: UnitSystem): string {
-  const unit = unitOf(quantity, system);
-  return `${tidy(fromSI(value, unit))} ${unit.label}`;
-}
-
-export const percentOf = (share: number): string => `${tidy(100 * share)} %`;

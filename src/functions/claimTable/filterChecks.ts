@@ -5,9 +5,10 @@ import { filterMedia } from "../../reference/filterMedia";
 import { filters } from "../../reference/filters";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
 import type { FilterRow } from "../../reference/schema";
-import { type ClaimRow, tidyInWords, rowOf } from "./claimRow";
+import { type ClaimRow, rowOf } from "./claimRow";
+import { tidyInWords } from "../../reference/claimWords";
 import type { Facts } from "./facts";
-import { practice } from "./laws";
+import { practice } from "../../reference/claimLaws";
 
 const yardsticks = filterMedia.map(({ key, row }) => ({ key, row: findNamed(filters, row)! }));
 const most = ({ row }: { row: FilterRow }): number => row.high!;

@@ -2,9 +2,10 @@ import { type ClaimedHose, hoseLoss, judgeHose, lengthThatTakes } from "../../co
 import { cite } from "../../reference/citation";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
 import { running, velocityRow } from "./airChecks";
-import { type ClaimRow, tidyInWords, rowOf } from "./claimRow";
+import { type ClaimRow, rowOf } from "./claimRow";
+import { tidyInWords } from "../../reference/claimWords";
 import type { Facts } from "./facts";
-import { bareEnd, corrugated, looksOf, roundedEnd, smoothHose } from "./passageLooks";
+import { bareEnd, corrugated, looksOf, roundedEnd, smoothHose } from "../../core/claims/passageLooks";
 
 /** Whether the claimed pressure draws the claimed airflow through the hose, and the rated airflow likewise. */
 export function hoseFlow(facts: Facts, system: UnitSystem): ClaimRow[] {

@@ -1,6 +1,7 @@
 import { claimBounds } from "../../reference/claimBounds";
 import type { UnitSystem } from "../../reference/quantities";
-import { type ClaimRow, tidyInWords, rowOf } from "./claimRow";
+import { type ClaimRow, rowOf } from "./claimRow";
+import { tidyInWords } from "../../reference/claimWords";
 import type { Facts } from "./facts";
 
 const MOST_ASKED = 4;

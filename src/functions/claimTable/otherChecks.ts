@@ -1,10 +1,9 @@
 import { cite } from "../../reference/citation";
 import type { UnitSystem } from "../../reference/quantities";
-import { type ClaimRow, tidyInWords, rowOf } from "./claimRow";
+import { type ClaimRow, rowOf } from "./claimRow";
+import { NEAR, tidyInWords } from "../../reference/claimWords";
 import type { Facts } from "./facts";
-import { practice } from "./laws";
-
-const NEAR: Readonly<Record<UnitSystem, number>> = { IP: 3 * 0.3048, SI: 1 }; // [m] where sound is usually told
+import { practice } from "../../reference/claimLaws";
 
 /** A level alone is no loudness. */
 export function soundLevel({ sound, "noise distance": distance }: Facts, system: UnitSystem): ClaimRow[] {

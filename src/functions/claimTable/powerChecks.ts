@@ -4,9 +4,10 @@ import { judgeCurvePower, judgeEfficiency, judgeRatedPower, judgeSupply } from "
 import { cite } from "../../reference/citation";
 import { claimBounds } from "../../reference/claimBounds";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
-import { type ClaimRow, CURVE, tidyInWords, percentOf, rowOf } from "./claimRow";
+import { type ClaimRow, rowOf } from "./claimRow";
+import { CURVE, tidyInWords, percentOf } from "../../reference/claimWords";
 import type { Facts } from "./facts";
-import { compression, electric, euler } from "./laws";
+import { compression, electric, euler } from "../../reference/claimLaws";
 import { usualEfficiency } from "./wheelOf";
 
 const { overload, motorShare } = claimBounds;

@@ -3,7 +3,7 @@ import { type UnitSystem, unitOf } from "../../reference/quantities";
 import { refuseCell } from "../cellErrors";
 import type { Cell } from "../cells";
 import { inWords } from "../../reference/inWords";
-import { factorOfTyped, unitsInWords } from "./typedUnit";
+import { factorOfTyped, unitsInWords } from "../../reference/typedUnit";
 
 const NUMBER = /^\s*([+-]?(?:\d[\d,]*\.?\d*|\.\d+)(?:e[+-]?\d+)?)\s*(.*?)\s*$/i;
 const LARGEST_SHARE = 1.5; // a spreadsheet holds 65 % as 0.65, a person types 65

@@ -4,9 +4,10 @@ import { judgeTipPressure, judgeWheelFlow } from "../../core/claims/judgeFan";
 import { cite } from "../../reference/citation";
 import { claimBounds } from "../../reference/claimBounds";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
-import { type ClaimRow, CURVE, tidyInWords, percentOf, rowOf } from "./claimRow";
+import { type ClaimRow, rowOf } from "./claimRow";
+import { CURVE, tidyInWords, percentOf } from "../../reference/claimWords";
 import type { Facts } from "./facts";
-import { euler } from "./laws";
+import { euler } from "../../reference/claimLaws";
 import { kindOf, wheelOf } from "./wheelOf";
 
 const { tipPressure, allowance, radialFlow, forwardFlow, rimFlow } = claimBounds;

@@ -51,7 +51,7 @@ export const branches: readonly LossFamily[] = [
     aliases: ["tee", "tee branch", "t-piece"], // its key up to 1.0.0 was "tee"
     kind: "fitting",
     label: "Tee, main with side flow, geometry not told",
-    note: "As one project sheet used it, 17.41 Pa at 5.50 m/s; it tells neither the sizes nor the flows nor which leg it means. branch 90 says what it is.",
+    note: "As one project sheet used it, 17.41 Pa at 5.50 m/s, without sizes, flows or leg. branch 90 says what it is.",
     shape: null,
     angle: null,
     rule: "table",

@@ -78,7 +78,7 @@ export const gates: readonly LossFamily[] = [
     aliases: [],
     kind: "fitting",
     label: "Slide gate, partly open, measured in water",
-    note: "Opening = height of the opening / diameter. Of a culvert's gate; the value at 1 is likely to hold an entrance loss too, so it disagrees with the other two tables from one half on.",
+    note: "Opening = height of the opening / diameter. Of a culvert's gate; at 1 it is likely to hold an entrance loss too, and it disagrees with the other two from one half on.",
     shape: opening,
     angle: null,
     rule: "table",

@@ -56,7 +56,7 @@ export const cones: readonly LossFamily[] = [
     aliases: ["cone with end wall", "conical hood flanged", "conical hood with end wall"],
     kind: "hood",
     label: "Conical hood with an end wall or flange, round or rectangular",
-    note: "By length of the cone / duct diameter and included angle (90 degrees if left out). From a two-column scan, re-read by order; the row 0.15 breaks off, its end at 180 degrees is from memory.",
+    note: "By length of the cone / duct diameter and included angle (90 degrees if left out). From a scan of two columns, re-read by order; row 0.15 breaks off, its end at 180 degrees is from memory.",
     shape: length,
     angle: included,
     rule: "table",

@@ -7,7 +7,7 @@ import { wholeCalls } from "./wholeCalls";
 
 const declared = cellFunctions.map(({ name }) => name);
 
-const ELSEWHERE = ["BUDGET", "SOLVE"]; // it has workings of its own kind, in src/share/budget
+const ELSEWHERE = ["BUDGET", "SOLVE", "CLAIM"]; // each has workings of its own kind
 
 const context = {
   sheet: "One",

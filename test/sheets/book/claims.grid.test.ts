@@ -54,6 +54,15 @@ describe("the claims of an invented data sheet", () => {
     shows.type("Claims", factCell("rated point"), "1650 at 9");
   });
 
+  test("are counted in the table: a row of the data sheet that is deleted takes a verdict out of the list alone", () => {
+    const grid = shown("IP", "example");
+    grid.deleteRow("Claims", FACTS_FIRST + 1); // the free-air airflow: 1650 of the rated point is judged in its place, and holds
+    expect(said(grid, COUNTED)).toBe(
+      "1 impossible, 2 doubtful, 3 hold, 3 cannot tell; more of them under Check by check",
+    );
+    expect(Object.keys(verdicts(grid))).toHaveLength(8);
+  });
+
   test.each([
     ["speed", "1", "Speed, row 17", /^Speed in row 17 of the facts must be from 100 rpm to 60000 rpm .*; got 1\.$/],
     ["motor power", "strong", "Motor power, row 7", /^Motor power in row 7 .*; got "strong"\.$/],

@@ -24,7 +24,6 @@ export const fixedFunctions: Readonly<Record<string, Translator>> = {
   CALIBRATEDCURVE: stays(SEARCHED),
   CALIBRATEDUNCERTAINTY: stays(SEARCHED),
   FANCURVE: stays("it is fitted to its readings step by step, which plain formulas cannot do"),
-  CLAIM: stays("its checks are words and judgements, not one formula"),
   CAUTIONS: stays("a printed table, which nothing in the sheet changes"),
   ABOUT: stays("it says which version computed the sheet that was copied"),
 };

@@ -53,9 +53,15 @@ function unitCell(frame: Frame, at: string, { takes }: ClaimFact): SheetCell {
   return takes.unit === undefined ? formula(at, unitOnly(frame, takes.quantity), "unit") : text(at, takes.unit, "unit");
 }
 
+const VERDICTS = ["impossible", "doubtful", "holds", "cannot tell", "not read"] as const;
+
+/** Counted in the table: whoever deletes a row of the data sheet takes a verdict out of the list beside it. */
 function counted(): string {
-  const count = (verdict: string): string => `COUNTIF($E$${FACTS_FIRST}:$E$${FACTS_LAST},"${verdict}")`;
-  const words = `${count("impossible")}&" impossible, "&${count("doubtful")}&" doubtful, "&${count("holds")}&" hold, "&${count("cannot tell")}&" cannot tell"&IF(${count("not read")}=0,"",", "&${count("not read")}&" not read")`;
+  const count = (verdict: string, range = answerColumn(CLAIM_ANSWER, "verdict")): string =>
+    `COUNTIF(${range},"${verdict}")`;
+  const listed = VERDICTS.map((verdict) => count(verdict, `$E$${FACTS_FIRST}:$E$${FACTS_LAST}`)).join("+");
+  const all = VERDICTS.map((verdict) => count(verdict)).join("+");
+  const words = `${count("impossible")}&" impossible, "&${count("doubtful")}&" doubtful, "&${count("holds")}&" hold, "&${count("cannot tell")}&" cannot tell"&IF(${count("not read")}=0,"",", "&${count("not read")}&" not read")&IF(${listed}=${all},"","; more of them under Check by check")`;
   return `IF(${noFacts},"Type what the data sheet says; leave blank what it does not say.",IF(ISERROR($A$${CHECKS}),"see A${CHECKS}",${words}))`;
 }
 

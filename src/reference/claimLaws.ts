@@ -1,5 +1,5 @@
-import type { Basis, Provenance } from "../../reference/schema";
-import type { SourceId } from "../../reference/sources";
+import type { Basis, Provenance } from "./schema";
+import type { SourceId } from "./sources";
 
 const from = (source: SourceId, basis: Basis, locator: string): Provenance => ({
   source,

@@ -1,4 +1,4 @@
-import { convertibleUnits, type Quantity } from "../../reference/quantities";
+import { convertibleUnits, type Quantity } from "./quantities";
 
 /** Units as people type them behind a number. */
 
@@ -12,7 +12,7 @@ const kinds: Readonly<Partial<Record<Quantity, string>>> = {
 };
 
 /** Units of quantities that CONVERTUNIT does not know, by the spelling that we print. */
-const others: Readonly<Record<string, readonly string[]>> = {
+export const otherUnits: Readonly<Record<string, readonly string[]>> = {
   rpm: ["r/min", "1/min", "min-1"],
   V: ["volt", "volts", "vac"],
   A: ["amp", "amps", "ampere", "amperes"],
@@ -21,7 +21,7 @@ const others: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Other spellings of units that it knows. */
-const spellings: readonly (readonly [RegExp, string])[] = [
+export const spellings: readonly (readonly [RegExp, string])[] = [
   [/^(in|inch|inches|")(of)?(wg|wc|h2o|water(gauge|column|lift)?)$/, "inwg"],
   [/^(inch|inches|")$/, "in"],
   [/^(feet|foot|')$/, "ft"],
@@ -33,21 +33,25 @@ const spellings: readonly (readonly [RegExp, string])[] = [
   [/^sqm$/, "m2"],
 ];
 
-const plainUnit = (text: string): string =>
+export const plainUnit = (text: string): string =>
   text.toLowerCase().replace(/²/g, "2").replace(/³/g, "3").replace(/[\s.]/g, "");
 
 /** SI units in one of a unit that was typed behind a number of a quantity; undefined where it is none of it. */
 export function factorOfTyped(typed: string, quantity: Quantity, label: string): number | undefined {
   const name = plainUnit(typed);
-  if (label in others)
-    return [label, ...others[label]!].some((one) => plainUnit(one) === name) ? (label === "%" ? 0.01 : 1) : undefined;
+  if (label in otherUnits)
+    return [label, ...otherUnits[label]!].some((one) => plainUnit(one) === name)
+      ? label === "%"
+        ? 0.01
+        : 1
+      : undefined;
   const spelled = spellings.find(([pattern]) => pattern.test(name))?.[1] ?? name;
   return unitsOf(quantity).find(({ names }) => names.some((one) => plainUnit(one) === spelled))?.factor;
 }
 
 /** The units that may be typed, as we print them. */
 export const unitsInWords = (quantity: Quantity, label: string): string =>
-  label in others
+  label in otherUnits
     ? label
     : unitsOf(quantity)
         .map(({ names }) => names[0]!)

@@ -1,5 +1,5 @@
-import type { Looks } from "../../core/claims/judgeAir";
-import { findNamed } from "../../core/naming/findNamed";
+import type { Looks } from "./judgeAir";
+import { findNamed } from "../naming/findNamed";
 import { lossFamilies, PLAIN_END } from "../../reference/lossFamilies";
 import { HOSE_MATERIAL, materials, SMOOTH_HOSE } from "../../reference/materials";
 

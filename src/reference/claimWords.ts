@@ -1,0 +1,24 @@
+import { fromSI, type Quantity, type UnitSystem, unitOf } from "./quantities";
+
+/** What most checks of a claim would be better for. */
+export const CURVE = "the airflow at a pressure, or the curve";
+
+/** Where sound is usually told. [m] */
+export const NEAR: Readonly<Record<UnitSystem, number>> = { IP: 3 * 0.3048, SI: 1 };
+
+const TYPED = 6; // figures, more than anybody types
+const MEANT = 3; // figures that a computed number is worth
+
+/** A number as it was typed stays so; a computed one has as many figures as it means. */
+export function tidy(value: number): number {
+  const typed = Number(value.toPrecision(TYPED));
+  return Math.abs(typed - value) <= 1e-9 * Math.abs(value) ? typed : Number(value.toPrecision(MEANT));
+}
+
+/** A value with its unit in a sentence. */
+export function tidyInWords(value: number, quantity: Quantity, system: UnitSystem): string {
+  const unit = unitOf(quantity, system);
+  return `${tidy(fromSI(value, unit))} ${unit.label}`;
+}
+
+export const percentOf = (share: number): string => `${tidy(100 * share)} %`;

@@ -1,0 +1,90 @@
+import { unitsInWords } from "../../reference/typedUnit";
+import type { Amount } from "../../reference/claimFacts";
+import { inWords } from "../../reference/inWords";
+import { unitOf } from "../../reference/quantities";
+import { num } from "../translate/expressions/text";
+import { digitPattern, zerosAhead } from "./cellTexts";
+import { type FactColumn, KIND } from "./claimNames";
+import type { FactCells, FactsReader } from "./factsReader";
+import { literal } from "./say";
+
+const LARGEST_SHARE = 1.5; // as the function has it: a person types 65, a spreadsheet holds 0.65
+const LARGEST_POWER = 99; // of ten; nothing that is meant has one
+const NO_NUMBER = '"none"';
+
+/** An amount as the function reads it: digit by digit, so that no program's locale has a say. */
+export function amountCells(
+  { facts, tables, system }: FactsReader,
+  amount: Amount,
+  row: number,
+  number: string,
+): FactCells {
+  const at = (column: FactColumn): string => facts.cell(column, row);
+  const { quantity, low, high, unit } = amount;
+  const label = unit ?? unitOf(quantity, system).label;
+  const own = unit === undefined ? unitOf(quantity, system).factor : 1;
+  const isShare = label === "%";
+  const sign = `IF(LEFT(${at("text")},1)="-",0-1,1)`;
+  const decimals = `10^MAX(0,${at("part")}-1)`;
+  const signOf = (text: string): string => `IF(OR(${text}="+",${text}="-"),1,0)`;
+  const from = (start: string): string => `MID(${at("pattern")},${start},999)`;
+  const behind = `${at("mantissa")}+1`;
+  const powerLength = `IF(${at("powerDigits")}=0,0,1+${at("powerSign")}+${at("powerDigits")})`;
+  const power = `IF(${at("powerDigits")}=0,0,IF(MID(${at("text")},${behind}+1,1)="-",0-1,1)*MIN(${LARGEST_POWER},VALUE(MID(${at("text")},${behind}+1+${at("powerSign")},MAX(1,MIN(9,${at("powerDigits")}))))))`;
+  // of digits with commas: groups of three, or one comma with digits on both sides
+  const groups = `SUBSTITUTE("|"&SUBSTITUTE(MID(${at("pattern")},${at("sign")}+1,${at("whole")}),",",",,")&",",",000,","")`;
+  const isGrouped = `AND(${at("powerDigits")}=0,${at("part")}<>1,OR(${groups}="|0,",${groups}="|00,",${groups}="|000,"))`;
+  const commas = `LEN(${at("digits")})-LEN(SUBSTITUTE(${at("digits")},",",""))`;
+  const isDecimal = `AND(${at("mantissa")}>0,${at("powerDigits")}=0,${at("part")}=0,${commas}=1,RIGHT(${at("digits")},1)<>",")`;
+  const unitTyped = ['"²","2"', '"³","3"', '" ",""', '".",""'].reduce(
+    (text, change) => `SUBSTITUTE(${text},${change})`,
+    at("rest"),
+  );
+  const isBare = `OR(${at("kind")}=${KIND.number},${at("rest")}="")`;
+  const inSI = (value: "first" | "second"): string => {
+    const factor = isShare
+      ? `IF(AND(${isBare},ABS(${at(value)})>${LARGEST_SHARE}),0.01,${at("factor")})`
+      : at("factor");
+    return `IF(ISNUMBER(${at(value)}),${at(value)}*${factor},0)`;
+  };
+  const isMeant = (value: "firstSI" | "secondSI"): string =>
+    `AND(${at(value)}>=${num(low)},${at(value)}<=${num(high)})`;
+  const ends = [low, high].map((end) =>
+    unit === undefined ? inWords(end, quantity, system) : `${isShare ? 100 * end : end} ${unit}`,
+  );
+  const read = `a number, bare (${label}) or with its unit: ${unitsInWords(quantity, label)}`;
+  const range = `from ${ends.join(" to ")} (a bare number is read in ${label})`;
+  const whole = label === "stages" ? `IF(${at("value")}<>INT(${at("value")}),"a whole number","")` : '""';
+  return {
+    text: `LOWER(${at("raw")})`,
+    pattern: digitPattern(at("text")),
+    sign: signOf(`LEFT(${at("pattern")},1)`),
+    whole: `IF(MID(${at("pattern")},${at("sign")}+1,1)="0",${zerosAhead(from(`${at("sign")}+1`), true)},0)`,
+    part: partLength(at("sign"), at("whole"), at("pattern")),
+    mantissa: `IF(${at("whole")}+${at("part")}=0,0,${at("sign")}+${at("whole")}+${at("part")})`,
+    powerSign: signOf(`MID(${at("pattern")},${behind}+1,1)`),
+    powerDigits: `IF(${at("mantissa")}=0,0,IF(MID(${at("pattern")},${behind},1)="e",${zerosAhead(from(`${behind}+1+${at("powerSign")}`))},0))`,
+    rest: `IF(${at("mantissa")}=0,"",TRIM(MID(${at("text")},${behind}+${powerLength},999)))`,
+    factor: `IF(${at("kind")}=${KIND.number},${num(own)},IF(${at("mantissa")}=0,0,IF(${at("rest")}="",${num(own)},${tables.factor(amount, unitTyped)})))`,
+    digits: `IF(${at("mantissa")}=0,"",MID(${at("text")},${at("sign")}+1,${at("whole")}+${at("part")}))`,
+    integer: `IF(${at("mantissa")}=0,0,${sign}*VALUE(SUBSTITUTE(SUBSTITUTE(${at("digits")},",",""),".","")))`,
+    first: `IF(${at("kind")}=${KIND.number},${number},IF(${at("mantissa")}=0,${NO_NUMBER},IF(${commas}=0,${tenTimes(at("integer"), `(${power})`)}/${decimals},IF(${isGrouped},${at("integer")}/${decimals},${NO_NUMBER}))))`,
+    second: `IF(${isDecimal},${at("integer")}/10^(LEN(${at("digits")})-FIND(",",${at("digits")})),${NO_NUMBER})`,
+    firstSI: inSI("first"),
+    secondSI: inSI("second"),
+    fits: `IF(${isMeant("firstSI")},1,0)+IF(${isMeant("secondSI")},1,0)`,
+    value: `IF(${at("fits")}=1,IF(${isMeant("firstSI")},${at("firstSI")},${at("secondSI")}),0)`,
+    wrong: `IF(${at("kind")}=0,"",IF(${at("factor")}=0,${literal(read)},IF(${at("fits")}>1,"written without a comma",IF(${at("fits")}=0,${literal(range)},${whole}))))`,
+  };
+}
+
+/** A number times a power of ten; divided by a whole power where that is negative, as the nearest number asks. */
+const tenTimes = (number: string, power: string): string =>
+  `IF(${power}<0,${number}/10^ABS(${power}),${number}*10^MAX(0,${power}))`;
+
+/** How many signs the point and the digits behind it are; without digits before it there must be some behind it. */
+export function partLength(sign: string, whole: string, pattern: string): string {
+  const point = `${sign}+${whole}+1`;
+  const digits = zerosAhead(`MID(${pattern},${point}+1,999)`);
+  return `IF(MID(${pattern},${point},1)=".",IF(AND(${whole}=0,MID(${pattern},${point}+1,1)<>"0"),0,1+${digits}),0)`;
+}

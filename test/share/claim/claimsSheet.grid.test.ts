@@ -1,0 +1,35 @@
+/** The sheet Claims of a copy: a number typed over the vendor's is judged as in the live book. */
+import { clubCopy } from "../../../src/share/clubCopy";
+import { budgetBook } from "../../../src/sheets/book/budgetBook";
+import { inGrid } from "../../support/grid";
+import { gridOfBook } from "../../support/gridOfBook";
+
+test.each(["IP", "SI"] as const)("in %s what is typed over a number of the data sheet moves the verdicts", (units) => {
+  const workbook = budgetBook({ sheets: ["start", "claims"], units, contents: "example" }, { sheets: [], names: [] });
+  const live = gridOfBook(workbook);
+  const copy = clubCopy(live.calculated(workbook), { kind: "formulas", date: "2026-11-25", version: "1.0.0" });
+  expect([...copy.fixed, ...copy.untranslated].filter(({ sheet }) => sheet === "Claims")).toEqual([]);
+  const claims = copy.book.workbook.sheets.find(({ name }) => name === "Claims")!;
+  const addresses = claims.cells.flatMap(({ at }) => (/^[A-G]\d+$/.test(at) ? [at] : []));
+  // A41 says what fills the table
+  const wrong = (values: ReadonlyMap<string, unknown>): string[] =>
+    addresses
+      .filter((at) => at !== "A41")
+      .flatMap((at) => {
+        const [got, expected] = [values.get(at), live.value("Claims", at)].map((one) =>
+          `${one as string | number}`.replace(/^(undefined|null)$/, ""),
+        );
+        const isClose = Number(got) !== 0 && Math.abs(Number(got) / Number(expected) - 1) < 1e-9;
+        return got === expected || isClose ? [] : [`${at} ${got} instead of ${expected}`];
+      });
+  const typed = (at: string, value: string | number) => ({
+    ...copy.book.workbook,
+    sheets: copy.book.workbook.sheets.map((sheet) =>
+      sheet !== claims ? sheet : { ...sheet, cells: [...sheet.cells.filter((cell) => cell.at !== at), { at, value }] },
+    ),
+  });
+  const before = wrong(inGrid(copy.book.workbook).get("Claims")!);
+  live.type("Claims", "B11", "15000");
+  const after = wrong(inGrid(typed("B11", 15000)).get("Claims")!);
+  expect([before, after]).toEqual([[], []]);
+});
