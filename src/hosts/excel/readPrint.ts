@@ -9,7 +9,7 @@ export async function readPrint(
   const { pageLayout } = sheet;
   pageLayout.load("orientation,paperSize,zoom");
   const breaks = [sheet.horizontalPageBreaks, sheet.verticalPageBreaks] as const;
-  for (const collection of breaks) collection.load("items");
+  for (const collection of breaks) collection.load("items/rowIndex");
   const rows = pageLayout.getPrintTitleRowsOrNullObject();
   const area = pageLayout.getPrintAreaOrNullObject();
   rows.load("rowIndex,rowCount");

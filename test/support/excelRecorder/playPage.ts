@@ -44,7 +44,7 @@ export const playPage: Record<string, Played> = {
       },
     },
   },
-  PageBreak: { calls: { getCellAfterBreak: (after: Area) => after } },
+  PageBreak: { reads: { rowIndex: ({ row }: Area) => row - 1 }, calls: { getCellAfterBreak: (after: Area) => after } },
   RangeAreas: {
     reads: { address: (areas: Area[]) => areas.map(fullAddress).join(",") },
     parts: { areas: (areas) => areas },
