@@ -130,6 +130,33 @@ test("typed from empty: a name alone is told what it lacks, hoods compute before
   expect(grid.value("Summary", "A20")).toBe("No open hood: gates are opened on the sheets Runs and Flow");
 });
 
+/** What Start and the sheets that rest on it say of an entry there, live or in a copy. */
+function ofStart(grid: Shows, at: string, typed: string): unknown[] {
+  const before = grid.value("Start", at);
+  grid.type("Start", at, typed);
+  const said = [grid.value("Start", "D9"), grid.value("Budget", "C3"), grid.value("Flow", "C3")];
+  if (at === "B9") grid.undo();
+  else grid.type("Start", at, String(before));
+  expect([grid.value("Start", at), grid.value("Budget", "C3")]).toEqual([before, ""]);
+  return said;
+}
+
+const NO_AIR = "no air density: units must be IP or SI, air temperature and altitude numbers that can be";
+const said = (words: string): string[] => [`Look: ${words}`, `Look: Start: ${words}`, `Look: Start: ${words}`];
+
+test("an air that is none, or blank, is told on Start and on the sheets that rest on it, and by no row of Runs", () => {
+  const grid = gridOfBook(book());
+  expect(grid.value("Start", "D9")).toBe("From temperature and altitude.");
+  for (const [at, typed] of [["B7", "warm"], ["B7", "5000"], ["B8", "high"]] as const) expect(ofStart(grid, at, typed)).toEqual(said(NO_AIR)); // prettier-ignore
+  expect(ofStart(grid, "B9", "thin")).toEqual(said("the air density must be a number"));
+  expect(ofStart(grid, "B9", "")).toEqual(said("the air density is blank, so standard air is counted everywhere"));
+  const select = "Look: select Budget B8 to read what is wrong"; // the function says it, which no formula can read
+  expect(ofStart(grid, "B9", "12").slice(1)).toEqual([select, select]);
+  grid.type("Start", "B10", "woood dust");
+  const dust = "the dust in B10 must be a name of the table transport; a blank counts as wood dust";
+  expect(grid.value("Start", "D11")).toBe(`Look: ${dust}`);
+});
+
 test("in a copy a wrong row has its sentence beside it as well, what its air goes through waits, and all others are as they were", () => {
   const whole = book();
   const sheets = whole.sheets.map((sheet) => ({
@@ -144,6 +171,11 @@ test("in a copy a wrong row has its sentence beside it as well, what its air goe
     { kind: "formulas", date: "2026-11-28", version: "1.1.0" },
   );
   const grid = gridOfBook(withFewEntries(copy.book.workbook));
+  expect(ofStart(grid, "B7", "warm")).toEqual(said(NO_AIR));
+  expect(ofStart(grid, "B9", "")).toEqual(said("the air density is blank, so standard air is counted everywhere"));
+  // 0.2 and 5 kg/m3 over 16.0185
+  const air = "Look: The density of the air must be a number from 0.0125 to 0.312 lb/ft³";
+  expect(ofStart(grid, "B9", "12").slice(1)).toEqual([air, air]);
   const sound = checks(grid);
   mistype(grid, "router table", "Hood", "plane end");
   const words =

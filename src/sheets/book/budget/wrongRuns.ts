@@ -3,6 +3,7 @@ import type { Frame } from "../frame";
 import { BUDGET_BESIDE, BUDGET_HEADER, BUDGET_LAST, RUNS_COLUMN, RUNS_HEADER } from "../layout";
 import { answerCell, BUDGET_ANSWER, ofFan } from "../parts/answerReferences";
 import { saysNote } from "../parts/notes";
+import { AIR_SAID } from "../start/startLayout";
 import { columnLetters } from "../../address";
 import { LOOK } from "../parts/look";
 
@@ -73,10 +74,19 @@ export function headline(frame: Frame): string {
   const said = ofFirst(CHECK);
   const why = `IFERROR(MID(${said},FIND("${WAITING}",${said}),255),${said})`;
   const more = `IF(COUNT(${rows})>1,". Rows to mend: "&COUNT(${rows}),"")`;
-  const wrong = `"${LOOK} ${frame.sheet("runs")} row "&MIN(${rows})&IF(${run}="","",", "&${run})&": "&${why}&${more}`;
+  const row = `"${frame.sheet("runs")} row "&MIN(${rows})&IF(${run}="","",", "&${run})&": "`;
+  const ofNoRow = `AND(ISERROR(${FIRST_CELL}),${run}="")`; // a copy tells in its first row what no row is to blame for
+  const wrong = `"${LOOK} "&IF(${ofNoRow},"",${row})&${why}&${more}`;
   const note = ofFan(BUDGET_ANSWER, "note");
   const fan = `"${LOOK} the fan "&LEFT(${note},FIND(" (row ",${note}&" (row ")-1)`;
   const waits = `IF(ISERROR(${ofFan(BUDGET_ANSWER, "pathLoss")}),${fan},"")`;
-  const whole = `"${LOOK} select B${BUDGET_HEADER} to read what is wrong"`;
-  return `=IFERROR(IF(COUNT(${rows})>0,${wrong},IF(ISERROR(${FIRST_CELL}),${whole},${waits})),"")`;
+  const whole = `"${LOOK} select ${frame.sheet("budget")} B${BUDGET_HEADER} to read what is wrong"`;
+  const ofRuns = `IFERROR(IF(COUNT(${rows})>0,${wrong},IF(ISERROR(${FIRST_CELL}),${whole},${waits})),"")`;
+  return `=${frame.has("start") ? ofAir(frame, ofRuns) : ofRuns}`;
+}
+
+/** What the sheet Start says of the density comes first: it makes every number, or all of them errors. */
+function ofAir(frame: Frame, ofRuns: string): string {
+  const said = frame.ref("start", AIR_SAID);
+  return `IF(LEFT(${said},${LOOK.length})="${LOOK}","${LOOK} ${frame.sheet("start")}: "&MID(${said},${LOOK.length + 2},255),${ofRuns})`;
 }

@@ -13,4 +13,7 @@ export const namedCells: Readonly<Record<CellNameKey, string>> = {
   transport: "$B$11",
 };
 
+/** What is to say of the density, beside it. */
+export const AIR_SAID = "$D$9";
+
 export const STEPS = 13; // row of the heading of what to do

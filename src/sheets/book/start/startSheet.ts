@@ -2,12 +2,13 @@ import { transport } from "../../../reference/transport";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
+import { LOOK } from "../parts/look";
 import { SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
 import { formatOf, unitOnly } from "../parts/units";
 import { temperatureOf } from "../parts/zeros";
 import type { StartContents } from "./startContents";
-import { ALTITUDE_CELL, namedCells, SETTINGS, STEPS, TEMPERATURE_CELL } from "./startLayout";
+import { AIR_SAID, ALTITUDE_CELL, namedCells, SETTINGS, STEPS, TEMPERATURE_CELL } from "./startLayout";
 import { lookUps, steps } from "./startSteps";
 
 const UNITS_NOTE =
@@ -35,7 +36,7 @@ export const startSheet: SheetOf<StartContents> = (frame, contents) => {
       { range: plain(namedCells.units), choices: ["IP", "SI"], strict: true },
       { range: plain(namedCells.dust), choices: transport.map(({ key }) => key), strict: false },
     ],
-    flags: [],
+    flags: ["D9", "D11"].map((range) => ({ range, containsText: LOOK, style: "flag" })),
     print: printing(frame, "portrait"),
   };
 };
@@ -73,7 +74,7 @@ function settings(frame: Frame, { temperature, altitude, dust }: StartContents):
       note: DENSITY_NOTE,
     }),
     formula("C9", unitOnly(frame, "density"), "unit"),
-    text("D9", "From temperature and altitude.", "note"),
+    formula(plain(AIR_SAID), airSaid, "note"),
     label(10, "Dust carried"),
     input(plain(namedCells.dust), dust, { note: DUST_NOTE }),
     label(11, "Its transport velocity"),
@@ -82,8 +83,19 @@ function settings(frame: Frame, { temperature, altitude, dust }: StartContents):
       note: TRANSPORT_NOTE,
     }),
     formula("C11", unitOnly(frame, "velocity"), "unit"),
-    formula("D11", `="In slower air it settles. Source: "&${transported(2)}`, "paragraph"),
+    formula(
+      "D11",
+      `=IFERROR("In slower air it settles. Source: "&${transported(2)},"${LOOK} the dust in B10 must be a name of the table transport; a blank counts as wood dust")`,
+      "paragraph",
+    ),
   ];
+}
+
+/** A function takes standard air where the density is blank, and cannot say so: the sheet does. */
+const airSaid = `=IF(ISERROR(${namedCells.density}),${quotedLook("no air density: units must be IP or SI, air temperature and altitude numbers that can be")},IF(ISNUMBER(${namedCells.density}),"From temperature and altitude.",IF(TRIM(${namedCells.density})="",${quotedLook("the air density is blank, so standard air is counted everywhere")},${quotedLook("the air density must be a number")})))`;
+
+function quotedLook(words: string): string {
+  return `"${LOOK} ${words}"`;
 }
 
 const density = (units: string): string =>
