@@ -33,12 +33,15 @@ const isIn = ({ top, left, bottom, right }: Omit<RangeRef, "sheet">, column: num
   row >= top && row <= bottom && column >= left && column <= right;
 
 const HEAD_ROWS = [2, 3, 4, 5, 6];
-const HEAD_COLUMNS = [3, 4, 5, 6, 7, 8]; // of the title's row, which is longer than its cell
+const HEAD_COLUMNS = [3, 4, 5, 6, 7, 8, 9, 10]; // of the title's row, which is longer than its cell
 const ROOM = { cells: 3, characters: 45 }; // that the words run over: as many cells, or fewer that are wide
 
-/** A blank place at the head of a sheet, where a reader of any of its numbers comes by; null where all is taken or read. */
+/**
+ * A blank place at the head of a sheet, where a reader of any of its numbers comes by, and rather where it cuts no text that runs
+ * over its own cell; null where all is taken or read.
+ */
 export function headCellFor(
-  { columns: widths }: Pick<Sheet, "columns">,
+  { columns: widths, cells }: Pick<Sheet, "columns" | "cells">,
   taken: ReadonlySet<string>,
   read: readonly RangeRef[],
 ): string | null {
@@ -52,9 +55,20 @@ export function headCellFor(
     return true;
   };
   const places = [...HEAD_ROWS.map((row) => [1, row] as const), ...HEAD_COLUMNS.map((column) => [column, 1] as const)];
-  const found = places.find(hasRoom);
+  const roomy = places.filter(hasRoom);
+  const found = roomy.find(([column, row]) => !runsInto(cells, widths, column, row)) ?? roomy[0];
   return found === undefined ? null : cellAddress(found[0], found[1]);
 }
+
+/** Whether a text further left in that row is longer than the cells up to there are wide. */
+const runsInto = (cells: Sheet["cells"], widths: Sheet["columns"], column: number, row: number): boolean =>
+  cells.some((cell) => {
+    const place = placeOf(cell.at);
+    if (place.row !== row || place.column >= column || !("value" in cell) || typeof cell.value !== "string")
+      return false;
+    const wide = widths.slice(place.column - 1, column - 1).reduce((sum, width) => sum + width, 0);
+    return cell.value.length > wide;
+  });
 
 /** Whether nothing stands in a cell of the sheet, and no formula reads a range that it lies in. */
 const freeCells =

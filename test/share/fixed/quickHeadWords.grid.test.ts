@@ -106,7 +106,8 @@ test.each([
   [["A2", "A3", "A4", "A5", "A6", "C1"], "D1"],
   [["A2", "A3", "A4", "A5", "A6", "E1"], "F1"],
   [["A2", "A3", "A4", "A5", "A6", "E1", "F1", "G1"], "H1"],
-  [["A2", "A3", "A4", "A5", "A6", "E1", "H1"], undefined],
+  [["A2", "A3", "A4", "A5", "A6", "E1", "H1"], "I1"],
+  [["A2", "A3", "A4", "A5", "A6", "E1", "H1", "K1"], undefined],
 ])("with %j taken it stands in %s", (taken, at) => {
   const page = { ...reads("=F!A3"), with: { cells: taken.map((one) => ({ at: one, value: "mine" })) } };
   const found = Object.keys(said({ F, Page: page })).filter((place) => place.startsWith("Page!"));
