@@ -6,7 +6,7 @@ import { FLOW_ANSWER, ofFan } from "../parts/answerReferences";
 import { totals } from "../parts/totals";
 import { formatOf, unitOnly, unitWord } from "../parts/units";
 import { gainedInWords } from "./atHoods";
-import { IN_SHORT, inLog, inWorked, MEND_NEXT_CELL } from "./layout";
+import { IN_SHORT, inLog, inWorked, MEND_NEXT_CELL, NOT_COUNTED } from "./layout";
 import { nextGate } from "./worked";
 
 /** Whether what the log says is still there is what the runs table counts, and if not why. */
@@ -18,6 +18,21 @@ function bothSums(frame: Frame, left: string): string {
   const why = `"The log is at the suction of its day; ${runs} has all leaks: type the areas of G and H there."`;
   return `=IFERROR(IF(COUNT(${left},${ofRuns})<2,"",${sums}&IF(${agree},"Both agree.",${why})),"")`;
 }
+
+const COST_CELL = `B${IN_SHORT + 4}`;
+
+/** A column's sum, or where it has an entry that SUM would skip. */
+function sumOf(letters: string): string {
+  const typed = inLog(letters);
+  return `=IF(COUNTA(${typed})>COUNT(${typed}),"see column ${letters}",IF(COUNT(${typed})=0,"",SUM(${typed})))`;
+}
+
+/** How many readings the sums lack, since they are no readings or their gate lacks a name or the other one. */
+const [readBefore, readAfter] = [
+  `(COUNTA(${inLog("E")})-COUNT(${inWorked("K")}))`,
+  `(COUNTA(${inLog("F")})-COUNT(${inLog("I")}))`,
+];
+const notCounted = `IF(${readBefore}+${readAfter}=0,"","${NOT_COUNTED} "&${readBefore}&" leaks before, "&${readAfter}&" after; column J says why.")`;
 
 /** What the whole log comes to: the plain sum of the readings, and what SOLVE makes of it at the hoods. */
 export function inShort(frame: Frame): SheetCell[] {
@@ -37,18 +52,18 @@ export function inShort(frame: Frame): SheetCell[] {
     ...totals(`A${IN_SHORT + 2}`, 1, [
       { label: "Saved, plain sum", code: any(saved, `SUM(${saved})`), format: leak, unit: flow },
       { label: "Leaks still there", code: any(before, left), format: leak, unit: flow },
-      { label: "Cost so far", code: any(inLog("G"), `SUM(${inLog("G")})`), format: "#,##0.00" },
-      { label: "Time so far", code: any(inLog("H"), `SUM(${inLog("H")})`), format: "0", unit: '="min"' },
+      { label: "Cost so far", code: sumOf("G"), format: "#,##0.00" },
+      { label: "Time so far", code: sumOf("H"), format: "0", unit: '="min"' },
       {
         label: "Cost of the saving",
-        code: `=IF(COUNT(${saved},${inLog("G")})<2,"",IF(SUM(${saved})>0,SUM(${inLog("G")})/SUM(${saved}),"nothing saved"))`,
+        code: `=IF(COUNT(${saved},${inLog("G")})<2,"",IF(SUM(${saved})<=0,"nothing saved",IF(ISNUMBER(${COST_CELL}),${COST_CELL}/SUM(${saved}),${COST_CELL})))`,
         format: "0.00",
         unit: `="per "&${unit}`,
       },
     ]),
     formula(
       `D${IN_SHORT + 1}`,
-      `=IF(COUNT(${saved})=0,"","Plain sum: by the readings, "&COUNT(${saved})&" mended gates leak "&ROUND(SUM(${saved}),1)&" "&${unit}&" less than before.")`,
+      `=TRIM(IF(COUNT(${saved})=0,"","Plain sum: by the readings, "&COUNT(${saved})&" mended gates leak "&ROUND(SUM(${saved}),1)&" "&${unit}&" less than before. ")&${notCounted})`,
       "total",
     ),
     formula(

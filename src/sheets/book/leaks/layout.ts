@@ -13,6 +13,8 @@ import { inRows } from "../parts/block";
 export const IN_SHORT = 6; // row of its title
 export const MEND_NEXT_CELL = "B7"; // its text names the gate to mend next
 
+export const NOT_COUNTED = "Not counted:"; // what the sentence beside it says of readings that no sum has
+
 export const METER = 14; // row of its title
 export const HEAD_CELL = "$B$15";
 export const PERCENT_CELL = "$B$16";

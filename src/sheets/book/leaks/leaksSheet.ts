@@ -6,7 +6,7 @@ import { atHoods } from "./atHoods";
 import type { LeaksContents } from "./contents";
 import { hoodsGain } from "./hoodsGain";
 import { inShort } from "./inShort";
-import { HOODS, HOODS_LAST, inLog, inWorked, LOG, WORKED } from "./layout";
+import { HOODS, HOODS_LAST, IN_SHORT, inLog, inWorked, LOG, NOT_COUNTED, WORKED } from "./layout";
 import { conditionList, leakLog } from "./log";
 import { meter } from "./meter";
 import { workedOut } from "./worked";
@@ -40,6 +40,8 @@ export const leaksSheet: SheetOf<LeaksContents> = (frame, { invented, head, repe
   ],
   lists: [conditionList],
   flags: [
+    { range: `D${IN_SHORT + 1}`, containsText: NOT_COUNTED, style: "flag" },
+    { range: `B${IN_SHORT + 4}:B${IN_SHORT + 6}`, containsText: "see column", style: "flag" },
     { range: inLog("J"), containsText: "measure again", style: "flag" },
     { range: inLog("J"), containsText: "check it", style: "flag" },
     { range: inLog("J"), containsText: "mend this one next", style: "flag" },
