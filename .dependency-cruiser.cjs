@@ -23,7 +23,7 @@ const packages = {
 };
 
 const functionEntries = functionFiles.map((file) => path.relative(__dirname, file).split(path.sep).join("/"));
-const entries = `^(${functionEntries.join("|").replaceAll(".", "[.]")}|src/(taskpane/main[.]tsx|hosts/[^/]+/main[.]ts))$`;
+const entries = `^(${functionEntries.join("|").replaceAll(".", "[.]")}|src/(functions/later[.]ts|taskpane/main[.]tsx|hosts/[^/]+/main[.]ts))$`;
 
 const roomRules = Object.entries(rooms).map(([room, mayImport]) => ({
   name: `${room}-imports-only-${mayImport.join("-") || "itself"}`,
@@ -87,7 +87,7 @@ module.exports = {
       from: {
         orphan: true,
         path: "^(test|scripts)/",
-        pathNot: ["[.]d[.]ts$", "[.]test[.]tsx?$", "^scripts/[^/]+[.]ts$"],
+        pathNot: ["[.]d[.]ts$", "[.]test[.]tsx?$", "^scripts/[^/]+[.][jt]s$"],
       },
       to: {},
     },

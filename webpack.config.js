@@ -1,4 +1,5 @@
 // One build for Excel and for the local sheet: dist/ holds the cell functions, the pane, the local page and the manifest.
+const { createHash } = require("node:crypto");
 const path = require("node:path");
 const swc = require("@swc/core");
 const CopyPlugin = require("copy-webpack-plugin");
@@ -6,9 +7,10 @@ const CustomFunctionsMetadataPlugin = require("custom-functions-metadata-plugin"
 const HtmlPlugin = require("html-webpack-plugin");
 const TerserPlugin = require("terser-webpack-plugin");
 const { require: requireTypeScript } = require("tsx/cjs/api");
+const { DefinePlugin } = require("webpack");
 
 const { finishMetadata } = requireTypeScript("./scripts/finishMetadata.ts", __filename);
-const { functionFiles } = requireTypeScript("./scripts/functionFiles.ts", __filename);
+const { comesLater, functionFiles } = requireTypeScript("./scripts/functionFiles.ts", __filename);
 const { BUILT_FOR } = requireTypeScript("./scripts/site/builtFor.ts", __filename);
 const { syntaxFault } = requireTypeScript("./scripts/syntax.ts", __filename);
 const vendorFiles = require("./src/hosts/local/vendorFiles.json");
@@ -27,6 +29,34 @@ class FinishMetadataPlugin {
           compilation.updateAsset("functions.json", new sources.RawSource(`${JSON.stringify(finished, null, 2)}\n`));
         },
       );
+    });
+  }
+}
+
+/** Stands in both files of the functions until what they hold is known, and is as long as what takes its place. */
+const PARTS = "ductLedgerParts0000000000000000";
+
+/**
+ * The two files of the functions find each other by a name that no other build uses: the second file of another version, from
+ * whatever cache on the way, is one that is not there, and never computes with the first.
+ */
+class OneVersionPlugin {
+  apply(compiler) {
+    const { Compilation, sources } = compiler.webpack;
+    const afterMinified = Compilation.PROCESS_ASSETS_STAGE_OPTIMIZE_SIZE + 1;
+    compiler.hooks.compilation.tap("OneVersion", (compilation) => {
+      compilation.hooks.processAssets.tap({ name: "OneVersion", stage: afterMinified }, (assets) => {
+        const files = Object.keys(assets).filter((file) => file.endsWith(".js"));
+        const codes = files.map((file) => assets[file].source().toString());
+        const hash = createHash("sha256").update(codes.join("")).digest("hex").slice(0, 16);
+        const name = PARTS.replace(/0+$/, hash);
+        files.forEach((file, at) => {
+          const named = new sources.ReplaceSource(assets[file]);
+          for (const { index } of codes[at].matchAll(new RegExp(PARTS, "g")))
+            named.replace(index, index + PARTS.length - 1, name);
+          compilation.updateAsset(file, named);
+        });
+      });
     });
   }
 }
@@ -82,16 +112,36 @@ const shared = {
   output: { path: path.resolve("dist"), filename: "[name].js" },
 };
 
+const LATER = path.resolve("src/functions/later.ts");
 const FIRST = ["reference.ts", "cautions.ts", "about.ts"];
 
 const functions = {
   ...shared,
   name: "functions",
-  // what brings tables and texts first: what is alike packs best close together
-  entry: { functions: oneEntry([...functionFiles].sort((one, other) => placeOf(one) - placeOf(other))) },
+  entry: {
+    functions: oneEntry(
+      functionFiles.filter((file) => !comesLater(file)),
+      comeLater(functionFiles.filter(comesLater)),
+    ),
+    functionsLater: {
+      // what brings tables and texts first: what is alike packs best close together
+      import: oneEntry(functionFiles.filter(comesLater).sort((one, other) => placeOf(one) - placeOf(other))),
+      dependOn: "functions",
+    },
+  },
+  // they run on a page, in a worker and in Node alike
+  output: { ...shared.output, globalObject: "globalThis", publicPath: "", chunkLoadingGlobal: PARTS },
+  module: {
+    rules: [
+      ...shared.module.rules,
+      { resource: comesLater, loader: path.resolve("scripts/associateLater.js"), options: { from: LATER } },
+    ],
+  },
   plugins: [
     new CustomFunctionsMetadataPlugin({ output: "functions.json", input: functionFiles }),
+    new DefinePlugin({ LATER_FILE: JSON.stringify(`functionsLater.js?${PARTS}`) }),
     new FinishMetadataPlugin(),
+    new OneVersionPlugin(),
   ],
 };
 
@@ -126,9 +176,18 @@ function placeOf(file) {
 }
 
 /** One entry that imports all files: of several ones each would be a module of its own, which the bundle pays for. */
-function oneEntry(files) {
-  const imports = files.map((file) => `import "./${path.relative(__dirname, file).split(path.sep).join("/")}";`);
-  return `data:text/javascript,${imports.join("")}`;
+function oneEntry(files, also = "") {
+  return `data:text/javascript,${files.map((file) => `import ${placeIn(file)};`).join("")}${also}`;
+}
+
+/** The words that hand functions of the second file to the host; a function's file is named for it. */
+function comeLater(files) {
+  const ids = files.map((file) => path.basename(file, ".ts").toUpperCase());
+  return `import { comeLater } from ${placeIn(LATER)};comeLater(${JSON.stringify(ids)});`;
+}
+
+function placeIn(file) {
+  return `"./${path.relative(__dirname, file).split(path.sep).join("/")}"`;
 }
 
 /** The same pane twice: inside Excel with office.js and the cell functions, beside the local sheet without either. */

@@ -6,7 +6,7 @@ import { calculatedOf } from "../src/hosts/local/readGrid";
 import { createCustomFunctions } from "../src/hosts/local/customFunctions";
 import { gridData } from "../src/hosts/local/model";
 import { addPlugins } from "../src/hosts/local/plugins";
-import type { FunctionsFile } from "../src/hosts/functionsFile";
+import { FUNCTION_SCRIPTS, type FunctionsFile } from "../src/hosts/functionsFile";
 import { registerAll } from "../src/hosts/local/register";
 import type { Calculated } from "../src/sheets/calculated";
 import type { Workbook } from "../src/sheets/workbook";
@@ -35,10 +35,12 @@ export function modelOf(workbook: Workbook): library.Model {
 function makeReady(): void {
   const { customFunctions, functions } = createCustomFunctions((message) => console.warn(message));
   Object.assign(globalThis, { o_spreadsheet: library });
-  const code = readFileSync(path.join(dist, "functions.js"), "utf8");
-  // not in a context of its own, where every word of the language is looked up anew and a solve takes five times as long
-  const run = vm.compileFunction(code, ["CustomFunctions"]) as (theirs: typeof customFunctions) => void;
-  run(customFunctions);
+  for (const script of FUNCTION_SCRIPTS) {
+    const code = readFileSync(path.join(dist, script), "utf8");
+    // not in a context of its own, where every word of the language is looked up anew and a solve takes five times as long
+    const run = vm.compileFunction(code, ["CustomFunctions"]) as (theirs: typeof customFunctions) => void;
+    run(customFunctions);
+  }
   const file = JSON.parse(readFileSync(path.join(dist, "functions.json"), "utf8")) as FunctionsFile;
   const { addFunction, registries } = library;
   registerAll({ addFunction: addFunction as never, errorTypes: registries.errorTypes }, "DUCT", file, functions);

@@ -12,6 +12,15 @@ export const functionFiles: readonly string[] = readdirSync(folder, { recursive:
   .filter((file) => readFileSync(file, "utf8").includes("\n * @customfunction "))
   .sort();
 
+/**
+ * Whether a function stands in the second file, functionsLater.js: those that look up in the tables with their sources, and those that ask more of
+ * a system than what it gives. The first file computes a cell of its own and a budget.
+ */
+export const comesLater = (file: string): boolean =>
+  ["claims", "lookingUp", "systems"].includes(path.basename(path.dirname(file))) &&
+  functionFiles.includes(file) &&
+  !["budget.ts", "solve.ts"].includes(path.basename(file));
+
 const load = createRequire(__filename);
 
 /** The formula of a function as a book prints it; a function that looks up or lists has none. */

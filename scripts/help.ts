@@ -3,7 +3,7 @@ import path from "node:path";
 import { runInThisContext } from "node:vm";
 import { createCustomFunctions } from "../src/hosts/local/customFunctions";
 import { callFunction } from "../src/taskpane/functions/callFunction";
-import type { FunctionsFile } from "../src/hosts/functionsFile";
+import { FUNCTION_SCRIPTS, type FunctionsFile } from "../src/hosts/functionsFile";
 import { tasks } from "../src/functions/tasks";
 import { cautionsPage } from "./help/cautionsPage";
 import { checksPage } from "./help/checksPage";
@@ -21,7 +21,7 @@ const dist = path.join(__dirname, "../dist");
 export function helpPages(): HelpPage[] {
   const { customFunctions, functions } = createCustomFunctions((message) => console.warn(message));
   Object.assign(globalThis, { CustomFunctions: customFunctions });
-  runInThisContext(readFileSync(path.join(dist, "functions.js"), "utf8"));
+  for (const script of FUNCTION_SCRIPTS) runInThisContext(readFileSync(path.join(dist, script), "utf8"));
   const file = JSON.parse(readFileSync(path.join(dist, "functions.json"), "utf8")) as FunctionsFile;
   return [
     indexPage(file, tasks),

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { gzipSync } from "node:zlib";
+import { FUNCTION_SCRIPTS } from "../../src/hosts/functionsFile";
 import { kilobytes, type Row } from "./row";
 
 const KILO = 1024;
@@ -21,10 +22,11 @@ export function sizes(dist: string): Row[] {
   const local = ["index.html", ...scriptsOf(dist, "index.html"), ...sheetsOf(dist, "index.html")];
   return [
     kilobytes("functions.js, packed", packed(dist, "functions.js"), { atMost: 70 }),
+    kilobytes("functionsLater.js, packed", packed(dist, "functionsLater.js")),
     kilobytes("scripts of the pane that load at first, packed", sum(scriptsOf(dist, "pane.html")), { atMost: 140 }),
     kilobytes(
       "local page with the grid and its pictures of signs, packed",
-      sum([...local, "functions.js", "vendor/o_spreadsheet.xml"]),
+      sum([...local, ...FUNCTION_SCRIPTS, "vendor/o_spreadsheet.xml"]),
       { atMost: 450 },
     ),
   ];

@@ -28,3 +28,6 @@ export interface ChoiceMetadata {
   readonly type: string;
   readonly values: readonly { readonly name: string; readonly stringValue: string; readonly tooltip: string }[];
 }
+
+/** The scripts that hold the functions. A host of ours runs both before it calls one; Excel's page has the first fetch the second. */
+export const FUNCTION_SCRIPTS = ["functions.js", "functionsLater.js"] as const;

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
+import { FUNCTION_SCRIPTS } from "../../src/hosts/functionsFile";
 import { unitOf } from "../../src/reference/quantities";
 import { cellFunctions, type Declared } from "../support/cellFunctions";
 import { dist, HostError, loadBundle, readMetadata } from "./loadBundle";
@@ -85,7 +86,7 @@ const sorted = (names: readonly string[]): string[] => [...names].sort();
 const metadata = readMetadata();
 const bundle = loadBundle();
 
-describe("dist/functions.js and dist/functions.json", () => {
+describe("the functions in dist/ and functions.json", () => {
   test("need nothing but a CustomFunctions object and agree on the functions", () => {
     expect(sorted(bundle.ids)).toEqual(sorted(metadata.functions.map(({ id }) => id)));
   });
@@ -102,13 +103,22 @@ describe("dist/functions.js and dist/functions.json", () => {
     expect(released.filter((one) => !lines.some((line) => line === one || line.startsWith(`${one} [`)))).toEqual([]);
   });
 
-  test("carry no guide in functions.js: that is for the pane and the help", () => {
-    const code = readFileSync(path.join(dist, "functions.js"), "utf8");
+  test("carry no guide: that is for the pane and the help", () => {
+    const code = FUNCTION_SCRIPTS.map((script) => readFileSync(path.join(dist, script), "utf8")).join("");
     for (const { name, guide, formula } of cellFunctions)
       expect([
         name,
         [guide.limits, ...(formula?.tex ?? [])].filter((words) => code.includes(JSON.stringify(words).slice(1, -1))),
       ]).toEqual([name, []]);
+  });
+
+  test("of another version in the second file are not taken: each build's two files know each other by a name of their own", () => {
+    const { ids } = loadBundle((script, code) =>
+      script === "functions.js" ? code : code.replaceAll(/ductLedgerParts\w+/g, "ductLedgerPartsOther"),
+    );
+    expect(ids).toContain("BUDGET");
+    expect(ids).not.toContain("CALIBRATE");
+    expect(bundle.ids).toContain("CALIBRATE");
   });
 
   test("let error cells and formatted values through to the functions", () => {

@@ -25,6 +25,7 @@ export class CellError extends Error {
 export interface CustomFunctionsObject {
   readonly Error: typeof CellError;
   readonly ErrorCode: typeof errorCodes;
+  readonly runsBothFiles: true; // FUNCTION_SCRIPTS
   readonly associate: (idOrMap: string | Record<string, CellFunction>, cellFunction?: CellFunction) => void;
 }
 
@@ -49,5 +50,5 @@ export function createCustomFunctions(warn: (message: string) => void): {
       Object.entries(idOrMap).forEach(([id, one]) => associateOne(id, one));
     }
   };
-  return { customFunctions: { Error: CellError, ErrorCode: errorCodes, associate }, functions };
+  return { customFunctions: { Error: CellError, ErrorCode: errorCodes, runsBothFiles: true, associate }, functions };
 }

@@ -1,3 +1,4 @@
+import { FUNCTION_SCRIPTS } from "../functionsFile";
 import { argumentWords } from "./argumentHelp";
 import { createCustomFunctions } from "./customFunctions";
 import { loadFunctionsFile, loadScript, loadText } from "./load";
@@ -14,7 +15,7 @@ async function start(): Promise<void> {
   const [file, templates] = await Promise.all([
     loadFunctionsFile("functions.json"),
     loadText("vendor/o_spreadsheet.xml"),
-    loadScript("functions.js"),
+    ...FUNCTION_SCRIPTS.map(loadScript),
   ]);
   const { addFunction, registries } = o_spreadsheet;
   registerAll({ addFunction: addFunction as never, errorTypes: registries.errorTypes }, NAMESPACE, file, functions);

@@ -1,4 +1,4 @@
-import type { FunctionMetadata, FunctionsFile, ParameterMetadata } from "../functionsFile";
+import { FUNCTION_SCRIPTS, type FunctionMetadata, type FunctionsFile, type ParameterMetadata } from "../functionsFile";
 import type { CellFunction } from "./customFunctions";
 import { CellError } from "./customFunctions";
 import { errorToGrid, fromGrid, type GridMatrix, type GridValue, isGridMatrix, toGrid, transpose } from "./values";
@@ -28,7 +28,7 @@ export function registerAll(
   for (const metadata of file.functions) {
     const cellFunction = functions.get(metadata.id.toUpperCase());
     if (cellFunction === undefined)
-      throw new Error(`functions.json lists ${metadata.id}, which functions.js does not associate`);
+      throw new Error(`functions.json lists ${metadata.id}, which ${FUNCTION_SCRIPTS.join(" and ")} do not associate`);
     const isError = (value: unknown): boolean => typeof value === "string" && engine.errorTypes.has(value);
     engine.addFunction(`${namespace}.${metadata.name}`, {
       description: metadata.description,

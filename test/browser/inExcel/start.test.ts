@@ -1,5 +1,7 @@
 /** How the add-in starts in Excel: files that come late or not at all, and where office.js does not know Excel's own page. */
 import type { Route } from "playwright-core";
+import packageJson from "../../../package.json";
+import type { CellCall } from "../../support/excelOnTheWeb/cells";
 import { excelOnTheWeb } from "../../support/excelOnTheWeb/excelOnTheWeb";
 import { button, says, tab } from "../panePage";
 
@@ -20,6 +22,39 @@ test("functions that come late: Excel is told that they are there when they are,
   await functionsReady;
   expect(await cells(["AREA", [[4]], null, null])).toEqual([{ rows: [[expect.closeTo(Math.PI / 36, 12)]] }]);
   expect(complaints).toEqual([]);
+});
+
+describe("the second file of the functions", () => {
+  const ABOUT: CellCall = ["ABOUT"];
+  const IS_ABOUT = { rows: expect.arrayContaining([expect.arrayContaining([packageJson.version])]) };
+
+  test("comes late: a cell that asks for one of them waits, and others do not", async () => {
+    let release: () => void;
+    const released = new Promise<void>((resolve) => (release = resolve));
+    const { functionsReady, cells, complaints } = await open({
+      prepare: (context) => context.route("**/functionsLater.js?*", (route) => released.then(() => route.fallback())),
+    });
+    await functionsReady;
+    const waiting = cells(ABOUT);
+    expect(await cells(["AREA", [[4]], null, null])).toEqual([{ rows: [[expect.closeTo(Math.PI / 36, 12)]] }]);
+    release!();
+    expect(await waiting).toEqual([IS_ABOUT]);
+    expect(complaints).toEqual([]);
+  });
+
+  test("does not come: the cell says so, and computes when it is entered again and the file is there", async () => {
+    let isThere = false;
+    const { functionsReady, cells, complaints } = await open({
+      prepare: (context) =>
+        context.route("**/functionsLater.js?*", (route) => (isThere ? route.fallback() : route.abort())),
+    });
+    await functionsReady;
+    const sentence = expect.stringMatching(/^the file of the add-in that holds ABOUT could not be loaded: enter/);
+    expect(await cells(ABOUT)).toEqual([{ error: "#N/A", sentence }]);
+    isThere = true;
+    expect(await cells(ABOUT)).toEqual([IS_ABOUT]);
+    expect(complaints).toEqual(expect.arrayContaining([expect.stringContaining("ERR_FAILED")]));
+  });
 });
 
 test.each<[string, (route: Route) => Promise<void>]>([

@@ -108,10 +108,12 @@ describe("registering cell functions with the grid", () => {
     expect([...errorTypes]).toEqual(expect.arrayContaining(["#VALUE!", "#REF!"]));
   });
 
-  test("refuses a function that functions.json lists and functions.js does not bring", () => {
+  test("refuses a function that functions.json lists and no script brings", () => {
     const registerNothing = (): void =>
       registerAll({ addFunction: () => undefined, errorTypes: new Set() }, "DUCT", file(), new Map());
     expect(registerNothing).toThrow(Error);
-    expect(registerNothing).toThrow("functions.json lists SPY, which functions.js does not associate");
+    expect(registerNothing).toThrow(
+      "functions.json lists SPY, which functions.js and functionsLater.js do not associate",
+    );
   });
 });

@@ -1,8 +1,9 @@
 import type { Patience, SearchedSoFar } from "../../../core/network/sizes/chooseSizes";
+import { FUNCTION_SCRIPTS } from "../../../hosts/functionsFile";
 import { createCustomFunctions } from "../../../hosts/local/customFunctions";
 import { callFunction, type FunctionAnswer, type Matrix } from "../../functions/callFunction";
 
-/** A search in a worker of its own, by the very file that the cells call: neither the page nor Excel waits for it. */
+/** A search in a worker of its own, by the very files that the cells call: neither the page nor Excel waits for it. */
 export type ToldBySearch = { readonly far: SearchedSoFar } | { readonly answer: FunctionAnswer };
 
 /** What is asked: the arguments of SIZES, and the runs that may be solved. */
@@ -11,7 +12,7 @@ export interface AskedOfSearch {
   readonly most: number;
 }
 
-declare const importScripts: (address: string) => void;
+declare const importScripts: (...addresses: string[]) => void;
 
 const EVERY = 200; // ms between two words of how far it is
 
@@ -22,7 +23,7 @@ const worker = globalThis as unknown as {
 };
 const { customFunctions, functions } = createCustomFunctions((message) => console.warn(message));
 Object.assign(globalThis, { CustomFunctions: customFunctions });
-importScripts("functions.js");
+importScripts(...FUNCTION_SCRIPTS);
 
 worker.onmessage = ({ data: { args, most } }) => {
   let told = 0;
