@@ -1,4 +1,4 @@
-import { placeOf } from "../../../src/sheets/address";
+import { cellAddress, placeOf } from "../../../src/sheets/address";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import { answerLetters, FLOW_ANSWER } from "../../../src/sheets/book/parts/answerReferences";
 import { readRectangle, rectangleOf } from "../../../src/sheets/rectangle";
@@ -34,6 +34,23 @@ describe.each(whole)("the whole budget, %s", (_, book) => {
       const addresses = sheet.cells.map(({ at }) => at);
       expect(new Set(addresses).size).toBe(addresses.length);
       expect(() => addresses.forEach(placeOf)).not.toThrow();
+    }
+  });
+
+  test("under a table that has a last row stands that nothing typed below it is read", () => {
+    for (const [key, at] of [
+      ["fan", "A24"],
+      ["fan", "A51"],
+      ["flow", "B64"],
+      ["sizes", "A32"],
+      ["leaks", "A39"],
+      ["readings", "A73"],
+      ["measured", "B45"],
+    ] as const) {
+      const { cells } = book.sheets.find((sheet) => sheet.key === key)!;
+      const { column, row } = placeOf(at);
+      expect(cells.find((cell) => cell.at === cellAddress(column, row - 1))?.style).toBe("input");
+      expect(cells.filter((cell) => cell.at === at)).toMatchObject([{ value: "The table ends here: what is typed below it is not read." }]); // prettier-ignore
     }
   });
 

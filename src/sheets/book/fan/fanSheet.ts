@@ -6,6 +6,7 @@ import { CURVE_HEADER, CURVE_LAST } from "../layout";
 import { BUDGET_ANSWER, fromAnswer, FLOW_ANSWER, ofFan } from "../parts/answerReferences";
 import { cautionLine } from "../parts/cautionLine";
 import { printing } from "../parts/printing";
+import { tableEnd } from "../parts/tableEnd";
 import { totals } from "../parts/totals";
 import { formatOf, headingIn, unitOnly, unitWord } from "../parts/units";
 import type { FanContents } from "./fanContents";
@@ -98,6 +99,7 @@ export const fanSheet: SheetOf<FanContents> = (frame, contents) => ({
         input(`B${row}`, contents.curve[index]?.[1] ?? null, { format: frame.units === "SI" ? "#,##0" : "0.0" }),
       ];
     }).flat(),
+    tableEnd(`A${CURVE_LAST + 1}`),
     ...staticCurve(frame),
     ...whereItWorks(frame),
     ...ownCurve(frame, contents),

@@ -6,6 +6,7 @@ import type { Frame } from "../frame";
 import { CURVE_HEADER, CURVE_LAST } from "../layout";
 import { answerCell } from "../parts/answerReferences";
 import { spillOf } from "../parts/spill";
+import { tableEnd } from "../parts/tableEnd";
 import { formatOf, headingIn } from "../parts/units";
 import type { FanContents } from "./fanContents";
 import {
@@ -66,6 +67,7 @@ export function ownCurve(frame: Frame, { throttles }: FanContents): SheetCell[] 
         : formula(at, headingIn(frame, name, known.quantity), "numberHeader", { note: known.hint });
     }),
     ...rows.flat(),
+    tableEnd(`A${THROTTLES_LAST + 1}`),
     ...spillOf(OWN_ANSWER.column, THROTTLES, OWN_ANSWER.last, formats, `=IF(COUNT(${suctions})=0,"${none}",${call})`),
     text(`K${THROTTLES - 1}`, `One formula fills this table: =${call}`, "note"),
   ];

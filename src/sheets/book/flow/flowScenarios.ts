@@ -8,6 +8,7 @@ import { runsColumn } from "../layout";
 import { onceRunsAndCurve } from "../parts/answerReferences";
 import { saysNote, SETTLES } from "../parts/notes";
 import { spillOf } from "../parts/spill";
+import { tableEnd } from "../parts/tableEnd";
 import { formatOf, headingIn } from "../parts/units";
 import { quotedCall, scenariosCall } from "./flowCalls";
 import type { FlowContents } from "./flowContents";
@@ -52,6 +53,7 @@ export function scenarios(frame: Frame, { hoods, gated, scenarios: asked }: Flow
     // typed, as the marks are: a heading that followed the rows of Runs would come to stand over another's marks
     ...gates.map((gate) => input(gateCell(gate, SETS), gated[gate] ?? null)),
     ...Array.from({ length: MOST_SETS }, (_, index) => setRow(SETS + 1 + index, asked[index])).flat(),
+    tableEnd(`B${SETS_LAST + 1}`),
     text(`A${SCENARIOS}`, "Flags", "header"),
     ...spillOf(SETS_COLUMN, SCENARIOS, SCENARIOS_LAST, formats(frame, hoods), onceRunsAndCurve(frame, waits)),
     text(`C${SCENARIOS_LAST + 1}`, `One formula fills this table: =${quotedCall.scenarios(frame, sets)}`, "note"),

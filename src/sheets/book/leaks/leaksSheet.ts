@@ -2,11 +2,12 @@ import { text } from "../../cells";
 import type { SheetOf } from "../frame";
 import { printing } from "../parts/printing";
 import { sheetHead } from "../parts/sheetHead";
+import { tableEnd } from "../parts/tableEnd";
 import { atHoods } from "./atHoods";
 import type { LeaksContents } from "./contents";
 import { hoodsGain } from "./hoodsGain";
 import { inShort } from "./inShort";
-import { HOODS, HOODS_LAST, IN_SHORT, inLog, inWorked, LOG, NOT_COUNTED, WORKED } from "./layout";
+import { HOODS, HOODS_LAST, IN_SHORT, inLog, inWorked, LOG, LOG_LAST, NOT_COUNTED, WORKED } from "./layout";
 import { conditionList, leakLog } from "./log";
 import { meter } from "./meter";
 import { workedOut } from "./worked";
@@ -34,6 +35,7 @@ export const leaksSheet: SheetOf<LeaksContents> = (frame, { invented, head, repe
     ...inShort(frame),
     ...meter(frame, head, repeats),
     ...leakLog(frame, gates),
+    tableEnd(`A${LOG_LAST + 1}`),
     ...hoodsGain(frame),
     ...workedOut(frame),
     ...atHoods(frame),

@@ -10,6 +10,7 @@ import { answerColumn, answerLetters, onceRunsAndCurve } from "../parts/answerRe
 import { cautionLine } from "../parts/cautionLine";
 import { printing } from "../parts/printing";
 import { sheetHead } from "../parts/sheetHead";
+import { tableEnd } from "../parts/tableEnd";
 import { spillOf } from "../parts/spill";
 import { headingIn } from "../parts/units";
 import type { MeasuredContents } from "./contents";
@@ -58,6 +59,7 @@ export const measuredSheet: SheetOf<MeasuredContents> = (frame, contents) => ({
     ),
     ...inShort(),
     ...readings(frame, contents),
+    tableEnd(`B${READINGS_LAST + 1}`),
     ...inputs(),
     ...answer(frame),
   ],

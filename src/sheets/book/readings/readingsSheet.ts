@@ -3,6 +3,7 @@ import type { SheetOf } from "../frame";
 import { cautionLine } from "../parts/cautionLine";
 import { printing } from "../parts/printing";
 import { sheetHead } from "../parts/sheetHead";
+import { tableEnd } from "../parts/tableEnd";
 import { areas } from "./areas";
 import type { ReadingsContents } from "./contents";
 import { filterLog } from "./filterLog";
@@ -43,6 +44,7 @@ export const readingsSheet: SheetOf<ReadingsContents> = (frame, contents) => ({
     ...traverse(frame, contents.traverse),
     ...results(frame),
     ...filterLog(frame, contents.filter),
+    tableEnd(`A${FILTER_LAST + 1}`), // not printed
   ],
   lists: [kindList, pointsList],
   flags: [

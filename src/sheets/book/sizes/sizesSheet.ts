@@ -5,8 +5,9 @@ import { systemInWords } from "../flow/systemChoice";
 import { cautionLine } from "../parts/cautionLine";
 import { eitherOf } from "../parts/inUse";
 import { printing } from "../parts/printing";
+import { tableEnd } from "../parts/tableEnd";
 import { sizesAsked } from "./sizesAsked";
-import { LISTS, PIPES_ANSWER, STATE_CELL, TOGETHER_ANSWER } from "./sizesLayout";
+import { LISTS, LISTS_LAST, PIPES_ANSWER, STATE_CELL, TOGETHER_ANSWER } from "./sizesLayout";
 import { CHANGED, sizesPipes } from "./sizesPipes";
 import { sizesTogether } from "./sizesTogether";
 
@@ -35,6 +36,7 @@ export const sizesSheet: SheetOf<null> = (frame) => ({
     text("A6", "In short", "section"),
     ...whichSystem(frame),
     ...sizesAsked(frame),
+    tableEnd(`A${LISTS_LAST + 1}`),
     ...sizesPipes(frame),
     ...sizesTogether(frame),
   ],
