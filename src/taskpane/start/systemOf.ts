@@ -1,3 +1,4 @@
+import { cellNames } from "../../sheets/book/frame";
 import { byReason } from "../check/byReason";
 import type { Finding } from "../check/finding";
 import { findingsIn } from "../check/findingsIn";
@@ -25,6 +26,7 @@ export interface NextStep {
 }
 
 const STEPS = 3;
+const settings = new Set<string>(cellNames); // the sheet of their air and dust
 
 /** Computed with the cell functions from what stands in the book; null where it has no ducts at all. */
 export async function systemOf(seen: Seen, calculate: Calculate): Promise<SystemSeen | null> {
@@ -34,10 +36,11 @@ export async function systemOf(seen: Seen, calculate: Calculate): Promise<System
   return { ducts, alone, together, next: nextSteps(seen), asTyped: goesByReadings(seen) };
 }
 
-/** One step for each kind of findings, of what stands on the sheets of the ducts: a call tried out elsewhere is no part of the system. */
+/** One step for each kind of findings, of what stands on the sheets of the ducts and their settings: a call tried out elsewhere is no part of the system. */
 function nextSteps(seen: Seen): NextStep[] {
   const ofSystem = new Set([...seen.runs, ...seen.answers].map(({ sheet }) => sheet));
   for (const { table } of seen.curves) ofSystem.add(table.sheet);
+  for (const { name, sheet } of seen.book.workbook.names) if (settings.has(name.toLowerCase())) ofSystem.add(sheet);
   return byReason(findingsIn(seen).filter(({ sheet }) => ofSystem.has(sheet)))
     .slice(0, STEPS)
     .map(({ findings }) => ({ finding: itemAt(findings, 0), more: findings.length - 1 }));

@@ -28,16 +28,16 @@ test("what no sum has is told where the sums stand, and a cost that is none is n
   expect(sums()).toEqual([plain, 13, 34]);
   shows.type("Leaks", "F23", "about 2"); // of the planer: 26 before; 1.7 - 2.5 = -0.8 is left of the sum
   const less = "Plain sum: by the readings, 2 mended gates leak -0.8 cfm less than before.";
-  expect(sums()[0]).toBe(`${less} Not counted: 0 leaks before, 1 after; column J says why.`);
+  expect(sums()[0]).toBe(`Not counted: 0 leaks before, 1 after; column J says why. ${less}`);
   expect(shows.value("Leaks", "J23")).toBe("check it: the leak after must be a number");
   shows.type("Leaks", "E23", "much");
-  expect(sums()[0]).toBe(`${less} Not counted: 1 leaks before, 1 after; column J says why.`);
+  expect(sums()[0]).toBe(`Not counted: 1 leaks before, 1 after; column J says why. ${less}`);
   shows.type("Leaks", "E23", "26");
   shows.type("Leaks", "F23", "2.5");
   expect(sums()[0]).toBe(plain);
   shows.type("Leaks", "A30", "");
   shows.type("Leaks", "E30", "9"); // of no gate
-  expect(sums()[0]).toBe(`${plain} Not counted: 1 leaks before, 0 after; column J says why.`);
+  expect(sums()[0]).toBe(`Not counted: 1 leaks before, 0 after; column J says why. ${plain}`);
   shows.type("Leaks", "G23", "six");
   shows.type("Leaks", "H24", "a while");
   expect([...sums().slice(1), shows.value("Leaks", "B12")]).toEqual(["see column G", "see column H", "see column G"]);

@@ -75,6 +75,19 @@ describe("an owner's system at a glance", () => {
     expect(alone).toMatch(why);
   });
 
+  test("sends first to where the air's density fails, before the functions that it is handed to", async () => {
+    const error = { error: "#VALUE!", message: 'temperature must be a number (°F); got "warm"' } as const;
+    const start = { rows: [[error]], formulas: { A1: "=DUCT.DENSITY(B1)" } };
+    const handed = { error: "#VALUE!", message: "density must be a number (lb/ft³); got the error #VALUE!" } as const;
+    const budget = { rows: [[handed]], formulas: { A1: "=DUCT.BUDGET(Runs!A1:J4,density)" } };
+    const seen = seenOf({ Start: start, Runs: { rows: exampleRuns }, Fan: fan, Budget: budget, Try: start }, [
+      { name: "density", sheet: "Start", at: "A1" },
+    ]);
+    const { next } = (await systemOf(seen, calculate))!;
+    expect(next[0]!.finding).toMatchObject({ sheet: "Start", at: "A1" });
+    expect(next.map(({ finding }) => finding.sheet)).not.toContain("Try");
+  });
+
   test("says that it goes by the ducts as typed where the sheets go by the calibrated ones", async () => {
     const asTyped = async (choice: string) => {
       const flow = { rows: [["Flow"], ["", choice], ["Run"]], formulas: { A3: "=DUCT.SOLVE(Runs!A1:J4,Fan!A1:B9)" } };

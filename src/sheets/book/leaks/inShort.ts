@@ -32,7 +32,7 @@ const [readBefore, readAfter] = [
   `(COUNTA(${inLog("E")})-COUNT(${inWorked("K")}))`,
   `(COUNTA(${inLog("F")})-COUNT(${inLog("I")}))`,
 ];
-const notCounted = `IF(${readBefore}+${readAfter}=0,"","${NOT_COUNTED} "&${readBefore}&" leaks before, "&${readAfter}&" after; column J says why.")`;
+const notCounted = `IF(${readBefore}+${readAfter}=0,"","${NOT_COUNTED} "&${readBefore}&" leaks before, "&${readAfter}&" after; column J says why. ")`;
 
 /** What the whole log comes to: the plain sum of the readings, and what SOLVE makes of it at the hoods. */
 export function inShort(frame: Frame): SheetCell[] {
@@ -58,12 +58,12 @@ export function inShort(frame: Frame): SheetCell[] {
         label: "Cost of the saving",
         code: `=IF(COUNT(${saved},${inLog("G")})<2,"",IF(SUM(${saved})<=0,"nothing saved",IF(ISNUMBER(${COST_CELL}),${COST_CELL}/SUM(${saved}),${COST_CELL})))`,
         format: "0.00",
-        unit: `="per "&${unit}`,
+        unit: `=IF(ISNUMBER(B${IN_SHORT + 6}),"per "&${unit},"")`, // its words run over
       },
     ]),
     formula(
       `D${IN_SHORT + 1}`,
-      `=TRIM(IF(COUNT(${saved})=0,"","Plain sum: by the readings, "&COUNT(${saved})&" mended gates leak "&ROUND(SUM(${saved}),1)&" "&${unit}&" less than before. ")&${notCounted})`,
+      `=TRIM(${notCounted}&IF(COUNT(${saved})=0,"","Plain sum: by the readings, "&COUNT(${saved})&" mended gates leak "&ROUND(SUM(${saved}),1)&" "&${unit}&" less than before."))`,
       "total",
     ),
     formula(
