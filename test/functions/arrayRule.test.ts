@@ -146,7 +146,9 @@ describe("wrong values", () => {
     expect(refusal(() => call(area, [[30000]], null, [["SI"]])).message).toBe(
       "diameter must be at most 20000 mm; got 30000",
     );
-    expect(refusal(() => call(runloss, [[350]], [[4]], [[-10]])).message).toBe("length must be at least 0 ft; got -10");
+    expect(refusal(() => call(runloss, [[350]], [[4]], [[-10]])).message).toBe(
+      "length must be from 0 to 10000 ft; got -10",
+    );
   });
 
   test.each([NaN, Infinity, -Infinity])("%p is refused", (value) => {

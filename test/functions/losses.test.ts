@@ -94,7 +94,7 @@ describe("LOSSCOEFFICIENT and FITTINGLOSS", () => {
       'shape must be given for "elbow stamped" (diameter); got a blank cell',
       () => losscoefficient([["elbow stamped"]]),
     ],
-    ["fitting must be at least 0; got -0.5", () => losscoefficient([[-0.5]])],
+    ["fitting must be from 0 to 10000; got -0.5", () => losscoefficient([[-0.5]])],
     ["count must be at least 0; got -1", () => call(fittingloss, [[350]], [[4]], [[0.5]], [[-1]])],
   ])("refuses, and says why: %s", (message, attempt) => expect(refusal(attempt)).toEqual({ code: "#VALUE!", message }));
 });

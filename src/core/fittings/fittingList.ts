@@ -1,6 +1,7 @@
 import { BRANCH, lossFamilies } from "../../reference/lossFamilies";
 import type { LossFamily } from "../../reference/schema";
 import { DomainError, requireWithin, shown } from "../errors";
+import { LARGEST_COEFFICIENT } from "../network/largest";
 import { plain, unknownName } from "../naming/findNamed";
 import { lossCoefficient } from "./lossCoefficient";
 import { itemAt } from "../../reference/itemAt";
@@ -73,7 +74,7 @@ function parseEntries(argument: string, text: string, inch: number, kind: "hood"
  * @source house
  */
 export function bareCoefficient(argument: string, coefficient: number, count: number): FittingItem {
-  requireWithin(argument, coefficient, { atLeast: 0 }, "");
+  requireWithin(argument, coefficient, { atLeast: 0, atMost: LARGEST_COEFFICIENT }, "");
   return { family: null, coefficient, shape: null, angle: null, count, plain: false };
 }
 

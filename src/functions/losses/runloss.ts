@@ -1,12 +1,13 @@
 import { requireWithin } from "../../core/errors";
 import { frictionPerLength } from "../../core/friction/frictionLoss";
+import { LONGEST_RUN } from "../../core/network/largest";
 import { answerOf } from "../answer";
 import { COLEBROOK, LAMINAR } from "../formulas";
 import type { Formula, Guide } from "../guide";
 import { FRICTION_LETTERS } from "../letters";
-import { AIRFLOW, DENSITY, DIAMETER, FROM_ZERO, MATERIAL, needed, signature } from "../signature";
+import { AIRFLOW, DENSITY, DIAMETER, MATERIAL, needed, signature } from "../signature";
 
-const LENGTH = needed("length", FROM_ZERO);
+const LENGTH = needed("length", { atLeast: 0, atMost: LONGEST_RUN });
 
 export const takes = signature(
   { airflow: AIRFLOW, diameter: DIAMETER, length: LENGTH, material: MATERIAL, density: DENSITY },
@@ -18,7 +19,7 @@ export const takes = signature(
  * @customfunction RUNLOSS
  * @param airflow Airflow, cfm (SI: m³/h), at least 0
  * @param diameter Inside diameter, in (SI: mm), above 0
- * @param length Length, ft (SI: m), at least 0
+ * @param length Length, ft (SI: m), 0 to 10,000 ft
  * @param [material] Name from the table "materials", or roughness in (SI: mm), or "smooth"; galvanised steel when left out
  * @param [density] Air density, lb/ft³ (SI: kg/m³); standard air when left out
  * @param [units] "IP" (default) or "SI"

@@ -1,5 +1,6 @@
 import { type HoseText, hoseText } from "../../core/hose/hoseText";
 import type { Limits } from "../../core/errors";
+import { LONGEST_RUN } from "../../core/network/largest";
 import { findNamed } from "../../core/naming/findNamed";
 import { quantityOfColumn } from "../../reference/columnsOfRuns";
 import { materials, SMOOTH_HOSE } from "../../reference/materials";
@@ -8,7 +9,7 @@ import { readWithin } from "../arguments";
 import type { Cell } from "../cells";
 
 const smoothRoughness = findNamed(materials, SMOOTH_HOSE)!.roughness;
-const FROM_ZERO: Limits = { atLeast: 0 };
+const LENGTH: Limits = { atLeast: 0, atMost: LONGEST_RUN };
 
 /** The hose of a run, as its cell tells it. */
 export interface Hose {
@@ -22,7 +23,7 @@ export function readHose(name: string, cell: Cell, system: UnitSystem): Hose {
   if (cell === null) return { length: 0, roughness: null, lies: "drawn out" };
   if (typeof cell !== "string" || Number.isFinite(Number(cell)))
     return {
-      length: readWithin(name, cell, quantityOfColumn("Flex"), FROM_ZERO, system),
+      length: readWithin(name, cell, quantityOfColumn("Flex"), LENGTH, system),
       roughness: null,
       lies: "drawn out",
     };

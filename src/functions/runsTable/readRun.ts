@@ -11,6 +11,7 @@ import { hoseFactor } from "../../core/hose/hoseFactor";
 import { gateOpening } from "../../core/leaks/gateOpening";
 import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
 import { findNamed, plain, requireNamed } from "../../core/naming/findNamed";
+import { LARGEST_COEFFICIENT, LONGEST_RUN } from "../../core/network/largest";
 import type { Device, Run } from "../../core/network/network";
 import { FAN, isAfterFan } from "../../core/network/openAir";
 import { meanVelocity, sectionArea } from "../../core/section/section";
@@ -51,6 +52,8 @@ const EXIT_COEFFICIENT = lossCoefficient(findNamed(lossFamilies, EXIT)!, null, n
 
 const ABOVE_ZERO: Limits = { above: 0 };
 const FROM_ZERO: Limits = { atLeast: 0 };
+const LENGTH: Limits = { atLeast: 0, atMost: LONGEST_RUN };
+const COEFFICIENT: Limits = { atLeast: 0, atMost: LARGEST_COEFFICIENT };
 
 /**
  * Reads a row of a runs table into a run in SI.
@@ -95,7 +98,7 @@ export function readRun(
   const leakArea = leakOf(gate, diameter);
   const to = cell("To") === null ? "" : readText(said("To"), cell("To"), "the name of a run");
   const side = readSide(said("Side"), cell("Side"), plain(to), isRun);
-  const length = number("Length", FROM_ZERO, 0);
+  const length = number("Length", LENGTH, 0);
   const hose = readHose(said("Flex"), cell("Flex"), system);
   if (hose.length > 0 && (hose.roughness ?? hoseRoughness) > ROUGHEST * diameter)
     throw new DomainError(said("Flex"), cell("Flex"), "left out: hose is too rough for so small a diameter");
@@ -105,7 +108,7 @@ export function readRun(
   const counted = (list: readonly FittingItem[]): readonly FittingItem[] =>
     branch === null || branch.plain ? list : withoutJoining(list);
   sumOf(fittings, diameter); // refuses a branch, too, that no table knows
-  const further = number("K", FROM_ZERO, 0);
+  const further = number("K", COEFFICIENT, 0);
   if (cell("Hood") === 0) refuseCell(said("Hood"), 0, "a hood entry's name, its K above 0, or blank where no hood is");
   const entry = items("Hood", "hood");
   const measured = portLoss(said, cell, number, diameter);

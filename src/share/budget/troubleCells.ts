@@ -1,11 +1,15 @@
 import { ROUGHEST } from "../../core/friction/frictionFactor";
 import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
+import { LARGEST_COEFFICIENT, LONGEST_RUN } from "../../core/network/largest";
 import { OPEN_AIR } from "../../core/network/openAir";
 import { quotedText } from "../references";
 import type { BudgetColumn } from "./blockNames";
 import type { NearestWords } from "./nearestWords";
 import type { RunsReader, RunsSource } from "./runsReader";
 import { ERROR_THERE } from "./tableCells";
+
+const LENGTH = "from 0 to 10,000 ft (3048 m)";
+const COEFFICIENT = `from 0 to ${LARGEST_COEFFICIENT}`;
 
 /** Why a row cannot be computed, in words, or an empty text: what BUDGET refuses, as far as plain formulas can tell. */
 export function faultOf({ place, source }: RunsReader, nearest: NearestWords, row: number): string {
@@ -38,10 +42,16 @@ export function faultOf({ place, source }: RunsReader, nearest: NearestWords, ro
       `To must be blank, "outside" or another discharge run`,
     ],
     [notWithin(diameter, `AND(${diameter}>0,${diameter}<=20)`), "Diameter must be a number above 0"],
-    [atLeastZero("length"), "Length must be a number from 0 on"],
     [
-      notWithin(`${cell("hose")}+${cell("hoseTimes")}`, `AND(${cell("hose")}>=0,${cell("hoseTimes")}>=1)`),
-      "Flex must be a number from 0 on, or one with its kind and how it lies, such as: 10 compressed 15%",
+      notWithin(cell("length"), `AND(${cell("length")}>=0,${cell("length")}<=${LONGEST_RUN})`),
+      `Length must be a number ${LENGTH}`,
+    ],
+    [
+      notWithin(
+        `${cell("hose")}+${cell("hoseTimes")}`,
+        `AND(${cell("hose")}>=0,${cell("hose")}<=${LONGEST_RUN},${cell("hoseTimes")}>=1)`,
+      ),
+      `Flex must be a number ${LENGTH}, or one with its kind and how it lies, such as: 10 compressed 15%`,
     ],
     [
       `AND(${cell("hose")}>0,${cell("hoseWall")}>${ROUGHEST}*${diameter})`,
@@ -54,14 +64,17 @@ export function faultOf({ place, source }: RunsReader, nearest: NearestWords, ro
       nearest.material(row),
     ],
     [
-      atLeastZero("coefficient"),
-      "Fittings and K must be names in the tables of this copy, or numbers from 0 on",
+      notWithin(cell("coefficient"), `AND(${cell("coefficient")}>=0,${cell("coefficient")}<=${LARGEST_COEFFICIENT})`),
+      `Fittings and K must be names in the tables of this copy, or numbers ${COEFFICIENT}`,
       nearest.fittings(row),
     ],
     [typedZero(source, "Hood", row), "Hood must be blank where no hood is, or its K above 0"],
     [
-      notWithin(cell("hood"), `OR(${cell("hood")}>=0,${hoodIsBlank(source, row)})`),
-      "Hood must be a name in the tables of this copy, or a number from 0 on; or blank beside a port suction and its airflow",
+      notWithin(
+        cell("hood"),
+        `OR(AND(${cell("hood")}>=0,${cell("hood")}<=${LARGEST_COEFFICIENT}),${hoodIsBlank(source, row)})`,
+      ),
+      `Hood must be a name in the tables of this copy, or a number ${COEFFICIENT}; or blank beside a port suction and its airflow`,
       nearest.hood(row),
     ],
     [

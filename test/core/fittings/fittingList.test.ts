@@ -156,7 +156,7 @@ test("only a family that is printed by diameter takes the duct's own", () => {
 
 describe("parseFittingList refuses", () => {
   test.each([
-    ["-1", "fitting must be at least 0; got -1"],
+    ["-1", "fitting must be from 0 to 10000; got -1"],
     ["elbow 1.5 45 90", 'fitting must be two numbers (shape, angle) after "elbow 4-piece"; got "1.5 45 90"'],
     ["branch 30 45", 'fitting must be one number (angle) after "branch"; got "30 45"'],
     ["elbow 7-gore 4 90", 'fitting must be one number (shape) after "elbow 7-gore"; got "4 90"'],

@@ -226,7 +226,7 @@ describe("SOLVE refuses", () => {
   test("what BUDGET refuses, with the row named", () => {
     expect(message(table([{ ...saw, To: "man" }, main]), FAN)).toMatch(/^To of run "saw" \(row 2\) must be/);
     expect(message(table([{ ...saw, Length: -3 }, main]), FAN)).toBe(
-      'Length of run "saw" (row 2) must be at least 0 ft; got -3',
+      'Length of run "saw" (row 2) must be from 0 to 10000 ft; got -3',
     );
   });
 

@@ -85,6 +85,28 @@ describe("refused, naming the row", () => {
       [{ ...saw, Length: "long" }, main],
       'Length of run "saw" (row 2) must be a number (ft); got "long"',
     ],
+    // what Excel makes of 1/2 as it is typed: the 2nd of January 2026, a day by its number
+    [
+      "a day for a length",
+      [{ ...saw, Length: 46024 }, main],
+      'Length of run "saw" (row 2) must be from 0 to 10000 ft; got 46024',
+    ],
+    [
+      "a day for a hose",
+      [{ ...saw, Flex: 46024 }, main],
+      'Flex of run "saw" (row 2) must be from 0 to 10000 ft; got 46024',
+    ],
+    ["a day for a K", [{ ...saw, K: 46024 }, main], 'K of run "saw" (row 2) must be from 0 to 10000; got 46024'],
+    [
+      "a day for a fitting",
+      [{ ...saw, Fittings: 46024 }, main],
+      'Fittings of run "saw" (row 2) must be from 0 to 10000; got 46024',
+    ],
+    [
+      "a day for a hood",
+      [{ ...saw, Hood: 46024 }, main],
+      'Hood of run "saw" (row 2) must be from 0 to 10000; got 46024',
+    ],
     [
       "another gate",
       [{ ...saw, Gate: "ajar" }, main],
@@ -125,8 +147,8 @@ describe("refused, naming the row", () => {
       [{ ...saw, Diameter: 0.5, Flex: 3 }, main],
       'Flex of run "saw" (row 2) must be left out: hose is too rough for so small a diameter; got 3',
     ],
-    ["a negative K", [{ ...saw, K: -1 }, main], 'K of run "saw" (row 2) must be at least 0; got -1'],
-    ["a negative hose", [{ ...saw, Flex: -1 }, main], 'Flex of run "saw" (row 2) must be at least 0 ft; got -1'],
+    ["a negative K", [{ ...saw, K: -1 }, main], 'K of run "saw" (row 2) must be from 0 to 10000; got -1'],
+    ["a negative hose", [{ ...saw, Flex: -1 }, main], 'Flex of run "saw" (row 2) must be from 0 to 10000 ft; got -1'],
     [
       "a negative airflow",
       [{ ...saw, Airflow: -1 }, main],

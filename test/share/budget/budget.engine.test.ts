@@ -121,7 +121,7 @@ office("in LibreOffice, recalculated", () => {
       "an unknown fitting",
       "G3",
       "cheese",
-      "Fittings and K must be names in the tables of this copy, or numbers from 0 on",
+      "Fittings and K must be names in the tables of this copy, or numbers from 0 to 10000",
     ],
   ];
   test("what BUDGET refuses is refused, with the row named by its note", async () => {

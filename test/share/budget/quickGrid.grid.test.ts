@@ -40,8 +40,25 @@ const REFUSED: readonly (readonly [column: string, value: CellValue, words: stri
   ["Diameter", "wide", "Diameter must be a number above 0"],
   ["Diameter", -4, "Diameter must be a number above 0"],
   ["Diameter", 20_001, "Diameter must be a number above 0"],
-  ["Length", -1, "Length must be a number from 0 on"],
-  ["Flex", "long", "Flex must be a number from 0 on, or one with its kind and how it lies, such as: 10 compressed 15%"],
+  ["Length", -1, "Length must be a number from 0 to 10,000 ft (3048 m)"],
+  [
+    "Flex",
+    "long",
+    "Flex must be a number from 0 to 10,000 ft (3048 m), or one with its kind and how it lies, such as: 10 compressed 15%",
+  ],
+  // what Excel makes of 1/2 as it is typed: the 2nd of January 2026, a day by its number
+  ["Length", 46_024, "Length must be a number from 0 to 10,000 ft (3048 m)"],
+  [
+    "Flex",
+    46_024,
+    "Flex must be a number from 0 to 10,000 ft (3048 m), or one with its kind and how it lies, such as: 10 compressed 15%",
+  ],
+  ["K", 46_024, "Fittings and K must be names in the tables of this copy, or numbers from 0 to 10000"],
+  [
+    "Hood",
+    46_024,
+    "Hood must be a name in the tables of this copy, or a number from 0 to 10000; or blank beside a port suction and its airflow",
+  ],
   [
     "Material",
     "cheese",
@@ -54,16 +71,16 @@ const REFUSED: readonly (readonly [column: string, value: CellValue, words: stri
   ],
   ["Material", 0, 'Material must be blank for the usual one, or "smooth" where 0 is meant'],
   ["Hood", 0, "Hood must be blank where no hood is, or its K above 0"],
-  ["K", -0.1, "Fittings and K must be names in the tables of this copy, or numbers from 0 on"],
+  ["K", -0.1, "Fittings and K must be names in the tables of this copy, or numbers from 0 to 10000"],
   [
     "Hood",
     "cheese",
-    "Hood must be a name in the tables of this copy, or a number from 0 on; or blank beside a port suction and its airflow",
+    "Hood must be a name in the tables of this copy, or a number from 0 to 10000; or blank beside a port suction and its airflow",
   ],
   [
     "Hood",
     -2,
-    "Hood must be a name in the tables of this copy, or a number from 0 on; or blank beside a port suction and its airflow",
+    "Hood must be a name in the tables of this copy, or a number from 0 to 10000; or blank beside a port suction and its airflow",
   ],
   ["Airflow", -1, "Airflow must be a number from 0 on"],
   ["Gate", "ajar", 'Gate must be "open", "shut" or blank'],
@@ -79,7 +96,7 @@ const REFUSED: readonly (readonly [column: string, value: CellValue, words: stri
   [
     "Hood",
     "Plian-end",
-    'Hood must be a name in the tables of this copy, or a number from 0 on; or blank beside a port suction and its airflow (nearest: "plain end")',
+    'Hood must be a name in the tables of this copy, or a number from 0 to 10000; or blank beside a port suction and its airflow (nearest: "plain end")',
   ],
   [
     "Material",

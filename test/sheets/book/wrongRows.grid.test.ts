@@ -179,7 +179,7 @@ test("in a copy a wrong row has its sentence beside it as well, what its air goe
   const sound = checks(grid);
   mistype(grid, "router table", "Hood", "plane end");
   const words =
-    'Hood must be a name in the tables of this copy, or a number from 0 on; or blank beside a port suction and its airflow (nearest: "plain end")';
+    'Hood must be a name in the tables of this copy, or a number from 0 to 10000; or blank beside a port suction and its airflow (nearest: "plain end")';
   expect(grid.value("Runs", "A12")).toBe(words);
   for (const [sheet, at] of [["Budget", "C3"], ["Summary", "A20"]] as const) expect(grid.value(sheet, at)).toBe(`Look: Runs row 12, router table: ${words}`); // prettier-ignore
   expect(checks(grid)).toEqual({
