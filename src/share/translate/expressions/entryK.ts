@@ -1,3 +1,4 @@
+import { LARGEST_COEFFICIENT } from "../../../core/network/largest";
 import type { UnitSystem } from "../../../reference/quantities";
 import type { LookupTables } from "../lookupTables";
 import { entryName, isListed, NO_ANSWER } from "./text";
@@ -20,7 +21,7 @@ export function entryK(
   const named = kind === "hoods" ? k : `IF(${listed},IF(${k}="",${NO_ANSWER},${k}),${NO_ANSWER})`;
   return {
     value: `IF(ISNUMBER(${cell}),${cell},${named})`,
-    check: `IF(ISNUMBER(${cell}),${cell}>=0,${listed})`,
+    check: `IF(ISNUMBER(${cell}),AND(${cell}>=0,${cell}<=${LARGEST_COEFFICIENT}),${listed})`,
   };
 }
 

@@ -1,6 +1,7 @@
 import { type FittingItem, parseFittingList } from "../../../core/fittings/fittingList";
 import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
 import { plain } from "../../../core/naming/findNamed";
+import { LARGEST_COEFFICIENT } from "../../../core/network/largest";
 import { MITRE } from "../../../reference/fittings/mitres";
 import { unitOf, type UnitSystem } from "../../../reference/quantities";
 import { cellAddress } from "../../../sheets/address";
@@ -100,8 +101,8 @@ function listRows(place: RangeRef, where: Where): string[][] {
   const sum = `SUM(${at("K", first)}:${at("K", last)})`;
   const tooMuch = `TRIM(SUBSTITUTE(${behindFirst(at("list from here", last))},";",""))<>""`;
   const isEmptyList = `TRIM(SUBSTITUTE(SUBSTITUTE(${list},CHAR(10),""),";",""))=""`;
-  const ofList = `IF(${isEmptyList},${NO_ANSWER},IF(${tooMuch},${NO_ANSWER},${sum}))`;
-  const total = `IF(ISNUMBER(${list}),IF(${list}>=0,${list},${NO_ANSWER}),${ofList})`;
+  const ofList = `IF(${isEmptyList},${NO_ANSWER},IF(OR(${tooMuch},${sum}>${LARGEST_COEFFICIENT}),${NO_ANSWER},${sum}))`;
+  const total = `IF(ISNUMBER(${list}),IF(AND(${list}>=0,${list}<=${LARGEST_COEFFICIENT}),${list},${NO_ANSWER}),${ofList})`;
   const mitres = `IF(ISNUMBER(${list}),0,SUM(${at("K of mitres", first)}:${at("K of mitres", last)}))`;
   const rest = new Array<string>(COLUMNS.length - 10).fill("");
   const isNone = (row: number): string => `IF(${at("row of the table", row)}=0,${at("name", row)},"")`;

@@ -1,3 +1,4 @@
+import { LARGEST_COEFFICIENT } from "../../../core/network/largest";
 import type { BuildCall } from "../arrayRule";
 import type { Element } from "../element";
 import { fittingsK, mitresK, typedListK, typedMitresK } from "../expressions/fittingList";
@@ -12,7 +13,8 @@ export function listK(
 ): string {
   if (list === null) return NO_ANSWER;
   const { tables, workings, sheet } = context;
-  if (typeof list.literal === "number") return list.literal < 0 ? NO_ANSWER : list.text;
+  if (typeof list.literal === "number")
+    return list.literal < 0 || list.literal > LARGEST_COEFFICIENT ? NO_ANSWER : list.text;
   if (typeof list.literal === "string")
     return typedListK(list.literal, "any", diameter?.text ?? null, { system, tables }) ?? NO_ANSWER;
   return fittingsK(list.text, diameter?.text ?? null, { system, tables, workings, sheet });
