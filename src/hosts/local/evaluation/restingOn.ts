@@ -1,5 +1,5 @@
 import type { CellPosition } from "../grid";
-import type { Evaluator, Ranges, SheetRange } from "./evaluator";
+import { type Evaluator, isInside, type Ranges, type SheetRange } from "./evaluator";
 
 /** A formula that fills several cells, and which it filled when it was computed last. */
 export interface Spill extends SheetRange {
@@ -24,6 +24,10 @@ export function restingOn(
   cells.addMany(more);
   const spills: Spill[] = [];
   let others = spillsOf(evaluator);
+  // of a filled cell the library names one formula, and that may be one that was cleared
+  const isFilling = ({ sheetId, zone }: Spill): boolean =>
+    changed.some((position) => position.sheetId === sheetId && isInside(position, zone));
+  cells.addManyPositions(others.filter(isFilling).map(({ formula }) => formula));
   let fresh: SheetRange[] = [...cells];
   while (fresh.length > 0) {
     cells.addMany(evaluator.formulaDependencies().getCellsDependingOn(fresh, cells));

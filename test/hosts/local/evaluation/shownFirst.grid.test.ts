@@ -156,3 +156,11 @@ test("a book that is edited shows what it shows when it is opened anew", async (
   );
   expect(times).toBeGreaterThan(0);
 });
+
+// Two formulas, the upper one blocked by the lower; once that is gone the upper one fills its cell, and clearing the cell again changes nothing.
+test.each([1, 2])("a cell that a formula fills keeps its value when it is cleared (%d times)", (times) => {
+  const numbers = [{ at: "K1", formula: "=SEQUENCE(2)" }, { at: "K2", formula: "=SEQUENCE(2)" }]; // prettier-ignore
+  const model = gridOf({ name: "Toy", names: [], sheets: [sheetOf("One", []), sheetOf("Two", numbers)] });
+  for (let time = 0; time < times; time++) void type("Two", "K2", "")(model);
+  expect(shownOn(model, idOf(model, "Two"))).toEqual(["K1 1 ", "K2 2 "]);
+});
