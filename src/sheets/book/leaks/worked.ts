@@ -3,7 +3,7 @@ import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { blockOf } from "../parts/block";
 import { formatOf, headingIn, unitWord } from "../parts/units";
-import { HEAD_CELL, inLog, inWorked, LOG_FIRST, LOG_LAST, WORKED, WORKED_NOTES, workedRow } from "./layout";
+import { HEAD_CELL, inLog, inWorked, LOG_FIRST, LOG_LAST, METER, WORKED, WORKED_NOTES, workedRow } from "./layout";
 import { differenceCall, floor, percent } from "./meter";
 import { workedGate } from "./workedGate";
 
@@ -105,4 +105,4 @@ function headers(frame: Frame): SheetCell[] {
 }
 
 /** The name of the gate to mend next, in words where there is none. */
-export const nextGate = `=IF(COUNT(${inWorked("B")})=0,IF(COUNT(${inWorked("K")})=0,"no leak logged yet","none left"),INDEX(${inLog("A")},MATCH(1,${inWorked("B")},0)))`;
+export const nextGate = `=IF(COUNT(${inWorked("B")})=0,IF(COUNT(${inWorked("K")})=0,"no leak logged yet",IF(COUNT(${inWorked("R")})=0,"see B${METER + 1} to B${METER + 3}","none left")),INDEX(${inLog("A")},MATCH(1,${inWorked("B")},0)))`;
