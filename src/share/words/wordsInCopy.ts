@@ -167,7 +167,7 @@ const rules: readonly Rule[] = [
   [/^The same in a cell, searched again with every change: =DUCT\..*$/s, "Nothing is searched in a copy."],
   // Leaks, Readings
   [
-    /^([A-Z](?: and [A-Z])?|Mean|Airflow|Plus or minus): =?(?:IF\(.*)?DUCT\.\w+\(.*\)(, grown with the larger reading)?$/s,
+    /^([A-Z](?: and [A-Z])?|Mean|Area): =?(?:IF\(.*)?DUCT\.\w+\(.*\)(, grown with the larger reading)?$/s,
     ({ sheets }, what, more) =>
       sheets === null
         ? STILL
@@ -177,7 +177,7 @@ const rules: readonly Rule[] = [
     /^(The leaks of the sheet .*, all of them mended, with the fan and the open gates of the sheet .*?\.).*$/s,
     ({ allLive }, first) => (allLive("SOLVE") ? null : `${first} As of the day of the copy: column F does not follow.`),
   ],
-  [/^Column F is what SOLVE gives as (.*)$/s, "Column F is $1"],
+  [/^(Column F is column [A-Z]+ of the sheet .*: )what SOLVE gives as (.*)$/s, "$1$2"],
   // Measured
   [
     /^Try it: type \S+ in E\d+, as it should have been, and the slip is gone\.$/,

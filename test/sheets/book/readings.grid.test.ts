@@ -96,6 +96,26 @@ describe("the traverse", () => {
     expect(shows.errors()).toEqual([]);
   });
 
+  // By hand: without the meter's two errors ± is that of the tape alone: 0.19635 x 2 x 2989.17 x 0.03937/6 = 7.70. With 5 % and 50 fpm:
+  // 0.19635 sqrt(149.46² + 50² + 39.23²) = 31.9.
+  test.each([
+    ["0", "0", 7.7],
+    ["none", "none", 7.7],
+    ["5", "50", 31.9],
+    ["-3", "", "check it: B22 must be a number, 0 to 100"],
+    ["three", "", "check it: B22 must be a number, 0 to 100"],
+    ["101", "", "check it: B22 must be a number, 0 to 100"],
+    ["", "-1", "check it: B23 must be a number, at least 0"],
+    ["", "few", "check it: B23 must be a number, at least 0"],
+  ])("a meter that is %p %% off and %p whatever it reads: ± %p", (percent, floor, says) => {
+    const shows = shown("IP", "example");
+    shows.type("Readings", "B22", percent);
+    shows.type("Readings", "B23", floor);
+    if (typeof says === "number") expect(number(shows, "B40")).toBeCloseTo(says, 1);
+    else expect(shows.value("Readings", "B40")).toBe(says);
+    expect(shows.errors()).toEqual([]);
+  });
+
   // By hand in air of 0.075 lb/ft³: 0.25 in.w.g. is 2003.3 fpm, and 1 in.w.g. twice that; their mean 3004.9 fpm, not the root of the mean.
   test("averages velocity pressures as roots, under a heading that says so", () => {
     const shows = shown("IP", "empty");

@@ -3,7 +3,7 @@ import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import { ERRORS } from "../flow/flowLayout";
 import type { Frame } from "../frame";
-import { BUDGET_HEADER, BUDGET_UNSURE_COLUMN, BUDGET_WRONG_CELL, runsTable } from "../layout";
+import { BUDGET_HEADER, BUDGET_UNSURE_COLUMN, runsTable } from "../layout";
 import { type Answer, answerCell, onceRuns } from "../parts/answerReferences";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
@@ -36,12 +36,6 @@ export function howSure(frame: Frame): SheetCell[] {
         : `By the errors of inputs on the sheet ${frame.sheet("flow")}.`,
       "note",
     ),
-    ...spillOf(
-      BUDGET_UNSURE_COLUMN,
-      BUDGET_HEADER,
-      BUDGET_HEADER + 1,
-      formats,
-      onceRuns(frame, `IF(${BUDGET_WRONG_CELL}<>"","",${call})`),
-    ),
+    ...spillOf(BUDGET_UNSURE_COLUMN, BUDGET_HEADER, BUDGET_HEADER + 1, formats, onceRuns(frame, call)),
   ];
 }

@@ -1,30 +1,22 @@
-import { solveColumns } from "../../../reference/answerColumns";
-import { placeOfColumn } from "../../../reference/columnsOfAnswers";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { openRuns } from "../layout";
-import { FLOW_ANSWER, fromAnswer, ofFan, onceRunsAndCurve } from "../parts/answerReferences";
+import { beside, besideCell } from "../flow/flowLayout";
+import { FLOW_HEADER } from "../layout";
+import { FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answerReferences";
 import { ofRun, plainName } from "../parts/byName";
-import { curveInUse, sealedRunsInUse } from "../parts/inUse";
 import { type RunsByName, runsByName } from "../parts/runsByName";
-import { spillOf } from "../parts/spill";
 import { formatOf, headingIn, unitWord } from "../parts/units";
-import { flowCell, flowHeaderCell, flowRow, HOODS, HOODS_FIRST, HOODS_LAST, inHoods } from "./layout";
+import { flowCell, flowRow, HOODS, HOODS_FIRST, HOODS_LAST, inHoods } from "./layout";
 
-const MENDED_COLUMN = 6; // F
 const PLACE = "L"; // where the runs table has the run of this row
 const NAMES = 13; // M, the first of the two columns by which runs are found
-
-/** SOLVE's airflow for the same system without its leaks: the same gates open, the same fan. */
-const solved = (frame: Frame): string =>
-  `INDEX(DUCT.SOLVE(${sealedRunsInUse(frame)},${curveInUse(frame)},${openRuns(frame)},${frame.name("density")},${frame.name("units")}),0,${placeOfColumn(solveColumns, "airflow") + 1})`;
 
 /** Each open hood's air now and with every leak of the runs table mended: a saved leak is not air gained at a hood. */
 export function atHoods(frame: Frame): SheetCell[] {
   const names = runsByName(frame, NAMES, HOODS);
-  const code = onceRunsAndCurve(frame, solved(frame), "blank").slice(1);
   const { flow, runs } = { flow: frame.sheet("flow"), runs: frame.sheet("runs") };
+  const sealed = frame.ref("flow", besideCell("sealed", FLOW_HEADER));
   const cells: SheetCell[] = [
     text(`A${HOODS - 4}`, "What mending gives at each open hood", "section"),
     text(
@@ -34,7 +26,7 @@ export function atHoods(frame: Frame): SheetCell[] {
     ),
     text(
       `A${HOODS - 2}`,
-      "Column F is what SOLVE gives as the airflow of the same table with its columns of leaks left blank.",
+      `Column F is column ${beside.sealed} of the sheet ${flow}: what SOLVE gives as the airflow of the same table with its columns of leaks left blank.`,
       "note",
     ),
     text(`F${HOODS - 1}`, "With all mended", "numberHeader"),
@@ -43,13 +35,7 @@ export function atHoods(frame: Frame): SheetCell[] {
     formula(`C${HOODS}`, headingIn(frame, "Hood gets", "airflow"), "numberHeader"),
     text(`D${HOODS}`, "Share of wanted", "numberHeader"),
     formula(`E${HOODS}`, headingIn(frame, "Its leak now", "airflow"), "numberHeader"),
-    ...spillOf(
-      MENDED_COLUMN,
-      HOODS,
-      HOODS_LAST,
-      [formatOf(frame, "airflow")],
-      `=IF(ISERROR(${flowHeaderCell(frame)}),"see ${flow}",${code})`,
-    ),
+    formula(`F${HOODS}`, `=IF(ISERROR(${sealed}),"see ${flow}",${sealed}&"")`, "numberHeader"),
     formula(`G${HOODS}`, headingIn(frame, "It gains", "airflow"), "numberHeader"),
     text(`${PLACE}${HOODS}`, "Row of the table", "numberHeader"),
     ...names.cells,
@@ -64,6 +50,7 @@ function row(frame: Frame, at: number, names: RunsByName): SheetCell[] {
   const [airflow, leak] = [flowCell(frame, "airflow", here), flowCell(frame, "leak", here)];
   const place = `$${PLACE}${at}`;
   const wants = ofRun(frame, "Airflow", place);
+  const sealed = frame.ref("flow", besideCell("sealed", here));
   const isHood = `AND(${ofRun(frame, "Hood", place)}<>"",${flowCell(frame, "gate", here)}<>"shut")`;
   const forHood = (fan: string, hood: string): string =>
     `=IF(A${at}="","",IF(A${at}="Fan",${fan},IF(${isHood},${hood},"")))`;
@@ -75,6 +62,7 @@ function row(frame: Frame, at: number, names: RunsByName): SheetCell[] {
     formula(`C${at}`, forHood(airflow, `${airflow}-${leak}`), "result", whole),
     formula(`D${at}`, `=IF(OR(COUNT(B${at})=0,COUNT(C${at})=0),"",C${at}/B${at})`, "result", { format: "0%" }),
     formula(`E${at}`, `=IF(A${at}="","",${leak})`, "result", fine),
+    formula(`F${at}`, `=IF(COUNT(${sealed})=0,"",${sealed})`, "result", whole),
     formula(`G${at}`, `=IF(OR(COUNT(C${at})=0,COUNT(F${at})=0),"",F${at}-C${at})`, "total", fine),
     formula(`${PLACE}${at}`, `=IF(OR(A${at}="",A${at}="Fan"),"",${names.placeOf(plainName(`$A${at}`))})`, "unit"),
   ];

@@ -8,7 +8,7 @@ import { onceRunsAndCurve } from "../parts/answerReferences";
 import { curveInUse, runsInUse } from "../parts/inUse";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
-import { flowHeaderCell, GAIN_COLUMN, inLog, inWorked, LOG, LOG_LAST } from "./layout";
+import { GAIN_COLUMN, inLog, inWorked, LOG, LOG_LAST } from "./layout";
 
 /** A reading of 0 is handed on by its word, since a host may send a blank as 0. */
 const reading = (cells: string): string => `IF(${cells}="","",IF(${cells}=0,"still",${cells}))`;
@@ -18,7 +18,6 @@ export function hoodsGain(frame: Frame): SheetCell[] {
   const system = `${runsInUse(frame)},${curveInUse(frame)}`;
   const read = `${inLog("A")},${reading(inWorked("K"))},${reading(inWorked("L"))},${inWorked("M")}`;
   const call = `DUCT.LEAKGAINS(${system},${read},${openRuns(frame)},${frame.name("density")},${frame.name("units")})`;
-  const code = onceRunsAndCurve(frame, call, "blank").slice(1);
   return [
     text(
       cellAddress(GAIN_COLUMN, LOG - 1),
@@ -32,7 +31,7 @@ export function hoodsGain(frame: Frame): SheetCell[] {
       leakGainColumns.map(({ key, quantity }) =>
         quantity === null ? null : formatOf(frame, key === "gained" ? "leak" : quantity),
       ),
-      `=IF(ISERROR(${flowHeaderCell(frame)}),"see ${frame.sheet("flow")}",${code})`,
+      onceRunsAndCurve(frame, call, "blank"),
     ),
   ];
 }

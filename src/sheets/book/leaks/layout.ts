@@ -1,8 +1,8 @@
 import { leakGainColumns, type SolveKey } from "../../../reference/answerColumns";
 import { placeOfColumn } from "../../../reference/columnsOfAnswers";
-import { cellAddress, columnLetters } from "../../address";
+import { columnLetters } from "../../address";
 import type { Frame } from "../frame";
-import { FLOW_COLUMN, FLOW_HEADER, FLOW_LAST } from "../layout";
+import { FLOW_HEADER, FLOW_LAST } from "../layout";
 import { answerColumn, answerLetters, FLOW_ANSWER } from "../parts/answerReferences";
 import { inRows } from "../parts/block";
 
@@ -34,6 +34,7 @@ export const LOG_LAST = LOG + 16;
 export const WORKED = LOG_LAST + 4; // row of the header
 export const WORKED_FIRST = WORKED + 1;
 const WORKED_LAST = WORKED + LOG_LAST - LOG;
+export const UNIT_LEAK_CELL = `$Z$${WORKED_FIRST}`; // what an opening of 1 lets through at a suction of 1
 export const WORKED_NOTES = WORKED_LAST + 1;
 
 export const HOODS = WORKED_NOTES + 10; // row of the header
@@ -59,5 +60,3 @@ export const flowCell = (frame: Frame, key: SolveKey, row: number): string =>
 
 /** SOLVE's answer has the order of the runs table. */
 export const flowRow = (hoodsRow: number): number => hoodsRow - HOODS + FLOW_HEADER;
-
-export const flowHeaderCell = (frame: Frame): string => frame.ref("flow", cellAddress(FLOW_COLUMN, FLOW_HEADER));

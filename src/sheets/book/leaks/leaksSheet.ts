@@ -17,7 +17,7 @@ export { emptyLeaks, exampleLeaks, type LeaksContents } from "./contents";
 /** The leaks of the gates before and after mending, what that saved, and which to mend next. */
 export const leaksSheet: SheetOf<LeaksContents> = (frame, { invented, head, repeats, gates }) => ({
   name: frame.sheet("leaks"),
-  columns: [22, 9, 18, 9, 9, 9, 8.5, 8, 9, 66, 11, 11, 11, 11, 11, 15, ...new Array<number>(7).fill(11), 12],
+  columns: [22, 9, 18, 9, 9, 9, 8.5, 8, 9, 66, 11, 11, 11, 11, 11, 15, ...new Array<number>(7).fill(11), 12, 11, 13],
   tallRows: [
     { row: LOG, lines: 4 },
     { row: WORKED, lines: 4 },

@@ -2,13 +2,25 @@ import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { blockOf } from "../parts/block";
-import { formatOf, headingIn, unitWord } from "../parts/units";
-import { HEAD_CELL, inLog, inWorked, LOG_FIRST, LOG_LAST, METER, WORKED, WORKED_NOTES, workedRow } from "./layout";
+import { bySystem, formatOf, headingIn, unitWord } from "../parts/units";
+import {
+  HEAD_CELL,
+  inLog,
+  inWorked,
+  LOG_FIRST,
+  LOG_LAST,
+  UNIT_LEAK_CELL,
+  WORKED,
+  WORKED_NOTES,
+  workedRow,
+} from "./layout";
 import { differenceCall, floor, percent } from "./meter";
 import { workedGate } from "./workedGate";
 
 const ESTIMATE_NOTE =
   "An estimate of common practice for that condition and diameter at the typed suction: measure yours.";
+const AT_ONE_NOTE =
+  "The same at a suction of 1. A leak goes with the root of the suction, so column C waits for no other function.";
 const AREA_NOTE = "The opening that would pass the leak at the typed suction. It is what a patch has to close.";
 const CHANCE_NOTE =
   "What chance alone makes of no change, once in 20 times, by how far the readings above stray. The meter's own lasting error and a wrong area are in both readings and drop out.";
@@ -26,33 +38,34 @@ const block = (letters: string): string => plain(inWorked(letters));
 const codes = (frame: Frame) => {
   const [units, density] = [frame.name("units"), frame.name("density")];
   return {
-    estimate: `=DUCT.GATELEAK(${block("U")},${block("V")},${block("W")},${density},${units})`,
-    elsewhere: `=IF(${block("M:N")}="","",DUCT.LEAKAT(${block("K:L")},${block("M:N")},${block("O:P")}))`,
-    area: `=IF(${block("M:N")}="","",DUCT.LEAKAREA(${block("K:L")},${block("M:N")},,${density},${units}))`,
+    estimate: `=DUCT.GATELEAK(${block("U")},${block("V")},1,${density},${units})`,
+    unitLeak: `=DUCT.LEAK(1,1,,${density},${units})`,
     error: `=DUCT.AIRFLOWERROR(${block("Q")},${HEAD_CELL},${percent},${floor(frame)},,${units})`,
   };
 };
 
-/** What the log means, gate by gate: four functions over whole columns, and ordinary formulas. */
+/**
+ * What the log means, gate by gate: functions over whole columns, and ordinary formulas. What goes with the root of the suction is
+ * asked of the functions at a suction of 1: the suction itself may come from SOLVE, and a host asks for one function after the other.
+ */
 export function workedOut(frame: Frame): SheetCell[] {
-  const { estimate, elsewhere, area, error } = codes(frame);
+  const { estimate, unitLeak, error } = codes(frame);
   const leak = formatOf(frame, "leak");
   const cells: SheetCell[] = [
     text(`A${WORKED - 2}`, "The same gates, worked out", "section"),
     text(
       `A${WORKED - 1}`,
-      `Columns K to X, at the right, hold the meter's error and what the functions are handed.`,
+      `Columns K to Z, at the right, hold the meter's error and what the functions are handed.`,
       "note",
     ),
     ...headers(frame),
-    ...blockOf(inWorked("C"), leak, estimate),
-    ...blockOf(inWorked("E:F"), leak, elsewhere),
-    ...blockOf(inWorked("G:H"), frame.units === "SI" ? "#,##0" : "0.00", area),
+    ...blockOf(inWorked("Y"), leak, estimate),
+    formula(plain(UNIT_LEAK_CELL), unitLeak, "result", { format: frame.units === "SI" ? "0.0000" : "0.00" }),
     ...blockOf(inWorked("R"), leak, error),
     ...[
-      `C: ${estimate}`,
-      `E and F: ${elsewhere}`,
-      `G and H: ${area}`,
+      `Y: ${estimate}`,
+      `Z: ${unitLeak}`,
+      "C: Y times the root of the suction. E, F: the leak times the root of D over the suction while it was read. G, H: the leak over Z and the root of that suction.",
       `R: ${error}`,
       `S: ${differenceCall}, grown with the larger reading`,
     ].map((words, index) => text(`A${WORKED_NOTES + index}`, words, "note")),
@@ -101,8 +114,14 @@ function headers(frame: Frame): SheetCell[] {
     measured("V", "Across", "diameter"),
     measured("W", "Suction", "pressure"),
     measured("X", "Waits to be mended", "airflow", WAITS_NOTE),
+    measured("Y", "Estimate at a suction of 1", "airflow", AT_ONE_NOTE),
+    formula(
+      `Z${WORKED}`,
+      `="1 "&${bySystem(frame, '"in²"', '"mm²"')}&" leaks at a suction of 1 ("&${unitWord(frame, "airflow")}&")"`,
+      "numberHeader",
+    ),
   ];
 }
 
 /** The name of the gate to mend next, in words where there is none. */
-export const nextGate = `=IF(COUNT(${inWorked("B")})=0,IF(COUNT(${inWorked("K")})=0,"no leak logged yet",IF(COUNT(${inWorked("R")})=0,"see B${METER + 1} to B${METER + 3}","none left")),INDEX(${inLog("A")},MATCH(1,${inWorked("B")},0)))`;
+export const nextGate = `=IF(COUNT(${inWorked("B")})=0,IF(COUNT(${inWorked("K")})=0,"no leak logged yet","none left"),INDEX(${inLog("A")},MATCH(1,${inWorked("B")},0)))`;

@@ -2,7 +2,16 @@ import { formula } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { formatOf } from "../parts/units";
-import { CHANCE_CELL, flowColumn, inWorked, MOST_CELL, REPEATS_MEAN, REPEATS_TYPED, WORKED_FIRST } from "./layout";
+import {
+  CHANCE_CELL,
+  flowColumn,
+  inWorked,
+  MOST_CELL,
+  REPEATS_MEAN,
+  REPEATS_TYPED,
+  UNIT_LEAK_CELL,
+  WORKED_FIRST,
+} from "./layout";
 import { headArea, hours } from "./meter";
 
 /** The row of one gate; what the functions answer over whole columns is not written here. */
@@ -11,13 +20,23 @@ export function workedGate(frame: Frame, log: number, at: number): SheetCell[] {
   const pressure = { format: formatOf(frame, "pressure") };
   const cell = (letter: string, code: string, extra: { format?: string } = {}): SheetCell =>
     formula(`${letter}${at}`, `=${code}`, "result", extra);
+  const area = { format: frame.units === "SI" ? "#,##0" : "0.00" };
   const { typed, other, told } = suctions(frame, log, at);
+  const elsewhere = (leakage: string, read: string, there: string): string =>
+    `IF(OR(COUNT(${leakage}${at})=0,COUNT(${read}${at})=0,COUNT(${there}${at})=0),"",IF(${there}${at}<0,"",${leakage}${at}*SQRT(${there}${at}/${read}${at})))`;
+  const opening = (leakage: string, read: string): string =>
+    `IF(OR(COUNT(${leakage}${at})=0,COUNT(${read}${at})=0),"",${leakage}${at}/(${UNIT_LEAK_CELL}*SQRT(${read}${at})))`;
   return [
     cell("A", `A${log}&""`),
     cell("B", order(at), { format: "0" }),
+    cell("C", `IF(OR(COUNT(W${at})=0,COUNT(Y${at})=0),"",Y${at}*SQRT(W${at}))`, leak),
     cell("D", other, pressure),
+    cell("E", elsewhere("K", "M", "O"), leak),
+    cell("F", elsewhere("L", "N", "P"), leak),
+    cell("G", opening("K", "M"), area),
+    cell("H", opening("L", "N"), area),
     cell("I", paid(log, at), { format: "0.00" }),
-    cell("J", `IF(ISERROR(C${at}),${UNKNOWN_CONDITION},${told})`),
+    cell("J", `IF(ISERROR(Y${at}),${UNKNOWN_CONDITION},${told})`),
     cell("K", sound(log, "E"), leak),
     cell("L", sound(log, "F"), leak),
     cell("M", `IF(K${at}="","",${typed})`, pressure),
@@ -27,8 +46,8 @@ export function workedGate(frame: Frame, log: number, at: number): SheetCell[] {
     cell("Q", speed(frame, `K${at}`), { format: formatOf(frame, "velocity") }),
     cell("S", chance(at), leak),
     cell("T", needed(log, at), { format: "0" }),
-    cell("U", `IF(COUNT(V${at}:W${at})<2,"",C${log}&"")`),
-    cell("V", `IF(OR(C${log}="",COUNT(B${log})=0,${typed}=""),"",IF(B${log}>0,B${log},""))`),
+    cell("U", `IF(COUNT(V${at})=0,"",C${log}&"")`),
+    cell("V", `IF(OR(C${log}="",COUNT(B${log})=0),"",IF(B${log}>0,B${log},""))`),
     cell("W", `IF(COUNT(V${at})=0,"",${typed})`, pressure),
     cell("X", waits(log, at), leak),
   ];
@@ -51,11 +70,12 @@ function suctions(frame: Frame, log: number, at: number) {
   const typed = `IF(COUNT(D${log})=0,${ofFlow},IF(D${log}>0,D${log},""))`;
   const flow = frame.sheet("flow");
   const missing = `IF(D${log}="","type the suction in D${log}","check it: the suction must be a number above 0")`;
+  const blown = `"sheet ${flow} has no suction there now: air is blown out of this run"`;
   const from = `IF(ISNUMBER(${solved}),IF(D${log}="","sheet ${flow}, as in column D left blank","sheet ${flow}, where the run has this name"),"as typed: sheet ${flow} gives none for this name")`;
   return {
     typed,
     other: `IF(A${log}="","",IF(ISNUMBER(${solved}),${solved},${typed}))`,
-    told: `IF(OR(A${log}="",COUNT(K${at})=0),"",IF(${typed}="",${missing},${from}))`,
+    told: `IF(OR(A${log}="",COUNT(K${at})=0),"",IF(${typed}="",${missing},IF(D${at}<0,${blown},${from})))`,
   };
 }
 

@@ -18,6 +18,7 @@ export const RESULTS = TRAVERSE_LAST + 2; // row of their title
 export const MEAN_CELL = `$B$${RESULTS + 1}`;
 export const AIRFLOW_CELL = `$B$${RESULTS + 2}`;
 export const ERROR_CELL = `$B$${RESULTS + 3}`;
+export const AREA_CELL = `$B$${RESULTS + 4}`;
 export const LAST_ROW = RESULTS + 8;
 
 /** The log of a filter, under the traverse: settings, what it comes to, and a row for each reading. */
