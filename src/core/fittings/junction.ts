@@ -26,10 +26,10 @@ export interface Junction {
 
 /** The loss of one leg and how it changes, the three taken as if they could change apart. */
 export interface LegLoss {
-  readonly loss: number; // [Pa] of total pressure, from the leg into the main; below 0 where the others draw its air along
-  readonly byOwn: number; // [Pa s/m3] with the leg's airflow
-  readonly byMain: number; // [Pa s/m3] with the main's airflow
-  readonly byPush: number; // [-] with what all legs push
+  loss: number; // [Pa] of total pressure, from the leg into the main; below 0 where the others draw its air along
+  byOwn: number; // [Pa s/m3] with the leg's airflow
+  byMain: number; // [Pa s/m3] with the main's airflow
+  byPush: number; // [-] with what all legs push
 }
 
 export const WIDE = 0.35; // [-] area of a branch over the main's, above which the factor is not 1
@@ -102,10 +102,18 @@ export const pushOf = ({ legs }: Junction, airflows: ArrayLike<number>): number 
  * @param own [m3/s] its airflow; below 0 where it runs backwards
  * @param main [m3/s] all that arrives
  * @param push [Pa] as `pushOf` has it
+ * @param law where they are written; new when left out
  * @returns [Pa] and its slopes; 0 where nothing arrives in the main
  * @source crane410 equations 2-35 to 2-37, in which the straight duct is as wide as the main; other widths by the same balance
  */
-export function legLoss(junction: Junction, place: number, own: number, main: number, push: number): LegLoss {
+export function legLoss(
+  junction: Junction,
+  place: number,
+  own: number,
+  main: number,
+  push: number,
+  law: LegLoss = { loss: 0, byOwn: 0, byMain: 0, byPush: 0 },
+): LegLoss {
   const { resistance, isBranch, lessened, turned } = junction.legs[place]!;
   const carried = Math.max(main, 0);
   const balance = junction.resistance * carried * carried + resistance * own * Math.abs(own) - push;
@@ -113,21 +121,19 @@ export function legLoss(junction: Junction, place: number, own: number, main: nu
   const balanceByMain = 2 * junction.resistance * carried;
   if (!isBranch) {
     const spared = turned * junction.resistance;
-    return {
-      loss: balance - spared * carried * (carried - own),
-      byOwn: balanceByOwn + spared * carried,
-      byMain: balanceByMain - spared * (2 * carried - own),
-      byPush: -1,
-    };
+    law.loss = balance - spared * carried * (carried - own);
+    law.byOwn = balanceByOwn + spared * carried;
+    law.byMain = balanceByMain - spared * (2 * carried - own);
+    law.byPush = -1;
+    return law;
   }
   const share = carried > 0 ? within01(own / carried) : 0;
   const printed = Math.max(FACTOR * (1 - share), LEAST_FACTOR);
   const factor = 1 + lessened * (printed - 1);
   const slope = share > 0 && printed > LEAST_FACTOR ? (-lessened * FACTOR * balance) / carried : 0;
-  return {
-    loss: factor * balance,
-    byOwn: factor * balanceByOwn + slope,
-    byMain: factor * balanceByMain - slope * share,
-    byPush: -factor,
-  };
+  law.loss = factor * balance;
+  law.byOwn = factor * balanceByOwn + slope;
+  law.byMain = factor * balanceByMain - slope * share;
+  law.byPush = -factor;
+  return law;
 }

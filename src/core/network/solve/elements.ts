@@ -1,6 +1,7 @@
 import { AIR_VISCOSITY } from "../../air/constants";
 import { deviceAirFactor } from "../../devices/deviceLoss";
 import { altshulRoot } from "../../friction/frictionFactor";
+import type { LegLoss } from "../../fittings/junction";
 import { DISCHARGE_COEFFICIENT } from "../../leaks/openingLeak";
 import { sectionArea } from "../../section/section";
 import type { Surroundings } from "../designPass";
@@ -81,6 +82,7 @@ export const roomFor = (runs: number): Room => ({
 export interface Crossing {
   readonly legs: { -readonly [Key in keyof StraightLeg]: number }[]; // as many as any junction has
   readonly lines: LegLine[];
+  readonly law: LegLoss;
 }
 
 const SMALLEST_ENTRY = 1e-12; // [-] an entry without any loss would leave its airflow undetermined
@@ -106,7 +108,7 @@ export function elementsOf(
   rows.fill(0, 0, runs.length * WIDTH);
   meets.fill(0, 0, runs.length);
   const meetings = meetingsOf(network, surroundings.density);
-  const crossing = { legs: [], lines: [] };
+  const crossing = { legs: [], lines: [], law: { loss: 0, byOwn: 0, byMain: 0, byPush: 0 } };
   const elements = { rows, starts, order, down, kind, cut, meets, meetings, crossing, arriving, losses };
   for (let place = 0; place < order.length; place++) starts[order[place]!] = place * WIDTH;
   discharge.forEach((index, place) => (starts[index] = (order.length + place) * WIDTH));

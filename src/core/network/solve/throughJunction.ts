@@ -15,7 +15,7 @@ import { AIRFLOW, ARRIVING_OFFSET, ARRIVING_RATE, DOWN_OFFSET, DOWN_RATE, LOSS, 
  */
 export function throughJunction({ rows, starts, kind, crossing }: Elements, meeting: Meeting, at: number): number {
   const { junction, factors } = meeting;
-  const { legs, lines } = crossing;
+  const { legs, lines, law } = crossing;
   let carried = 0;
   let push = 0;
   for (let place = 0; place < meeting.legs.length; place++) {
@@ -31,7 +31,7 @@ export function throughJunction({ rows, starts, kind, crossing }: Elements, meet
     if (kind[index] === STILL) continue;
     const from = starts[index]!;
     const own = rows[from + AIRFLOW]!;
-    const law = legLoss(junction, place, own, carried, push);
+    legLoss(junction, place, own, carried, push, law);
     const factor = factors[place]!;
     const loss = factor * law.loss;
     const leg = legs[count++]!;
