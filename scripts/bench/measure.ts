@@ -18,6 +18,19 @@ export function timeRatio(job: () => void, other: () => void, rounds = 41): Meas
 export const jobTime = (job: () => void, rounds = 9): Measured =>
   measuredOf(warmed(Array.from({ length: rounds }, () => timeOf(job, 1) / 1000)));
 
+/** The time of a job's first call, in seconds: most of it may be the engine's, which has not compiled the job yet. */
+export function firstTime(job: () => void): Measured {
+  const took = timeOf(job, 1) / 1000;
+  return { middle: took, from: took, to: took };
+}
+
+const WARM_TABLE = 1000; // ms; a function of a table runs so much code that fewer calls leave part of it to be compiled
+
+/** Calls a job until the engine has compiled what it runs. */
+export function warmUp(job: () => void): void {
+  for (const start = performance.now(); performance.now() - start < WARM_TABLE;) job();
+}
+
 const warmed = (all: readonly number[]): readonly number[] => all.slice(Math.floor(all.length / 4));
 
 /** The middle and the quarters of some numbers, at least one. */

@@ -1,7 +1,8 @@
 import { requireWithin } from "../errors";
 import { LAMINAR_END, LAMINAR_END_FACTOR, TURBULENT_START } from "./flowRegime";
 
-const TO_DECIMAL = 2 / Math.LN10; // 2 log10(y) = TO_DECIMAL ln(y)
+/** 2 log10(y) = TO_DECIMAL ln(y). */
+export const TO_DECIMAL = 2 / Math.LN10;
 
 /** Rougher than this share of the diameter a wall is no longer a rough wall but an obstacle. */
 export const ROUGHEST = 0.2;
@@ -15,7 +16,7 @@ export const ROUGHEST = 0.2;
  *
  * @param reynolds [-] above 0
  * @param relativeRoughness [-] wall roughness / diameter, 0 to 0.2 (the equation was fitted to 0.05)
- * @param near [-] 1/sqrt(f) where it is known about; it saves steps, and the result is the same
+ * @param near [-] 1/sqrt(f), of Re 4000 below it, where it is known about; it saves steps, and the result is the same
  * @returns [-] Darcy friction factor (four times Fanning's)
  * @throws DomainError if an argument is outside its range
  * @source colebrook1939 Colebrook-White with 3.7 and 2.51; hagenPoiseuille below Re 2000
@@ -27,7 +28,7 @@ export function frictionFactor(reynolds: number, relativeRoughness: number, near
   if (reynolds <= LAMINAR_END) return 64 / reynolds;
   if (reynolds >= TURBULENT_START) return colebrook(reynolds, relativeRoughness, near);
   const share = (reynolds - LAMINAR_END) / (TURBULENT_START - LAMINAR_END);
-  return LAMINAR_END_FACTOR + share * (colebrook(TURBULENT_START, relativeRoughness) - LAMINAR_END_FACTOR);
+  return LAMINAR_END_FACTOR + share * (colebrook(TURBULENT_START, relativeRoughness, near) - LAMINAR_END_FACTOR);
 }
 
 const SETTLED = 1e-4; // a step this small leaves an error of its cube, of a number near 7

@@ -34,6 +34,20 @@ describe("frictionFactor", () => {
     expect(Math.abs(frictionFactor(1e7, 0) - 0.00810266943)).toBeLessThanOrEqual(halfLastDigit("0.00810266943"));
   });
 
+  // 1/sqrt(f) of turbulent air in a duct lies between 3 and 15; below Re 4000 it stands for the end of the line there.
+  test("is the same from wherever its root is thought to be", () => {
+    fc.assert(
+      fc.property(
+        logarithmic(100, 1e8),
+        roughness,
+        fc.double({ min: 3, max: 15, noNaN: true }),
+        (reynolds, rough, near) => {
+          expect(relative(frictionFactor(reynolds, rough, near), frictionFactor(reynolds, rough))).toBeLessThan(1e-13);
+        },
+      ),
+    );
+  });
+
   test("solves Colebrook's equation to the last digits", () => {
     fc.assert(
       fc.property(turbulent, roughness, (reynolds, rough) => {

@@ -117,8 +117,7 @@ export function elementsOf(
     down[place] = to < 0 ? -1 : starts[to]!;
   }
   for (const meeting of meetings) if (meeting !== null) setMeeting(elements, meeting.main, meeting, meeting.legs);
-  for (const index of order) setRun(elements, index, runs[index]!, surroundings);
-  for (const index of discharge) setRun(elements, index, runs[index]!, surroundings);
+  for (let index = 0; index < runs.length; index++) setRun(elements, index, runs[index]!, surroundings);
   setOutlet(elements, network);
   setEnds(elements, network, surroundings);
   return elements;

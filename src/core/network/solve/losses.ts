@@ -1,6 +1,6 @@
 import { mitreInSlowAir } from "../../fittings/slowAir";
 import { LAMINAR_END, LAMINAR_END_FACTOR, TURBULENT_START } from "../../friction/flowRegime";
-import { frictionFactor, ROUGHEST } from "../../friction/frictionFactor";
+import { TO_DECIMAL } from "../../friction/frictionFactor";
 import {
   AIRFLOW,
   DEVICE,
@@ -24,7 +24,6 @@ import {
  * back takes memory wherever the engine does not build the function in.
  */
 
-const TO_DECIMAL = 2 / Math.LN10;
 const NEAR = 4e-4; // u^2 below which a series cut off at u^7 is right to the last digit
 
 /**
@@ -73,7 +72,8 @@ export function setFittings(rows: Float64Array, at: number): void {
 
 /**
  * Friction of one straight length. Its 1/sqrt(f) is carried from one airflow to the next: while a solver closes in on the
- * airflows, one step of Chebyshev's per visit brings Colebrook-White along instead of solving it anew.
+ * airflows, one step of Chebyshev's per visit brings Colebrook-White along instead of solving it anew. Between
+ * layers and turbulence it is that of Re 4000, where the line from one to the other ends.
  *
  *     turbulent: d ln f / d ln Re = -2 s / (1 + s),  s = 2 b / (ln 10 (a + b x)),  x = 1/sqrt(f), a = (e/D)/3.7, b = 2.51/Re
  *
@@ -89,37 +89,38 @@ export function addFriction(rows: Float64Array, at: number, length: number): voi
   const airflow = Math.abs(rows[at + AIRFLOW]!);
   const perFlow = rows[at + REYNOLDS]!;
   const reynolds = perFlow * airflow;
-  if (reynolds >= TURBULENT_START) {
-    const b = 2.51 / reynolds;
-    const x = rows[from + ROOT]!;
-    const inside = rows[from + WALL]! + b * x;
-    const known = rows[from + LOG_OF]!;
-    // ln y from that of a number close by, sooner than from nothing: ln y = ln y0 + 2 (u + u^3/3 + ...) with u = (y - y0)/(y + y0)
-    const u = (inside - known) / (inside + known);
-    const square = u * u;
-    if (!(square < NEAR)) knowLogarithm(rows, from, inside);
-    const beyond = square < NEAR ? 2 * u * (1 + square * (1 / 3 + square * (1 / 5 + square / 7))) : 0;
-    const perInside = b / inside;
-    const s = TO_DECIMAL * perInside;
-    const perSlope = 1 / (1 + s);
-    const newton = (x + TO_DECIMAL * (rows[from + LOG]! + beyond)) * perSlope;
-    const next = x - newton * (1 - 0.5 * newton * s * perInside * perSlope);
-    rows[from + ROOT] = next;
-    const perAirflow = (resistance * airflow) / (next * next);
-    rows[at + LOSS]! += perAirflow * airflow;
-    rows[at + SLOPE]! += 2 * perAirflow * perSlope; // 2 - 2 s / (1 + s)
-  } else if (reynolds <= LAMINAR_END) {
+  if (reynolds <= LAMINAR_END) {
     const perAirflow = (resistance * 64) / perFlow;
     rows[at + LOSS]! += perAirflow * airflow;
     rows[at + SLOPE]! += perAirflow;
-  } else {
-    const relativeRoughness = Math.min(3.7 * rows[from + WALL]!, ROUGHEST); // not above it by a last digit
-    const bandEnd = frictionFactor(TURBULENT_START, relativeRoughness);
-    const rise = (bandEnd - LAMINAR_END_FACTOR) / (TURBULENT_START - LAMINAR_END);
-    const factor = LAMINAR_END_FACTOR + rise * (reynolds - LAMINAR_END);
-    rows[at + LOSS]! += resistance * factor * airflow * airflow;
-    rows[at + SLOPE]! += resistance * airflow * (2 * factor + rise * reynolds);
+    return;
   }
+  const b = 2.51 / Math.max(reynolds, TURBULENT_START);
+  const x = rows[from + ROOT]!;
+  const inside = rows[from + WALL]! + b * x;
+  const known = rows[from + LOG_OF]!;
+  // ln y from that of a number close by, sooner than from nothing: ln y = ln y0 + 2 (u + u^3/3 + ...) with u = (y - y0)/(y + y0)
+  const u = (inside - known) / (inside + known);
+  const square = u * u;
+  if (!(square < NEAR)) knowLogarithm(rows, from, inside);
+  const beyond = square < NEAR ? 2 * u * (1 + square * (1 / 3 + square * (1 / 5 + square / 7))) : 0;
+  const perInside = b / inside;
+  const s = TO_DECIMAL * perInside;
+  const perSlope = 1 / (1 + s);
+  const newton = (x + TO_DECIMAL * (rows[from + LOG]! + beyond)) * perSlope;
+  const next = x - newton * (1 - 0.5 * newton * s * perInside * perSlope);
+  rows[from + ROOT] = next;
+  const perAirflow = (resistance * airflow) / (next * next);
+  if (reynolds >= TURBULENT_START) {
+    rows[at + LOSS]! += perAirflow * airflow;
+    rows[at + SLOPE]! += 2 * perAirflow * perSlope; // 2 - 2 s / (1 + s)
+    return;
+  }
+  const first = LAMINAR_END_FACTOR * resistance * airflow;
+  const rise = (perAirflow - first) / (TURBULENT_START - LAMINAR_END);
+  const between = first + rise * (reynolds - LAMINAR_END);
+  rows[at + LOSS]! += between * airflow;
+  rows[at + SLOPE]! += 2 * between + rise * reynolds;
 }
 
 function knowLogarithm(rows: Float64Array, from: number, y: number): void {

@@ -1,6 +1,7 @@
 import { deviceAirFactor } from "../../devices/deviceLoss";
 import { mitreInSlowAir } from "../../fittings/slowAir";
-import { frictionFactor } from "../../friction/frictionFactor";
+import { TURBULENT_START } from "../../friction/flowRegime";
+import { frictionFactor, ROUGHEST, TO_DECIMAL } from "../../friction/frictionFactor";
 import { reynoldsOf } from "../../friction/reynoldsNumber";
 import { DISCHARGE_COEFFICIENT } from "../../leaks/openingLeak";
 import type { Surroundings } from "../designPass";
@@ -64,7 +65,7 @@ export function residualOf(
   for (let index = 0; index < runs.length; index++) {
     const run = runs[index]!;
     if (run.side === "discharge" || stillAt(index)) continue;
-    addLoss(along, index, run, airflow[index]!, surroundings, known);
+    addLoss(along, index, run, airflow, surroundings, known);
     const area = areaOf(run);
     const downstream = joins[index]! < 0 ? suctionAtFan : suction[joins[index]!]!;
     const missed = suction[index]! + along[index]! - downstream;
@@ -95,29 +96,60 @@ function addLoss(
   losses: Float64Array,
   index: number,
   run: Run,
-  carried: number,
-  { density, hoseRoughness }: Surroundings,
+  airflows: Float64Array,
+  surroundings: Surroundings,
   known: Known,
 ): void {
+  const carried = airflows[index]!;
   if (carried === 0) return;
-  const { diameter, device, length, hoseLength } = run;
+  const { density } = surroundings;
+  const { device } = run;
   const airflow = Math.abs(carried);
   const velocity = airflow / areaOf(run);
-  const reynolds = reynoldsOf(velocity, diameter, density);
-  const start = known.starts[index]!;
-  let k = run.coefficient;
-  if (length > 0)
-    k += (length / diameter) * frictionFactor(reynolds, run.roughness / diameter, known.rows[start + PIPE + ROOT]);
-  if (hoseLength > 0) {
-    const wall = (run.hoseRoughness ?? hoseRoughness) / diameter;
-    k += ((hoseLength * run.hoseTimes) / diameter) * frictionFactor(reynolds, wall, known.rows[start + HOSE + ROOT]);
-  }
-  if (run.mitreCoefficient > 0) k += run.mitreCoefficient * (mitreInSlowAir(reynolds).times - 1);
-  let loss = k * 0.5 * density * velocity * velocity;
+  const before = losses[index]!;
+  losses[index] = run.coefficient;
+  if (run.length > 0) addLength(losses, index, run, airflows, surroundings, known, PIPE);
+  if (run.hoseLength > 0) addLength(losses, index, run, airflows, surroundings, known, HOSE);
+  if (run.mitreCoefficient > 0)
+    losses[index] += run.mitreCoefficient * (mitreInSlowAir(reynoldsOf(velocity, run.diameter, density)).times - 1);
+  let loss = losses[index] * 0.5 * density * velocity * velocity;
   if (device !== null)
     loss +=
       deviceAirFactor(density, device.exponent) * device.ratedLoss * (airflow / device.ratedAirflow) ** device.exponent;
-  losses[index]! += carried < 0 ? -loss : loss;
+  losses[index] = before + (carried < 0 ? -loss : loss);
+}
+
+const CLOSE = 1e-6; // of a number near 7: a step of Newton's leaves an error of its square
+
+/**
+ * K of a straight length, f L/D: from a root that all but meets Colebrook-White by one step, else found from there. It takes and
+ * gives no number by itself: one that is handed on takes memory.
+ */
+function addLength(
+  losses: Float64Array,
+  index: number,
+  run: Run,
+  airflows: Float64Array,
+  { density, hoseRoughness }: Surroundings,
+  { rows, starts }: Known,
+  length: number,
+): void {
+  const { diameter } = run;
+  const reynolds = reynoldsOf(Math.abs(airflows[index]!) / areaOf(run), diameter, density);
+  const isPipe = length === PIPE;
+  const diameters = (isPipe ? run.length : run.hoseLength * run.hoseTimes) / diameter;
+  const relativeRoughness = (isPipe ? run.roughness : (run.hoseRoughness ?? hoseRoughness)) / diameter;
+  const from = starts[index]! + length;
+  const near = rows[from + ROOT]!;
+  let factor = 0;
+  if (reynolds >= TURBULENT_START && relativeRoughness <= ROUGHEST) {
+    const b = 2.51 / reynolds;
+    const inside = relativeRoughness / 3.7 + b * near;
+    const missed = near + TO_DECIMAL * Math.log(inside);
+    const root = near - (missed * inside) / (inside + TO_DECIMAL * b);
+    if (Math.abs(missed) < CLOSE) factor = 1 / (root * root);
+  }
+  losses[index]! += diameters * (factor || frictionFactor(reynolds, relativeRoughness, near));
 }
 
 /** A leak's law as a pressure: rho/2 (L / (C_d A_l))^2 against the static suction P + p_v(Q) that drives it. [Pa] */
