@@ -7,6 +7,7 @@ import type { CellValue, Workbook } from "../../../src/sheets/workbook";
 import type { EngineValues } from "../../support/engine";
 import { inGrid } from "../../support/grid";
 import { differences, sampleBook, type SampleSheet } from "../sampleBooks";
+import { withFewNames } from "../nearest/fewNames";
 import { withFewEntries } from "../translate/fewEntries";
 
 export const ORDER = { kind: "formulas", date: "2026-11-25", version: "0.2.0" } as const;
@@ -22,7 +23,16 @@ export const isRefused = (table: Table, units: Units): boolean =>
   answerOf(table, units).some((row) => row.some((cell: unknown) => cell instanceof CustomFunctions.Error));
 
 /** A copy of a book with these tables, each with BUDGET on a sheet of its own. */
-export function copyOf(tables: readonly Table[], units: Units, answers: readonly Table[], density?: number): Workbook {
+export const copyOf = (...args: Parameters<typeof copyWithAllNames>): Workbook =>
+  withFewNames(copyWithAllNames(...args));
+
+/** The same with all the names that may be offered for a wrong one. */
+export function copyWithAllNames(
+  tables: readonly Table[],
+  units: Units,
+  answers: readonly Table[],
+  density?: number,
+): Workbook {
   const sheets = tables.flatMap((table, index): [string, SampleSheet][] => {
     const range = `A1:${cellAddress(table[0]!.length, table.length)}`;
     const code = `=DUCT.BUDGET(Runs${index}!${range},${density ?? ""},"${units}")`;

@@ -5,7 +5,7 @@ import { materials } from "../../../src/reference/materials";
 import { transport } from "../../../src/reference/transport";
 import { inGrid } from "../../support/grid";
 import { lots } from "../../support/lots";
-import { answerOf, copyOf } from "../budget/inGrid";
+import { answerOf, copyWithAllNames } from "../budget/inGrid";
 import { slipOf, type Slip } from "./slips";
 
 /** So many tables by lot, each with four slips. More are asked by hand: SLIP_TABLES=750 */
@@ -63,7 +63,7 @@ test("a slip in a hood, a fitting, a material, a dust or a run to join is told t
   for (let first = 0; first < TABLES; first += AT_ONCE) {
     const tables = Array.from({ length: Math.min(AT_ONCE, TABLES - first) }, (_, index) => drawn(first + index));
     const answers = tables.map(({ table }) => answerOf(table, "SI"));
-    const book = copyOf(tables.map(({ table }) => table), "SI", answers.map(() => [[null]])); // prettier-ignore
+    const book = copyWithAllNames(tables.map(({ table }) => table), "SI", answers.map(() => [[null]])); // prettier-ignore
     const values = inGrid(book);
     tables.forEach(({ slips }, index) =>
       slips.forEach(({ column, slip }, row) => {
