@@ -117,6 +117,9 @@ describe("the leaks of the invented shed", () => {
     expect(shows.value("Leaks", "J19")).toBe("Read one leak twice or more here, or no difference gets a verdict.");
     expect(shows.errors()).toEqual([]);
     kept.forEach((value, index) => shows.type("Leaks", `${"BCDEF"[index]!}19`, value));
+    shows.type("Leaks", "C19", "none");
+    expect(shows.value("Leaks", "J19")).toBe("check it: the readings must be numbers, or no difference gets a verdict");
+    shows.type("Leaks", "C19", kept[1]!);
     expect(shows.value("Leaks", "J23")).toBe("mended: more than the ± 4.3 cfm of chance");
   });
 
@@ -214,6 +217,7 @@ describe("a log of one's own", () => {
   test("asks for the meter's head before it orders anything", () => {
     log(shows, 23, "a", "3", "5");
     expect(shows.value("Leaks", "J23")).toBe("type the meter's head in B15");
+    expect(shows.value("Leaks", MEND_NEXT_CELL)).toBe("see B15 to B17"); // it is not that none is left
     shows.type("Leaks", "B15", "2.75");
     expect(shows.value("Leaks", "J23")).toBe("mend this one next");
   });

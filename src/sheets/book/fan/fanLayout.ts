@@ -4,7 +4,8 @@ import { CURVE_HEADER, CURVE_LAST } from "../layout";
 
 /** Where things stand on the sheet Fan below its curve. */
 export const SOURCE_CELL = "F5";
-export const KIND_CELL = "$B$5"; // static or total: which pressure the data sheet prints
+export const KIND_CELL = "$B$5"; // which pressure the data sheet prints
+export const KINDS = ["static", "total"] as const;
 export const OUTLET_CELL = "$B$6"; // diameter of the fan's outlet
 export const POINT = CURVE_LAST + 2; // row of the heading of where the fan works
 export const POINT_AIRFLOW = `$B$${POINT + 1}`;

@@ -13,6 +13,7 @@ import type { FanContents } from "./fanContents";
 import {
   DRAWN_OWN,
   KIND_CELL,
+  KINDS,
   OUTLET_CELL,
   PICTURE,
   POINT,
@@ -36,7 +37,6 @@ const OUTLET_NOTE =
   "Diameter of the fan's outlet, for total pressure alone. Of a rectangular outlet: of the circle with the same area.";
 const USED_NOTE =
   "as printed or as read: which curve all sheets take. As read is what the readings further down make of it, with the printed one where nothing was read.";
-const KINDS = ["static", "total"] as const;
 
 /** The fan's curve, where it works on these ducts, and a picture of both. */
 export const fanSheet: SheetOf<FanContents> = (frame, contents) => ({

@@ -5,7 +5,7 @@ import type { Frame } from "../frame";
 import { CURVE_HEADER, CURVE_LAST, CURVE_USED } from "../layout";
 import { bySystem, formatOf, headingIn } from "../parts/units";
 import { answerCell, answerColumn } from "../parts/answerReferences";
-import { KIND_CELL, OUTLET_CELL, OWN, OWN_ANSWER, PRINTED, THROTTLES, USED, USED_CELL } from "./fanLayout";
+import { KIND_CELL, KINDS, OUTLET_CELL, OWN, OWN_ANSWER, PRINTED, THROTTLES, USED, USED_CELL } from "./fanLayout";
 
 const STANDARD = "1.201384"; // kg/m3, 0.075 lb/ft3: the air of a printed curve
 
@@ -80,12 +80,31 @@ export function staticCurve(frame: Frame): SheetCell[] {
   return [...heads, ...rows.flat()];
 }
 
-/** A sentence where all sheets are told to take what was read, and that makes no curve; else where the conversion lacks its outlet, or gives what no fan has. */
+/** The first row of the printed curve that has something and is no point; 0 where all are. */
+function wrongPoint(): string {
+  const [airflows, pressures] = ["A", "B"].map((letter) => `$${letter}$${CURVE_HEADER + 1}:$${letter}$${CURVE_LAST}`);
+  const isPoint = `ISNUMBER(${airflows})*ISNUMBER(${pressures})*(${airflows}>=0)*(${pressures}>=0)`;
+  const wrong = `(LEN(${airflows})+LEN(${pressures})>0)*(1-${isPoint})`;
+  const last = CURVE_LAST + 1;
+  return `MOD(${last}-SUMPRODUCT(MAX(${wrong}*(${last}-ROW(${airflows})))),${last})`;
+}
+
+/**
+ * A sentence where a word is none of those to choose from, which a pasted one may be, or a row of the curve no point; where all sheets are told
+ * to take what was read, and that makes no curve; and where the conversion lacks its outlet, or gives what no fan has.
+ */
 export function curveTrouble(frame: Frame): string {
   const used = `$${PRINTED.pressure}$${CURVE_HEADER + 1}:$${PRINTED.pressure}$${CURVE_LAST}`;
   const own = answerColumn(OWN_ANSWER, "airflow");
   const none = `"Look: the sheets shall use the curve as read, and these readings make none: see A${OWN + 3}. No sheet has a fan."`;
   const missing = `"Look: type the diameter of the fan's outlet, or the total pressure cannot be turned into static pressure."`;
   const negative = `"Look: less than nothing is left of some pressures. Is the outlet's diameter right, in "&${bySystem(frame, '"in"', '"mm"')}&", and is it total pressure?"`;
-  return `=IF(AND(${isAsRead},COUNT(${own})<2),${none},IF(${isTotal},IF(${outletKnown},IF(COUNTIF(${used},"<0")>0,${negative},""),${missing}),""))`;
+  const isOneOf = (cell: string, words: readonly string[]): string =>
+    `OR(${words.map((word) => `LOWER(TRIM(${cell}))="${word}"`).join(",")})`;
+  const kind = `"Look: the pressure printed must be static or total; it counts as static now."`;
+  const choice = `"Look: used must be ${USED.printed} or ${USED.read}; the printed curve is used now."`;
+  const point = `"Look: row "&${wrongPoint()}&" of the curve must have an airflow and a pressure, both numbers from 0 on."`;
+  const words = `IF(NOT(${isOneOf(KIND_CELL, KINDS)}),${kind},IF(NOT(${isOneOf(USED_CELL, Object.values(USED))}),${choice},""))`;
+  const typed = `IF(${words}<>"",${words},IFERROR(IF(${wrongPoint()}>0,${point},""),"Look: an error stands in the curve."))`;
+  return `=IF(${typed}<>"",${typed},IF(AND(${isAsRead},COUNT(${own})<2),${none},IF(${isTotal},IF(${outletKnown},IF(COUNTIF(${used},"<0")>0,${negative},""),${missing}),"")))`;
 }
