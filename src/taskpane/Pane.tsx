@@ -7,13 +7,9 @@ import type { PageSurroundings } from "./office";
 import { stepFocus } from "./stepFocus";
 import { darkTheme, lightTheme } from "./theme";
 import { usePrefersDark } from "./usePrefersDark";
-import { BuildView } from "./views/BuildView";
-import { CautionsView } from "./views/CautionsView";
-import { CheckView } from "./views/CheckView";
-import { FunctionsView } from "./views/FunctionsView";
-import { ShareView } from "./views/ShareView";
 import { StartView } from "./views/StartView";
-import { TablesView } from "./views/TablesView";
+import { type LaterParts, useLaterParts } from "./views/useLaterParts";
+import { ViewComing } from "./views/ViewComing";
 import { views, type ViewName } from "./views/views";
 
 const usePageStyles = makeStaticStyles({
@@ -49,13 +45,14 @@ interface PaneProps {
   readonly host: SheetHost | null;
 }
 
-/** The whole pane: tabs on top and one view under them; views stay as they were left. */
+/** The whole pane: tabs on top and one view under them; views stay as they were left. All but the first come after the tabs. */
 export function Pane({ where, host }: PaneProps): ReactElement {
   usePageStyles();
   const styles = useStyles();
   const theme = usePrefersDark() ? darkTheme : lightTheme;
   const [view, setView] = useState<ViewName>("Start");
   const [units, setUnits] = useState(() => usualUnits(navigator.language));
+  const { parts, failed, ask } = useLaterParts();
   const leftAt = useRef<Partial<Record<ViewName, number>>>({});
 
   const show = (next: ViewName): void => {
@@ -69,16 +66,27 @@ export function Pane({ where, host }: PaneProps): ReactElement {
     document.getElementById(`view-${next}`)?.focus();
   };
 
-  const content: Record<ViewName, ReactElement> = {
-    Start: (
-      <StartView where={where} host={host} shown={view === "Start"} go={go} units={units} chooseUnits={setUnits} />
-    ),
-    Tables: <TablesView host={host} units={units} />,
-    Functions: <FunctionsView host={host} go={go} shown={view === "Functions"} />,
-    Build: <BuildView host={host} go={go} units={units} chooseUnits={setUnits} />,
-    Check: <CheckView host={host} go={go} />,
-    Share: <ShareView host={host} go={go} />,
-    Cautions: <CautionsView />,
+  const viewOf = (name: ViewName): ReactElement => {
+    const chosen = { units, chooseUnits: setUnits };
+    if (name === "Start")
+      return <StartView where={where} host={host} shown={view === "Start"} go={go} parts={parts} {...chosen} />;
+    return parts === null ? <ViewComing failed={failed} ask={ask} /> : laterViewOf(name, parts);
+  };
+  const laterViewOf = (name: Exclude<ViewName, "Start">, parts: LaterParts): ReactElement => {
+    switch (name) {
+      case "Tables":
+        return <parts.TablesView host={host} units={units} />;
+      case "Functions":
+        return <parts.FunctionsView host={host} go={go} shown={view === "Functions"} />;
+      case "Build":
+        return <parts.BuildView host={host} go={go} units={units} chooseUnits={setUnits} />;
+      case "Check":
+        return <parts.CheckView host={host} go={go} />;
+      case "Share":
+        return <parts.ShareView host={host} go={go} />;
+      case "Cautions":
+        return <parts.CautionsView />;
+    }
   };
   return (
     <FluentProvider theme={theme} className={styles.pane}>
@@ -120,7 +128,7 @@ export function Pane({ where, host }: PaneProps): ReactElement {
             tabIndex={0}
             className={styles.view}
           >
-            {content[name]}
+            {viewOf(name)}
           </div>
         ))}
       </main>

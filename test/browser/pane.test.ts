@@ -2,7 +2,7 @@ import type { BrowserContextOptions, Locator, Page } from "playwright-core";
 import { PATIENCE } from "../../src/taskpane/office";
 import { views } from "../../src/taskpane/views/views";
 import { axeSource, COLOURINGS, lookedAt } from "./axe";
-import { allFunctions, hasFocus, servedPane, settle, tab, view } from "./panePage";
+import { allFunctions, button, hasFocus, servedPane, settle, tab, view } from "./panePage";
 
 const OFFICE_JS = "https://appsforoffice.microsoft.com/**";
 
@@ -328,3 +328,36 @@ function holdPatience(patience: number): void {
   };
   Object.assign(window, { setTimeout: held });
 }
+
+describe("the views behind the first come after the tabs", () => {
+  const LATER = /\/\d+\.[0-9a-f]+\.js$/; // what the pane's script loads
+
+  test("one that is chosen before it is here says that it is loading, and then shows itself", async () => {
+    let release: () => void;
+    const released = new Promise<void>((resolve) => (release = resolve));
+    const { page, complaints } = await site.openAtTabs({}, "pane.html", (fresh) =>
+      fresh.route(LATER, (route) => released.then(() => route.fallback())),
+    );
+    await tab(page, "Cautions").click();
+    await view(page, "Cautions").getByText("Loading …").waitFor();
+    release!();
+    await page.getByRole("heading", { name: "Cautions", exact: true }).waitFor();
+    expect(complaints).toEqual([]);
+  });
+
+  test("where they cannot be loaded each says so, and asks again when told to", async () => {
+    let isThere = false;
+    const { page } = await site.openAtTabs({}, "pane.html", (fresh) =>
+      fresh.route(LATER, (route) => (isThere ? route.fallback() : route.abort())),
+    );
+    await tab(page, "Tables").click();
+    await page.getByRole("alert").filter({ hasText: "This part of the pane could not be loaded." }).waitFor();
+    isThere = true;
+    await button(page, "Try again").click();
+    await page.getByRole("combobox", { name: "Table" }).waitFor();
+    await tab(page, "Start").click();
+    await view(page, "Start")
+      .getByText(/^From \d+ tables with \d+ rows/)
+      .waitFor();
+  });
+});

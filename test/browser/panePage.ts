@@ -16,6 +16,8 @@ export interface ServedPane {
     file?: string,
     prepare?: (page: Page) => Promise<unknown>,
   ) => Promise<OpenedPane>;
+  /** The same, as soon as its tabs are there: the views behind the first come later. */
+  readonly openAtTabs: ServedPane["open"];
 }
 
 /** Serves the built pane to the tests of one file, and closes what they opened. */
@@ -26,7 +28,11 @@ export function servedPane(): ServedPane {
   afterEach(async () => {
     for (const page of pages.splice(0)) await page.context().close();
   });
-  const open: ServedPane["open"] = async (options = {}, file = "pane.html", prepare = () => Promise.resolve()) => {
+  const openAtTabs: ServedPane["open"] = async (
+    options = {},
+    file = "pane.html",
+    prepare = () => Promise.resolve(),
+  ) => {
     const context = await browser.newContext({ viewport: { width: 320, height: 700 }, ...options });
     const page = await context.newPage();
     pages.push(page);
@@ -40,7 +46,12 @@ export function servedPane(): ServedPane {
     await tab(page, "Start").waitFor();
     return { page, requested, complaints };
   };
-  return { address: () => serving.address, open };
+  const open: ServedPane["open"] = async (...how) => {
+    const opened = await openAtTabs(...how);
+    await opened.page.getByText(/^From \d+ tables with \d+ rows/).waitFor();
+    return opened;
+  };
+  return { address: () => serving.address, open, openAtTabs };
 }
 
 /** The pane's own page, or its frame beside the local sheet. */

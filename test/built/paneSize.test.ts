@@ -5,10 +5,10 @@ import { dist } from "./loadBundle";
 
 const packed = (file: string): number => packedIn(dist, file);
 
-test.each(["pane.html", "taskpane.html"])("what %s loads at first is at most 250 kB packed", (page) => {
+test.each(["pane.html", "taskpane.html"])("what %s loads at first is at most 120 kB packed", (page) => {
   const scripts = scriptsOf(dist, page).filter((file) => file !== "functions.js");
   expect(scripts).toContain("taskpane.js");
-  expect(scripts.reduce((sum, file) => sum + packed(file), 0)).toBeLessThanOrEqual(250);
+  expect(scripts.reduce((sum, file) => sum + packed(file), 0)).toBeLessThanOrEqual(120);
 });
 
 test("the cell functions are at most 65 kB packed, and those that come later at most 60 kB", () => {

@@ -1,7 +1,6 @@
 import type { SheetHost, Watch } from "../../hosts/host";
 import type { UnitSystem } from "../../reference/quantities";
 import { addedWords } from "../build/outcomeWords";
-import { seenIn } from "../check/seenIn";
 
 /** Shows the example, leads to its runs and says what to try; where it can't be shown, says why. */
 export async function openDemo(host: SheetHost | null, units: UnitSystem, watch: Watch): Promise<readonly string[]> {
@@ -13,6 +12,7 @@ export async function openDemo(host: SheetHost | null, units: UnitSystem, watch:
   }
   const outcome = await host.openExample(units, watch);
   if (!outcome.added) return addedWords(outcome);
+  const { seenIn } = await import("../check/seenIn");
   const [runs] = seenIn(await host.readBook()).runs;
   if (runs === undefined) return addedWords(outcome);
   await host.goTo(runs.sheet, runs.runs[0]!.at("Airflow"));

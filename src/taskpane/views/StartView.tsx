@@ -1,6 +1,5 @@
 import { Button, Subtitle2, makeStyles, tokens } from "@fluentui/react-components";
 import type { ReactElement } from "react";
-import { TABLES_DATE, referenceTables } from "../../reference";
 import { UnitsChoice } from "../build/UnitsChoice";
 import { checksFile, firstInExcelFile, indexFile } from "../help/files";
 import { HelpLink } from "../help/HelpLink";
@@ -9,14 +8,10 @@ import { useTask } from "../hostUse/useTask";
 import type { PageSurroundings } from "../office";
 import { openDemo } from "../start/openDemo";
 import { WayRow } from "../start/WayRow";
-import { YourSystem } from "../start/YourSystem";
-import { provenanceOf } from "../tables/provenance";
 import { Heading } from "./Heading";
+import type { LaterParts } from "./useLaterParts";
 import type { UnitsProps, ViewProps } from "./viewProps";
 import type { ViewName } from "./views";
-
-const rows = referenceTables.flatMap((table) => table.rows);
-const weak = rows.filter((row) => provenanceOf(row).weakness !== "").length;
 
 const connection: Readonly<Record<PageSurroundings, string>> = {
   waiting: "Looking for Excel …",
@@ -42,17 +37,17 @@ const useStyles = makeStyles({
   heading: { display: "block", margin: "20px 0 4px" },
   text: { margin: "0 0 8px" },
   ways: { listStyleType: "none", margin: 0, padding: 0, borderTop: `1px solid ${tokens.colorNeutralStroke2}` },
-  date: { whiteSpace: "nowrap" },
   status: { margin: "20px 0 0", fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
 });
 
 interface StartViewProps extends ViewProps, UnitsProps {
   readonly where: PageSurroundings;
   readonly shown: boolean;
+  readonly parts: LaterParts | null;
 }
 
 /** What this is, the way to an example, what to do next, where the numbers come from. */
-export function StartView({ where, host, shown, go, units, chooseUnits }: StartViewProps): ReactElement {
+export function StartView({ where, host, shown, go, units, chooseUnits, parts }: StartViewProps): ReactElement {
   const styles = useStyles();
   const tasking = useTask();
   const title = (text: string): ReactElement => (
@@ -68,7 +63,7 @@ export function StartView({ where, host, shown, go, units, chooseUnits }: StartV
           Budgets the air of a small workshop's dust ducts, in the cells of your spreadsheet.
         </p>
       )}
-      {host !== null && <YourSystem host={host} shown={shown} go={go} />}
+      {host !== null && parts !== null && <parts.YourSystem host={host} shown={shown} go={go} />}
       {title("An example")}
       <UnitsChoice legend="Units of the example" units={units} choose={chooseUnits} />
       <Button
@@ -89,11 +84,7 @@ export function StartView({ where, host, shown, go, units, chooseUnits }: StartV
 
       {title("Where the numbers come from")}
       <p className={styles.text}>Every figure names where it comes from, or says that it is from memory.</p>
-      <p className={styles.text}>
-        From {referenceTables.length} tables with {rows.length} rows, as of{" "}
-        <span className={styles.date}>{TABLES_DATE}</span>. Each row names its source and the place in it. {weak} rows
-        are marked “from memory” or “common practice”: check those before you rely on them.
-      </p>
+      {parts !== null && <parts.TablesCounted />}
       <p className={styles.text}>
         <HelpLink file={checksFile}>How the numbers are checked</HelpLink>
       </p>
