@@ -1,3 +1,4 @@
+import { LARGEST_COEFFICIENT } from "../../core/network/largest";
 import { quotedText } from "../references";
 import type { ColumnCells } from "./blockNames";
 import { noteFormula } from "./noteCells";
@@ -51,7 +52,7 @@ export function judgedCells(reader: RunsReader, nearest: NearestWords): ColumnCe
     mayBranch: {
       heading: "1: it names a branch by airflows; 2: it may, and is wrong",
       formula: (row) => {
-        const named = `IF(ISERROR(${at("branchNamed", row)}),2,IF(${at("branchNamed", row)}>0,2,0))`;
+        const named = `IF(ISERROR(${at("branchNamed", row)}),2,IF(OR(${at("branchNamed", row)}>0,${unreadFittings(place, row)}),2,0))`;
         return `IF(${isWrong(row)},${named},IF(${at("branchAt", row)}>0,1,0))`;
       },
     },
@@ -84,4 +85,10 @@ export function judgedCells(reader: RunsReader, nearest: NearestWords): ColumnCe
       formula: (row) => `IF(${isKind(row, "wrong")},${WRONG_INPUT},IF(${isKind(row, "waits")},NA(),""))`,
     },
   };
+}
+
+/** Whether nobody can tell which fittings are meant: one of them may be a branch. */
+function unreadFittings(place: RunsReader["place"], row: number): string {
+  const [list, entry] = [place.cell("fittingList", row), place.cell("wrongEntry", row)];
+  return `IF(ISNUMBER(${list}),OR(${list}<0,${list}>${LARGEST_COEFFICIENT}),${entry}<>"")`;
 }

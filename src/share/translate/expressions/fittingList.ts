@@ -105,7 +105,8 @@ function listRows(place: RangeRef, where: Where): string[][] {
   const total = `IF(ISNUMBER(${list}),IF(AND(${list}>=0,${list}<=${LARGEST_COEFFICIENT}),${list},${NO_ANSWER}),${ofList})`;
   const mitres = `IF(ISNUMBER(${list}),0,SUM(${at("K of mitres", first)}:${at("K of mitres", last)}))`;
   const rest = new Array<string>(COLUMNS.length - 10).fill("");
-  const isNone = (row: number): string => `IF(${at("row of the table", row)}=0,${at("name", row)},"")`;
+  const isNone = (row: number): string =>
+    `IF(AND(${at("row of the table", row)}=0,${at("on the line", row)}=""),${at("name", row)},"")`;
   const firstWrong = Array.from({ length: mostEntries(where.tables) }, (_, index) => first + index).reduceRight(
     (further, row) => `IF(ISERROR(${at("K of one", row)}),${isNone(row)},${further})`,
     '""',
