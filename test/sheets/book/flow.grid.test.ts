@@ -46,13 +46,12 @@ test("a point of the curve that is none, and a word that a drop-down does not ha
     expect([before, readOne("A7", "Fan")]).toEqual(["", ""]);
     return found;
   };
-  const row = (at: number): string =>
-    `Look: row ${at} of the curve must have an airflow and a pressure, both numbers from 0 on.`;
+  const row = (at: number): string => `Look: row ${at} must have airflow and pressure, numbers from 0 on.`;
   expect([said("B12", "9,6"), said("B12", ""), said("A9", "none"), said("B17", "-3"), said("A18", "2600")]).toEqual([row(12), row(12), row(9), row(17), row(18)]); // prettier-ignore
   expect(said("B23", "1")).toBe(row(23)); // its last
   expect(said("B14", "=1/0")).toBe("Look: an error stands in the curve.");
-  expect(said("B5", "dynamic")).toBe("Look: the pressure printed must be static or total; it counts as static now.");
-  expect(said("F6", "read")).toBe("Look: used must be as printed or as read; the printed curve is used now.");
+  expect(said("B5", "dynamic")).toBe("Look: B5 must be static or total; it counts as static now.");
+  expect(said("F6", "read")).toBe("Look: F6 must be as printed or as read; as printed is used now.");
   expect(said("B5", " Static")).toBe("");
 });
 

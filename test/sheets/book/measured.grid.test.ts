@@ -163,7 +163,7 @@ describe.each<UnitSystem>(["IP", "SI"])("the owner's own fan in %s", (units) => 
     expect(curve()).toEqual(shows.column("Fan", `${own}${THROTTLES + 1}:${own}${THROTTLES + 15}`));
     expect(fanAir()).toBeLessThan(0.97 * before);
     expect(shows.value("Fan", `E${DRAWN_OWN + 16}`)).toBe(printed[0]);
-    expect(shows.value("Fan", "D7")).toMatch(/^as read below/);
+    expect(shows.value("Fan", "A7")).toMatch(/^Used: as read below/);
     expect(shows.errors()).toEqual([]);
   });
 
@@ -177,7 +177,7 @@ describe.each<UnitSystem>(["IP", "SI"])("the owner's own fan in %s", (units) => 
     expect(shows.value("Fan", OWN_SAYS)).toMatch(/row 4 of readings is left out: its pressure is 0\.\d+ times/);
     [2, 3, 4, 5].forEach((row) => shows.clear("Fan", `A${THROTTLES + row}:I${THROTTLES + row}`));
     expect(shows.value("Fan", OWN_SAYS)).toMatch(/^These readings make no curve: see K/);
-    expect(shows.value("Fan", "A7")).toMatch(/^Look: the sheets shall use the curve as read/);
+    expect(shows.value("Fan", "A7")).toMatch(/^Look: no fan: the readings make no curve/);
     expect(shows.value("Flow", "B10")).toBe("Fill in the sheets Runs and Fan first");
     shows.type("Fan", USED_CELL.replaceAll("$", ""), USED.printed);
     expect([shows.value("Fan", "A7"), typed.length]).toEqual(["", 5]);

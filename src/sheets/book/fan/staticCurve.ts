@@ -47,7 +47,6 @@ export function staticCurve(frame: Frame): SheetCell[] {
       headingIn(frame, "Static pressure printed", "pressure"),
       "numberHeader",
     ),
-    formula(`${airflow}${CURVE_HEADER - 1}`, `=IF(${isAsRead},"as read below, ±: row ${THROTTLES}","")`, "note"),
   ];
   const rows = Array.from({ length: CURVE_LAST - CURVE_HEADER }, (_, index) => {
     const row = CURVE_HEADER + 1 + index;
@@ -80,6 +79,8 @@ export function staticCurve(frame: Frame): SheetCell[] {
   return [...heads, ...rows.flat()];
 }
 
+const plain = (address: string): string => address.replaceAll("$", "");
+
 /** The first row of the printed curve that has something and is no point; 0 where all are. */
 function wrongPoint(): string {
   const [airflows, pressures] = ["A", "B"].map((letter) => `$${letter}$${CURVE_HEADER + 1}:$${letter}$${CURVE_LAST}`);
@@ -91,20 +92,22 @@ function wrongPoint(): string {
 
 /**
  * A sentence where a word is none of those to choose from, which a pasted one may be, or a row of the curve no point; where all sheets are told
- * to take what was read, and that makes no curve; and where the conversion lacks its outlet, or gives what no fan has.
+ * to take what was read, and that makes no curve; and where the conversion lacks its outlet, or gives what no fan has. So short that it ends before the picture.
  */
 export function curveTrouble(frame: Frame): string {
   const used = `$${PRINTED.pressure}$${CURVE_HEADER + 1}:$${PRINTED.pressure}$${CURVE_LAST}`;
   const own = answerColumn(OWN_ANSWER, "airflow");
-  const none = `"Look: the sheets shall use the curve as read, and these readings make none: see A${OWN + 3}. No sheet has a fan."`;
-  const missing = `"Look: type the diameter of the fan's outlet, or the total pressure cannot be turned into static pressure."`;
-  const negative = `"Look: less than nothing is left of some pressures. Is the outlet's diameter right, in "&${bySystem(frame, '"in"', '"mm"')}&", and is it total pressure?"`;
+  const outlet = plain(OUTLET_CELL);
+  const none = `"Look: no fan: the readings make no curve, see A${OWN + 3}."`;
+  const missing = `"Look: total pressure asks for the fan's outlet: type it in ${outlet}."`;
+  const negative = `"Look: some static pressures fall below 0: is ${outlet} right, in "&${bySystem(frame, '"inches"', '"mm"')}&"?"`;
+  const asRead = `IF(${isAsRead},"Used: as read below, ±: row ${THROTTLES}","")`;
   const isOneOf = (cell: string, words: readonly string[]): string =>
     `OR(${words.map((word) => `LOWER(TRIM(${cell}))="${word}"`).join(",")})`;
-  const kind = `"Look: the pressure printed must be static or total; it counts as static now."`;
-  const choice = `"Look: used must be ${USED.printed} or ${USED.read}; the printed curve is used now."`;
-  const point = `"Look: row "&${wrongPoint()}&" of the curve must have an airflow and a pressure, both numbers from 0 on."`;
+  const kind = `"Look: ${plain(KIND_CELL)} must be static or total; it counts as static now."`;
+  const choice = `"Look: ${plain(USED_CELL)} must be ${USED.printed} or ${USED.read}; as printed is used now."`;
+  const point = `"Look: row "&${wrongPoint()}&" must have airflow and pressure, numbers from 0 on."`;
   const words = `IF(NOT(${isOneOf(KIND_CELL, KINDS)}),${kind},IF(NOT(${isOneOf(USED_CELL, Object.values(USED))}),${choice},""))`;
   const typed = `IF(${words}<>"",${words},IFERROR(IF(${wrongPoint()}>0,${point},""),"Look: an error stands in the curve."))`;
-  return `=IF(${typed}<>"",${typed},IF(AND(${isAsRead},COUNT(${own})<2),${none},IF(${isTotal},IF(${outletKnown},IF(COUNTIF(${used},"<0")>0,${negative},""),${missing}),"")))`;
+  return `=IF(${typed}<>"",${typed},IF(AND(${isAsRead},COUNT(${own})<2),${none},IF(${isTotal},IF(${outletKnown},IF(COUNTIF(${used},"<0")>0,${negative},${asRead}),${missing}),${asRead})))`;
 }
