@@ -1,7 +1,7 @@
 import { BRANCH, lossFamilies } from "../../reference/lossFamilies";
 import type { LossFamily } from "../../reference/schema";
 import { DomainError, requireWithin, shown } from "../errors";
-import { LARGEST_COEFFICIENT } from "../network/largest";
+import { LARGEST_COEFFICIENT } from "../largest";
 import { plain, unknownName } from "../naming/findNamed";
 import { lossCoefficient } from "./lossCoefficient";
 import { itemAt } from "../../reference/itemAt";

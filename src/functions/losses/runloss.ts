@@ -1,6 +1,6 @@
 import { requireWithin } from "../../core/errors";
 import { frictionPerLength } from "../../core/friction/frictionLoss";
-import { LONGEST_RUN } from "../../core/network/largest";
+import { LONGEST_RUN } from "../../core/largest";
 import { answerOf } from "../answer";
 import { COLEBROOK, LAMINAR } from "../formulas";
 import type { Formula, Guide } from "../guide";

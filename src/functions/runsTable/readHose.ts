@@ -1,6 +1,6 @@
 import { type HoseText, hoseText } from "../../core/hose/hoseText";
 import type { Limits } from "../../core/errors";
-import { LONGEST_RUN } from "../../core/network/largest";
+import { LONGEST_RUN } from "../../core/largest";
 import { findNamed } from "../../core/naming/findNamed";
 import { quantityOfColumn } from "../../reference/columnsOfRuns";
 import { materials, SMOOTH_HOSE } from "../../reference/materials";

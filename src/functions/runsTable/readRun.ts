@@ -11,7 +11,7 @@ import { hoseFactor } from "../../core/hose/hoseFactor";
 import { gateOpening } from "../../core/leaks/gateOpening";
 import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
 import { findNamed, plain, requireNamed } from "../../core/naming/findNamed";
-import { LARGEST_COEFFICIENT, LONGEST_RUN } from "../../core/network/largest";
+import { LARGEST_COEFFICIENT, LONGEST_RUN } from "../../core/largest";
 import type { Device, Run } from "../../core/network/network";
 import { FAN, isAfterFan } from "../../core/network/openAir";
 import { meanVelocity, sectionArea } from "../../core/section/section";

@@ -1,4 +1,4 @@
-import { LARGEST_COEFFICIENT } from "../../core/network/largest";
+import { LARGEST_COEFFICIENT } from "../../core/largest";
 import { quotedText } from "../references";
 import type { ColumnCells } from "./blockNames";
 import { noteFormula } from "./noteCells";

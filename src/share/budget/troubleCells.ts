@@ -1,6 +1,6 @@
 import { ROUGHEST } from "../../core/friction/frictionFactor";
 import { DISCHARGE_COEFFICIENT } from "../../core/leaks/openingLeak";
-import { LARGEST_COEFFICIENT, LONGEST_RUN } from "../../core/network/largest";
+import { LARGEST_COEFFICIENT, LONGEST_RUN } from "../../core/largest";
 import { OPEN_AIR } from "../../core/network/openAir";
 import { quotedText } from "../references";
 import type { BudgetColumn } from "./blockNames";

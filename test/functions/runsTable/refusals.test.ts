@@ -86,27 +86,19 @@ describe("refused, naming the row", () => {
       'Length of run "saw" (row 2) must be a number (ft); got "long"',
     ],
     // what Excel makes of 1/2 as it is typed: the 2nd of January 2026, a day by its number
-    [
-      "a day for a length",
-      [{ ...saw, Length: 46024 }, main],
-      'Length of run "saw" (row 2) must be from 0 to 10000 ft; got 46024',
-    ],
-    [
-      "a day for a hose",
-      [{ ...saw, Flex: 46024 }, main],
-      'Flex of run "saw" (row 2) must be from 0 to 10000 ft; got 46024',
-    ],
-    ["a day for a K", [{ ...saw, K: 46024 }, main], 'K of run "saw" (row 2) must be from 0 to 10000; got 46024'],
-    [
-      "a day for a fitting",
-      [{ ...saw, Fittings: 46024 }, main],
-      'Fittings of run "saw" (row 2) must be from 0 to 10000; got 46024',
-    ],
-    [
-      "a day for a hood",
-      [{ ...saw, Hood: 46024 }, main],
-      'Hood of run "saw" (row 2) must be from 0 to 10000; got 46024',
-    ],
+    ...(
+      [
+        ["Length", " ft"],
+        ["Flex", " ft"],
+        ["K", ""],
+        ["Fittings", ""],
+        ["Hood", ""],
+      ] as const
+    ).map(([column, unit]): [string, Row[], string] => [
+      `a day in the column ${column}`,
+      [{ ...saw, [column]: 46024 }, main],
+      `${column} of run "saw" (row 2) must be from 0 to 10000${unit}; got 46024`,
+    ]),
     [
       "another gate",
       [{ ...saw, Gate: "ajar" }, main],

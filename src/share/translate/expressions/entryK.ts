@@ -1,4 +1,4 @@
-import { LARGEST_COEFFICIENT } from "../../../core/network/largest";
+import { LARGEST_COEFFICIENT } from "../../../core/largest";
 import type { UnitSystem } from "../../../reference/quantities";
 import type { LookupTables } from "../lookupTables";
 import { entryName, isListed, NO_ANSWER } from "./text";

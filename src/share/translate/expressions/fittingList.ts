@@ -1,7 +1,7 @@
 import { type FittingItem, parseFittingList } from "../../../core/fittings/fittingList";
 import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
 import { plain } from "../../../core/naming/findNamed";
-import { LARGEST_COEFFICIENT } from "../../../core/network/largest";
+import { LARGEST_COEFFICIENT } from "../../../core/largest";
 import { MITRE } from "../../../reference/fittings/mitres";
 import { unitOf, type UnitSystem } from "../../../reference/quantities";
 import { cellAddress } from "../../../sheets/address";

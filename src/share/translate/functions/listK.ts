@@ -1,4 +1,4 @@
-import { LARGEST_COEFFICIENT } from "../../../core/network/largest";
+import { LARGEST_COEFFICIENT } from "../../../core/largest";
 import type { BuildCall } from "../arrayRule";
 import type { Element } from "../element";
 import { fittingsK, mitresK, typedListK, typedMitresK } from "../expressions/fittingList";
