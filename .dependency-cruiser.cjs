@@ -14,12 +14,20 @@ const rooms = {
   taskpane: ["hosts", "sheets", "share", "functions", "reference", "core"],
 };
 
+const PANE_PARTS = "badge button checkbox input label progress provider radio search select tabs text theme".split(" ");
+
 // Packages a room may import. Physics needs no page, no Office and no spreadsheet: what is not named here is refused.
 const packages = {
   core: ["psychrolib", "fastest-levenshtein"],
   share: ["@borgar/fx"],
   hosts: ["@odoo/o-spreadsheet", "hucre", "fflate", "@borgar/fx", "idb-keyval", "saxes", "fastest-levenshtein"], // of the first only types; the library itself is a file of its own on the page
-  taskpane: ["react", "react-dom", "@fluentui/react-components", "chart.js"],
+  taskpane: [
+    "react",
+    "react-dom",
+    "@griffel/react",
+    "chart.js",
+    ...PANE_PARTS.map((part) => `@fluentui/react-${part}`),
+  ],
 };
 
 const functionEntries = functionFiles.map((file) => path.relative(__dirname, file).split(path.sep).join("/"));

@@ -1,4 +1,7 @@
-import { FluentProvider, Tab, TabList, makeStaticStyles, makeStyles, tokens } from "@fluentui/react-components";
+import { FluentProvider } from "@fluentui/react-provider";
+import { Tab, TabList } from "@fluentui/react-tabs";
+import { tokens } from "@fluentui/react-theme";
+import { makeStaticStyles, makeStyles } from "@griffel/react";
 import { useRef, useState, type ReactElement } from "react";
 import { flushSync } from "react-dom";
 import type { SheetHost } from "../hosts/host";

@@ -1,4 +1,4 @@
-import type { BrandVariants } from "@fluentui/react-components";
+import type { BrandVariants } from "@fluentui/react-theme";
 
 /** Ochre: one hue (72° in OKLCH) from near black to near white; 80 carries white text, 100 and above text on dark. */
 export const ochre: BrandVariants = {

@@ -1,4 +1,4 @@
-import { createDarkTheme, createLightTheme, type Theme } from "@fluentui/react-components";
+import { createDarkTheme, createLightTheme, type Theme } from "@fluentui/react-theme";
 import { ochre } from "./ochre";
 
 /** The library greys what one may choose until it is chosen, which reads as if one could not choose it. The typeface is that of the page around. */

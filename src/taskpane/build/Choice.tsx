@@ -1,4 +1,5 @@
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles } from "@griffel/react";
 import type { ReactElement, ReactNode } from "react";
 
 const useStyles = makeStyles({

@@ -1,4 +1,4 @@
-import { Radio, RadioGroup } from "@fluentui/react-components";
+import { Radio, RadioGroup } from "@fluentui/react-radio";
 import type { ReactElement } from "react";
 import type { UnitSystem } from "../../reference/quantities";
 import { Choice } from "./Choice";

@@ -1,4 +1,7 @@
-import { Badge, Button, makeStyles, tokens } from "@fluentui/react-components";
+import { Badge } from "@fluentui/react-badge";
+import { Button } from "@fluentui/react-button";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles } from "@griffel/react";
 import type { ReactElement } from "react";
 import type { FindingGroup } from "./byReason";
 import type { Finding } from "./finding";

@@ -1,4 +1,5 @@
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles } from "@griffel/react";
 import { useEffect, useMemo, useState, type ReactElement } from "react";
 import type { FunctionAnswer } from "./callFunction";
 import { exampleCall, filledUp } from "./exampleCall";

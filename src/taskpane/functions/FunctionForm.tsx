@@ -1,4 +1,9 @@
-import { Button, Input, Label, Select, makeStyles, tokens } from "@fluentui/react-components";
+import { Button } from "@fluentui/react-button";
+import { Input } from "@fluentui/react-input";
+import { Label } from "@fluentui/react-label";
+import { Select } from "@fluentui/react-select";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles } from "@griffel/react";
 import { useId, useMemo, useState, type ReactElement } from "react";
 import type { SheetHost } from "../../hosts/host";
 import type { UnitSystem } from "../../reference/quantities";

@@ -1,4 +1,6 @@
-import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { Button } from "@fluentui/react-button";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles, mergeClasses } from "@griffel/react";
 import { useId, useState, type ReactElement } from "react";
 import type { SheetHost } from "../../hosts/host";
 import { functionFile } from "../help/files";

@@ -1,4 +1,5 @@
-import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles, mergeClasses } from "@griffel/react";
 import type { ReactElement } from "react";
 import { shownValue } from "./resultWords";
 import type { Cell } from "./callFunction";

@@ -1,4 +1,4 @@
-import { makeStyles } from "@fluentui/react-components";
+import { makeStyles } from "@griffel/react";
 import type { ReactElement } from "react";
 
 const useStyles = makeStyles({

@@ -1,4 +1,7 @@
-import { Button, ProgressBar, makeStyles, tokens } from "@fluentui/react-components";
+import { Button } from "@fluentui/react-button";
+import { ProgressBar } from "@fluentui/react-progress";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles } from "@griffel/react";
 import type { ReactElement } from "react";
 import type { Tasking } from "./useTask";
 

@@ -1,4 +1,5 @@
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles } from "@griffel/react";
 
 /** Rows whose whole width is a button: of the tables, the functions and the ways from the first page. */
 export const useRowStyles = makeStyles({

@@ -1,4 +1,5 @@
-import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles, mergeClasses } from "@griffel/react";
 import { Fragment, type ReactElement } from "react";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
 import { grouped, shortVelocity } from "../check/picture/shortWords";

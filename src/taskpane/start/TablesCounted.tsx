@@ -1,4 +1,4 @@
-import { makeStyles } from "@fluentui/react-components";
+import { makeStyles } from "@griffel/react";
 import type { ReactElement } from "react";
 import { TABLES_DATE, referenceTables } from "../../reference";
 import { provenanceOf } from "../tables/provenance";

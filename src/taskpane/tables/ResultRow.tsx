@@ -1,4 +1,6 @@
-import { Badge, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { Badge } from "@fluentui/react-badge";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles, mergeClasses } from "@griffel/react";
 import { useId, type ReactElement } from "react";
 import type { SheetHost } from "../../hosts/host";
 import type { UnitSystem } from "../../reference/quantities";

@@ -1,4 +1,5 @@
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles } from "@griffel/react";
 import { useState, type ReactElement, type ReactNode } from "react";
 import type { Insertion, SheetHost } from "../../hosts/host";
 import type { ReferenceTable } from "../../reference";

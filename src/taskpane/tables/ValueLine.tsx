@@ -1,4 +1,5 @@
-import { Button, makeStyles } from "@fluentui/react-components";
+import { Button } from "@fluentui/react-button";
+import { makeStyles } from "@griffel/react";
 import type { ReactElement } from "react";
 import type { Copying } from "./useCopy";
 

@@ -1,4 +1,8 @@
-import { Button, Checkbox, Radio, RadioGroup, makeStyles, tokens } from "@fluentui/react-components";
+import { Button } from "@fluentui/react-button";
+import { Checkbox } from "@fluentui/react-checkbox";
+import { Radio, RadioGroup } from "@fluentui/react-radio";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles } from "@griffel/react";
 import { useState, type ReactElement } from "react";
 import { Choice } from "../build/Choice";
 import { addedWords } from "../build/outcomeWords";

@@ -1,4 +1,7 @@
-import { Badge, Subtitle2, makeStyles, tokens } from "@fluentui/react-components";
+import { Badge } from "@fluentui/react-badge";
+import { Subtitle2 } from "@fluentui/react-text";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles } from "@griffel/react";
 import type { ReactElement } from "react";
 import { cautions } from "../../reference/cautions";
 import { isWeak, type CautionRow } from "../../reference/schema";

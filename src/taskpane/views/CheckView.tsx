@@ -1,4 +1,6 @@
-import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import { Button } from "@fluentui/react-button";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles } from "@griffel/react";
 import { useEffect, useState, type ReactElement } from "react";
 import { findingsIn } from "../check/findingsIn";
 import type { Finding } from "../check/finding";

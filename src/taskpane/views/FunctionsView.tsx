@@ -1,4 +1,9 @@
-import { Button, Label, SearchBox, Subtitle2, makeStyles, tokens } from "@fluentui/react-components";
+import { Button } from "@fluentui/react-button";
+import { Label } from "@fluentui/react-label";
+import { SearchBox } from "@fluentui/react-search";
+import { Subtitle2 } from "@fluentui/react-text";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles } from "@griffel/react";
 import { useEffect, useId, useState, type ReactElement } from "react";
 import { FunctionItem } from "../functions/FunctionItem";
 import { findFunctions } from "../functions/findFunctions";

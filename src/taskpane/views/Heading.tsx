@@ -1,4 +1,5 @@
-import { Title3, makeStyles } from "@fluentui/react-components";
+import { Title3 } from "@fluentui/react-text";
+import { makeStyles } from "@griffel/react";
 import type { ReactElement, ReactNode } from "react";
 
 const useStyles = makeStyles({ heading: { display: "block", margin: "0 0 12px" } });

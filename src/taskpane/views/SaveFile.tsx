@@ -1,4 +1,4 @@
-import { Button } from "@fluentui/react-components";
+import { Button } from "@fluentui/react-button";
 import { type ReactElement, useEffect, useState } from "react";
 
 const WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";

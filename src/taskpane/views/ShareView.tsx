@@ -1,4 +1,6 @@
-import { Button, Subtitle2, makeStyles } from "@fluentui/react-components";
+import { Button } from "@fluentui/react-button";
+import { Subtitle2 } from "@fluentui/react-text";
+import { makeStyles } from "@griffel/react";
 import { type ReactElement, type ReactNode, useState } from "react";
 import type { CopyKind, CopyOpening, SheetHost, Watch } from "../../hosts/host";
 import { copiedWords, repairedWords, revivedWords } from "../build/outcomeWords";

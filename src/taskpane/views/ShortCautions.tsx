@@ -1,4 +1,6 @@
-import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import { Button } from "@fluentui/react-button";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles } from "@griffel/react";
 import type { ReactElement } from "react";
 import { cautions } from "../../reference/cautions";
 

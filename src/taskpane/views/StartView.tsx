@@ -1,4 +1,7 @@
-import { Button, Subtitle2, makeStyles, tokens } from "@fluentui/react-components";
+import { Button } from "@fluentui/react-button";
+import { Subtitle2 } from "@fluentui/react-text";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles } from "@griffel/react";
 import type { ReactElement } from "react";
 import { UnitsChoice } from "../build/UnitsChoice";
 import { checksFile, firstInExcelFile, indexFile } from "../help/files";

@@ -1,4 +1,9 @@
-import { Button, Label, SearchBox, Select, makeStyles, tokens } from "@fluentui/react-components";
+import { Button } from "@fluentui/react-button";
+import { Label } from "@fluentui/react-label";
+import { SearchBox } from "@fluentui/react-search";
+import { Select } from "@fluentui/react-select";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles } from "@griffel/react";
 import { useEffect, useId, useMemo, useRef, useState, type ReactElement } from "react";
 import { referenceTables } from "../../reference";
 import type { UnitSystem } from "../../reference/quantities";

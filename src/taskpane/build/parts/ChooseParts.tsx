@@ -1,4 +1,6 @@
-import { Button, Subtitle2, makeStyles } from "@fluentui/react-components";
+import { Button } from "@fluentui/react-button";
+import { Subtitle2 } from "@fluentui/react-text";
+import { makeStyles } from "@griffel/react";
 import type { ReactElement } from "react";
 import type { SheetHost } from "../../../hosts/host";
 import { PartPicker } from "./PartPicker";

@@ -1,4 +1,7 @@
-import { Button, Input, makeStyles, tokens } from "@fluentui/react-components";
+import { Button } from "@fluentui/react-button";
+import { Input } from "@fluentui/react-input";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles } from "@griffel/react";
 import { useState, type ReactElement } from "react";
 import type { SheetHost } from "../../../hosts/host";
 import { lossFamilies } from "../../../reference/lossFamilies";

@@ -1,4 +1,5 @@
-import { makeStyles, SearchBox } from "@fluentui/react-components";
+import { SearchBox } from "@fluentui/react-search";
+import { makeStyles } from "@griffel/react";
 import { useState, type ReactElement } from "react";
 import { machinePorts } from "../../../reference/hoods/machinePorts";
 import { lossFamilies } from "../../../reference/lossFamilies";

@@ -1,4 +1,7 @@
-import { Button, Subtitle2, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { Button } from "@fluentui/react-button";
+import { Subtitle2 } from "@fluentui/react-text";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles, mergeClasses } from "@griffel/react";
 import { type ReactElement, useState } from "react";
 import type { SearchedSoFar } from "../../../core/network/sizes/chooseSizes";
 import type { SheetHost, Watch } from "../../../hosts/host";

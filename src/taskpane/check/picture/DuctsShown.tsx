@@ -1,5 +1,6 @@
 import type { ReactElement } from "react";
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles } from "@griffel/react";
 import type { UnitSystem } from "../../../reference/quantities";
 import { ResultTable } from "../../functions/ResultTable";
 import { DuctTree } from "./DuctTree";

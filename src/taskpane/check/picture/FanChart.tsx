@@ -1,7 +1,7 @@
 import { Chart, LinearScale, LineElement, PointElement, ScatterController, type ChartDataset } from "chart.js";
 import { useEffect, useRef, type ReactElement } from "react";
 import { type UnitSystem, unitOf } from "../../../reference/quantities";
-import { makeStyles } from "@fluentui/react-components";
+import { makeStyles } from "@griffel/react";
 import { useInks } from "./useInks";
 import type { FanPicture, Point } from "./pictureOf";
 

@@ -1,4 +1,6 @@
-import { makeStyles, Subtitle2, tokens } from "@fluentui/react-components";
+import { Subtitle2 } from "@fluentui/react-text";
+import { tokens } from "@fluentui/react-theme";
+import { makeStyles } from "@griffel/react";
 import { lazy, Suspense, type ReactElement } from "react";
 import { ResultTable } from "../../functions/ResultTable";
 import { DuctsShown } from "./DuctsShown";
