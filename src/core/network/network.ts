@@ -31,6 +31,36 @@ export interface Run {
   readonly device: Device | null;
 }
 
+/**
+ * A run with some of its properties changed. Every run is laid out alike in memory, property after property: where each change gave
+ * runs a layout of its own, what reads them all would have to look every property up.
+ */
+export function runWith(run: Run, change: Partial<Run>): Run {
+  const all = { ...run, ...change };
+  return {
+    name: all.name,
+    label: all.label,
+    to: all.to,
+    side: all.side,
+    diameter: all.diameter,
+    length: all.length,
+    roughness: all.roughness,
+    hoseLength: all.hoseLength,
+    hoseTimes: all.hoseTimes,
+    hoseRoughness: all.hoseRoughness,
+    coefficient: all.coefficient,
+    mitreCoefficient: all.mitreCoefficient,
+    exitCoefficient: all.exitCoefficient,
+    branch: all.branch,
+    junctionFactor: all.junctionFactor,
+    hood: all.hood,
+    wantedAirflow: all.wantedAirflow,
+    gate: all.gate,
+    leakArea: all.leakArea,
+    device: all.device,
+  };
+}
+
 /** The tree that the suction runs form, and the discharge runs after the fan. */
 export interface Network {
   readonly runs: readonly Run[];

@@ -1,7 +1,7 @@
 import type { FittingItem } from "../../core/fittings/fittingList";
 import { lossCoefficient } from "../../core/fittings/lossCoefficient";
 import { rowOf } from "../../core/naming/findNamed";
-import type { Run } from "../../core/network/network";
+import { type Run, runWith } from "../../core/network/network";
 import { lossFamilies } from "../../reference/lossFamilies";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import { stockDiameters } from "../../reference/tradeSizes";
@@ -29,7 +29,7 @@ export const SEALED = "leak sealed";
 
 /** A leak sealed, wherever in the system it is. */
 export const sealedLeak = ({ run }: TableRun): Change[] =>
-  run.leakArea === 0 ? [] : [{ words: SEALED, run: () => ({ ...run, leakArea: 0 }) }];
+  run.leakArea === 0 ? [] : [{ words: SEALED, run: () => runWith(run, { leakArea: 0 }) }];
 
 /** The gate of a branch that the hood's air does not pass, shut. */
 export const shutGate = (entry: TableRun): Change[] =>
@@ -52,7 +52,7 @@ function hoseToPipe({ run }: TableRun): Change[] {
   const length = run.length + run.hoseLength;
   return run.hoseLength === 0
     ? []
-    : [{ words: "hose replaced by smooth pipe", run: () => ({ ...run, length, hoseLength: 0 }) }];
+    : [{ words: "hose replaced by smooth pipe", run: () => runWith(run, { length, hoseLength: 0 }) }];
 }
 
 function largerSize(entry: TableRun, system: UnitSystem): Change[] {
@@ -73,7 +73,7 @@ function longerRadius({ run, fittings, coefficientOf }: TableRun): Change[] {
   return [
     {
       words: "elbows of the next longer radius",
-      run: () => ({ ...run, coefficient: coefficientOf(eased, run.diameter) }),
+      run: () => runWith(run, { coefficient: coefficientOf(eased, run.diameter) }),
     },
   ];
 }
@@ -91,7 +91,7 @@ function cleanedFilter({ run, cleanLoss }: TableRun): Change[] {
   const clean = device === null ? null : cleanLoss();
   if (device === null || clean === null || !(clean >= 0 && clean < device.ratedLoss)) return [];
   return [
-    { words: "filter cleaned to its rated loss", run: () => ({ ...run, device: { ...device, ratedLoss: clean } }) },
+    { words: "filter cleaned to its rated loss", run: () => runWith(run, { device: { ...device, ratedLoss: clean } }) },
   ];
 }
 
@@ -105,5 +105,5 @@ function betterEntry({ run }: TableRun): Change[] {
   const better = BETTER_ENTRIES.find(({ coefficient }) => coefficient < now - 1e-9);
   if (better === undefined) return [];
   const { name, coefficient: hood } = better;
-  return [{ words: `entry improved to ${name}`, run: () => ({ ...run, hood }) }];
+  return [{ words: `entry improved to ${name}`, run: () => runWith(run, { hood }) }];
 }

@@ -8,7 +8,7 @@ import { speedNotes } from "../runsTable/notes";
 import type { TableRun } from "../runsTable/readRun";
 import type { Change } from "./changes";
 import type { RunFlow } from "./flowNotes";
-import { flowOf, runFlows } from "./runFlows";
+import { flowOf, passingOf } from "./runFlows";
 import { type Fan, type Solved, type SolvedTable, solvedWith } from "./solveRuns";
 
 /** A gain smaller than this share of the hood's airflow is none. */
@@ -38,16 +38,15 @@ export interface Gains {
 
 /** A hood's network with one change made. */
 export interface Tried {
-  readonly flows: () => readonly RunFlow[]; // worked out when asked for, which most changes never are
   readonly gain: Gain;
   readonly elsewhere: readonly string[]; // other runs in which dust settles then and did not before
 }
 
 /** What each change gives at a hood; null where the system then has no answer, or the change no value. */
 export function trying(now: SolvedTable, place: number, fan: Fan, system: UnitSystem): (one: ChangeAt) => Tried | null {
-  const flowsNow = runFlows(now);
+  const passingNow = passingOf(now.network);
   const { runs } = now.table;
-  const settled = runs.map((entry, index) => settles(entry, itemAt(flowsNow, index)));
+  const settled = runs.map((entry, index) => settles(entry, flowOf(now, passingNow, index)));
   // [m3/s] by run: with more air no dust settles there; by a little more than that, for the last digits
   const carrying = runs.map(({ run, dust }) => dust.low * sectionArea(run.diameter, null) * (1 + 1e-9));
   const solve = solvedWith(now.network, fan, now.solution);
@@ -55,17 +54,16 @@ export function trying(now: SolvedTable, place: number, fan: Fan, system: UnitSy
     const after = changed(solve, index, change);
     if (after === null) return null;
     const { network, solution } = after;
-    let known: readonly RunFlow[] | null = null;
-    const flows = (): readonly RunFlow[] => (known ??= runFlows(after));
+    const [run, entry] = [itemAt(network.runs, index), itemAt(runs, index)];
+    const passing = run.gate === entry.run.gate ? passingNow : passingOf(network);
     const elsewhere: string[] = [];
     for (let other = 0; other < runs.length; other++) {
-      const entry = itemAt(runs, other);
-      const airflow = entry.run.side === "discharge" ? solution.fanAirflow : itemAt(solution.airflow, other);
+      const one = itemAt(runs, other);
+      const airflow = one.run.side === "discharge" ? solution.fanAirflow : itemAt(solution.airflow, other);
       if (other === index || settled[other] || airflow > carrying[other]!) continue;
-      if (settles(entry, itemAt(flows(), other))) elsewhere.push(entry.run.name);
+      if (settles(one, flowOf(after, passing, other))) elsewhere.push(one.run.name);
     }
-    const [run, entry] = [itemAt(network.runs, index), itemAt(runs, index)];
-    const flow = run.gate === entry.run.gate ? flowOf(after, itemAt(flowsNow, index), index) : itemAt(flows(), index);
+    const flow = flowOf(after, passing, index);
     const here = settles(entry, flow) ? speedNotes(entry.dust, flow.velocity, system) : [];
     const note = joinNotes([
       ...here,
@@ -73,7 +71,7 @@ export function trying(now: SolvedTable, place: number, fan: Fan, system: UnitSy
     ]);
     const velocity = flow.fed || run.side === "discharge" ? flow.velocity : null;
     const gained = atHood(after, place) - atHood(now, place);
-    return { flows, gain: { name: run.name, words: change.words, gained, velocity, note, after }, elsewhere };
+    return { gain: { name: run.name, words: change.words, gained, velocity, note, after }, elsewhere };
   };
 }
 

@@ -121,10 +121,10 @@ const shared = ({ gain, ...rest }: Judged): Judged => ({
 });
 
 /** A change with what it comes to at the hood. */
-function judged(now: SolvedTable, place: number, { flows, gain, elsewhere }: Tried, system: UnitSystem): Judged {
+function judged(now: SolvedTable, place: number, { gain, elsewhere }: Tried, system: UnitSystem): Judged {
   const { after } = gain;
   const { runs } = after.network;
-  const becomes = served(now, after, flows(), place);
+  const becomes = served(now, after, runFlows(after), place);
   const names = becomes.slow.map((index) => itemAt(runs, index).name);
   const still = names.filter((name) => name !== gain.name && !elsewhere.includes(name));
   const wanted = inWords(itemAt(runs, place).wantedAirflow, "airflow", system);

@@ -1,6 +1,6 @@
 import { DomainError } from "../../core/errors";
 import { plain } from "../../core/naming/findNamed";
-import type { Network } from "../../core/network/network";
+import { type Network, runWith } from "../../core/network/network";
 import { buildNetwork, MOST_RUNS } from "../../core/network/tree";
 import { columnsOfAnyRun } from "../../reference/columnsOfRuns";
 import { itemAt } from "../../reference/itemAt";
@@ -102,7 +102,7 @@ export function withGate(entry: TableRun, gate: TableRun["run"]["gate"]): TableR
   if (gate === run.gate) return entry;
   const known = turned.get(entry);
   if (known?.run.gate === gate) return known;
-  const other = { ...entry, run: { ...run, gate, leakArea: entry.leakOf(gate, run.diameter) } };
+  const other = { ...entry, run: runWith(run, { gate, leakArea: entry.leakOf(gate, run.diameter) }) };
   turned.set(entry, other);
   return other;
 }

@@ -1,6 +1,6 @@
 import { ROUGHEST } from "../../core/friction/frictionFactor";
 import { DomainError } from "../../core/errors";
-import type { Run } from "../../core/network/network";
+import { type Run, runWith } from "../../core/network/network";
 import type { TableRun } from "./readRun";
 
 /**
@@ -12,12 +12,11 @@ export function resized(entry: TableRun, diameter: number): Run {
   const { run, fittings, coefficientOf, hoodOf, hoseTimesOf, leakOf } = entry;
   if (run.roughness > ROUGHEST * diameter)
     throw new DomainError("diameter", diameter, "wide enough for the roughness of its wall");
-  return {
-    ...run,
+  return runWith(run, {
     diameter,
     coefficient: coefficientOf(fittings, diameter),
     hood: hoodOf(diameter),
     hoseTimes: hoseTimesOf(diameter),
     leakArea: leakOf(run.gate, diameter),
-  };
+  });
 }
