@@ -86,7 +86,7 @@ function expected(grid: Shows, told: ReadonlyMap<string, string>) {
     return `${how}: ${Math.round(Number(asked(row, "velocity")))} fpm`;
   };
   return {
-    open: open.map((name) => `${name}; `).join(""),
+    open: open.join("; "),
     checks: new Map(budget.slice(1).filter(isRun).map((row) => [plain(text(row[0])), check(row)])), // prettier-ignore
     asked: budget.slice(1).filter((row) => isEnd(row) && asked(row, "governs") !== "").reduce((sum, row) => sum + wanted(row), 0), // prettier-ignore
     hoods: flow
@@ -232,7 +232,7 @@ describe("words in column A of Flow that cannot be followed", () => {
     expect(shared.errors().find((error) => error.startsWith("Flow!B10"))).toMatch(/#VALUE! open must be names of runs/);
     expect(shared.value("Flow", "C5")).toBe("see B10");
     shared.type("Flow", "A12", "");
-    expect(shared.value("Flow", "C9")).toBe("band saw; drum sander; router table; ");
+    expect(shared.value("Flow", "C9")).toBe("band saw; drum sander; router table");
   });
   let shared: Shows | undefined;
 });

@@ -15,6 +15,9 @@ import { beside, besideCell, besideColumn, FLOW_ROWS, headings } from "./flowLay
 const TOLD = besideColumn("told");
 const OPEN_NOTE = "The runs whose gates are open, as the formulas below take them. Worked out from column A.";
 
+const BETWEEN = "; ";
+const LONGEST_TEXT = 32767; // of a cell
+
 /** The words by which a sentence of trouble is flagged. */
 const TROUBLE = "Mend A";
 
@@ -23,7 +26,7 @@ export const gateFlag: Flag = { range: OPEN_CELL.replaceAll("$", ""), containsTe
 export function flowGates(frame: Frame, told: FlowContents["gates"], runs: RunsByName): SheetCell[] {
   const note = `open or shut, then the name of a run that has a gate on the sheet ${frame.sheet("runs")}, such as: shut saw. For this sheet only, and in any row. A gate not told of here is as on ${frame.sheet("runs")}.`;
   const all = (column: "open" | "gateTrouble"): string => FLOW_ROWS.map((row) => besideCell(column, row)).join("&");
-  const open = `IF(COUNTA(${runsColumn(frame, "Gate")})<2,"",IF(${all("open")}="","none",${all("open")}))`;
+  const open = `IF(COUNTA(${runsColumn(frame, "Gate")})<2,"",IF(${all("open")}="","none",${listed(all("open"))}))`;
   return [
     text(`B${FLOW_HEADER - 1}`, "Gates open now", "label"),
     formula(OPEN_CELL.replaceAll("$", ""), `=IF(${all("gateTrouble")}="",${open},${all("gateTrouble")})`, "result", {
@@ -43,6 +46,12 @@ export function flowGates(frame: Frame, told: FlowContents["gates"], runs: RunsB
   ];
 }
 
+/** One of the names of a list; the first of them brings a mark too many, which the list leaves out. */
+const inList = (name: string): string => `"${BETWEEN}"&${name}`;
+
+/** The list of what stands in many cells as `inList` has it. */
+export const listed = (names: string): string => `MID(${names},${BETWEEN.length + 1},${LONGEST_TEXT})`;
+
 /** Of the run in one row of the runs table, whatever stands beside it here. */
 function gateOfRow(frame: Frame, row: number, place: number, runs: RunsByName): SheetCell[] {
   const name = runs.nameAt(place);
@@ -54,8 +63,8 @@ function gateOfRow(frame: Frame, row: number, place: number, runs: RunsByName): 
   const heads = `SUMPRODUCT(1*(${plainName(headings)}=${name}))>0`;
   const ifGated = (code: string): string => `=IF(OR(${name}="",${isBlank(gate)}),"",${code})`;
   return [
-    formula(`${beside.unheaded}${row}`, ifGated(`IF(${heads},"",${run}&"; ")`), "unit"),
-    formula(`${beside.open}${row}`, ifGated(`IF(${isOpen},${run}&"; ","")`), "unit"),
+    formula(`${beside.unheaded}${row}`, ifGated(`IF(${heads},"",${inList(run)})`), "unit"),
+    formula(`${beside.open}${row}`, ifGated(`IF(${isOpen},${inList(run)},"")`), "unit"),
   ];
 }
 

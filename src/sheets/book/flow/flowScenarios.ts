@@ -12,6 +12,7 @@ import { tableEnd } from "../parts/tableEnd";
 import { formatOf, headingIn } from "../parts/units";
 import { quotedCall, scenariosCall } from "./flowCalls";
 import type { FlowContents } from "./flowContents";
+import { listed } from "./flowGates";
 import {
   besideCell,
   FLOW_ROWS,
@@ -48,7 +49,11 @@ export function scenarios(frame: Frame, { hoods, gated, scenarios: asked }: Flow
       "Which gates are open together? Each column is headed by a run's name. Name a scenario and mark its gates; a blank is shut.",
       "note",
     ),
-    formula(`C${SETS - 1}`, `=IF(${unheaded}="","","Gates that head no column stay shut here: "&${unheaded})`, "note"),
+    formula(
+      `C${SETS - 1}`,
+      `=IF(${unheaded}="","","Gates that head no column stay shut here: "&${listed(unheaded)})`,
+      "note",
+    ),
     text(`B${SETS}`, "Scenario", "header"),
     // typed, as the marks are: a heading that followed the rows of Runs would come to stand over another's marks
     ...gates.map((gate) => input(gateCell(gate, SETS), gated[gate] ?? null)),
