@@ -43,6 +43,25 @@ test("what no sum has is told where the sums stand, and a cost that is none is n
   expect([...sums().slice(1), shows.value("Leaks", "B12")]).toEqual(["see column G", "see column H", "see column G"]);
 });
 
+test("a machine that is told by the suction at its port is a hood here, too, and one that wants no known airflow shows none", () => {
+  const shows = shown("IP", "example");
+  const saw = RUNS_FIRST;
+  shows.type("Runs", runCell("Hood", saw), "");
+  shows.type("Runs", runCell("Port suction", saw), "1.5");
+  shows.type("Runs", runCell("Port airflow", saw), "400");
+  const line = ["A", "B", "C", "F", "G"].map((letter) => shows.column("Leaks", `${letter}70:${letter}75`));
+  const [names, wants, gets, sealed, gains] = line as [unknown[], unknown[], unknown[], unknown[], unknown[]];
+  const at = names.indexOf(shows.value("Runs", runCell("Run", saw)));
+  expect([wants[at], Number(gains[at]) > 0]).toEqual([400, true]); // every leak of this shed is after all before the fan
+  expect(gains[at]).toBe(Number(sealed[at]) - Number(gets[at]));
+  const said = (sheet: string, cell: string): string | undefined =>
+    /open hoods(?: get)? (\d+) cfm/.exec(String(shows.value(sheet, cell)))?.[1];
+  expect(said("Leaks", "D10")).toMatch(/^\d+$/);
+  expect(said("Leaks", "D10")).toBe(said("Flow", "Q5"));
+  shows.type("Runs", runCell("Airflow", saw), "");
+  expect([shows.value("Flow", "Q11"), shows.value("Leaks", "B70")]).toEqual(["", ""]);
+});
+
 describe("the leaks of the invented shed", () => {
   const shows = shown("IP", "example");
   shows.type("Start", "B9", "0.075"); // the density, so that the areas below can be worked by hand

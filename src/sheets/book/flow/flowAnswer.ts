@@ -63,10 +63,11 @@ function hoodRow(frame: Frame, row: number, runs: RunsByName, joins: JoinsOfRuns
   const ofARun = (code: string): string => `=IF(OR(${run}="",${run}="Fan"),"",${code})`;
   const whole = { format: formatOf(frame, "airflow") };
   // an end that is open and reached: SOLVE gives no suction for what lies beyond a shut gate or after the fan
+  const wanted = ofRun(frame, "Airflow", cell("place"));
   const isOpenHood = `AND(${joins.joining(cell("place"))}=0,${answer("gate")}<>"shut",${answer("staticSuction")}<>"")`;
   const nextNumber = `MAX(0,$${beside.hoodNumber}$${FLOW_HEADER}:$${beside.hoodNumber}${row - 1})+1`;
   return [
-    formula(at("wants"), ofARun(`IF(${isOpenHood},${ofRun(frame, "Airflow", cell("place"))},"")`), "result", whole),
+    formula(at("wants"), ofARun(`IF(${isOpenHood},IF(COUNT(${wanted})=0,"",${wanted}),"")`), "result", whole),
     formula(at("gets"), ofARun(`IF(${isOpenHood},${answer("airflow")}-${answer("leak")},"")`), "result", whole),
     formula(at("share"), `=IF(SUM(${cell("wants")})>0,${cell("gets")}/${cell("wants")},"")`, "result", {
       format: SHARE,

@@ -1,20 +1,14 @@
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { beside, besideCell } from "../flow/flowLayout";
+import { beside, type Beside, besideCell } from "../flow/flowLayout";
 import { FLOW_HEADER } from "../layout";
 import { FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answerReferences";
-import { ofRun, plainName } from "../parts/byName";
-import { type RunsByName, runsByName } from "../parts/runsByName";
 import { formatOf, headingIn, unitWord } from "../parts/units";
 import { flowCell, flowRow, HOODS, HOODS_FIRST, HOODS_LAST, inHoods } from "./layout";
 
-const PLACE = "L"; // where the runs table has the run of this row
-const NAMES = 13; // M, the first of the two columns by which runs are found
-
-/** Each open hood's air now and with every leak of the runs table mended: a saved leak is not air gained at a hood. */
+/** Each open hood's air now and with every leak of the runs table mended, as the sheet Flow has them: a saved leak is not air gained at a hood. */
 export function atHoods(frame: Frame): SheetCell[] {
-  const names = runsByName(frame, NAMES, HOODS);
   const { flow, runs } = { flow: frame.sheet("flow"), runs: frame.sheet("runs") };
   const sealed = frame.ref("flow", besideCell("sealed", FLOW_HEADER));
   const cells: SheetCell[] = [
@@ -37,34 +31,29 @@ export function atHoods(frame: Frame): SheetCell[] {
     formula(`E${HOODS}`, headingIn(frame, "Its leak now", "airflow"), "numberHeader"),
     formula(`F${HOODS}`, `=IF(ISERROR(${sealed}),"see ${flow}",${sealed}&"")`, "numberHeader"),
     formula(`G${HOODS}`, headingIn(frame, "It gains", "airflow"), "numberHeader"),
-    text(`${PLACE}${HOODS}`, "Row of the table", "numberHeader"),
-    ...names.cells,
   ];
-  for (let at = HOODS_FIRST; at <= HOODS_LAST; at++) cells.push(...row(frame, at, names));
+  for (let at = HOODS_FIRST; at <= HOODS_LAST; at++) cells.push(...row(frame, at));
   return cells;
 }
 
-/** One run, or the fan, whose row follows the last filled one of the runs table. */
-function row(frame: Frame, at: number, names: RunsByName): SheetCell[] {
+/** One run, or the fan, whose row follows the last filled one of the runs table. Which run is an open hood, the sheet Flow says. */
+function row(frame: Frame, at: number): SheetCell[] {
   const here = flowRow(at);
   const [airflow, leak] = [flowCell(frame, "airflow", here), flowCell(frame, "leak", here)];
-  const place = `$${PLACE}${at}`;
-  const wants = ofRun(frame, "Airflow", place);
-  const sealed = frame.ref("flow", besideCell("sealed", here));
-  const isHood = `AND(${ofRun(frame, "Hood", place)}<>"",${flowCell(frame, "gate", here)}<>"shut")`;
-  const forHood = (fan: string, hood: string): string =>
-    `=IF(A${at}="","",IF(A${at}="Fan",${fan},IF(${isHood},${hood},"")))`;
+  const onFlow = (column: Beside): string => frame.ref("flow", besideCell(column, here));
+  const number = (cell: string): string => `IF(COUNT(${cell})=0,"",${cell})`;
+  const ofHood = (column: Beside, fan: string): string =>
+    `=IF(A${at}="","",IF(A${at}="Fan",${fan},${number(onFlow(column))}))`;
   const whole = { format: formatOf(frame, "airflow") };
   const fine = { format: formatOf(frame, "leak") };
   return [
     formula(`A${at}`, `=IFERROR(${flowCell(frame, "run", here)}&"","")`),
-    formula(`B${at}`, forHood('""', `IF(COUNT(${wants})=0,"",${wants})`), "result", whole),
-    formula(`C${at}`, forHood(airflow, `${airflow}-${leak}`), "result", whole),
-    formula(`D${at}`, `=IF(OR(COUNT(B${at})=0,COUNT(C${at})=0),"",C${at}/B${at})`, "result", { format: "0%" }),
+    formula(`B${at}`, ofHood("wants", '""'), "result", whole),
+    formula(`C${at}`, ofHood("gets", airflow), "result", whole),
+    formula(`D${at}`, ofHood("share", '""'), "result", { format: "0%" }),
     formula(`E${at}`, `=IF(A${at}="","",${leak})`, "result", fine),
-    formula(`F${at}`, `=IF(COUNT(${sealed})=0,"",${sealed})`, "result", whole),
+    formula(`F${at}`, `=${number(onFlow("sealed"))}`, "result", whole),
     formula(`G${at}`, `=IF(OR(COUNT(C${at})=0,COUNT(F${at})=0),"",F${at}-C${at})`, "total", fine),
-    formula(`${PLACE}${at}`, `=IF(OR(A${at}="",A${at}="Fan"),"",${names.placeOf(plainName(`$A${at}`))})`, "unit"),
   ];
 }
 
