@@ -44,6 +44,23 @@ const words = (shows: Shows): string[] =>
     .map(String)
     .map((said) => said.split(/[:;]/)[0]!);
 
+test("a reading inserted between others leaves what is said beside its own reading", () => {
+  const shows = shown("IP", "example");
+  const said = (): Map<string, unknown> => {
+    const rows = shows.texts(SHEET, `B${READINGS + 1}:H${READINGS + 14}`).map((row) => row.join("|"));
+    const beside = shows.column(SHEET, `${WORDS}${READINGS + 1}:${WORDS}${READINGS + 14}`);
+    return new Map(rows.flatMap((row, at) => (/\w/.test(row) ? [[row, beside[at]]] : [])));
+  };
+  const inputsSaid = (first: number): unknown[] => shows.column(SHEET, `A${first}:A${first + 5}`);
+  const before = { said: said(), sentences: sentences(shows), inputs: inputsSaid(INPUTS + 1) };
+  expect([...before.said.values()].filter((words) => String(words).startsWith("left out"))).toHaveLength(1);
+  shows.insertRow(SHEET, READINGS + 3);
+  shows.insertRow(SHEET, READINGS + 1);
+  expect(said()).toEqual(before.said);
+  expect(sentences(shows).map((words) => words.replace("(row 4)", "(row 3)"))).toEqual(before.sentences);
+  expect(inputsSaid(INPUTS + 3)).toEqual(before.inputs);
+});
+
 // The planer's area is that of a 6 in duct for its 5 in one, (6/5)² = 1.44; the thickness sander's is off by a decimal place.
 describe.each<[UnitSystem, string, string, string]>([
   ["IP", "airflow at planer (row 3)", "the area of 6 in?", "722"],

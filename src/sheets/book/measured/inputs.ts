@@ -1,7 +1,7 @@
 import { cellAddress } from "../../address";
 import { formula, text } from "../../cells";
 import type { Chart, SheetCell } from "../../workbook";
-import { answerColumn } from "../parts/answerReferences";
+import { headedColumn } from "../parts/answerReferences";
 import {
   CALIBRATE_ANSWER,
   DRAWN,
@@ -20,12 +20,12 @@ const isNumber = (key: string): boolean => ["before", "after", "errorBefore", "e
 const letterOf = (key: Key): string =>
   cellAddress(inputColumns.findIndex((one) => one.key === key) + 1, 1).slice(0, -1);
 const rowsOfInputs = Array.from({ length: MOST_INPUTS }, (_, index) => INPUTS + 1 + index);
-const COUNT = `COUNTIF(${answerColumn(CALIBRATE_ANSWER, "part")},"input")`;
+const COUNT = `COUNTIF(${headedColumn(CALIBRATE_ANSWER, "part")},"input")`;
 
 /** The inputs that these readings tell of, beside what they are off by, and a picture of how far each ± has shrunk. */
 export function inputs(): SheetCell[] {
   const of = (key: Exclude<Key, "number"> | "part", index: number): string =>
-    `INDEX(${answerColumn(CALIBRATE_ANSWER, key)},${SENTENCES.length + 1 + index})`;
+    `INDEX(${headedColumn(CALIBRATE_ANSWER, key)},${SENTENCES.length + 2 + index})`;
   const rows = rowsOfInputs.map((row, index) =>
     inputColumns.map(({ key }, column) =>
       formula(

@@ -6,7 +6,7 @@ import type { SheetCell } from "../../workbook";
 import { ERRORS } from "../flow/flowLayout";
 import type { Frame, SheetOf } from "../frame";
 import { CALIBRATED, fanCurve, runsTable, SYSTEM_CELL } from "../layout";
-import { answerColumn, answerLetters, onceRunsAndCurve } from "../parts/answerReferences";
+import { answerLetters, headedColumn, onceRunsAndCurve } from "../parts/answerReferences";
 import { cautionLine } from "../parts/cautionLine";
 import { printing } from "../parts/printing";
 import { sheetHead } from "../parts/sheetHead";
@@ -76,7 +76,7 @@ export const measuredSheet: SheetOf<MeasuredContents> = (frame, contents) => ({
 const widthOf = (key: (typeof calibrateColumns)[number]["key"]): number =>
   (({ what: 26, open: 20, inWords: 80 }) as Partial<Record<typeof key, number>>)[key] ?? 10.5;
 
-const words = answerColumn(CALIBRATE_ANSWER, "inWords");
+const words = headedColumn(CALIBRATE_ANSWER, "inWords");
 const first = `$${answerLetters(CALIBRATE_ANSWER, "part")}$${READINGS}`;
 
 /** The answer's first rows, in the order in which it always has them; while inputs are missing, what is missing. */
@@ -84,7 +84,7 @@ function inShort(): SheetCell[] {
   return [
     text(`A${SHORT - 1}`, "In short", "section"),
     ...SENTENCES.flatMap((label, index): SheetCell[] => {
-      const said = `INDEX(${words},${index + 1})&""`;
+      const said = `INDEX(${words},${index + 2})&""`;
       const waits = index === 0 ? `IFERROR(IF(LEFT(${first},7)="Fill in",${first},${said}),"see ${first.replaceAll("$", "")}")` : `IFERROR(${said},"")`; // prettier-ignore
       return [text(`A${SHORT + index}`, label, "label"), formula(`B${SHORT + index}`, `=${waits}`, "total")];
     }),
@@ -93,7 +93,10 @@ function inShort(): SheetCell[] {
 
 /** The table of readings, and beside each row what is said of its first two. */
 function readings(frame: Frame, { readings: typed }: MeasuredContents): SheetCell[] {
-  const rows = answerColumn(CALIBRATE_ANSWER, "row");
+  const rows = headedColumn(CALIBRATE_ANSWER, "row");
+  // the answer counts from the header; told by where it stands, since people insert readings between others
+  const own = `ROW()-ROW($${columnLetters(READINGS_COLUMN)}$${READINGS})+1`;
+  const second = `IF(COUNTIF(${rows},${own})>1,"; "&INDEX(${words},MATCH(${own},${rows},0)+1),"")`;
   const head = columns.map(({ name, quantity, hint }, index): SheetCell => {
     const at = cellAddress(READINGS_COLUMN + index, READINGS);
     return quantity === null
@@ -102,8 +105,6 @@ function readings(frame: Frame, { readings: typed }: MeasuredContents): SheetCel
   });
   const body = Array.from({ length: READINGS_LAST - READINGS }, (_, index): SheetCell[] => {
     const row = READINGS + 1 + index;
-    const own = index + 2; // the answer counts from the header
-    const second = `IF(COUNTIF(${rows},${own})>1,"; "&INDEX(${words},MATCH(${own},${rows},0)+1),"")`;
     return [
       ...readingColumns.map(({ name }, column) =>
         input(cellAddress(READINGS_COLUMN + column, row), typed[index]?.[name] ?? null),

@@ -50,6 +50,12 @@ export const FLOW_ANSWER = {
 export const answerLetters = <Some extends Answer>({ column, columns }: Some, key: KeyOf<Some>): string =>
   columnLetters(column + placeOfColumn(columns, key));
 
+/** A column of it with its header, on its own sheet: so that a row inserted right below the header, where the answer goes on standing, belongs to it. */
+export function headedColumn<Some extends Answer>(answer: Some, key: KeyOf<Some>): string {
+  const letters = answerLetters(answer, key);
+  return `$${letters}$${answer.header}:$${letters}$${answer.last}`;
+}
+
 /** A column of it without its header; with a frame, as another sheet writes it. */
 export function answerColumn<Some extends Answer>(answer: Some, key: KeyOf<Some>, frame?: Frame): string {
   const letters = answerLetters(answer, key);
