@@ -17,16 +17,27 @@ export const scriptsOf = (dist: string, page: string): string[] =>
 const sheetsOf = (dist: string, page: string): string[] =>
   [...readFileSync(path.join(dist, page), "utf8").matchAll(/<link[^>]* href="([^":]+)"/g)].map((match) => match[1]!);
 
+/** What the page of the sheet loads before its first number, each file once: some it names to the browser and asks for later. */
+export const localFiles = (dist: string): string[] => [
+  ...new Set([
+    "index.html",
+    ...scriptsOf(dist, "index.html"),
+    ...sheetsOf(dist, "index.html"),
+    ...FUNCTION_SCRIPTS,
+    "functions.json",
+    "vendor/o_spreadsheet.xml",
+  ]),
+];
+
 export function sizes(dist: string): Row[] {
   const sum = (files: readonly string[]): number => files.reduce((total, file) => total + packed(dist, file), 0);
-  const local = ["index.html", ...scriptsOf(dist, "index.html"), ...sheetsOf(dist, "index.html")];
   return [
     kilobytes("functions.js, packed", packed(dist, "functions.js"), { atMost: 70 }),
     kilobytes("functionsLater.js, packed", packed(dist, "functionsLater.js")),
     kilobytes("scripts of the pane that load at first, packed", sum(scriptsOf(dist, "pane.html")), { atMost: 140 }),
     kilobytes(
-      "local page with the grid and its pictures of signs, packed",
-      sum([...local, ...FUNCTION_SCRIPTS, "vendor/o_spreadsheet.xml"]),
+      "local page until its first number, with the grid and its pictures of signs, packed",
+      sum(localFiles(dist)),
       { atMost: 450 },
     ),
   ];

@@ -26,7 +26,7 @@ let hasGrid = false;
 /** A copy has no formula of ours left, so that the grid needs none of our functions. */
 const compute: Compute = (workbook) => {
   if (!hasGrid) {
-    importScripts("vendor/owl.iife.js", "vendor/o_spreadsheet.min.iife.js");
+    importScripts("vendor/owl.iife.min.js", "vendor/o_spreadsheet.min.iife.js");
     addPlugins();
     hasGrid = true;
   }

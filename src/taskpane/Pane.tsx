@@ -55,7 +55,8 @@ export function Pane({ where, host }: PaneProps): ReactElement {
   const theme = usePrefersDark() ? darkTheme : lightTheme;
   const [view, setView] = useState<ViewName>("Start");
   const [units, setUnits] = useState(() => usualUnits(navigator.language));
-  const { parts, failed, ask } = useLaterParts();
+  const coming = useLaterParts();
+  const { parts } = coming;
   const leftAt = useRef<Partial<Record<ViewName, number>>>({});
 
   const show = (next: ViewName): void => {
@@ -72,8 +73,8 @@ export function Pane({ where, host }: PaneProps): ReactElement {
   const viewOf = (name: ViewName): ReactElement => {
     const chosen = { units, chooseUnits: setUnits };
     if (name === "Start")
-      return <StartView where={where} host={host} shown={view === "Start"} go={go} parts={parts} {...chosen} />;
-    return parts === null ? <ViewComing failed={failed} ask={ask} /> : laterViewOf(name, parts);
+      return <StartView where={where} host={host} shown={view === "Start"} go={go} {...chosen} {...coming} />;
+    return parts === null ? <ViewComing {...coming} /> : laterViewOf(name, parts);
   };
   const laterViewOf = (name: Exclude<ViewName, "Start">, parts: LaterParts): ReactElement => {
     switch (name) {

@@ -1,4 +1,5 @@
 import {
+  chartIsDrawn,
   goTo,
   lineSays,
   type LocalPage,
@@ -51,7 +52,7 @@ describe("the demo", () => {
   test("a chart shows where the fan works", async () => {
     const { page } = local;
     await openSheet(page, "Fan");
-    await page.locator(".o-figure canvas").first().waitFor();
+    await chartIsDrawn(page);
   });
 
   test("what is wrong in a row of Runs or in a point of the curve is read in the line under the grid, and undo brings all back", async () => {

@@ -164,6 +164,15 @@ export async function typeInto(page: Page, address: string, text: string): Promi
   await typeHere(page, text);
 }
 
+/** Waits until the first chart of the open sheet is not blank. */
+export const chartIsDrawn = (page: Page): Promise<unknown> =>
+  page.waitForFunction(() => {
+    const canvas = document.querySelector<HTMLCanvasElement>(".o-figure canvas");
+    if (canvas === null || canvas.width === 0) return false;
+    const { data } = canvas.getContext("2d")!.getImageData(0, 0, canvas.width, canvas.height);
+    return data.some((part) => part !== 0);
+  });
+
 const NOTHING = "nothing copied yet";
 const clipboard = (page: Page): Promise<string> => page.evaluate(() => navigator.clipboard.readText());
 

@@ -1,5 +1,5 @@
 import type { Page } from "playwright-core";
-import { localSite, openSheet, typeInto } from "./localPage";
+import { chartIsDrawn, localSite, openSheet, typeInto } from "./localPage";
 
 // What comes out of the printer when the page is printed: the sheet in front, on the paper of its units, and nothing around it.
 
@@ -40,6 +40,7 @@ test("Summary is one page of US Letter, upright; Readings lies", async () => {
 test("of the page only the sheet is printed, its chart too, and the page is as before afterwards", async () => {
   const { page } = local;
   await openSheet(page, "Fan");
+  await chartIsDrawn(page);
   const seen = await whilePrinting(page, () => ({
     parts: [...document.body.children].filter((part) => part.getClientRects().length > 0).map(({ id }) => id),
     title: document.title,

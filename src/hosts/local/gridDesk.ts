@@ -26,7 +26,7 @@ export async function openDesk(
   templates: string,
   notifications: Notifications,
   touched: () => void,
-  prepareFirst: (model: GridModel) => void,
+  prepareFirst: (model: GridModel) => Promise<void>,
 ): Promise<GridDesk> {
   const followers = new Set<(what: "cells" | "selection") => void>();
   let what: "cells" | "selection" = "selection"; // until a command changes what stands in the book
@@ -37,10 +37,10 @@ export async function openDesk(
   };
   let shown = await mounted(first, prepareFirst);
 
-  async function mounted(workbook: Workbook, made: (model: GridModel) => void) {
+  async function mounted(workbook: Workbook, made: (model: GridModel) => Promise<void> | void) {
     const model = gridModel(workbook); // if it can't be made, the old one stays
     const described = describer(model, workbook);
-    made(model);
+    await made(model);
     const app = new owl.App(o_spreadsheet.Spreadsheet, { props: { model, ...notifications }, templates });
     const view = await app.mount(place);
     model.joinSession();

@@ -1,4 +1,5 @@
 import { demoBook } from "../../sheets/demo";
+import { chartLibrary } from "./chartLibrary";
 import { browserStore } from "./browserStore";
 import { listDifferences } from "./differences";
 import { enterBeforeSheet } from "./enterBeforeSheet";
@@ -32,6 +33,9 @@ const part = <Kind extends HTMLElement = HTMLElement>(id: string): Kind => {
 /** Made anew when it is asked for: whoever has a budget of his own does not wait for it. */
 const example = (): OpenBook => ({ workbook: demoBook(), file: "example.xlsx", unsaved: false });
 
+/** Nothing is said where it fails: a chart's own place says it when somebody looks at it. */
+const chartsHere = (): Promise<void> => chartLibrary().catch(() => undefined);
+
 /**
  * Puts the grid on the page and wires up what stands around it.
  *
@@ -55,7 +59,10 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   const folder = new URL(".", location.href).pathname;
   const last = lastSheet(tabStorage(), folder);
   const deskFor = ({ workbook }: OpenBook): Promise<GridDesk> =>
-    openDesk(workbook, sheet, templates, bar, touched, last.reopen);
+    openDesk(workbook, sheet, templates, bar, touched, async (model) => {
+      last.reopen(model);
+      if (model.getters.getChartIds(model.getters.getActiveSheetId()).length > 0) await chartsHere();
+    });
   const keeper = keeperOf(browserStore(folder), sharedStore, () => crypto.randomUUID());
   let found = await keeper.load();
   part("loading").remove();
@@ -122,6 +129,7 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
     if (frame.contentWindow !== null) moveByF6(regions, [frame.contentWindow], document.body);
   });
   frame.src = "pane.html"; // only now, so that the pane finds its host
+  await chartsHere();
 }
 
 const topBar = (): TopBar => ({

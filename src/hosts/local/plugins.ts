@@ -1,5 +1,6 @@
 import { addAppendPlugin } from "./appendPlugin";
 import { readFractions } from "./days";
+import { drawWhenHere } from "./drawWhenHere";
 import { addExtentPlugin } from "./extentPlugin";
 import { addKeptPlugin } from "./keptPlugin";
 import { pasteAnywhere } from "./pasteAnywhere";
@@ -23,6 +24,7 @@ export function addPlugins(): void {
   offerWords();
   pasteAnywhere();
   printByBrowser();
+  drawWhenHere();
   limitWork();
   evaluateShownFirst();
 }

@@ -12,7 +12,8 @@ import type { PageSurroundings } from "../office";
 import { openDemo } from "../start/openDemo";
 import { WayRow } from "../start/WayRow";
 import { Heading } from "./Heading";
-import type { LaterParts } from "./useLaterParts";
+import type { PartsComing } from "./useLaterParts";
+import { ViewComing } from "./ViewComing";
 import type { UnitsProps, ViewProps } from "./viewProps";
 import type { ViewName } from "./views";
 
@@ -43,14 +44,14 @@ const useStyles = makeStyles({
   status: { margin: "20px 0 0", fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
 });
 
-interface StartViewProps extends ViewProps, UnitsProps {
+interface StartViewProps extends ViewProps, UnitsProps, PartsComing {
   readonly where: PageSurroundings;
   readonly shown: boolean;
-  readonly parts: LaterParts | null;
 }
 
 /** What this is, the way to an example, what to do next, where the numbers come from. */
-export function StartView({ where, host, shown, go, units, chooseUnits, parts }: StartViewProps): ReactElement {
+export function StartView(props: StartViewProps): ReactElement {
+  const { where, host, shown, go, units, chooseUnits, parts, failed, ask } = props;
   const styles = useStyles();
   const tasking = useTask();
   const title = (text: string): ReactElement => (
@@ -67,6 +68,12 @@ export function StartView({ where, host, shown, go, units, chooseUnits, parts }:
         </p>
       )}
       {host !== null && parts !== null && <parts.YourSystem host={host} shown={shown} go={go} />}
+      {host !== null && failed && (
+        <>
+          {title("Your system")}
+          <ViewComing failed={failed} ask={ask} />
+        </>
+      )}
       {title("An example")}
       <UnitsChoice legend="Units of the example" units={units} choose={chooseUnits} />
       <Button

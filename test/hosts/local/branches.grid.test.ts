@@ -11,7 +11,7 @@ function libraryOfPage(): typeof library {
   const globals: Record<string, unknown> = { console, setTimeout, performance, EventTarget, Event };
   Object.assign(globals, { self: globals, globalThis: globals, window: undefined });
   const context = vm.createContext(globals);
-  for (const file of ["@odoo/owl/dist/owl.iife.js", "@odoo/o-spreadsheet/dist/o_spreadsheet.min.iife.js"])
+  for (const file of ["@odoo/owl/dist/owl.iife.min.js", "@odoo/o-spreadsheet/dist/o_spreadsheet.min.iife.js"])
     vm.runInContext(readFileSync(path.join(modules, file), "utf8"), context);
   return vm.runInContext("o_spreadsheet", context) as typeof library;
 }

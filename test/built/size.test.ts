@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
-import { packed as packedIn, scriptsOf } from "../../scripts/bench/sizes";
+import { localFiles, packed as packedIn, scriptsOf } from "../../scripts/bench/sizes";
 import { dist } from "./loadBundle";
 
 const packed = (file: string): number => packedIn(dist, file);
@@ -14,6 +14,10 @@ test.each(["pane.html", "taskpane.html"])("what %s loads at first is at most 120
 test("the cell functions are at most 65 kB packed, and those that come later at most 60 kB", () => {
   expect(packed("functions.js")).toBeLessThanOrEqual(65);
   expect(packed("functionsLater.js")).toBeLessThanOrEqual(60);
+});
+
+test("the page of the sheet loads at most 795 kB packed before its first number", () => {
+  expect(localFiles(dist).reduce((sum, file) => sum + packed(file), 0)).toBeLessThanOrEqual(795);
 });
 
 test("the chart and what writes workbooks are in no file that the pane loads at first", () => {
