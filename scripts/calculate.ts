@@ -3,8 +3,9 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import vm from "node:vm";
 import { calculatedOf } from "../src/hosts/local/readGrid";
+import type { GridModel } from "../src/hosts/local/grid";
 import { createCustomFunctions } from "../src/hosts/local/customFunctions";
-import { gridData } from "../src/hosts/local/model";
+import { gridModel } from "../src/hosts/local/gridModel";
 import { addPlugins } from "../src/hosts/local/plugins";
 import { FUNCTION_SCRIPTS, type FunctionsFile } from "../src/hosts/functionsFile";
 import { registerAll } from "../src/hosts/local/register";
@@ -19,13 +20,13 @@ let isReady = false;
 export const calculate = (workbook: Workbook): Calculated => calculatedOf(modelOf(workbook));
 
 /** The grid's own model of a workbook, computed. */
-export function modelOf(workbook: Workbook): library.Model {
+export function modelOf(workbook: Workbook): GridModel {
   if (!isReady) makeReady();
   isReady = true;
   const { debug } = console;
   console.debug = () => undefined; // the grid reports each step of its loading
   try {
-    return new library.Model(gridData(workbook));
+    return gridModel(workbook);
   } finally {
     console.debug = debug;
   }

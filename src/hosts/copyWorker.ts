@@ -1,7 +1,7 @@
 import type { CopyOrder } from "../share/copy";
 import type { Compute } from "../share/recomputed";
 import type { Calculated } from "../sheets/calculated";
-import { gridData } from "./local/model";
+import { gridModel } from "./local/gridModel";
 import { addPlugins } from "./local/plugins";
 import { shownWith } from "./local/readGrid";
 import { type MadeCopy, makeCopy } from "./makeCopy";
@@ -30,7 +30,7 @@ const compute: Compute = (workbook) => {
     addPlugins();
     hasGrid = true;
   }
-  return shownWith(new o_spreadsheet.Model(gridData(workbook)), workbook).shown;
+  return shownWith(gridModel(workbook), workbook).shown;
 };
 
 worker.onmessage = ({ data: { book, order } }) => {

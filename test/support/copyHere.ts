@@ -1,6 +1,5 @@
-import * as library from "@odoo/o-spreadsheet";
 import type { CopyMaker } from "../../src/hosts/copyInWorker";
-import { gridData } from "../../src/hosts/local/model";
+import { gridModel } from "../../src/hosts/local/gridModel";
 import { shownWith } from "../../src/hosts/local/readGrid";
 import { makeCopy } from "../../src/hosts/makeCopy";
 
@@ -9,7 +8,7 @@ export const copyHere: CopyMaker = (book, order, step, signal) =>
   makeCopy(
     book,
     order,
-    (workbook) => shownWith(new library.Model(gridData(workbook)), workbook).shown,
+    (workbook) => shownWith(gridModel(workbook), workbook).shown,
     (index) => {
       step(index);
       signal.throwIfAborted();

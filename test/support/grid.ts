@@ -1,6 +1,6 @@
 import * as library from "@odoo/o-spreadsheet";
 import type { GridModel } from "../../src/hosts/local/grid";
-import { gridData } from "../../src/hosts/local/model";
+import { gridModel } from "../../src/hosts/local/gridModel";
 import { placeOf } from "../../src/sheets/address";
 import type { Workbook } from "../../src/sheets/workbook";
 import type { EngineValues } from "./engine";
@@ -27,7 +27,7 @@ export function inGrid(workbook: Workbook): EngineValues {
 /** The grid itself. */
 export function gridOf(workbook: Workbook): GridModel {
   const quiet = jest.spyOn(console, "debug").mockImplementation(() => undefined); // the library tells how long it took
-  const model: GridModel = new library.Model(gridData(workbook));
+  const model = gridModel(workbook);
   quiet.mockRestore();
   return model;
 }

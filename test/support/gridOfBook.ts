@@ -1,7 +1,7 @@
 /** The grid's own library in Node with our own functions: what a described workbook shows, without a page and without a build. */
 import * as library from "@odoo/o-spreadsheet";
 import { createCustomFunctions } from "../../src/hosts/local/customFunctions";
-import { gridData } from "../../src/hosts/local/model";
+import { gridModel } from "../../src/hosts/local/gridModel";
 import { shownWith } from "../../src/hosts/local/readGrid";
 import { registerAll } from "../../src/hosts/local/register";
 import { cellAddress, placeOf } from "../../src/sheets/address";
@@ -90,7 +90,7 @@ function prepare(): void {
 
 export function gridOfBook(workbook: Workbook): Shows {
   prepare();
-  const model = new library.Model(gridData(workbook));
+  const model = gridModel(workbook);
   const { getters } = model;
   const idOf = (sheet: string): string => {
     const id = getters.getSheetIdByName(sheet);

@@ -1,4 +1,5 @@
 import type { Workbook } from "../../sheets/workbook";
+import { filledDown } from "./filledDown";
 import type { GridModel } from "./grid";
 import { gridData } from "./model";
 
@@ -14,7 +15,9 @@ interface Packing {
  * function of the language that older browsers lack. Nobody else is at work here, so nothing is packed.
  */
 export function gridModel(workbook: Workbook): GridModel {
-  const model = new o_spreadsheet.Model(gridData(workbook));
+  const data = gridData(workbook);
+  const sheets = data.sheets.map((sheet) => ({ ...sheet, cells: filledDown(sheet.cells) }));
+  const model = new o_spreadsheet.Model({ ...data, sheets });
   (model as unknown as Packing).session.commandSquisher.squish = (commands) => commands;
   return model;
 }

@@ -1,6 +1,6 @@
 /** The plain formulas in the grid of the local sheet, which opens a copy as well: it lacks some functions that others have. */
 import * as library from "@odoo/o-spreadsheet";
-import { gridData } from "../../../src/hosts/local/model";
+import { gridModel } from "../../../src/hosts/local/gridModel";
 import type { GridModel } from "../../../src/hosts/local/grid";
 import { placeOf } from "../../../src/sheets/address";
 import { type Given, plainBook } from "./plainBook";
@@ -21,7 +21,7 @@ test("the grid computes what the functions answer", () => {
   jest.spyOn(console, "debug").mockImplementation(() => undefined); // the library tells how long it took
   const [scalars, wholes] = [sampleSheets(0.1), wholeCalls(0.1)];
   const { workbook } = plainBook([...scalars.given, ...wholes.given].map(few), "IP");
-  const model: GridModel = new library.Model(gridData(workbook));
+  const model: GridModel = gridModel(workbook);
   const ids = new Map(model.getters.getSheetIds().map((id) => [model.getters.getSheetName(id), id]));
   const live = new Set(
     workbook.sheets.flatMap(({ name, cells }) =>
