@@ -34,6 +34,11 @@ export interface Run {
 /**
  * A run with some of its properties changed. Every run is laid out alike in memory, property after property: where each change gave
  * runs a layout of its own, what reads them all would have to look every property up.
+ *
+ * @param run as it is
+ * @param change what is otherwise in the other
+ * @returns the other; the run stays as it is
+ * @source house
  */
 export function runWith(run: Run, change: Partial<Run>): Run {
   const all = { ...run, ...change };

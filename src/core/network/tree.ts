@@ -84,10 +84,9 @@ function indexByName(runs: readonly Run[]): ReadonlyMap<string, number> {
 }
 
 function downstreamOf(run: Run, runs: readonly Run[], byName: ReadonlyMap<string, number>): number {
-  const to = plain(run.to);
-  if (to === FAN) return -1;
-  const index = byName.get(to);
+  const index = byName.get(run.to) ?? byName.get(plain(run.to)); // most stand as plainly as the names do
   if (index === undefined) {
+    if (plain(run.to) === FAN) return -1;
     const others = runs.filter((other) => other.side === "suction" && other !== run);
     throw leadsNowhere(
       run,

@@ -36,7 +36,8 @@ export interface Elements {
   readonly rows: Float64Array; // a row of WIDTH numbers per run
   readonly starts: Int32Array; // by run: where its row begins
   readonly order: readonly number[]; // suction runs as their rows stand, every run after all that join it
-  readonly down: Int32Array; // in that order: where the row begins of the run that each joins; -1 at the fan
+  readonly down: Int32Array; // in that order: where the row begins of what each joins, a run or the fan
+  readonly fan: number; // where the fan's row begins
   readonly kind: Uint8Array; // by run
   readonly cut: Uint8Array; // by run; 1 beyond a shut gate: still, and at the room's pressure
   readonly meetings: (Meeting | null)[]; // by the run that others join
@@ -68,7 +69,7 @@ export interface Room {
  */
 export const roomFor = (runs: number): Room => ({
   runs,
-  rows: new Float64Array(runs * WIDTH),
+  rows: new Float64Array((runs + 1) * WIDTH),
   starts: new Int32Array(runs),
   down: new Int32Array(runs),
   kind: new Uint8Array(runs),
@@ -105,16 +106,17 @@ export function elementsOf(
 ): Elements {
   const { runs, order, joins, discharge } = network;
   const { rows, starts, down, kind, cut, meets, arriving, losses } = room;
-  rows.fill(0, 0, runs.length * WIDTH);
+  const fan = runs.length * WIDTH;
+  rows.fill(0, 0, fan + WIDTH);
   meets.fill(0, 0, runs.length);
   const meetings = meetingsOf(network, surroundings.density);
   const crossing = { legs: [], lines: [], law: { loss: 0, byOwn: 0, byMain: 0, byPush: 0 } };
-  const elements = { rows, starts, order, down, kind, cut, meets, meetings, crossing, arriving, losses };
+  const elements = { rows, starts, order, down, fan, kind, cut, meets, meetings, crossing, arriving, losses };
   for (let place = 0; place < order.length; place++) starts[order[place]!] = place * WIDTH;
   discharge.forEach((index, place) => (starts[index] = (order.length + place) * WIDTH));
   for (let place = 0; place < order.length; place++) {
     const to = joins[order[place]!]!;
-    down[place] = to < 0 ? -1 : starts[to]!;
+    down[place] = to < 0 ? fan : starts[to]!;
   }
   for (const meeting of meetings) if (meeting !== null) setMeeting(elements, meeting.main, meeting, meeting.legs);
   for (let index = 0; index < runs.length; index++) setRun(elements, index, runs[index]!, surroundings);

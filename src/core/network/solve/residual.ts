@@ -67,8 +67,8 @@ export function residualOf(
     if (run.side === "discharge" || stillAt(index)) continue;
     addLoss(along, index, run, airflow, surroundings, known);
     const area = areaOf(run);
-    const downstream = joins[index]! < 0 ? suctionAtFan : suction[joins[index]!]!;
-    const missed = suction[index]! + along[index]! - downstream;
+    const drawn = (joins[index]! < 0 ? suctionAtFan : suction[joins[index]!]!) - suction[index]!;
+    const missed = along[index]! - drawn;
     const before = joining[index]!;
     const isOpen = run.gate !== "shut";
     const isEnd = before.length === 0 && isOpen;
@@ -78,7 +78,7 @@ export function residualOf(
     if (isOpen) for (let one = 0; one < before.length; one++) joined += airflow[before[one]!]!;
     const adding = Math.abs(airflow[index]! - arriving[index]! - leak[index]!);
     const mass = Math.max(adding, isEnd ? 0 : Math.abs(arriving[index]! - joined));
-    const leaking = leakMisfit(run, area, airflow[index]!, leak[index]!, suction[index]!, density);
+    const leaking = leakMisfit(run, index, state, density);
     const pressures = Math.max(Math.abs(missed), Math.abs(entry), Math.abs(leaking));
     const misfit = Math.max(pressures / largestPressure, mass / largestAirflow);
     if (Number.isNaN(misfit)) return { residual: NaN, worst: index };
@@ -137,25 +137,27 @@ function addLength(
   const { diameter } = run;
   const reynolds = reynoldsOf(Math.abs(airflows[index]!) / areaOf(run), diameter, density);
   const isPipe = length === PIPE;
-  const diameters = (isPipe ? run.length : run.hoseLength * run.hoseTimes) / diameter;
-  const relativeRoughness = (isPipe ? run.roughness : (run.hoseRoughness ?? hoseRoughness)) / diameter;
+  const diameters = isPipe ? run.length / diameter : (run.hoseLength * run.hoseTimes) / diameter;
+  const relativeRoughness = isPipe ? run.roughness / diameter : (run.hoseRoughness ?? hoseRoughness) / diameter;
   const from = starts[index]! + length;
   const near = rows[from + ROOT]!;
-  let factor = 0;
   if (reynolds >= TURBULENT_START && relativeRoughness <= ROUGHEST) {
     const b = 2.51 / reynolds;
     const inside = relativeRoughness / 3.7 + b * near;
     const missed = near + TO_DECIMAL * Math.log(inside);
     const root = near - (missed * inside) / (inside + TO_DECIMAL * b);
-    if (Math.abs(missed) < CLOSE) factor = 1 / (root * root);
+    if (Math.abs(missed) < CLOSE) {
+      losses[index]! += diameters / (root * root);
+      return;
+    }
   }
-  losses[index]! += diameters * (factor || frictionFactor(reynolds, relativeRoughness, near));
+  losses[index]! += diameters * frictionFactor(reynolds, relativeRoughness, near);
 }
 
 /** A leak's law as a pressure: rho/2 (L / (C_d A_l))^2 against the static suction P + p_v(Q) that drives it. [Pa] */
-function leakMisfit(run: Run, area: number, airflow: number, leak: number, suction: number, density: number): number {
-  if (run.leakArea === 0) return leak === 0 ? 0 : Infinity;
-  const through = leak / (DISCHARGE_COEFFICIENT * run.leakArea);
-  const velocity = airflow / area;
-  return 0.5 * density * (through * Math.abs(through) - velocity * velocity) - suction;
+function leakMisfit(run: Run, index: number, { airflow, leak, suction }: State, density: number): number {
+  if (run.leakArea === 0) return leak[index] === 0 ? 0 : Infinity;
+  const through = leak[index]! / (DISCHARGE_COEFFICIENT * run.leakArea);
+  const velocity = airflow[index]! / areaOf(run);
+  return 0.5 * density * (through * Math.abs(through) - velocity * velocity) - suction[index]!;
 }

@@ -1,6 +1,7 @@
 /*
  * One run's numbers side by side in a row, so that a sweep goes through memory once. The rows of a network stand in the order of
- * the flow, each after all that join it, and those after the fan last. Everything is SI; a reversed flow is negative.
+ * the flow, each after all that join it, those after the fan behind them, and last one for the fan itself, of which only the suction at
+ * its inlet counts. Everything is SI; a reversed flow is negative.
  */
 export const VELOCITY = 0; // [Pa s2/m6] p_v = this Q^2
 export const FIXED = 1; // [Pa s2/m6] fittings: loss = this Q^2
@@ -35,6 +36,7 @@ export const ARRIVING_OFFSET = 26; // S = a + b P
 export const ARRIVING_RATE = 27;
 export const LEAK_OFFSET = 28; // L = a + b P
 export const LEAK_RATE = 29;
+export const MISSED = 30; // [Pa] by how much the state before the sweep missed the laws at the upstream end
 
 /** Numbers in a row. */
-export const WIDTH = 30;
+export const WIDTH = 31;

@@ -32,7 +32,7 @@ import {
  * @returns [m3/s / sqrt(Pa)] the conductance of the whole
  * @source house
  */
-export function quadraticOf({ rows, order, down, kind }: Elements, usual: number): number {
+export function quadraticOf({ rows, order, down, fan, kind }: Elements, usual: number): number {
   let conductance = 0;
   for (let place = 0, at = 0; place < order.length; place++, at += WIDTH) {
     const what = kind[order[place]!]!;
@@ -48,7 +48,7 @@ export function quadraticOf({ rows, order, down, kind }: Elements, usual: number
     conductance = upstream / Math.sqrt(1 + resistance * upstream * upstream);
     rows[at + DOWN_RATE] = conductance;
     const to = down[place]!;
-    if (to >= 0 && kind[order[to / WIDTH]!] === JUNCTION) rows[to + ARRIVING_RATE]! += conductance;
+    if (to !== fan && kind[order[to / WIDTH]!] === JUNCTION) rows[to + ARRIVING_RATE]! += conductance;
   }
   return conductance;
 }
@@ -64,12 +64,12 @@ const firstFriction = (rows: Float64Array, from: number): number =>
  * @param suction [Pa] at the fan's inlet, above 0
  * @source house
  */
-export function startAt({ rows, order, down, kind }: Elements, suction: number): void {
+export function startAt({ rows, order, down, fan, kind }: Elements, suction: number): void {
+  rows[fan + SUCTION] = suction;
   for (let place = order.length - 1; place >= 0; place--) {
     if (kind[order[place]!] === STILL) continue;
     const at = place * WIDTH;
-    const to = down[place]!;
-    const airflow = rows[at + DOWN_RATE]! * Math.sqrt(to < 0 ? suction : rows[to + SUCTION]!);
+    const airflow = rows[at + DOWN_RATE]! * Math.sqrt(rows[down[place]! + SUCTION]!);
     const root = airflow / (rows[at + ARRIVING_RATE]! + rows[at + LEAK_RATE]!);
     rows[at + SUCTION] = root * root;
     rows[at + ARRIVING] = rows[at + ARRIVING_RATE]! * root;

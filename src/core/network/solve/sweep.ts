@@ -13,6 +13,7 @@ import {
   LEAK_RATE,
   LEAK_SHARE,
   LOSS,
+  MISSED,
   SLOPE,
   SUCTION,
   VELOCITY,
@@ -31,53 +32,51 @@ import { throughJunction } from "./throughJunction";
  * @source house
  */
 export function sweepToFan(elements: Elements, least: number, suctionAtFan: number): number {
-  const { rows, order, down, kind, meetings, meets } = elements;
+  const { rows, order, down, fan, kind, meetings, meets } = elements;
+  rows[fan + SUCTION] = suctionAtFan;
   let most = 0;
   for (let place = 0, at = 0; place < order.length; place++, at += WIDTH) {
     const index = order[place]!;
     const what = kind[index]!;
     if (what === STILL) continue;
     const meeting = meetings[index]!;
-    let missed = meeting === null ? 0 : throughJunction(elements, meeting, at);
-    if (what === OPEN_END) missed = linearEnd(rows, at, least, ARRIVING, ARRIVING_OFFSET);
-    if (what === LEAK_ONLY) missed = linearEnd(rows, at, least, LEAK, LEAK_OFFSET);
-    else if (rows[at + LEAK_SHARE]! > 0) missed = Math.max(missed, linearLeak(rows, at, least));
+    rows[at + MISSED] = 0;
+    if (meeting !== null) throughJunction(elements, meeting, at);
+    if (what === OPEN_END) linearEnd(rows, at, least, ARRIVING, ARRIVING_OFFSET);
+    if (what === LEAK_ONLY) linearEnd(rows, at, least, LEAK, LEAK_OFFSET);
+    else if (rows[at + LEAK_SHARE]! > 0) linearLeak(rows, at, least);
     setLoss(rows, at);
     acrossRun(rows, at);
-    most = Math.max(most, missed);
+    most = Math.max(most, rows[at + MISSED]!);
     if (meets[index] === 1) continue; // its junction goes on from here
     const to = down[place]!;
-    let suction = suctionAtFan;
-    if (to >= 0) {
-      suction = rows[to + SUCTION]!;
-      rows[to + ARRIVING_OFFSET]! += rows[at + DOWN_OFFSET]!;
-      rows[to + ARRIVING_RATE]! += rows[at + DOWN_RATE]!;
-    }
-    most = Math.max(most, Math.abs(suction - rows[at + SUCTION]! - rows[at + LOSS]!));
+    rows[to + ARRIVING_OFFSET]! += rows[at + DOWN_OFFSET]!;
+    rows[to + ARRIVING_RATE]! += rows[at + DOWN_RATE]!;
+    most = Math.max(most, Math.abs(rows[to + SUCTION]! - rows[at + SUCTION]! - rows[at + LOSS]!));
   }
   return most;
 }
 
 /**
- * An opening with a law P = R q|q|, made linear at its present flow; gives how far the law is missed [Pa]. The velocity pressure of
+ * An opening with a law P = R q|q|, made linear at its present flow. The velocity pressure of
  * a lone leak's air helps it in, (1 - g^2); where it blows there is the same pressure to overcome, (1 + g^2).
  */
-function linearEnd(rows: Float64Array, at: number, least: number, through: number, line: number): number {
+function linearEnd(rows: Float64Array, at: number, least: number, through: number, line: number): void {
   const q = rows[at + through]!;
   const resistance = rows[at + END]! + (through === LEAK && q < 0 ? 2 * rows[at + VELOCITY]! : 0);
   const loss = resistance * q * Math.abs(q);
   const rate = 0.5 / Math.max(resistance * Math.abs(q), Math.abs(loss) < least ? Math.sqrt(resistance * least) : 0);
   rows[at + line] = q - loss * rate;
   rows[at + line + 1] = rate;
-  return Math.abs(rows[at + SUCTION]! - loss);
+  rows[at + MISSED] = Math.abs(rows[at + SUCTION]! - loss);
 }
 
 /**
- * A leak beside arriving air: k L|L| = P + p_v(Q) with Q = S + L, made linear; gives how far the law is missed [Pa].
+ * A leak beside arriving air: k L|L| = P + p_v(Q) with Q = S + L, made linear.
  * Where the velocity pressure's part would outweigh the leak's own slope (at an answer only where a leak is all but as large
  * as its duct), or the air runs backwards, it is left out of the slope.
  */
-function linearLeak(rows: Float64Array, at: number, least: number): number {
+function linearLeak(rows: Float64Array, at: number, least: number): void {
   const perVelocity = rows[at + VELOCITY]!; // p_v = this Q^2
   const share = rows[at + LEAK_SHARE]!;
   const k = perVelocity / (share * share);
@@ -90,7 +89,7 @@ function linearLeak(rows: Float64Array, at: number, least: number): number {
   const drive = perVelocity * q * q - k * l * Math.abs(l);
   rows[at + LEAK_OFFSET] = l + (drive + coupling * (rows[at + ARRIVING_OFFSET]! - rows[at + ARRIVING]!)) / slope;
   rows[at + LEAK_RATE] = (1 + coupling * rows[at + ARRIVING_RATE]!) / slope;
-  return Math.abs(rows[at + SUCTION]! + drive);
+  rows[at + MISSED] = Math.max(rows[at + MISSED]!, Math.abs(rows[at + SUCTION]! + drive));
 }
 
 /** From S and L by P_up to Q by P_down, across the run's own loss. */
@@ -105,12 +104,12 @@ function acrossRun(rows: Float64Array, at: number): void {
 }
 
 /** From the fan to the ends: with the suction at the fan inlet known, every run's suction and flows. */
-export function sweepToEnds({ rows, order, down, kind, cut }: Elements, suctionAtFan: number): void {
+export function sweepToEnds({ rows, order, down, fan, kind, cut }: Elements, suctionAtFan: number): void {
+  rows[fan + SUCTION] = suctionAtFan;
   for (let place = order.length - 1; place >= 0; place--) {
     const index = order[place]!;
     const at = place * WIDTH;
-    const to = down[place]!;
-    const suctionDown = to < 0 ? suctionAtFan : rows[to + SUCTION]!;
+    const suctionDown = rows[down[place]! + SUCTION]!;
     if (kind[index] === STILL) {
       rows[at + SUCTION] = cut[index] === 1 ? 0 : suctionDown;
       continue;

@@ -2,18 +2,17 @@ import { legLoss } from "../../fittings/junction";
 import { type LegLine, legLines } from "../junction/legLines";
 import type { Meeting } from "../junction/meeting";
 import { type Elements, STILL } from "./elements";
-import { AIRFLOW, ARRIVING_OFFSET, ARRIVING_RATE, DOWN_OFFSET, DOWN_RATE, LOSS, SUCTION } from "./rows";
+import { AIRFLOW, ARRIVING_OFFSET, ARRIVING_RATE, DOWN_OFFSET, DOWN_RATE, LOSS, MISSED, SUCTION } from "./rows";
 
 /**
  * From Q by the pressure before the junction, of each run that joins, to Q by the junction's own suction.
  *
  * @param elements the network with its state
  * @param meeting the junction
- * @param at where the row begins of the run that they join
- * @returns [Pa] how far the junction's losses are missed
+ * @param at where the row begins of the run that they join; how far the losses are missed is left there
  * @source house
  */
-export function throughJunction({ rows, starts, kind, crossing }: Elements, meeting: Meeting, at: number): number {
+export function throughJunction({ rows, starts, kind, crossing }: Elements, meeting: Meeting, at: number): void {
   const { junction, factors } = meeting;
   const { legs, lines, law } = crossing;
   let carried = 0;
@@ -23,7 +22,6 @@ export function throughJunction({ rows, starts, kind, crossing }: Elements, meet
     carried += own;
     push += junction.legs[place]!.momentum * Math.max(own, 0) * Math.max(own, 0);
   }
-  let missed = 0;
   let pushConstant = push;
   let count = 0;
   for (let place = 0; place < meeting.legs.length; place++) {
@@ -43,7 +41,8 @@ export function throughJunction({ rows, starts, kind, crossing }: Elements, meet
     leg.constant = loss - leg.byOwn * own - leg.byMain * carried - leg.byPush * push;
     leg.pushes = 2 * junction.legs[place]!.momentum * Math.max(own, 0);
     pushConstant -= leg.pushes * own;
-    missed = Math.max(missed, Math.abs(rows[at + SUCTION]! - loss - rows[from + SUCTION]! - rows[from + LOSS]!));
+    const missed = rows[at + SUCTION]! - loss - rows[from + SUCTION]! - rows[from + LOSS]!;
+    rows[at + MISSED] = Math.max(rows[at + MISSED]!, Math.abs(missed));
   }
   legLines(legs, pushConstant, lines, count);
   if (!(rateOf(lines, count) > 0)) {
@@ -72,7 +71,6 @@ export function throughJunction({ rows, starts, kind, crossing }: Elements, meet
     rows[at + ARRIVING_OFFSET]! += offset;
     rows[at + ARRIVING_RATE]! += rate;
   }
-  return missed;
 }
 
 function rateOf(lines: readonly LegLine[], count: number): number {

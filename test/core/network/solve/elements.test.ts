@@ -119,16 +119,18 @@ describe("elementsOf says what stands at each upstream end", () => {
   });
 });
 
-test("each suction run has its row after those of all that join it, and those after the fan have theirs behind", () => {
+test("each suction run has its row after those of all that join it, and those after the fan have theirs behind, and the fan the last", () => {
   fc.assert(
     fc.property(trees, (runs) => {
       const network = buildNetwork(runs);
-      const { starts, down, order } = elementsOf(network, AIR);
+      const { rows, starts, down, fan, order } = elementsOf(network, AIR);
       expect([...starts].sort((a, b) => a - b)).toEqual(runs.map((_, place) => place * WIDTH));
+      expect(fan).toBe(runs.length * WIDTH);
+      expect(rows).toHaveLength(fan + WIDTH);
       order.forEach((run, place) => {
         const to = network.joins[run]!;
         expect(starts[run]).toBe(place * WIDTH);
-        expect(down[place]).toBe(to < 0 ? -1 : starts[to]);
+        expect(down[place]).toBe(to < 0 ? fan : starts[to]);
         if (to >= 0) expect(starts[to]).toBeGreaterThan(starts[run]!);
       });
     }),
