@@ -1,4 +1,10 @@
-import { CLEAN_AT_CELL, FILTER_LOG, FILTER_SAYS, RATED_CELL } from "../../../src/sheets/book/readings/layout";
+import {
+  CLEAN_AT_CELL,
+  FILTER_LOG,
+  FILTER_SAYS,
+  RATED_CELL,
+  STRAYS_CELL,
+} from "../../../src/sheets/book/readings/layout";
 import type { UnitSystem } from "../../../src/reference/quantities";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
@@ -167,5 +173,50 @@ test("the filter's log gives its rate a ±: three monthly readings ± 3 % a mont
   );
   [3, 4, 5].forEach(month);
   expect(says()).toMatch(/^The loss grows by 5 ± 1 % a month; it reaches .* in month 12 \(10 to 14\)\.$/);
+  expect(shows.errors()).toEqual([]);
+});
+
+test("a row of the filter's log that the line does not count is told, and so is a setting that is none", () => {
+  const shows = gridOfBook(
+    budgetBook({ units: "IP", sheets: ["readings"], contents: "example" }, { sheets: [], names: [] }),
+  );
+  const [row, at] = [FILTER_LOG + 3, (letter: string) => `${letter}${FILTER_LOG + 3}`]; // 2 months, 0.96 in.w.g., 1560 cfm
+  const says = (): string => String(shows.value("Readings", FILTER_SAYS));
+  const sound = says();
+  expect(sound).toMatch(/^The loss grows by /);
+  const told = (letter: string, text: string): unknown[] => {
+    const before = String(shows.value("Readings", at(letter)));
+    shows.type("Readings", at(letter), text);
+    const said = [shows.value("Readings", at("E")), says().startsWith("Not counted: 1 rows; column E says why. ")];
+    shows.type("Readings", at(letter), before);
+    return said;
+  };
+  const [numbers, above, months] = ["month, drop and airflow must be numbers", "drop and airflow must be above 0", "months since it was cleaned, 0 to 600"]; // prettier-ignore
+  expect(told("A", "two")).toEqual([`check it: ${numbers}`, true]);
+  expect(told("B", "0,96")).toEqual([`check it: ${numbers}`, true]);
+  expect(told("B", "-0.96")).toEqual([`check it: ${above}`, true]);
+  expect(told("C", "0")).toEqual([`check it: ${above}`, true]);
+  expect(told("C", "")).toEqual(["type month, drop and airflow", true]);
+  expect(told("A", "-1")).toEqual([`check it: ${months}`, true]);
+  expect(told("A", "2026-03-01")).toEqual([`check it: ${months}`, true]);
+  shows.type("Readings", `A${row}`, "2"); // the cell shows days since the last one
+  expect([shows.value("Readings", at("E")), says()]).toEqual(["", sound]);
+
+  const setting = (cell: string, text: string): string => {
+    const [place, before] = [cell.replaceAll("$", ""), String(shows.value("Readings", cell.replaceAll("$", "")))];
+    shows.type("Readings", place, text);
+    const said = says();
+    shows.type("Readings", place, before);
+    return said;
+  };
+  const rated = RATED_CELL.replaceAll("$", "");
+  expect(setting(RATED_CELL, "1,800 cfm")).toBe(
+    `Check ${rated}: it must be a number above 0. Not counted: 6 rows; column E says why.`,
+  );
+  expect(setting(CLEAN_AT_CELL, "2 in")).toMatch(
+    /^Check B\d+: it must be a number above 0\. The loss grows by [^;]*\.$/,
+  );
+  for (const wrong of ["", "2%", "some"])
+    expect(setting(STRAYS_CELL, wrong)).toMatch(/^Check B\d+: it must be a number from 0\.1 to 50, in %\./);
   expect(shows.errors()).toEqual([]);
 });

@@ -16,6 +16,44 @@ const SLOPE = `$K$${FILTER + 2}`; // a month, of the logarithm
 const OFF = `$K$${FILTER + 3}`; // its ±
 const MONTH = `$K$${FILTER + 4}`; // in which the line reaches the loss at which one cleans
 
+const MONTHS = 600; // a day of the calendar is a number of some 46,000
+const STRAYS = { least: 0.1, most: 50 }; // 2 % that is typed with its sign is 0.02
+
+/** Whether a cell has a number in such a place; of a text or a blank, which count as larger or as 0 in a comparison, no. */
+const isWithin = (cell: string, limits: string): string => `IF(ISNUMBER(${cell}),${limits},FALSE)`;
+const ratedIsSound = isWithin(RATED_CELL, `${RATED_CELL}>0`);
+
+/** A word beside a row that the line does not count. */
+function rowCheck(row: number): string {
+  const [month, typed, drawn] = [`$A${row}`, `$A${row}:$C${row}`, `$B${row}:$C${row}`];
+  const cases: readonly (readonly [string, string])[] = [
+    [`COUNTA(${typed})=0`, '""'],
+    [`COUNT(${typed})<COUNTA(${typed})`, '"check it: month, drop and airflow must be numbers"'],
+    [`COUNT(${typed})<3`, '"type month, drop and airflow"'],
+    [`MIN(${drawn})<=0`, '"check it: drop and airflow must be above 0"'],
+    [`OR(${month}<0,${month}>${MONTHS})`, `"check it: months since it was cleaned, 0 to ${MONTHS}"`],
+    [`NOT(${ratedIsSound})`, `"waits for the rated air in ${plain(RATED_CELL)}"`],
+  ];
+  return cases.reduceRight((otherwise, [when, says]) => `IF(${when},${says},${otherwise})`, '""');
+}
+
+const leftOut = `IF(COUNTIF(${column("E")},"?*")=0,"","Not counted: "&COUNTIF(${column("E")},"?*")&" rows; column E says why. ")`;
+
+/** What is wrong with the three settings, once a row is typed. */
+function settingsCheck(): string {
+  const checks: readonly (readonly [cell: string, isSound: string, must: string])[] = [
+    [RATED_CELL, ratedIsSound, "a number above 0"],
+    [CLEAN_AT_CELL, `OR(${CLEAN_AT_CELL}="",${isWithin(CLEAN_AT_CELL, `${CLEAN_AT_CELL}>0`)})`, "a number above 0"],
+    [
+      STRAYS_CELL,
+      isWithin(STRAYS_CELL, `AND(${STRAYS_CELL}>=${STRAYS.least},${STRAYS_CELL}<=${STRAYS.most})`),
+      `a number from ${STRAYS.least} to ${STRAYS.most}, in %`,
+    ],
+  ];
+  const told = checks.map(([cell, isSound, must]) => `IF(${isSound},"","Check ${plain(cell)}: it must be ${must}. ")`);
+  return `IF(COUNTA(${column("A:C")})=0,"",${told.join("&")})`;
+}
+
 /**
  * How fast a filter clogs: what it loses at its rated airflow against months, by a straight line through the logarithms, which is a steady
  * growth. What meter and place are off by lastingly is in all readings and drops out. Plain formulas, so a copy has it.
@@ -26,12 +64,12 @@ export function filterLog(frame: Frame, given: FilterLog | null): SheetCell[] {
   const rows = Array.from({ length: FILTER_LAST - FILTER_LOG }, (_, index): SheetCell[] => {
     const row = FILTER_LOG + 1 + index;
     const typed = given?.rows[index];
-    const whole = `AND(COUNT($A${row}:$C${row})=3,COUNT(${RATED_CELL})=1)`;
-    const loss = `IF(AND($B${row}>0,$C${row}>0),$B${row}*${RATED_CELL}/$C${row},"check it")`;
+    const loss = `$B${row}*${RATED_CELL}/$C${row}`;
     const known = (code: string): string => `=IF(ISNUMBER($D${row}),${code},"")`;
     return [
       ...["A", "B", "C"].map((letter, place) => input(`${letter}${row}`, typed?.[place] ?? null)),
-      formula(`D${row}`, `=IF(${whole},${loss},"")`, "result", { format: frame.units === "SI" ? "#,##0" : "0.00" }),
+      formula(`D${row}`, `=IF(OR($E${row}<>"",COUNT($A${row}:$C${row})<3),"",${loss})`, "result", { format: frame.units === "SI" ? "#,##0" : "0.00" }), // prettier-ignore
+      formula(`E${row}`, `=${rowCheck(row)}`, "total"),
       formula(`K${row}`, known(`$A${row}`), "unit"),
       formula(`L${row}`, known(`LN($D${row})`), "unit"),
       formula(`M${row}`, known(`$A${row}*LN($D${row})`), "unit"),
@@ -43,6 +81,7 @@ export function filterLog(frame: Frame, given: FilterLog | null): SheetCell[] {
   const when = `"; it reaches "&${CLEAN_AT_CELL}&" "&${unitWord(frame, "pressure")}&", where you clean it, in month "&ROUND(${MONTH},0)&" ("&ROUND(${reaches(`${SLOPE}+${OFF}`)},0)&" to "&ROUND(${reaches(`${SLOPE}-${OFF}`)},0)&")"`;
   const tooFew = `"Too few readings to tell when to clean: the loss grows by "&${percent(SLOPE)}&" ± "&${percent(OFF)}&" % a month."`;
   const says = `IF(${SLOPE}>${OFF},"The loss grows by "&${percent(SLOPE)}&" ± "&${percent(OFF)}&" % a month"&IF(COUNT(${MONTH})=1,${when},"")&".",${tooFew})`;
+  const trouble = `${settingsCheck()}&${leftOut}`;
   return [
     text(`A${FILTER}`, "How fast a filter clogs", "section"),
     text(
@@ -63,13 +102,14 @@ export function filterLog(frame: Frame, given: FilterLog | null): SheetCell[] {
       note: "From one reading to the next, standard deviation of drop and airflow together.",
     }),
     text(`C${FILTER + 4}`, `${USUAL_STRAY} is 1.5 % each, for a steady hand: common practice, no source.`, "note"),
-    formula(FILTER_SAYS, `=IF(COUNT(${SLOPE},${OFF})=2,${says},"")`, "total"),
+    formula(FILTER_SAYS, `=TRIM(${trouble}&IF(COUNT(${SLOPE},${OFF})=2,${says},""))`, "total"),
     text(`A${FILTER_LOG}`, "Month", "numberHeader", { note: "Since it was new or cleaned: 0, 1, 2.5 ..." }),
     formula(`B${FILTER_LOG}`, headingIn(frame, "Drop", "pressure"), "numberHeader"),
     formula(`C${FILTER_LOG}`, headingIn(frame, "Airflow", "airflow"), "numberHeader"),
     formula(`D${FILTER_LOG}`, headingIn(frame, "At rated", "pressure"), "numberHeader", {
       note: "Drop times rated airflow over airflow.",
     }),
+    text(`E${FILTER_LOG}`, "Check", "header"),
     text(`J${FILTER + 2}`, "a month", "note"),
     formula(plain(SLOPE), `=IFERROR(IF(${N}<2,"",(SUM(${column("M")})-${X}*${Y}/${N})/${SXX}),"")`, "unit"),
     text(`J${FILTER + 3}`, "±", "note"),
@@ -79,7 +119,7 @@ export function filterLog(frame: Frame, given: FilterLog | null): SheetCell[] {
       "unit",
     ),
     text(`J${FILTER + 4}`, "month", "note"),
-    formula(plain(MONTH), `=IFERROR(IF(${CLEAN_AT_CELL}>0,${reaches(SLOPE)},""),"")`, "unit"),
+    formula(plain(MONTH), `=IFERROR(IF(COUNT(${CLEAN_AT_CELL})=0,"",${reaches(SLOPE)}),"")`, "unit"),
     text(`K${FILTER_LOG}`, "Month", "numberHeader"),
     text(`L${FILTER_LOG}`, "Logarithm", "numberHeader"),
     text(`M${FILTER_LOG}`, "Times month", "numberHeader"),

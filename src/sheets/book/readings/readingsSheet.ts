@@ -50,7 +50,7 @@ export const readingsSheet: SheetOf<ReadingsContents> = (frame, contents) => ({
   flags: [
     { range: plain(inAreas("H")), containsText: "slip", style: "flag" },
     { range: plain(inAreas("H")), containsText: "check it", style: "flag" },
-    { range: `D${FILTER_LOG + 1}:D${FILTER_LAST}`, containsText: "check it", style: "flag" },
+    { range: `E${FILTER_LOG + 1}:E${FILTER_LAST}`, containsText: "check it", style: "flag" },
     { range: plain(inTraverse("D")), containsText: "check it", style: "flag" },
     { range: `D${plain(DUCT_CELL).slice(1)}`, containsText: "check it", style: "flag" },
   ],
