@@ -39,6 +39,7 @@ export interface Elements {
   readonly down: Int32Array; // in that order: where the row begins of what each joins, a run or the fan
   readonly fan: number; // where the fan's row begins
   readonly kind: Uint8Array; // by run
+  readonly shut: Uint8Array; // by run; 1 where its own gate is
   readonly cut: Uint8Array; // by run; 1 beyond a shut gate: still, and at the room's pressure
   readonly meetings: (Meeting | null)[]; // by the run that others join
   readonly crossing: Crossing; // one for all: each is left before the next is reached
@@ -54,6 +55,7 @@ export interface Room {
   readonly starts: Int32Array;
   readonly down: Int32Array;
   readonly kind: Uint8Array;
+  readonly shut: Uint8Array;
   readonly cut: Uint8Array;
   readonly meets: Uint8Array;
   readonly arriving: Float64Array;
@@ -73,6 +75,7 @@ export const roomFor = (runs: number): Room => ({
   starts: new Int32Array(runs),
   down: new Int32Array(runs),
   kind: new Uint8Array(runs),
+  shut: new Uint8Array(runs),
   cut: new Uint8Array(runs),
   meets: new Uint8Array(runs),
   arriving: new Float64Array(runs),
@@ -105,13 +108,13 @@ export function elementsOf(
   room: Room = roomFor(network.runs.length),
 ): Elements {
   const { runs, order, joins, discharge } = network;
-  const { rows, starts, down, kind, cut, meets, arriving, losses } = room;
+  const { rows, starts, down, kind, shut, cut, meets, arriving, losses } = room;
   const fan = runs.length * WIDTH;
   rows.fill(0, 0, fan + WIDTH);
   meets.fill(0, 0, runs.length);
   const meetings = meetingsOf(network, surroundings.density);
   const crossing = { legs: [], lines: [], law: { loss: 0, byOwn: 0, byMain: 0, byPush: 0 } };
-  const elements = { rows, starts, order, down, fan, kind, cut, meets, meetings, crossing, arriving, losses };
+  const elements = { rows, starts, order, down, fan, kind, shut, cut, meets, meetings, crossing, arriving, losses };
   for (let place = 0; place < order.length; place++) starts[order[place]!] = place * WIDTH;
   discharge.forEach((index, place) => (starts[index] = (order.length + place) * WIDTH));
   for (let place = 0; place < order.length; place++) {
@@ -121,7 +124,7 @@ export function elementsOf(
   for (const meeting of meetings) if (meeting !== null) setMeeting(elements, meeting.main, meeting, meeting.legs);
   for (let index = 0; index < runs.length; index++) setRun(elements, index, runs[index]!, surroundings);
   setOutlet(elements, network);
-  setEnds(elements, network, surroundings);
+  setEnds(elements, network);
   return elements;
 }
 
@@ -156,11 +159,11 @@ export function setChangedRun(
       if (main < 0 || joining[main]!.length === 0) continue;
       setMeeting(elements, main, meetingOf(runs, main, joining[main]!, surroundings.density), joining[main]!);
     }
-  setEnds(elements, network, surroundings);
+  setEnds(elements, network);
 }
 
 /** What a run loses at its airflow, and how its leak goes with it, into its row. */
-function setRun({ rows, starts, crossing }: Elements, index: number, run: Run, surroundings: Surroundings): void {
+function setRun({ rows, starts, shut, crossing }: Elements, index: number, run: Run, surroundings: Surroundings): void {
   const { density } = surroundings;
   const { device, diameter } = run;
   const at = starts[index]!;
@@ -170,6 +173,8 @@ function setRun({ rows, starts, crossing }: Elements, index: number, run: Run, s
   rows[at + FIXED] = run.coefficient * perVelocityPressure;
   rows[at + MITRES] = run.mitreCoefficient * perVelocityPressure;
   rows[at + REYNOLDS] = (density * diameter) / (area * AIR_VISCOSITY);
+  shut[index] = run.gate === "shut" ? 1 : 0;
+  rows[at + END] = Math.max(run.hood ?? surroundings.plainEnd, SMALLEST_ENTRY) * perVelocityPressure;
   rows[at + LEAK_SHARE] = run.side === "discharge" ? 0 : (DISCHARGE_COEFFICIENT * run.leakArea) / area;
   rows[at + DEVICE] =
     device === null
@@ -218,34 +223,25 @@ function setMeeting(elements: Elements, main: number, meeting: Meeting | null, l
   for (const leg of legs) elements.meets[leg] = meeting === null ? 0 : 1;
 }
 
-/** What stands at each upstream end, by the gates as they are. */
-function setEnds(elements: Elements, { runs, joining, order, joins }: Network, surroundings: Surroundings): void {
-  const { kind, cut, rows } = elements;
+/** What stands at each upstream end, by the gates as they are; a lone leak takes the place of the entry in its row. */
+function setEnds({ kind, shut, cut, rows }: Elements, { runs, joining, order, joins }: Network): void {
+  kind.fill(STILL, 0, runs.length);
   for (let place = 0, at = 0; place < order.length; place++, at += WIDTH) {
     const index = order[place]!;
-    const run = runs[index]!;
     const share = rows[at + LEAK_SHARE]!;
-    const open = run.gate !== "shut";
-    if (open && isFed(joining[index]!, kind)) kind[index] = JUNCTION;
-    else if (open && joining[index]!.length === 0) {
-      kind[index] = OPEN_END;
-      rows[at + END] = Math.max(run.hood ?? surroundings.plainEnd, SMALLEST_ENTRY) * rows[at + VELOCITY]!;
-    } else if (share > 0) {
-      kind[index] = LEAK_ONLY;
-      // L = g A sqrt(2 P / rho) / sqrt(1 - g^2), solved for P
-      rows[at + END] = ((1 - share * share) * rows[at + VELOCITY]!) / (share * share);
-    } else kind[index] = STILL;
+    const isFed = kind[index] === JUNCTION; // a run that joins it has marked it
+    const isOpen = shut[index] === 0 && (isFed || joining[index]!.length === 0);
+    if (isOpen) kind[index] = isFed ? JUNCTION : OPEN_END;
+    else kind[index] = share > 0 ? LEAK_ONLY : STILL;
+    // L = g A sqrt(2 P / rho) / sqrt(1 - g^2), solved for P
+    if (kind[index] === LEAK_ONLY) rows[at + END] = ((1 - share * share) * rows[at + VELOCITY]!) / (share * share);
+    const to = joins[index]!;
+    if (to >= 0 && kind[index] !== STILL) kind[to] = JUNCTION;
   }
   for (let place = order.length - 1; place >= 0; place--) {
     const index = order[place]!;
     const to = joins[index]!;
-    const isCut = to >= 0 && (cut[to] === 1 || runs[to]!.gate === "shut");
-    cut[index] = isCut ? 1 : 0;
-    if (isCut) kind[index] = STILL;
+    cut[index] = to >= 0 && (cut[to] === 1 || shut[to] === 1) ? 1 : 0;
+    if (cut[index] === 1) kind[index] = STILL;
   }
-}
-
-function isFed(joining: readonly number[], kind: Uint8Array): boolean {
-  for (let place = 0; place < joining.length; place++) if (kind[joining[place]!] !== STILL) return true;
-  return false;
 }

@@ -141,13 +141,13 @@ test("each suction run has its row after those of all that join it, and those af
 test("memory in which a larger network stood holds a smaller one as new memory does", () => {
   const room = roomFor(9);
   room.rows.fill(7);
-  for (const column of [room.starts, room.down, room.kind, room.cut, room.meets]) column.fill(1);
+  for (const column of [room.starts, room.down, room.kind, room.shut, room.cut, room.meets]) column.fill(1);
   const network = buildNetwork([
     makeRun("main", "fan", { length: 3, roughness: 1e-4 }),
     makeRun("saw", "main", { hood: 1, hoseLength: 1 }),
     makeRun("tight", "main", { gate: "shut" }),
   ]);
   const [used, fresh] = [elementsOf(network, AIR, room), elementsOf(network, AIR)];
-  for (const key of ["rows", "starts", "kind", "cut", "meets"] as const)
+  for (const key of ["rows", "starts", "kind", "shut", "cut", "meets"] as const)
     expect([...used[key].slice(0, fresh[key].length)]).toEqual([...fresh[key]]);
 });
