@@ -4,20 +4,22 @@ import { refuseCell } from "../cellErrors";
 import type { Cell } from "../cells";
 import { inWords } from "../../reference/inWords";
 import { factorOfTyped, unitsInWords } from "../../reference/typedUnit";
+import { factorInName } from "./unitInName";
 
 const NUMBER = /^\s*([+-]?(?:\d[\d,]*\.?\d*|\.\d+)(?:e[+-]?\d+)?)\s*(.*?)\s*$/i;
 const LARGEST_SHARE = 1.5; // a spreadsheet holds 65 % as 0.65, a person types 65
 
 /**
- * A number as a data sheet prints it: bare in the unit of the call, or with its own unit. A comma is read as the one of thousands or the
+ * A number as a data sheet prints it: with its own unit, or bare in the one that its row's name says, or else in that of the call. A comma is read as the one of thousands or the
  * one of decimals where only one of them gives what such a thing can have.
  *
  * @throws DomainError with the fix, where it cannot be read or no such thing has it
  */
-export function readAmount(said: string, cell: Cell, amount: Amount, system: UnitSystem): number {
+export function readAmount(said: string, cell: Cell, amount: Amount, system: UnitSystem, name = ""): number {
   const { quantity, low, high, unit } = amount;
   const label = unit ?? unitOf(quantity, system).label;
-  const own = unit === undefined ? unitOf(quantity, system).factor : 1;
+  const named = factorInName(name, quantity);
+  const own = named ?? (unit === undefined ? unitOf(quantity, system).factor : 1);
   const found = typeof cell === "string" || typeof cell === "number" ? NUMBER.exec(String(cell)) : null;
   const typed = found?.[2] === "" ? own : found && factorOfTyped(found[2]!, quantity, label);
   if (!found || typed === undefined)
@@ -30,7 +32,11 @@ export function readAmount(said: string, cell: Cell, amount: Amount, system: Uni
     const ends = [low, high].map((end) =>
       unit === undefined ? inWords(end, quantity, system) : `${label === "%" ? 100 * end : end} ${unit}`,
     );
-    return refuseCell(said, cell, `from ${ends.join(" to ")} (a bare number is read in ${label})`);
+    return refuseCell(
+      said,
+      cell,
+      `from ${ends.join(" to ")} (a bare number is read in ${named === undefined ? label : "the unit of its name"})`,
+    );
   }
   return label === "stages" && within[0]! % 1 !== 0 ? refuseCell(said, cell, "a whole number") : within[0]!;
 }

@@ -12,7 +12,7 @@ type Known = ClaimFact & { readonly key: ClaimFactKey };
 
 /**
  * Reads a vendor's facts from two columns, name and value. A heading row is allowed, text in brackets after a name is
- * ignored, and a name without a value (or with 0: some hosts send blanks as 0) is a fact that is not given. A row that cannot be read is told,
+ * ignored unless it is the value's unit, and a name without a value (or with 0: some hosts send blanks as 0) is a fact that is not given. A row that cannot be read is told,
  * and the others stand.
  *
  * @throws DomainError where nothing is given that could be read
@@ -35,7 +35,7 @@ export function readFacts(given: unknown, system: UnitSystem): { facts: Facts; f
       if (isBlank(value)) return;
       const rows = twice.get(fact.key) ?? [row + 1];
       if (rows.length > 1) throw new DomainError(said, value, `given once; it stands in rows ${rows.join(" and ")}`);
-      facts[fact.key] = read(said, value, fact, system);
+      facts[fact.key] = read(said, value, fact, system, typeof name === "string" ? name : "");
     } catch (error) {
       if (!(error instanceof DomainError)) throw error;
       faults.push({
@@ -84,10 +84,10 @@ function factOf(name: Cell, row: number): Known {
   return requireNamed<Known>(said, claimFacts, headerName(name), "the name of a fact");
 }
 
-function read(said: string, value: Cell, { takes }: Known, system: UnitSystem): unknown {
+function read(said: string, value: Cell, { takes }: Known, system: UnitSystem, name: string): unknown {
   switch (takes.kind) {
     case "amount":
-      return readAmount(said, value, takes, system);
+      return readAmount(said, value, takes, system, name);
     case "words":
       return readWord(said, value, takes);
     case "pair":

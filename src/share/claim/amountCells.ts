@@ -12,12 +12,17 @@ const LARGEST_SHARE = 1.5; // as the function has it: a person types 65, a sprea
 const LARGEST_POWER = 99; // of ten; nothing that is meant has one
 const NO_NUMBER = '"none"';
 
-/** An amount as the function reads it: digit by digit, so that no program's locale has a say. */
+/**
+ * An amount as the function reads it: digit by digit, so that no program's locale has a say.
+ *
+ * @param namedBy texts that may say the unit of a bare number: the name of its row and what stands in its brackets
+ */
 export function amountCells(
   { facts, tables, system }: FactsReader,
   amount: Amount,
   row: number,
   number: string,
+  namedBy: readonly string[],
 ): FactCells {
   const at = (column: FactColumn): string => facts.cell(column, row);
   const { quantity, low, high, unit } = amount;
@@ -36,10 +41,11 @@ export function amountCells(
   const isGrouped = `AND(${at("powerDigits")}=0,${at("part")}<>1,OR(${groups}="|0,",${groups}="|00,",${groups}="|000,"))`;
   const commas = `LEN(${at("digits")})-LEN(SUBSTITUTE(${at("digits")},",",""))`;
   const isDecimal = `AND(${at("mantissa")}>0,${at("powerDigits")}=0,${at("part")}=0,${commas}=1,RIGHT(${at("digits")},1)<>",")`;
-  const unitTyped = ['"²","2"', '"³","3"', '" ",""', '".",""'].reduce(
-    (text, change) => `SUBSTITUTE(${text},${change})`,
-    at("rest"),
-  );
+  const factorOf = (text: string): string =>
+    tables.factor(amount, ['"²","2"', '"³","3"', '" ",""', '".",""'].reduce((inner, change) => `SUBSTITUTE(${inner},${change})`, text)); // prettier-ignore
+  const named =
+    unit !== undefined || namedBy.length === 0 ? "0" : `IF(${at("row")}=0,0,${firstOf(namedBy.map(factorOf))})`;
+  const bare = named === "0" ? num(own) : `IF(${at("named")}=0,${num(own)},${at("named")})`;
   const isBare = `OR(${at("kind")}=${KIND.number},${at("rest")}="")`;
   const inSI = (value: "first" | "second"): string => {
     const factor = isShare
@@ -53,7 +59,10 @@ export function amountCells(
     unit === undefined ? inWords(end, quantity, system) : `${isShare ? 100 * end : end} ${unit}`,
   );
   const read = `a number, bare (${label}) or with its unit: ${unitsInWords(quantity, label)}`;
-  const range = `from ${ends.join(" to ")} (a bare number is read in ${label})`;
+  const range = (unitOfBare: string): string =>
+    literal(`from ${ends.join(" to ")} (a bare number is read in ${unitOfBare})`);
+  const outside =
+    named === "0" ? range(label) : `IF(${at("named")}=0,${range(label)},${range("the unit of its name")})`;
   const whole = label === "stages" ? `IF(${at("value")}<>INT(${at("value")}),"a whole number","")` : '""';
   return {
     text: `LOWER(${at("raw")})`,
@@ -65,7 +74,8 @@ export function amountCells(
     powerSign: signOf(`MID(${at("pattern")},${behind}+1,1)`),
     powerDigits: `IF(${at("mantissa")}=0,0,IF(MID(${at("pattern")},${behind},1)="e",${zerosAhead(from(`${behind}+1+${at("powerSign")}`))},0))`,
     rest: `IF(${at("mantissa")}=0,"",TRIM(MID(${at("text")},${behind}+${powerLength},999)))`,
-    factor: `IF(${at("kind")}=${KIND.number},${num(own)},IF(${at("mantissa")}=0,0,IF(${at("rest")}="",${num(own)},${tables.factor(amount, unitTyped)})))`,
+    named,
+    factor: `IF(${at("kind")}=${KIND.number},${bare},IF(${at("mantissa")}=0,0,IF(${at("rest")}="",${bare},${factorOf(at("rest"))})))`,
     digits: `IF(${at("mantissa")}=0,"",MID(${at("text")},${at("sign")}+1,${at("whole")}+${at("part")}))`,
     integer: `IF(${at("mantissa")}=0,0,${sign}*VALUE(SUBSTITUTE(SUBSTITUTE(${at("digits")},",",""),".","")))`,
     first: `IF(${at("kind")}=${KIND.number},${number},IF(${at("mantissa")}=0,${NO_NUMBER},IF(${commas}=0,${tenTimes(at("integer"), `(${power})`)}/${decimals},IF(${isGrouped},${at("integer")}/${decimals},${NO_NUMBER}))))`,
@@ -74,7 +84,7 @@ export function amountCells(
     secondSI: inSI("second"),
     fits: `IF(${isMeant("firstSI")},1,0)+IF(${isMeant("secondSI")},1,0)`,
     value: `IF(${at("fits")}=1,IF(${isMeant("firstSI")},${at("firstSI")},${at("secondSI")}),0)`,
-    wrong: `IF(${at("kind")}=0,"",IF(${at("factor")}=0,${literal(read)},IF(${at("fits")}>1,"written without a comma",IF(${at("fits")}=0,${literal(range)},${whole}))))`,
+    wrong: `IF(${at("kind")}=0,"",IF(${at("factor")}=0,${literal(read)},IF(${at("fits")}>1,"written without a comma",IF(${at("fits")}=0,${outside},${whole}))))`,
   };
 }
 
@@ -88,3 +98,7 @@ export function partLength(sign: string, whole: string, pattern: string): string
   const digits = zerosAhead(`MID(${pattern},${point}+1,999)`);
   return `IF(MID(${pattern},${point},1)=".",IF(AND(${whole}=0,MID(${pattern},${point}+1,1)<>"0"),0,1+${digits}),0)`;
 }
+
+/** The first of some numbers that is not 0. */
+const firstOf = (numbers: readonly string[]): string =>
+  numbers.slice(0, -1).reduceRight((rest, one) => `IF(${one}=0,${rest},${one})`, numbers.at(-1)!);

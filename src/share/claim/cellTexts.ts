@@ -72,3 +72,9 @@ export function withoutBrackets(text: string): string {
   const from = `FIND("(",${text})`;
   return `IFERROR(REPLACE(${text},${from},FIND(")",${text},${from})-${from}+1,""),${text})`;
 }
+
+/** What stands in the first round brackets of a text; empty where there are none. */
+export function inBrackets(text: string): string {
+  const from = `FIND("(",${text})`;
+  return `IFERROR(MID(${text},${from}+1,FIND(")",${text},${from})-${from}-1),"")`;
+}

@@ -5,11 +5,11 @@ import type { BlockPlace } from "../budget/block";
 
 /** Columns of the rows of the table of facts. */
 export type RowColumn =
-  | ("nameKind" | "nameTyped" | "name" | "nameShown" | "brackets" | "once" | "plain")
+  | ("nameKind" | "nameTyped" | "name" | "nameShown" | "brackets" | "once" | "plain" | "unit" | "otherUnit")
   | ("valueKind" | "value" | "valueTyped" | "valueText" | "valueShown")
   | ("filled" | "fact" | "given" | "rows" | "why" | "check");
 export const rowColumns: readonly RowColumn[] = [
-  ...(["nameKind", "nameTyped", "name", "nameShown", "brackets", "once", "plain"] as const),
+  ...(["nameKind", "nameTyped", "name", "nameShown", "brackets", "once", "plain", "unit", "otherUnit"] as const),
   ...(["valueKind", "value", "valueTyped", "valueText", "valueShown"] as const),
   ...(["filled", "fact", "given", "rows", "why", "check"] as const),
 ];
@@ -19,11 +19,11 @@ export type RowPlace = BlockPlace<RowColumn, (typeof rowScalars)[number]>;
 /** Columns of the facts, in the order of the list of facts. */
 export type FactColumn =
   | ("key" | "row" | "kind" | "raw" | "text" | "pattern" | "sign" | "whole" | "part" | "mantissa")
-  | ("powerSign" | "powerDigits" | "rest" | "factor" | "digits" | "integer" | "first" | "second")
+  | ("powerSign" | "powerDigits" | "rest" | "named" | "factor" | "digits" | "integer" | "first" | "second")
   | ("firstSI" | "secondSI" | "fits" | "value" | "wrong" | "shown" | "has");
 export const factColumns: readonly FactColumn[] = [
   ...(["key", "row", "kind", "raw", "text", "pattern", "sign", "whole", "part", "mantissa"] as const),
-  ...(["powerSign", "powerDigits", "rest", "factor", "digits", "integer", "first", "second"] as const),
+  ...(["powerSign", "powerDigits", "rest", "named", "factor", "digits", "integer", "first", "second"] as const),
   ...(["firstSI", "secondSI", "fits", "value", "wrong", "shown", "has"] as const),
 ];
 export type FactPlace = BlockPlace<FactColumn, never>;

@@ -10,6 +10,7 @@ import {
   type FactPlace,
   factRow,
   KIND,
+  type RowColumn,
   RATED_AIRFLOW,
   RATED_PRESSURE,
 } from "./claimNames";
@@ -30,7 +31,8 @@ const HEADINGS: Readonly<Record<FactColumn, string>> = {
   powerSign: "sign of an exponent",
   powerDigits: "its digits",
   rest: "behind the number",
-  factor: "SI units in one of it; 0 unknown",
+  named: "SI units in one of what its name says; 0 none",
+  factor: "in one of its own; 0 unknown",
   digits: "the number",
   integer: "without comma and point",
   first: "as it is read",
@@ -62,8 +64,7 @@ function factCells(reader: FactsReader, { key, takes }: ClaimFact, row: number):
   const { facts, rows } = reader;
   const at = (column: FactColumn): string => facts.cell(column, row);
   const isGiven = `COUNTIF(${rows.all("given")},${row})=1`;
-  const ofRow = (column: "valueKind" | "value" | "valueTyped" | "valueText" | "valueShown"): string =>
-    `INDEX(${rows.all(column)},${at("row")})`;
+  const ofRow = (column: RowColumn): string => `INDEX(${rows.all(column)},${at("row")})`;
   const common: FactCells = {
     key: quotedText(key.charAt(0).toUpperCase() + key.slice(1)),
     row: `IF(${isGiven},MATCH(${row},${rows.all("given")},0),0)`,
@@ -72,10 +73,11 @@ function factCells(reader: FactsReader, { key, takes }: ClaimFact, row: number):
     shown: `IF(${at("row")}=0,"",${ofRow("valueShown")})`,
     has: `IF(${at("kind")}>0,IF(${at("wrong")}="",1,0),0)`,
   };
+  const namedBy = (["plain", "unit", "otherUnit"] as const).map(ofRow);
   const isTextOrNumber = `OR(${at("kind")}=${KIND.text},${at("kind")}=${KIND.number})`;
   switch (takes.kind) {
     case "amount":
-      return { ...common, ...amountCells(reader, takes, row, `${ofRow("value")}`) };
+      return { ...common, ...amountCells(reader, takes, row, `${ofRow("value")}`, namedBy) };
     case "words":
       return {
         ...common,
@@ -133,6 +135,6 @@ function partCells(reader: FactsReader, key: "airflow" | "pressure", row: number
     raw: `IF(${at("kind")}=0,"",IF(TRIM(${part})="","",${trimmed(part)}))`,
     shown: `IF(${at("raw")}="","a blank cell",${inQuotes(at("raw"))})`,
     has: pair("has"),
-    ...amountCells(reader, amount, row, "0"),
+    ...amountCells(reader, amount, row, "0", []),
   };
 }

@@ -8,6 +8,7 @@ import { literal } from "./say";
 import {
   asTyped,
   errorShown,
+  inBrackets,
   inQuotes,
   kindOfCell,
   numberShown,
@@ -95,6 +96,14 @@ export function rowCells(
     plain: {
       heading: "as names are compared",
       formula: reading((row) => `LOWER(${plainName(withoutBrackets(cell("once", row)))})`, ""),
+    },
+    unit: {
+      heading: "in its first brackets",
+      formula: reading((row) => inBrackets(cell("brackets", row)), ""),
+    },
+    otherUnit: {
+      heading: "and in the next",
+      formula: reading((row) => inBrackets(cell("once", row)), ""),
     },
     valueKind: {
       heading: "Value: 1 text, 2 number, 3 truth, 4 error",

@@ -145,6 +145,41 @@ describe("a number may have its unit", () => {
   );
 });
 
+describe("a bare number has the unit that its row's name says", () => {
+  // The same factors: 1000 m³/h is 589 cfm, 1000 cfm is 1699 m³/h, told as 1700, 1118.549808 W is 1.5 hp or 1.12 kW, 253.75 mm of water is 10 in.w.g.
+  test.each<[string, unknown, number, string | null]>([
+    ["Airflow (m³/h)", 1000, 589, null],
+    ["airflow [m3/hr]", "1,000", 589, null],
+    ["[max] airflow (m³/h)", 1000, 589, null],
+    ["airflow (cfm)", 1000, 1700, "SI"],
+    ["CFM", 1000, 1700, "SI"],
+    ["CFM", 1000, 1000, null],
+    ["airflow (m³/h)", "1000 cfm", 1000, null], // what stands behind the number counts
+    ["airflow (max)", 1000, 1000, null], // no unit
+    ["airflow (kg)", 1000, 1000, null], // none of an airflow
+  ])("%s %s: %s", (name, typed, claimed, units) =>
+    expect(rowsOf({ [name]: typed }, units)["Airflow on a system"]!.claimed).toBe(claimed),
+  );
+
+  test("power and pressure", () => {
+    const supply = { volts: 120, amps: 15 };
+    const power = (facts: object, units: string | null) =>
+      rowsOf({ ...facts, ...supply }, units)["Motor power against the supply"]!.claimed;
+    expect(power({ "motor power (W)": 1118.549808 }, null)).toBe(1.5);
+    expect(power({ HP: 1.5 }, "SI")).toBe(1.12);
+    expect(power({ "peak hp": 1.5 }, "SI")).toBe(1.12);
+    const wheel = { "impeller diameter": 12, speed: 3450 };
+    const tip = rowsOf({ ...wheel, "pressure (mm H2O)": 253.75 })["Pressure against the tip speed"]!;
+    expect(tip.claimed).toBeCloseTo(10, 3);
+  });
+
+  test("one outside what such a thing can be says in which unit it was read", () => {
+    expect(told(["motor power (kW)", 1500]).why).toBe(
+      "Motor power in row 1 of the facts must be from 0.0134 hp to 134 hp (a bare number is read in the unit of its name); got 1500.",
+    );
+  });
+});
+
 describe("a row that cannot be read says why, and the others are judged", () => {
   test.each<[readonly [string, unknown], string]>([
     [["airflw", 1200], 'Name in row 1 of the facts must be the name of a fact (nearest: "airflow", '],

@@ -151,8 +151,33 @@ function value(random: Random, fact: ClaimFact, units: Units): Cell {
   }
 }
 
+/** What data sheets put into the brackets behind a name. */
+const IN_BRACKETS = [
+  "m³/h",
+  "CFM",
+  "L/min",
+  "Pa",
+  "mm H2O",
+  "kPa",
+  "W",
+  "kW",
+  "hp",
+  "mm",
+  "cm",
+  "in.",
+  "ft",
+  "sq. ft.",
+  "m²",
+  "kg",
+  "max",
+];
+
 function name(random: Random, { key, aliases }: ClaimFact): Cell {
   const one = random.pick([key, key, key, ...aliases]);
+  if (random.maybe(true, 0.3) !== null) {
+    const unit = random.pick(IN_BRACKETS);
+    return random.pick([`${one} (${unit})`, `${one} [${unit}]`, `[max] ${one} (${unit})`, `${one} (${unit}) (m)`]);
+  }
   return random.pick([
     one,
     one,
