@@ -20,10 +20,13 @@ export const columnsForGainsAlone = namesOf(rows.filter(({ forGainsAlone }) => f
 /** Those of the sheet Runs, in its order. */
 export const shownColumns = rows.filter((row): row is ShownRow => row.shown !== null);
 
-/** In what the numbers of a column are. */
+/** In what the numbers of a column are; null where it holds words alone. */
+export const quantityIn = (column: RunColumn): Quantity | null => rows.find(({ name }) => name === column)!.quantity;
+
+/** The same of a column that holds numbers. */
 export function quantityOfColumn(column: RunColumn): Quantity {
-  const quantity = rows.find(({ name }) => name === column)?.quantity;
-  if (quantity == null) throw new Error(`no numbers stand in the column ${column}`);
+  const quantity = quantityIn(column);
+  if (quantity === null) throw new Error(`no numbers stand in the column ${column}`);
   return quantity;
 }
 

@@ -9,6 +9,8 @@ const kinds: Readonly<Partial<Record<Quantity, string>>> = {
   diameter: "length",
   length: "length",
   area: "area",
+  openArea: "area",
+  velocity: "velocity",
 };
 
 /** Units of quantities that CONVERTUNIT does not know, by the spelling that we print. */

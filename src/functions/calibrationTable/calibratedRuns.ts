@@ -20,7 +20,9 @@ export function calibratedRuns(calibration: Calibration, table: Matrix, system: 
   const factor = factorsOf(calibration);
   const { runs } = itemAt(calibration.sets, 0).table;
   const { joining } = itemAt(calibration.model.systems, 0).network;
-  const places: Partial<Record<RunColumn, number>> = { ...(findColumns(table[0] ?? []) satisfies ColumnPlaces) };
+  const places: Partial<Record<RunColumn, number>> = {
+    ...(findColumns(table[0] ?? [], system) satisfies ColumnPlaces),
+  };
   const rows = table.map((line) => line.map(asValue));
   const put = (row: number, column: RunColumn, value: Value): void => {
     const place = (places[column] ??= itemAt(rows, 0).push(column) - 1);

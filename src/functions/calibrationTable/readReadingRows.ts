@@ -52,7 +52,7 @@ type CellOf = (column: ReadingColumn) => Cell;
  * @throws DomainError where the table itself is none
  */
 export function readReadingRows(matrix: Matrix, table: TableReader, system: UnitSystem): ReadingRow[] {
-  const columns = findColumns(matrix[0] ?? []);
+  const columns = findColumns(matrix[0] ?? [], system);
   const rows = matrix.slice(1).flatMap((line, index): ReadingRow[] => {
     const cell: CellOf = (column) => {
       const place = columns.get(column);
@@ -71,8 +71,8 @@ export function readReadingRows(matrix: Matrix, table: TableReader, system: Unit
 export const notUsed = (cell: Cell): boolean =>
   cell === false || (typeof cell === "string" && NOT_USED.includes(plain(cell)));
 
-function findColumns(header: readonly Cell[]): ReadonlyMap<ReadingColumn, number> {
-  const found = headersOf("readings", header, readingColumns);
+function findColumns(header: readonly Cell[], system: UnitSystem): ReadonlyMap<ReadingColumn, number> {
+  const found = headersOf("readings", header, readingColumns, system);
   if (found.has("At") && KINDS.some((kind) => found.has(kind))) return found;
   throw new DomainError(
     "readings",

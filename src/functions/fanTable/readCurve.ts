@@ -5,6 +5,7 @@ import { readWithin } from "../arguments";
 import { refuseCell } from "../cellErrors";
 import { type Cell, type Matrix, toMatrix } from "../cells";
 import { itemAt } from "../../reference/itemAt";
+import { requireOwnUnit } from "../ownUnit";
 
 const FROM_ZERO: Limits = { atLeast: 0 };
 
@@ -32,7 +33,12 @@ export function curveRows(given: unknown, quantities: readonly [Quantity, Quanti
   const first = matrix.findIndex((line) => !isBlankRow(line));
   const rows: CurveRow[] = [];
   matrix.forEach(([airflow, pressure], row) => {
-    if (isBlankRow([airflow!, pressure!]) || (row === first && isHeading(matrix, row))) return;
+    if (isBlankRow([airflow!, pressure!])) return;
+    if (row === first && isHeading(matrix, row)) {
+      requireOwnUnit("curve", airflow!, quantities[0], system);
+      requireOwnUnit("curve", pressure!, quantities[1], system);
+      return;
+    }
     const read = (name: string, cell: Cell, quantity: Quantity): number => {
       const said = `${name} in row ${row + 1} of the curve`;
       return cell === null ? refuseCell(said, cell, "given") : readWithin(said, cell, quantity, FROM_ZERO, system);

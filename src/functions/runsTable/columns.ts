@@ -1,20 +1,22 @@
 import { DomainError } from "../../core/errors";
 import { nearestNames } from "../../core/naming/findNamed";
 import { headerName } from "../../core/naming/headerName";
-import { allColumns, neededColumns } from "../../reference/columnsOfRuns";
+import { allColumns, neededColumns, quantityIn } from "../../reference/columnsOfRuns";
+import type { UnitSystem } from "../../reference/quantities";
 import type { RunColumn } from "../../reference/runColumns";
 import type { Cell, Matrix } from "../cells";
+import { requireOwnUnit } from "../ownUnit";
 
 /** Where each column stands in the table; a column that is not there is left out. */
 export type ColumnPlaces = Readonly<Partial<Record<RunColumn, number>>>;
 
 /**
- * Finds the columns by their headers, in any order and case; text in brackets after a header is ignored, and so are
- * columns with other headers, which are the user's own.
+ * Finds the columns by their headers, in any order and case; text in brackets after a header is ignored unless it is
+ * another unit, and so are columns with other headers, which are the user's own.
  *
- * @throws DomainError if a needed header is missing (with the nearest one there is) or stands twice
+ * @throws DomainError if a needed header is missing (with the nearest one there is), one stands twice or tells another unit
  */
-export function findColumns(header: readonly Cell[]): ColumnPlaces {
+export function findColumns(header: readonly Cell[], system: UnitSystem): ColumnPlaces {
   const names = header.map((cell) => (typeof cell === "string" ? headerName(cell) : ""));
   const places: Partial<Record<RunColumn, number>> = {};
   for (const column of allColumns) {
@@ -22,6 +24,7 @@ export function findColumns(header: readonly Cell[]): ColumnPlaces {
     if (place < 0) continue;
     if (names.lastIndexOf(headerName(column)) !== place)
       throw new DomainError("runs", column, "headed by each column once, not twice");
+    requireOwnUnit("runs", header[place]!, quantityIn(column), system);
     places[column] = place;
   }
   const missing = neededColumns.find((column) => places[column] === undefined);

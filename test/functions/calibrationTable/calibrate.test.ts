@@ -133,10 +133,11 @@ describe("CALIBRATE", () => {
     const inIP = (row: Row): Row =>
       Object.fromEntries(Object.entries(row).map(([key, value]) => {
         const factor = by[key];
+        if (key === "Diameter (mm)") return ["Diameter (in)", Number(value) / 25.4];
         if (key === "Flex" && typeof value === "string") return [key, `${1.2 / 0.3048} as it hangs`];
         return [key, typeof value === "number" && factor !== undefined ? value / factor : value];
       })); // prettier-ignore
-    const curve = CURVE.map((row, index) => (index === 0 ? row : [Number(row[0]) / 1.69901082, Number(row[1]) / 248.84])); // prettier-ignore
+    const curve = CURVE.map((row, index) => (index === 0 ? ["cfm", "in.w.g."] : [Number(row[0]) / 1.69901082, Number(row[1]) / 248.84])); // prettier-ignore
     const inches = CALIBRATE(table(RUNS.map(inIP)), curve, table(READINGS.map(inIP)));
     const [one, other] = [partOf(answer, "input"), partOf(inches, "input")];
     expect(other.map(({ What }) => What)).toEqual(one.map(({ What }) => What));

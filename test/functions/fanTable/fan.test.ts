@@ -20,6 +20,18 @@ const curve = CURVE as any[][];
 const one = (answer: any[][]): unknown => answer[0]![0];
 
 describe("a curve range", () => {
+  test.each([
+    [["Airflow (m³/h)", "Pressure (in.w.g.)"], "IP", 'a header of curve must be with (cfm) or no unit in this call, unless its units are "SI"; got "Airflow (m³/h)"'],
+    [["cfm", "Pa"], "IP", 'a header of curve must be with (in.w.g.) or no unit in this call, unless its units are "SI"; got "Pa"'],
+    [["Airflow", "mm H2O"], "SI", 'a header of curve must be with (Pa) or no unit in this call; got "mm H2O"'],
+  ])("under the heading %j is not read in %s", (heading, units, message) =>
+    expect(refusal(() => fanpressure([heading, ...CURVE.slice(1)], [[500]], [[units]]))).toEqual({ code: "#VALUE!", message })); // prettier-ignore
+
+  test("scaled by ratios keeps any heading", () => {
+    const heading = ["Airflow (m³/h)", "Pa"];
+    expect(fanlaw([heading, ...CURVE.slice(1)], [[1]])).toEqual([heading, ...CURVE.slice(1)]);
+  });
+
   test("may have a heading, any order of points and blank rows, also blanks that came as 0", () => {
     const [heading, ...rows] = CURVE;
     const shuffled = [

@@ -37,6 +37,13 @@ describe("FANCURVE", () => {
     expect(String(answer[1]![5]).includes("counts as blowing freely")).toBe(after === null);
   });
 
+  test("readings under another unit than the call's are refused", () => {
+    expect(refusal(() => read(READINGS))).toEqual({
+      code: "#VALUE!",
+      message: 'a header of readings must be with (cfm) or no unit in this call, unless its units are "SI"; got "Airflow (m³/h)"', // prettier-ignore
+    });
+  });
+
   test("a velocity is an airflow in that duct, and thin air makes less pressure of the same curve", () => {
     const flows = read(READINGS, CURVE, null, null, "SI");
     const speeds = READINGS.map(({ "Airflow (m³/h)": airflow, ...row }) => ({ ...row, Velocity: Number(airflow) / 3600 / (Math.PI / 4) / 0.04 })); // prettier-ignore
@@ -55,7 +62,9 @@ describe("FANCURVE", () => {
     const inches = FANCURVE(
       table(READINGS.map((row) => ({ Airflow: Number(row["Airflow (m³/h)"]) / 1.699010796, Suction: Number(row.Suction) / 248.84 }))), // prettier-ignore
       200 / 25.4,
-      CURVE.map((row, index) => (index === 0 ? row : [Number(row[0]) / 1.699010796, Number(row[1]) / 248.84])),
+      CURVE.map((row, index) =>
+        index === 0 ? ["cfm", "in.w.g."] : [Number(row[0]) / 1.699010796, Number(row[1]) / 248.84],
+      ),
       "printed",
     );
     expect(inches[0]!.slice(0, 2)).toEqual(["Airflow (cfm)", "Fan static pressure (in.w.g.)"]);

@@ -12,7 +12,7 @@ describe("columns by their headers", () => {
     [[...HEADERS, "Leak open [mm²]", "Device loss (clean) (Pa)"], { Run: 0, To: 1, Diameter: 2, "Leak open": 3, "Device loss": 4 }],
     [[...HEADERS, "Remark", null, 7, true, "device-loss"], { Run: 0, To: 1, Diameter: 2, "Device loss": 7 }],
     [["(of the shed) Run", ...HEADERS.slice(1)], { Run: 0, To: 1, Diameter: 2 }],
-  ])("%j", (header, places) => expect(findColumns(header)).toEqual(places)); // prettier-ignore
+  ])("%j", (header, places) => expect(findColumns(header, "SI")).toEqual(places)); // prettier-ignore
 
   const needs = "runs must be a table whose first row has the headers Run, To and Diameter";
   test.each<[Cell[], string]>([
@@ -22,12 +22,46 @@ describe("columns by their headers", () => {
     [["Run", "To"], `${needs} (Diameter is missing); got "Run"`],
     [["Run", "To", `Diameter ${"x".repeat(40)}`], `${needs} (Diameter is missing; the nearest header there is "Diameter ${"x".repeat(21)}"); got "Run"`],
     [[...HEADERS, "Leak", "leak (in²)"], 'runs must be headed by each column once, not twice; got "Leak"'],
-  ])("refused: %j", (header, sentence) => expectRefusal(() => findColumns(header), DomainError, sentence)); // prettier-ignore
+  ])("refused: %j", (header, sentence) => expectRefusal(() => findColumns(header, "IP"), DomainError, sentence)); // prettier-ignore
+
+  const IP = `or no unit in this call, unless its units are "SI"; got`;
+  const SI = `or no unit in this call, unless its units are "IP"; got`;
+  test.each<["IP" | "SI", string, string]>([
+    ["IP", "Diameter (mm)", `with (in) ${IP}`],
+    ["IP", "Length [m]", `with (ft) ${IP}`],
+    ["IP", "Airflow (m3/h)", `with (cfm) ${IP}`],
+    ["IP", "Device loss (clean) (Pa)", `with (in.w.g.) ${IP}`],
+    ["IP", "Leak (mm²)", `with (in²) ${IP}`],
+    ["IP", "Material (mm)", `with (in) ${IP}`],
+    ["IP", "Length (in)", "with (ft) or no unit in this call; got"], // neither system has it
+    ["SI", "Diameter (inches)", `with (mm) ${SI}`],
+    ["SI", "Flex (cm)", "with (m) or no unit in this call; got"],
+    ["SI", "Port suction (in. w.g.)", `with (Pa) ${SI}`],
+  ])("a header that tells another unit than the call's is refused: in %s %s", (system, header, must) =>
+    expectRefusal(
+      () => findColumns(["Run", "To", ...(header.startsWith("Diameter") ? [] : ["Diameter"]), header], system),
+      DomainError,
+      `a header of runs must be ${must} "${header}"`,
+    ),
+  );
+
+  test.each([
+    "Length (feet)",
+    "Length (ft)",
+    "Airflow (CFM)",
+    "Airflow (wanted)",
+    "Airflow (m)",
+    "Gate (m)",
+    "K (1/m)",
+  ])("%s is no other unit than that of an IP call", (header) =>
+    expect(Object.keys(findColumns([...HEADERS, header], "IP"))).toHaveLength(4),
+  );
 
   test("a cell of a column that is not there is blank, and so is a 0", () => {
     const row: Cell[] = ["saw", 0, "0"];
-    const cell = (column: "Run" | "To" | "Diameter" | "Leak") => cellOf([row], 0, findColumns(HEADERS), column, true);
+    const cell = (column: "Run" | "To" | "Diameter" | "Leak") =>
+      cellOf([row], 0, findColumns(HEADERS, "IP"), column, true);
     expect([cell("Run"), cell("To"), cell("Diameter"), cell("Leak")]).toEqual(["saw", null, null, null]);
-    expect(cellOf([["saw"]], 0, findColumns(HEADERS), "Diameter", true)).toBeNull();
+    expect(cellOf([["saw"]], 0, findColumns(HEADERS, "IP"), "Diameter", true)).toBeNull();
   });
 });

@@ -77,7 +77,7 @@ export function seededTable(seed: number, count: number, units: "IP" | "SI"): Ce
 
 /** A tree that holds each hard case once: nested mains, a shut main over open hoods, an idle leaking arm, equal paths, names with signs. */
 export const hardTable: CellValue[][] = [
-  ["Run", "To", "Diameter (in)", "Length (ft)", "Hood", "Airflow (cfm)", "Gate", "Leak"],
+  ["Run", "To", "Diameter", "Length (of it)", "Hood", "Airflow", "Gate", "Leak"],
   ["saw*", "MAIN-one", 100, 3, "plain end", 600, "open", 50],
   ["2", "main one", 100, 3, "plain end", 600, "open", 50],
   ["main one", "trunk", 150, 4, null, null, null, null],
