@@ -129,7 +129,10 @@ export const runColumns = [
     name: "Device loss",
     kind: "number",
     quantity: "pressure",
-    shown: { width: 11, hint: "Loss of a separator or filter at its rated airflow." },
+    shown: {
+      width: 11,
+      hint: "Loss of a separator or filter at its rated airflow, in standard air. One that you read in other air: times standard density over that air's, but as read where the exponent is 1.",
+    },
   },
   {
     name: "Device airflow",
