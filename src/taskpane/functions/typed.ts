@@ -9,11 +9,13 @@ export type Typed =
   | { readonly kind: "cells"; readonly reference: string };
 
 const NUMBER = /^[-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[-+]?\d+)?$/i;
+const THOUSANDS = /^[-+]?[1-9]\d{0,2},\d{3}$/; // "1,700" is 1700 to some and 1.7 to others: the function refuses the text
 
 export function readTyped(text: string, names: readonly CellName[]): Typed {
   const trimmed = text.trim();
   if (trimmed === "") return { kind: "nothing" };
-  if (NUMBER.test(trimmed)) return { kind: "value", value: Number(trimmed.replace(",", ".")) };
+  if (NUMBER.test(trimmed) && !THOUSANDS.test(trimmed))
+    return { kind: "value", value: Number(trimmed.replace(",", ".")) };
   const isName = names.some(({ name }) => name.toLowerCase() === trimmed.toLowerCase());
   if (isName || readRange(trimmed, "") !== null) return { kind: "cells", reference: trimmed };
   const unquoted = /^"(.*)"$/.exec(trimmed)?.[1] ?? trimmed;
