@@ -46,6 +46,9 @@ describe("AREA, VELOCITY, AIRFLOW and DIAMETER", () => {
   ])("refuses, and says why: %s", (message, call) => expect(refusal(call)).toEqual({ code: "#VALUE!", message }));
 });
 
+/** Those that 0.0254 does not give back among them: 3, 6, 12, 24, 48. */
+const INCH_SIZES = [2, 2.5, 3, 3.5, 4, 4.5, 5, 5.5, 6, 7, 8, 9, 10, 12, 14, 16, 18, 20, 24, 30, 36, 48];
+
 describe("TRADESIZE", () => {
   test.each([
     ["down", 4.4, 4],
@@ -56,6 +59,13 @@ describe("TRADESIZE", () => {
     ["up", 6, 6],
   ])("%s from %p in is %p in, a stock size (common practice, no source)", (rounding, wanted, expected) => {
     expect(one(tradesize([[wanted]], [[rounding]]))).toBeCloseTo(expected, 10);
+  });
+
+  test("a size is the very number of its list, so that a look-up finds it and not the one below", () => {
+    const inches = INCH_SIZES.map((size) => [size]);
+    expect(tradesize(inches)).toEqual(inches);
+    const millimetres = [63, 80, 100, 125, 160, 200, 250, 315, 400, 500, 630, 800, 1000, 1250].map((size) => [size]); // prettier-ignore
+    expect(tradesize(millimetres, undefined, [["SI"]])).toEqual(millimetres);
   });
 
   test("goes down by default, since the smaller pipe keeps dust moving", () => {

@@ -36,12 +36,16 @@ export function readWay(way: Way): { readonly rounding: Rounding; readonly serie
  * @returns diameter
  */
 export function tradesize(diameter: unknown[][], rounding?: unknown[][], units?: unknown[][]): unknown[][] {
-  return answerOf(takes, [diameter, rounding, units], ({ diameter, rounding: way }, system) => {
+  const answer = answerOf(takes, [diameter, rounding, units], ({ diameter, rounding: way }, system) => {
     const { rounding, series } = readWay(way);
     const sizes = stockSizes(system, series).map((size) => size.diameter);
     return tradeSize(diameter, rounding, sizes);
   });
+  return answer.map((line) => line.map((size) => (typeof size === "number" ? asNamed(size) : size)));
 }
+
+/** 6 in is 6, as a list of prices has it: by way of metres it comes back as 5.999999999999999, and a look-up takes the size below. */
+const asNamed = (size: number): number => Number(size.toPrecision(12));
 
 export const guide: Guide = {
   maths: "The next size of the series: down, up or the nearest",
