@@ -163,6 +163,8 @@ export const noteWords = {
   throttlesRise: { words: "the curve rises somewhere: where it does so, read once more, closer together" },
   freeBlowing: { words: "nothing is read after the fan, so it counts as blowing freely" },
   beyondRead: { words: "beyond what was read: the shape as printed" },
+  // of a leak, by LEAKGAINS
+  suctionSolved: { words: "taken at the suction that is solved there, {suction}" },
   // of a change, by GAINS
   settlesElsewhere: { words: "dust would settle in: {runs}" },
   nothingGains: { words: "no single change gains anything here" },
@@ -171,6 +173,8 @@ export const noteWords = {
   sharedRun: { words: "other hoods may share it: see what SIZES finds for all" },
   worksNow: { words: "nothing to mend: the hood has its air, and its dust is carried" },
   carriedNow: { words: "nothing to mend: its dust is carried, and it wants no airflow" },
+  allServed: { words: "nothing to mend: the open hoods have their air, and all dust is carried" },
+  noneOpen: { words: "no open hood" },
   noneMends: { words: "no single change mends this" },
 } as const satisfies Readonly<Record<string, NoteWords>>;
 

@@ -1,4 +1,3 @@
-import { velocityPressure } from "../../core/air/velocityPressure";
 import { dischargeLoss } from "../../core/network/dischargeLoss";
 import { lossesAtJunctions, meetingsOf } from "../../core/network/junction/meeting";
 import { runLoss } from "../../core/network/runLoss";
@@ -12,6 +11,7 @@ import { surroundings } from "../runsTable/surroundings";
 import { flowNotes, type RunFlow } from "./flowNotes";
 import { runFlows } from "./runFlows";
 import { type Fan, type SolvedTable, solveRuns } from "./solveRuns";
+import { staticSuction } from "./staticSuction";
 
 /** The answer of SOLVE: a header row, a row per row of the table, and the fan. */
 export function flowTable(runs: RunsTable, fan: Fan, system: UnitSystem): Value[][] {
@@ -27,7 +27,6 @@ export function flowTable(runs: RunsTable, fan: Fan, system: UnitSystem): Value[
   return [headerRow(solveColumns, system), ...rows, fanRow(solved, system)];
 }
 
-/** Static suction stands at the upstream end, where a tap behind the hood and the run's own leak feel it. */
 function runRow(
   solved: SolvedTable,
   flow: RunFlow & { readonly atJunction: number }, // [Pa] 0 where nothing flows
@@ -44,14 +43,13 @@ function runRow(
     : runLoss(run, Math.abs(flow.airflow), air.hoseRoughness, density);
   const entryLoss = flow.end ? solved.solution.suction[index]! : 0; // an open end has no other deficit than its entry loss
   const loss = losses.friction + losses.fittings + losses.device + entryLoss + flow.atJunction;
-  const suction = solved.solution.suction[index]! + velocityPressure(Math.abs(flow.velocity), density);
   return answerRow(
     solveColumns,
     {
       run: run.name,
       airflow: flow.airflow,
       velocity: flow.velocity,
-      staticSuction: discharge || flow.beyondShut ? null : suction,
+      staticSuction: staticSuction(solved, flow, index, density),
       leak: discharge ? null : flow.leak,
       runLoss: loss,
       gate: run.gate === "none" ? null : run.gate,

@@ -2,10 +2,12 @@ import { DomainError, NoAnswerError } from "../../core/errors";
 import { DISCHARGE_COEFFICIENT, leakArea } from "../../core/leaks/openingLeak";
 import { plain, unknownName } from "../../core/naming/findNamed";
 import type { Network } from "../../core/network/network";
-import type { Solution } from "../../core/network/solve/solveNetwork";
 import { sectionArea } from "../../core/section/section";
 import { leakGainColumns } from "../../reference/answerColumns";
+import { AS_SOLVED } from "../../reference/foundWords";
+import { inWords } from "../../reference/inWords";
 import { itemAt } from "../../reference/itemAt";
+import { joinNotes, sayNote } from "../../reference/notes";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
 import { STILL } from "../../reference/zeroWords";
 import { answerRow, blankRow, headerRow, type Value } from "../answerRows";
@@ -15,7 +17,9 @@ import { type Cell, CellErrorValue, cellAt, type Range, rangeOf } from "../cells
 import type { RunsTable } from "../runsTable/readRuns";
 import { humpNote } from "./humpNote";
 import { atHood, isOpenEnd } from "./oneChange";
+import { runFlows } from "./runFlows";
 import { type Fan, type Solved, solved, solvedWith } from "./solveRuns";
+import { staticSuction } from "./staticSuction";
 
 /** The columns of a leak log as the host handed them over. */
 export interface LeakLog {
@@ -35,6 +39,8 @@ export function leakGainTable(table: RunsTable, fan: Fan, log: LeakLog, system: 
   const network = table.network();
   const { columns, count } = columnsOf(log);
   let solver: ReturnType<typeof solvedWith> | null = null; // made where a row asks for it
+  let known: { readonly flow: Solved | null } | null = null; // likewise
+  const now = (): Solved | null => (known ??= { flow: flowNow(network, fan) }).flow;
   const rows = Array.from({ length: count }, (_, row): Value[] => {
     const [gate, before, after, suction] = columns.map((column) => cellAt(column, row, 0)) as [Cell, Cell, Cell, Cell];
     if ([gate, before, after].every(isNothing)) return blankRow(leakGainColumns);
@@ -42,13 +48,17 @@ export function leakGainTable(table: RunsTable, fan: Fan, log: LeakLog, system: 
     try {
       const place = findRun(network, gate);
       const asItIs = itemAt(network.runs, place);
+      const isSolved = typeof suction === "string" && plain(suction) === AS_SOLVED;
+      const there = isSolved ? solvedSuction(suction, now(), place, fan) : null;
+      const pressure = there ?? readWithin("suction", suction, "pressure", { above: 0 }, system);
       const areas = [before, after].map((cell, index) =>
-        readArea(index === 0 ? "leak before" : "leak after", cell, suction, asItIs.diameter, fan, system),
+        readArea(index === 0 ? "leak before" : "leak after", cell, pressure, asItIs.diameter, fan, system),
       );
-      const solve = (solver ??= solvedWith(network, fan, flowNow(network, fan)));
-      const [then, now] = areas.map((leakArea) => solve(place, { ...asItIs, leakArea })) as [Solved, Solved];
-      const [had, has] = [airAtHoods(then), airAtHoods(now)];
-      const note = humpNote(now.solution, system);
+      const solve = (solver ??= solvedWith(network, fan, now()?.solution ?? null));
+      const [then, mended] = areas.map((leakArea) => solve(place, { ...asItIs, leakArea })) as [Solved, Solved];
+      const [had, has] = [airAtHoods(then), airAtHoods(mended)];
+      const said = there === null ? "" : sayNote("suctionSolved", { suction: inWords(there, "pressure", system) });
+      const note = joinNotes([said, humpNote(mended.solution, system)].filter((one) => one !== ""));
       return answerRow(leakGainColumns, { run, before: had, after: has, gained: has - had, note }, system);
     } catch (error) {
       return answerRow(leakGainColumns, { run, note: failureOf(error, system, () => undefined).sentence }, system);
@@ -93,22 +103,29 @@ function findRun({ runs }: Network, cell: Cell): number {
 }
 
 /** The opening that passes what was read. Neither a blank nor a 0 is taken for a leak of none, which a word says. [m2] */
-function readArea(name: string, cell: Cell, suction: Cell, diameter: number, fan: Fan, system: UnitSystem): number {
+function readArea(name: string, cell: Cell, pressure: number, diameter: number, fan: Fan, system: UnitSystem): number {
   const isNone = typeof cell === "string" && STILL.includes(plain(cell));
   if (isNothing(cell))
     return refuseCell(name, cell, `a reading (${unitOf("airflow", system).label}), or "${STILL[0]!}" for no leak`);
   const airflow = isNone ? 0 : readWithin(name, cell, "airflow", { atLeast: 0 }, system);
-  const pressure = readWithin("suction", suction, "pressure", { above: 0 }, system);
   const area = leakArea(airflow, pressure, DISCHARGE_COEFFICIENT, fan.density);
   if (DISCHARGE_COEFFICIENT * area >= sectionArea(diameter, null))
     throw new DomainError(name, cell, "less than what the open duct itself would draw at that suction");
   return area;
 }
 
+/** What SOLVE has as the suction of a run, which stands for one that was not read. [Pa] */
+function solvedSuction(word: string, now: Solved | null, place: number, fan: Fan): number {
+  const there = now === null ? null : staticSuction(now, itemAt(runFlows(now), place), place, fan.density);
+  if (there === null || !(there > 0))
+    throw new DomainError("suction", word, "typed here: SOLVE has none above 0 for this run");
+  return there;
+}
+
 /** What flows as the table has it, from which each reading is found sooner; null where that has no answer. */
-function flowNow(network: Network, fan: Fan): Solution | null {
+function flowNow(network: Network, fan: Fan): Solved | null {
   try {
-    return solved(network, fan).solution;
+    return solved(network, fan);
   } catch (error) {
     if (error instanceof DomainError || error instanceof NoAnswerError) return null;
     throw error;

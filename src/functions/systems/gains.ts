@@ -7,6 +7,7 @@ import { gainTable, goals, type HowSure } from "../flowTable/gainTable";
 import { onFan } from "../flowTable/onFan";
 import type { Formula, Guide } from "../guide";
 import { rememberingAnswers } from "../remember";
+import { ENOUGH_AIR } from "../../reference/noteLimits";
 import { gainInWords } from "../uncertaintyTable/gainInWords";
 import { gainSpreads } from "../uncertaintyTable/gainSpread";
 import { readErrors } from "../uncertaintyTable/readErrors";
@@ -18,7 +19,7 @@ const remember = rememberingAnswers();
  * @customfunction GAINS
  * @param runs Table with headers Run, To, Diameter ... as for BUDGET
  * @param curve Fan curve, two columns: airflow cfm (SI: m³/h) and fan static pressure in.w.g. (SI: Pa), for standard air
- * @param hood Name of the run whose hood should get more air
+ * @param hood Name of the run whose hood should get more air; "neediest": the open one that lacks most, which the answer names
  * @param [open] Names of the runs whose gates are open, between ; or , (all other gates shut); the table's gates when left out
  * @param [density] Air density, lb/ft³ (SI: kg/m³), one cell; standard air when left out
  * @param [units] "IP" (default) or "SI"
@@ -62,8 +63,7 @@ export const guide: Guide = {
   maths: "SOLVE again with one change at a time",
   source: "todiniPilati1988",
   basis: "from memory",
-  limits:
-    "One change at a time: two together do not give the sum. A ± is two standard deviations; an input is off by the same factor before and after, so a gain is surer than either airflow. With readings the model's error (the table input errors) is part of it, and diameters count as sure.",
+  limits: `One change at a time: two together do not give the sum. The neediest hood is the open one shortest of air, where one gets less than ${Math.round(100 * ENOUGH_AIR)} % of what it wants; else one in whose own duct dust settles (the lowest in the table); else, where dust settles further down, the one with the least share. Of equals it is the upper row; a hood that is called neediest is that hood. A ± is two standard deviations; an input is off by the same factor before and after, so a gain is surer than either airflow. With readings the model's error (the table input errors) is part of it, and diameters count as sure.`,
   cautions: ["power off", "tape and card"],
   also: ["improve", "more airflow", "more suction"],
   example: { asks: "What would help the saw", args: [exampleRuns, exampleCurve, "saw"] },

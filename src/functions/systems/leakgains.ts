@@ -17,7 +17,7 @@ const remember = rememberingAnswers();
  * @param gates Names of the runs at which leaks were read, one cell each
  * @param before Leaks as found, cfm (SI: m³/h), beside them; "still" for no leak
  * @param after Leaks once mended, cfm (SI: m³/h), likewise
- * @param suction Static suction there while measuring, in.w.g. (SI: Pa), above 0
+ * @param suction Static suction there while measuring, in.w.g. (SI: Pa), above 0; "as solved" for what SOLVE has there
  * @param [open] Names of the runs whose gates are open, between ; or , (all other gates shut); the table's gates when left out
  * @param [density] Air density, lb/ft³ (SI: kg/m³), one cell; standard air when left out
  * @param [units] "IP" (default) or "SI"
@@ -49,7 +49,7 @@ export const guide: Guide = {
   source: "todiniPilati1988",
   basis: "from memory",
   limits:
-    "One reading at a time, all other leaks as the table has them. A reading stands for the whole leak of its run, at its upstream end, whatever the table has there.",
+    "One reading at a time, all other leaks as the table has them. A reading stands for the whole leak of its run, at its upstream end, whatever the table has there. A suction as solved is that of the table as it is, and the note says how much.",
   cautions: ["power off", "vane over a slot", "tape and card"],
   also: ["mended leak", "sealed gate", "what sealing gives"],
   example: { asks: "The saw's gate, mended", args: [exampleRuns, exampleCurve, "saw", "30", "5", "3"] },

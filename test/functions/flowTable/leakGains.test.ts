@@ -61,6 +61,30 @@ describe("LEAKGAINS", () => {
     expect(Number(with40![3])).toBeGreaterThan(0);
   });
 
+  // The suction of SOLVE's answer, typed: the same row but for the note that says which was taken.
+  test.each(["saw", "sander", "lathe", "main"])(
+    "as solved is what SOLVE has as the suction of %s, and it says so",
+    (gate) => {
+      const suction = Number(byName(solve(table(shop), FAN))[gate]!["Static suction"]);
+      expect(suction).toBeGreaterThan(0);
+      const [solvedRow, typedRow] = [" As Solved", suction].map((there) => answer([[gate, 12, 5, there]])[1]!);
+      [1, 2, 3].forEach((place) => expect(Number(solvedRow![place])).toBeCloseTo(Number(typedRow![place]), 8));
+      expect(typedRow![4]).toBe("");
+      expect(solvedRow![4]).toMatch(/^taken at the suction that is solved there, [\d.]+ in\.w\.g\.$/);
+      expect(Number(/[\d.]+(?= in)/.exec(String(solvedRow![4]))![0])).toBeCloseTo(suction, 1);
+    },
+  );
+
+  test("as solved is no suction behind a shut gate, nor where the table has no answer", () => {
+    const none = 'suction must be typed here: SOLVE has none above 0 for this run; got "as solved"';
+    const beyond = shop.map((row) => (row.Run === "main" ? { ...row, Gate: "shut" } : row));
+    expect(answer([["saw", 12, 5, "as solved"]], "IP", table(beyond))[1]!.slice(1)).toEqual(["", "", "", none]);
+    const leaking = shop.map((row) => (row.Run === "main" ? { ...row, Leak: 40 } : row));
+    const [row, typedBeside] = answer([["saw", 12, 5, "as solved"], ["main", 18, 3, 6]], "IP", table(leaking), FAN.slice(0, -1)).slice(1); // prettier-ignore
+    expect(row!.slice(1)).toEqual(["", "", "", none]);
+    expect(Number(typedBeside![3])).toBeGreaterThan(0);
+  });
+
   test("of a leak that reads the same again is nothing", () => {
     expect(answer([["saw", 20, 20, 3]])[1]![3]).toBe(0);
   });

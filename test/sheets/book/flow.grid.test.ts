@@ -177,6 +177,7 @@ test("the gains are tried for the hood with the smallest share, and the first of
   const share = (hood: string): number => numberOf(rows[hood]!.gets) / numberOf(rows[hood]!.wants);
   const least = HOODS.reduce((worst, hood) => (share(hood) < share(worst) ? hood : worst));
   expect(readOne("B86")).toBe(least);
+  expect(readOne("B88")).toBe(`Change (for ${least})`);
   const gains = read("A89:D97").map(([run, change, gained, sure]) => ({ run, change, gained, sure }));
   for (const { change: words, sure } of gains)
     expect(sure).toMatch(words === "leak sealed" ? /^(\+|0 )[\d.]* ?to \+[\d.]+$/ : /^\+[\d.]+ ± [\d.]+$/);
@@ -202,10 +203,17 @@ test("the gains are tried for the hood with the smallest share, and the first of
 
 test("another hood can be named", () => {
   change(() => grid.type("Flow", "B85", "router table"));
-  expect(readOne("B86")).toBe("router table");
+  expect([readOne("B86"), readOne("B88")]).toEqual(["router table", "Change"]);
   const runs = read("A89:A107").flat();
   expect(runs).toContain("south main"); // on its way to the fan
   expect(runs).not.toContain("north main"); // not on its way, and without a gate or a leak
+});
+
+test("where no change is tried, it says why in a cell that nothing cuts off", () => {
+  const words = "± holds 19 of 20; of a sealed leak it is a range.";
+  expect(readOne("C87")).toBe(words);
+  HOODS.forEach((hood, index) => change(() => grid.type("Flow", `A${11 + index}`, `shut ${hood}`)));
+  expect([readOne("B86"), readOne("C87")]).toEqual(["", "no open hood"]);
 });
 
 test("the fan works at a point of its curve", () => {

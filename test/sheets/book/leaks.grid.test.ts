@@ -197,6 +197,20 @@ describe("the leaks of the invented shed", () => {
     );
   });
 
+  test("takes a suction that is left blank from what is solved, as the worked rows do, and says how much it took", () => {
+    const typed = String(shows.value("Leaks", "D23"));
+    const solved = number(shows, "E12", "Flow");
+    shows.type("Leaks", "D23", String(solved));
+    const [said, note] = [["Q23", "R23", "S23"].map((at) => number(shows, at)), shows.value("Leaks", "T23")];
+    shows.clear("Leaks", "D23");
+    ["Q23", "R23", "S23"].forEach((at, index) => expect(number(shows, at)).toBeCloseTo(said[index]!, 8));
+    expect([note, shows.value("Leaks", "T23")]).toEqual(["", `taken at the suction that is solved there, ${solved.toFixed(2)} in.w.g.`]); // prettier-ignore
+    expect(shows.value("Leaks", "J43")).toBe("sheet Flow, as in column D left blank");
+    shows.type("Leaks", "D23", "0"); // a typed 0 is no blank
+    expect(shows.value("Leaks", "T23")).toMatch(/^suction must be above 0 in\.w\.g\.; got 0$/);
+    shows.type("Leaks", "D23", typed);
+  });
+
   test("gives no number of a hood with all leaks mended where the sheet Flow has none", () => {
     shows.type("Runs", runCell("Length", RUNS_FIRST), "long");
     expect(String(shows.value("Flow", "T10"))).toMatch(/^#/);

@@ -1,48 +1,41 @@
 import { sureGainColumns } from "../../../reference/answerColumns";
-import { placeOfColumn } from "../../../reference/columnsOfAnswers";
-import { ENOUGH_AIR } from "../../../reference/noteLimits";
+import { headerOfColumn, placeOfColumn } from "../../../reference/columnsOfAnswers";
+import { FOR_HOOD, NEEDIEST } from "../../../reference/foundWords";
 import { columnLetters, placeOf } from "../../address";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { FLOW_HEADER } from "../layout";
-import { answerLetters, FLOW_ANSWER, onceRunsAndCurve } from "../parts/answerReferences";
+import { answerCell, answerLetters, FLOW_ANSWER, onceRunsAndCurve } from "../parts/answerReferences";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
 import { quotedCall, gainsCall } from "./flowCalls";
-import {
-  besideColumn,
-  ERRORS_COLUMN,
-  GAINS,
-  GAINS_ANSWER,
-  GAINS_LAST,
-  GAINS_TITLE,
-  HELPED_CELL,
-  runRows,
-  WISH_CELL,
-} from "./flowLayout";
+import { ERRORS_COLUMN, GAINS, GAINS_ANSWER, GAINS_LAST, GAINS_TITLE, HELPED_CELL, WISH_CELL } from "./flowLayout";
 
 const plain = (address: string): string => address.replaceAll("$", "");
-
-/** The open hood that needs something: short of air, or with dust that settles in its duct or further down. */
-function neediest(): string {
-  const [share, settles, gets] = [besideColumn("share"), besideColumn("settles"), besideColumn("gets")];
-  const worst = `INDEX(${runRows("run")},MATCH(MIN(${share}),${share},0))`;
-  const isShort = `AND(COUNT(${share})>0,MIN(${share})<${ENOUGH_AIR})`;
-  const line = `SUMPRODUCT(MAX((${settles}<>"")*(${gets}<>"")*ROW(${settles})))`;
-  const dusty = `INDEX(${runRows("run")},${line}-${FLOW_HEADER})`;
-  const further = `IF(COUNT(${share})>0,${worst},INDEX(${runRows("run")},MATCH(1,${besideColumn("hoodNumber")},0)))`;
-  return `IF(${isShort},${worst},IF(COUNTIF(${settles},"?*")=0,"",IF(${line}>0,${dusty},${further})))`;
-}
 
 const SURE = "± holds 19 of 20; of a sealed leak it is a range.";
 const SURE_NOTE = `Two standard deviations, with inputs off as ${columnLetters(ERRORS_COLUMN)}${FLOW_HEADER} says. An input is off before the change and after it alike, so a gain is surer than the airflows.`;
 
+/** The hood to help as GAINS is asked: the one that is typed, or the word for the one that it finds by the same solution. */
+const ASKED = `IF(${WISH_CELL}="","${NEEDIEST}",${WISH_CELL})`;
+
+/** The hood that GAINS was asked about, or found and says in the header of its changes. */
+function helped(): string {
+  const header = `$${answerLetters(GAINS_ANSWER, "change")}$${GAINS}`;
+  const begin = `${headerOfColumn(sureGainColumns, "change")}${FOR_HOOD.before}`;
+  const name = `MID(${header},${begin.length + 1},LEN(${header})-${begin.length + FOR_HOOD.after.length})`;
+  return `=IF(LEFT(${header},${begin.length})="${begin}",${name},${WISH_CELL}&"")`;
+}
+
+/** What is to know of the ±; where GAINS has no change to tell, what it says instead, which the cells beside it would cut off there. */
+function said(): string {
+  const [change, gained] = (["change", "gained"] as const).map((key) => answerCell(GAINS_ANSWER, key, GAINS + 1));
+  return `=IF(AND(${change}<>"",${gained}=""),${change},"${SURE}")`;
+}
+
 /** What to change first: each single change tried for one hood, what makes it work first. */
 export function gains(frame: Frame): SheetCell[] {
-  const call = gainsCall(frame, HELPED_CELL);
-  const none = `IF(COUNT(${besideColumn("hoodNumber")})=0,"No open hood: see B${FLOW_HEADER}","Nothing to mend: the open hoods have their air, and no dust settles")`;
-  const waits = `IF(${HELPED_CELL}="",${none},${call})`;
   return [
     text(`A${GAINS_TITLE}`, "What to change first", "section"),
     text(plain(WISH_CELL).replace("B", "A"), "Hood to help", "label"),
@@ -55,14 +48,14 @@ export function gains(frame: Frame): SheetCell[] {
       "note",
     ),
     text(plain(HELPED_CELL).replace("B", "A"), "Tried for", "label"),
-    formula(plain(HELPED_CELL), `=IF(${WISH_CELL}="",IFERROR(${neediest()},""),${WISH_CELL})`, "total"),
+    formula(plain(HELPED_CELL), helped(), "total"),
     text(
       plain(HELPED_CELL).replace("B", "C"),
-      `Each change alone: what carries the dust of a hood that has its air, more air for one that has too little. =${quotedCall.gains(frame, HELPED_CELL)}`,
+      `Each change alone: what carries the dust of a hood that has its air, more air for one that has too little. =${quotedCall.gains(frame, ASKED)}`,
       "note",
     ),
-    text(`C${GAINS - 1}`, SURE, "note"),
-    ...answer(frame, onceRunsAndCurve(frame, waits)),
+    formula(`C${GAINS - 1}`, said(), "note"),
+    ...answer(frame, onceRunsAndCurve(frame, gainsCall(frame, ASKED))),
   ];
 }
 
