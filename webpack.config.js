@@ -13,6 +13,7 @@ const { finishMetadata } = requireTypeScript("./scripts/finishMetadata.ts", __fi
 const { comesLater, functionFiles } = requireTypeScript("./scripts/functionFiles.ts", __filename);
 const { BUILT_FOR } = requireTypeScript("./scripts/site/builtFor.ts", __filename);
 const { syntaxFault } = requireTypeScript("./scripts/syntax.ts", __filename);
+const { STYLES, usedStyles, wordsOfPage } = requireTypeScript("./scripts/usedStyles.ts", __filename);
 const vendorFiles = require("./src/hosts/local/vendorFiles.json");
 
 /** The generator cannot express all that functions.json needs; what is missing is added when it has written. */
@@ -165,6 +166,7 @@ const pages = {
         "manifest.xml",
         "assets/*.png",
         ...vendorFiles.map(({ from, to }) => ({ from: path.resolve("node_modules", from), to })),
+        ...STYLES.map(({ from, to }) => ({ from: path.resolve("node_modules", from), to, transform: usedOnPage })),
       ],
     }),
   ],
@@ -173,6 +175,11 @@ const pages = {
 function placeOf(file) {
   const place = FIRST.indexOf(path.basename(file));
   return place === -1 ? FIRST.length : place;
+}
+
+/** The font of the signs lies in vendor/, as it was installed. */
+function usedOnPage(css) {
+  return usedStyles(css.toString(), wordsOfPage()).replaceAll("../fonts/", "vendor/font-awesome/fonts/");
 }
 
 /** One entry that imports all files: of several ones each would be a module of its own, which the bundle pays for. */

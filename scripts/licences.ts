@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import vendorFiles from "../src/hosts/local/vendorFiles.json";
+import { STYLES } from "./usedStyles";
 
 const root = path.join(__dirname, "..");
 const dist = path.join(root, "dist");
@@ -46,14 +47,18 @@ export const notices = (packages: readonly Shipped[]): string =>
     )
     .join(`\n${"-".repeat(80)}\n\n`);
 
-/** Packages that the build took something from, by its own source maps and by the list of files it copies. */
+/** Packages that the build took something from, by its own source maps and by the lists of files it copies, whole or in part. */
 export function shippedPackages(): Shipped[] {
   const maps = readdirSync(dist).filter((name) => name.endsWith(".js.map"));
   const sources = maps.flatMap((name) => {
     return (JSON.parse(readFileSync(path.join(dist, name), "utf8")) as { sources: string[] }).sources;
   });
-  const builtIn = new Set(sources.flatMap((source) => folderOf(source) ?? []));
-  const beside = new Set(vendorFiles.flatMap(({ from }) => folderOf(`node_modules/${from}`) ?? []));
+  const foldersOf = (files: readonly { readonly from: string }[]): string[] =>
+    files.flatMap(({ from }) => folderOf(`node_modules/${from}`) ?? []);
+  const beside = new Set(foldersOf(vendorFiles));
+  // a stylesheet of a package that has files of its own here comes under what is said of those
+  const styles = foldersOf(STYLES).filter((folder) => !beside.has(folder));
+  const builtIn = new Set([...sources.flatMap((source) => folderOf(source) ?? []), ...styles]);
   return [
     ...[...builtIn].sort().map((folder) => describe(folder, true)),
     ...[...beside].sort().map((folder) => describe(folder, false)),
