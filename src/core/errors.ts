@@ -79,14 +79,22 @@ export function limitsInWords(limits: Limits, unit: string, value: number): stri
 
 /** Throws unless the value is a finite number within the limits. Written so that NaN fails. */
 export function requireWithin(argument: string, value: number, limits: Limits, unit: string): void {
-  const { above, atLeast, below, atMost } = limits;
-  const within =
-    Number.isFinite(value) &&
-    (above === undefined || value > above) &&
-    (atLeast === undefined || value >= atLeast) &&
-    (below === undefined || value < below) &&
-    (atMost === undefined || value <= atMost);
-  if (!within) throw new DomainError(argument, value, limitsInWords(limits, unit, value), limits);
+  if (!isWithin(value, limits)) throw new DomainError(argument, value, limitsInWords(limits, unit, value), limits);
 }
+
+/**
+ * Whether a number is one and within limits.
+ *
+ * @param value the number
+ * @param limits in its unit
+ * @returns false for what is not finite
+ * @source house
+ */
+export const isWithin = (value: number, { above, atLeast, below, atMost }: Limits): boolean =>
+  Number.isFinite(value) &&
+  (above === undefined || value > above) &&
+  (atLeast === undefined || value >= atLeast) &&
+  (below === undefined || value < below) &&
+  (atMost === undefined || value <= atMost);
 
 const rounded = (bound: number): string => String(Number(bound.toPrecision(7)));

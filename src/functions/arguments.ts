@@ -1,5 +1,5 @@
 import { DENSITY_LIMITS, STANDARD_DENSITY } from "../core/air/constants";
-import { DomainError, type Limits, requireWithin } from "../core/errors";
+import { DomainError, isWithin, type Limits, requireWithin } from "../core/errors";
 import { bareCoefficient, type FittingItem, parseFittingList } from "../core/fittings/fittingList";
 import type { Beside } from "../core/fittings/singleCoefficient";
 import { plain, requireNamed } from "../core/naming/findNamed";
@@ -116,7 +116,7 @@ export function readDensity(given: unknown, system: UnitSystem): number {
 export function readWithin(name: string, cell: Cell, quantity: Quantity, limits: Limits, system: UnitSystem): number {
   const value = readNumber(name, cell, quantity, system);
   const unit = unitOf(quantity, system);
-  requireWithin(name, fromSI(value, unit), limitsIn(unit, limits), unit.label);
+  if (!isWithin(value, limits)) requireWithin(name, fromSI(value, unit), limitsIn(unit, limits), unit.label);
   return value;
 }
 

@@ -32,10 +32,12 @@ export function piecesOfNote(key: NoteKey): ({ readonly words: string } | { read
 /** A note as the cell says it. */
 export function sayNote<Key extends NoteKey>(key: Key, ...values: ValuesOf<Key>): string {
   const given: Readonly<Record<string, string | number>> = values[0] ?? {};
-  return piecesOfNote(key)
-    .map((piece) => ("words" in piece ? piece.words : String(given[piece.value])))
-    .join("");
+  const pieces = known.get(key) ?? piecesOfNote(key);
+  known.set(key, pieces);
+  return pieces.map((piece) => ("words" in piece ? piece.words : String(given[piece.value]))).join("");
 }
+
+const known = new Map<NoteKey, ReturnType<typeof piecesOfNote>>();
 
 /** The notes of one cell as it says them, one after the other. */
 export const joinNotes = (notes: readonly string[]): string => notes.join(BETWEEN_NOTES);

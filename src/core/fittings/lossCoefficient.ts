@@ -26,7 +26,7 @@ export function lossCoefficient(family: LossFamily, shape: number | null, angle:
   const turn = onAxis(family, "angle", angle);
   switch (family.rule) {
     case "elbow":
-      return alongShape(family, family.points, x) * alongAngle(family, elbowAngleMultiplier, turn);
+      return alongShape(family, family.points, x) * alongAngle(family, elbowAngles, turn);
     case "expansion":
       return expansionLoss(family, x, alongAngle(family, anglesOf(family.points), turn));
     case "table":
@@ -83,21 +83,13 @@ function acrossAngles(family: LossFamily, shape: number | null, angle: number): 
   return within(family, "shape", ends, shape);
 }
 
-const anglesOf = (points: readonly LossPoint[]): { angle: number; value: number }[] =>
-  points.map((point) => ({ angle: point.angle!, value: point.coefficient }));
+const anglesOf = (points: readonly LossPoint[]): Point[] =>
+  points.map((point) => ({ at: point.angle!, value: point.coefficient }));
 
-function alongAngle(
-  family: LossFamily,
-  points: readonly { angle: number; value: number }[],
-  angle: number | null,
-): number {
-  return within(
-    family,
-    "angle",
-    points.map((point) => ({ at: point.angle, value: point.value })),
-    angle ?? NaN,
-  );
-}
+const elbowAngles: readonly Point[] = elbowAngleMultiplier.map(({ angle, value }) => ({ at: angle, value }));
+
+const alongAngle = (family: LossFamily, line: readonly Point[], angle: number | null): number =>
+  within(family, "angle", line, angle ?? NaN);
 
 /** The interpolated value, or a sentence that says how far the printed points reach. */
 function within(family: LossFamily, argument: Axis, line: readonly Point[], given: number): number {
