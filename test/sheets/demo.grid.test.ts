@@ -1,5 +1,6 @@
 /** What the demo shows, sheet by sheet, to the digits that it shows, and what its first changes do: the walk that its own words propose. */
 import { budgetBook } from "../../src/sheets/book/budgetBook";
+import { THROTTLES, THROTTLES_LAST } from "../../src/sheets/book/fan/fanLayout";
 import { demoBook } from "../../src/sheets/demo";
 import { singleCellsSheet } from "../../src/sheets/demo/singleCellsSheet";
 import { sheetKeys } from "../../src/sheets/sheetKeys";
@@ -30,6 +31,7 @@ test("it says on its first sheet that it is invented and what to do, and on the 
 });
 
 // Excel asks for a function's answer once all that it reads has come, so each level waits for the one before. These may only fall.
+// DENSITY stays a call: it refuses in words, Check knows the cells that it takes, and only a change of temperature or altitude asks it again.
 test("its budget calls our functions 46 times in 26 cells, of which at most three wait for one another", () => {
   const budgetAlone = { ...demo, sheets: demo.sheets.filter(({ name }) => name !== singleCellsSheet.name) };
   const { calls, cells, chain } = callsOf(grid.calculated(budgetAlone));
@@ -38,6 +40,12 @@ test("its budget calls our functions 46 times in 26 cells, of which at most thre
     cells: 26,
     chain: ["Start!B9", "Fan!K38", "Flow!B10"], // DENSITY, FANCURVE, SOLVE
   });
+});
+
+test("without readings of its own fan at most two wait", () => {
+  change(() => grid.clear("Fan", `A${THROTTLES + 1}:I${THROTTLES_LAST}`));
+  const { chain } = callsOf(grid.calculated(demo));
+  expect([chain.length, chain[0]]).toEqual([2, "Start!B9"]); // DENSITY, and whatever takes it
 });
 
 test.each(["IP", "SI"] as const)("in an empty budget in %s at most two wait for one another", (units) => {
