@@ -71,6 +71,7 @@ export const CALIBRATED = "as calibrated";
 export const FLOW_HEADER = 10;
 export const FLOW_COLUMN = 2; // B; column A holds the gates
 export const FLOW_LAST = FLOW_HEADER + 41;
+export const FLOW_SAYS_CELL = "C3"; // what is wrong, in a sentence
 
 /** BUDGET's answer on the sheet Budget likewise. */
 export const BUDGET_HEADER = 8;

@@ -1,7 +1,7 @@
 import { markOf } from "../../../reference/notes";
 import type { Frame } from "../frame";
 import { BUDGET_BESIDE, BUDGET_HEADER, BUDGET_LAST, RUNS_COLUMN, RUNS_HEADER } from "../layout";
-import { answerCell, BUDGET_ANSWER, ofFan } from "../parts/answerReferences";
+import { answerCell, BUDGET_ANSWER, isWhole, ofFan, torn } from "../parts/answerReferences";
 import { saysNote } from "../parts/notes";
 import { AIR_SAID } from "../start/startLayout";
 import { columnLetters } from "../../address";
@@ -82,7 +82,8 @@ export function headline(frame: Frame): string {
   const waits = `IF(ISERROR(${ofFan(BUDGET_ANSWER, "pathLoss")}),${fan},"")`;
   const whole = `"${LOOK} select ${frame.sheet("budget")} B${BUDGET_HEADER} to read what is wrong"`;
   const ofRuns = `IFERROR(IF(COUNT(${rows})>0,${wrong},IF(ISERROR(${FIRST_CELL}),${whole},${waits})),"")`;
-  return `=${frame.has("start") ? ofAir(frame, ofRuns) : ofRuns}`;
+  const words = frame.has("start") ? ofAir(frame, ofRuns) : ofRuns;
+  return `=IF(${isWhole(BUDGET_ANSWER)},${words},${torn(frame, BUDGET_ANSWER)})`;
 }
 
 /** What the sheet Start says of the density comes first: it makes every number, or all of them errors. */

@@ -3,8 +3,8 @@ import { type MarkedNote, markOf } from "../../../reference/notes";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
-import { BUDGET_WRONG_CELL, FLOW_HEADER, FLOW_LAST } from "../layout";
-import { answerColumn, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answerReferences";
+import { BUDGET_WRONG_CELL, FLOW_HEADER, FLOW_LAST, FLOW_SAYS_CELL } from "../layout";
+import { answerColumn, FLOW_ANSWER, fromAnswer, isWhole, ofFan, torn } from "../parts/answerReferences";
 import { cautionLine } from "../parts/cautionLine";
 import { LOOK } from "../parts/look";
 import { countOfNote, SETTLES } from "../parts/notes";
@@ -91,7 +91,7 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
     lists: [scenarioList, ...systemList(frame)],
     flags: [
       gateFlag,
-      { range: "C3", containsText: LOOK, style: "flag" },
+      { range: FLOW_SAYS_CELL, containsText: LOOK, style: "flag" },
       { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: markOf("settles"), style: "flag" },
       { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: markOf("short"), style: "flag" },
       { range: `A${SCENARIOS + 1}:A${SCENARIOS_LAST}`, containsText: SETTLES, style: "flag" },
@@ -114,7 +114,11 @@ function introduction(frame: Frame, tryIt: string | null): SheetCell[] {
       "C2",
       tryIt ?? `Column A: type shut or open and a run's name, for this sheet alone; else as on ${frame.sheet("runs")}.`,
     ),
-    formula("C3", `=IF(${wrong}="","${further}",${wrong})`, "note"),
+    formula(
+      FLOW_SAYS_CELL,
+      `=IF(${isWhole(FLOW_ANSWER)},IF(${wrong}="","${further}",${wrong}),${torn(frame, FLOW_ANSWER)})`,
+      "note",
+    ),
     text("A4", "Enough air is not yet capture.", "total"),
     cautionLine(frame, "C4", "Power off before you reach in. No grinding on a wood duct."),
   ];

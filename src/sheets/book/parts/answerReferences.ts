@@ -13,9 +13,11 @@ import {
   FLOW_COLUMN,
   FLOW_HEADER,
   FLOW_LAST,
+  FLOW_SAYS_CELL,
   runsColumn,
 } from "../layout";
 import type { SheetKey } from "../../sheetKeys";
+import { LOOK } from "./look";
 
 /** The answer of a whole-table formula, as the sheets have it: where it stands, as formulas on its own sheet and on others read it. */
 export interface Answer {
@@ -25,6 +27,7 @@ export interface Answer {
   readonly last: number; // the last row that it can fill
   readonly columns: readonly AnswerColumn[];
   readonly says?: string; // the cell that says what is wrong where it lacks numbers; else the formula's own
+  readonly tornSays?: string; // the cell that says so where the table is not whole; else the same
 }
 
 type KeyOf<Some extends Answer> = Some["columns"][number]["key"];
@@ -44,6 +47,7 @@ export const FLOW_ANSWER = {
   header: FLOW_HEADER,
   last: FLOW_LAST,
   columns: solveColumns,
+  tornSays: FLOW_SAYS_CELL,
 } as const satisfies Answer;
 
 /** Each column's letters. */
@@ -51,10 +55,25 @@ export const answerLetters = <Some extends Answer>({ column, columns }: Some, ke
   columnLetters(column + placeOfColumn(columns, key));
 
 /** A column of it with its header, on its own sheet: so that a row inserted right below the header, where the answer goes on standing, belongs to it. */
-export function headedColumn<Some extends Answer>(answer: Some, key: KeyOf<Some>): string {
+export function headedColumn<Some extends Answer>(answer: Some, key: KeyOf<Some>, frame?: Frame): string {
   const letters = answerLetters(answer, key);
-  return `$${letters}$${answer.header}:$${letters}$${answer.last}`;
+  const range = `$${letters}$${answer.header}:$${letters}$${answer.last}`;
+  return frame === undefined ? range : frame.ref(answer.sheet, range);
 }
+
+/**
+ * Whether the table is whole: a row or column that is inserted in it or deleted moves all that reads it, while the answer fills the
+ * same cells as before, so that a sum would be that of another column, or lack a run.
+ */
+export function isWhole({ sheet, column, header, last, columns }: Answer, frame?: Frame): string {
+  const corners = [`$${columnLetters(column)}$${header}`, `$${columnLetters(column + columns.length - 1)}$${last}`];
+  const [from, to] = corners.map((at) => (frame === undefined ? at : frame.ref(sheet, at))) as [string, string];
+  return `IFERROR(AND(ROW(${to})-ROW(${from})=${last - header},COLUMN(${to})-COLUMN(${from})=${columns.length - 1}),FALSE)`;
+}
+
+/** What is said where it is not. */
+export const torn = (frame: Frame, { sheet, header }: Answer): string =>
+  `"${LOOK} a row or column was inserted in the table from row ${header} on of the sheet ${frame.sheet(sheet)}, or deleted there: undo that"`;
 
 /** A column of it without its header; with a frame, as another sheet writes it. */
 export function answerColumn<Some extends Answer>(answer: Some, key: KeyOf<Some>, frame?: Frame): string {
@@ -83,8 +102,10 @@ export function fromAnswer(answer: Answer, code: string, frame?: Frame, here?: s
   const own = `$${columnLetters(answer.column)}$${answer.header}`;
   const first = frame === undefined ? own : frame.ref(answer.sheet, own);
   const says = answer.says ?? cellAddress(answer.column, answer.header);
-  const where = here ?? (frame === undefined ? says : `${frame.sheet(answer.sheet)} ${says}`);
-  return `=IFERROR(IF(LEFT(${first},${FILL.length})="${FILL}","",IF(${ofFan(answer, "airflow", frame)}>=0,${code})),"see ${where}")`;
+  const there = (cell: string): string => (frame === undefined ? cell : `${frame.sheet(answer.sheet)} ${cell}`);
+  const where = here ?? there(says);
+  const tornSaid = here ?? there(answer.tornSays ?? says);
+  return `=IFERROR(IF(NOT(${isWhole(answer, frame)}),"see ${tornSaid}",IF(LEFT(${first},${FILL.length})="${FILL}","",IF(${ofFan(answer, "airflow", frame)}>=0,${code}))),"see ${where}")`;
 }
 
 /** How an answer begins that waits for inputs. */

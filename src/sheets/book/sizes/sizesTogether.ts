@@ -4,7 +4,7 @@ import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { runsColumn } from "../layout";
-import { answerCell, onceRunsAndCurve } from "../parts/answerReferences";
+import { answerCell, isWhole, onceRunsAndCurve, torn } from "../parts/answerReferences";
 import { curveInUse, runsInUse } from "../parts/inUse";
 import { saysNote } from "../parts/notes";
 import { spillOf } from "../parts/spill";
@@ -50,7 +50,11 @@ export function sizesTogether(frame: Frame): SheetCell[] {
     ...rows.map((row) => gathered(row)),
     text(`${GATHERED}${header}`, "Those that work", "header"),
     text("A7", "Can run together", "label"),
-    formula(TOGETHER_CELL.replaceAll("$", ""), `=${inShort()}`, "total"),
+    formula(
+      TOGETHER_CELL.replaceAll("$", ""),
+      `=IF(${isWhole(TOGETHER_ANSWER)},${inShort()},${torn(frame, TOGETHER_ANSWER)})`,
+      "total",
+    ),
   ];
 }
 

@@ -5,7 +5,7 @@ import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { besideColumn, runRows } from "../flow/flowLayout";
 import { BUDGET_WRONG_CELL, FLOW_HEADER } from "../layout";
-import { answerCell, FILL, FLOW_ANSWER } from "../parts/answerReferences";
+import { answerCell, FILL, FLOW_ANSWER, isWhole, torn } from "../parts/answerReferences";
 import { LOOK } from "../parts/look";
 import { saysNote } from "../parts/notes";
 import { formatOf, headingIn, SHARE } from "../parts/units";
@@ -30,7 +30,8 @@ export function summaryHoods(frame: Frame): SheetCell[] {
 function more(frame: Frame): string {
   const count = `MAX(0,${frame.ref("flow", besideColumn("hoodNumber"))})`;
   const further = `"and "&(${count}-${MOST_HOODS})&" more on the sheet ${frame.sheet("flow")}"`;
-  return `IF(${count}>${MOST_HOODS},${further},IF(${count}=0,${whyNone(frame)},""))`;
+  const isTorn = `NOT(${isWhole(FLOW_ANSWER, frame)})`;
+  return `IF(${isTorn},${torn(frame, FLOW_ANSWER)},IF(${count}>${MOST_HOODS},${further},IF(${count}=0,${whyNone(frame)},"")))`;
 }
 
 /** A wrong run in the words of the sheet Budget; else what the sheet Flow lacks. A copy says why below the header of its answer. */

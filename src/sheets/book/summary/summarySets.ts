@@ -4,7 +4,7 @@ import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import { MOST_SETS, SLOWEST } from "../flow/flowLayout";
 import type { Frame } from "../frame";
-import { answerColumn } from "../parts/answerReferences";
+import { answerColumn, isWhole, torn } from "../parts/answerReferences";
 import { formatOf, headingIn, rounded, SHARE, unitWord } from "../parts/units";
 import { ALONE_ANSWER, MOST_ALONE } from "../sizes/sizesLayout";
 import { HOOD_FLAGS, MOST_SETS_SHOWN, SETS_HEADER } from "./summaryLayout";
@@ -30,7 +30,7 @@ export function summarySets(frame: Frame): SheetCell[] {
   for (let row = FIRST; row <= LAST; row++) cells.push(...setRow(frame, row, machines));
   return [
     ...cells,
-    formula(`A${LAST + 1}`, `=IF(${more}>0,"and "&(${more})&" more on the sheets ${frame.sheet("sizes")} and ${frame.sheet("flow")}","")`, "note"), // prettier-ignore
+    formula(`A${LAST + 1}`, `=IF(NOT(${isWhole(ALONE_ANSWER, frame)}),${torn(frame, ALONE_ANSWER)},IF(${more}>0,"and "&(${more})&" more on the sheets ${frame.sheet("sizes")} and ${frame.sheet("flow")}",""))`, "note"), // prettier-ignore
   ];
 }
 

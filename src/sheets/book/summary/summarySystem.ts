@@ -14,7 +14,7 @@ import {
   UNCERTAINTY_ANSWER,
 } from "../flow/flowLayout";
 import { MEND_NEXT_CELL } from "../leaks/layout";
-import { answerCell, BUDGET_ANSWER, FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answerReferences";
+import { answerCell, BUDGET_ANSWER, FLOW_ANSWER, fromAnswer, headedColumn, ofFan } from "../parts/answerReferences";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
 import { TOGETHER_CELL } from "../sizes/sizesLayout";
@@ -89,7 +89,7 @@ function settlingRuns(frame: Frame): string {
 
 /** The first row of GAINS, as a sentence. */
 function bestChange(frame: Frame): string {
-  const best = (key: GainKey): string => answerCell(GAINS_ANSWER, key, GAINS + 1, frame);
+  const best = (key: GainKey): string => `INDEX(${headedColumn(GAINS_ANSWER, key, frame)},2)`; // below its header, wherever rows are inserted
   const said = answerCell(GAINS_ANSWER, "run", GAINS, frame); // a sentence where there are no gains
   const air = `${best("sure")}&" "&${unitWord(frame, "airflow")}`;
   const note = `IF(${best("note")}="","","; "&${best("note")})`;

@@ -1,0 +1,49 @@
+/** Rows and columns that people insert in a table that one formula fills, or delete there: it fills the same cells as before, while all that reads it has moved. */
+import { budgetBook } from "../../../src/sheets/book/budgetBook";
+import { sheetKeys } from "../../../src/sheets/sheetKeys";
+import { gridOfBook } from "../../support/gridOfBook";
+
+const shows = gridOfBook(
+  budgetBook({ units: "IP", sheets: [...sheetKeys], contents: "example" }, { sheets: [], names: [] }),
+);
+type Places = Readonly<Record<string, readonly string[]>>;
+const cells = (places: Places): string[] =>
+  Object.entries(places).flatMap(([sheet, list]) => list.map((at) => String(shows.value(sheet, at))));
+const TOTALS: Readonly<Record<"Budget" | "Flow" | "Sizes", Places>> = {
+  Budget: { Budget: ["F4", "F5", "F6", "K4", "K6"], Runs: ["F5", "F6"], Fan: ["B28", "B29"], Summary: ["B42", "B43"] },
+  Flow: { Flow: ["C5", "C6", "C7", "I5", "I7"], Fan: ["B26", "B27"], Leaks: ["D9", "D10"], Summary: ["B40", "B47"] },
+  Sizes: {},
+};
+const sentence = (sheet: string, row: number): string =>
+  `Look: a row or column was inserted in the table from row ${row} on of the sheet ${sheet}, or deleted there: undo that`;
+const nextColumn = (at: string): string => String.fromCharCode(at.charCodeAt(0) + 1) + at.slice(1);
+/** Where it is said: on the sheet itself, and on the page for the club. */
+const SAID = { Budget: ["C3", "Runs", "C3"], Flow: ["C3", "Summary", "A20"], Sizes: ["B7", "Summary", "A37"] } as const;
+const FROM = { Budget: 8, Flow: 10, Sizes: 110 } as const;
+
+test.each<[keyof typeof FROM, string, () => void]>([
+  ["Budget", "a row at its first run", () => shows.insertRow("Budget", 9)],
+  ["Budget", "a row further down", () => shows.insertRow("Budget", 12)],
+  ["Budget", "a column", () => shows.insertColumn("Budget", "E")],
+  ["Budget", "a row less", () => shows.deleteRow("Budget", 10)],
+  ["Flow", "a row at its first run", () => shows.insertRow("Flow", 11)],
+  ["Flow", "a row further down", () => shows.insertRow("Flow", 13)],
+  ["Flow", "a column", () => shows.insertColumn("Flow", "E")],
+  ["Flow", "a row less", () => shows.deleteRow("Flow", 12)],
+  ["Sizes", "a row", () => shows.insertRow("Sizes", 111)],
+])("%s with %s says so, and no total passes for one", (sheet, _what, edit) => {
+  const totals = TOTALS[sheet];
+  const [own, other, there] = SAID[sheet];
+  const all = { [sheet]: [own], [other]: [there] };
+  const before = [...cells(totals), ...cells(all)];
+  expect(before.filter((said) => said.startsWith("see "))).toEqual([]);
+  edit();
+  for (const [name, list] of Object.entries(totals))
+    for (const at of list) {
+      const said = [at, nextColumn(at)].map((place) => String(shows.value(name, place))); // a column inserted has moved some
+      expect(said).toContainEqual(expect.stringMatching(/^see [\w ]*C3$/));
+    }
+  expect(cells(all)).toEqual([sentence(sheet, FROM[sheet]), expect.stringContaining(sentence(sheet, FROM[sheet]))]);
+  shows.undo();
+  expect([...cells(totals), ...cells(all)]).toEqual(before);
+});
