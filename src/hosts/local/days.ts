@@ -10,6 +10,14 @@ export function fractionIn(text: string): number | null {
     : null;
 }
 
+const GROUPED = /^\s*([+-]?\d{1,3}(?:[ \u00a0\u2009\u202f]\d{3})+(?:\.\d+)?)\s*$/;
+
+/** The number that is written in groups of three digits with blanks between, as 1 200; null for every other text. */
+export function groupedIn(text: string): number | null {
+  const [, number] = GROUPED.exec(text) ?? [];
+  return number === undefined ? null : Number(number.replace(/\s/g, ""));
+}
+
 const isDay = (format: string | undefined): boolean =>
   format !== undefined && o_spreadsheet.helpers.isDateTimeFormat(format);
 
@@ -35,7 +43,7 @@ interface Cells {
 }
 
 /**
- * Reads fractions of an inch as numbers. The grid takes 1/2 for a day, a number of some 46,000 that still looks like 1/2, and
+ * Reads fractions of an inch, and numbers in groups of three digits, as numbers. The grid takes 1 200 for a month of the year 200, and 1/2 for a day, a number of some 46,000 that still looks like 1/2, and
  * 4 1/2 for one, too. A cell that shows days goes on to take days, but a plain number typed over one is that number: the
  * grid would show 4 as 1/3.
  */
@@ -51,6 +59,8 @@ export function readFractions(): void {
       const { content = "", format, ...place } = command;
       const standing = this.getters.getCell(command)?.format;
       if (standing === "@") return command; // a text, whatever it looks like
+      const grouped = groupedIn(content);
+      if (grouped !== null) return { ...place, content: String(grouped), ...(isDay(standing) ? { format: "" } : {}) };
       const fraction = fractionIn(content);
       if (isDay(standing)) return isPlain(content) && !isDay(format) ? { ...place, content, format: "" } : command;
       return fraction === null ? command : { ...place, content: String(fraction) };

@@ -1,4 +1,4 @@
-import { fractionIn } from "../../../src/hosts/local/days";
+import { fractionIn, groupedIn } from "../../../src/hosts/local/days";
 import { bookOf, gridOf, setUpGrid, sheetOf, valueAt } from "./gridOfOurs";
 
 beforeAll(setUpGrid);
@@ -40,6 +40,30 @@ describe("what looks like a day", () => {
     const target = [{ left: 4, right: 4, top: 0, bottom: 0 }];
     model.dispatch("PASTE_FROM_OS_CLIPBOARD", { target, clipboardContent: { text: "3/4\t5 1/8" } });
     expect(["E1", "F1"].map((at) => valueAt(model, at))).toEqual([0.75, 5.125]);
+  });
+
+  test.each([
+    ["1 200", 1200],
+    ["12 500.5", 12500.5],
+    ["1\u00a0200\u202f000", 1_200_000],
+    ["-2\u2009000", -2000],
+    ["8 6", null],
+    ["1 20", null],
+    ["1 2000", null],
+    ["1200 300", null],
+    ["1 200 cfm", null],
+  ])("%p as a number in groups of three digits is %p", (text, number) => {
+    expect(groupedIn(text)).toBe(number);
+  });
+
+  test("a number in groups that is typed or pasted is that number, over a day, too", () => {
+    const model = grid();
+    expect(typed(model, "D1", "1 200", DAY)).toEqual([1200, "1200"]);
+    expect(typed(model, "A1", "8 000")).toEqual([8000, "8000"]);
+    const target = [{ left: 4, right: 4, top: 0, bottom: 0 }];
+    model.dispatch("PASTE_FROM_OS_CLIPBOARD", { target, clipboardContent: { text: "8\u202f000\t10\u00a0000" } });
+    expect(["E1", "F1"].map((at) => valueAt(model, at))).toEqual([8000, 10_000]);
+    expect(typed(model, "A2", "1 200")).toEqual(["1 200", "1 200"]);
   });
 
   test("a text stays a text, and a cell that shows days takes days", () => {
