@@ -1,5 +1,6 @@
 import type { Sheet, Workbook } from "../../sheets/workbook";
 import { cellNames } from "./readGrid";
+import type { KnownCells } from "./readGridCells";
 import { calculatedSheet } from "./readGridSheet";
 import type { GridModel } from "./grid";
 import { keptGetters } from "./keptPlugin";
@@ -38,17 +39,21 @@ const OF_ONE_SHEET: ReadonlySet<string> = new Set([
 export function describer(model: GridModel, first: Workbook): Describer {
   const { getters } = model;
   const described = new Map<string, Sheet>(getters.getSheetIds().map((id, index) => [id, itemAt(first.sheets, index)]));
+  let cells: KnownCells = new WeakMap();
   const sheet = (id: string): Sheet => {
     const known = described.get(id);
     if (known !== undefined) return known;
-    const fresh = calculatedSheet(model, id);
+    const fresh = calculatedSheet(model, id, cells);
     described.set(id, fresh);
     return fresh;
   };
   return {
     done: ({ type, sheetId }) => {
       if (sheetId !== undefined && OF_ONE_SHEET.has(type)) described.delete(sheetId);
-      else described.clear();
+      else {
+        described.clear();
+        cells = new WeakMap();
+      }
     },
     workbook: () => ({
       name: keptGetters(model).getBookTitle(),

@@ -60,9 +60,15 @@ const INK = "#000000"; // of a cell without a style
 
 const isStyleName = (name: unknown): name is StyleName => typeof name === "string" && Object.hasOwn(styles, name);
 
+const SIDES = ["top", "right", "bottom", "left"] as const;
+
+/** On which sides a cell has a line; of what kind, no look says. */
+export const sidesOf = (border: GridBorder | null): string =>
+  border === null ? "" : SIDES.filter((side) => border[side] != null).join(" ");
+
 function plainLook(style: GridStyle, border: GridBorder): Look {
   const { textColor, fillColor, bold, italic, fontSize, align, wrapping } = style;
-  const lines = ["top", "right", "bottom", "left"].map((side) => border[side] != null);
+  const lines = SIDES.map((side) => border[side] != null);
   const bordered = lines.every(Boolean) ? "box" : lines[2] && lines.filter(Boolean).length === 1 ? "below" : undefined;
   return {
     ink: typeof textColor === "string" ? textColor.toLowerCase() : INK,

@@ -10,6 +10,7 @@ import { removeLinks } from "./noLinks";
 import { offerWords } from "./offerWords";
 import { markNoValidCell } from "./validCells";
 import { limitWork } from "./limits/limitWork";
+import { whenAsked } from "./whenAsked";
 import { addWritePlugin } from "./writePlugin";
 
 /** What we change of the grid's library, once, when our functions are registered and before the first model is made. */
@@ -25,6 +26,7 @@ export function addPlugins(): void {
   pasteAnywhere();
   printByBrowser();
   drawWhenHere();
+  whenAsked();
   limitWork();
   evaluateShownFirst();
 }

@@ -1,28 +1,19 @@
-import type {
-  CellLook,
-  Chart,
-  ChoiceList,
-  Flag,
-  OldMark,
-  PrintSetup,
-  Sheet,
-  SheetCell,
-  SheetTable,
-  TallRow,
-} from "../../sheets/workbook";
+import type { Chart, ChoiceList, Flag, OldMark, PrintSetup, Sheet, SheetTable, TallRow } from "../../sheets/workbook";
 import { stateOfOldRule } from "../../sheets/oldRule";
 import { type ChartFigure, chartOf } from "./charts";
 import type { GridModel } from "./grid";
 import { type Fact, keptGetters } from "./keptPlugin";
-import { type GridBorder, type GridStyle, lookFromGrid, styleNameOf } from "./looks";
-import { atOf, rangeOf } from "./shownCells";
+import { type GridStyle, styleNameOf } from "./looks";
+import { type KnownCells, sheetCells } from "./readGridCells";
+import { rangeOf } from "./shownCells";
 import { type CellSizes, characters, COLUMN, linesOf, ROW } from "./sizes";
 
 /** One sheet of the grid as a description. */
-export function calculatedSheet(model: GridModel, sheetId: string): Sheet {
+export function calculatedSheet(model: GridModel, sheetId: string, known: KnownCells = new WeakMap()): Sheet {
   const { getters } = model;
   const { xSplit, ySplit } = getters.getPaneDivisions(sheetId);
   const print = printSetup(model, sheetId);
+  const notes = new Map(factsOn(model, sheetId, "note").map(({ range, text }) => [rangeOf(range.zone), text]));
   const hints = factsOn(model, sheetId, "hint").map(({ range, text = "" }) => ({ range: rangeOf(range.zone), text }));
   const oldMarks = oldMarksOf(getters.getConditionalFormats(sheetId));
   const charts = sheetCharts(getters, sheetId);
@@ -35,7 +26,7 @@ export function calculatedSheet(model: GridModel, sheetId: string): Sheet {
     tallRows: tallRows(getters, sheetId),
     frozen: { rows: ySplit, columns: xSplit },
     ...(getters.getGridLinesVisibility(sheetId) ? {} : { gridlines: false as const }),
-    cells: sheetCells(model, sheetId),
+    cells: sheetCells(getters, sheetId, notes, known),
     lists: getters.getDataValidationRules(sheetId).flatMap(choiceLists),
     flags: getters.getConditionalFormats(sheetId).flatMap(flagsOf),
     ...(oldMarks.length === 0 ? {} : { oldMarks }),
@@ -74,29 +65,6 @@ function sheetCharts(getters: Getters, sheetId: string): Chart[] {
     const data = getters.getChartDefinition(id) as unknown as ChartFigure["data"];
     const chart = figure === undefined ? null : chartOf({ ...figure, data }, sizes);
     return chart === null ? [] : [chart];
-  });
-}
-
-function sheetCells(model: GridModel, sheetId: string): SheetCell[] {
-  const { getters } = model;
-  const notes = new Map(factsOn(model, sheetId, "note").map(({ range, text }) => [rangeOf(range.zone), text]));
-  const cells = getters.getCells(sheetId).map((cell) => ({ cell, position: getters.getCellPosition(cell.id) }));
-  cells.sort((one, other) => one.position.row - other.position.row || one.position.col - other.position.col);
-  return cells.flatMap(({ cell, position }): SheetCell[] => {
-    const style = lookFromGrid(
-      cell.style as GridStyle | undefined,
-      getters.getCellBorder(position) as GridBorder | null,
-    );
-    const at = atOf(position);
-    const note = notes.get(at);
-    const look: CellLook = {
-      at,
-      ...(style === undefined ? {} : { style }),
-      ...(cell.format === undefined ? {} : { format: cell.format }),
-      ...(note === undefined ? {} : { note }),
-    };
-    if (cell.isFormula) return [{ ...look, formula: cell.compiledFormula.toFormulaString(getters) }];
-    return cell.parsedValue === null && Object.keys(look).length === 1 ? [] : [{ ...look, value: cell.parsedValue }];
   });
 }
 

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { calculatedOf, shownWith } from "../../../src/hosts/local/readGrid";
 import { changesBook, type Describer, describer, type GridCommand } from "../../../src/hosts/local/describer";
+import { KEEP } from "../../../src/hosts/local/keptPlugin";
 import type { GridModel } from "../../../src/hosts/local/grid";
 import { bookOf, gridOf, place, setUpGrid, sheetOf, step } from "./gridOfOurs";
 
@@ -36,6 +37,32 @@ const deeds: readonly ((model: GridModel, sheetId: string) => unknown)[] = [
   (model, sheetId) => model.dispatch("DELETE_CONTENT", { sheetId, target: [{ left: 0, right: 1, top: 0, bottom: 1 }] }),
   (model, sheetId) =>
     model.dispatch("SET_FORMATTING", { sheetId, target: [{ left: 0, right: 0, top: 0, bottom: 2 }], format: "0.00" }),
+  (model, sheetId) =>
+    model.dispatch("SET_FORMATTING", {
+      sheetId,
+      target: [{ left: 0, right: 1, top: 0, bottom: 1 }],
+      style: { bold: true },
+    }),
+  (model, sheetId) =>
+    model.dispatch("SET_BORDER", {
+      sheetId,
+      col: 0,
+      row: 1,
+      border: { bottom: { style: "medium", color: "#5c7a78" } },
+    }),
+  (model, sheetId) => model.dispatch("SET_BORDER", { sheetId, col: 0, row: 1, border: undefined }),
+  (model) =>
+    model.dispatch(
+      KEEP as never,
+      { facts: [{ range: "A1", kind: "note", text: "noted" }], papers: {}, keys: {} } as never,
+    ),
+  (model, sheetId) => {
+    const sheetIdFrom = model.getters.getActiveSheetId();
+    if (sheetIdFrom !== sheetId) model.dispatch("ACTIVATE_SHEET", { sheetIdFrom, sheetIdTo: sheetId });
+    model.selection.selectCell(0, 1);
+    model.dispatch("CUT");
+    model.dispatch("PASTE", { target: [{ left: 3, right: 3, top: 4, bottom: 4 }] });
+  },
   (model, sheetId) => model.dispatch("RESIZE_COLUMNS_ROWS", { sheetId, dimension: "COL", elements: [1], size: 150 }),
   (model, sheetId) =>
     model.dispatch("ADD_COLUMNS_ROWS", {
@@ -69,6 +96,26 @@ describe("what is described anew", () => {
         expect(shownWith(model, described.workbook())).toEqual(calculatedOf(model));
       }),
     );
+  });
+
+  test("is a formula that names a sheet which has another name now, though nobody touched its cell", () => {
+    const { model, described } = followed();
+    const [one, two] = model.getters.getSheetIds();
+    model.dispatch("UPDATE_CELL", { sheetId: one!, col: 2, row: 3, content: "7" });
+    expect(described.workbook().sheets[0]!.cells).toContainEqual({ at: "A2", formula: "=Two!B2+A1" });
+    model.dispatch("RENAME_SHEET", { sheetId: two!, oldName: "Two", newName: "Three" });
+    expect(described.workbook().sheets[0]!.cells).toContainEqual({ at: "A2", formula: "=Three!B2+A1" });
+  });
+
+  test("is a cell that a note came to", () => {
+    const { model, described } = followed();
+    model.dispatch("UPDATE_CELL", { ...place(model, "C4"), content: "7" });
+    described.workbook();
+    model.dispatch(
+      KEEP as never,
+      { facts: [{ range: "One!A1", kind: "note", text: "noted" }], papers: {}, keys: {} } as never,
+    );
+    expect(described.workbook().sheets[0]!.cells[0]).toEqual({ at: "A1", value: 1, note: "noted" });
   });
 
   test("is the sheet that was typed in, and no other", () => {

@@ -1,0 +1,59 @@
+import type { CellLook, SheetCell } from "../../sheets/workbook";
+import type { GridModel } from "./grid";
+import { type GridBorder, type GridStyle, lookFromGrid, sidesOf } from "./looks";
+import { atOf } from "./shownCells";
+
+/**
+ * What cells were described as, to be taken again. None of it holds where a sheet goes or is renamed, which formulas of other sheets
+ * name, and where a note comes.
+ */
+export type KnownCells = WeakMap<Cell, KnownCell>;
+
+type Getters = GridModel["getters"];
+type Cell = ReturnType<Getters["getCells"]>[number];
+
+interface KnownCell {
+  readonly compiled: unknown; // all else of a cell is of another object when it changes
+  readonly at: string;
+  readonly lines: string;
+  readonly described: SheetCell | null; // null for one that needs no description
+}
+
+/** @param notes by address */
+export function sheetCells(
+  getters: Getters,
+  sheetId: string,
+  notes: ReadonlyMap<string, string | undefined>,
+  known: KnownCells,
+): SheetCell[] {
+  const cells = getters.getCells(sheetId).map((cell) => ({ cell, position: getters.getCellPosition(cell.id) }));
+  cells.sort((one, other) => one.position.row - other.position.row || one.position.col - other.position.col);
+  return cells.flatMap(({ cell, position }): SheetCell[] => {
+    const border = getters.getCellBorder(position) as GridBorder | null;
+    const at = atOf(position);
+    const now = { compiled: cell.isFormula && cell.compiledFormula, at, lines: sidesOf(border) };
+    const before = known.get(cell);
+    const isKnown = before?.compiled === now.compiled && before.at === at && before.lines === now.lines;
+    const described = isKnown ? before.described : describedCell(getters, cell, border, at, notes.get(at));
+    if (!isKnown) known.set(cell, { ...now, described });
+    return described === null ? [] : [described];
+  });
+}
+
+function describedCell(
+  getters: Getters,
+  cell: Cell,
+  border: GridBorder | null,
+  at: string,
+  note: string | undefined,
+): SheetCell | null {
+  const style = lookFromGrid(cell.style as GridStyle | undefined, border);
+  const look: CellLook = {
+    at,
+    ...(style === undefined ? {} : { style }),
+    ...(cell.format === undefined ? {} : { format: cell.format }),
+    ...(note === undefined ? {} : { note }),
+  };
+  if (cell.isFormula) return { ...look, formula: cell.compiledFormula.toFormulaString(getters) };
+  return cell.parsedValue === null && Object.keys(look).length === 1 ? null : { ...look, value: cell.parsedValue };
+}
