@@ -55,6 +55,24 @@ test("a point of the curve that is none, and a word that a drop-down does not ha
   expect(said("B5", " Static")).toBe("");
 });
 
+test("a point in a row that was inserted, which has no formulas beside it, is told until they are copied into it", () => {
+  const said = (): string => readOne("A7", "Fan");
+  const unread = (row: number): string => `Look: row ${row} is not read: copy D to I into it.`;
+  const before = total("C20");
+  for (const row of [12, 9, 23]) {
+    grid.insertRow("Fan", row);
+    expect(said()).toBe("");
+    grid.typeRow("Fan", `A${row}`, ["1500", "8.6"]);
+    expect([row, said(), total("C20")]).toEqual([row, unread(row), before]);
+    grid.copy("Fan", "D14:I14", `D${row}`);
+    expect([row, said()]).toEqual([row, ""]);
+    expect(readOne(`D${row}`, "Fan")).toBe("1,500");
+    expect(total("C20")).not.toBe(before); // another curve
+    grid.deleteRow("Fan", row);
+    expect([said(), total("C20")]).toEqual(["", before]);
+  }
+});
+
 test("shutting the planer's gate: the other hoods get more, the leaks' share grows, the mains settle; undo brings all back", () => {
   const before = solved();
   const share = total("I6");

@@ -3,10 +3,12 @@ import {
   FILTER_LOG,
   FILTER_SAYS,
   RATED_CELL,
+  RESULTS,
   STRAYS_CELL,
 } from "../../../src/sheets/book/readings/layout";
 import type { UnitSystem } from "../../../src/reference/quantities";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
+import { clubCopy } from "../../../src/share/clubCopy";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
 
 const shown = (units: UnitSystem, contents: "example" | "empty"): Shows =>
@@ -174,6 +176,35 @@ test("the filter's log gives its rate a ±: three monthly readings ± 3 % a mont
   [3, 4, 5].forEach(month);
   expect(says()).toMatch(/^The loss grows by 5 ± 1 % a month; it reaches .* in month 12 \(10 to 14\)\.$/);
   expect(shows.errors()).toEqual([]);
+});
+
+test("a reading in a row that was inserted, which has no formulas beside it, is told", () => {
+  const shows = gridOfBook(
+    budgetBook({ units: "IP", sheets: ["readings"], contents: "example" }, { sheets: [], names: [] }),
+  );
+  const says = (): string => String(shows.value("Readings", FILTER_SAYS));
+  const sound = says();
+  for (const row of [FILTER_LOG + 1, FILTER_LOG + 4]) {
+    shows.insertRow("Readings", row);
+    expect(says()).toBe(sound);
+    shows.typeRow("Readings", `A${row}`, ["2.5", "0.99", "1550"]);
+    expect(says()).toBe(`Not read: 1 rows without formulas. Copy D to N into them. ${sound}`);
+    shows.copy("Readings", `D${row + 1}:N${row + 1}`, `D${row}`);
+    expect(says()).toMatch(/^The loss grows by /);
+    shows.deleteRow("Readings", row);
+    expect(says()).toBe(sound);
+  }
+});
+
+test("in a club copy, whose depths stay in their rows, so is a reading in a row that was inserted among them", () => {
+  const book = budgetBook({ units: "IP", sheets: ["readings"], contents: "example" }, { sheets: [], names: [] });
+  const live = gridOfBook(book).calculated(book);
+  const copy = gridOfBook(clubCopy(live, { kind: "formulas", date: "2026-11-25", version: "1.1.0" }).book.workbook);
+  const says = (row: number): unknown => copy.value("Readings", `D${row}`);
+  expect(says(RESULTS + 1)).toBe("Every point is read on both lines.");
+  copy.insertRow("Readings", 28);
+  copy.typeRow("Readings", "B28", ["2000", "2000"]);
+  expect(says(RESULTS + 2)).toBe("Not read: what stands in a row without a depth. Clear it.");
 });
 
 test("a row of the filter's log that the line does not count is told, and so is a setting that is none", () => {

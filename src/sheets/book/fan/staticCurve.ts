@@ -81,17 +81,28 @@ export function staticCurve(frame: Frame): SheetCell[] {
 
 const plain = (address: string): string => address.replaceAll("$", "");
 
+const BELOW = 10_000; // a row below any that is inserted
+
+/** The first row of some in which a condition holds, 1 or 0 for each; 0 where it holds in none. */
+const firstRow = (holds: string, rows: string): string =>
+  `MOD(${BELOW}-SUMPRODUCT(MAX(${holds}*(${BELOW}-ROW(${rows})))),${BELOW})`;
+
 /** The first row of the printed curve that has something and is no point; 0 where all are. */
 function wrongPoint(): string {
   const [airflows, pressures] = ["A", "B"].map((letter) => `$${letter}$${CURVE_HEADER + 1}:$${letter}$${CURVE_LAST}`);
   const isPoint = `ISNUMBER(${airflows})*ISNUMBER(${pressures})*(${airflows}>=0)*(${pressures}>=0)`;
   const wrong = `(LEN(${airflows})+LEN(${pressures})>0)*(1-${isPoint})`;
-  const last = CURVE_LAST + 1;
-  return `MOD(${last}-SUMPRODUCT(MAX(${wrong}*(${last}-ROW(${airflows})))),${last})`;
+  return firstRow(wrong, airflows!);
+}
+
+/** The first row with an airflow that the columns beside it do not take up, as one that was inserted has none of their formulas. */
+function unreadPoint(): string {
+  const [typed, taken] = ["A", PRINTED.airflow].map((letter) => `$${letter}$${CURVE_HEADER}:$${letter}$${CURVE_LAST}`);
+  return firstRow(`ISNUMBER(${typed})*(1-ISNUMBER(${taken}))`, typed!);
 }
 
 /**
- * A sentence where a word is none of those to choose from, which a pasted one may be, or a row of the curve no point; where all sheets are told
+ * A sentence where a word is none of those to choose from, which a pasted one may be, or a row of the curve no point or not read; where all sheets are told
  * to take what was read, and that makes no curve; and where the conversion lacks its outlet, or gives what no fan has. So short that it ends before the picture.
  */
 export function curveTrouble(frame: Frame): string {
@@ -107,7 +118,8 @@ export function curveTrouble(frame: Frame): string {
   const kind = `"Look: ${plain(KIND_CELL)} must be static or total; it counts as static now."`;
   const choice = `"Look: ${plain(USED_CELL)} must be ${USED.printed} or ${USED.read}; as printed is used now."`;
   const point = `"Look: row "&${wrongPoint()}&" must have airflow and pressure, numbers from 0 on."`;
+  const unread = `"Look: row "&${unreadPoint()}&" is not read: copy ${CURVE_USED.airflow} to ${PRINTED.pressure} into it."`;
   const words = `IF(NOT(${isOneOf(KIND_CELL, KINDS)}),${kind},IF(NOT(${isOneOf(USED_CELL, Object.values(USED))}),${choice},""))`;
-  const typed = `IF(${words}<>"",${words},IFERROR(IF(${wrongPoint()}>0,${point},""),"Look: an error stands in the curve."))`;
+  const typed = `IF(${words}<>"",${words},IFERROR(IF(${wrongPoint()}>0,${point},IF(${unreadPoint()}>0,${unread},"")),"Look: an error stands in the curve."))`;
   return `=IF(${typed}<>"",${typed},IF(AND(${isAsRead},COUNT(${own})<2),${none},IF(${isTotal},IF(${outletKnown},IF(COUNTIF(${used},"<0")>0,${negative},${asRead}),${missing}),${asRead})))`;
 }

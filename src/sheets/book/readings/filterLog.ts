@@ -39,6 +39,10 @@ function rowCheck(row: number): string {
 
 const leftOut = `IF(COUNTIF(${column("E")},"?*")=0,"","Not counted: "&COUNTIF(${column("E")},"?*")&" rows; column E says why. ")`;
 
+const withHeader = (letters: string): string => inRows(letters, FILTER_LOG, FILTER_LAST); // a row inserted below it belongs to them
+const withoutFormulas = `SUMPRODUCT(ISNUMBER(${withHeader("A")})*(1-ISNUMBER(${withHeader("K")}))*(LEN(${withHeader("E")})=0))`;
+const notTakenUp = `IF(${withoutFormulas}=0,"","Not read: "&${withoutFormulas}&" rows without formulas. Copy D to N into them. ")`;
+
 /** What is wrong with the three settings, once a row is typed. */
 function settingsCheck(): string {
   const checks: readonly (readonly [cell: string, isSound: string, must: string])[] = [
@@ -81,7 +85,7 @@ export function filterLog(frame: Frame, given: FilterLog | null): SheetCell[] {
   const when = `"; it reaches "&${CLEAN_AT_CELL}&" "&${unitWord(frame, "pressure")}&", where you clean it, in month "&ROUND(${MONTH},0)&" ("&ROUND(${reaches(`${SLOPE}+${OFF}`)},0)&" to "&ROUND(${reaches(`${SLOPE}-${OFF}`)},0)&")"`;
   const tooFew = `"Too few readings to tell when to clean: the loss grows by "&${percent(SLOPE)}&" ± "&${percent(OFF)}&" % a month."`;
   const says = `IF(${SLOPE}>${OFF},"The loss grows by "&${percent(SLOPE)}&" ± "&${percent(OFF)}&" % a month"&IF(COUNT(${MONTH})=1,${when},"")&".",${tooFew})`;
-  const trouble = `${settingsCheck()}&${leftOut}`;
+  const trouble = `${settingsCheck()}&${leftOut}&${notTakenUp}`;
   return [
     text(`A${FILTER}`, "How fast a filter clogs", "section"),
     text(

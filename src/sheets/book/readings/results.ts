@@ -93,6 +93,6 @@ function soundErrors(percent: string, floor: string, error: string): string {
 
 function progress(wrong: string): string {
   const missing = `(2*COUNT(${inTraverse("A")})-COUNT(${inTraverse("B:C")}))`;
-  const counted = `IF(COUNT(${inTraverse("A")})=0,"",IF(${missing}=0,"Every point is read on both lines.",${missing}&" readings are missing: two at each depth."))`;
+  const counted = `IF(COUNT(${inTraverse("A")})=0,"",IF(${missing}=0,"Every point is read on both lines.",IF(${missing}<0,"Not read: what stands in a row without a depth. Clear it.",${missing}&" readings are missing: two at each depth.")))`;
   return `IF(${wrong},"No mean until the marked readings are put right.",${counted})`;
 }
