@@ -12,14 +12,17 @@ export const functionFiles: readonly string[] = readdirSync(folder, { recursive:
   .filter((file) => readFileSync(file, "utf8").includes("\n * @customfunction "))
   .sort();
 
+const LATER_SUBJECTS = ["claims", "lookingUp", "systems"];
+
 /**
- * Whether a function stands in the second file, functionsLater.js: those that look up in the tables with their sources, and those that ask more of
- * a system than what it gives. The first file computes a cell of its own and a budget.
+ * Whether a function stands in the second file, functionsLater.js: those that look up in the tables with their sources, those that ask more of
+ * a system than what it gives, and the list of a traverse's points. The first file computes a cell of its own and a budget.
  */
-export const comesLater = (file: string): boolean =>
-  ["claims", "lookingUp", "systems"].includes(path.basename(path.dirname(file))) &&
-  functionFiles.includes(file) &&
-  !["budget.ts", "solve.ts"].includes(path.basename(file));
+export const comesLater = (file: string): boolean => {
+  const [subject, name] = [path.basename(path.dirname(file)), path.basename(file)];
+  const isLater = LATER_SUBJECTS.includes(subject) && !["budget.ts", "solve.ts"].includes(name);
+  return functionFiles.includes(file) && (isLater || name === "traversepoints.ts");
+};
 
 const load = createRequire(__filename);
 
