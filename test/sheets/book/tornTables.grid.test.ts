@@ -15,7 +15,7 @@ const TOTALS: Readonly<Record<"Budget" | "Flow" | "Sizes", Places>> = {
   Sizes: {},
 };
 const sentence = (sheet: string, row: number): string =>
-  `Look: a row or column was inserted in the table from row ${row} on of the sheet ${sheet}, or deleted there: undo that`;
+  `Look: a row or column was inserted or deleted in the table of ${sheet} (row ${row} on): undo that`;
 const nextColumn = (at: string): string => String.fromCharCode(at.charCodeAt(0) + 1) + at.slice(1);
 /** Where it is said: on the sheet itself, and on the page for the club. */
 const SAID = { Budget: ["C3", "Runs", "C3"], Flow: ["C3", "Summary", "A20"], Sizes: ["B7", "Summary", "A37"] } as const;
@@ -44,6 +44,7 @@ test.each<[keyof typeof FROM, string, () => void]>([
       expect(said).toContainEqual(expect.stringMatching(/^see [\w ]*C3$/));
     }
   expect(cells(all)).toEqual([sentence(sheet, FROM[sheet]), expect.stringContaining(sentence(sheet, FROM[sheet]))]);
+  if (sheet === "Flow") expect(shows.column("Summary", "A8:A19").filter((hood) => hood !== "")).toEqual([]);
   shows.undo();
   expect([...cells(totals), ...cells(all)]).toEqual(before);
 });

@@ -73,7 +73,7 @@ export function isWhole({ sheet, column, header, last, columns }: Answer, frame?
 
 /** What is said where it is not. */
 export const torn = (frame: Frame, { sheet, header }: Answer): string =>
-  `"${LOOK} a row or column was inserted in the table from row ${header} on of the sheet ${frame.sheet(sheet)}, or deleted there: undo that"`;
+  `"${LOOK} a row or column was inserted or deleted in the table of ${frame.sheet(sheet)} (row ${header} on): undo that"`;
 
 /** A column of it without its header; with a frame, as another sheet writes it. */
 export function answerColumn<Some extends Answer>(answer: Some, key: KeyOf<Some>, frame?: Frame): string {
