@@ -80,6 +80,8 @@ async function minify(input, sourceMap) {
     inputSourceMap: JSON.stringify(small.map),
     jsc: { target: "es2020", minify: { format: { comments: "some" } } },
   });
+  const fault = syntaxFault(code);
+  if (fault !== null) throw new Error(`An older Safari would not run this: ${filename} ${fault}`);
   return { code, map: { ...JSON.parse(map), sources: [filename], sourcesContent: undefined } };
 }
 

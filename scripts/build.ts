@@ -4,12 +4,12 @@ import { rmSync } from "node:fs";
 import { createRequire } from "node:module";
 import path from "node:path";
 
-/** The pages and functions, looked through for what an older Mac cannot run; then the licences that they came under, and the help. */
+/** The pages and functions; then the licences that they came under, and the help. */
 export async function build(root: string): Promise<void> {
   rmSync(path.join(root, "dist"), { recursive: true, force: true }); // pieces of an earlier build would stay for ever
   const { resolve } = createRequire(path.join(root, "package.json"));
   await run(root, [resolve("webpack/bin/webpack.js"), "--stats", "errors-warnings"]);
-  for (const script of ["syntax.ts", "licences.ts", "help.ts"])
+  for (const script of ["licences.ts", "help.ts"])
     await run(root, [resolve("tsx/cli"), path.join(root, "scripts", script)]);
 }
 
