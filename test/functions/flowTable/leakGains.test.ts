@@ -98,7 +98,7 @@ describe("LEAKGAINS", () => {
       ...(typeof row.Airflow === "number" ? { Airflow: row.Airflow * air } : {}),
       ...(typeof row.Leak === "number" ? { Leak: row.Leak * 645.16 } : {}),
     });
-    const curve = FAN.map(([q, p]) => (typeof q === "number" ? [q * air, Number(p) * pressure] : [q, p]));
+    const curve = FAN.map(([q, p]) => (typeof q === "number" ? [q * air, Number(p) * pressure] : ["m³/h", "Pa"]));
     const [, inch] = answer([["saw", 30, 5, 3]]);
     const [header, si] = answer([["saw", 30 * air, 5 * air, 3 * pressure]], "SI", table(shop.map(metric)), curve);
     expect(header).toEqual(["Run", "Hoods get, as found (m³/h)", "Hoods get, mended (m³/h)", "They gain (m³/h)", "Note"]); // prettier-ignore
