@@ -111,7 +111,7 @@ test("the print of the page in the browser has the margins of a file", () => {
   const css = readFileSync(path.join(__dirname, "../../src/hosts/local/print/print.css"), "utf8");
   const { top, left, right, bottom } = MARGINS;
   expect(left).toBe(right);
-  expect([...css.matchAll(/margin: (.*);/g)].map(([, margin]) => margin)).toEqual(
+  expect([...css.matchAll(/@page [^}]*margin: (.*);/g)].map(([, margin]) => margin)).toEqual(
     new Array(4).fill(`${top}in ${left}in ${bottom}in`),
   );
 });
