@@ -1,13 +1,5 @@
 import type { AnswerColumn } from "./answerColumn";
-import type {
-  gainUncertaintyColumns,
-  togetherColumns,
-  sizesColumns,
-  claimColumns,
-  budgetUncertaintyColumns,
-  uncertaintyColumns,
-  calibrateColumns,
-} from "./laterColumns";
+import type { gainUncertaintyColumns, sizesColumns, budgetUncertaintyColumns, calibrateColumns } from "./laterColumns";
 
 export type { AnswerColumn } from "./answerColumn";
 export * from "./laterColumns";
@@ -93,6 +85,48 @@ export const fanCurveColumns = [
   { key: "printed", header: "Printed there", quantity: "pressure" },
   { key: "share", header: "In % of what is printed", quantity: null },
   { key: "inWords", header: "In words", quantity: null },
+] as const satisfies readonly AnswerColumn[];
+
+/** The answer of CLAIM. */
+export const claimColumns = [
+  { key: "check", header: "Check", quantity: null },
+  { key: "claimed", header: "Their number", quantity: null },
+  { key: "allowed", header: "Law or rule of thumb allows", quantity: null },
+  { key: "unit", header: "Unit", quantity: null },
+  { key: "verdict", header: "Verdict", quantity: null },
+  { key: "why", header: "Why", quantity: null },
+  { key: "source", header: "Source", quantity: null },
+] as const satisfies readonly AnswerColumn[];
+
+/**
+ * The answer of UNCERTAINTY. It has no column "Note", by which readers would take it for SOLVE's.
+ */
+export const uncertaintyColumns = [
+  { key: "run", header: "Run", quantity: null },
+  { key: "airflow", header: "Airflow", quantity: "airflow" },
+  { key: "airflowError", header: "Airflow, ±", quantity: "airflow" },
+  { key: "velocity", header: "Velocity", quantity: "velocity" },
+  { key: "velocityError", header: "Velocity, ±", quantity: "velocity" },
+  { key: "staticSuction", header: "Static suction", quantity: "pressure" },
+  { key: "suctionError", header: "Static suction, ±", quantity: "pressure" },
+  { key: "leak", header: "Leak", quantity: "airflow" },
+  { key: "leakFactor", header: "Leak, times or over", quantity: null },
+  { key: "mostlyFrom", header: "Airflow mostly unsure by", quantity: null },
+  { key: "share", header: "Its share in %", quantity: null },
+  { key: "inWords", header: "Airflow in words", quantity: null },
+  { key: "beside", header: "What to know", quantity: null },
+] as const satisfies readonly AnswerColumn[];
+
+/** The answer of TOGETHER. */
+export const togetherColumns = [
+  { key: "open", header: "Open", quantity: null },
+  { key: "hood", header: "Worst served hood", quantity: null },
+  { key: "hoodAirflow", header: "Its airflow", quantity: "airflow" },
+  { key: "hoodShare", header: "Of what it wants (%)", quantity: null },
+  { key: "slowest", header: "Slowest run", quantity: null },
+  { key: "velocity", header: "Its velocity", quantity: "velocity" },
+  { key: "velocityShare", header: "Of what its dust needs (%)", quantity: null },
+  { key: "verdict", header: "Verdict", quantity: null },
 ] as const satisfies readonly AnswerColumn[];
 
 export type BudgetKey = (typeof budgetColumns)[number]["key"];

@@ -1,6 +1,6 @@
 import type { AnswerColumn } from "./answerColumn";
 
-/** Answers of functions that come in the second file: in a list of their own they come with it. */
+/** Answers of functions that come in the second file, as many as it has room for: in a list of their own they come with it. */
 
 /** The answer of GAINUNCERTAINTY. */
 export const gainUncertaintyColumns = [
@@ -22,18 +22,6 @@ export const leakGainColumns = [
   { key: "note", header: "Note", quantity: null },
 ] as const satisfies readonly AnswerColumn[];
 
-/** The answer of TOGETHER. */
-export const togetherColumns = [
-  { key: "open", header: "Open", quantity: null },
-  { key: "hood", header: "Worst served hood", quantity: null },
-  { key: "hoodAirflow", header: "Its airflow", quantity: "airflow" },
-  { key: "hoodShare", header: "Of what it wants (%)", quantity: null },
-  { key: "slowest", header: "Slowest run", quantity: null },
-  { key: "velocity", header: "Its velocity", quantity: "velocity" },
-  { key: "velocityShare", header: "Of what its dust needs (%)", quantity: null },
-  { key: "verdict", header: "Verdict", quantity: null },
-] as const satisfies readonly AnswerColumn[];
-
 /** The answer of SIZES: a row for each run, then rows for the whole. */
 export const sizesColumns = [
   { key: "run", header: "Run", quantity: null },
@@ -47,17 +35,6 @@ export const sizesColumns = [
   { key: "share", header: "It gets (%)", quantity: null },
 ] as const satisfies readonly AnswerColumn[];
 
-/** The answer of CLAIM. */
-export const claimColumns = [
-  { key: "check", header: "Check", quantity: null },
-  { key: "claimed", header: "Their number", quantity: null },
-  { key: "allowed", header: "Law or rule of thumb allows", quantity: null },
-  { key: "unit", header: "Unit", quantity: null },
-  { key: "verdict", header: "Verdict", quantity: null },
-  { key: "why", header: "Why", quantity: null },
-  { key: "source", header: "Source", quantity: null },
-] as const satisfies readonly AnswerColumn[];
-
 /** The answer of BUDGETUNCERTAINTY: one row. */
 export const budgetUncertaintyColumns = [
   { key: "airflow", header: "Airflow asked for", quantity: "airflow" },
@@ -67,25 +44,6 @@ export const budgetUncertaintyColumns = [
   { key: "mostlyFrom", header: "Pressure mostly unsure by", quantity: null },
   { key: "share", header: "Its share in %", quantity: null },
   { key: "inWords", header: "In words", quantity: null },
-] as const satisfies readonly AnswerColumn[];
-
-/**
- * The answer of UNCERTAINTY. It has no column "Note", by which readers would take it for SOLVE's.
- */
-export const uncertaintyColumns = [
-  { key: "run", header: "Run", quantity: null },
-  { key: "airflow", header: "Airflow", quantity: "airflow" },
-  { key: "airflowError", header: "Airflow, ±", quantity: "airflow" },
-  { key: "velocity", header: "Velocity", quantity: "velocity" },
-  { key: "velocityError", header: "Velocity, ±", quantity: "velocity" },
-  { key: "staticSuction", header: "Static suction", quantity: "pressure" },
-  { key: "suctionError", header: "Static suction, ±", quantity: "pressure" },
-  { key: "leak", header: "Leak", quantity: "airflow" },
-  { key: "leakFactor", header: "Leak, times or over", quantity: null },
-  { key: "mostlyFrom", header: "Airflow mostly unsure by", quantity: null },
-  { key: "share", header: "Its share in %", quantity: null },
-  { key: "inWords", header: "Airflow in words", quantity: null },
-  { key: "beside", header: "What to know", quantity: null },
 ] as const satisfies readonly AnswerColumn[];
 
 /**
