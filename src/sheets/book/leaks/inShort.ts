@@ -6,7 +6,7 @@ import { FLOW_ANSWER, ofFan } from "../parts/answerReferences";
 import { totals } from "../parts/totals";
 import { formatOf, unitOnly, unitWord } from "../parts/units";
 import { gainedInWords } from "./atHoods";
-import { IN_SHORT, inLog, inWorked, MEND_NEXT_CELL, NOT_COUNTED } from "./layout";
+import { IN_SHORT, inHeadedLog, inLog, inWorked, MEND_NEXT_CELL, NOT_COUNTED, TWICE } from "./layout";
 import { nextGate } from "./worked";
 
 /** Whether what the log says is still there is what the runs table counts, and if not why. */
@@ -23,16 +23,18 @@ const COST_CELL = `B${IN_SHORT + 4}`;
 
 /** A column's sum, or where it has an entry that SUM would skip. */
 function sumOf(letters: string): string {
-  const typed = inLog(letters);
-  return `=IF(COUNTA(${typed})>COUNT(${typed}),"see column ${letters}",IF(COUNT(${typed})=0,"",SUM(${typed})))`;
+  const typed = inHeadedLog(letters);
+  return `=IF(COUNTA(${typed})-1>COUNT(${typed}),"see column ${letters}",IF(COUNT(${typed})=0,"",SUM(${typed})))`;
 }
 
 /** How many readings the sums lack, since they are no readings or their gate lacks a name or the other one. */
 const [readBefore, readAfter] = [
-  `(COUNTA(${inLog("E")})-COUNT(${inWorked("K")}))`,
-  `(COUNTA(${inLog("F")})-COUNT(${inLog("I")}))`,
+  `(COUNTA(${inHeadedLog("E")})-1-COUNT(${inWorked("K")}))`,
+  `(COUNTA(${inHeadedLog("F")})-1-COUNT(${inLog("I")}))`,
 ];
 const notCounted = `IF(${readBefore}+${readAfter}=0,"","${NOT_COUNTED} "&${readBefore}&" leaks before, "&${readAfter}&" after; column J says why. ")`;
+
+const hasTwice = `SUMPRODUCT(1*(LEFT(${inLog("J")},${TWICE.length})="${TWICE}"))>0`;
 
 /** What the whole log comes to: the plain sum of the readings, and what SOLVE makes of it at the hoods. */
 export function inShort(frame: Frame): SheetCell[] {
@@ -40,7 +42,8 @@ export function inShort(frame: Frame): SheetCell[] {
   const leak = formatOf(frame, "leak");
   const unit = unitWord(frame, "airflow");
   const [saved, before] = [inLog("I"), inWorked("K")];
-  const any = (range: string, code: string): string => `=IF(COUNT(${range})=0,"",${code})`;
+  const any = (range: string, code: string): string =>
+    `=IF(COUNT(${range})=0,"",IF(${hasTwice},"see column J",${code}))`;
   // of a mended gate what is left is the reading after; of the others, the one before
   const left = `SUM(${before})-SUM(${saved})`;
   const against = `COUNTIF(${saved},"<0")`;
@@ -56,14 +59,14 @@ export function inShort(frame: Frame): SheetCell[] {
       { label: "Time so far", code: sumOf("H"), format: "0", unit: '="min"' },
       {
         label: "Cost of the saving",
-        code: `=IF(COUNT(${saved},${inLog("G")})<2,"",IF(SUM(${saved})<=0,"nothing saved",IF(ISNUMBER(${COST_CELL}),${COST_CELL}/SUM(${saved}),${COST_CELL})))`,
+        code: `=IF(COUNT(${saved},${inHeadedLog("G")})<2,"",IF(${hasTwice},"see column J",IF(SUM(${saved})<=0,"nothing saved",IF(ISNUMBER(${COST_CELL}),${COST_CELL}/SUM(${saved}),${COST_CELL}))))`,
         format: "0.00",
         unit: `=IF(ISNUMBER(B${IN_SHORT + 6}),"per "&${unit},"")`, // its words run over
       },
     ]),
     formula(
       `D${IN_SHORT + 1}`,
-      `=TRIM(${notCounted}&IF(COUNT(${saved})=0,"","Plain sum: by the readings, "&COUNT(${saved})&" mended gates leak "&ROUND(SUM(${saved}),1)&" "&${unit}&" less than before."))`,
+      `=TRIM(${notCounted}&IF(OR(COUNT(${saved})=0,${hasTwice}),"","Plain sum: by the readings, "&COUNT(${saved})&" mended gates leak "&ROUND(SUM(${saved}),1)&" "&${unit}&" less than before."))`,
       "total",
     ),
     formula(

@@ -15,6 +15,8 @@ export const MEND_NEXT_CELL = "B7"; // its text names the gate to mend next
 
 export const NOT_COUNTED = "Not counted:"; // what the sentence beside it says of readings that no sum has
 
+export const TWICE = "check it: this gate has more than one row"; // how column J begins then, and no sum is to be had
+
 export const METER = 14; // row of its title
 export const HEAD_CELL = "$B$15";
 export const PERCENT_CELL = "$B$16";
@@ -49,6 +51,8 @@ export const GAINED = columnLetters(GAIN_COLUMN + placeOfColumn(leakGainColumns,
 export const workedRow = (logRow: number): number => logRow + WORKED - LOG;
 
 export const inLog = (letters: string): string => inRows(letters, LOG_FIRST, LOG_LAST);
+/** With the header: a row that is inserted right below it belongs to the log, too. */
+export const inHeadedLog = (letters: string): string => inRows(letters, LOG, LOG_LAST);
 export const inWorked = (letters: string): string => inRows(letters, WORKED_FIRST, WORKED_LAST);
 export const inHoods = (letters: string): string => inRows(letters, HOODS_FIRST, HOODS_LAST);
 

@@ -9,7 +9,8 @@ import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { formatOf, headingIn, unitWord } from "../parts/units";
 import type { LoggedGate } from "./contents";
-import { GAINED, HEAD_CELL, inLog, LOG, LOG_FIRST, LOG_LAST, MOST_CELL, REPEATS, workedRow } from "./layout";
+import { plainName } from "../parts/byName";
+import { GAINED, HEAD_CELL, inLog, LOG, LOG_FIRST, LOG_LAST, MOST_CELL, REPEATS, TWICE, workedRow } from "./layout";
 
 const GATE_NOTE = "The name of its run, where it has one: then the suction is taken from there.";
 const CONDITION_NOTE = "How the gate was found: a name from the table gates. Only the estimate below uses it.";
@@ -74,6 +75,11 @@ function verdict(frame: Frame, at: number): string {
   const cases: readonly (readonly [when: string, says: string])[] = [
     [`AND(A${at}="",COUNTA(B${at}:H${at})=0)`, '""'],
     [`A${at}=""`, '"give the gate a name"'],
+    // mended twice, or the same reading entered again: only its owner knows, and the sums would count each row
+    [
+      `SUMPRODUCT(1*(${plainName(inLog("A"))}=${plainName(`A${at}`)}))>1`,
+      `"${TWICE}. Keep one, with its first reading before and its last after"`,
+    ],
     [`${before}=""`, '"measure its leak first"'],
     ...wrong("the leak before", before),
     ...slip(`C${worked}`, before),
