@@ -53,12 +53,19 @@ function asEntered(formula: string): string {
   return asEntered(formula.slice(0, choice.index) + formula.slice(comma + 1, at - 1) + formula.slice(at));
 }
 
+/** A cell, or a word in its place where it is blank. */
+const OR_A_WORD = /IF\((\$?[A-Z]+\$?\d+)="",("[^"]*"),\1\)/g;
+const withWords = (formula: string, sheet: ExcelJS.Worksheet): string =>
+  formula.replace(OR_A_WORD, (_, at: string, word: string) =>
+    valueOf(sheet.getCell(at.replaceAll("$", ""))) === null ? word : at,
+  );
+
 function callsIn(book: ExcelJS.Workbook): Call[] {
   const calls: Call[] = [];
   book.eachSheet((sheet) =>
     sheet.eachRow((row) =>
       row.eachCell((cell) => {
-        const formula = typeof cell.formula === "string" ? asEntered(cell.formula) : "";
+        const formula = typeof cell.formula === "string" ? withWords(asEntered(cell.formula), sheet) : "";
         const match = formula.includes("INDEX(") ? null : CALL.exec(formula);
         const args = match === null ? null : argumentsIn(match[2]!);
         const isGuarded = formula.includes(`"${String(cell.result)}"`); // it shows the words of a guard

@@ -186,7 +186,7 @@ describe("UNCERTAINTY's table", () => {
   });
 
   test("opens the gates that are named, and tells the same in I-P", () => {
-    const inches = call(table(RUNS.map((row) => inIP(row))), CURVE.map((row, index) => (index === 0 ? row : [Number(row[0]) / 1.69901082, Number(row[1]) / 248.84])), "saw"); // prettier-ignore
+    const inches = call(table(RUNS.map((row) => inIP(row))), CURVE.map((row, index) => (index === 0 ? ["cfm", "in.w.g."] : [Number(row[0]) / 1.69901082, Number(row[1]) / 248.84])), "saw"); // prettier-ignore
     const [one, other] = [byName(inches), rows("saw")];
     expect(relative(1.69901082 * number(one.saw!["Airflow, ±"]), number(other.saw!["Airflow, ±"]))).toBeLessThan(1e-6);
     expect(other.planer!.Airflow).toBe(0);

@@ -69,8 +69,12 @@ export function wrongIn(tables: readonly Facts[], units: Units, values: EngineVa
 
 const CLOSE = 1e-9; // relative
 
+/** A copy quotes what it was handed with each hard blank as a blank, which looks the same. */
+const withPlainBlanks = (text: string): string => text.replaceAll("\u00a0", " ");
+
 /** A text of digits comes out of a file of commas as its number. */
 const isSame = (expected: CellValue, got: string | number): boolean =>
   typeof expected === "number"
     ? typeof got === "number" && Math.abs(got - expected) <= CLOSE * Math.abs(expected)
-    : expected === String(got) || (typeof got === "number" && expected !== "" && Number(expected) === got);
+    : withPlainBlanks(String(expected)) === withPlainBlanks(String(got)) ||
+      (typeof got === "number" && expected !== "" && Number(expected) === got);
