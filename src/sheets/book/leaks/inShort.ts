@@ -21,10 +21,10 @@ function bothSums(frame: Frame, left: string): string {
 
 const COST_CELL = `B${IN_SHORT + 4}`;
 
-/** A column's sum, or where it has an entry that SUM would skip. */
+/** A column's sum, or where it has an entry that SUM would skip: so short that the unit beside it cuts nothing off. */
 function sumOf(letters: string): string {
   const typed = inHeadedLog(letters);
-  return `=IF(COUNTA(${typed})-1>COUNT(${typed}),"see column ${letters}",IF(COUNT(${typed})=0,"",SUM(${typed})))`;
+  return `=IF(COUNTA(${typed})-1>COUNT(${typed}),"see ${letters}",IF(COUNT(${typed})=0,"",SUM(${typed})))`;
 }
 
 /** How many readings the sums lack, since they are no readings or their gate lacks a name or the other one. */
@@ -42,8 +42,7 @@ export function inShort(frame: Frame): SheetCell[] {
   const leak = formatOf(frame, "leak");
   const unit = unitWord(frame, "airflow");
   const [saved, before] = [inLog("I"), inWorked("K")];
-  const any = (range: string, code: string): string =>
-    `=IF(COUNT(${range})=0,"",IF(${hasTwice},"see column J",${code}))`;
+  const any = (range: string, code: string): string => `=IF(COUNT(${range})=0,"",IF(${hasTwice},"see J",${code}))`;
   // of a mended gate what is left is the reading after; of the others, the one before
   const left = `SUM(${before})-SUM(${saved})`;
   const against = `COUNTIF(${saved},"<0")`;
@@ -59,7 +58,7 @@ export function inShort(frame: Frame): SheetCell[] {
       { label: "Time so far", code: sumOf("H"), format: "0", unit: '="min"' },
       {
         label: "Cost of the saving",
-        code: `=IF(COUNT(${saved},${inHeadedLog("G")})<2,"",IF(${hasTwice},"see column J",IF(SUM(${saved})<=0,"nothing saved",IF(ISNUMBER(${COST_CELL}),${COST_CELL}/SUM(${saved}),${COST_CELL}))))`,
+        code: `=IF(COUNT(${saved},${inHeadedLog("G")})<2,"",IF(${hasTwice},"see J",IF(SUM(${saved})<=0,"nothing saved",IF(ISNUMBER(${COST_CELL}),${COST_CELL}/SUM(${saved}),${COST_CELL}))))`,
         format: "0.00",
         unit: `=IF(ISNUMBER(B${IN_SHORT + 6}),"per "&${unit},"")`, // its words run over
       },
@@ -71,7 +70,7 @@ export function inShort(frame: Frame): SheetCell[] {
     ),
     formula(
       `D${IN_SHORT + 2}`,
-      `=IF(${against}=0,"",${against}&" of them "&IF(${against}=1,"reads","read")&" more after than before: no saving, and it counts against the sum. Measure again.")`,
+      `=IF(OR(${against}=0,${hasTwice}),"",${against}&" of them "&IF(${against}=1,"reads","read")&" more after than before: no saving, and it counts against the sum. Measure again.")`,
       "total",
     ),
     ...gainedInWords(frame).map((code, line) => formula(`D${IN_SHORT + 3 + line}`, code, "total")),

@@ -43,7 +43,7 @@ export const leaksSheet: SheetOf<LeaksContents> = (frame, { invented, head, repe
   lists: [conditionList],
   flags: [
     { range: `D${IN_SHORT + 1}`, containsText: NOT_COUNTED, style: "flag" },
-    { range: `B${IN_SHORT + 2}:B${IN_SHORT + 6}`, containsText: "see column", style: "flag" },
+    { range: `B${IN_SHORT + 2}:B${IN_SHORT + 6}`, containsText: "see ", style: "flag" },
     { range: inLog("J"), containsText: "measure again", style: "flag" },
     { range: inLog("J"), containsText: "check it", style: "flag" },
     { range: inLog("J"), containsText: "mend this one next", style: "flag" },
