@@ -37,6 +37,7 @@ export function whenAsked(): void {
   const HeaderPositions = statefulUIPluginRegistry.get("header_positions") as unknown as Plugin<Positions>;
   class PositionsWhenAsked extends HeaderPositions {
     override finalize(): void {
+      if (this.isDirty) this.headerPositions = {}; // what was asked for amid the change may be of before its end
       this.isDirty = false;
     }
 
