@@ -4,7 +4,11 @@ import type { CellValue, Workbook } from "./workbook";
 export interface Calculated {
   readonly workbook: Workbook;
   readonly shown: Shown;
+  readonly settings?: readonly BookSetting[]; // none where it is left out
 }
+
+/** What a program may be set to, so that cells show other numbers than their formulas give. */
+export type BookSetting = "calculates when asked" | "rounds as shown";
 
 /** What the cells of a workbook show: by sheet, then by address. A cell that is not listed is blank. */
 export type Shown = ReadonlyMap<string, ReadonlyMap<string, ShownCell>>;

@@ -3,6 +3,7 @@ import { LISTS_SHEET } from "../../sheets/longLists";
 import type { Workbook } from "../../sheets/workbook";
 import type { AddOutcome, Watch } from "../host";
 import { sentenceOf } from "./faults";
+import { MAY_BE_OLD } from "./manual";
 import { whyUnready } from "./probe";
 import { type Stock, takeStock } from "./stock";
 import { type Begun, undo } from "./undo";
@@ -35,7 +36,11 @@ export async function addNewSheets(build: Build, watch: Watch): Promise<AddOutco
       made: [],
     };
     const refused = await writeWorkbook(workbook, lists, begun.made, watch);
-    return { added: true, sheets: workbook.sheets.map(({ name }) => name), refused };
+    return {
+      added: true,
+      sheets: workbook.sheets.map(({ name }) => name),
+      refused: stock.isManual ? [...refused, MAY_BE_OLD] : refused,
+    };
   } catch (fault) {
     const left = begun === null ? [] : await undo(begun);
     const why = watch.signal.aborted ? CANCELLED : `${sentenceOf(fault)} Nothing was added.`;

@@ -1,8 +1,9 @@
-import type { Calculated, ShownCell } from "../../sheets/calculated";
+import type { BookSetting, Calculated, ShownCell } from "../../sheets/calculated";
 import { cellAddress } from "../../sheets/address";
 import type { CellName, Sheet } from "../../sheets/workbook";
 import { isListsSheet, type Visibility } from "../../sheets/longLists";
 import type { SheetKey } from "../../sheets/sheetKeys";
+import { isManual } from "./manual";
 import { cellName, readKeys } from "./marks";
 import { MOST_AREA } from "../../sheets/extent";
 import { readCells } from "./readCells";
@@ -15,7 +16,7 @@ const MOST_STYLED = 200_000; // cells: a sheet styled beyond that has whole colu
 
 /** Everything that stands in the open workbook. Charts cannot be read back below ExcelApi 1.15, so they are left out. */
 export async function readBook(): Promise<Calculated> {
-  const { title, there, names } = await Excel.run(readOutline);
+  const { title, there, names, settings } = await Excel.run(readOutline);
   const sheets: Sheet[] = [];
   const shown = new Map<string, ReadonlyMap<string, ShownCell>>();
   for (const { name, key } of there) {
@@ -27,7 +28,7 @@ export async function readBook(): Promise<Calculated> {
   const visibilities = new Map(there.map(({ name, visibility }) => [name, visibility]));
   const kept = sheets.filter((sheet) => !isListsSheet(sheet, visibilities.get(sheet.name) ?? "visible", all));
   for (const { name } of sheets) if (!kept.some((sheet) => sheet.name === name)) shown.delete(name);
-  return { workbook: { ...all, sheets: kept }, shown };
+  return { workbook: { ...all, sheets: kept }, shown, settings };
 }
 
 interface SheetThere {
@@ -40,12 +41,14 @@ interface Outline {
   readonly title: string;
   readonly there: readonly SheetThere[];
   readonly names: readonly CellName[];
+  readonly settings: readonly BookSetting[];
 }
 
 /** Hidden names stay out. */
 async function readOutline(context: Excel.RequestContext): Promise<Outline> {
   const { workbook } = context;
-  workbook.load("name");
+  workbook.load("name,usePrecisionAsDisplayed");
+  workbook.application.load("calculationMode");
   workbook.worksheets.load("items/name,items/visibility");
   workbook.names.load("items/name,items/formula,items/visible");
   await context.sync();
@@ -58,6 +61,10 @@ async function readOutline(context: Excel.RequestContext): Promise<Outline> {
       key: keys.get(name),
     })),
     names: workbook.names.items.filter(({ visible }) => visible).flatMap(cellName),
+    settings: [
+      ...(isManual(workbook.application) ? (["calculates when asked"] as const) : []),
+      ...(workbook.usePrecisionAsDisplayed ? (["rounds as shown"] as const) : []),
+    ],
   };
 }
 

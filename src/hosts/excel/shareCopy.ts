@@ -4,6 +4,7 @@ import type { CopyKind, CopyOutcome, Watch } from "../host";
 import packageJson from "../../../package.json";
 import { base64 } from "./base64";
 import { sentenceOf } from "./faults";
+import { NO_OLD_COPY } from "./manual";
 import { readBook } from "./readBook";
 
 /**
@@ -23,6 +24,7 @@ export async function shareCopy(kind: CopyKind, { progress, signal }: Watch, mak
   try {
     step(0, "Reading the workbook");
     const book = await readBook();
+    if (book.settings?.includes("calculates when asked")) return { made: false, why: NO_OLD_COPY };
     const day = dayOf(new Date());
     const order = { kind, date: day, version: packageJson.version };
     const copy = await make(book, order, (index) => progress(1 + index, steps, COPY_STEPS[index]!), signal);

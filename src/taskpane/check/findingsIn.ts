@@ -1,4 +1,5 @@
 import type { Finding, CheckRule } from "./finding";
+import { bookSettings } from "./rules/bookSettings";
 import { dayForNumber } from "./rules/dayForNumber";
 import { farOut } from "./rules/farOut";
 import { fanShort } from "./rules/fanShort";
@@ -17,8 +18,9 @@ import { unsure } from "./rules/unsure";
 import { unknownFunction } from "./rules/unknownFunction";
 import type { Seen } from "./seenIn";
 
-/** Gravest first: what stops every number, then what is dangerous, then what costs air. */
+/** Gravest first: what makes or stops every number, then what is dangerous, then what costs air. */
 const rules: readonly CheckRule[] = [
+  bookSettings,
   unknownFunction,
   refusal,
   dayForNumber,

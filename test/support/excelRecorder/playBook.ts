@@ -14,8 +14,12 @@ import type { Area, BookState, NameState } from "./state";
 /** All classes that are played, over one workbook. */
 export const playBook = (book: BookState, options: RangeOptions): Record<string, Played> => ({
   Workbook: {
-    reads: { name: ({ name }) => name },
+    reads: {
+      name: ({ name }) => name,
+      usePrecisionAsDisplayed: ({ usePrecisionAsDisplayed }: BookState) => usePrecisionAsDisplayed,
+    },
     parts: {
+      application: (workbook) => workbook,
       worksheets: (workbook) => workbook,
       names: (workbook) => workbook,
       tables: (workbook) => workbook,
@@ -25,6 +29,7 @@ export const playBook = (book: BookState, options: RangeOptions): Record<string,
       getSelectedRanges: ({ selection: { sheet, areas } }: BookState) => areas.map((area) => areaOn(sheet, area)),
     },
   },
+  Application: { reads: { calculationMode: ({ calculationMode }: BookState) => calculationMode } },
   WorkbookProtection: { reads: { protected: ({ isLocked }: BookState) => isLocked } },
   NamedItemCollection: {
     items: ({ names }: BookState) => names,

@@ -40,7 +40,10 @@ export const knowsNone: Calculate = (formula) => (/DUCT[._]/i.test(formula) ? "#
 
 /** A workbook with one blank sheet behind a strict `Excel`, which is put into the global scope. */
 export function record(): Recorder {
-  const book: BookState = { name: "Mine.xlsx", sheets: [], names: [], isLocked: false, selection: null!, made: 0 };
+  const book: BookState = {
+    ...{ name: "Mine.xlsx", sheets: [], names: [], isLocked: false, selection: null!, made: 0 },
+    ...{ calculationMode: "Automatic", usePrecisionAsDisplayed: false },
+  };
   book.selection = { sheet: newSheet(book, "Sheet1"), areas: ["A1"] };
   const behaviour: Behaviour = { calculate: answersOnes, spilledFormulas: "values", beforeSync: () => undefined };
   const calculate: Calculate = (...call) => behaviour.calculate(...call);

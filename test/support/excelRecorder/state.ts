@@ -4,6 +4,8 @@ export interface BookState {
   sheets: SheetState[];
   names: NameState[];
   isLocked: boolean;
+  calculationMode: "Automatic" | "AutomaticExceptTables" | "Manual";
+  usePrecisionAsDisplayed: boolean;
   selection: { sheet: SheetState; areas: string[] };
   made: number; // sheets ever made, for their ids
 }
