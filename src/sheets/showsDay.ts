@@ -1,5 +1,5 @@
 /** Parts of a number format that are no codes: texts in quotes, what stands in brackets, signs that are shown as they are. */
-const NO_CODES = /"[^"]*"|\[[^\]]*\]|\\.|_.|\*./g;
+export const NO_CODES = /"[^"]*"|\[[^\]]*\]|\\.|_.|\*./g;
 
 const known = new Map<string, boolean>(); // a book has few formats on many cells
 

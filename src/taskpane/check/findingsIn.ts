@@ -7,6 +7,7 @@ import { longHose } from "./rules/longHose";
 import { metalWithWood } from "./rules/metalWithWood";
 import { meterArea } from "./rules/meterArea";
 import { notes } from "./rules/notes";
+import { percentForNumber } from "./rules/percentForNumber";
 import { plasticPipe } from "./rules/plasticPipe";
 import { refusal } from "./rules/refusal";
 import { seatSide } from "./rules/seatSide";
@@ -24,6 +25,7 @@ const rules: readonly CheckRule[] = [
   unknownFunction,
   refusal,
   dayForNumber,
+  percentForNumber,
   farOut,
   metalWithWood,
   settling,

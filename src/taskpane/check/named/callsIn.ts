@@ -1,6 +1,6 @@
 import { type RangeRef, readRange } from "../../../sheets/rangeRef";
 import type { OurCall, Piece } from "../../../share/formula/tree";
-import { cellAddress } from "../../../sheets/address";
+import { cellAddress, type Place } from "../../../sheets/address";
 import type { Calculated } from "../../../sheets/calculated";
 import { type OurFormula, ourFormulasOn } from "../ourFormulas";
 import type { ShownArguments } from "./namesInCall";
@@ -38,19 +38,50 @@ const shownArguments =
   (place) =>
     shownBy(args[place] ?? [], sheet, book);
 
+/** A cell or range that a call of ours takes. */
+interface Taken extends RangeRef {
+  readonly by: string; // the function
+  readonly place: number; // of the argument, from 0
+  readonly asItIs: boolean; // and is not reckoned with before, as in 100*B2
+}
+
 /** Every cell and range that a call of ours in a book takes. */
-export const takenCells = (book: Calculated): RangeRef[] =>
+export const takenCells = (book: Calculated): Taken[] =>
   book.workbook.sheets.flatMap((sheet) =>
     ourFormulasOn(sheet).flatMap(({ calls }) =>
-      calls.flatMap(({ args }) =>
-        args.flat().flatMap((piece) => {
-          const range =
-            piece.type === "our call" ? null : rangeNamed((piece as { value: string }).value, sheet.name, book);
-          return range === null ? [] : [range];
+      calls.flatMap(({ name: by, args }) =>
+        args.flatMap((pieces, place) => {
+          const asItIs = pieces.filter(({ type }) => type !== "whitespace").length === 1;
+          return pieces.flatMap((piece) => {
+            const range =
+              piece.type === "our call" ? null : rangeOfAnyKind((piece as { value: string }).value, sheet.name, book);
+            return range === null ? [] : [{ ...range, by, place, asItIs }];
+          });
         }),
       ),
     ),
   );
+
+export const isWithinRange = ({ left, right, top, bottom }: RangeRef, { column, row }: Place): boolean =>
+  column >= left && column <= right && row >= top && row <= bottom;
+
+/** The cells of a reference, a name, whole columns or rows, or a table: of Runs[#All] and Runs[Flex] alike all its cells. */
+const rangeOfAnyKind = (text: string, sheet: string, book: Calculated): RangeRef | null =>
+  rangeNamed(text, sheet, book) ?? readRange(withEnds(text), sheet) ?? tableNamed(/^[^[]*/.exec(text)![0], book);
+
+/** Runs!$A:$C as Runs!A1:C1048576, and 3:8 as A3:XFD8. */
+const withEnds = (text: string): string =>
+  text
+    .replace(/(^|!)\$?([a-z]{1,3}):\$?([a-z]{1,3})$/i, (_, on, first, last) => `${on}${first}1:${last}1048576`)
+    .replace(/(^|!)\$?(\d+):\$?(\d+)$/, (_, on, first, last) => `${on}A${first}:XFD${last}`);
+
+function tableNamed(wanted: string, { workbook }: Calculated): RangeRef | null {
+  for (const { name: sheet, tables = [] } of workbook.sheets) {
+    const table = tables.find(({ name }) => name.toLowerCase() === wanted.toLowerCase());
+    if (table !== undefined) return readRange(table.range, sheet);
+  }
+  return null;
+}
 
 /** The cells that an argument of a call in a cell's formula names; null where it is worked out inside the call, or typed. */
 export function argumentCells(

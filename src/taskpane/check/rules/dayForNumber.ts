@@ -1,7 +1,7 @@
 import { placeOf } from "../../../sheets/address";
 import { showsDay } from "../../../sheets/showsDay";
 import { type Finding, practice, type CheckRule } from "../finding";
-import { takenCells } from "../named/callsIn";
+import { isWithinRange, takenCells } from "../named/callsIn";
 
 /** Cells that show a day or a time and reach a function of ours as the number behind it: 1/2 that became one while it was typed. */
 export const dayForNumber: CheckRule = ({ book, sheets }) => {
@@ -14,11 +14,8 @@ export const dayForNumber: CheckRule = ({ book, sheets }) => {
       return cells.flatMap(({ at, format }): Finding[] => {
         const value = book.shown.get(sheet)?.get(at)?.value;
         if (format === undefined || typeof value !== "number" || !showsDay(format)) return [];
-        const { column, row } = placeOf(at);
-        const isTaken = here.some(
-          ({ left, right, top, bottom }) => column >= left && column <= right && row >= top && row <= bottom,
-        );
-        if (!isTaken) return [];
+        const place = placeOf(at);
+        if (!here.some((range) => isWithinRange(range, place))) return [];
         return [
           {
             rule: "Day for a number",
