@@ -53,7 +53,7 @@ export function uncertaintyTable(runs: RunsTable, fan: Fan, errors: Deviations, 
     const area = sectionArea(entry.run.diameter, null);
     const isLeak = flow.leak > 0 && !flow.fed; // nothing else flows there
     const airflow = isLeak ? onlyLeak(uncertain, index, flow.leak) : told(isAfter ? FAN_AIRFLOW : airflowOf(index));
-    const velocity = isAfter || isLeak ? airflow.error / area : told(velocityOf(index)).error;
+    const velocity = isLeak ? airflow.error / area : told(velocityOf(index)).error;
     const suction = isAfter || flow.beyondShut ? null : told(suctionOf(index));
     const leak = isAfter || flow.leak === 0 ? null : spreadOf(uncertain, (one) => one.leak[index]!);
     const factor = leak === null ? null : Math.exp((COVERAGE * leak.deviation) / flow.leak);

@@ -208,6 +208,25 @@ describe("UNCERTAINTY's table", () => {
     expect(refusal(() => call(table(RUNS), CURVE, null, errors, null, "SI"))).toEqual({ code: "#VALUE!", message });
   });
 
+  // One run after the fan with no loss, as wide as the fan's outlet, costs nothing, whatever its diameter. So that diameter moves no
+  // airflow, and of v = Q / (pi/4 D^2): u(v)^2 / v^2 = u(Q)^2 / Q^2 + (2 u(D) / D)^2, u(D) / D being 5 %.
+  test("a velocity after the fan is as unsure as its duct's diameter, too", () => {
+    const runs: Row[] = [...RUNS, { Run: "out", To: "outside", Diameter: 200, Side: "discharge" }];
+    const errors = [["diameter", 5], ["leak", "none"]]; // prettier-ignore
+    const { out } = byName(call(table(runs), CURVE, null, errors, null, "SI"));
+    const by = (what: string): number => number(out![`${what}, ±`]) / number(out![what]);
+    expect(relative(by("Velocity"), Math.hypot(by("Airflow"), 2 * 2 * 0.05))).toBeLessThan(1e-9);
+  });
+
+  // The same where a large leak has its range from draws: 400 of them tell a range to within a tenth.
+  test("also where draws tell its range", () => {
+    const leaky: Row = { Run: "slot", To: "main", Diameter: 100, Hood: 0.5, Gate: "shut", Leak: 3000 };
+    const runs: Row[] = [leaky, ...RUNS, { Run: "out", To: "outside", Diameter: 200, Side: "discharge" }];
+    const { out } = byName(call(table(runs), CURVE, null, [["diameter", 15]], null, "SI"));
+    const by = (what: string): number => number(out![`${what}, ±`]) / number(out![what]);
+    expect(relative(by("Velocity"), Math.hypot(by("Airflow"), 2 * 2 * 0.15))).toBeLessThan(0.15);
+  });
+
   test("takes at most 200 rows", () => {
     const many = Array.from({ length: 201 }, (_, index): Row => ({ Run: `r${index}`, To: index === 0 ? "fan" : "r0", Diameter: 100 })); // prettier-ignore
     const { message } = refusal(() => call(table(many), CURVE, null, null, null, "SI"));

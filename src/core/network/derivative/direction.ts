@@ -9,7 +9,7 @@ export interface Direction {
   readonly airflow: Float64Array; // [m3/s] per run, its own leak included; runs after the fan stay at 0
   readonly leak: Float64Array; // [m3/s]
   readonly staticSuction: Float64Array; // [Pa] at the upstream end: total-pressure deficit and velocity pressure
-  readonly velocity: Float64Array; // [m/s]
+  readonly velocity: Float64Array; // [m/s] after the fan that of its airflow
   readonly fanAirflow: number; // [m3/s]
   readonly fanPressure: number; // [Pa] fan static pressure
 }
@@ -68,14 +68,16 @@ export function direction(straight: Straight, input: Input): Direction {
     leak[index] = airflow[index] - arriving[index]! - arrivingRate[index]! * suction[index];
     const wider = put.perVelocity(index);
     staticSuction[index] = suction[index] + perVelocity[index]! * q * (2 * airflow[index] + q * wider);
-    velocity[index] = velocityOf(straight, index, airflow[index], input);
+    velocity[index] = velocityOf(straight, index, q, airflow[index], input);
   }
+  for (const index of system.network.discharge)
+    velocity[index] = velocityOf(straight, index, solution.fanAirflow, fanAirflow, input);
   const fanPressure = straight.curve.slope * fanAirflow + put.fan;
   return { ...answer, fanAirflow, fanPressure };
 }
 
-function velocityOf({ system, solution }: Straight, index: number, change: number, { kind, run }: Input): number {
+function velocityOf({ system }: Straight, index: number, flow: number, change: number, { kind, run }: Input): number {
   const area = (Math.PI / 4) * system.network.runs[index]!.diameter ** 2;
   const wider = kind === "diameter" && run === index ? 2 : 0;
-  return (change - wider * solution.airflow[index]!) / area;
+  return (change - wider * flow) / area;
 }

@@ -45,7 +45,10 @@ export function drawn(
 /** The answers alone: the runs of hundreds of draws would fill the memory. */
 function answersOf({ network, surroundings }: System, solution: Solution): Direction {
   const { airflow, leak, suction, fanAirflow, fanPressure } = solution;
-  const velocity = airflow.map((flow, run) => flow / sectionArea(network.runs[run]!.diameter, null));
+  const velocity = airflow.map((flow, run) => {
+    const { side, diameter } = network.runs[run]!;
+    return (side === "discharge" ? fanAirflow : flow) / sectionArea(diameter, null);
+  });
   const staticSuction = suction.map((total, run) => total + 0.5 * surroundings.density * velocity[run]! ** 2);
   return { airflow, leak, staticSuction, velocity, fanAirflow, fanPressure };
 }

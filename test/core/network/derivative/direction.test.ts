@@ -26,9 +26,12 @@ const allInputs = ({ network }: System): Input[] => [
 const answersOf = (system: System, solution: Solution): number[][] => {
   const { runs } = system.network;
   const area = (index: number): number => (Math.PI / 4) * runs[index]!.diameter ** 2;
-  const velocity = Array.from(solution.airflow, (flow, index) => flow / area(index));
-  const dynamic = velocity.map((one) => 0.5 * system.surroundings.density * one ** 2);
-  const suction = Array.from(solution.suction, (one, index) => one + dynamic[index]!);
+  const inDuct = Array.from(solution.airflow, (flow, index) => flow / area(index));
+  const suction = Array.from(
+    solution.suction,
+    (one, index) => one + 0.5 * system.surroundings.density * inDuct[index]! ** 2,
+  );
+  const velocity = runs.map(({ side }, index) => (side === "discharge" ? solution.fanAirflow / area(index) : inDuct[index]!)); // prettier-ignore
   return [[...solution.airflow], [...solution.leak], suction, velocity, [solution.fanAirflow], [solution.fanPressure]];
 };
 const changesOf = (one: Direction): number[][] => [
