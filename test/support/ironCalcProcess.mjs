@@ -20,13 +20,17 @@ function shown({ sheets, names }) {
   });
   for (const { name, formula } of names) model.newDefinedName(name, null, formula);
   sheets.forEach(({ cells }, sheet) => {
-    const height = cells.reduce((most, { row }) => Math.max(most, row), 1);
-    const width = cells.reduce((most, { column }) => Math.max(most, column), 1);
-    model.updateRangeStyle({ sheet, row: 1, column: 1, width, height }, "num_fmt", ALL_DIGITS);
     for (const { row, column, input } of cells) model.setUserInput(sheet, row, column, input);
   });
   model.resumeEvaluation();
   model.evaluate();
+  model.pauseEvaluation();
+  // The format comes last: it makes a cell of every blank, and the engine computes those, too, three times as long.
+  sheets.forEach(({ cells }, sheet) => {
+    const height = cells.reduce((most, { row }) => Math.max(most, row), 1);
+    const width = cells.reduce((most, { column }) => Math.max(most, column), 1);
+    model.updateRangeStyle({ sheet, row: 1, column: 1, width, height }, "num_fmt", ALL_DIGITS);
+  });
   const values = sheets.map(({ cells }, sheet) =>
     cells.map(({ row, column }) => model.getFormattedCellValue(sheet, row, column)),
   );
