@@ -45,18 +45,24 @@ export function parseFittingList(
   inch: number,
   kind: "hood" | "any",
 ): readonly FittingItem[] {
-  const key = `${kind} ${inch} ${text}`;
-  const before = parsed.get(key);
+  const parsed = parsedAs[kind].get(inch) ?? new Map<string, readonly FittingItem[]>();
+  const before = parsed.get(text);
   if (before !== undefined) return before;
   const items = parseEntries(argument, text, inch, kind);
   if (parsed.size >= MOST_PARSED) parsed.clear();
-  parsed.set(key, items);
+  parsed.set(text, items);
+  parsedAs[kind].set(inch, parsed);
   return items;
 }
 
-/** A sheet says the same few lists in many cells, and says them all again with every recalculation. A refusal is not kept. */
-const parsed = new Map<string, readonly FittingItem[]>();
-const MOST_PARSED = 500;
+type Parsed = Map<string, readonly FittingItem[]>;
+
+/**
+ * A sheet says the same few lists in many cells, and says them all again with every recalculation. A refusal is not kept.
+ * By kind, unit and text: to join these into one key for each cell would take as long as what is computed of it.
+ */
+const parsedAs = { hood: new Map<number, Parsed>(), any: new Map<number, Parsed>() };
+const MOST_PARSED = 500; // of a kind, in a unit
 
 function parseEntries(argument: string, text: string, inch: number, kind: "hood" | "any"): FittingItem[] {
   const entries = text
