@@ -109,7 +109,7 @@ const shared = {
         loader: path.resolve("scripts/onlyUsedMethods.js"),
         options: { declarations: path.resolve("src/core/air/psychrolib.d.ts") },
       },
-      { test: /\.tsx?$/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
+      { test: /\.tsx?$/, loader: path.resolve("scripts/withoutTypes.js") },
     ],
   },
   output: { path: path.resolve("dist"), filename: "[name].js" },

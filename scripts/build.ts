@@ -4,13 +4,15 @@ import { rmSync } from "node:fs";
 import { createRequire } from "node:module";
 import path from "node:path";
 
-/** The pages and functions; then the licences that they came under, and the help. */
+/** The functions, then the help, which computes with them; the pages beside these; last the licences that all came under. */
 export async function build(root: string): Promise<void> {
   rmSync(path.join(root, "dist"), { recursive: true, force: true }); // pieces of an earlier build would stay for ever
   const { resolve } = createRequire(path.join(root, "package.json"));
-  await run(root, [resolve("webpack/bin/webpack.js"), "--stats", "errors-warnings"]);
-  for (const script of ["licences.ts", "help.ts"])
-    await run(root, [resolve("tsx/cli"), path.join(root, "scripts", script)]);
+  const bundle = (name: string): Promise<void> =>
+    run(root, [resolve("webpack/bin/webpack.js"), "--stats", "errors-warnings", "--config-name", name]);
+  const script = (name: string): Promise<void> => run(root, [resolve("tsx/cli"), path.join(root, "scripts", name)]);
+  await Promise.all([bundle("pages"), bundle("functions").then(() => script("help.ts"))]);
+  await script("licences.ts");
 }
 
 async function run(root: string, command: readonly string[]): Promise<void> {

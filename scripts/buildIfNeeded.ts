@@ -11,10 +11,10 @@ export async function buildIfNeeded(root: string, skip: boolean): Promise<void> 
   await build(root);
 }
 
-/** Help is written last, so where its first page is missing the build did not end; the newest file tells when it ran. */
+/** The licences are written last, so where they are missing the build did not end; the newest file tells when it ran. */
 function isFresh(root: string): boolean {
   const dist = path.join(root, "dist");
-  if (!existsSync(path.join(dist, "help", "index.html"))) return false;
+  if (!existsSync(path.join(dist, "licences.txt"))) return false;
   const built = newest(dist);
   return SOURCES.map((name) => path.join(root, name)).every((source) => !existsSync(source) || newest(source) <= built);
 }
