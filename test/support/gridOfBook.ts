@@ -19,6 +19,7 @@ export interface Shows {
   readonly insertColumn: (sheet: string, before: string) => void; // by its letters, as it stands now
   readonly insertRow: (sheet: string, before: number) => void; // rows from 1
   readonly deleteRow: (sheet: string, row: number) => void;
+  readonly deleteCells: (sheet: string, range: string) => void; // those below move up
   readonly clear: (sheet: string, range: string) => void;
   readonly cut: (sheet: string, range: string, to: string) => void;
   readonly copy: (sheet: string, range: string, to: string) => void;
@@ -171,6 +172,10 @@ export function gridOfBook(workbook: Workbook): Shows {
       }),
     deleteRow: (sheet, row) =>
       order("REMOVE_COLUMNS_ROWS", { sheetId: idOf(sheet), sheetName: sheet, dimension: "ROW", elements: [row - 1] }),
+    deleteCells: (sheet, range) => {
+      show(sheet);
+      order("DELETE_CELL", { zone: toZone(range), shiftDimension: "ROW" });
+    },
     clear: (sheet, range) => order("DELETE_CONTENT", { sheetId: idOf(sheet), target: [toZone(range)] }),
     cut: (sheet, range, to) => paste("CUT", sheet, range, to),
     copy: (sheet, range, to) => paste("COPY", sheet, range, to),

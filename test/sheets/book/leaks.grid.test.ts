@@ -82,13 +82,33 @@ test("a gate in two rows, however it is spelled, has no sum: only its owner know
   expect(before[0]).toBeCloseTo(22.7, 9);
 });
 
-test("a reading and a cost in a row that was inserted right below the headings are not skipped without a word", () => {
+test("a reading and a cost in a row that was inserted right below the headings count", () => {
   const shows = shown("IP", "example");
   shows.insertRow("Leaks", 23);
   shows.type("Leaks", "G23", "5");
   expect(shows.value("Leaks", "B10")).toBe(18); // 13 + 5
   log(shows, 23, "new gate", "3", "7", "2");
-  expect(shows.value("Leaks", "D7")).toMatch(/^Not counted: 1 leaks before, 1 after; column J says why\. Plain sum: /);
+  expect(shows.value("Leaks", "D7")).toBe("Plain sum: by the readings, 4 mended gates leak 27.7 cfm less than before."); // 22.7 + 5
+  expect(number(shows, "B9")).toBeCloseTo(48.2, 9); // 46.2 + 2
+  expect(number(shows, "B12")).toBeCloseTo(18 / 27.7, 9);
+});
+
+test("a gate is a run of Flow by its name as the functions compare it, and by no other", () => {
+  const shows = shown("IP", "example");
+  shows.type("Leaks", "A25", "Drum-Sander");
+  shows.type("Leaks", "A24", "band*");
+  expect([shows.value("Leaks", "J45"), shows.value("Leaks", "J44")]).toEqual([
+    "sheet Flow, where the run has this name",
+    "as typed: sheet Flow gives none for this name",
+  ]);
+  expect(shows.value("Leaks", "D44")).toBe(2.8);
+});
+
+test("the cost of the saving is that of the gates that were read again: one bought for and not yet mended has saved nothing", () => {
+  const shows = shown("IP", "example");
+  shows.type("Leaks", "G26", "50");
+  expect(shows.value("Leaks", "B10")).toBe(63); // 13 + 50
+  expect(number(shows, "B12")).toBeCloseTo(13 / 22.7, 9);
 });
 
 describe("the leaks of the invented shed", () => {

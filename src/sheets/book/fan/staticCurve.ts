@@ -3,6 +3,7 @@ import { formula } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { CURVE_HEADER, CURVE_LAST, CURVE_USED } from "../layout";
+import { thisRow } from "../parts/block";
 import { bySystem, formatOf, headingIn } from "../parts/units";
 import { answerCell, answerColumn } from "../parts/answerReferences";
 import { KIND_CELL, KINDS, OUTLET_CELL, OWN, OWN_ANSWER, PRINTED, THROTTLES, USED, USED_CELL } from "./fanLayout";
@@ -17,9 +18,11 @@ function twelveDigits(value: number): string {
   return String(Number(value.toPrecision(12)));
 }
 
+const typed = (letter: string): string => thisRow(letter, CURVE_HEADER, CURVE_LAST);
+
 /** Velocity pressure at the fan's outlet at the airflow of a row, in the unit of the printed pressure. */
-function outletPressure(frame: Frame, row: number): string {
-  const velocity = `(A${row}*${inSI(frame, "airflow")}/(PI()/4*(${OUTLET_CELL}*${inSI(frame, "diameter")})^2))`;
+function outletPressure(frame: Frame): string {
+  const velocity = `(${typed("A")}*${inSI(frame, "airflow")}/(PI()/4*(${OUTLET_CELL}*${inSI(frame, "diameter")})^2))`;
   return `${STANDARD}/2*${velocity}^2/${inSI(frame, "pressure")}`;
 }
 
@@ -50,8 +53,7 @@ export function staticCurve(frame: Frame): SheetCell[] {
   ];
   const rows = Array.from({ length: CURVE_LAST - CURVE_HEADER }, (_, index) => {
     const row = CURVE_HEADER + 1 + index;
-    const typed = `B${row}`;
-    const converted = `IF(${outletKnown},${typed}-${outletPressure(frame, row)},"")`;
+    const converted = `IF(${outletKnown},${typed("B")}-${outletPressure(frame)},"")`;
     const answer = THROTTLES + row - CURVE_HEADER;
     const used = (of: keyof typeof CURVE_USED, quantity: "airflow" | "pressure"): SheetCell => {
       const own = answerCell(OWN_ANSWER, of, answer);
@@ -68,12 +70,17 @@ export function staticCurve(frame: Frame): SheetCell[] {
     return [
       used("airflow", "airflow"),
       used("pressure", "pressure"),
-      formula(`${PRINTED.airflow}${row}`, `=IF(ISBLANK(A${row}),"",A${row})`, "result", {
+      formula(`${PRINTED.airflow}${row}`, `=IF(ISBLANK(${typed("A")}),"",${typed("A")})`, "result", {
         format: formatOf(frame, "airflow"),
       }),
-      formula(`${PRINTED.pressure}${row}`, `=IF(ISBLANK(${typed}),"",IF(${isTotal},${converted},${typed}))`, "result", {
-        format: formatOf(frame, "pressure"),
-      }),
+      formula(
+        `${PRINTED.pressure}${row}`,
+        `=IF(ISBLANK(${typed("B")}),"",IF(${isTotal},${converted},${typed("B")}))`,
+        "result",
+        {
+          format: formatOf(frame, "pressure"),
+        },
+      ),
     ];
   });
   return [...heads, ...rows.flat()];

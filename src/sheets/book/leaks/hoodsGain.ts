@@ -1,5 +1,4 @@
 import { leakGainColumns } from "../../../reference/answerColumns";
-import { AS_SOLVED } from "../../../reference/foundWords";
 import { cellAddress } from "../../address";
 import { text } from "../../cells";
 import type { SheetCell } from "../../workbook";
@@ -9,18 +8,15 @@ import { onceRunsAndCurve } from "../parts/answerReferences";
 import { curveInUse, runsInUse } from "../parts/inUse";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
-import { GAIN_COLUMN, inLog, inWorked, LOG, LOG_LAST } from "./layout";
+import { GAIN_COLUMN, inWorked, LOG, LOG_LAST, SUCTION_HANDED } from "./layout";
 
 /** A reading of 0 is handed on by its word, since a host may send a blank as 0. */
 const reading = (cells: string): string => `IF(${cells}="","",IF(${cells}=0,"still",${cells}))`;
 
-/** As typed; left blank, LEAKGAINS takes what SOLVE has there, and says how much. */
-const suction = `IF(${inLog("D")}="","${AS_SOLVED}",${inLog("D")})`;
-
 /** Each reading taken as the leak of its run, before and after: a leak saved at a gate is not air gained at the hoods. */
 export function hoodsGain(frame: Frame): SheetCell[] {
   const system = `${runsInUse(frame)},${curveInUse(frame)}`;
-  const read = `${inLog("A")},${reading(inWorked("K"))},${reading(inWorked("L"))},${suction}`;
+  const read = `${inWorked("A")},${reading(inWorked("K"))},${reading(inWorked("L"))},${inWorked(SUCTION_HANDED)}`;
   const call = `DUCT.LEAKGAINS(${system},${read},${openRuns(frame)},${frame.name("density")},${frame.name("units")})`;
   return [
     text(

@@ -3,10 +3,22 @@ import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { systemInWords } from "../flow/systemChoice";
 import { FLOW_ANSWER, ofFan } from "../parts/answerReferences";
+import { LOOK } from "../parts/look";
 import { totals } from "../parts/totals";
 import { formatOf, unitOnly, unitWord } from "../parts/units";
 import { gainedInWords } from "./atHoods";
-import { IN_SHORT, inHeadedLog, inLog, inWorked, MEND_NEXT_CELL, NOT_COUNTED, TWICE } from "./layout";
+import {
+  IN_SHORT,
+  inHeadedLog,
+  inLog,
+  inWorked,
+  MEND_NEXT_CELL,
+  NOT_COUNTED,
+  SAVED,
+  TWICE,
+  WORKED,
+  WORKED_LAST,
+} from "./layout";
 import { nextGate } from "./worked";
 
 /** Whether what the log says is still there is what the runs table counts, and if not why. */
@@ -30,9 +42,16 @@ function sumOf(letters: string): string {
 /** How many readings the sums lack, since they are no readings or their gate lacks a name or the other one. */
 const [readBefore, readAfter] = [
   `(COUNTA(${inHeadedLog("E")})-1-COUNT(${inWorked("K")}))`,
-  `(COUNTA(${inHeadedLog("F")})-1-COUNT(${inLog("I")}))`,
+  `(COUNTA(${inHeadedLog("F")})-1-COUNT(${inWorked(SAVED)}))`,
 ];
 const notCounted = `IF(${readBefore}+${readAfter}=0,"","${NOT_COUNTED} "&${readBefore}&" leaks before, "&${readAfter}&" after; column J says why. ")`;
+
+/** What the gates have cost that are read before and after. With both headers, since a row that is inserted right below them belongs to the log. */
+const costOfRead = `SUMIF($${SAVED}$${WORKED}:$${SAVED}$${WORKED_LAST},">-1000000",${inHeadedLog("G")})`;
+
+/** Cells that are inserted or deleted without their rows move some columns of all that stands below, and not the others. */
+const isTorn = `ROW($A$${WORKED})<>ROW($K$${WORKED})`;
+const tornSaid = `${LOOK} cells of the log were inserted or deleted without their rows: undo that`;
 
 const hasTwice = `SUMPRODUCT(1*(LEFT(${inLog("J")},${TWICE.length})="${TWICE}"))>0`;
 
@@ -41,8 +60,9 @@ export function inShort(frame: Frame): SheetCell[] {
   const flow = unitOnly(frame, "airflow");
   const leak = formatOf(frame, "leak");
   const unit = unitWord(frame, "airflow");
-  const [saved, before] = [inLog("I"), inWorked("K")];
-  const any = (range: string, code: string): string => `=IF(COUNT(${range})=0,"",IF(${hasTwice},"see J",${code}))`;
+  const [saved, before] = [inWorked(SAVED), inWorked("K")];
+  const any = (range: string, code: string): string =>
+    `=IF(${isTorn},"see D${IN_SHORT + 1}",IF(COUNT(${range})=0,"",IF(${hasTwice},"see J",${code})))`;
   // of a mended gate what is left is the reading after; of the others, the one before
   const left = `SUM(${before})-SUM(${saved})`;
   const against = `COUNTIF(${saved},"<0")`;
@@ -50,7 +70,7 @@ export function inShort(frame: Frame): SheetCell[] {
     text(`A${IN_SHORT}`, "In short", "section"),
     formula(`D${IN_SHORT}`, `=${systemInWords(frame)}`, "note"),
     text(`A${IN_SHORT + 1}`, "Mend next", "label"),
-    formula(MEND_NEXT_CELL, nextGate, "total"),
+    formula(MEND_NEXT_CELL, `=IF(${isTorn},"see ${frame.sheet("leaks")} D${IN_SHORT + 1}",${nextGate})`, "total"),
     ...totals(`A${IN_SHORT + 2}`, 1, [
       { label: "Saved, plain sum", code: any(saved, `SUM(${saved})`), format: leak, unit: flow },
       { label: "Leaks still there", code: any(before, left), format: leak, unit: flow },
@@ -58,14 +78,14 @@ export function inShort(frame: Frame): SheetCell[] {
       { label: "Time so far", code: sumOf("H"), format: "0", unit: '="min"' },
       {
         label: "Cost of the saving",
-        code: `=IF(COUNT(${saved},${inHeadedLog("G")})<2,"",IF(${hasTwice},"see J",IF(SUM(${saved})<=0,"nothing saved",IF(ISNUMBER(${COST_CELL}),${COST_CELL}/SUM(${saved}),${COST_CELL}))))`,
+        code: `=IF(${isTorn},"see D${IN_SHORT + 1}",IF(COUNT(${saved},${inHeadedLog("G")})<2,"",IF(${hasTwice},"see J",IF(SUM(${saved})<=0,"nothing saved",IF(ISNUMBER(${COST_CELL}),${costOfRead}/SUM(${saved}),${COST_CELL})))))`,
         format: "0.00",
         unit: `=IF(ISNUMBER(B${IN_SHORT + 6}),"per "&${unit},"")`, // its words run over
       },
     ]),
     formula(
       `D${IN_SHORT + 1}`,
-      `=TRIM(${notCounted}&IF(OR(COUNT(${saved})=0,${hasTwice}),"","Plain sum: by the readings, "&COUNT(${saved})&" mended gates leak "&ROUND(SUM(${saved}),1)&" "&${unit}&" less than before."))`,
+      `=IF(${isTorn},"${tornSaid}",TRIM(${notCounted}&IF(OR(COUNT(${saved})=0,${hasTwice}),"","Plain sum: by the readings, "&COUNT(${saved})&" mended gates leak "&ROUND(SUM(${saved}),1)&" "&${unit}&" less than before.")))`,
       "total",
     ),
     formula(

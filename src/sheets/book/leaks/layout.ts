@@ -4,7 +4,7 @@ import { columnLetters } from "../../address";
 import type { Frame } from "../frame";
 import { FLOW_HEADER, FLOW_LAST } from "../layout";
 import { answerColumn, answerLetters, FLOW_ANSWER } from "../parts/answerReferences";
-import { inRows } from "../parts/block";
+import { inRows, thisRow } from "../parts/block";
 
 /**
  * Where things stand on the sheet of leaks: what it comes to, the meter, the log, what follows from the log gate by gate
@@ -35,7 +35,10 @@ export const LOG_LAST = LOG + 16;
 
 export const WORKED = LOG_LAST + 4; // row of the header
 export const WORKED_FIRST = WORKED + 1;
-const WORKED_LAST = WORKED + LOG_LAST - LOG;
+export const WORKED_LAST = WORKED + LOG_LAST - LOG;
+export const SAVED = "AA"; // of what is worked out, as the two below
+export const SUCTION_HANDED = "AB";
+export const FLOW_PLACE = "AC"; // the place of its run in SOLVE's answer
 export const UNIT_LEAK_CELL = `$Z$${WORKED_FIRST}`; // what an opening of 1 lets through at a suction of 1
 export const WORKED_NOTES = WORKED_LAST + 1;
 
@@ -49,6 +52,11 @@ export const GAINED = columnLetters(GAIN_COLUMN + placeOfColumn(leakGainColumns,
 
 /** The row of "worked out" that belongs to a row of the log. */
 export const workedRow = (logRow: number): number => logRow + WORKED - LOG;
+
+/** What stands in the log in the row of the formula, which is one of the log or of what follows from it. */
+export const logged = (letters: string, header: number = LOG): string => thisRow(letters, LOG, LOG_LAST, header);
+/** What follows from the row of the log in which the formula stands. */
+export const workedOf = (letter: string): string => thisRow(letter, WORKED, WORKED_LAST, LOG);
 
 export const inLog = (letters: string): string => inRows(letters, LOG_FIRST, LOG_LAST);
 /** With the header: a row that is inserted right below it belongs to the log, too. */

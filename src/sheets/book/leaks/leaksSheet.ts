@@ -1,5 +1,6 @@
 import { text } from "../../cells";
 import type { SheetOf } from "../frame";
+import { LOOK } from "../parts/look";
 import { printing } from "../parts/printing";
 import { sheetHead } from "../parts/sheetHead";
 import { tableEnd } from "../parts/tableEnd";
@@ -17,7 +18,31 @@ export { emptyLeaks, exampleLeaks, type LeaksContents } from "./contents";
 /** The leaks of the gates before and after mending, what that saved, and which to mend next. */
 export const leaksSheet: SheetOf<LeaksContents> = (frame, { invented, head, repeats, gates }) => ({
   name: frame.sheet("leaks"),
-  columns: [22, 9, 18, 9, 9, 9, 8.5, 8, 9, 66, 11, 11, 11, 11, 11, 15, ...new Array<number>(7).fill(11), 12, 11, 13],
+  columns: [
+    22,
+    9,
+    18,
+    9,
+    9,
+    9,
+    8.5,
+    8,
+    9,
+    66,
+    11,
+    11,
+    11,
+    11,
+    11,
+    15,
+    ...new Array<number>(7).fill(11),
+    12,
+    11,
+    13,
+    11,
+    11,
+    9,
+  ],
   tallRows: [
     { row: LOG, lines: 4 },
     { row: WORKED, lines: 4 },
@@ -43,6 +68,7 @@ export const leaksSheet: SheetOf<LeaksContents> = (frame, { invented, head, repe
   lists: [conditionList],
   flags: [
     { range: `D${IN_SHORT + 1}`, containsText: NOT_COUNTED, style: "flag" },
+    { range: `D${IN_SHORT + 1}`, containsText: LOOK, style: "flag" },
     { range: `B${IN_SHORT + 2}:B${IN_SHORT + 6}`, containsText: "see ", style: "flag" },
     { range: inLog("J"), containsText: "measure again", style: "flag" },
     { range: inLog("J"), containsText: "check it", style: "flag" },

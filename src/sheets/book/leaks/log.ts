@@ -10,7 +10,20 @@ import type { Frame } from "../frame";
 import { formatOf, headingIn, unitWord } from "../parts/units";
 import type { LoggedGate } from "./contents";
 import { plainName } from "../parts/byName";
-import { GAINED, HEAD_CELL, inLog, LOG, LOG_FIRST, LOG_LAST, MOST_CELL, REPEATS, TWICE, workedRow } from "./layout";
+import {
+  GAINED,
+  HEAD_CELL,
+  inLog,
+  LOG,
+  LOG_FIRST,
+  LOG_LAST,
+  logged,
+  MOST_CELL,
+  REPEATS,
+  SAVED,
+  TWICE,
+  workedOf,
+} from "./layout";
 
 const GATE_NOTE = "The name of its run, where it has one: then the suction is taken from there.";
 const CONDITION_NOTE = "How the gate was found: a name from the table gates. Only the estimate below uses it.";
@@ -18,6 +31,8 @@ const SUCTION_NOTE =
   "Static suction in the duct at the gate while measuring, above 0. Blank: what the sheet Flow has where the run has this name.";
 const AFTER_NOTE = "Blank until it is mended and measured again. 0 is a reading: nothing measurable.";
 const SAVED_NOTE = `Before less after. A negative one stays in the sum: it is no saving, and says that something is wrong. What the open hoods gain of it stands in column ${GAINED}.`;
+
+const GATES = LOG_LAST - LOG;
 
 export const conditionList: ChoiceList = {
   range: inLog("C"),
@@ -49,7 +64,6 @@ export function leakLog(frame: Frame, gates: readonly LoggedGate[]): SheetCell[]
   const leak = { format: formatOf(frame, "leak") };
   for (let at = LOG_FIRST; at <= LOG_LAST; at++) {
     const gate = gates[at - LOG_FIRST];
-    const [before, after] = [`K${workedRow(at)}`, `L${workedRow(at)}`];
     cells.push(
       input(`A${at}`, gate?.gate ?? null),
       input(`B${at}`, gate?.diameter ?? null),
@@ -60,7 +74,7 @@ export function leakLog(frame: Frame, gates: readonly LoggedGate[]): SheetCell[]
       input(`F${at}`, gate?.after ?? null),
       input(`G${at}`, gate?.cost ?? null),
       input(`H${at}`, gate?.minutes ?? null),
-      formula(`I${at}`, `=IF(COUNT(${before}:${after})<2,"",${before}-${after})`, "total", leak),
+      formula(`I${at}`, `=IFERROR(${workedOf(SAVED)},"")`, "total", leak),
       formula(`J${at}`, `=${verdict(frame, at)}`),
     );
   }
@@ -69,33 +83,35 @@ export function leakLog(frame: Frame, gates: readonly LoggedGate[]): SheetCell[]
 
 /** What the two readings of a gate say, in words; the first thing that is wrong is said first. */
 function verdict(frame: Frame, at: number): string {
-  const worked = workedRow(at);
-  const [before, after, saved, chance, order] = [`E${at}`, `F${at}`, `I${at}`, `S${worked}`, `B${worked}`];
+  const [name, before, after] = (["A", "E", "F"] as const).map((letter) => logged(letter)) as [string, string, string];
+  const [estimate, order, chance, needed] = (["C", "B", "S", "T"] as const).map(workedOf) as [string, string, string, string]; // prettier-ignore
+  const saved = `I${at}`;
   const said = (airflow: string): string => `ROUND(${airflow},1)&" "&${unitWord(frame, "airflow")}`;
   const cases: readonly (readonly [when: string, says: string])[] = [
-    [`AND(A${at}="",COUNTA(B${at}:H${at})=0)`, '""'],
-    [`A${at}=""`, '"give the gate a name"'],
+    [`AND(${name}="",COUNTA(${logged("B:H")})=0)`, '""'],
+    [`${name}=""`, '"give the gate a name"'],
+    [`ROW()-ROW($A$${LOG})>${GATES}`, `"not counted: the log has room for ${GATES} gates"`],
     // mended twice, or the same reading entered again: only its owner knows, and the sums would count each row
     [
-      `SUMPRODUCT(1*(${plainName(inLog("A"))}=${plainName(`A${at}`)}))>1`,
+      `SUMPRODUCT(1*(${plainName(inLog("A"))}=${plainName(name)}))>1`,
       `"${TWICE}. Keep one, with its first reading before and its last after"`,
     ],
     [`${before}=""`, '"measure its leak first"'],
     ...wrong("the leak before", before),
-    ...slip(`C${worked}`, before),
+    ...slip(estimate, before),
     [
       `AND(${after}="",${order}="")`,
-      `IF(R${worked}="","type the meter's head in ${HEAD_CELL.replaceAll("$", "")}","no more than the meter's error: leave it")`,
+      `IF(${workedOf("R")}="","type the meter's head in ${HEAD_CELL.replaceAll("$", "")}","no more than the meter's error: leave it")`,
     ],
     [`${after}=""`, `IF(${order}=1,"mend this one next","not mended: number "&${order}&" in turn")`],
     ...wrong("the leak after", after),
     [`${after}>${before}`, `"after is above before by "&${said(`-${saved}`)}&": measure again"`],
     [`${chance}=""`, `"no verdict: read one leak again and again in row ${REPEATS}"`],
-    [`COUNT(${chance})=0`, `"no verdict: see row ${worked}"`],
+    [`COUNT(${chance})=0`, `"no verdict: see row "&ROW(${workedOf("S")})`],
     [`${saved}>${chance}`, `"mended: more than the ± "&${said(chance)}&" of chance"`],
-    [`COUNT(T${worked})=0`, `"no difference"`],
+    [`COUNT(${needed})=0`, `"no difference"`],
   ];
-  const rest = `"too small to tell within ± "&${said(chance)}&": "&T${worked}&" readings each would"`;
+  const rest = `"too small to tell within ± "&${said(chance)}&": "&${needed}&" readings each would"`;
   return cases.reduceRight((otherwise, [when, says]) => `IF(${when},${says},${otherwise})`, rest);
 }
 

@@ -4,12 +4,15 @@ import type { Frame } from "../frame";
 import { blockOf } from "../parts/block";
 import { bySystem, formatOf, headingIn, unitWord } from "../parts/units";
 import {
+  FLOW_PLACE,
   HEAD_CELL,
   inLog,
   inWorked,
   LOG_FIRST,
   LOG_LAST,
   METER,
+  SAVED,
+  SUCTION_HANDED,
   UNIT_LEAK_CELL,
   WORKED,
   WORKED_NOTES,
@@ -56,7 +59,7 @@ export function workedOut(frame: Frame): SheetCell[] {
     text(`A${WORKED - 2}`, "The same gates, worked out", "section"),
     text(
       `A${WORKED - 1}`,
-      `Columns K to Z, at the right, hold the meter's error and what the functions are handed.`,
+      `Columns K to ${FLOW_PLACE}, at the right, hold the meter's error and what the functions are handed.`,
       "note",
     ),
     ...headers(frame),
@@ -71,7 +74,7 @@ export function workedOut(frame: Frame): SheetCell[] {
       `S: ${differenceCall}, grown with the larger reading`,
     ].map((words, index) => text(`A${WORKED_NOTES + index}`, words, "note")),
   ];
-  for (let at = LOG_FIRST; at <= LOG_LAST; at++) cells.push(...workedGate(frame, at, workedRow(at)));
+  for (let at = LOG_FIRST; at <= LOG_LAST; at++) cells.push(...workedGate(frame, workedRow(at)));
   return cells;
 }
 
@@ -121,8 +124,11 @@ function headers(frame: Frame): SheetCell[] {
       `="1 "&${bySystem(frame, '"in²"', '"mm²"')}&" leaks at a suction of 1 ("&${unitWord(frame, "airflow")}&")"`,
       "numberHeader",
     ),
+    measured(SAVED, "Saved", "airflow"),
+    measured(SUCTION_HANDED, "Handed on, suction", "pressure"),
+    named(FLOW_PLACE, "Its place on Flow"),
   ];
 }
 
 /** The name of the gate to mend next, in words where there is none. */
-export const nextGate = `=IF(COUNT(${inWorked("B")})=0,IF(COUNT(${inWorked("K")})=0,"no leak logged yet",IF(COUNT(${inWorked("R")})=0,"see B${METER + 1} to B${METER + 3}","none left")),INDEX(${inLog("A")},MATCH(1,${inWorked("B")},0)))`;
+export const nextGate = `IF(COUNT(${inWorked("B")})=0,IF(COUNT(${inWorked("K")})=0,"no leak logged yet",IF(COUNT(${inWorked("R")})=0,"see B${METER + 1} to B${METER + 3}","none left")),INDEX(${inLog("A")},MATCH(1,${inWorked("B")},0)))`;

@@ -1,33 +1,41 @@
+import { AS_SOLVED } from "../../../reference/foundWords";
 import { formula } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
+import { plainName } from "../parts/byName";
 import { formatOf } from "../parts/units";
 import {
   CHANCE_CELL,
+  FLOW_PLACE,
   flowColumn,
+  inHeadedLog,
   inWorked,
+  logged,
   MOST_CELL,
   REPEATS_MEAN,
   REPEATS_TYPED,
+  SAVED,
+  SUCTION_HANDED,
   UNIT_LEAK_CELL,
+  WORKED,
   WORKED_FIRST,
 } from "./layout";
 import { headArea, hours } from "./meter";
 
 /** The row of one gate; what the functions answer over whole columns is not written here. */
-export function workedGate(frame: Frame, log: number, at: number): SheetCell[] {
+export function workedGate(frame: Frame, at: number): SheetCell[] {
   const leak = { format: formatOf(frame, "leak") };
   const pressure = { format: formatOf(frame, "pressure") };
   const cell = (letter: string, code: string, extra: { format?: string } = {}): SheetCell =>
     formula(`${letter}${at}`, `=${code}`, "result", extra);
   const area = { format: frame.units === "SI" ? "#,##0" : "0.00" };
-  const { typed, other, told } = suctions(frame, log, at);
+  const { typed, other, told } = suctions(frame, at);
   const elsewhere = (leakage: string, read: string, there: string): string =>
     `IF(OR(COUNT(${leakage}${at})=0,COUNT(${read}${at})=0,COUNT(${there}${at})=0),"",IF(${there}${at}<0,"",${leakage}${at}*SQRT(${there}${at}/${read}${at})))`;
   const opening = (leakage: string, read: string): string =>
     `IF(OR(COUNT(${leakage}${at})=0,COUNT(${read}${at})=0),"",${leakage}${at}/(${UNIT_LEAK_CELL}*SQRT(${read}${at})))`;
   return [
-    cell("A", `A${log}&""`),
+    cell("A", `IF(ROW()-ROW($A$${WORKED})>=ROWS(${inHeadedLog("A")}),"",${of("A")}&"")`),
     cell("B", order(at), { format: "0" }),
     cell("C", `IF(OR(COUNT(W${at})=0,COUNT(Y${at})=0),"",Y${at}*SQRT(W${at}))`, leak),
     cell("D", other, pressure),
@@ -35,47 +43,62 @@ export function workedGate(frame: Frame, log: number, at: number): SheetCell[] {
     cell("F", elsewhere("L", "N", "P"), leak),
     cell("G", opening("K", "M"), area),
     cell("H", opening("L", "N"), area),
-    cell("I", paid(log, at), { format: "0.00" }),
+    cell("I", paid(at), { format: "0.00" }),
     cell("J", `IF(ISERROR(Y${at}),${UNKNOWN_CONDITION},${told})`),
-    cell("K", sound(log, "E"), leak),
-    cell("L", sound(log, "F"), leak),
+    cell("K", sound(at, "E"), leak),
+    cell("L", sound(at, "F"), leak),
     cell("M", `IF(K${at}="","",${typed})`, pressure),
     cell("N", `IF(L${at}="","",${typed})`, pressure),
     cell("O", `IF(OR(K${at}="",${typed}=""),"",D${at})`, pressure),
     cell("P", `IF(OR(L${at}="",${typed}=""),"",D${at})`, pressure),
     cell("Q", speed(frame, `K${at}`), { format: formatOf(frame, "velocity") }),
     cell("S", chance(at), leak),
-    cell("T", needed(log, at), { format: "0" }),
-    cell("U", `IF(COUNT(V${at})=0,"",C${log}&"")`),
-    cell("V", `IF(OR(C${log}="",COUNT(B${log})=0),"",IF(B${log}>0,B${log},""))`),
+    cell("T", needed(at), { format: "0" }),
+    cell("U", `IF(COUNT(V${at})=0,"",${of("C")}&"")`),
+    cell("V", `IF(IFERROR(${of("C")}="",TRUE),"",IF(COUNT(${of("B")})=0,"",IF(${of("B")}>0,${of("B")},"")))`),
     cell("W", `IF(COUNT(V${at})=0,"",${typed})`, pressure),
-    cell("X", waits(log, at), leak),
+    cell("X", waits(at), leak),
+    cell(SAVED, `IF(COUNT(K${at}:L${at})<2,"",K${at}-L${at})`, leak),
+    cell(SUCTION_HANDED, `IF(A${at}="","",IF(${of("D")}="","${AS_SOLVED}",${of("D")}))`, pressure),
+    cell(FLOW_PLACE, flowPlace(frame, at), { format: "0" }),
   ];
 }
 
 const UNKNOWN_CONDITION = '"check it: the condition is no name of the table gates, so there is no estimate"';
 
+/** What stands in the log. */
+const of = (letter: string): string => logged(letter, WORKED);
+
 /** A reading as the functions may have it: a number, at least 0, within what the meter reads, of a gate with a name. */
-function sound(log: number, letter: "E" | "F"): string {
-  const reading = `${letter}${log}`;
+function sound(at: number, letter: "E" | "F"): string {
+  const reading = of(letter);
   const beyond = `AND(COUNT(${MOST_CELL})=1,${reading}>${MOST_CELL})`;
-  return `IF(OR(A${log}="",COUNT(${reading})=0),"",IF(OR(${reading}<0,${beyond}),"",${reading}))`;
+  return `IF(A${at}="","",IF(COUNT(${reading})=0,"",IF(OR(${reading}<0,${beyond}),"",${reading})))`;
+}
+
+/** By the name as the functions compare it. */
+function flowPlace(frame: Frame, at: number): string {
+  const runs = flowColumn(frame, "run");
+  const first = runs.replace(/:.*/, "");
+  return `IF(A${at}="","",SUMPRODUCT((${plainName(runs)}=${plainName(`A${at}`)})*(ROW(${runs})-ROW(${first})+1)))`;
 }
 
 /** The suction as typed or, left blank, as SOLVE has it; the one to compare at, and where that comes from. SOLVE's is taken where it has a run of that name. */
-function suctions(frame: Frame, log: number, at: number) {
-  const place = `MATCH(A${log}&"",${flowColumn(frame, "run")},0)`;
-  const solved = `INDEX(${flowColumn(frame, "staticSuction")},${place})`;
-  const ofFlow = `IF(D${log}="",IF(ISNUMBER(${solved}),IF(${solved}>0,${solved},""),""),"")`;
-  const typed = `IF(COUNT(D${log})=0,${ofFlow},IF(D${log}>0,D${log},""))`;
+function suctions(frame: Frame, at: number) {
+  const suction = of("D");
+  const hasRun = `COUNTIF(${FLOW_PLACE}${at},">0")=1`;
+  const solved = `IF(${hasRun},INDEX(${flowColumn(frame, "staticSuction")},${FLOW_PLACE}${at}),"")`;
+  const ofFlow = `IF(${suction}="",IF(ISNUMBER(${solved}),IF(${solved}>0,${solved},""),""),"")`;
+  const typed = `IF(COUNT(${suction})=0,${ofFlow},IF(${suction}>0,${suction},""))`;
   const flow = frame.sheet("flow");
-  const missing = `IF(D${log}="","type the suction in D${log}","check it: the suction must be a number above 0")`;
+  const cell = `"D"&ROW(${suction})`;
+  const missing = `IF(${suction}="","type the suction in "&${cell},"check it: the suction must be a number above 0")`;
   const blown = `"sheet ${flow} has no suction there now: air is blown out of this run"`;
-  const from = `IF(ISNUMBER(${solved}),IF(D${log}="","sheet ${flow}, as in column D left blank","sheet ${flow}, where the run has this name"),"as typed: sheet ${flow} gives none for this name")`;
+  const from = `IF(ISNUMBER(${solved}),IF(${suction}="","sheet ${flow}, as in column D left blank","sheet ${flow}, where the run has this name"),"as typed: sheet ${flow} gives none for this name")`;
   return {
     typed,
-    other: `IF(A${log}="","",IF(ISNUMBER(${solved}),${solved},${typed}))`,
-    told: `IF(OR(A${log}="",COUNT(K${at})=0),"",IF(${typed}="",${missing},IF(D${at}<0,${blown},${from})))`,
+    other: `IF(A${at}="","",IF(ISNUMBER(${solved}),${solved},${typed}))`,
+    told: `IF(A${at}="","",IF(COUNT(K${at})=0,"",IF(${typed}="",${missing},IF(D${at}<0,${blown},${from}))))`,
   };
 }
 
@@ -90,16 +113,16 @@ const chance = (at: number): string =>
   `IF(OR(COUNT(K${at}:L${at})<2,COUNT(${CHANCE_CELL})=0),"",${CHANCE_CELL}*${growth(at)})`;
 
 /** DIFFERENCE's readings needed of a change that was meant to go one way: 2 (1.6449 + 0.8416)² s² / change² + 1.6449² / 4. */
-const needed = (log: number, at: number): string =>
-  `IF(OR(COUNT(S${at})=0,COUNT(I${log})=0),"",IF(OR(I${log}<=0,I${log}>S${at}),"",MAX(2,ROUNDUP(12.3651*(STDEV(${REPEATS_TYPED})*${growth(at)}/I${log})^2+0.6764,0))))`;
+const needed = (at: number): string =>
+  `IF(OR(COUNT(S${at})=0,COUNT(${SAVED}${at})=0),"",IF(OR(${SAVED}${at}<=0,${SAVED}${at}>S${at}),"",MAX(2,ROUNDUP(12.3651*(STDEV(${REPEATS_TYPED})*${growth(at)}/${SAVED}${at})^2+0.6764,0))))`;
 
 /** What mending took for each unit of airflow saved, where more was saved than by chance. */
-const paid = (log: number, at: number): string =>
-  `IF(OR(COUNT(G${log})=0,COUNT(S${at})=0,COUNT(I${log})=0),"",IF(I${log}>S${at},G${log}/I${log},""))`;
+const paid = (at: number): string =>
+  `IF(OR(COUNT(S${at})=0,COUNT(${SAVED}${at})=0),"",IF(COUNT(${of("G")})=0,"",IF(${SAVED}${at}>S${at},${of("G")}/${SAVED}${at},"")))`;
 
 /** The leak of a gate that is worth mending; rounded, so that COUNTIF compares what it prints. */
-const waits = (log: number, at: number): string =>
-  `IF(OR(COUNT(K${at})=0,F${log}<>"",COUNT(R${at})=0),"",IF(K${at}<=R${at},"",ROUND(IF(COUNT(E${at})=1,E${at},K${at}),4)))`;
+const waits = (at: number): string =>
+  `IF(OR(COUNT(K${at})=0,COUNT(R${at})=0),"",IF(${of("F")}<>"","",IF(K${at}<=R${at},"",ROUND(IF(COUNT(E${at})=1,E${at},K${at}),4))))`;
 
 /** The place among those that wait, the largest leak first and the upper row before its equal. */
 const order = (at: number): string =>

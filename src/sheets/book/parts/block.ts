@@ -23,3 +23,10 @@ export function inRows(letters: string, first: number, last: number): string {
   const [from, to = from] = letters.split(":");
   return `$${from!}$${first}:$${to!}$${last}`;
 }
+
+/**
+ * What stands in a table in the formula's own row; or, where that row belongs to another header, in the row of the same place. A formula
+ * that names the cell itself follows it when somebody cuts and pastes it: the entry then counts in its old row, too.
+ */
+export const thisRow = (letters: string, header: number, last: number, own = header): string =>
+  `INDEX(${inRows(letters, header, last)},ROW()-ROW($A$${own})+1${letters.includes(":") ? ",0" : ""})`;

@@ -1,7 +1,7 @@
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { blockOf } from "../parts/block";
+import { blockOf, thisRow } from "../parts/block";
 import { formatOf } from "../parts/units";
 import { bySystem, headingIn, unitWord } from "../parts/units";
 import type { AreaReading } from "./contents";
@@ -35,11 +35,14 @@ export function areas(frame: Frame, readings: readonly AreaReading[]): SheetCell
       input(`B${at}`, reading?.diameter ?? null),
       input(`C${at}`, reading?.entered ?? null),
       input(`D${at}`, reading?.shown ?? null, { format: formatOf(frame, "airflow") }),
-      formula(`F${at}`, `=IF(COUNT(N${at})=0,"",C${at}/N${at})`, "result", { format: "0.00" }),
+      formula(`F${at}`, `=IF(COUNT(N${at})=0,"",${typed("C")}/N${at})`, "result", { format: "0.00" }),
       formula(`H${at}`, `=${check(frame, at)}`, "total"),
-      formula(`K${at}`, `=IF(COUNT(B${at})=0,"",IF(AND(B${at}>0,B${at}<=${widest(frame)}),B${at},""))`),
-      formula(`L${at}`, `=IF(COUNT(N${at})=0,"",D${at})`),
-      formula(`M${at}`, `=IF(COUNT(N${at})=0,"",C${at})`),
+      formula(
+        `K${at}`,
+        `=IF(COUNT(${typed("B")})=0,"",IF(AND(${typed("B")}>0,${typed("B")}<=${widest(frame)}),${typed("B")},""))`,
+      ),
+      formula(`L${at}`, `=IF(COUNT(N${at})=0,"",${typed("D")})`),
+      formula(`M${at}`, `=IF(COUNT(N${at})=0,"",${typed("C")})`),
       formula(`N${at}`, `=IF(${soundRow(frame, at)},E${at},"")`, "result", { format: area }),
     );
   }
@@ -64,14 +67,16 @@ function headers(frame: Frame): SheetCell[] {
   ];
 }
 
+const typed = (letters: string): string => thisRow(letters, AREAS, AREAS_LAST);
+
 /** The widest duct that the functions take: 20 m. */
 export const widest = (frame: Frame): string => bySystem(frame, "787", "20000");
 
 /** What no meter shows: 60 m/s through the area that was entered, more than any dust duct carries. A house judgement. */
-const most = (frame: Frame, at: number): string => `C${at}*${bySystem(frame, "11811", "216000")}`;
+const most = (frame: Frame): string => `${typed("C")}*${bySystem(frame, "11811", "216000")}`;
 
 const soundRow = (frame: Frame, at: number): string =>
-  `IF(OR(COUNT(C${at}:D${at})<2,COUNT(E${at})=0),FALSE,AND(C${at}>0,D${at}>=0,D${at}<=${most(frame, at)}))`;
+  `IF(OR(COUNT(${typed("C:D")})<2,COUNT(E${at})=0),FALSE,AND(${typed("C")}>0,${typed("D")}>=0,${typed("D")}<=${most(frame)}))`;
 
 /** Entered beside true area in words; a tenth is more than any honest measuring of a diameter is off. */
 function check(frame: Frame, at: number): string {
@@ -83,15 +88,15 @@ function check(frame: Frame, at: number): string {
   const small = `IF(${factor}<=0.5,ROUND(1/${factor},1)&" times too small"&${decimal},ROUND(100*(1-${factor}),0)&" % too small")`;
   const slip = `"slip: the area entered is "&IF(${factor}>1,${large},${small})`;
   const cases: readonly (readonly [string, string])[] = [
-    [`COUNTA(B${at}:D${at})=0`, '""'],
-    [`COUNTA(B${at}:D${at})<3`, '"type the duct, the area in the meter and what it showed"'],
-    [`COUNT(B${at}:D${at})<3`, '"check it: these three must be numbers"'],
-    [`B${at}<=0`, '"check it: the duct must be above 0"'],
+    [`COUNTA(${typed("B:D")})=0`, '""'],
+    [`COUNTA(${typed("B:D")})<3`, '"type the duct, the area in the meter and what it showed"'],
+    [`COUNT(${typed("B:D")})<3`, '"check it: these three must be numbers"'],
+    [`${typed("B")}<=0`, '"check it: the duct must be above 0"'],
     [`COUNT(K${at})=0`, `"check it: the duct must be at most "&${widest(frame)}&" "&${unitWord(frame, "diameter")}`],
-    [`C${at}<=0`, '"check it: the area entered must be above 0"'],
-    [`D${at}<0`, '"check it: a reading cannot be below 0"'],
+    [`${typed("C")}<=0`, '"check it: the area entered must be above 0"'],
+    [`${typed("D")}<0`, '"check it: a reading cannot be below 0"'],
     [
-      `D${at}>${most(frame, at)}`,
+      `${typed("D")}>${most(frame)}`,
       `"check it: through the area entered this is above "&${bySystem(frame, '"11811 fpm"', '"60 m/s"')}&", more than a meter reads"`,
     ],
     [`COUNT(${factor})=0`, '""'],

@@ -1,7 +1,7 @@
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { inRows } from "../parts/block";
+import { inRows, thisRow } from "../parts/block";
 import { headingIn, unitWord } from "../parts/units";
 import type { FilterLog } from "./contents";
 import { CLEAN_AT_CELL, FILTER, FILTER_LAST, FILTER_LOG, FILTER_SAYS, plain, RATED_CELL, STRAYS_CELL } from "./layout";
@@ -10,6 +10,7 @@ import { CLEAN_AT_CELL, FILTER, FILTER_LAST, FILTER_LOG, FILTER_SAYS, plain, RAT
 const USUAL_STRAY = 2.1;
 
 const column = (letters: string): string => inRows(letters, FILTER_LOG + 1, FILTER_LAST);
+const inThisRow = (letters: string): string => thisRow(letters, FILTER_LOG, FILTER_LAST);
 const [N, X, Y] = [`COUNT(${column("K")})`, `SUM(${column("K")})`, `SUM(${column("L")})`];
 const SXX = `(SUM(${column("N")})-${X}^2/${N})`;
 const SLOPE = `$K$${FILTER + 2}`; // a month, of the logarithm
@@ -24,8 +25,8 @@ const isWithin = (cell: string, limits: string): string => `IF(ISNUMBER(${cell})
 const ratedIsSound = isWithin(RATED_CELL, `${RATED_CELL}>0`);
 
 /** A word beside a row that the line does not count. */
-function rowCheck(row: number): string {
-  const [month, typed, drawn] = [`$A${row}`, `$A${row}:$C${row}`, `$B${row}:$C${row}`];
+function rowCheck(): string {
+  const [month, typed, drawn] = (["A", "A:C", "B:C"] as const).map(inThisRow) as [string, string, string];
   const cases: readonly (readonly [string, string])[] = [
     [`COUNTA(${typed})=0`, '""'],
     [`COUNT(${typed})<COUNTA(${typed})`, '"check it: month, drop and airflow must be numbers"'],
@@ -68,16 +69,16 @@ export function filterLog(frame: Frame, given: FilterLog | null): SheetCell[] {
   const rows = Array.from({ length: FILTER_LAST - FILTER_LOG }, (_, index): SheetCell[] => {
     const row = FILTER_LOG + 1 + index;
     const typed = given?.rows[index];
-    const loss = `$B${row}*${RATED_CELL}/$C${row}`;
+    const loss = `${inThisRow("B")}*${RATED_CELL}/${inThisRow("C")}`;
     const known = (code: string): string => `=IF(ISNUMBER($D${row}),${code},"")`;
     return [
       ...["A", "B", "C"].map((letter, place) => input(`${letter}${row}`, typed?.[place] ?? null)),
-      formula(`D${row}`, `=IF(OR($E${row}<>"",COUNT($A${row}:$C${row})<3),"",${loss})`, "result", { format: frame.units === "SI" ? "#,##0" : "0.00" }), // prettier-ignore
-      formula(`E${row}`, `=${rowCheck(row)}`, "total"),
-      formula(`K${row}`, known(`$A${row}`), "unit"),
+      formula(`D${row}`, `=IF(OR($E${row}<>"",COUNT(${inThisRow("A:C")})<3),"",${loss})`, "result", { format: frame.units === "SI" ? "#,##0" : "0.00" }), // prettier-ignore
+      formula(`E${row}`, `=${rowCheck()}`, "total"),
+      formula(`K${row}`, known(inThisRow("A")), "unit"),
       formula(`L${row}`, known(`LN($D${row})`), "unit"),
-      formula(`M${row}`, known(`$A${row}*LN($D${row})`), "unit"),
-      formula(`N${row}`, known(`$A${row}^2`), "unit"),
+      formula(`M${row}`, known(`${inThisRow("A")}*LN($D${row})`), "unit"),
+      formula(`N${row}`, known(`${inThisRow("A")}^2`), "unit"),
     ];
   });
   const percent = (code: string): string => `ROUND(100*${code},1)`;

@@ -1,7 +1,7 @@
 import { formula, input, text } from "../../cells";
 import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { blockOf } from "../parts/block";
+import { blockOf, thisRow } from "../parts/block";
 import { bySystem, headingIn, unitOnly, unitWord } from "../parts/units";
 import { readingOf } from "../parts/zeros";
 import { widest } from "./areas";
@@ -75,12 +75,14 @@ export function traverse(frame: Frame, given: TraverseReadings | null): SheetCel
       input(`B${at}`, pair?.[0] ?? null, { format }),
       input(`C${at}`, pair?.[1] ?? null, { format }),
       formula(`D${at}`, `=${pointCheck(frame, at)}`, "total"),
-      formula(`K${at}`, `=${readingOf(`B${at}`)}`),
-      formula(`L${at}`, `=${readingOf(`C${at}`)}`),
+      formula(`K${at}`, `=${readingOf(typed("B"))}`),
+      formula(`L${at}`, `=${readingOf(typed("C"))}`),
     );
   }
   return cells;
 }
+
+const typed = (letters: string): string => thisRow(letters, TRAVERSE, TRAVERSE_LAST);
 
 const readingHeader = (frame: Frame, words: string): string =>
   `="${words} ("&IF(${ofPressures},${unitWord(frame, "pressure")},${unitWord(frame, "velocity")})&")"`;
@@ -120,7 +122,7 @@ function settingsCheck(frame: Frame): string {
 
 /** A word beside a depth whose readings are missing, and beside any reading that cannot be. */
 function pointCheck(frame: Frame, at: number): string {
-  const pair = `B${at}:C${at}`;
+  const pair = typed("B:C");
   const cases: readonly (readonly [string, string])[] = [
     [`AND(A${at}="",COUNTA(${pair})=0)`, '""'],
     [`A${at}=""`, '"check it: no depth belongs to this reading, clear it"'],
