@@ -14,9 +14,33 @@ export function timeRatio(job: () => void, other: () => void, rounds = 41): Meas
   return measuredOf(warmed(Array.from({ length: rounds }, () => timeOf(job, repeats) / timeOf(other, otherRepeats))));
 }
 
-/** The times of a job, in seconds; the first ones warm up and are left out. */
-export const jobTime = (job: () => void, rounds = 9): Measured =>
-  measuredOf(warmed(Array.from({ length: rounds }, () => timeOf(job, 1) / 1000)));
+/** The times of jobs, in seconds, in turn; the first ones warm up and are left out. */
+export function jobTimes(jobs: readonly (() => void)[], rounds = 15): Measured[] {
+  const all = jobs.map((): number[] => []);
+  for (let round = 0; round < rounds; round++) jobs.forEach((job, which) => all[which]!.push(timeOf(job, 1) / 1000));
+  return all.map((times) => measuredOf(warmed(times)));
+}
+
+/** How many times as long one takes as another, both measured in turn; the first rounds warm up and are left out. */
+export async function ratioOf(
+  one: () => Promise<number>,
+  other: () => Promise<number>,
+  rounds: number,
+): Promise<Measured> {
+  const all: number[] = [];
+  for (let round = 0; round < rounds; round++) all.push((await one()) / (await other()));
+  return measuredOf(warmed(all));
+}
+
+const TIMES = 5;
+
+/** What several measure that wait for the same, each by itself, in turn. */
+export async function inTurn(measures: readonly (() => Promise<number>)[]): Promise<Measured[]> {
+  const all = measures.map((): number[] => []);
+  for (let time = 0; time < TIMES; time++)
+    for (const [which, measure] of measures.entries()) all[which]!.push(await measure());
+  return all.map(measuredOf);
+}
 
 /** The time of a job's first call, in seconds: most of it may be the engine's, which has not compiled the job yet. */
 export function firstTime(job: () => void): Measured {

@@ -5,6 +5,7 @@ export interface Row {
   readonly what: string;
   readonly against: string; // the yardstick: a ratio's other job, taken in turn with it; "" where it stands for itself
   readonly value: Measured | null; // null where it could not be measured here
+  readonly before: Measured | null; // the same by the build before; null without one, and where it cannot do it
   readonly unit: "" | "s" | "ms" | "kB";
   readonly goal: Goal;
   readonly why?: string; // it could not be measured
@@ -15,6 +16,7 @@ export type Goal = { readonly atMost: number } | { readonly atLeast: number } | 
 /** A ratio of two times has no unit, and means the same on any machine. */
 export const ratio = (what: string, against: string, value: Measured, goal: Goal = null): Row => ({
   ...{ what, against, value, goal },
+  before: null,
   unit: "",
 });
 
@@ -22,6 +24,7 @@ export const ratio = (what: string, against: string, value: Measured, goal: Goal
 export const seconds = (what: string, value: Measured, goal: Goal = null): Row => ({
   ...{ what, value, goal },
   against: "",
+  before: null,
   unit: "s",
 });
 
@@ -29,6 +32,7 @@ export const seconds = (what: string, value: Measured, goal: Goal = null): Row =
 export const milliseconds = (what: string, value: Measured, goal: Goal = null): Row => ({
   ...{ what, value, goal },
   against: "",
+  before: null,
   unit: "ms",
 });
 
@@ -36,6 +40,7 @@ export const kilobytes = (what: string, size: number, goal: Goal = null): Row =>
   ...{ what, goal },
   value: { middle: size, from: size, to: size },
   against: "",
+  before: null,
   unit: "kB",
 });
 
@@ -43,15 +48,27 @@ export const notMeasured = (what: string, why: string): Row => ({
   ...{ what, why },
   against: "",
   value: null,
+  before: null,
   unit: "",
   goal: null,
 });
 
+/** Each row with what the row of the same name says of the build before. */
+export const beside = (rows: readonly Row[], before: readonly Row[]): Row[] =>
+  rows.map((row) => ({
+    ...row,
+    before: before.find(({ what, against }) => what === row.what && against === row.against)?.value ?? null,
+  }));
+
 const figures = (value: number): string => String(Number(value.toPrecision(3)));
+const shown = (value: Measured, unit: Row["unit"]): string => `${figures(value.middle)} ${unit}`.trim();
 
 /** "12.3 s"; three figures. */
 export const shownValue = ({ value, unit, why }: Row): string =>
-  value === null ? `not measured: ${why ?? ""}` : `${figures(value.middle)} ${unit}`.trim();
+  value === null ? `not measured: ${why ?? ""}` : shown(value, unit);
+
+/** The same of the build before; nothing where there is none. */
+export const shownBefore = ({ before, unit }: Row): string => (before === null ? "" : shown(before, unit));
 
 /** "12.1 to 12.6"; nothing for a size, which is always the same. */
 export const shownSpread = ({ value }: Row): string =>

@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { gzipSync } from "node:zlib";
 import { FUNCTION_SCRIPTS } from "../../src/hosts/functionsFile";
@@ -23,7 +23,7 @@ export const localFiles = (dist: string): string[] => [
     "index.html",
     ...scriptsOf(dist, "index.html"),
     ...sheetsOf(dist, "index.html"),
-    ...FUNCTION_SCRIPTS,
+    ...FUNCTION_SCRIPTS.filter((file) => existsSync(path.join(dist, file))), // an older build has one
     "functions.json",
     "vendor/o_spreadsheet.xml",
   ]),
@@ -31,9 +31,10 @@ export const localFiles = (dist: string): string[] => [
 
 export function sizes(dist: string): Row[] {
   const sum = (files: readonly string[]): number => files.reduce((total, file) => total + packed(dist, file), 0);
+  const [first, ...later] = FUNCTION_SCRIPTS.filter((file) => existsSync(path.join(dist, file)));
   return [
-    kilobytes("functions.js, packed", packed(dist, "functions.js"), { atMost: 70 }),
-    kilobytes("functionsLater.js, packed", packed(dist, "functionsLater.js")),
+    kilobytes("functions.js, packed", packed(dist, first!), { atMost: 70 }),
+    ...later.map((file) => kilobytes(`${file}, packed`, packed(dist, file))),
     kilobytes("scripts of the pane that load at first, packed", sum(scriptsOf(dist, "pane.html")), { atMost: 140 }),
     kilobytes(
       "local page until its first number, with the grid and its pictures of signs, packed",

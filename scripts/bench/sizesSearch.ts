@@ -2,7 +2,7 @@ import { chooseSizes } from "../../src/core/network/sizes/chooseSizes";
 import { finished } from "../../src/core/network/sizes/finished";
 import { mostSolved } from "../../src/taskpane/build/sizes/searchSizes";
 import { plantedTask } from "../../test/core/network/sizes/plantedTasks";
-import { jobTime } from "./measure";
+import { jobTimes } from "./measure";
 import { ratio, type Row, seconds } from "./row";
 
 const ROUNDS = 4; // the first warms up
@@ -21,11 +21,7 @@ export function sizesSearch(): Row[] {
     const same = (value: number) => ({ middle: value, from: value, to: value });
     const what = `sizes of ${runs} runs for ${sets} sets of gates`;
     return [
-      seconds(
-        `${what}, searched as in the pane`,
-        jobTime(() => void search(), ROUNDS),
-        { atMost },
-      ),
+      seconds(`${what}, searched as in the pane`, jobTimes([() => void search()], ROUNDS)[0]!, { atMost }),
       ratio(`${what}: the need that is met worst`, "what it asks for; 1 can be had", same(judged.share)),
       ratio(`${what}: the price that no choice undercuts, proved`, "that of sizes known to do", same(atLeast / cost)),
     ];

@@ -1,6 +1,6 @@
 import { builtFunctions } from "./builtFunctions";
-import { firstTime, jobTime, timeRatio, timesAll, warmUp } from "./measure";
-import { milliseconds, ratio, type Row } from "./row";
+import { firstTime, jobTimes, timesAll, warmUp } from "./measure";
+import { milliseconds, type Row } from "./row";
 
 const CURVE = [[0, 20], [5000, 16], [10_000, 8], [13_000, 0]]; // prettier-ignore
 
@@ -41,20 +41,22 @@ const asked: readonly Asked[] = [
   { name: "UNCERTAINTY", count: 40, args: [CURVE] },
 ];
 
-/** The functions of whole tables, each call with another table; with an older build each that it has is also held against it. */
+/** The functions of whole tables, each call with another table; an older build's in turn with them. */
 export function tables(dist: string, before: string | null): Row[] {
-  const [now, then] = [builtFunctions(dist), before === null ? null : builtFunctions(before)];
+  const builds = [dist, ...(before === null ? [] : [before])].map(builtFunctions);
   return asked.flatMap(({ name, count, args, of = "", atMost, atFirst }) => {
     let call = 0;
-    const job = (functions: typeof now) => () => void functions.get(name)!(tableOf(count, call++), ...args);
+    const jobs = builds.flatMap((functions) => {
+      const compute = functions.get(name);
+      return compute === undefined ? [] : [() => void compute(tableOf(count, call++), ...args)];
+    });
     const what = `${name}, ${count} runs${of}`;
-    const first = timesAll(firstTime(job(now)), 1000);
-    warmUp(job(now));
-    const took = milliseconds(what, timesAll(jobTime(job(now)), 1000), atMost === undefined ? null : { atMost });
-    const rows = atFirst === true ? [milliseconds(`${what}, the first call`, first), took] : [took];
-    return then?.has(name) !== true
-      ? rows
-      : [...rows, ratio(what, "the same, by the build before", timeRatio(job(now), job(then), 15))];
+    const first = timesAll(firstTime(jobs[0]!), 1000);
+    jobs.forEach(warmUp);
+    const [now, then] = jobTimes(jobs).map((time) => timesAll(time, 1000));
+    const took = milliseconds(what, now!, atMost === undefined ? null : { atMost });
+    const row = { ...took, before: then ?? null };
+    return atFirst === true ? [milliseconds(`${what}, the first call`, first), row] : [row];
   });
 }
 

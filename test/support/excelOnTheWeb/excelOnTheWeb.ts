@@ -5,7 +5,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import type { Browser, BrowserContext, Frame, FrameLocator, Page } from "playwright-core";
-import { NEVER, startBrowser } from "../servedSite";
+import { DIST, NEVER, startBrowser } from "../servedSite";
 import { record, type Recorder } from "../excelRecorder/recorder";
 import { type CellAnswer, type CellCall, messageFor } from "./cells";
 import { serveOffice } from "./officeFiles";
@@ -27,6 +27,7 @@ export interface OpenedExcel {
 
 interface Opening {
   readonly host?: string; // Excel's own page
+  readonly dist?: string; // where the add-in is built; this checkout's when left out
   readonly prepare?: (context: BrowserContext) => Promise<unknown>; // of what is served
 }
 
@@ -75,25 +76,32 @@ export function excelOnTheWeb(): (opening?: Opening) => Promise<OpenedExcel> {
     browser = await startBrowser();
   });
   afterAll(() => browser.close());
-  return async ({ host = EXCEL, prepare = async () => undefined } = {}) => {
-    const context = await browser.newContext({ viewport: { width: 370, height: 740 } });
-    context.setDefaultTimeout(NEVER);
-    const outside: string[] = [];
-    await context.route("**/*", (route) => {
-      outside.push(route.request().url());
-      return route.abort();
-    });
-    await serveOffice(context);
-    await serveSite(context);
-    await context.route(`${host}/**`, (route) =>
-      route.fulfill({ contentType: "text/html", body: readFileSync(path.join(__dirname, "page.html"), "utf8") }),
-    );
-    await prepare(context);
-    return openIn(await context.newPage(), host, outside);
-  };
+  return (opening) => openExcel(browser, opening);
 }
 
-async function openIn(page: Page, host: string, outside: string[]): Promise<OpenedExcel> {
+/** Excel in a window of its own, with the add-in as a folder has it built. */
+export async function openExcel(
+  browser: Browser,
+  { host = EXCEL, dist = DIST, prepare = async () => undefined }: Opening = {},
+): Promise<OpenedExcel> {
+  const context = await browser.newContext({ viewport: { width: 370, height: 740 } });
+  context.setDefaultTimeout(NEVER);
+  const outside: string[] = [];
+  await context.route("**/*", (route) => {
+    outside.push(route.request().url());
+    return route.abort();
+  });
+  await serveOffice(context);
+  const address = paneAddress(dist);
+  await serveSite(context, dist, address);
+  await context.route(`${host}/**`, (route) =>
+    route.fulfill({ contentType: "text/html", body: readFileSync(path.join(__dirname, "page.html"), "utf8") }),
+  );
+  await prepare(context);
+  return openIn(await context.newPage(), host, address, outside);
+}
+
+async function openIn(page: Page, host: string, address: string, outside: string[]): Promise<OpenedExcel> {
   const complaints: string[] = [];
   page.on("console", (message) => {
     if (["error", "warning"].includes(message.type())) complaints.push(message.text());
@@ -109,7 +117,7 @@ async function openIn(page: Page, host: string, outside: string[]): Promise<Open
     return _actionType === HEAR_OF_EVENT ? { Error: 0 } : undefined;
   });
   await page.goto(`${host}/`);
-  await page.evaluate(`showPane("${paneAddress()}", "en-US")`);
+  await page.evaluate(`showPane("${address}", "en-US")`);
   let asked = 0;
   return {
     pane: page.frameLocator("#pane"),

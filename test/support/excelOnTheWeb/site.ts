@@ -4,16 +4,14 @@ import path from "node:path";
 import type { BrowserContext } from "playwright-core";
 import { accessHeaders } from "../../../scripts/site/headers";
 
-const dist = path.resolve(__dirname, "../../../dist");
-
 /** The page that the manifest names for the pane. */
-export function paneAddress(): string {
+export function paneAddress(dist: string): string {
   const manifest = readFileSync(path.join(dist, "manifest.xml"), "utf8");
   return /<SourceLocation DefaultValue="([^"]+)"/.exec(manifest)![1]!;
 }
 
-export async function serveSite(context: BrowserContext): Promise<void> {
-  const folder = new URL(".", paneAddress()).href;
+export async function serveSite(context: BrowserContext, dist: string, pane: string): Promise<void> {
+  const folder = new URL(".", pane).href;
   await context.route(`${folder}**`, (route) => {
     const name = decodeURIComponent(new URL(route.request().url()).pathname.slice(new URL(folder).pathname.length));
     const file = path.join(dist, name);
