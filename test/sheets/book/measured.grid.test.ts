@@ -211,6 +211,24 @@ describe.each<UnitSystem>(["IP", "SI"])("the owner's own fan in %s", (units) => 
     expect(relative(Number(shows.value("Fan", `B${HEAT + 6}`)), watts / 450)).toBeLessThan(1e-3);
     expect(shows.value("Fan", `A${HEAT + 7}`)).toMatch(/takes \d+ kW of heat with it; the fan itself takes \d\.\d kW/);
   });
+
+  // A share typed with its sign is a hundredth in its cell; 0.45 % of a motor would make 100 times the power.
+  test.each([
+    ["45%", 4, "Check B{}: it must be a number from 5 to 100, in %.", 6],
+    ["200", 4, "Check B{}: it must be a number from 5 to 100, in %.", 6],
+    ["warm", 3, "Check B{}: it must be a number from 0 to 150.", 5],
+    ["46024", 3, "Check B{}: it must be a number from 0 to 150.", 5],
+    ["-20", 3, "Check B{}: it must be a number from 0 to 150.", 5],
+    ["400 cfm", 2, "Check B{}: it must be a number above 0, or blank.", 5],
+  ])("takes no %p for a setting of that heat, and says so", (typed, row, says, answer) => {
+    const cell = `B${HEAT + row}`;
+    const before = String(shows.value("Fan", cell));
+    shows.type("Fan", cell, typed);
+    expect(shows.value("Fan", `A${HEAT + 7}`)).toBe(says.replace("{}", String(HEAT + row)));
+    expect(shows.value("Fan", `B${HEAT + answer}`)).toBe("");
+    shows.type("Fan", cell, before);
+    expect(shows.value("Fan", `A${HEAT + 7}`)).toMatch(/^Blown outdoors/);
+  });
 });
 
 test("an empty sheet waits for ducts and fan", () => {

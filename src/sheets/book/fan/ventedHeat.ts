@@ -3,6 +3,7 @@ import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { cautionLine } from "../parts/cautionLine";
+import { isWithin, settingsTold } from "../parts/soundCell";
 import { bySystem, headingIn } from "../parts/units";
 import { HEAT, POINT_AIRFLOW, POINT_PRESSURE } from "./fanLayout";
 
@@ -15,6 +16,21 @@ const POWER_CELL = `$B$${HEAT + 6}`;
 /** J/(kg K), of dry air: from memory of the ASHRAE Handbook Fundamentals, chapter 1, where it stands in the enthalpy of moist air. */
 const HEAT_CAPACITY = "1006";
 const USUAL_EFFICIENCY = 45;
+const LEAST_EFFICIENCY = 5; // 45 % that is typed with its sign is 0.45
+const WARMEST = 150; // °F or K; a day of the calendar is a number of some 46,000
+
+const airIsSound = `OR(${AIR}="",${isWithin(AIR, `${AIR}>0`)})`;
+const warmerIsSound = isWithin(WARMER, `AND(${WARMER}>=0,${WARMER}<=${WARMEST})`);
+const efficiencyIsSound = isWithin(EFFICIENCY, `AND(${EFFICIENCY}>=${LEAST_EFFICIENCY},${EFFICIENCY}<=100)`);
+const trouble = settingsTold([
+  { cell: AIR, isSound: airIsSound, must: "a number above 0, or blank" },
+  { cell: WARMER, isSound: `OR(${WARMER}="",${warmerIsSound})`, must: `a number from 0 to ${WARMEST}` },
+  {
+    cell: EFFICIENCY,
+    isSound: `OR(${EFFICIENCY}="",${efficiencyIsSound})`,
+    must: `a number from ${LEAST_EFFICIENCY} to 100, in %`,
+  },
+]);
 
 const si = (frame: Frame, quantity: "airflow" | "pressure" | "density"): string =>
   bySystem(frame, String(Number(unitOf(quantity, "IP").factor.toPrecision(12))), String(Number(unitOf(quantity, "SI").factor.toPrecision(12)))); // prettier-ignore
@@ -44,14 +60,16 @@ export function ventedHeat(frame: Frame): SheetCell[] {
     }),
     text(`C${HEAT + 4}`, `${USUAL_EFFICIENCY} % is an estimate: common practice, no source.`, "note"),
     text(`A${HEAT + 5}`, "Heat that goes with it", "label"),
-    formula(HEAT_CELL.replaceAll("$", ""), `=IFERROR(IF(COUNT(${WARMER})=0,"",${heat}),"")`, "total", {
+    formula(HEAT_CELL.replaceAll("$", ""), `=IFERROR(IF(AND(${airIsSound},${warmerIsSound}),${heat},""),"")`, "total", {
       format: "0.0",
     }),
     text(`C${HEAT + 5}`, "kW", "unit"),
     text(`A${HEAT + 6}`, "Power of the fan", "label"),
-    formula(POWER_CELL.replaceAll("$", ""), `=IFERROR(IF(${EFFICIENCY}>0,${power},""),"")`, "total", { format: "0.0" }),
+    formula(POWER_CELL.replaceAll("$", ""), `=IFERROR(IF(${efficiencyIsSound},${power},""),"")`, "total", {
+      format: "0.0",
+    }),
     text(`C${HEAT + 6}`, "kW", "unit"),
-    formula(`A${HEAT + 7}`, `=IF(COUNT(${HEAT_CELL},${POWER_CELL})=2,${words},"")`, "total"),
+    formula(`A${HEAT + 7}`, `=TRIM(${trouble}&IF(COUNT(${HEAT_CELL},${POWER_CELL})=2,${words},""))`, "total"),
     cautionLine(
       frame,
       `A${HEAT + 8}`,

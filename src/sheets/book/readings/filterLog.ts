@@ -2,6 +2,7 @@ import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { inRows, thisRow } from "../parts/block";
+import { isWithin, settingsTold } from "../parts/soundCell";
 import { headingIn, unitWord } from "../parts/units";
 import type { FilterLog } from "./contents";
 import { CLEAN_AT_CELL, FILTER, FILTER_LAST, FILTER_LOG, FILTER_SAYS, plain, RATED_CELL, STRAYS_CELL } from "./layout";
@@ -20,8 +21,6 @@ const MONTH = `$K$${FILTER + 4}`; // in which the line reaches the loss at which
 const MONTHS = 600; // a day of the calendar is a number of some 46,000
 const STRAYS = { least: 0.1, most: 50 }; // 2 % that is typed with its sign is 0.02
 
-/** Whether a cell has a number in such a place; of a text or a blank, which count as larger or as 0 in a comparison, no. */
-const isWithin = (cell: string, limits: string): string => `IF(ISNUMBER(${cell}),${limits},FALSE)`;
 const ratedIsSound = isWithin(RATED_CELL, `${RATED_CELL}>0`);
 
 /** A word beside a row that the line does not count. */
@@ -46,17 +45,20 @@ const notTakenUp = `IF(${withoutFormulas}=0,"","Not read: "&${withoutFormulas}&"
 
 /** What is wrong with the three settings, once a row is typed. */
 function settingsCheck(): string {
-  const checks: readonly (readonly [cell: string, isSound: string, must: string])[] = [
-    [RATED_CELL, ratedIsSound, "a number above 0"],
-    [CLEAN_AT_CELL, `OR(${CLEAN_AT_CELL}="",${isWithin(CLEAN_AT_CELL, `${CLEAN_AT_CELL}>0`)})`, "a number above 0"],
-    [
-      STRAYS_CELL,
-      isWithin(STRAYS_CELL, `AND(${STRAYS_CELL}>=${STRAYS.least},${STRAYS_CELL}<=${STRAYS.most})`),
-      `a number from ${STRAYS.least} to ${STRAYS.most}, in %`,
-    ],
-  ];
-  const told = checks.map(([cell, isSound, must]) => `IF(${isSound},"","Check ${plain(cell)}: it must be ${must}. ")`);
-  return `IF(COUNTA(${column("A:C")})=0,"",${told.join("&")})`;
+  const told = settingsTold([
+    { cell: RATED_CELL, isSound: ratedIsSound, must: "a number above 0" },
+    {
+      cell: CLEAN_AT_CELL,
+      isSound: `OR(${CLEAN_AT_CELL}="",${isWithin(CLEAN_AT_CELL, `${CLEAN_AT_CELL}>0`)})`,
+      must: "a number above 0",
+    },
+    {
+      cell: STRAYS_CELL,
+      isSound: isWithin(STRAYS_CELL, `AND(${STRAYS_CELL}>=${STRAYS.least},${STRAYS_CELL}<=${STRAYS.most})`),
+      must: `a number from ${STRAYS.least} to ${STRAYS.most}, in %`,
+    },
+  ]);
+  return `IF(COUNTA(${column("A:C")})=0,"",${told})`;
 }
 
 /**
