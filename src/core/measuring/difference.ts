@@ -1,3 +1,4 @@
+import { LEAST_PERCENT } from "../../reference/leastPercent";
 import { DomainError, type Limits, requireWithin } from "../errors";
 import { readingsNeeded, scatterLimit, type Sides, studentT } from "./chance";
 
@@ -10,7 +11,7 @@ export interface Repeatability {
   readonly floor: number; // in the unit of the readings, whatever they are
 }
 
-export const REPEAT_PERCENT: Limits = { atLeast: 0, atMost: 100 };
+export const REPEAT_PERCENT: Limits = { atLeast: LEAST_PERCENT, atMost: 100 }; // or 0
 
 /** Readings that differ by less than this share of themselves are the same number, rounded. */
 export const SAME_READING = 1e-12;
@@ -105,7 +106,7 @@ function shownScatter(one: Series, other: Series, repeats: readonly number[]): S
 
 /** Scatter as it is known beforehand, unless the readings contradict it. */
 function knownScatter(one: Series, other: Series, { percent, floor }: Repeatability): Scatter | "alike" | "scattered" {
-  requireWithin("percent", percent, REPEAT_PERCENT, "%");
+  if (percent !== 0) requireWithin("percent", percent, REPEAT_PERCENT, "%");
   requireWithin("floor", floor, { atLeast: 0 }, "");
   const varianceAt = ({ mean }: Series): number => ((percent / 100) * mean) ** 2 + floor ** 2;
   const [first, second] = [varianceAt(one), varianceAt(other)];

@@ -1,3 +1,4 @@
+import { LEAST_PERCENT } from "../../reference/leastPercent";
 import { DomainError, type Limits } from "../../core/errors";
 import { correctedReading } from "../../core/measuring/correctedReading";
 import { plain, unknownName } from "../../core/naming/findNamed";
@@ -40,7 +41,7 @@ const KINDS = Object.keys(WHAT) as (keyof typeof WHAT)[];
 export const USUAL_PERCENT: Readonly<Record<Spot["what"], number>> = { airflow: 4, velocity: 4, suction: 3, drop: 3 };
 
 const ABOVE_ZERO: Limits = { above: 0 };
-export const PERCENT: Limits = { above: 0, atMost: 100 };
+export const PERCENT: Limits = { atLeast: LEAST_PERCENT, atMost: 100 };
 export const TIMES: Limits = { atLeast: 1, atMost: 100 };
 
 type CellOf = (column: ReadingColumn) => Cell;

@@ -18,5 +18,5 @@ export function readRepeatability(percent: unknown, floor: unknown, hasRepeats: 
 
 function part(name: string, given: unknown, limits: Limits): number {
   const cell = singleCell(name, given);
-  return cell === null ? 0 : readWithin(name, cell, "ratio", limits, "IP");
+  return cell === null || cell === 0 ? 0 : readWithin(name, cell, "ratio", limits, "IP");
 }

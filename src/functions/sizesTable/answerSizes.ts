@@ -33,7 +33,7 @@ interface Given {
 const USUAL_MARGIN = 15; // %
 const MARGIN: OptionalNumber<number> = {
   ...{ kind: "number", needed: false, quantity: "ratio", usual: USUAL_MARGIN, zero: ["none", "no margin"] },
-  limits: { atLeast: 0, atMost: 100 },
+  limits: { atLeast: 1, atMost: 100 }, // 15 % that is typed with its sign is 0.15
 };
 const FASTEST = { above: 0, atMost: 200 }; // m/s
 const MOST_SCENARIOS = 40;
@@ -68,7 +68,7 @@ export function answerSizes(remember: ReturnType<typeof rememberingAnswers>, giv
 function readMargin(given: unknown, system: UnitSystem): number {
   if (given === undefined || given === null) return USUAL_MARGIN;
   const percent = readOptional("margin", singleCell("margin", given), MARGIN, system);
-  requireWithin("margin", percent, MARGIN.limits, "%");
+  if (percent !== 0) requireWithin("margin", percent, MARGIN.limits, "%");
   return percent;
 }
 

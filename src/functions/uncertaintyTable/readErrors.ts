@@ -1,6 +1,7 @@
 import { DomainError, type Limits } from "../../core/errors";
 import { plain, requireNamed } from "../../core/naming/findNamed";
 import { inputErrors, type InputErrorRow } from "../../reference/inputErrors";
+import { LEAST_PERCENT } from "../../reference/leastPercent";
 import { NONE } from "../../reference/zeroWords";
 import { readWithin } from "../arguments";
 import { refuseCell } from "../cellErrors";
@@ -9,7 +10,7 @@ import { type Cell, toMatrix } from "../cells";
 /** Standard deviations of the logarithms of the factors, by their keys in the table. */
 export type Deviations = ReadonlyMap<string, number>;
 
-const PERCENT: Limits = { above: 0, atMost: 200 };
+const PERCENT: Limits = { atLeast: LEAST_PERCENT, atMost: 200 };
 const FACTOR: Limits = { above: 1, atMost: 100 };
 
 /**

@@ -5,7 +5,8 @@ import { expectRefusal } from "../../support/coreRefusal";
 import { relative } from "../../support/printed";
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const parts = fc.tuple(between(0.1, 60), between(0.05, 1), between(0, 20), between(0, 2), between(0, 0.01));
+const percents = fc.oneof(fc.constant(0), between(0.1, 20));
+const parts = fc.tuple(between(0.1, 60), between(0.05, 1), percents, between(0, 2), between(0, 0.01));
 
 describe("airflowError", () => {
   // By hand: 20 m/s in 100 mm: 3 % is 0.6 m/s, the floor 0.2, 1 mm of 100 mm twice 1 % or 0.4; sqrt(0.36 + 0.04 + 0.16) =
@@ -48,10 +49,12 @@ describe("airflowError", () => {
     ["velocity must be from 0 to 60 m/s; got -1", -1, 0.1, 3, 0.2, 0.001],
     ["velocity must be from 0 to 60 m/s; got 61", 61, 0.1, 3, 0.2, 0.001],
     ["diameter must be above 0 m; got 0", 20, 0, 3, 0.2, 0.001],
-    ["percent must be from 0 to 100 %; got 101", 20, 0.1, 101, 0.2, 0.001],
+    ["percent must be from 0.1 to 100 %; got 101", 20, 0.1, 101, 0.2, 0.001],
+    ["percent must be from 0.1 to 100 %; got 0.03", 20, 0.1, 0.03, 0.2, 0.001], // 3 % typed with its sign
+    ["percent must be from 0.1 to 100 %; got -3", 20, 0.1, -3, 0.2, 0.001],
     ["floor must be at least 0 m/s; got -0.2", 20, 0.1, 3, -0.2, 0.001],
     ["diametererror must be below 0.1 m; got 0.1", 20, 0.1, 3, 0.2, 0.1],
-    ["percent must be from 0 to 100 %; got a number that is not finite", 20, 0.1, NaN, 0.2, 0.001],
+    ["percent must be from 0.1 to 100 %; got a number that is not finite", 20, 0.1, NaN, 0.2, 0.001],
   ])("refuses, and says why: %s", (message, velocity, diameter, percent, floor, tape) => {
     expectRefusal(() => airflowError(velocity, diameter, percent, floor, tape), DomainError, message);
   });

@@ -143,7 +143,8 @@ describe("what the readings say", () => {
     ["after must be at least one reading; got a blank cell", () => says([1], [])],
     ['repeats must be at least two readings; got "one reading"', () => says([1], [2], null, [3])],
     ["repeats must be readings whose mean is not 0; got 0", () => says([1], [2], null, [3, -3])],
-    ["percent must be from 0 to 100 %; got 101", () => says([1], [2], { percent: 101 })],
+    ["percent must be from 0.1 to 100 %; got 101", () => says([1], [2], { percent: 101 })],
+    ["percent must be from 0.1 to 100 %; got 0.03", () => says([1], [2], { percent: 0.03 })],
     ["floor must be at least 0; got -1", () => says([1], [2], { floor: -1 })],
   ])("refuses: %s", (message, call) => expectRefusal(call, DomainError, message));
 });

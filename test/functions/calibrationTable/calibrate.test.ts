@@ -213,7 +213,8 @@ describe("a row of readings that cannot be used says why, and the others count",
     ['At in row 3 of readings must be the name of a run, or "fan"; got a blank cell', { Airflow: 3 }],
     ["Airflow in row 3 of readings must be above 0 m³/h; got -3", { At: "saw", Airflow: -3 }],
     ['Airflow in row 3 of readings must be a number (m³/h); got "some"', { At: "saw", Airflow: "some" }],
-    ["± in row 3 of readings must be at most 100; got 101", { At: "saw", Airflow: 900, "±": 101 }],
+    ["± in row 3 of readings must be from 0.1 to 100; got 101", { At: "saw", Airflow: 900, "±": 101 }],
+    ["± in row 3 of readings must be from 0.1 to 100; got 0.03", { At: "saw", Airflow: 900, "±": 0.03 }], // 3 % typed with its sign
     ["Times in row 3 of readings must be from 1 to 100; got 0.5", { At: "saw", Airflow: 900, Times: 0.5 }],
     ["Velocity in row 3 of readings must be read in a run that the table has, not at the fan; got 3", { At: "fan", Velocity: 3 }], // prettier-ignore
     ["Drop in row 3 of readings must be read across a separator or filter: that run has no device loss; got 3", { At: "saw", Drop: 3 }], // prettier-ignore

@@ -33,7 +33,8 @@ describe("DIFFERENCE", () => {
     ['before must be filled throughout: "still" for a reading of 0, "not read" where nobody read, or cells left out of the range; got "1 of 2 cells blank or 0"', [[[5, null]], [[6]]]], // prettier-ignore
     ['row 1, column 2 of after must be a number; got "six"', [[[5]], [[5, "six"]]]],
     ["after must be at least one reading; got a blank cell", [[[5]], [["not read"]]]],
-    ["percent must be from 0 to 100; got 101", [5, 6, 101]],
+    ["percent must be from 0.1 to 100; got 101", [5, 6, 101]],
+    ["percent must be from 0.1 to 100; got 0.03", [5, 6, 0.03]],
     ["floor must be at least 0; got -1", [5, 6, null, -1]],
     ['repeats must be left out where percent or floor is given; got "both"', [5, 6, 3, null, [[5, 6]]]],
     ['repeats must be at least two readings; got "one reading"', [5, 6, null, null, [[5]]]],

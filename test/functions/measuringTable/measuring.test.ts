@@ -157,7 +157,8 @@ describe("AIRFLOWERROR", () => {
   });
 
   test.each([
-    ["percent must be from 0 to 100; got 101", [[[4000]], [[4]], [[101]]]],
+    ["percent must be from 0.1 to 100; got 101", [[[4000]], [[4]], [[101]]]],
+    ["percent must be from 0.1 to 100; got 0.03", [[[4000]], [[4]], [[0.03]]]],
     ["floor must be at least 0 fpm; got -1", [[[4000]], [[4]], null, [[-1]]]],
     ["diametererror must be below 4 in; got 4", [[[4000]], [[4]], null, null, [[4]]]],
     ["diameter must be above 0 in; got 0", [[[4000]], [[0]]]],

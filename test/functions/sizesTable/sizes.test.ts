@@ -200,7 +200,8 @@ describe("SIZES", () => {
 describe("SIZES refuses", () => {
   test.each<[string, Asked, string | RegExp]>([
     ["a margin of 0, which may be a blank cell", { margin: 0 }, /^margin must be a number other than 0, "none" for 0, or left out for 15; got 0/], // prettier-ignore
-    ["a margin beyond its limits", { margin: 120 }, "margin must be from 0 to 100 %; got 120"],
+    ["a margin beyond its limits", { margin: 120 }, "margin must be from 1 to 100 %; got 120"],
+    ["a margin typed with its sign", { margin: 0.15 }, "margin must be from 1 to 100 %; got 0.15"],
     ["a pressure that is no number, with its fan's column", { curve: [[0, 9, 14], [800, 6, "x"]] }, 'pressure in row 2 of the curve, column 3, must be a number (in.w.g.); got "x"'], // prettier-ignore
     ["more fans than it compares", { curve: [[0, 1, 1, 1, 1, 1, 1, 1, 1, 1]] }, "curve must be airflows and at most 8 columns of pressures; got 9"], // prettier-ignore
     // 3937.0 fpm × 1.15² = 5206.7 fpm

@@ -198,8 +198,9 @@ describe("UNCERTAINTY's table", () => {
     ['hose in errors must be a number above 0, "none" for 0, or its row left out for 40; got 0', [["hose", 0]]],
     ['leak in errors must be a number above 0, "none" for 0, or its row left out for 2.5; got a blank cell', [["leak", null]]], // prettier-ignore
     ["leak in errors must be above 1; got 1", [["leak", 1]]],
-    ["pipe in errors must be above 0; got -3", [["pipe", -3]]],
-    ["pipe in errors must be at most 200; got 201", [["pipe", 201]]],
+    ["pipe in errors must be from 0.1 to 200; got -3", [["pipe", -3]]],
+    ["pipe in errors must be from 0.1 to 200; got 0.08", [["pipe", 0.08]]], // 8 % typed with its sign
+    ["pipe in errors must be from 0.1 to 200; got 201", [["pipe", 201]]],
     ['pipe in errors must be a number; got "much"', [["x", "%"], ["pipe", "much"]]], // prettier-ignore
     ['what in row 2 of errors must be named once; got "Pipe"', [["pipe", 3], ["Pipe", 4]]], // prettier-ignore
     ['errors must be two columns: what, and its ± in %; got "3 columns"', [["pipe", 3, 4]]],

@@ -32,7 +32,7 @@ export const difference: Translator = (args, context) => {
   const third = repeats == null ? null : readingCells(repeats, context);
   const part = (given: Argument | null | undefined, limits: typeof REPEAT_PERCENT) => {
     const element = given == null ? null : elementOf(given, 0, 0, context);
-    return optionalNumber(element, { quantity: "ratio", limits, zero: "none" }, "0", "IP");
+    return optionalNumber(element, { quantity: "ratio", limits, zero: "usual" }, "0", "IP");
   };
   const [share, fixedPart] = [part(percent, REPEAT_PERCENT), part(floor, FROM_ZERO)];
   const element = meant == null ? null : elementOf(meant, 0, 0, context);

@@ -1,3 +1,4 @@
+import { LEAST_PERCENT } from "../../../reference/leastPercent";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
@@ -19,7 +20,7 @@ const OFF = `$K$${FILTER + 3}`; // its ±
 const MONTH = `$K$${FILTER + 4}`; // in which the line reaches the loss at which one cleans
 
 const MONTHS = 600; // a day of the calendar is a number of some 46,000
-const STRAYS = { least: 0.1, most: 50 }; // 2 % that is typed with its sign is 0.02
+const STRAYS = { least: LEAST_PERCENT, most: 50 };
 
 const ratedIsSound = isWithin(RATED_CELL, `${RATED_CELL}>0`);
 
