@@ -124,9 +124,10 @@ export function readWithin(name: string, cell: Cell, quantity: Quantity, limits:
 export const readNumber = (name: string, cell: Cell, quantity: Quantity, system: UnitSystem): number =>
   readNumberIn(unitOf(quantity, system), name, cell);
 
-/** The same in a unit that is known already. */
+/** The same in a unit that is known already. A percentage is a share of 1, and no length or pressure. */
 export function readNumberIn(unit: Unit, name: string, cell: Cell): number {
-  const value = typeof cell === "number" ? cell : typeof cell === "string" ? numberIn(cell) : null;
+  const text = typeof cell === "string" && unit.label === "" ? cell.replace(/\s*%\s*$/, "e-2") : cell;
+  const value = typeof text === "number" ? text : typeof text === "string" ? numberIn(text) : null;
   if (value === null || !Number.isFinite(value)) {
     return refuseCell(name, cell, unit.label === "" ? "a number" : `a number (${unit.label})`);
   }

@@ -1,3 +1,5 @@
+import { percentText, showsPercent } from "../../sheets/showsPercent";
+
 const INCHES = [2, 4, 8, 16, 32, 64]; // what an inch is divided into
 const FRACTION = /^\s*(?:(\d+)\s+)?(\d{1,2})\/(\d{1,2})\s*$/;
 
@@ -27,6 +29,10 @@ export function dayIn({ value, format }: { readonly value: unknown; readonly for
   const { helpers, constants } = o_spreadsheet;
   return helpers.formatValue(value, { format: format!, locale: constants.DEFAULT_LOCALE });
 }
+
+/** A number that its cell shows as a percentage, as it is shown there in full; null for every other value. */
+export const percentIn = ({ value, format }: { readonly value: unknown; readonly format?: string }): string | null =>
+  typeof value === "number" && value !== 0 && format !== undefined && showsPercent(format) ? percentText(value) : null;
 
 interface UpdateCell {
   readonly type: string;

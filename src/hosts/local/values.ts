@@ -1,5 +1,5 @@
 import { CellError } from "./customFunctions";
-import { dayIn } from "./days";
+import { dayIn, percentIn } from "./days";
 import { itemAt } from "../../reference/itemAt";
 
 /** A value as the grid keeps it. Its matrices go by column: matrix[column][row]. */
@@ -33,12 +33,12 @@ const SPOKEN = ["#VALUE!", "#N/A"];
 export const isGridMatrix = (value: unknown): value is GridMatrix => Array.isArray(value);
 
 /**
- * One cell of the grid as a cell function receives it: a blank as null, an error as a CustomFunctions.Error, a day as the
- * text that its cell shows, for no function of ours means the number behind it.
+ * One cell of the grid as a cell function receives it: a blank as null, an error as a CustomFunctions.Error, a day and a
+ * percentage as the text that its cell shows, for no function of ours means the number behind it, or only where a share of 1 is meant.
  */
 export function fromGrid(cell: GridValue | undefined, isError: (value: unknown) => boolean): unknown {
   if (cell === undefined || cell.value === null) return null;
-  if (!isError(cell.value)) return dayIn(cell) ?? cell.value;
+  if (!isError(cell.value)) return dayIn(cell) ?? percentIn(cell) ?? cell.value;
   const code = String(cell.value);
   return new CellError(excelName(code), cell.message);
 }

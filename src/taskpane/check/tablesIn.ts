@@ -3,6 +3,7 @@ import type { UnitSystem } from "../../reference/quantities";
 import { cellAddress, placeOf } from "../../sheets/address";
 import type { Calculated, ShownCell } from "../../sheets/calculated";
 import { itemAt, lastOf } from "../../reference/itemAt";
+import { percentText, showsPercent } from "../../sheets/showsPercent";
 import { showsDay } from "../../sheets/showsDay";
 import type { Sheet } from "../../sheets/workbook";
 
@@ -55,6 +56,9 @@ const lookedThrough = new WeakMap<ReadonlyMap<string, ShownCell>, LookedThrough>
 export const DAY = "a day or a time";
 
 function sheetLookedThrough({ name: sheet, cells }: Sheet, shown: ReadonlyMap<string, ShownCell>): LookedThrough {
+  const percents = new Set(
+    cells.flatMap((cell) => ("value" in cell && showsPercent(cell.format ?? "") ? [cell.at] : [])),
+  );
   const days = new Set(cells.flatMap(({ at, format }) => (format !== undefined && showsDay(format) ? [at] : [])));
   const values = new Map<number, ShownValue>();
   const texts = new Map<number, { column: number; text: string }[]>();
@@ -62,7 +66,10 @@ function sheetLookedThrough({ name: sheet, cells }: Sheet, shown: ReadonlyMap<st
   for (const [address, { value }] of shown) {
     if (value === null || value === "") continue;
     const { column, row } = placeOf(address);
-    values.set(keyOf(column, row), typeof value === "number" && days.has(address) ? DAY : value);
+    values.set(
+      keyOf(column, row),
+      typeof value === "number" ? meantBy(value, days.has(address), percents.has(address)) : value,
+    );
     lastRow = Math.max(lastRow, row);
     if (typeof value !== "string") continue;
     const line = texts.get(row);
@@ -81,6 +88,10 @@ function sheetLookedThrough({ name: sheet, cells }: Sheet, shown: ReadonlyMap<st
     headsWith: (name) => [...(byName.get(name) ?? [])],
   };
 }
+
+/** A percentage that was typed is as its cell shows it, which a function refuses where no share of 1 is meant. */
+const meantBy = (value: number, isDay: boolean, isPercent: boolean): ShownValue =>
+  isDay ? DAY : isPercent && value !== 0 ? percentText(value) : value;
 
 const MORE_THAN_COLUMNS = 2 ** 15; // of any sheet
 const keyOf = (column: number, row: number): number => row * MORE_THAN_COLUMNS + column;

@@ -84,3 +84,12 @@ describe("what looks like a day", () => {
     expect([value, message]).toEqual(["#VALUE!", "a number is needed; got 12/9"]); // 46,023 is the first day of 2026
   });
 });
+
+// 3% is typed, kept as 0.03 and shown as 3%: what a function makes of it hangs on its unit, so it gets what is shown.
+test("a function of ours gets a percentage as it is shown", () => {
+  const { col, row } = o_spreadsheet.helpers.toCartesian("B1");
+  const model = gridOf(bookOf(sheetOf([{ at: "B1", value: null, formula: "=TOY.TWICE(A1)" }])));
+  const sheetId = model.getters.getActiveSheetId();
+  expect(typed(model, "A1", "3%", "0%")).toEqual([0.03, "3%"]);
+  expect(model.getters.getEvaluatedCell({ sheetId, col, row }).message).toBe("a number is needed; got 3%");
+});

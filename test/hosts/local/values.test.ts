@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { CellError } from "../../../src/hosts/local/customFunctions";
+import { percentIn } from "../../../src/hosts/local/days";
 import { errorToGrid, fromGrid, toGrid, transpose } from "../../../src/hosts/local/values";
 
 const isError = (value: unknown): boolean => typeof value === "string" && value.startsWith("#");
@@ -28,6 +29,20 @@ describe("values between the grid and a cell function", () => {
   test("an answer of one cell is a single value", () => {
     expect(toGrid([[4]])).toEqual({ value: 4 });
     expect(toGrid("text")).toEqual({ value: "text" });
+  });
+
+  // The number of a cell is a hundredth of what it shows with a percent sign (ECMA-376 part 1, 18.8.31), in full though it shows less.
+  test.each([
+    [0.03, "0%", "3%"],
+    [0.125, "0%", "12.5%"],
+    [0.07, "0.0%", "7%"],
+    [-0.5, "0%", "-50%"],
+    [0, "0%", null],
+    [0.03, '0.00"%"', null],
+    [0.03, undefined, null],
+    ["3", "0%", null],
+  ])("%p in a cell of the format %p is the percentage %p", (value, format, shown) => {
+    expect(percentIn({ value, ...(format === undefined ? {} : { format }) })).toBe(shown);
   });
 
   // Excel shows 0 for null and an error for what is no finite number: notes on the runtime's results.

@@ -1,8 +1,9 @@
 import { showsPercent } from "../../../../src/sheets/showsPercent";
+import { matrixOf } from "../../../../src/taskpane/check/callArguments";
 import { findingsIn } from "../../../../src/taskpane/check/findingsIn";
 import { SHARES } from "../../../../src/taskpane/check/rules/percentForNumber";
 import { seenIn } from "../../../../src/taskpane/check/seenIn";
-import { bookOf, foundIn, runsWith } from "../../../support/books";
+import { bookOf, foundIn, runsWith, seenOf } from "../../../support/books";
 import { signed } from "../../../support/cellFunctions";
 
 const RULE = "Percent for a number";
@@ -63,6 +64,12 @@ describe("a percentage where a number is meant", () => {
     };
     const told = findingsIn(seenIn({ ...book, workbook })).filter(({ rule }) => rule === RULE);
     expect(told).toMatchObject([{ what: "E2 shows 8%, which counts as 0.08.", sheet: "Runs", at: "E2" }]);
+  });
+
+  test("reaches a function that the pane calls itself as it is shown", () => {
+    const { runs } = seenOf({ Runs: { rows: runsWith("saw", "Flex", 0.08), formats: { E2: "0%" } } });
+    expect(matrixOf(runs[0]!)[1]).toContain("8%");
+    expect(matrixOf(runs[0]!).flat()).not.toContain(0.08);
   });
 
   test("is told on a sheet of ours whatever takes it, where it is typed; Claims reads percent by itself", () => {
