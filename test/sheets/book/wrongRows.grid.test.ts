@@ -192,3 +192,24 @@ test("in a copy a wrong row has its sentence beside it as well, what its air goe
   });
   expect(grid.value("Runs", "F5")).toBe("see C3");
 });
+
+// A function reads a number that stands in its cell as a text (after an apostrophe, or pasted); a sum passes over it. So
+// "Air asked at open hoods" lacked that hood, and the air let in by leaks had its airflow beside them.
+test("an airflow that is a text is told where it stands, and no sum goes without it", () => {
+  const grid = gridOfBook(book());
+  const [asked, leaks, share, wanted] = [["Budget", "F4"], ["Budget", "F5"], ["Budget", "K6"], ["Flow", "C6"]] as const; // prettier-ignore
+  const sums = () => [asked, leaks, share, wanted].map(([sheet, at]) => grid.value(sheet, at));
+  const labels = ["Budget!C4", "Budget!C5", "Budget!H6", "Flow!B6"].map((ref) => grid.value(...(ref.split("!") as [string, string]))); // prettier-ignore
+  expect(labels).toEqual(["Air asked at open hoods", "Let in by leaks", "Leaks, share of the air", "Wanted there"]);
+  const before = sums();
+  expect(before.every((sum) => typeof sum === "number" && sum > 0)).toBe(true);
+  const airflow = runCell("Airflow", RUNS_FIRST + grid.column("Runs", `B${RUNS_FIRST}:B40`).indexOf("planer"));
+  const typed = String(grid.value("Runs", airflow));
+  const fan = grid.value("Budget", "F6");
+  grid.type("Runs", airflow, `="${typed}"`);
+  expect(grid.value("Budget", "F6")).toBe(fan); // the function reads it
+  expect(sums()).toEqual(["see Runs", "see Runs", "see Runs", "see Runs"]);
+  expect(checks(grid).planer).toBe("airflow is a text");
+  grid.type("Runs", airflow, typed);
+  expect(sums()).toEqual(before);
+});

@@ -22,7 +22,7 @@ import {
   onceRuns,
 } from "../parts/answerReferences";
 import { countOfNote, saysNote, SETTLES } from "../parts/notes";
-import { ofRun, plainName } from "../parts/byName";
+import { numberOfRun, plainName, sumOfRuns } from "../parts/byName";
 import { printing } from "../parts/printing";
 import { type JoinsOfRuns, joinsOfRuns, type RunsByName, runsByName } from "../parts/runsByName";
 import { spillOf } from "../parts/spill";
@@ -148,7 +148,7 @@ function besideRow(frame: Frame, row: number, runs: RunsByName, joins: JoinsOfRu
   const place = `$${BUDGET_BESIDE.place}${row}`;
   const ofARun = (code: string): string => `=IF(OR(${run}="",${run}="Fan"),"",${code})`;
   // Governs says yes or no only of runs whose air is asked for
-  const asks = `IF(AND(${answerCell(BUDGET_ANSWER, "governs", row)}<>"",${joins.joining(place)}=0),${ofRun(frame, "Airflow", place)},"")`;
+  const asks = `IF(AND(${answerCell(BUDGET_ANSWER, "governs", row)}<>"",${joins.joining(place)}=0),${numberOfRun(frame, "Airflow", place)},"")`;
   const total = answerCell(BUDGET_ANSWER, "suctionAtEnd", row); // blank after the fan
   const gauge = ofARun(`IF(${total}="","",${total}+${answerCell(BUDGET_ANSWER, "velocityPressure", row)})`);
   return [
@@ -182,13 +182,14 @@ function flags(note: string): string {
 
 function overview(frame: Frame): SheetCell[] {
   const read = (part: string): string => fromAnswer(BUDGET_ANSWER, part);
+  const asked = (code: string): string => sumOfRuns(frame, ASKED, code);
   const [airflow, pressure] = [formatOf(frame, "airflow"), formatOf(frame, "pressure")];
   const flow = unitOnly(frame, "airflow");
   const fanAir = ofFan(BUDGET_ANSWER, "airflow");
   const notes = answerColumn(BUDGET_ANSWER, "note");
   const left: Total[] = [
-    { label: "Air asked at open hoods", code: read(`SUM(${ASKED})`), format: airflow, unit: flow },
-    { label: "Let in by leaks", code: read(`${fanAir}-SUM(${ASKED})`), format: airflow, unit: flow },
+    { label: "Air asked at open hoods", code: read(asked(`SUM(${ASKED})`)), format: airflow, unit: flow },
+    { label: "Let in by leaks", code: read(asked(`${fanAir}-SUM(${ASKED})`)), format: airflow, unit: flow },
     { label: "Air at the fan", code: read(fanAir), format: airflow, unit: flow },
     { label: "Runs whose dust settles", code: read(countOfNote("settles", notes)), format: "0" },
   ];
@@ -205,7 +206,7 @@ function overview(frame: Frame): SheetCell[] {
       format: pressure,
       unit: unitOnly(frame, "pressure"),
     },
-    { label: "Leaks, share of the air", code: read(`(${fanAir}-SUM(${ASKED}))/${fanAir}`), format: SHARE },
+    { label: "Leaks, share of the air", code: read(asked(`(${fanAir}-SUM(${ASKED}))/${fanAir}`)), format: SHARE },
     { label: "Paths to resize", code: read(countOfNote("resize", notes)), format: "0" },
   ];
   return [...totals("C4", 3, left), ...totals("H4", 3, right)];

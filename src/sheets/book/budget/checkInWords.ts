@@ -1,7 +1,7 @@
 import type { MarkedNote } from "../../../reference/notes";
 import type { Frame } from "../frame";
 import { answerCell, BUDGET_ANSWER } from "../parts/answerReferences";
-import { ofRun, plainName } from "../parts/byName";
+import { isText, ofRun, plainName } from "../parts/byName";
 import { saysNote, SETTLES } from "../parts/notes";
 import { rounded, unitWord } from "../parts/units";
 import { sizeThatCarries } from "./stockSize";
@@ -18,6 +18,7 @@ export function checkInWords(frame: Frame, row: number, place: string): string {
   const cure = `IF(${says("settles")},${sizeThatCarries(frame, row, place)},"")`;
   const speed = `IF(${says("settles")},"${SETTLES}: ",IF(${says("tooFast")},"too fast: ","ok: "))&${velocity}&${cure}`;
   const reasons: readonly (readonly [when: string, words: string])[] = [
+    [isText(ofRun(frame, "Airflow", place)), `"airflow is a text"`],
     // which side a run is on the function knows, also where Side is blank: only a run before the fan has a suction
     // (an error where it waits for what else joins its junction)
     [`IFERROR(${answerCell(BUDGET_ANSWER, "suctionAtEnd", row)}="",FALSE)`, `"after the fan"`],

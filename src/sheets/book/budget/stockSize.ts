@@ -47,7 +47,7 @@ export function sizeThatCarries(frame: Frame, row: number, place: string): strin
   const size = `SUMPRODUCT(MAX((${LIST}<=${widest})*${LIST}))`;
   const faster = rounded(frame, `${velocity}*(${diameter}/${size})^2`, { IP: 0, SI: 1 });
   const words = `"; "&${size}&" "&${unitWord(frame, "diameter")}&" would carry it ("&${faster}&" "&${unitWord(frame, "velocity")}&")"`;
-  return `IFERROR(${words},"")`;
+  return `IFERROR(IF(ISTEXT(${diameter}),"",${words}),"")`;
 }
 
 /** The velocity that the dust needs, out of the note: its digits are read as such, since a comma is a point for some programs. */

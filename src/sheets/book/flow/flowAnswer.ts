@@ -6,7 +6,7 @@ import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { FLOW_COLUMN, FLOW_HEADER, FLOW_LAST } from "../layout";
 import { answerCell, FLOW_ANSWER, onceRunsAndCurve } from "../parts/answerReferences";
-import { ofRun, plainName } from "../parts/byName";
+import { numberOfRun, plainName } from "../parts/byName";
 import { saysNote } from "../parts/notes";
 import type { JoinsOfRuns, RunsByName } from "../parts/runsByName";
 import { spillOf } from "../parts/spill";
@@ -63,11 +63,11 @@ function hoodRow(frame: Frame, row: number, runs: RunsByName, joins: JoinsOfRuns
   const ofARun = (code: string): string => `=IF(OR(${run}="",${run}="Fan"),"",${code})`;
   const whole = { format: formatOf(frame, "airflow") };
   // an end that is open and reached: SOLVE gives no suction for what lies beyond a shut gate or after the fan
-  const wanted = ofRun(frame, "Airflow", cell("place"));
+  const wanted = numberOfRun(frame, "Airflow", cell("place"));
   const isOpenHood = `AND(${joins.joining(cell("place"))}=0,${answer("gate")}<>"shut",${answer("staticSuction")}<>"")`;
   const nextNumber = `MAX(0,$${beside.hoodNumber}$${FLOW_HEADER}:$${beside.hoodNumber}${row - 1})+1`;
   return [
-    formula(at("wants"), ofARun(`IF(${isOpenHood},IF(COUNT(${wanted})=0,"",${wanted}),"")`), "result", whole),
+    formula(at("wants"), ofARun(`IF(${isOpenHood},${wanted},"")`), "result", whole),
     formula(at("gets"), ofARun(`IF(${isOpenHood},${answer("airflow")}-${answer("leak")},"")`), "result", whole),
     formula(at("share"), `=IF(SUM(${cell("wants")})>0,${cell("gets")}/${cell("wants")},"")`, "result", {
       format: SHARE,

@@ -11,6 +11,7 @@ import { countOfNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
 import { joinsOfRuns, runsByName } from "../parts/runsByName";
 import { type Total, totals } from "../parts/totals";
+import { sumOfRuns } from "../parts/byName";
 import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
 import { flowAnswer, hoodColumns } from "./flowAnswer";
 import type { FlowContents } from "./flowContents";
@@ -131,7 +132,7 @@ function overview(frame: Frame): SheetCell[] {
   const airflow = { format: formatOf(frame, "airflow"), unit: unitOnly(frame, "airflow") };
   const left: Total[] = [
     { label: "Air into the open hoods", code: read(`SUM(${besideColumn("gets")})`), ...airflow },
-    { label: "Wanted there", code: read(`SUM(${besideColumn("wants")})`), ...airflow },
+    { label: "Wanted there", code: read(sumOfRuns(frame, besideColumn("wants"))), ...airflow },
     { label: "Air at the fan", code: read(fan("airflow")), ...airflow },
     { label: "Hoods short of air", code: noted("short"), format: "0" },
   ];

@@ -18,5 +18,18 @@ export function plainName(code: string): string {
 export const ofRun = (frame: Frame, column: ShownRunColumn, place: string): string =>
   `INDEX(${runsColumn(frame, column)},${place})`;
 
+/** Whether a cell holds a number as a text: a function reads it, a sum passes over it. */
+export const isText = (code: string): string => `AND(ISTEXT(${code}),TRIM(${code})<>"")`;
+
+/** A number of the runs table for a column that is added up; a text in its place is told there, and stops the sum. */
+export const numberOfRun = (frame: Frame, column: ShownRunColumn, place: string): string => {
+  const cell = ofRun(frame, column, place);
+  return `IF(COUNT(${cell})=0,IF(${isText(cell)},"a text",""),${cell})`;
+};
+
+/** The sum of such a column. */
+export const sumOfRuns = (frame: Frame, column: string, code = `SUM(${column})`): string =>
+  `IF(COUNTIF(${column},"a text")>0,"see ${frame.sheet("runs")}",${code})`;
+
 /** Whether a cell of the runs table is blank, as the functions take it: they cannot tell a blank from 0. */
 export const isBlank = (code: string): string => `OR(${plainName(code)}="",${plainName(code)}="0")`;
