@@ -60,8 +60,7 @@ describe("a cell as a host hands it over", () => {
 describe("numbers as text", () => {
   // A percent sign makes a hundredth; a length, a pressure or an airflow has no percent.
   test("a percentage is a share of 1, and nothing else", () => {
-    for (const half of ["50%", " 50 % ", "0.5"])
-      expect(call(density, 70, 0, half)).toBe(call(density, 70, 0, 0.5));
+    for (const half of ["50%", " 50 % ", "0.5"]) expect(call(density, 70, 0, half)).toBe(call(density, 70, 0, 0.5));
     expect(said(area, "8%")).toBe('diameter must be a number (in); got "8%"');
     expect(said(airflowerror, 900, 6, "3%")).toBe('percent must be from 0.1 to 100; got "3%"');
     expect(said(density, 70, 0, "50%%")).toBe('humidity must be a number; got "50%%"');
