@@ -73,7 +73,12 @@ async function shownBy(context: Excel.RequestContext, cell: Excel.Range): Promis
 
 export const goTo = (sheet: string, at: string): Promise<void> =>
   Excel.run(async (context) => {
-    const there = context.workbook.worksheets.getItem(sheet);
+    const there = context.workbook.worksheets.getItemOrNullObject(sheet);
+    there.load("visibility");
+    await context.sync();
+    if (there.isNullObject) throw new Error(`there is no sheet called ${sheet} any more: look again`);
+    if (there.visibility !== "Visible")
+      throw new Error(`the sheet ${sheet} is hidden: right-click a sheet's tab and choose Unhide`);
     there.activate();
     there.getRange(at).select();
     await context.sync();

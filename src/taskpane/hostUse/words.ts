@@ -2,6 +2,10 @@
 export const NO_SHEET =
   "No sheet is open beside this pane. In Excel, or in the local sheet that npm start opens, this button works.";
 
+/** What an action says that would write what cells show, where they may show numbers of before the last change. */
+export const OLD_NUMBERS =
+  "Excel calculates this book only when asked, so its cells may show old numbers: set Formulas › Calculation Options to Automatic first.";
+
 /** What went wrong, in one sentence, whatever was thrown. */
 export function failureWords(error: unknown): string {
   // an error of the page around the pane is no instance of the pane's own class

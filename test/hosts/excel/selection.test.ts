@@ -142,3 +142,14 @@ test("goTo shows the sheet and selects the cell", async () => {
   await goTo("Other sheet", "C7");
   expect(excel.book.selection).toMatchObject({ sheet: { name: "Other sheet" }, areas: ["C7"] });
 });
+
+test.each([
+  ["Gone", "Visible", "there is no sheet called Gone any more: look again."],
+  ["Other sheet", "Hidden", "the sheet Other sheet is hidden: right-click a sheet's tab and choose Unhide."],
+  ["Other sheet", "VeryHidden", "the sheet Other sheet is hidden: right-click a sheet's tab and choose Unhide."],
+])("goTo of %s, %s, says why it cannot and selects nothing", async (name, visibility, says) => {
+  const excel = record();
+  excel.fill("Other sheet", "A1", [[1]]).visibility = visibility;
+  await expect(excelHost().goTo(name, "C7")).rejects.toThrow(says);
+  expect(excel.book.selection).toMatchObject({ sheet: { name: "Sheet1" }, areas: ["A1"] });
+});

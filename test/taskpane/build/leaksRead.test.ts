@@ -3,6 +3,7 @@ import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import { runCell, RUNS_FIRST, RUNS_HEADER } from "../../../src/sheets/book/layout";
 import type { Calculated, ShownCell } from "../../../src/sheets/calculated";
 import type { CellValue, Sheet } from "../../../src/sheets/workbook";
+import { sizesAsked } from "../../../src/taskpane/build/sizes/sizesAsked";
 import { leaksRead, leakToWrite, type ReadLeak } from "../../../src/taskpane/build/leaks/leaksRead";
 
 /** Leak areas as the sheet would work them out; here they are typed, so that nothing is computed. */
@@ -40,6 +41,16 @@ const whyOf = (run: string, changes: Readonly<Record<string, CellValue>>): unkno
 };
 
 describe("a reading of the log as the leak of its run", () => {
+  // In manual calculation the area beside a reading is that of the reading before.
+  test("is none in a book that Excel calculates only when asked, nor do sizes come of it", () => {
+    const manual: Calculated = { ...book, settings: ["calculates when asked"] };
+    const why = "Excel calculates this book only when asked, so its cells may show old numbers: set Formulas › Calculation Options to Automatic first."; // prettier-ignore
+    expect(leaksRead(manual)).toEqual({ why });
+    expect(leakToWrite(manual, listed(book)[0]!)).toHaveProperty("why");
+    expect(sizesAsked(manual)).toEqual({ why });
+    expect(leaksRead({ ...book, settings: ["rounds as shown"] })).toHaveProperty("leaks");
+  });
+
   test("is its area as mended, else as found, in the column of the gate's state", () => {
     const now = book.shown.get("Runs")!.get(runCell("Leak shut", PLANER))!.value;
     expect(now).not.toBeNull();

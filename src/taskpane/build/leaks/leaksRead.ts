@@ -7,6 +7,7 @@ import { cellAddress } from "../../../sheets/address";
 import { LOG, LOG_FIRST, LOG_LAST, WORKED, workedRow } from "../../../sheets/book/leaks/layout";
 import type { Calculated } from "../../../sheets/calculated";
 import type { CellValue, Sheet } from "../../../sheets/workbook";
+import { OLD_NUMBERS } from "../../hostUse/words";
 
 /** A row of the leak log as the leak of its run: the cell of the runs table that it goes to, or why it cannot. */
 export type ReadLeak = { readonly run: string } & ({ readonly why: string } | LeakOfRun);
@@ -29,7 +30,8 @@ interface LeaksRead {
 const DIGITS = 4; // a reading is worth no more
 
 /** What the log of a book has for the runs table; a sentence where the book has no such sheets. */
-export function leaksRead({ workbook, shown }: Calculated): LeaksRead | { readonly why: string } {
+export function leaksRead({ workbook, shown, settings }: Calculated): LeaksRead | { readonly why: string } {
+  if (settings?.includes("calculates when asked")) return { why: OLD_NUMBERS };
   const [leaks, runs] = (["leaks", "runs"] as const).map((key) => workbook.sheets.find((sheet) => sheet.key === key));
   if (leaks === undefined || runs === undefined)
     return { why: "There is no sheet Leaks beside a sheet Runs in this workbook: add it above first." };

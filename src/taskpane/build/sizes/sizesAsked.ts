@@ -21,6 +21,7 @@ import type { Calculated } from "../../../sheets/calculated";
 import { readRange, type RangeRef } from "../../../sheets/rangeRef";
 import type { Cell, Matrix } from "../../functions/callFunction";
 import { cellsOfBook } from "../../functions/cellsOfBook";
+import { OLD_NUMBERS } from "../../hostUse/words";
 
 /** What the sheet Sizes asks: the arguments of SIZES, and what else its answer goes with. */
 export interface SizesAsked {
@@ -41,6 +42,7 @@ const LANDMARKS: Readonly<Record<string, string>> = {
 
 /** Reads the sheet Sizes of a book; where it cannot, a sentence says why. */
 export function sizesAsked(book: Calculated): SizesAsked | { readonly why: string } {
+  if (book.settings?.includes("calculates when asked")) return { why: OLD_NUMBERS };
   const sheet = book.workbook.sheets.find(({ key }) => key === "sizes");
   if (sheet === undefined) return { why: "There is no sheet Sizes in this workbook: add it above first." };
   const { name } = sheet;
