@@ -5,6 +5,9 @@
 const fs = require("node:fs");
 const os = require("node:os");
 
+// The workers inherit it. More room (MB) for short-lived objects, or an eighth of their time goes into clearing up.
+process.env.NODE_OPTIONS = `--max-semi-space-size=128 ${process.env.NODE_OPTIONS ?? ""}`;
+
 const swc = ["@swc/jest", { jsc: { parser: { syntax: "typescript", tsx: true }, target: "es2022" } }];
 const suite = (displayName, testMatch, more = {}) => ({
   displayName,

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { referenceTables } from "../../../src/reference";
-import { entriesOf, find } from "../../../src/taskpane/tables/search";
+import { entriesOf, type Entry, find } from "../../../src/taskpane/tables/search";
 import { bluePipe, inventedTable, redPipe } from "./inventedTable";
 
 const invented = entriesOf([inventedTable([redPipe, bluePipe])]);
@@ -50,11 +50,16 @@ describe("find, over the reference tables", () => {
     expect(entries.every((entry, i) => all[i] === entry)).toBe(true);
   });
 
-  test("every row is found by its own label, and by its key", () => {
-    for (const entry of entries) {
-      expect(find(entries, String(entry.row[1]), "SI").includes(entry)).toBe(true);
-      expect(find(entries, String(entry.row[0]), "SI").includes(entry)).toBe(true);
-    }
+  const isFoundAmong = (rows: readonly Entry[], entry: Entry): boolean =>
+    [entry.row[0], entry.row[1]].every((called) => find(rows, String(called), "SI").includes(entry));
+
+  test("every row is found by its own label, and by its key, beside a row of each unit: whether a word is one depends on them all", () => {
+    const ofUnits = [...new Map(entries.flatMap((entry) => entry.amounts.map(({ unit }) => [unit, entry]))).values()];
+    expect(entries.filter((entry) => !isFoundAmong([...ofUnits, entry], entry)).map(({ id }) => id)).toEqual([]);
+  });
+
+  test("and so among all rows", () => {
+    fc.assert(fc.property(anyEntry, (entry) => expect(isFoundAmong(entries, entry)).toBe(true)));
   });
 
   test("every row is found by each of its numbers", () => {
