@@ -1,8 +1,11 @@
 import type { CopyMaker } from "../copyInWorker";
 import { COPY_CANCELLED, COPY_STEPS, copyFileName, copyOutcome, dayOf } from "../copyOutcome";
 import type { CopyKind, CopyOutcome, Watch } from "../host";
+import type { Calculated } from "../../sheets/calculated";
+import { sheetPrefix } from "../../sheets/sheetPrefix";
 import packageJson from "../../../package.json";
 import { base64 } from "./base64";
+import { isBusy } from "./busy";
 import { sentenceOf } from "./faults";
 import { NO_OLD_COPY } from "./manual";
 import { readBook } from "./readBook";
@@ -25,6 +28,8 @@ export async function shareCopy(kind: CopyKind, { progress, signal }: Watch, mak
     step(0, "Reading the workbook");
     const book = await readBook();
     if (book.settings?.includes("calculates when asked")) return { made: false, why: NO_OLD_COPY };
+    const waiting = firstBusy(book);
+    if (waiting !== null) return { made: false, why: waitsFor(waiting) };
     const day = dayOf(new Date());
     const order = { kind, date: day, version: packageJson.version };
     const copy = await make(book, order, (index) => progress(1 + index, steps, COPY_STEPS[index]!), signal);
@@ -39,3 +44,14 @@ export async function shareCopy(kind: CopyKind, { progress, signal }: Watch, mak
     return { made: false, why: `${sentenceOf(fault)} No copy was made.` };
   }
 }
+
+/** The first cell whose function has not answered yet; null where none waits. */
+function firstBusy({ shown }: Calculated): string | null {
+  for (const [sheet, cells] of shown)
+    for (const [at, { value }] of cells)
+      if (typeof value === "object" && isBusy(value?.message)) return `${sheetPrefix(sheet)}${at}`;
+  return null;
+}
+
+const waitsFor = (cell: string): string =>
+  `${cell} still waits for its answer, so a copy would lack it: wait a moment, then make it again, or enter it anew by Repair below. No copy was made.`;

@@ -53,3 +53,15 @@ test.each(["Automatic", "AutomaticExceptTables"] as const)("%s calculation is no
   expect((await readBook()).settings).toEqual([]);
   expect(await addNewSheets(async () => sample, watching().watch)).toMatchObject({ added: true, refused: [] });
 });
+
+test("a book with a cell that still waits for its answer gets no copy, and it is named", async () => {
+  const excel = record();
+  excel.behaviour.calculate = (formula) => (formula.includes("AREA") ? "#BUSY!" : 1);
+  excel.fill("My ducts", "A1:A2", [["=DUCT.VELOCITY(400,4)"], ["=DUCT.AREA(4)"]]);
+  const make = jest.fn();
+  expect(await shareCopy("values", watching().watch, make)).toEqual({
+    made: false,
+    why: "'My ducts'!A2 still waits for its answer, so a copy would lack it: wait a moment, then make it again, or enter it anew by Repair below. No copy was made.",
+  });
+  expect(make).not.toHaveBeenCalled();
+});
