@@ -1,7 +1,7 @@
 import { type AnswerColumn, budgetColumns, solveColumns } from "../../reference/answerColumns";
 import { headerOfColumn } from "../../reference/columnsOfAnswers";
 import { toSI, type UnitSystem, unitOf } from "../../reference/quantities";
-import { type FoundTable, type LookedThrough, numberIn, systemOf, tablesWith, textIn } from "./tablesIn";
+import { type FoundTable, type LookedThrough, numberIn, tablesWith, textIn } from "./tablesIn";
 
 /** A column that answers of BUDGET and of SOLVE have alike, or one of them. */
 type Key = (typeof budgetColumns)[number]["key"] | (typeof solveColumns)[number]["key"];
@@ -36,7 +36,7 @@ export const answersIn = (sheets: readonly LookedThrough[]): BookAnswer[] =>
     tablesWith(
       sheets,
       known.map((key) => headerOfColumn<AnswerColumn>(columns, key)),
-    ).map((table) => ({ of, sheet: table.sheet, system: systemOf(table), rows: rowsOf(table, columns) })),
+    ).map((table) => ({ of, sheet: table.sheet, system: table.system, rows: rowsOf(table, columns) })),
   );
 
 function rowsOf(table: FoundTable, columns: readonly AnswerColumn[]): AnswerRow[] {
@@ -45,7 +45,7 @@ function rowsOf(table: FoundTable, columns: readonly AnswerColumn[]): AnswerRow[
   const si = (row: number, key: Key): number | null => {
     const value = numberIn(table.value(row, header(key)));
     const quantity = columns.find((column) => column.key === key)?.quantity;
-    return value === null || quantity == null ? null : toSI(value, unitOf(quantity, systemOf(table)));
+    return value === null || quantity == null ? null : toSI(value, unitOf(quantity, table.system));
   };
   const fan = table.rows.find((row) => text(row, "run").toLowerCase() === "fan") ?? Infinity;
   return table.rows

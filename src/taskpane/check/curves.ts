@@ -1,7 +1,7 @@
 import { fanCurveColumns } from "../../reference/answerColumns";
 import { headerOfColumn } from "../../reference/columnsOfAnswers";
 import type { UnitSystem } from "../../reference/quantities";
-import { type FoundTable, type LookedThrough, numberIn, systemOf, tablesWith } from "./tablesIn";
+import { type FoundTable, type LookedThrough, numberIn, tablesWith } from "./tablesIn";
 
 /** A fan's curve in a book, in the units of its table. */
 export interface BookCurve {
@@ -27,7 +27,7 @@ export function curvesIn(sheets: readonly LookedThrough[]): BookCurve[] {
       points.push([airflow, pressure]);
       lastRow = row;
     }
-    return points.length < 2 ? [] : [{ table, system: systemOf(table), points, lastRow }];
+    return points.length < 2 ? [] : [{ table, system: table.system, points, lastRow }];
   });
 }
 

@@ -2,7 +2,7 @@ import { togetherColumns, type TogetherKey } from "../../reference/answerColumns
 import { headerOfColumn } from "../../reference/columnsOfAnswers";
 import { toSI, unitOf } from "../../reference/quantities";
 import { type BookRun, sameName } from "./runs";
-import { type LookedThrough, numberIn, systemOf, tablesWith, textIn } from "./tablesIn";
+import { type LookedThrough, numberIn, tablesWith, textIn } from "./tablesIn";
 import { tooSlowIn } from "./tooSlowIn";
 
 /** What an answer of TOGETHER in a book says of one hood's gate open alone, with the gates on its way. */
@@ -28,7 +28,7 @@ export function openAloneIn(sheets: readonly LookedThrough[], runs: readonly Boo
       const velocity = numberIn(table.value(row, header("velocity")));
       found.push({
         ...{ hood, slowest: text("slowest"), tooSlow: tooSlowIn(text("verdict")) },
-        velocity: velocity === null ? null : toSI(velocity, unitOf("velocity", systemOf(table))),
+        velocity: velocity === null ? null : toSI(velocity, unitOf("velocity", table.system)),
       });
     }
   return found;

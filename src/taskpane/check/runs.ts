@@ -5,7 +5,7 @@ import { toSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import type { RunColumn } from "../../reference/runColumns";
 import type { TransportRow } from "../../reference/schema";
 import { transport } from "../../reference/transport";
-import { type FoundTable, type LookedThrough, numberIn, systemOf, tablesWith, textIn } from "./tablesIn";
+import { type FoundTable, type LookedThrough, numberIn, tablesWith, textIn } from "./tablesIn";
 
 /** A row of a runs table, in SI; what cannot be read is null or empty, since the functions refuse it in their own words. */
 export interface BookRun {
@@ -38,7 +38,7 @@ export interface BookRuns {
 export function runsIn(sheets: readonly LookedThrough[], dust: TransportRow): BookRuns[] {
   return tablesWith(sheets, neededColumns)
     .map((table) => {
-      const system = systemOf(table);
+      const system = table.system;
       const names = new Set(table.rows.map((row) => plain(textIn(table.value(row, "Run")))));
       const runs = table.rows.flatMap((row) => runIn(table, row, names, system, dust) ?? []);
       return { sheet: table.sheet, system, table, runs };

@@ -1,11 +1,13 @@
 import { headerName } from "../../core/naming/headerName";
-import type { UnitSystem } from "../../reference/quantities";
+import { type UnitSystem, unitOf } from "../../reference/quantities";
+import { factorOfTyped } from "../../reference/typedUnit";
 import { cellAddress, placeOf } from "../../sheets/address";
 import type { Calculated, ShownCell } from "../../sheets/calculated";
 import { itemAt, lastOf } from "../../reference/itemAt";
 import { percentText, showsPercent } from "../../sheets/showsPercent";
 import { showsDay } from "../../sheets/showsDay";
 import type { Sheet } from "../../sheets/workbook";
+import { type UnitsTold, unitsTold } from "./named/unitsTold";
 
 export type ShownValue = ShownCell["value"];
 
@@ -14,6 +16,7 @@ export interface FoundTable {
   readonly sheet: string;
   readonly headerRow: number;
   readonly headers: readonly FoundHeader[];
+  readonly system: UnitSystem; // as the brackets after its headers say, else the calls that take it; inch-pound where nothing does
   readonly rows: readonly number[]; // below the header, up to the next header of the same kind
   readonly value: (row: number, header: string) => ShownValue; // by a header as people type it; null where the table has no such column
   readonly address: (row: number, header: string) => string; // the header's own cell where there is none
@@ -26,7 +29,11 @@ interface FoundHeader {
 }
 
 /** A sheet looked through once: what its cells hold, and which texts stand side by side as headers may. */
-export interface LookedThrough {
+export interface LookedThrough extends SheetLookedThrough {
+  readonly unitsTold: UnitsTold;
+}
+
+interface SheetLookedThrough {
   readonly sheet: string;
   readonly at: (column: number, row: number) => ShownValue;
   readonly lastRow: number;
@@ -40,22 +47,24 @@ interface FoundHead {
 }
 
 /** Looks through every sheet of a book. */
-export const lookThrough = ({ workbook, shown }: Calculated): LookedThrough[] =>
-  workbook.sheets.flatMap((sheet) => {
-    const cells = shown.get(sheet.name);
+export function lookThrough(book: Calculated): LookedThrough[] {
+  const told = unitsTold(book);
+  return book.workbook.sheets.flatMap((sheet) => {
+    const cells = book.shown.get(sheet.name);
     if (cells === undefined) return [];
     let seen = lookedThrough.get(cells);
     if (seen?.sheet !== sheet.name) lookedThrough.set(cells, (seen = sheetLookedThrough(sheet, cells)));
-    return [seen];
+    return [{ ...seen, unitsTold: told }];
   });
+}
 
 /** A host hands over the very cells of last time where nothing can have changed, as on the sheet of tables, the largest. */
-const lookedThrough = new WeakMap<ReadonlyMap<string, ShownCell>, LookedThrough>();
+const lookedThrough = new WeakMap<ReadonlyMap<string, ShownCell>, SheetLookedThrough>();
 
 /** What stands for a number whose cell shows a day or a time: 1/2 that became one must not be reckoned with as 46,000. */
 export const DAY = "a day or a time";
 
-function sheetLookedThrough({ name: sheet, cells }: Sheet, shown: ReadonlyMap<string, ShownCell>): LookedThrough {
+function sheetLookedThrough({ name: sheet, cells }: Sheet, shown: ReadonlyMap<string, ShownCell>): SheetLookedThrough {
   const percents = new Set(
     cells.flatMap((cell) => ("value" in cell && showsPercent(cell.format ?? "") ? [cell.at] : [])),
   );
@@ -134,7 +143,7 @@ export function tablesWith(
 }
 
 function table(
-  { sheet, at }: LookedThrough,
+  { sheet, at, unitsTold: told }: LookedThrough,
   headerRow: number,
   end: number,
   headers: readonly FoundHeader[],
@@ -149,6 +158,7 @@ function table(
     sheet,
     headerRow,
     headers,
+    system: unitsSaid(headers) ?? told(sheet, { column: itemAt(headers, 0).column, row: headerRow }) ?? "IP",
     rows: Array.from({ length: Math.max(0, end - headerRow - 1) }, (_, index) => headerRow + 1 + index),
     value: (row, header) => {
       const column = columnOf(header);
@@ -161,9 +171,19 @@ function table(
   };
 }
 
-/** The units of a table, as the brackets after its headers say; inch-pound where they say nothing. */
-export const systemOf = ({ headers }: FoundTable): UnitSystem =>
-  headers.some(({ unit }) => ["mm", "m³/h", "m/s", "Pa"].includes(unit)) ? "SI" : "IP";
+const MEASURED = ["airflow", "diameter", "length", "velocity", "pressure"] as const;
+
+/** The units that the brackets after headers say, in any spelling that the functions read; null where none does. */
+function unitsSaid(headers: readonly FoundHeader[]): UnitSystem | null {
+  const isOf = (system: UnitSystem): boolean =>
+    headers.some(({ unit }) =>
+      MEASURED.some((quantity) => {
+        const { factor, label } = unitOf(quantity, system);
+        return factorOfTyped(unit, quantity, label) === factor;
+      }),
+    );
+  return isOf("SI") ? "SI" : isOf("IP") ? "IP" : null;
+}
 
 /** A cell as a number; null where it holds none. */
 export const numberIn = (value: ShownValue): number | null =>

@@ -51,3 +51,42 @@ test("what a club copy has beside the budget is no part of it, whatever its shee
   expect(seen(copy)).toContain("Steps");
   expect(seen(withRecord)).toEqual(seen(bookOf({ Runs: { rows: dust }, Flow: { rows: note } })));
 });
+
+describe("the units of a table", () => {
+  const headers = ["Run", "To", "Airflow", "Diameter"];
+  const seen = (
+    row: readonly (string | number)[],
+    formulas: Record<string, string>,
+    extra: Record<string, string> = {},
+  ) =>
+    seenIn(
+      bookOf({
+        Mine: { rows: [row, ["saw", "fan", 680, 100], [], [], ...Object.keys(formulas).map(() => ["x"])], formulas },
+        Set: { rows: [["Units", extra.units ?? ""]] },
+      }),
+    ).runs.map(({ system }) => system);
+
+  // 100 is 100 mm in such a call, and was 100 inches in the pane: 8 m/s through pipe that was 2.5 m wide there.
+  test.each([
+    ['=DUCT.BUDGET(A1:D2,,"SI")', "SI"],
+    ['=INDEX(DUCT.BUDGET( Mine!$A:$D ,, " si "),2,3)', "SI"],
+    ["=DUCT.BUDGET(A1:D2,,Set!B1)", "SI"],
+    ["=DUCT.BUDGET(A1:D2)", "IP"],
+    ['=DUCT.BUDGET(A3:D4,,"SI")', "IP"], // another table
+  ])("whose headers say none are those of the call that takes it: %s", (formula, system) => {
+    expect(seen(headers, { A5: formula }, { units: "SI" })).toEqual([system]);
+  });
+
+  test("are inch-pound where no call takes it, or two calls do in different units", () => {
+    expect(seen(headers, {})).toEqual(["IP"]);
+    expect(seen(headers, { A5: '=DUCT.BUDGET(A1:D2,,"SI")', A6: "=DUCT.BUDGET(A1:D2)" })).toEqual(["IP"]);
+  });
+
+  test.each(["m³/h", "m3/h", "m3/hr"])(
+    "are those of its headers before all else, spelled as functions read them: %s",
+    (unit) => {
+      expect(seen(["Run", "To", `Airflow (${unit})`, "Diameter"], {})).toEqual(["SI"]);
+      expect(seen(["Run", "To", "Airflow (CFM)", "Diameter"], { A5: '=DUCT.BUDGET(A1:D2,,"SI")' })).toEqual(["IP"]);
+    },
+  );
+});

@@ -43,6 +43,8 @@ interface Taken extends RangeRef {
   readonly by: string; // the function
   readonly place: number; // of the argument, from 0
   readonly asItIs: boolean; // and is not reckoned with before, as in 100*B2
+  readonly args: OurCall["args"]; // of the call
+  readonly from: string; // the sheet on which the call stands
 }
 
 /** Every cell and range that a call of ours in a book takes. */
@@ -55,7 +57,7 @@ export const takenCells = (book: Calculated): Taken[] =>
           return pieces.flatMap((piece) => {
             const range =
               piece.type === "our call" ? null : rangeOfAnyKind((piece as { value: string }).value, sheet.name, book);
-            return range === null ? [] : [{ ...range, by, place, asItIs }];
+            return range === null ? [] : [{ ...range, by, place, asItIs, args, from: sheet.name }];
           });
         }),
       ),
@@ -111,7 +113,7 @@ export function cellsNamed(
     : rangeNamed((only as Exclude<Piece, OurCall>).value, sheet, book);
 }
 
-function rangeNamed(text: string, sheet: string, book: Calculated): RangeRef | null {
+export function rangeNamed(text: string, sheet: string, book: Calculated): RangeRef | null {
   const named = book.workbook.names.find(({ name }) => name.toLowerCase() === text.toLowerCase());
   return named === undefined ? readRange(text, sheet) : readRange(named.at, named.sheet);
 }

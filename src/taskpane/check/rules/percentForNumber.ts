@@ -35,7 +35,7 @@ export const percentForNumber: CheckRule = ({ book, sheets }) => {
           {
             rule: "Percent for a number",
             what: `${at} shows ${shows}%, which counts as ${counts}.`,
-            why: `A cell that shows 3% holds 0.03, and that is all a formula sees: where % are meant it is 0.03 %. ${isTyped ? "Type the number without the sign, and give" : "Where % are meant, multiply its formula by 100, and give"} the cell the number format General.`,
+            why: `A cell that shows 3% holds 0.03, and that is all a formula sees: where % are meant it is 0.03 %. ${isTyped ? "Give the cell the number format General, then type the number without the sign." : "Where % are meant, multiply its formula by 100, and give the cell the number format General."}`,
             source: practice,
             sheet,
             at,
