@@ -51,7 +51,7 @@ interface Cells {
 /**
  * Reads fractions of an inch, and numbers in groups of three digits, as numbers. The grid takes 1 200 for a month of the year 200, and 1/2 for a day, a number of some 46,000 that still looks like 1/2, and
  * 4 1/2 for one, too. A cell that shows days goes on to take days, but a plain number typed over one is that number: the
- * grid would show 4 as 1/3.
+ * grid would show 4 as 1/3. So is one typed over a percentage: 8 over 3% would be 800%.
  */
 export function readFractions(): void {
   const registry = o_spreadsheet.registries.corePluginRegistry;
@@ -69,6 +69,9 @@ export function readFractions(): void {
       if (grouped !== null) return { ...place, content: String(grouped), ...(isDay(standing) ? { format: "" } : {}) };
       const fraction = fractionIn(content);
       if (isDay(standing)) return isPlain(content) && !isDay(format) ? { ...place, content, format: "" } : command;
+      // the grid writes the sign behind a number while it is typed over a percentage; who takes it away wants none
+      if (standing !== undefined && showsPercent(standing) && isPlain(content) && format === undefined)
+        return { ...place, content, format: "" };
       return fraction === null ? command : { ...place, content: String(fraction) };
     }
   }

@@ -93,3 +93,10 @@ test("a function of ours gets a percentage as it is shown", () => {
   expect(typed(model, "A1", "3%", "0%")).toEqual([0.03, "3%"]);
   expect(model.getters.getEvaluatedCell({ sheetId, col, row }).message).toBe("a number is needed; got 3%");
 });
+
+test("a plain number over a percentage is that number, and looks so; a percentage stays one", () => {
+  const model = grid();
+  expect(typed(model, "D1", "3%", "0%")).toEqual([0.03, "3%"]);
+  expect(typed(model, "D1", "8%")).toEqual([0.08, "8%"]);
+  expect(typed(model, "D1", "8")).toEqual([8, "8"]);
+});
