@@ -1,5 +1,7 @@
 import { fanCurveColumns } from "../../reference/answerColumns";
 import { headerOfColumn } from "../../reference/columnsOfAnswers";
+import { placeOf } from "../../sheets/address";
+import type { RangeRef } from "../../sheets/rangeRef";
 import type { UnitSystem } from "../../reference/quantities";
 import { type FoundTable, type LookedThrough, numberIn, tablesWith } from "./tablesIn";
 
@@ -31,8 +33,17 @@ export function curvesIn(sheets: readonly LookedThrough[]): BookCurve[] {
   });
 }
 
-/** The curve of a budget in these units; undefined where the book has none. */
-export const curveFor = (
+/** The curve that stands in these cells, else the first in these units; undefined where the book has none. */
+export function curveFor(
   { curves }: { readonly curves: readonly BookCurve[] },
   system: UnitSystem,
-): BookCurve | undefined => curves.find((one) => one.system === system);
+  cells: RangeRef | null,
+): BookCurve | undefined {
+  const inUnits = curves.filter((one) => one.system === system);
+  const isThere = ({ table }: BookCurve): boolean => {
+    const { column, row } = placeOf(table.address(table.headerRow, "airflow"));
+    const isHere = cells?.sheet === table.sheet && column === cells.left;
+    return isHere && (row === cells.top || row + 1 === cells.top); // with its headings or without
+  };
+  return inUnits.find(isThere) ?? inUnits[0];
+}

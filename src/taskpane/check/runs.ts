@@ -92,3 +92,10 @@ function hoseOf(flex: string, system: UnitSystem): number {
 
 /** Names of runs are compared as the functions do when they join them. */
 export const sameName = (one: string, other: string): boolean => plain(one) === plain(other);
+
+/** Which table is meant where a book has several; "" where it has one or none. */
+export function whichRuns(tables: readonly BookRuns[]): string {
+  const [first, ...others] = tables;
+  if (first === undefined || others.length === 0) return "";
+  return `This book has ${tables.length} tables of runs: here is that of the sheet ${first.sheet}, the first.`;
+}

@@ -73,7 +73,7 @@ interface ShownProps {
   readonly toCheck: () => void;
 }
 
-function Shown({ system: { ducts, alone, together, next, asTyped }, goTo, toCheck }: ShownProps): ReactElement {
+function Shown({ system: { which, ducts, alone, together, next, asTyped }, goTo, toCheck }: ShownProps): ReactElement {
   const styles = useStyles();
   const title = (text: string): ReactElement => (
     <Subtitle2 as="h2" className={styles.heading}>
@@ -82,6 +82,7 @@ function Shown({ system: { ducts, alone, together, next, asTyped }, goTo, toChec
   );
   return (
     <>
+      {which !== "" && <p className={styles.text}>{which}</p>}
       {asTyped && (
         <p className={styles.text}>
           Here the ducts and the fan are as typed. The sheets go by what your readings make of them, so their numbers

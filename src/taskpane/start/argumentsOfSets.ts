@@ -1,5 +1,5 @@
-import { densityIn, matrixOf } from "../check/callArguments";
-import { curveAsked } from "../check/curveAsked";
+import { curveAsked, curveCells, densityAsked } from "../check/askedBeside";
+import { matrixOf } from "../check/callArguments";
 import { curveFor } from "../check/curves";
 import type { BookRun } from "../check/runs";
 import type { Seen } from "../check/seenIn";
@@ -18,9 +18,9 @@ export interface AskedOfSets {
 /** Null where the book has no runs, or no curve of a fan. */
 export function argumentsOfSets(seen: Seen): AskedOfSets | null {
   const [runs] = seen.runs;
-  const points = runs && curveFor(seen, runs.system)?.points;
+  const points = runs && curveFor(seen, runs.system, curveCells(seen, runs))?.points;
   if (runs === undefined || points === undefined) return null;
-  const [table, curve] = [matrixOf(runs), curveAsked(seen) ?? points.map((point) => [...point])];
-  const [density, units] = [densityIn(seen.book), [[runs.system]]];
+  const [table, curve] = [matrixOf(runs), curveAsked(seen, runs) ?? points.map((point) => [...point])];
+  const [density, units] = [densityAsked(seen, runs), [[runs.system]]];
   return { runs: runs.runs, table, curve, density, units, args: (most) => [table, curve, [[most]], density, units] };
 }

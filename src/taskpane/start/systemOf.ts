@@ -3,6 +3,7 @@ import { byReason } from "../check/byReason";
 import type { Finding } from "../check/finding";
 import { findingsIn } from "../check/findingsIn";
 import { type Ducts, ductsOf } from "../check/picture/pictureOf";
+import { whichRuns } from "../check/runs";
 import type { Seen } from "../check/seenIn";
 import { itemAt } from "../../reference/itemAt";
 import type { Calculate } from "../functions/askWorker";
@@ -12,6 +13,7 @@ import { runTogether } from "./runTogether";
 
 /** What an owner asks first: how is my system, machine by machine, and what do I do next. */
 export interface SystemSeen {
+  readonly which: string; // of several tables of runs; "" where there is one
   readonly ducts: Ducts | string; // a sentence where there is nothing to draw
   readonly alone: readonly MachineAlone[] | string;
   readonly together: string; // which machines can run at once; "" where nothing is to be said
@@ -33,7 +35,7 @@ export async function systemOf(seen: Seen, calculate: Calculate): Promise<System
   if (seen.runs.length === 0) return null;
   const [ducts, alone] = [await ductsOf(seen, calculate), await eachAlone(seen, calculate)];
   const together = typeof alone === "string" ? "" : await runTogether(seen, calculate);
-  return { ducts, alone, together, next: nextSteps(seen), asTyped: goesByReadings(seen) };
+  return { which: whichRuns(seen.runs), ducts, alone, together, next: nextSteps(seen), asTyped: goesByReadings(seen) };
 }
 
 /** One step for each kind of findings, of what stands on the sheets of the ducts and their settings: a call tried out elsewhere is no part of the system. */

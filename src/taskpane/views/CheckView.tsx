@@ -9,6 +9,7 @@ import { FindingGroupItem } from "../check/FindingGroupItem";
 import { type Picture, pictureOf } from "../check/picture/pictureOf";
 import { restsOn } from "../check/named/restsOn";
 import { PictureShown } from "../check/picture/PictureShown";
+import { whichRuns } from "../check/runs";
 import { seenIn } from "../check/seenIn";
 import { calculate } from "../functions/pageWorker";
 import { count, failureWords, NO_SHEET } from "../hostUse/words";
@@ -26,6 +27,7 @@ const useStyles = makeStyles({
 interface Checked {
   readonly findings: readonly Finding[];
   readonly restsOn: string; // values that nobody has seen in print, as a sentence; "" where there are none
+  readonly which: string; // table of runs the picture is of, where there are several
   readonly picture: Picture | string;
 }
 
@@ -48,7 +50,7 @@ export function CheckView({ host, go }: ViewProps): ReactElement {
       const seen = seenIn(await host.readBook());
       const findings = findingsIn(seen);
       const picture = await pictureOf(seen, calculate);
-      setChecked({ findings, restsOn: restsOn(seen), picture });
+      setChecked({ findings, restsOn: restsOn(seen), which: whichRuns(seen.runs), picture });
       setStale(false);
       setGone("");
       setStatus(
@@ -92,6 +94,7 @@ export function CheckView({ host, go }: ViewProps): ReactElement {
             ))}
           </ul>
           {checked.restsOn !== "" && <p className={styles.text}>{checked.restsOn}</p>}
+          {checked.which !== "" && <p className={styles.text}>{checked.which}</p>}
           {typeof checked.picture === "string" ? (
             <p className={styles.text}>{checked.picture}</p>
           ) : (

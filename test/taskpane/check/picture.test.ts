@@ -115,3 +115,44 @@ test("what cannot be drawn is said in a sentence", async () => {
   const loop = exampleRuns.map((row) => (row[0] === "main" ? ["main", "saw", ...row.slice(2)] : row));
   expect(await pictureOf(seenOf({ Runs: { rows: loop } }), calculate)).toMatch(/^No run ends at the fan/);
 });
+
+describe("a book whose own call says which fan, and in what air", () => {
+  const old = { rows: curve.rows.map((row, at) => (at === 0 ? row : [Number(row[0]) / 2, Number(row[1]) / 4])) };
+  const called = (formula: string, more: Record<string, SheetOfTest> = {}) =>
+    draw({ ...more, Runs: { rows: exampleRuns }, Fan: curve, Flow: { rows: [["x"]], formulas: { A1: formula } } });
+
+  // The fan of the sheet Fan, by hand as above: 1331.5 cfm. The old one at half the speed would move half of that.
+  test.each([
+    "=DUCT.SOLVE(Runs!A1:Z9,Fan!A1:B9)",
+    "=DUCT.SOLVE(Runs!$A:$Z,Fan!$A:$B)",
+    "=DUCT.SOLVE(Runs!A1:Z9,Fan!A2:B9)",
+  ])("the fan is that of the call, whatever curve stands before it: %s", async (formula) => {
+    const { works, curve: line } = (await called(formula, { Old: old })).fan!;
+    expect(Math.abs(works.x - 1331.5)).toBeLessThan(1);
+    expect(line.at(-1)!.x).toBe(2000); // the curve that is drawn is the same fan's
+  });
+
+  test("of two calls it is the one that takes this table of runs", async () => {
+    const trial = { rows: [["x"]], formulas: { A1: "=DUCT.SOLVE(Elsewhere!A1:D9,Old!A1:B9)" } };
+    const { works } = (await called("=DUCT.SOLVE(Runs!A1:Z9,Fan!A1:B9)", { Old: old, Trial: trial })).fan!;
+    expect(Math.abs(works.x - 1331.5)).toBeLessThan(1);
+  });
+
+  // In air of half the density the fan makes, and the ducts take, half the pressure at any airflow: they meet at the same one.
+  test.each([
+    ["=DUCT.SOLVE(Runs!A1:Z9,Fan!A1:B9,,0.0375)", 0.5],
+    ["=DUCT.SOLVE(Runs!A1:Z9,Fan!A1:B9,,Air!B1)", 0.5],
+    ["=DUCT.SOLVE(Runs!A1:Z9,Fan!A1:B9)", 1],
+  ])("the air is that of the call: %s", async (formula, share) => {
+    const { works, curve: line } = (await called(formula, { Air: { rows: [["thin", 0.0375]] } })).fan!;
+    expect(Math.abs(works.x / 1331.5 - 1)).toBeLessThan(0.01);
+    expect(Math.abs(works.y / (2.674 * share) - 1)).toBeLessThan(0.02);
+    expect(line[0]!.y).toBeCloseTo(8 * share, 3);
+  });
+
+  test("where the call names no air it is standard air, though the book has a cell called density", async () => {
+    const sheets = { Start: { rows: [[0.0375]] }, Runs: { rows: exampleRuns }, Fan: curve, Flow: { rows: [["x"]], formulas: { A1: "=DUCT.SOLVE(Runs!A1:Z9,Fan!A1:B9)" } } }; // prettier-ignore
+    const picture = await pictureOf(seenOf(sheets, [{ name: "density", sheet: "Start", at: "A1" }]), calculate);
+    expect(Math.abs((picture as Picture).fan!.works.y - 2.674)).toBeLessThan(0.005);
+  });
+});

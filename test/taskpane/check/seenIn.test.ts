@@ -1,6 +1,7 @@
 import { originalsSheet } from "../../../src/share/originals";
 import { findingsIn } from "../../../src/taskpane/check/findingsIn";
 import { restsOn } from "../../../src/taskpane/check/named/restsOn";
+import { whichRuns } from "../../../src/taskpane/check/runs";
 import { seenIn } from "../../../src/taskpane/check/seenIn";
 import { bookOf, runsWith, solveHeader, soundRuns } from "../../support/books";
 
@@ -89,4 +90,11 @@ describe("the units of a table", () => {
       expect(seen(["Run", "To", "Airflow (CFM)", "Diameter"], { A5: '=DUCT.BUDGET(A1:D2,,"SI")' })).toEqual(["IP"]);
     },
   );
+});
+
+test("of several tables of runs it is said which one is computed", () => {
+  const { runs } = seenIn(bookOf({ Trial: { rows: soundRuns }, Runs: { rows: soundRuns } }));
+  expect(whichRuns(runs)).toBe("This book has 2 tables of runs: here is that of the sheet Trial, the first.");
+  expect(whichRuns(runs.slice(1))).toBe("");
+  expect(whichRuns([])).toBe("");
 });

@@ -67,6 +67,14 @@ export const takenCells = (book: Calculated): Taken[] =>
 export const isWithinRange = ({ left, right, top, bottom }: RangeRef, { column, row }: Place): boolean =>
   column >= left && column <= right && row >= top && row <= bottom;
 
+/** The cells that an argument is, of whatever kind its reference; null where it is worked out inside the call, or typed. */
+export function rangeOfArgument(pieces: readonly Piece[], sheet: string, book: Calculated): RangeRef | null {
+  const [only, ...rest] = pieces.filter(({ type }) => type !== "whitespace");
+  return only === undefined || rest.length > 0 || only.type === "our call"
+    ? null
+    : rangeOfAnyKind((only as { value: string }).value, sheet, book);
+}
+
 /** The cells of a reference, a name, whole columns or rows, or a table: of Runs[#All] and Runs[Flex] alike all its cells. */
 const rangeOfAnyKind = (text: string, sheet: string, book: Calculated): RangeRef | null =>
   rangeNamed(text, sheet, book) ?? readRange(withEnds(text), sheet) ?? tableNamed(/^[^[]*/.exec(text)![0], book);

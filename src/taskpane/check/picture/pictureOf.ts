@@ -4,10 +4,10 @@ import { headerOfColumn, placeOfColumn } from "../../../reference/columnsOfAnswe
 import { fromSI, type UnitSystem, unitOf } from "../../../reference/quantities";
 import type { Cell, Matrix } from "../../functions/callFunction";
 import type { Calculate } from "../../functions/askWorker";
-import { curveAsked } from "../curveAsked";
+import { curveAsked, curveCells, densityAsked } from "../askedBeside";
 import { type BookCurve, curveFor } from "../curves";
 import type { BookRuns } from "../runs";
-import { densityIn, matrixOf, openIn } from "../callArguments";
+import { matrixOf, openIn } from "../callArguments";
 import type { Seen } from "../seenIn";
 import { type LookedThrough, numberIn, tablesWith, textIn } from "../tablesIn";
 import { type PictureRun, runsOfPicture } from "./runsOfPicture";
@@ -45,7 +45,7 @@ export async function ductsOf(seen: Seen, calculate: Calculate): Promise<Ducts |
   const [runs] = seen.runs;
   if (runs === undefined) return "There is no table of runs in this book, so there is nothing to draw.";
   const { system } = runs;
-  const [args, curve] = [askedOf(seen, runs), curveFor(seen, system)];
+  const [args, curve] = [askedOf(seen, runs), curveFor(seen, system, curveCells(seen, runs))];
   if (curve === undefined) {
     const answer = await calculate({ id: "BUDGET", args: [args.runs, args.density, args.units] });
     if ("error" in answer) return `The budget has no answer: ${answer.message || answer.error}.`;
@@ -54,7 +54,7 @@ export async function ductsOf(seen: Seen, calculate: Calculate): Promise<Ducts |
       ? "No run ends at the fan, so there is nothing to draw."
       : { system, runs: drawn, works: null };
   }
-  const solved = await solve(args, curveAsked(seen) ?? atSpeed(curve, 1), calculate);
+  const solved = await solve(args, curveAsked(seen, runs) ?? atSpeed(curve, 1), calculate);
   if (typeof solved === "string") return `The fan and the ducts have no answer: ${solved}.`;
   return { system, runs: runsOfPicture(runs, solved.rows, solveColumns), works: solved.works };
 }
@@ -67,11 +67,11 @@ export async function pictureOf(seen: Seen, calculate: Calculate): Promise<Pictu
   const [runs] = seen.runs;
   if (typeof drawn === "string" || runs === undefined) return drawn as string;
   const { system, works } = drawn;
-  const curve = curveFor(seen, system);
+  const curve = curveFor(seen, system, curveCells(seen, runs));
   if (works === null || curve === undefined) return { system, runs: drawn.runs, fan: null };
   const asked = askedOf(seen, runs);
   const [line, ...others] = await Promise.all([
-    smoothCurve(curve, densityIn(seen.book), calculate),
+    smoothCurve(curve, asked.density, calculate),
     ...SPEEDS.map((speed) => solve(asked, atSpeed(curve, speed), calculate)),
   ]);
   const ducts = others.flatMap((other) => (typeof other === "string" ? [] : [other.works]));
@@ -83,7 +83,7 @@ export async function pictureOf(seen: Seen, calculate: Calculate): Promise<Pictu
 const askedOf = (seen: Seen, runs: BookRuns): Asked => ({
   runs: matrixOf(runs),
   open: openIn(seen.answers),
-  density: densityIn(seen.book),
+  density: densityAsked(seen, runs),
   units: [[runs.system]],
 });
 
