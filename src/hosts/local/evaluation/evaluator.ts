@@ -15,19 +15,22 @@ export interface Evaluator {
   };
   readonly nextRangesToUpdate: Ranges;
   readonly formulaDependencies: () => {
+    readonly forest: Readonly<Partial<Record<string, Readonly<Partial<Record<number, ColumnReaders>>>>>>; // by sheet and column
     readonly getCellsDependingOn: (ranges: Iterable<SheetRange>, visited: Ranges) => Ranges;
   };
   readonly getArrayFormulasImpactedByChangesOf: (positions: readonly CellPosition[]) => Ranges;
   readonly clearEvaluatedRanges: (ranges: Iterable<SheetRange>) => void;
-  readonly updateCompilationParameters: () => void;
   readonly evaluate: (ranges: Iterable<SheetRange>) => void;
   readonly computeAndSave: (position: CellPosition) => EvaluatedCell;
   readonly computeDependencies: (ranges: readonly SheetRange[]) => void;
   cellsBeingComputed: Set<string>;
+  compilationParams: CompilationParams;
   addDependencies: (formula: CellPosition, ranges: readonly SheetRange[]) => void;
   evaluateCells: (positions: readonly CellPosition[]) => void;
   evaluateAllCells: () => void;
   computeCell: (position: CellPosition) => EvaluatedCell;
+  computeFormulaCell: (position: CellPosition, cell: FormulaCell) => EvaluatedCell;
+  updateCompilationParameters: () => void;
   invalidateSpreading: (position: CellPosition) => void;
   invalidatePositionsDependingOnSpread: (sheetId: string, zone: Zone) => void;
   getEvaluatedCell: (position: CellPosition) => EvaluatedCell;
@@ -43,6 +46,21 @@ export interface Evaluator {
 export interface EvaluatedCell {
   readonly value: unknown;
   readonly format?: string;
+  readonly message?: unknown;
+  readonly errorOriginPosition?: CellPosition;
+}
+
+export interface FormulaCell {
+  readonly compiledFormula: { readonly symbols: readonly string[] };
+}
+
+/** What a formula is given where it names a cell or a range: cells by column. */
+export type Given = EvaluatedCell | GivenCells;
+export type GivenCells = readonly (readonly EvaluatedCell[])[];
+
+interface CompilationParams {
+  referenceDenormalizer: (from: SheetRange) => EvaluatedCell;
+  ensureRange: (from: SheetRange) => GivenCells;
 }
 
 export interface SheetRange {
@@ -50,8 +68,15 @@ export interface SheetRange {
   readonly zone: Zone;
 }
 
+/** The formulas that read cells of a column. */
+interface ColumnReaders {
+  readonly query: (rows: Zone) => readonly { readonly dependents: SheetRange }[];
+}
+
 /** A set of ranges, in which cells count. */
 export interface Ranges extends Iterable<SheetRange> {
+  readonly add: (range: SheetRange) => void;
+  readonly has: (range: SheetRange) => boolean;
   readonly copy: () => Ranges;
   readonly clear: () => void;
   readonly addMany: (ranges: Iterable<SheetRange>) => void;

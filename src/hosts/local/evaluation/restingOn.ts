@@ -1,4 +1,5 @@
 import type { CellPosition } from "../grid";
+import { addDependents } from "./dependents";
 import { type Evaluator, isInside, type Ranges, type SheetRange } from "./evaluator";
 
 /** A formula that fills several cells, and which it filled when it was computed last. */
@@ -28,9 +29,10 @@ export function restingOn(
   const isFilling = ({ sheetId, zone }: Spill): boolean =>
     changed.some((position) => position.sheetId === sheetId && isInside(position, zone));
   cells.addManyPositions(others.filter(isFilling).map(({ formula }) => formula));
+  const addResting = addDependents(evaluator);
   let fresh: SheetRange[] = [...cells];
   while (fresh.length > 0) {
-    cells.addMany(evaluator.formulaDependencies().getCellsDependingOn(fresh, cells));
+    addResting(cells, fresh);
     const found = others.filter(({ formula }) => cells.hasPosition(formula));
     others = others.filter((spill) => !found.includes(spill));
     spills.push(...found);

@@ -1,5 +1,6 @@
 import type { CellPosition, GridModel } from "../grid";
 import { addOnce } from "./addOnce";
+import { asBefore } from "./asBefore";
 import type { Evaluator, Ranges } from "./evaluator";
 import { longerAnswers } from "./longerAnswers";
 import { onceEach } from "./onceEach";
@@ -27,6 +28,7 @@ export function shownFirst(evaluator: Evaluator, getters: GridModel["getters"]):
   const longer = longerAnswers(evaluator, getters);
   let left: Left | null = null;
 
+  const before = asBefore(evaluator, getters);
   const { evaluateAllCells } = evaluator;
   const added = addOnce(evaluator, longer.forget);
   evaluator.evaluateAllCells = () => {
@@ -36,6 +38,7 @@ export function shownFirst(evaluator: Evaluator, getters: GridModel["getters"]):
     evaluateAllCells.call(evaluator);
   };
   evaluator.evaluateCells = (changed) => {
+    changed.forEach(before.forget);
     const { cells, spills } = restingOn(evaluator, changed, left?.cells ?? []);
     left = null;
     if (!changed.every((position) => isValue(getters.getCell(position)))) longer.forget();
@@ -79,10 +82,10 @@ export function shownFirst(evaluator: Evaluator, getters: GridModel["getters"]):
     "getArrayFormulaSpreadingOn",
     "isArrayFormulaSpillBlocked",
   ] as const;
-  for (const name of ofPosition) before(evaluator, name, ({ sheetId }: CellPosition) => forSheet(sheetId));
-  before(evaluator, "getEvaluatedPositionsInSheet", forSheet);
+  for (const name of ofPosition) beforehand(evaluator, name, ({ sheetId }: CellPosition) => forSheet(sheetId));
+  beforehand(evaluator, "getEvaluatedPositionsInSheet", forSheet);
   for (const name of ["getEvaluatedPositions", "evaluateFormulaResult", "evaluateCompiledFormula"] as const)
-    before(evaluator, name, () => forSheet());
+    beforehand(evaluator, name, () => forSheet());
 
   return { isLeft: () => left !== null, finish };
 }
@@ -96,7 +99,7 @@ const isValue = (cell: ReturnType<GridModel["getters"]["getCell"]>): boolean =>
 type Method = (this: Evaluator, ...args: never[]) => unknown;
 
 /** Has something done before a method of the library. */
-function before<Name extends keyof Evaluator>(
+function beforehand<Name extends keyof Evaluator>(
   evaluator: Evaluator,
   name: Name,
   then: (...args: never[]) => void,

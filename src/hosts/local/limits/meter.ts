@@ -24,6 +24,9 @@ export function spend(work: number): boolean {
   return left >= 0;
 }
 
+/** Whether something was left out since the last change. */
+export const isSpent = (): boolean => left < 0;
+
 /** An error of its own, so that no IFERROR puts a number in its place. */
 export const refusedValue = (): Value => ({ value: "#ERROR", message: TOO_MUCH_WORK });
 

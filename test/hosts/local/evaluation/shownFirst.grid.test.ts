@@ -20,7 +20,7 @@ const row = fc.integer({ min: 1, max: 5 });
 
 const formulaIn = (column: string): fc.Arbitrary<string> =>
   fc
-    .record({ from: sheet, also: sheet, read: fc.constantFrom(...LEFT_OF[column]!), row, kind: fc.nat({ max: 8 }) })
+    .record({ from: sheet, also: sheet, read: fc.constantFrom(...LEFT_OF[column]!), row, kind: fc.nat({ max: 11 }) })
     .map(({ from, also, read, row, kind }) => {
       const cell = `${from}!${read}${row}`;
       const range = `${from}!${read}${row}:${read}${ROWS}`;
@@ -34,6 +34,9 @@ const formulaIn = (column: string): fc.Arbitrary<string> =>
         `=SUM(${range})`,
         `=IF(${also}!A${row}>3,${range},${cell})`,
         `=SUM(INDIRECT("${range}"))`,
+        `=MIN(3,${cell})`, // what reads it often finds it as it was
+        `=IF(${cell}>3,"many","few")&COUNT(${range})`,
+        `=SUMPRODUCT((${range}>3)*1)`,
       ][kind]!;
     });
 
