@@ -36,6 +36,8 @@ export const answersIn = (sheets: readonly LookedThrough[]): BookAnswer[] =>
     tablesWith(
       sheets,
       known.map((key) => headerOfColumn<AnswerColumn>(columns, key)),
+      [],
+      true,
     ).map((table) => ({ of, sheet: table.sheet, system: table.system, rows: rowsOf(table, columns) })),
   );
 

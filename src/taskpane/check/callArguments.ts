@@ -2,7 +2,7 @@ import type { Calculated } from "../../sheets/calculated";
 import type { Cell, Matrix } from "../functions/callFunction";
 import type { BookAnswer } from "./answersIn";
 import { shownByName } from "./namedCells";
-import type { BookRuns } from "./runs";
+import { type BookRuns, sameName } from "./runs";
 import type { ShownValue } from "./tablesIn";
 
 /** What of a book a cell function is given. */
@@ -22,10 +22,19 @@ export function densityIn(book: Calculated): Matrix | null {
 /** What a cell shows, as a function takes it; an error as its name. */
 export const cellOf = (value: ShownValue): Cell => (typeof value === "object" && value !== null ? value.error : value);
 
-/** The gates as the book's own SOLVE has them; null where the table's gates hold. */
-export function openIn(answers: readonly BookAnswer[]): Matrix | null {
-  const answer = answers.find(({ of }) => of === "SOLVE");
-  const gated = answer?.rows.filter(({ gate }) => gate !== "") ?? [];
-  const open = gated.filter(({ gate }) => gate.toLowerCase() === "open").map(({ run }) => run);
+/** The answer of SOLVE that the book has for these runs, whose gates it tells; none where the table's gates hold. */
+export const solvedIn = (answers: readonly BookAnswer[], { runs }: BookRuns): BookAnswer | undefined =>
+  answers.find(
+    ({ of, rows }) =>
+      of === "SOLVE" &&
+      rows.some(({ gate }) => isOpen(gate)) &&
+      rows.every(({ run }) => runs.some(({ name }) => sameName(name, run))),
+  );
+
+/** Its open gates, as SOLVE takes them. */
+export function openIn(answer: BookAnswer | undefined): Matrix | null {
+  const open = answer?.rows.filter(({ gate }) => isOpen(gate)).map(({ run }) => run) ?? [];
   return open.length === 0 ? null : [[open.join("; ")]];
 }
+
+const isOpen = (gate: string): boolean => gate.toLowerCase() === "open";

@@ -123,11 +123,16 @@ function segments(line: readonly { column: number; text: string }[]): FoundHeade
   return found;
 }
 
-/** Every table whose header row has all of these names, on any sheet. */
+/**
+ * Every table whose header row has all of these names, on any sheet.
+ *
+ * @param begins whether it begins with the first of them, whatever stands before it: what is typed beside an answer may have a header of the same name
+ */
 export function tablesWith(
   sheets: readonly LookedThrough[],
   needed: readonly string[],
   without: readonly string[] = [],
+  begins = false,
 ): FoundTable[] {
   const [wanted, unwanted] = [needed.map(headerName), without.map(headerName)];
   return sheets.flatMap((sheet) => {
@@ -137,7 +142,8 @@ export function tablesWith(
     });
     return heads.map(({ row, headers }) => {
       const next = heads.find((other) => other.row > row)?.row ?? sheet.lastRow + 1;
-      return table(sheet, row, next, headers);
+      const from = begins ? headers.findIndex(({ name }) => name === wanted[0]) : 0;
+      return table(sheet, row, next, headers.slice(from));
     });
   });
 }

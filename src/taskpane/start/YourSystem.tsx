@@ -147,9 +147,10 @@ function Step({
   );
 }
 
-/** "With the gates of the runs table the fan moves 1,344 cfm at 6.1 in.w.g." */
-function fanWords({ works, system }: Ducts): string {
+/** "With the gates as on Flow the fan moves 1,344 cfm at 6.1 in.w.g." */
+function fanWords({ works, system, gatesOf }: Ducts): string {
   if (works === null) return "No fan's curve yet, so these are the airflows that the hoods ask for.";
   const pressure = Number(works.y.toPrecision(system === "IP" ? 2 : 3));
-  return `With the gates of the runs table the fan moves ${wholeAir(works.x, system)} at ${shownValue(pressure)} ${unitOf("pressure", system).label}`;
+  const gates = gatesOf === null ? "of the runs table" : `as on ${gatesOf}`;
+  return `With the gates ${gates} the fan moves ${wholeAir(works.x, system)} at ${shownValue(pressure)} ${unitOf("pressure", system).label}`;
 }

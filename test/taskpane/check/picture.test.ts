@@ -1,6 +1,6 @@
 import { sameName } from "../../../src/taskpane/check/runs";
 import { fanRows, treeRows } from "../../../src/taskpane/check/picture/pictureTables";
-import { type Picture, pictureOf } from "../../../src/taskpane/check/picture/pictureOf";
+import { type Ducts, ductsOf, type Picture, pictureOf } from "../../../src/taskpane/check/picture/pictureOf";
 import { runWords } from "../../../src/taskpane/check/picture/DuctTree";
 import "../../support/customFunctions";
 import { budget } from "../../../src/functions/systems/budget";
@@ -92,6 +92,27 @@ test("gates stand as the book's own answer has them, and a shut run is said to b
   const picture = await draw({ Runs: { rows: exampleRuns }, Fan: curve, Flow: { rows: answer } });
   expect(Math.abs(picture.fan!.works.x - 955.4)).toBeLessThan(1); // worked by hand, as in the test of the examples
   expect(picture.runs.find(({ name }) => sameName(name, "sander"))!.shut).toBe(true);
+});
+
+// The sheet Flow has its own gates typed to the left of the answer, under a header of the same name, each with its run.
+test("gates typed beside the answer are not taken for its own", async () => {
+  const answer = [
+    ["Gate", ...solveHeader],
+    ["", "saw", 955, 0, 0, 0, 0, "open", ""],
+    ["shut sander", "sander", 0, 0, 0, 0, 0, "shut", ""],
+    ["", "Fan", 955, "", 4, 0, "", "", ""],
+  ];
+  const sheets = { Runs: { rows: exampleRuns }, Fan: curve, "My flow": { rows: answer } };
+  const ducts = await ductsOf(seenOf(sheets), calculate);
+  expect(ducts).toMatchObject({ gatesOf: "My flow" });
+  expect(Math.abs((ducts as Ducts).works!.x - 955.4)).toBeLessThan(1); // as above
+});
+
+test("gates of another budget's answer are passed over", async () => {
+  const answer = [solveHeader, ["saw", 955, 0, 0, 0, 0, "open", ""], ["lathe", 0, 0, 0, 0, 0, "shut", ""], ["Fan", 955, "", 4, 0, "", "", ""]]; // prettier-ignore
+  const ducts = await ductsOf(seenOf({ Runs: { rows: exampleRuns }, Fan: curve, Flow: { rows: answer } }), calculate);
+  expect(ducts).toMatchObject({ gatesOf: null });
+  expect(Math.abs((ducts as Ducts).works!.x - 1331.5)).toBeLessThan(1);
 });
 
 test("scenarios are those that the sheet shows", async () => {

@@ -7,7 +7,7 @@ import type { Calculate } from "../../functions/askWorker";
 import { curveAsked, curveCells, densityAsked } from "../askedBeside";
 import { type BookCurve, curveFor } from "../curves";
 import type { BookRuns } from "../runs";
-import { matrixOf, openIn } from "../callArguments";
+import { matrixOf, openIn, solvedIn } from "../callArguments";
 import type { Seen } from "../seenIn";
 import { type LookedThrough, numberIn, tablesWith, textIn } from "../tablesIn";
 import { type PictureRun, runsOfPicture } from "./runsOfPicture";
@@ -38,6 +38,7 @@ const SPEEDS = [0.25, 0.4, 0.55, 0.7, 0.85, 1, 1.1, 1.2]; // of the fan's own: w
 /** The ducts alone, and where the fan works on them; null where the book has no curve. */
 export interface Ducts extends Pick<Picture, "system" | "runs"> {
   readonly works: Point | null;
+  readonly gatesOf: string | null; // the sheet whose gates it is for; null for those of the runs table
 }
 
 /** Computes the ducts of the first budget of a book with the cell functions. A sentence where there is nothing to draw. */
@@ -52,11 +53,12 @@ export async function ductsOf(seen: Seen, calculate: Calculate): Promise<Ducts |
     const drawn = runsOfPicture(runs, answer.rows, budgetColumns);
     return drawn.length === 0
       ? "No run ends at the fan, so there is nothing to draw."
-      : { system, runs: drawn, works: null };
+      : { system, runs: drawn, works: null, gatesOf: null };
   }
   const solved = await solve(args, curveAsked(seen, runs) ?? atSpeed(curve, 1), calculate);
   if (typeof solved === "string") return `The fan and the ducts have no answer: ${solved}.`;
-  return { system, runs: runsOfPicture(runs, solved.rows, solveColumns), works: solved.works };
+  const gatesOf = solvedIn(seen.answers, runs)?.sheet ?? null;
+  return { system, runs: runsOfPicture(runs, solved.rows, solveColumns), works: solved.works, gatesOf };
 }
 
 /**
@@ -82,7 +84,7 @@ export async function pictureOf(seen: Seen, calculate: Calculate): Promise<Pictu
 
 const askedOf = (seen: Seen, runs: BookRuns): Asked => ({
   runs: matrixOf(runs),
-  open: openIn(seen.answers),
+  open: openIn(solvedIn(seen.answers, runs)),
   density: densityAsked(seen, runs),
   units: [[runs.system]],
 });
