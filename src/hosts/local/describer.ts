@@ -1,14 +1,16 @@
 import type { Sheet, Workbook } from "../../sheets/workbook";
 import { cellNames } from "./readGrid";
-import type { KnownCells } from "./readGridCells";
+import { type KnownCells, renewedCells } from "./readGridCells";
 import { calculatedSheet } from "./readGridSheet";
-import type { GridModel } from "./grid";
+import type { CellPosition, GridModel } from "./grid";
 import { keptGetters } from "./keptPlugin";
 import { itemAt } from "../../reference/itemAt";
 
 export interface GridCommand {
   readonly type: string;
   readonly sheetId?: string;
+  readonly col?: number;
+  readonly row?: number;
 }
 
 /** Whether a command of the grid changes what stands in it. An undo is asked for first, and done a turn later by one that is not sent to others. */
@@ -35,21 +37,39 @@ const OF_ONE_SHEET: ReadonlySet<string> = new Set([
   "SET_GRID_LINES_VISIBILITY",
 ]);
 
+interface Described {
+  readonly sheet: Sheet;
+  readonly isOurs: boolean; // described from the grid, so its cells stand in order
+  readonly entered: CellPosition[]; // what was entered since
+}
+
+const MOST_ENTERED = 100; // beyond that it is quicker to go through all cells
+
 /** @param first what the grid was made of, sheet by sheet */
 export function describer(model: GridModel, first: Workbook): Describer {
   const { getters } = model;
-  const described = new Map<string, Sheet>(getters.getSheetIds().map((id, index) => [id, itemAt(first.sheets, index)]));
+  const described = new Map<string, Described>(
+    getters
+      .getSheetIds()
+      .map((id, index) => [id, { sheet: itemAt(first.sheets, index), isOurs: false, entered: [] }] as const),
+  );
   let cells: KnownCells = new WeakMap();
   const sheet = (id: string): Sheet => {
     const known = described.get(id);
-    if (known !== undefined) return known;
-    const fresh = calculatedSheet(model, id, cells);
-    described.set(id, fresh);
+    if (known?.entered.length === 0) return known.sheet;
+    const fresh =
+      known === undefined
+        ? calculatedSheet(model, id, cells)
+        : { ...known.sheet, cells: renewedCells(model, known.sheet.cells, known.entered) };
+    described.set(id, { sheet: fresh, isOurs: true, entered: [] });
     return fresh;
   };
   return {
-    done: ({ type, sheetId }) => {
-      if (sheetId !== undefined && OF_ONE_SHEET.has(type)) described.delete(sheetId);
+    done: ({ type, sheetId, col, row }) => {
+      const known = sheetId === undefined ? undefined : described.get(sheetId);
+      if (type === "UPDATE_CELL" && known?.isOurs === true && known.entered.length < MOST_ENTERED)
+        known.entered.push({ sheetId: sheetId!, col: col!, row: row! });
+      else if (sheetId !== undefined && OF_ONE_SHEET.has(type)) described.delete(sheetId);
       else {
         described.clear();
         cells = new WeakMap();

@@ -1,5 +1,8 @@
+import { itemAt } from "../../reference/itemAt";
+import { placeOf } from "../../sheets/address";
 import type { CellLook, SheetCell } from "../../sheets/workbook";
-import type { GridModel } from "./grid";
+import type { CellPosition, GridModel } from "./grid";
+import { keptGetters } from "./keptPlugin";
 import { type GridBorder, type GridStyle, lookFromGrid, sidesOf } from "./looks";
 import { atOf } from "./shownCells";
 
@@ -38,6 +41,42 @@ export function sheetCells(
     if (!isKnown) known.set(cell, { ...now, described });
     return described === null ? [] : [described];
   });
+}
+
+/**
+ * The cells of a sheet of which some were entered anew: only these are described again. Entering changes nothing else of a sheet.
+ *
+ * @param cells row by row, as `sheetCells` gives them
+ */
+export function renewedCells(
+  model: GridModel,
+  cells: readonly SheetCell[],
+  entered: readonly CellPosition[],
+): SheetCell[] {
+  const { getters } = model;
+  const all = [...cells];
+  for (const position of entered) {
+    const at = atOf(position);
+    const index = placeIn(all, position);
+    const cell = getters.getCell(position);
+    const border = getters.getCellBorder(position) as GridBorder | null;
+    const note = keptGetters(model).getCellNote(position);
+    const described = cell === undefined ? null : describedCell(getters, cell, border, at, note);
+    all.splice(index, all[index]?.at === at ? 1 : 0, ...(described === null ? [] : [described]));
+  }
+  return all;
+}
+
+/** Where a cell stands among those that stand row by row, or would. */
+function placeIn(cells: readonly SheetCell[], { col, row }: CellPosition): number {
+  let [from, to] = [0, cells.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    const place = placeOf(itemAt(cells, middle).at);
+    if (place.row - 1 < row || (place.row - 1 === row && place.column - 1 < col)) from = middle + 1;
+    else to = middle;
+  }
+  return from;
 }
 
 function describedCell(

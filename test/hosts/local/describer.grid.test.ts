@@ -33,6 +33,10 @@ function followed(): { model: GridModel; described: Describer } {
 const deeds: readonly ((model: GridModel, sheetId: string) => unknown)[] = [
   (model, sheetId) => model.dispatch("UPDATE_CELL", { sheetId, col: 0, row: 0, content: "5" }),
   (model, sheetId) => model.dispatch("UPDATE_CELL", { sheetId, col: 2, row: 3, content: "=A1*2" }),
+  (model, sheetId) => model.dispatch("UPDATE_CELL", { sheetId, col: 1, row: 0, content: "before the others" }),
+  (model, sheetId) => model.dispatch("UPDATE_CELL", { sheetId, col: 9, row: 40, content: "=Two!B2" }),
+  (model, sheetId) => model.dispatch("UPDATE_CELL", { sheetId, col: 0, row: 0, content: "" }),
+  (model, sheetId) => model.dispatch("UPDATE_CELL", { sheetId, col: 2, row: 3, style: { bold: true }, format: "0.0" }),
   (model, sheetId) => model.dispatch("CLEAR_CELL", { sheetId, col: 1, row: 1 }),
   (model, sheetId) => model.dispatch("DELETE_CONTENT", { sheetId, target: [{ left: 0, right: 1, top: 0, bottom: 1 }] }),
   (model, sheetId) =>
@@ -126,6 +130,26 @@ describe("what is described anew", () => {
     expect(one!.cells[0]).toMatchObject({ at: "A1", value: 9 });
     expect(two).toBe(before);
     expect(described.workbook().sheets[0]).toBe(one);
+  });
+
+  // Once one cell was entered, an entry is described alone; each of these is compared with all cells described anew.
+  test("is a cell that was entered after another, before, between and behind the others, and one that was emptied", () => {
+    const { model, described } = followed();
+    const [sheetId] = model.getters.getSheetIds();
+    const entries = [
+      ["B2", "7"],
+      ["B1", "first"],
+      ["A3", "=B2*2"],
+      ["Z50", "last"],
+      ["B2", ""],
+      ["A1", "8"],
+    ] as const;
+    for (const [at, content] of entries) {
+      model.dispatch("UPDATE_CELL", { sheetId: sheetId!, ...o_spreadsheet.helpers.toCartesian(at), content });
+      expect(shownWith(model, described.workbook())).toEqual(calculatedOf(model));
+    }
+    const { cells } = described.workbook().sheets[0]!;
+    expect(cells.map(({ at }) => at)).toEqual(["A1", "B1", "A2", "A3", "Z50"]);
   });
 
   test("is every sheet after a row has come, since formulas of others may point behind it", () => {
