@@ -22,11 +22,17 @@ import { SETS_HEADER, WATCH } from "../../../src/sheets/book/summary/summaryLayo
 import { answerLetters } from "../../../src/sheets/book/parts/answerReferences";
 import { sheetKeys } from "../../../src/sheets/sheetKeys";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
+import { withoutCells } from "../../support/withoutCells";
 
 const plain = (at: string): string => at.replaceAll("$", "");
-/** With the sheets that are asked here and those that they read. */
-const open = (): Shows =>
-  gridOfBook(budgetBook({ units: "IP", sheets: ["sizes", "summary"], contents: "example" }, { sheets: [], names: [] }));
+/** With the sheets that are asked here and those that they read, without what only takes time: what is uncertain, and single changes. */
+const open = (): Shows => {
+  const whole = budgetBook(
+    { units: "IP", sheets: ["sizes", "summary"], contents: "example" },
+    { sheets: [], names: [] },
+  );
+  return gridOfBook(withoutCells(whole, /DUCT\.(BUDGETUNCERTAINTY|UNCERTAINTY|GAINS)/));
+};
 const inShort = (grid: Shows): string => String(grid.value("Sizes", plain(TOGETHER_CELL)));
 const state = (grid: Shows): string => String(grid.value("Sizes", plain(STATE_CELL)));
 const searched = (grid: Shows): unknown[] =>
