@@ -30,7 +30,8 @@ export function testBrowser(): TestBrowser {
   afterAll(() => browser.close());
   return {
     newContext: async (options) => {
-      const context = await browser.newContext(options);
+      // without motion, which no test looks at and each would wait for
+      const context = await browser.newContext({ reducedMotion: "reduce", ...options });
       context.setDefaultTimeout(NEVER);
       return context;
     },
