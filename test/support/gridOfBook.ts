@@ -17,6 +17,7 @@ export interface Shows {
   readonly typeRow: (sheet: string, at: string, texts: readonly string[]) => void; // from there to the right, all at once
   readonly typeColumn: (sheet: string, at: string, texts: readonly string[]) => void; // the same downwards
   readonly insertColumn: (sheet: string, before: string) => void; // by its letters, as it stands now
+  readonly moveColumn: (sheet: string, column: string, before: string) => void; // by its head, dragged
   readonly insertRow: (sheet: string, before: number) => void; // rows from 1
   readonly deleteRow: (sheet: string, row: number) => void;
   readonly deleteCells: (sheet: string, range: string) => void; // those below move up
@@ -158,6 +159,17 @@ export function gridOfBook(workbook: Workbook): Shows {
         quantity: 1,
       });
       if (!isSuccessful) throw new Error(`could not insert a column before ${sheet}!${before}`);
+    },
+    moveColumn: (sheet, column, before) => {
+      show(sheet);
+      order("MOVE_COLUMNS_ROWS", {
+        sheetId: idOf(sheet),
+        sheetName: sheet,
+        dimension: "COL",
+        base: library.helpers.lettersToNumber(before),
+        position: "before",
+        elements: [library.helpers.lettersToNumber(column)],
+      });
     },
     typeRow: (sheet, at, texts) => pasteText(sheet, at, texts.join("\t")),
     typeColumn: (sheet, at, texts) => pasteText(sheet, at, texts.join("\n")),

@@ -1,4 +1,4 @@
-/** Rows and columns that people insert in a table that one formula fills, or delete there: it fills the same cells as before, while all that reads it has moved. */
+/** Rows and columns that people insert in a table that one formula fills, delete or move there: it fills the same cells as before, while all that reads it has moved. */
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import { sheetKeys } from "../../../src/sheets/sheetKeys";
 import { gridOfBook } from "../../support/gridOfBook";
@@ -15,7 +15,7 @@ const TOTALS: Readonly<Record<"Budget" | "Flow" | "Sizes", Places>> = {
   Sizes: {},
 };
 const sentence = (sheet: string, row: number): string =>
-  `Look: a row or column was inserted or deleted in the table of ${sheet} (row ${row} on): undo that`;
+  `Look: a row or column was added, deleted or moved in ${sheet}'s table (row ${row} on): undo that`;
 const nextColumn = (at: string): string => String.fromCharCode(at.charCodeAt(0) + 1) + at.slice(1);
 /** Where it is said: on the sheet itself, and on the page for the club. */
 const SAID = { Budget: ["C3", "Runs", "C3"], Flow: ["C3", "Summary", "A20"], Sizes: ["B7", "Summary", "A37"] } as const;
@@ -48,3 +48,26 @@ test.each<[keyof typeof FROM, string, () => void]>([
   shows.undo();
   expect([...cells(totals), ...cells(all)]).toEqual(before);
 });
+
+/** A column that is dragged by its head takes all that reads it along, and leaves the table's corners where they are. */
+test.each<[keyof typeof FROM, string, string]>([
+  ["Flow", "C", "E"],
+  ["Flow", "F", "D"],
+  ["Budget", "C", "F"],
+  ["Budget", "K", "E"],
+])(
+  "%s with its column %s moved before %s is told on every sheet that reads it, and gives no total",
+  (sheet, column, to) => {
+    const { [sheet]: own, ...others } = TOTALS[sheet];
+    const [, other, there] = SAID[sheet];
+    expect(own).toBeDefined();
+    const before = cells({ ...TOTALS[sheet], [other]: [there] });
+    expect(before.filter((said) => said.startsWith("see "))).toEqual([]);
+    shows.moveColumn(sheet, column, to);
+    const totals = cells(others);
+    expect(totals).toEqual(totals.map((): unknown => expect.stringMatching(/^see [\w ]*C3$/)));
+    expect(cells({ [other]: [there] })).toEqual([expect.stringContaining(sentence(sheet, FROM[sheet]))]);
+    shows.undo();
+    expect(cells({ ...TOTALS[sheet], [other]: [there] })).toEqual(before);
+  },
+);

@@ -62,18 +62,21 @@ export function headedColumn<Some extends Answer>(answer: Some, key: KeyOf<Some>
 }
 
 /**
- * Whether the table is whole: a row or column that is inserted in it or deleted moves all that reads it, while the answer fills the
- * same cells as before, so that a sum would be that of another column, or lack a run.
+ * Whether the table is whole: a row or column that is inserted in it, deleted or moved to another place moves all that reads it, while
+ * the answer fills the same cells as before, so that a sum would be that of another column, or lack a run.
  */
 export function isWhole({ sheet, column, header, last, columns }: Answer, frame?: Frame): string {
-  const corners = [`$${columnLetters(column)}$${header}`, `$${columnLetters(column + columns.length - 1)}$${last}`];
-  const [from, to] = corners.map((at) => (frame === undefined ? at : frame.ref(sheet, at))) as [string, string];
-  return `IFERROR(AND(ROW(${to})-ROW(${from})=${last - header},COLUMN(${to})-COLUMN(${from})=${columns.length - 1}),FALSE)`;
+  const ref = (at: string): string => (frame === undefined ? at : frame.ref(sheet, at));
+  const heads = columns.map((_, place) => ref(`$${columnLetters(column + place)}$${header}`));
+  const [from] = heads;
+  const to = ref(`$${columnLetters(column + columns.length - 1)}$${last}`);
+  const inPlace = heads.map((head, place) => (place === 0 ? "" : `,COLUMN(${head})-COLUMN(${from!})=${place}`));
+  return `IFERROR(AND(ROW(${to})-ROW(${from!})=${last - header}${inPlace.join("")}),FALSE)`;
 }
 
 /** What is said where it is not. */
 export const torn = (frame: Frame, { sheet, header }: Answer): string =>
-  `"${LOOK} a row or column was inserted or deleted in the table of ${frame.sheet(sheet)} (row ${header} on): undo that"`;
+  `"${LOOK} a row or column was added, deleted or moved in ${frame.sheet(sheet)}'s table (row ${header} on): undo that"`;
 
 /** A column of it without its header; with a frame, as another sheet writes it. */
 export function answerColumn<Some extends Answer>(answer: Some, key: KeyOf<Some>, frame?: Frame): string {
