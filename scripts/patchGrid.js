@@ -1,6 +1,8 @@
 // Runs after `npm ci`. The grid's library computes all arguments of IF, IFERROR and IFNA before it chooses one: whole systems of
 // ducts would be solved for a branch that nobody sees. Here the code that it makes of a formula computes what the choice needs,
-// as Excel does. An array or a text as the condition still computes both, as before, so that the answer is the same.
+// as Excel does. An array or a text as the condition still computes both, as before, so that the answer is the same. And where it
+// computes a whole sheet, it goes through every blank cell up to the last row and column, of which the example has four
+// hundred thousand: here it passes over those that hold nothing and held no formula.
 const fs = require("node:fs");
 const path = require("node:path");
 
@@ -16,7 +18,11 @@ function needed(name, at, first) {
   return "true";
 }
 
-/** The library's own text, and what takes its place: a variable that a branch not taken leaves undefined; and the branches. */
+/** Whether a position holds nothing and held no formula that filled others. */
+const isNothing = (position) =>
+  `this.getters.getCell(${position})===void 0&&!this.spreadingRelations.isArrayFormula(${position})`;
+
+/** The library's own text, and what takes its place: a variable that a branch not taken leaves undefined; the branches; blanks. */
 const changes = {
   "o_spreadsheet.cjs": [
     ["code.append(`const ${variableName} = ", "code.append(`var ${variableName} = "],
@@ -26,6 +32,10 @@ const changes = {
 					${needed}
 					args.forEach((arg, at) => code.append(\`if (\${needed(fnName, at, args[0].returnExpression)}) {\`, arg, "}"));`,
     ],
+    [
+      "if (this.nextRangesToUpdate.hasPosition(position)) continue;\n",
+      `if (${isNothing("position")} || this.nextRangesToUpdate.hasPosition(position)) continue;\n`,
+    ],
   ],
   "o_spreadsheet.min.iife.js": [
     ["t.append(`const ${e} = ", "t.append(`var ${e} = "],
@@ -33,19 +43,25 @@ const changes = {
       "i.append(...n);let u=e.value.toUpperCase();",
       `let u=e.value.toUpperCase();${needed}n.forEach((e,t)=>i.append(\`if (\${needed(u,t,n[0].returnExpression)}) {\`,e,"}"));`,
     ],
+    [
+      "if(this.nextRangesToUpdate.hasPosition(n))continue;",
+      `if(${isNothing("n")}||this.nextRangesToUpdate.hasPosition(n))continue;`,
+    ],
   ],
 };
 
 for (const [name, pairs] of Object.entries(changes)) {
   const file = path.join(folder, name);
   let text = fs.readFileSync(file, "utf8");
-  if (pairs.every(([, now]) => text.includes(now))) continue;
-  for (const [before, now] of pairs) {
+  const missing = pairs.filter(([, now]) => !text.includes(now)); // a part of them may have been changed by an earlier version of this
+  if (missing.length === 0) continue;
+  for (const [before, now] of missing) {
     if (text.split(before).length !== 2)
       throw new Error(`${name} is another version than scripts/patchGrid.js is for: it has no single "${before}"`);
     text = text.replace(before, () => now);
   }
-  text = `/* Changed on 2026-11-28: see scripts/patchGrid.js of Duct Ledger */\n${text}`; // its licence asks for it
+  const said = "/* Changed on 2026-11-29: see scripts/patchGrid.js of Duct Ledger */"; // its licence asks for it
+  text = `${said}\n${text.replace(/^\/\* Changed on .*\n/, "")}`;
   fs.rmSync(file); // a copy of the folder may share the file
   fs.writeFileSync(file, text);
 }
