@@ -21,12 +21,13 @@ export const UNSTEADY: ReadonlySet<string> = new Set([
   "TODAY",
 ]);
 
-/** What a formula read, in its order, when it was computed last, and what it gave. */
+/** What a formula read, in its order, when it was computed last, and what it gave; null where that says nothing of the next time. */
 interface Known {
   readonly compiled: object;
   readonly position: CellPosition;
-  readonly reads: readonly Read[];
-  readonly gave: EvaluatedCell;
+  readonly isSteady: boolean;
+  reads: readonly Read[];
+  gave: EvaluatedCell | null;
 }
 
 interface Read {
@@ -88,18 +89,18 @@ export function asBefore(
   evaluator.computeFormulaCell = (position, cell) => {
     const compiled = cell.compiledFormula;
     if (evaluator.compilationParams !== ours) return computeFormulaCell.call(evaluator, position, cell);
-    const isNoted = isSteady(compiled);
-    const before = isNoted ? known.get(cell) : undefined;
-    if (before?.compiled === compiled && isSamePosition(before.position, position) && before.reads.every(isAsFound))
-      return before.gave;
-    known.delete(cell);
+    let one = known.get(cell);
+    if (one?.compiled !== compiled || !isSamePosition(one.position, position)) {
+      one = { compiled, position, isSteady: isSteady(compiled), reads: [], gave: null };
+      known.set(cell, one);
+    } else if (one.gave !== null && one.reads.every(isAsFound)) return one.gave;
+    one.gave = null;
     const reads: Read[] = [];
     reading.push(reads);
     try {
       const gave = computeFormulaCell.call(evaluator, position, cell);
       const fillsOthers = evaluator.spreadingRelations.getArrayResultZone(position) !== undefined;
-      if (isNoted && !fillsOthers && !isSpent() && !reads.some(({ found }) => isInCircle(found)))
-        known.set(cell, { compiled, position, reads, gave });
+      if (one.isSteady && !fillsOthers && !isSpent() && !reads.some(isOfCircle)) [one.reads, one.gave] = [reads, gave];
       return gave;
     } finally {
       reading.pop();
@@ -114,21 +115,13 @@ export function asBefore(
   };
 }
 
-const steady = new WeakMap<object, boolean>();
-
-function isSteady(compiled: FormulaCell["compiledFormula"]): boolean {
-  let is = steady.get(compiled);
-  if (is === undefined) {
-    is = !compiled.symbols.some((symbol) => UNSTEADY.has(symbol.toUpperCase()));
-    steady.set(compiled, is);
-  }
-  return is;
-}
+const isSteady = ({ symbols }: FormulaCell["compiledFormula"]): boolean =>
+  !symbols.some((symbol) => UNSTEADY.has(symbol.toUpperCase()));
 
 const isCells = (found: Given): found is GivenCells => Array.isArray(found);
 
 /** Where an error of a circle stands depends on the cell that was asked for first. */
-function isInCircle(found: Given): boolean {
+function isOfCircle({ found }: Read): boolean {
   if (!isCells(found)) return found.value === "#CYCLE";
   let is = circles.get(found);
   if (is === undefined) {
