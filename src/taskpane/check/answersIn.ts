@@ -37,7 +37,7 @@ export const answersIn = (sheets: readonly LookedThrough[]): BookAnswer[] =>
       sheets,
       known.map((key) => headerOfColumn<AnswerColumn>(columns, key)),
       [],
-      true,
+      columns.map(({ header }) => header),
     ).map((table) => ({ of, sheet: table.sheet, system: table.system, rows: rowsOf(table, columns) })),
   );
 

@@ -126,15 +126,15 @@ function segments(line: readonly { column: number; text: string }[]): FoundHeade
 /**
  * Every table whose header row has all of these names, on any sheet.
  *
- * @param begins whether it begins with the first of them, whatever stands before it: what is typed beside an answer may have a header of the same name
+ * @param all the columns of an answer, which stand side by side: what is typed beside it may have a header of the same name
  */
 export function tablesWith(
   sheets: readonly LookedThrough[],
   needed: readonly string[],
   without: readonly string[] = [],
-  begins = false,
+  all: readonly string[] = [],
 ): FoundTable[] {
-  const [wanted, unwanted] = [needed.map(headerName), without.map(headerName)];
+  const [wanted, unwanted, together] = [needed.map(headerName), without.map(headerName), all.map(headerName)];
   return sheets.flatMap((sheet) => {
     const heads = sheet.headsWith(itemAt(wanted, 0)).filter(({ headers }) => {
       const has = (name: string): boolean => headers.some((header) => header.name === name);
@@ -142,10 +142,18 @@ export function tablesWith(
     });
     return heads.map(({ row, headers }) => {
       const next = heads.find((other) => other.row > row)?.row ?? sheet.lastRow + 1;
-      const from = begins ? headers.findIndex(({ name }) => name === wanted[0]) : 0;
-      return table(sheet, row, next, headers.slice(from));
+      return table(sheet, row, next, sideBySide(headers, together));
     });
   });
+}
+
+/** Those of a line of headers that have all these names which the line has, and no other; the whole line where they stand apart. */
+function sideBySide(headers: readonly FoundHeader[], names: readonly string[]): readonly FoundHeader[] {
+  const there = names.filter((one) => headers.some(({ name }) => name === one));
+  const windows = headers.map((_, from) => headers.slice(from, from + there.length));
+  return (
+    windows.find((some) => there.length > 0 && there.every((one) => some.some(({ name }) => name === one))) ?? headers
+  );
 }
 
 function table(
