@@ -14,7 +14,7 @@ import { findNamed, plain, requireNamed } from "../../core/naming/findNamed";
 import { LARGEST_COEFFICIENT, LONGEST_RUN } from "../../core/largest";
 import type { Device, Run } from "../../core/network/network";
 import { FAN, isAfterFan } from "../../core/network/openAir";
-import { meanVelocity, sectionArea } from "../../core/section/section";
+import { DUCT_SIZE, meanVelocity, sectionArea } from "../../core/section/section";
 import { EXIT, lossFamilies } from "../../reference/lossFamilies";
 import { gateConditions } from "../../reference/gateConditions";
 import { quantityOfColumn } from "../../reference/columnsOfRuns";
@@ -85,7 +85,7 @@ export function readRun(
   };
   const sumOf = (list: readonly FittingItem[], at: number): number => inRow(label, () => listCoefficient(list, at));
 
-  const diameter = readWithin(said("Diameter"), cell("Diameter"), quantityOfColumn("Diameter"), ABOVE_ZERO, system);
+  const diameter = readWithin(said("Diameter"), cell("Diameter"), quantityOfColumn("Diameter"), DUCT_SIZE, system);
   const gate = readGate(label, name, cell, open);
   const material = cell("Material");
   const roughness = material === null ? usualRoughness() : readMaterial(said("Material"), material, system, "blank");

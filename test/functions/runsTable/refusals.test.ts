@@ -74,6 +74,12 @@ describe("refused, naming the row", () => {
       [saw, { ...main, Diameter: -5 }],
       'Diameter of run "main" (row 3) must be above 0 in; got -5',
     ],
+    // 20 m are 787.4016 in: the sentence names the row and is in the unit of the cell.
+    [
+      "a diameter that no duct has",
+      [{ ...saw, Diameter: 1000 }, main],
+      'Diameter of run "saw" (row 2) must be at most 787.4016 in; got 1000',
+    ],
     [
       "a missing diameter",
       [saw, { ...main, Diameter: null }],
