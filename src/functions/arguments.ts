@@ -31,17 +31,17 @@ export const usualRoughness = (): number => requireNamed("material", materials, 
 export function readOptional<Usual extends number | null>(
   name: string,
   cell: Cell,
-  { quantity, usual, zero }: OptionalNumber<Usual>,
+  { quantity, limits, usual, zero }: OptionalNumber<Usual>,
   system: UnitSystem,
 ): number | Usual {
   if (typeof zero === "object") {
     const unit = unitOf(quantity, system);
     if (isNothing(cell))
       return refuseCell(name, cell, waysOut("a number other than 0", zero, "left out", shownIn(unit, usual)));
-    return saysZero(cell, zero) ? toSI(0, unit) : readNumber(name, cell, quantity, system);
+    return saysZero(cell, zero) ? toSI(0, unit) : readNumber(name, cell, quantity, system, limits);
   }
   if (isNothing(cell)) return zero === "none" ? 0 : usual;
-  return readNumber(name, cell, quantity, system);
+  return readNumber(name, cell, quantity, system, limits);
 }
 
 /** A fitting's shape or angle beside its name. */
@@ -114,19 +114,27 @@ export function readDensity(given: unknown, system: UnitSystem): number {
 
 /** A number within limits [SI], refused in the user's unit. */
 export function readWithin(name: string, cell: Cell, quantity: Quantity, limits: Limits, system: UnitSystem): number {
-  const value = readNumber(name, cell, quantity, system);
+  const value = readNumber(name, cell, quantity, system, limits);
   const unit = unitOf(quantity, system);
   if (!isWithin(value, limits)) requireWithin(name, fromSI(value, unit), limitsIn(unit, limits), unit.label);
   return value;
 }
 
-/** A number or a numeric text, from the user's unit into SI. */
-export const readNumber = (name: string, cell: Cell, quantity: Quantity, system: UnitSystem): number =>
-  readNumberIn(unitOf(quantity, system), name, cell);
+/** A number or a numeric text, from the user's unit into SI; limits tell whether it may be a percentage. */
+export const readNumber = (
+  name: string,
+  cell: Cell,
+  quantity: Quantity,
+  system: UnitSystem,
+  limits: Limits | null = null,
+): number => readNumberIn(unitOf(quantity, system), name, cell, limits);
 
-/** The same in a unit that is known already. A percentage is a share of 1, and no length or pressure. */
-export function readNumberIn(unit: Unit, name: string, cell: Cell): number {
-  const text = typeof cell === "string" && unit.label === "" ? cell.replace(/\s*%\s*$/, "e-2") : cell;
+const LARGEST_RATIO = 10; // what may be more is a number in percent or a loss coefficient, of which 60% is no number
+
+/** The same in a unit that is known already. A percentage is a share of 1, or a ratio; it is no length, and no number that is in percent itself. */
+export function readNumberIn(unit: Unit, name: string, cell: Cell, limits: Limits | null): number {
+  const isRatio = unit.label === "" && (limits?.atMost ?? Infinity) <= LARGEST_RATIO;
+  const text = typeof cell === "string" && isRatio ? cell.replace(/\s*%\s*$/, "e-2") : cell;
   const value = typeof text === "number" ? text : typeof text === "string" ? numberIn(text) : null;
   if (value === null || !Number.isFinite(value)) {
     return refuseCell(name, cell, unit.label === "" ? "a number" : `a number (${unit.label})`);

@@ -1,25 +1,54 @@
 import { DomainError } from "../core/errors";
 import { headerName } from "../core/naming/headerName";
-import type { Quantity, UnitSystem } from "../reference/quantities";
+import { isMisspelt } from "../core/naming/isMisspelt";
+import { type Quantity, type UnitSystem, unitOf } from "../reference/quantities";
+import { factorOfTyped } from "../reference/typedUnit";
 import type { Cell } from "./cells";
 import { requireOwnUnit } from "./ownUnit";
 
-/** The places of the headers that a table has, of those that it may have. */
+interface Column<Name extends string> {
+  readonly name: Name;
+  readonly quantity: Quantity | null;
+}
+
+/**
+ * The places of the headers that a table has, of those that it may have. Other headers are the user's own, but none is a misspelt one: its
+ * column would be left out without a word.
+ *
+ * @throws DomainError where one stands twice, is misspelt or tells another unit
+ */
 export function headersOf<Name extends string>(
   argument: string,
   header: readonly Cell[],
-  columns: readonly { readonly name: Name; readonly quantity: Quantity | null }[],
+  columns: readonly Column<Name>[],
   system: UnitSystem,
 ): ReadonlyMap<Name, number> {
   const names = header.map((cell) => (typeof cell === "string" ? headerName(cell) : ""));
+  const own = new Set(columns.map(({ name }) => headerName(name)));
   const found = new Map<Name, number>();
   for (const { name, quantity } of columns) {
-    const place = names.indexOf(headerName(name));
-    if (place < 0) continue;
-    if (names.lastIndexOf(headerName(name)) !== place)
+    const wanted = headerName(name);
+    const place = names.indexOf(wanted);
+    if (place < 0) {
+      const slip = names.findIndex((one) => !own.has(one) && (isMeant(one, wanted) || hasUnit(one, wanted, quantity)));
+      if (slip < 0) continue;
+      throw new DomainError(`a header of ${argument}`, header[slip], `spelt "${name}", a unit in brackets, or another word if it is your own`); // prettier-ignore
+    }
+    if (names.lastIndexOf(wanted) !== place)
       throw new DomainError(argument, name, "headed by each column once, not twice");
     requireOwnUnit(argument, header[place]!, quantity, system);
     found.set(name, place);
   }
   return found;
 }
+
+/** Hose is what Flex is, and many call it so. */
+const isMeant = (name: string, wanted: string): boolean =>
+  isMisspelt(name, wanted) || (wanted === "flex" && isMisspelt(name, "hose"));
+
+/** A unit behind the name without brackets: "Length ft", "Length, ft". */
+const hasUnit = (name: string, wanted: string, quantity: Quantity | null): boolean =>
+  quantity !== null &&
+  name.startsWith(wanted) &&
+  factorOfTyped(name.slice(wanted.length).replace(/^[\s,:]+/, ""), quantity, unitOf(quantity, "IP").label) !==
+    undefined;

@@ -34,7 +34,7 @@ function readingOf(name: string, rule: Rule, system: UnitSystem): Reading {
   switch (rule.kind) {
     case "number": {
       const unit = unitOf(rule.quantity, system);
-      const number = (cell: Cell): number => readNumberIn(unit, name, cell);
+      const number = (cell: Cell): number => readNumberIn(unit, name, cell, rule.limits);
       if (rule.needed) return { read: (cell) => (cell === null ? refuseCell(name, cell, "given") : number(cell)) };
       return { read: (cell) => readOptional(name, cell, rule, system), ifLeftOut: () => rule.usual };
     }

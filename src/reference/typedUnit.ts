@@ -38,6 +38,13 @@ export const spellings: readonly (readonly [RegExp, string])[] = [
 export const plainUnit = (text: string): string =>
   text.toLowerCase().replace(/²/g, "2").replace(/³/g, "3").replace(/[\s.]/g, "");
 
+/** Whether a text is a unit, and of another quantity than this one. Inches over a pressure are those of water; a single letter may be anything. */
+export function isUnitOfAnother(typed: string, quantity: Quantity): boolean {
+  const [own, spelled] = [kinds[quantity], spelledOut(typed)];
+  if (own === undefined || spelled.length < 2 || (own === "pressure" && spelled === "in")) return false;
+  return Object.entries(convertibleUnits).some(([kind, units]) => kind !== own && named(units, spelled) !== undefined);
+}
+
 /** SI units in one of a unit that was typed behind a number of a quantity; undefined where it is none of it. */
 export function factorOfTyped(typed: string, quantity: Quantity, label: string): number | undefined {
   const name = plainUnit(typed);
@@ -47,9 +54,16 @@ export function factorOfTyped(typed: string, quantity: Quantity, label: string):
         ? 0.01
         : 1
       : undefined;
-  const spelled = spellings.find(([pattern]) => pattern.test(name))?.[1] ?? name;
-  return unitsOf(quantity).find(({ names }) => names.some((one) => plainUnit(one) === spelled))?.factor;
+  return named(unitsOf(quantity), spelledOut(typed))?.factor;
 }
+
+function spelledOut(typed: string): string {
+  const name = plainUnit(typed);
+  return spellings.find(([pattern]) => pattern.test(name))?.[1] ?? name;
+}
+
+const named = <Row extends { readonly names: readonly string[] }>(units: readonly Row[], spelled: string) =>
+  units.find(({ names }) => names.some((one) => plainUnit(one) === spelled));
 
 /** The units that may be typed, as we print them. */
 export const unitsInWords = (quantity: Quantity, label: string): string =>

@@ -21,6 +21,8 @@ import { hoodsuction } from "../../src/functions/hoods/hoodsuction";
 import { losscoefficient } from "../../src/functions/losses/losscoefficient";
 import { runloss } from "../../src/functions/losses/runloss";
 import { airflowerror } from "../../src/functions/measuring/airflowerror";
+import { difference } from "../../src/functions/measuring/difference";
+import { fanlaw } from "../../src/functions/fan/fanlaw";
 import { traverse } from "../../src/functions/measuring/traverse";
 import { traversepoints } from "../../src/functions/measuring/traversepoints";
 import { convertunit } from "../../src/functions/duct/convertunit";
@@ -62,7 +64,14 @@ describe("numbers as text", () => {
   test("a percentage is a share of 1, and nothing else", () => {
     for (const half of ["50%", " 50 % ", "0.5"]) expect(call(density, 70, 0, half)).toBe(call(density, 70, 0, 0.5));
     expect(said(area, "8%")).toBe('diameter must be a number (in); got "8%"');
-    expect(said(airflowerror, 900, 6, "3%")).toBe('percent must be from 0.1 to 100; got "3%"');
+    const curve = [[0, 10], [1000, 5]]; // prettier-ignore
+    expect(fanlaw(curve, [["110%"]])).toEqual(fanlaw(curve, [[1.1]]));
+    for (const typed of ["3%", "60%"]) {
+      expect(said(airflowerror, 900, 6, typed)).toBe(`percent must be a number; got "${typed}"`);
+      expect(refusal(() => difference([[1], [2]], [[3], [4]], [[typed]])).message).toBe(
+        `percent must be a number; got "${typed}"`,
+      );
+    }
     expect(said(density, 70, 0, "50%%")).toBe('humidity must be a number; got "50%%"');
   });
 

@@ -35,6 +35,8 @@ export function curveRows(given: unknown, quantities: readonly [Quantity, Quanti
   matrix.forEach(([airflow, pressure], row) => {
     if (isBlankRow([airflow!, pressure!])) return;
     if (row === first && isHeading(matrix, row)) {
+      if (says(airflow, /press/i) && says(pressure, /flow/i))
+        throw new DomainError("curve", airflow, "airflow in the first column and pressure in the second");
       requireOwnUnit("curve", airflow!, quantities[0], system);
       requireOwnUnit("curve", pressure!, quantities[1], system);
       return;
@@ -65,6 +67,8 @@ export const readCurve = (given: unknown, system: UnitSystem): FanCurve =>
   fanCurve(curveRows(given, ["airflow", "pressure"], system).map(({ point }) => point));
 
 const isBlankRow = (line: readonly Cell[]): boolean => line.every((cell) => cell === null || cell === 0);
+
+const says = (cell: Cell | undefined, word: RegExp): boolean => typeof cell === "string" && word.test(cell);
 
 /** A heading is a first row of words. */
 const isHeading = (matrix: Matrix, row: number): boolean =>

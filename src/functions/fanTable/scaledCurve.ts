@@ -1,4 +1,4 @@
-import { scaledPoint } from "../../core/fan/fanLaws";
+import { RATIO_LIMITS, scaledPoint } from "../../core/fan/fanLaws";
 import { readNumber, singleCell } from "../arguments";
 import { refuseCell } from "../cellErrors";
 import { toMatrix } from "../cells";
@@ -20,6 +20,6 @@ export function scaledCurve(curve: unknown, speed: unknown, density: unknown, si
 
 function readRatio(name: string, given: unknown, usual: number | null): number {
   const cell = singleCell(name, given);
-  if (cell !== null && cell !== 0) return readNumber(name, cell, "ratio", "IP");
+  if (cell !== null && cell !== 0) return readNumber(name, cell, "ratio", "IP", RATIO_LIMITS);
   return usual ?? refuseCell(name, cell, "above 0");
 }

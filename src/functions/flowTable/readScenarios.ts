@@ -1,6 +1,8 @@
 import { DomainError, shown } from "../../core/errors";
 import { plain, unknownName } from "../../core/naming/findNamed";
 import { type Cell, CellErrorValue, type Matrix } from "../cells";
+import { refuseCell } from "../cellErrors";
+import { NO_MARK } from "../../reference/zeroWords";
 import { readOpen } from "./openRuns";
 import { itemAt } from "../../reference/itemAt";
 
@@ -68,9 +70,13 @@ function markedRow(
   let label: Cell = null;
   heading.forEach((head, column) => {
     const name = typeof head === "string" ? plain(head) : "";
-    if (names.has(name)) {
-      if (isMark(line[column] ?? null)) open.add(name);
-    } else if (column === 0) label = line[column] ?? null;
+    const cell = line[column] ?? null;
+    const isMarked = names.has(name);
+    if (cell instanceof CellErrorValue ? isMarked : (isMarked || column > 0) && namesOther(cell, name, names))
+      return refuseCell("scenarios", cell, "marks below names of runs, or all names of a scenario in one cell");
+    if (isMarked) {
+      if (isMark(cell)) open.add(name);
+    } else if (column === 0) label = cell;
     else if (head !== null)
       throw unknownName(
         "scenarios",
@@ -82,11 +88,12 @@ function markedRow(
   return { name: label === null ? [...open].join("; ") : labelOf(label), open };
 }
 
+/** The name of a run below another's, or below nothing, is no mark: a scenario with a name in each cell is another shape. */
+const namesOther = (cell: Cell, name: string, names: ReadonlyMap<string, string>): boolean =>
+  typeof cell === "string" && plain(cell) !== name && names.has(plain(cell));
+
 /** Anything but a blank, a dash, a zero or a word for shut is a mark. */
 const isMark = (cell: Cell): boolean =>
-  cell !== null &&
-  cell !== 0 &&
-  cell !== false &&
-  !(typeof cell === "string" && ["no", "shut", "closed", "false", ""].includes(plain(cell).trim()));
+  cell !== null && cell !== 0 && cell !== false && !(typeof cell === "string" && NO_MARK.includes(plain(cell).trim()));
 
 const labelOf = (cell: Cell): string => (cell === null || cell instanceof CellErrorValue ? "" : String(cell));

@@ -1,32 +1,24 @@
 import { DomainError } from "../../core/errors";
 import { nearestNames } from "../../core/naming/findNamed";
-import { headerName } from "../../core/naming/headerName";
 import { allColumns, neededColumns, quantityIn } from "../../reference/columnsOfRuns";
 import type { UnitSystem } from "../../reference/quantities";
 import type { RunColumn } from "../../reference/runColumns";
 import type { Cell, Matrix } from "../cells";
-import { requireOwnUnit } from "../ownUnit";
+import { headersOf } from "../headersOf";
 
 /** Where each column stands in the table; a column that is not there is left out. */
 export type ColumnPlaces = Readonly<Partial<Record<RunColumn, number>>>;
 
+const columns = allColumns.map((name) => ({ name, quantity: quantityIn(name) }));
+
 /**
  * Finds the columns by their headers, in any order and case; text in brackets after a header is ignored unless it is
- * another unit, and so are columns with other headers, which are the user's own.
+ * another unit, and so are columns with other headers, which are the user's own unless they are misspelt ones.
  *
  * @throws DomainError if a needed header is missing (with the nearest one there is), one stands twice or tells another unit
  */
 export function findColumns(header: readonly Cell[], system: UnitSystem): ColumnPlaces {
-  const names = header.map((cell) => (typeof cell === "string" ? headerName(cell) : ""));
-  const places: Partial<Record<RunColumn, number>> = {};
-  for (const column of allColumns) {
-    const place = names.indexOf(headerName(column));
-    if (place < 0) continue;
-    if (names.lastIndexOf(headerName(column)) !== place)
-      throw new DomainError("runs", column, "headed by each column once, not twice");
-    requireOwnUnit("runs", header[place]!, quantityIn(column), system);
-    places[column] = place;
-  }
+  const places: Partial<Record<RunColumn, number>> = Object.fromEntries(headersOf("runs", header, columns, system));
   const missing = neededColumns.find((column) => places[column] === undefined);
   if (missing !== undefined) throw missingHeader(missing, header, places);
   return places;

@@ -1,5 +1,5 @@
 import { DomainError, type Limits } from "../../core/errors";
-import { plain, requireNamed } from "../../core/naming/findNamed";
+import { findNamed, plain, requireNamed } from "../../core/naming/findNamed";
 import { inputErrors, type InputErrorRow } from "../../reference/inputErrors";
 import { LEAST_PERCENT } from "../../reference/leastPercent";
 import { NONE } from "../../reference/zeroWords";
@@ -28,7 +28,7 @@ export function readErrors(given: unknown): Deviations {
   const seen = new Set<string>();
   matrix.forEach(([what = null, cell = null], index) => {
     if (isNothing(what) && isNothing(cell)) return;
-    if (index === 0 && typeof cell === "string" && !isNumeric(cell) && !saysNone(cell)) return; // a heading
+    if (index === 0 && isHeading(what, cell)) return;
     if (typeof what !== "string")
       return refuseCell(`what in row ${index + 1} of errors`, what, `a name in the table "input errors"`);
     const row = requireNamed(`what in row ${index + 1} of errors`, inputErrors, what, `a name in the table "input errors"`); // prettier-ignore
@@ -51,6 +51,12 @@ function readDeviation(row: InputErrorRow, cell: Cell): number {
 const deviationOf = ({ percent }: InputErrorRow, value: number): number =>
   percent === null ? Math.log(value) : value / 100;
 
+/** Words that name no input: beside a name, "40%" is a number that cannot be read. */
+const isHeading = (what: Cell, cell: Cell): boolean =>
+  typeof cell === "string" &&
+  !isNumeric(cell) &&
+  !saysNone(cell) &&
+  !(typeof what === "string" && findNamed(inputErrors, what));
 const isNothing = (cell: Cell): boolean => cell === null || cell === 0;
 const saysNone = (cell: Cell): boolean => typeof cell === "string" && NONE.includes(plain(cell));
 const isNumeric = (cell: string): boolean => cell.trim() !== "" && Number.isFinite(Number(cell));

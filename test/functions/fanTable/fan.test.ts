@@ -23,9 +23,21 @@ describe("a curve range", () => {
   test.each([
     [["Airflow (m³/h)", "Pressure (in.w.g.)"], "IP", 'a header of curve must be with (cfm) or no unit in this call, unless its units are "SI"; got "Airflow (m³/h)"'],
     [["cfm", "Pa"], "IP", 'a header of curve must be with (in.w.g.) or no unit in this call, unless its units are "SI"; got "Pa"'],
+    [["Airflow", "Static (mm)"], "IP", 'a header of curve must be with (in.w.g.) or no unit in this call; got "Static (mm)"'],
+    [["Pa", "m³/h"], "SI", 'a header of curve must be with (m³/h) or no unit in this call; got "Pa"'],
     [["Airflow", "mm H2O"], "SI", 'a header of curve must be with (Pa) or no unit in this call; got "mm H2O"'],
   ])("under the heading %j is not read in %s", (heading, units, message) =>
     expect(refusal(() => fanpressure([heading, ...CURVE.slice(1)], [[500]], [[units]]))).toEqual({ code: "#VALUE!", message })); // prettier-ignore
+
+  test.each([[["Pressure (in.w.g.)", "Airflow (cfm)"]], [["Static pressure", "Flow"]]])(
+    "whose columns stand the other way round is refused: %j",
+    (heading) => {
+      const turned = [heading, ...CURVE.slice(1).map(([airflow, pressure]) => [pressure, airflow])] as any[][];
+      const message = `curve must be airflow in the first column and pressure in the second; got "${heading[0]!}"`;
+      expect(refusal(() => fanpressure(turned, [[0.5]]))).toEqual({ code: "#VALUE!", message });
+      expect(refusal(() => fanlaw(turned, [[1.1]]))).toEqual({ code: "#VALUE!", message });
+    },
+  );
 
   test("scaled by ratios keeps any heading", () => {
     const heading = ["Airflow (m³/h)", "Pa"];

@@ -52,18 +52,25 @@ describe("scenarios as marks under names of runs", () => {
     ["blank rows, also as zeros", [["Name", "saw", "band saw"], [null, null, null], [0, 0, 0], ["rip", "x", 0]], [null, null, "rip | saw"]],
     ["a number and an error for a name", [["Name", "saw", "main"], [7, "x", 0], [ERROR, "x", 0]], ["7 | saw", " | saw"]],
     ["a name alone, nothing open", [["Name", "saw", "main"], ["tea", null, null]], ["tea"]],
+    ["words and dashes for shut", [["Name", "saw", "main"], ["a", "off", "x"], ["b", "–", "x"], ["c", "0", "yes"], ["d", "Closed ", "-"]], ["a | main", "b | main", "c | main", "d"]],
+    ["the run's own name for a mark", [["Name", "saw", "main"], ["main", "SAW", null]], ["main | saw"]],
     ["names of no run open: its name stays empty", [["saw", "main"], ["no", "no"]], [""]],
   ])("%s", (_, sets, expected) => expect(read(sets)).toEqual(expected)); // prettier-ignore
 });
 
 describe("refused", () => {
   const nearest = '(nearest: "saw", "band saw", "lathe; old")';
+  const marks = "marks below names of runs, or all names of a scenario in one cell";
   const shapes = "one or two columns with names of open runs, or a heading row of run names with marks below";
   test.each<[string, Matrix, string]>([
     ["three columns without names of runs", [["rip", "x", "y"], ["z", "x", "y"]], `scenarios must be ${shapes}; got "2 by 3 cells"`],
     ["a column for a run that is none", [["Name", "saw", "sew"], ["rip", "x", "x"]], `scenarios must be headed by names of runs in the table ${nearest}; got "sew"`],
     ["a column headed by a number", [["Name", "saw", 7], ["rip", "x", "x"]], `scenarios must be headed by names of runs in the table ${nearest}; got "7"`],
     ["a run that is none", [["rip", "sew"]], `scenarios must be names of runs in the table ${nearest}; got "sew"`],
+    ["a name in each cell", [["rip", "saw", null], ["both", "saw", "band saw"]], `scenarios must be ${marks}; got "band saw"`],
+    ["a name below another run's", [["rip", "saw", "main"], ["both", "saw", "Band saw"]], `scenarios must be ${marks}; got "Band saw"`],
+    ["a name below the first run's", [["saw", "main"], ["main", null]], `scenarios must be ${marks}; got "main"`],
+    ["an error for a mark", [["Name", "saw", "main"], ["rip", ERROR, "x"]], `scenarios must be ${marks}; got the error #N/A`],
     ["an error for runs", [["rip", ERROR]], "scenarios must be names of runs; got the error #N/A"],
     ["FALSE for runs", [["rip", false]], "scenarios must be names of runs; got FALSE"],
   ])("%s", (_, sets, sentence) => expectRefusal(() => read(sets), DomainError, sentence)); // prettier-ignore

@@ -24,6 +24,58 @@ describe("columns by their headers", () => {
     [[...HEADERS, "Leak", "leak (in²)"], 'runs must be headed by each column once, not twice; got "Leak"'],
   ])("refused: %j", (header, sentence) => expectRefusal(() => findColumns(header, "IP"), DomainError, sentence)); // prettier-ignore
 
+  // Left out without a word, each would make another number: a duct without its length, a gate that is open.
+  test.each([
+    ...[
+      "Diamter",
+      "Lenght (ft)",
+      "Lengths",
+      "Length ft",
+      "Length, m",
+      "Length:",
+      "Fitting",
+      "Airflw (cfm)",
+      "Leaks",
+      "Leak shutt",
+    ],
+    ...["Gates", "Hoods", "Hose (ft)", "Gaet", "Device los", "Port-suctions"],
+  ])("a misspelt header is refused: %s", (header) => {
+    const meant = { D: "Diameter", Le: "Length", F: "Fittings", A: "Airflow", Leak: "Leak", G: "Gate", H: "Hood", Device: "Device loss", P: "Port suction" }; // prettier-ignore
+    const special: Record<string, string> = { "Leak shutt": "Leak shut", "Hose (ft)": "Flex" };
+    const name =
+      special[header] ??
+      Object.entries(meant)
+        .filter(([start]) => header.startsWith(start))
+        .at(-1)![1];
+    const needed = HEADERS.filter((one) => one !== name);
+    expectRefusal(
+      () => findColumns([...needed, header], "IP"),
+      DomainError,
+      `a header of runs must be spelt "${name}", a unit in brackets, or another word if it is your own; got "${header}"`,
+    );
+  });
+
+  test("but a column of one's own is none of ours", () => {
+    const own = ["Size", "Wood", "Slide", "Date", "Gate no", "Leak notes", "Notes", "Cost", "Ft", "Total", "Look", "Flow", "Lathe", "Hose"]; // prettier-ignore
+    expect(findColumns([...HEADERS, "Flex", ...own], "IP")).toEqual({ Run: 0, To: 1, Diameter: 2, Flex: 3 });
+  });
+
+  test("the unit of another quantity is refused: that column holds something else", () => {
+    for (const [header, unit] of [
+      ["Leak (cfm)", "in²"],
+      ["Leak (in)", "in²"],
+      ["Device loss (mm)", "in.w.g."],
+      ["Length (in²)", "ft"],
+    ])
+      // prettier-ignore
+      expectRefusal(
+        () => findColumns([...HEADERS, header!], "IP"),
+        DomainError,
+        `a header of runs must be with (${unit}) or no unit in this call; got "${header}"`,
+      );
+    expect(findColumns([...HEADERS, "Port suction (in)"], "IP")).toHaveProperty("Port suction", 3); // of water
+  });
+
   const IP = `or no unit in this call, unless its units are "SI"; got`;
   const SI = `or no unit in this call, unless its units are "IP"; got`;
   test.each<["IP" | "SI", string, string]>([

@@ -259,9 +259,9 @@ describe("refused, naming the row", () => {
     );
   });
 
-  test("a misspelt header, with the nearest one there is", () => {
-    expect(refusal(() => budget(table([{ Run: "a", To: "fan", Diamter: 4 }]))).message).toMatch(
-      /\(Diameter is missing; the nearest header there is "Diamter"\)/,
+  test("a header that is far from the needed one, with the nearest one there is", () => {
+    expect(refusal(() => budget(table([{ Run: "a", To: "fan", Diam: 4 }]))).message).toMatch(
+      /\(Diameter is missing; the nearest header there is "Diam"\)/,
     );
   });
 

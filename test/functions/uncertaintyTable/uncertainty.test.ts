@@ -202,6 +202,7 @@ describe("UNCERTAINTY's table", () => {
     ["pipe in errors must be from 0.1 to 200; got 0.08", [["pipe", 0.08]]], // 8 % typed with its sign
     ["pipe in errors must be from 0.1 to 200; got 201", [["pipe", 201]]],
     ['pipe in errors must be a number; got "much"', [["x", "%"], ["pipe", "much"]]], // prettier-ignore
+    ['hose in errors must be a number; got "60%"', [["hose", "60%"]]], // no heading: it names an input
     ['what in row 2 of errors must be named once; got "Pipe"', [["pipe", 3], ["Pipe", 4]]], // prettier-ignore
     ['errors must be two columns: what, and its ± in %; got "3 columns"', [["pipe", 3, 4]]],
     ['what in row 1 of errors must be a name in the table "input errors"; got 3', [[3, 4]]],

@@ -1,3 +1,4 @@
+import { NO_MARK } from "../../../reference/zeroWords";
 import { formula, input, text } from "../../cells";
 import { cellAddress, columnLetters } from "../../address";
 import type { SheetCell } from "../../workbook";
@@ -84,7 +85,7 @@ function ofFlow(frame: Frame, index: number): string {
   const parts = Array.from({ length: MOST_GATES }, (_, gate) => {
     const column = columnLetters(SETS_COLUMN + 1 + gate);
     const [mark, head] = [frame.ref("flow", `$${column}$${row}`), frame.ref("flow", `$${column}$${headRow}`)];
-    const words = ["", "-", "0", "no", "shut", "closed", "false"].map((word) => `TRIM(${mark})="${word}"`);
+    const words = NO_MARK.map((word) => `TRIM(${mark})="${word}"`);
     return `IF(OR(${head}="",${words.join(",")}),"",${head}&", ")`;
   });
   return parts.join("&");
