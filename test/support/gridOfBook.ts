@@ -162,13 +162,11 @@ export function gridOfBook(workbook: Workbook): Shows {
     },
     moveColumn: (sheet, column, before) => {
       show(sheet);
+      const [from, to] = [column, before].map(library.helpers.lettersToNumber) as [number, number];
+      // To the right the grid is told the column behind which, as its own dragging tells it: by the one before which it loses that one.
       order("MOVE_COLUMNS_ROWS", {
-        sheetId: idOf(sheet),
-        sheetName: sheet,
-        dimension: "COL",
-        base: library.helpers.lettersToNumber(before),
-        position: "before",
-        elements: [library.helpers.lettersToNumber(column)],
+        ...{ sheetId: idOf(sheet), sheetName: sheet, dimension: "COL", elements: [from] },
+        ...(to > from ? { base: to - 1, position: "after" } : { base: to, position: "before" }),
       });
     },
     typeRow: (sheet, at, texts) => pasteText(sheet, at, texts.join("\t")),
