@@ -14,6 +14,9 @@ export const FAN = "fan";
 /** What stands in the column Use of a row that is left aside. */
 export const NOT_USED: readonly string[] = ["no", "false"];
 
+/** And of one that counts, where it is not blank. */
+export const USED: readonly string[] = ["yes", "true", "x"];
+
 /** The columns of a table of readings. */
 export const readingColumns = [
   {

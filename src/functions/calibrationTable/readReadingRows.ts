@@ -4,7 +4,7 @@ import { correctedReading } from "../../core/measuring/correctedReading";
 import { plain, unknownName } from "../../core/naming/findNamed";
 import type { Spot } from "../../core/network/calibration/reading";
 import { sectionArea } from "../../core/section/section";
-import { FAN, NOT_USED, type ReadingColumn, readingColumns } from "../../reference/readingColumns";
+import { FAN, NOT_USED, type ReadingColumn, readingColumns, USED } from "../../reference/readingColumns";
 import type { UnitSystem } from "../../reference/quantities";
 import { readWithin } from "../arguments";
 import { failureOf, refuseCell } from "../cellErrors";
@@ -61,16 +61,24 @@ export function readReadingRows(matrix: Matrix, table: TableReader, system: Unit
       return found === 0 ? null : found;
     };
     const isBlank = (["Open", "At", ...KINDS] as const).every((column) => cell(column) === null);
-    return isBlank || notUsed(cell("Use")) ? [] : [rowOf(index + 2, cell, table, system)];
+    return isBlank ? [] : rowOf(index + 2, cell, table, system);
   });
   const count = rows.reduce((sum, { readings }) => sum + readings.length, 0);
   if (count > MOST_READINGS) throw new DomainError("readings", count, `at most ${MOST_READINGS} readings`);
   return rows.filter(({ readings, refusal }) => readings.length > 0 || refusal !== null);
 }
 
-/** Whether a row is left aside. */
-export const notUsed = (cell: Cell): boolean =>
-  cell === false || (typeof cell === "string" && NOT_USED.includes(plain(cell)));
+/**
+ * Whether a row is left aside.
+ *
+ * @throws DomainError for what may mean either
+ */
+export function notUsed(row: number, cell: Cell): boolean {
+  const word = typeof cell === "string" ? plain(cell) : cell;
+  if (word === null || word === "" || word === true || word === 1 || USED.includes(word as string)) return false;
+  if (word === false || NOT_USED.includes(word as string)) return true;
+  return refuseCell(`Use in row ${row} of readings`, cell, '"no" for a row that is left aside, or blank');
+}
 
 function findColumns(header: readonly Cell[], system: UnitSystem): ReadonlyMap<ReadingColumn, number> {
   const found = headersOf("readings", header, readingColumns, system);
@@ -82,7 +90,8 @@ function findColumns(header: readonly Cell[], system: UnitSystem): ReadonlyMap<R
   );
 }
 
-function rowOf(row: number, cell: CellOf, table: TableReader, system: UnitSystem): ReadingRow {
+/** Nothing of a row that is left aside. */
+function rowOf(row: number, cell: CellOf, table: TableReader, system: UnitSystem): ReadingRow[] {
   const said = (column: ReadingColumn): string => `${column} in row ${row} of readings`;
   const [at, opened] = [cell("At"), cell("Open")];
   const blank = {
@@ -91,6 +100,7 @@ function rowOf(row: number, cell: CellOf, table: TableReader, system: UnitSystem
     openWords: opened === null || opened instanceof CellErrorValue ? "" : String(opened).trim(),
   };
   try {
+    if (notUsed(row, cell("Use"))) return [];
     const open = readOpen(said("Open"), [[opened]], table.names);
     if (open !== null) requireGates(table);
     const entries = table.runs(open).runs;
@@ -99,9 +109,9 @@ function rowOf(row: number, cell: CellOf, table: TableReader, system: UnitSystem
       const value = cell(kind);
       return value === null ? [] : [readingOf(kind, value, run < 0 ? null : entries[run]!, cell, said, system)];
     });
-    return { ...blank, open, run, readings };
+    return [{ ...blank, open, run, readings }];
   } catch (error) {
-    return { ...blank, refusal: failureOf(error, system, () => undefined).sentence };
+    return [{ ...blank, refusal: failureOf(error, system, () => undefined).sentence }];
   }
 }
 

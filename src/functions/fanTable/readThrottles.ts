@@ -46,7 +46,7 @@ export function readThrottles(
       return cell === 0 ? null : cell;
     };
     const isBlank = (["Velocity", "Airflow", "Suction", "After"] as const).every((name) => cellOf(name) === null);
-    return isBlank || notUsed(cellOf("Use")) ? [] : [{ row: index + 2, cellOf }];
+    return isBlank || notUsed(index + 2, cellOf("Use")) ? [] : [{ row: index + 2, cellOf }];
   });
   const blowsFreely = filled.every(({ cellOf }) => cellOf("After") === null);
   const rows = filled.map(({ row, cellOf }): ThrottleRow => {

@@ -190,7 +190,7 @@ describe("CALIBRATE", () => {
     const same: Row[][] = [
       [{ Open: "SAW", At: "Saw", Velocity: 1010 / 3600 / area, "±": 3 }],
       [{ Open: "saw", At: "saw", Airflow: 2020, Area: 2 * area, "±": 3 }],
-      [{ Open: "saw", At: "saw", Airflow: 1010, "±": 3, Meter: "", Use: "" }, { Open: "saw", At: "saw", Airflow: 400, "±": null, Meter: null, Use: "no" }], // prettier-ignore
+      [{ Open: "saw", At: "saw", Airflow: 1010, "±": 3, Meter: "", Use: "Yes" }, { Open: "saw", At: "saw", Airflow: 400, "±": null, Meter: null, Use: "no" }], // prettier-ignore
     ];
     for (const rows of same) expect(partOf(read(rows), "input").map(({ After }) => After)).toEqual(inputs(one));
     const named = partOf(
@@ -216,6 +216,8 @@ describe("a row of readings that cannot be used says why, and the others count",
     ["± in row 3 of readings must be from 0.1 to 100; got 101", { At: "saw", Airflow: 900, "±": 101 }],
     ["± in row 3 of readings must be from 0.1 to 100; got 0.03", { At: "saw", Airflow: 900, "±": 0.03 }], // 3 % typed with its sign
     ["Times in row 3 of readings must be from 1 to 100; got 0.5", { At: "saw", Airflow: 900, Times: 0.5 }],
+    ['Use in row 3 of readings must be "no" for a row that is left aside, or blank; got "skip"', { At: "saw", Airflow: 900, Use: "skip" }], // prettier-ignore
+    ['Use in row 3 of readings must be "no" for a row that is left aside, or blank; got 2', { At: "saw", Airflow: 900, Use: 2 }], // prettier-ignore
     ["Velocity in row 3 of readings must be read in a run that the table has, not at the fan; got 3", { At: "fan", Velocity: 3 }], // prettier-ignore
     ["Drop in row 3 of readings must be read across a separator or filter: that run has no device loss; got 3", { At: "saw", Drop: 3 }], // prettier-ignore
     ["Suction in row 3 of readings must be read before the fan: that run stands after it; got 3", { At: "filter", Suction: 3 }], // prettier-ignore

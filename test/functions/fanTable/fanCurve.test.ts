@@ -113,6 +113,7 @@ describe("FANCURVE", () => {
     ["a header twice", [[["Airflow", "Airflow (cfm)", "Suction"], [1, 2, 3]], 200], "readings must be headed by each column once, not twice; got \"Airflow\""], // prettier-ignore
     ["a single throttle", [table(READINGS.slice(0, 1)), 200, CURVE, null, null, "SI"], "readings must be at 2 different airflows at least beside a curve; got 1"], // prettier-ignore
     ["two without a curve", [table(READINGS.slice(0, 2)), 200, null, null, null, "SI"], "readings must be at 3 different airflows at least where no curve is given; got 2"], // prettier-ignore
+    ["a word under Use that may mean either", [table([{ ...READINGS[0]!, Use: "n" }, ...READINGS.slice(1)]), 200, CURVE, null, null, "SI"], "Use in row 2 of readings must be \"no\" for a row that is left aside, or blank; got \"n\""], // prettier-ignore
     ["an error typed with its sign", [table([{ ...READINGS[0]!, "Air ±": 0.04 }, ...READINGS.slice(1)]), 200, CURVE, null, null, "SI"], "Air ± in row 2 of readings must be from 0.1 to 100; got 0.04"], // prettier-ignore
     ["a throttle without a suction", [table([...READINGS, { "Airflow (m³/h)": 800 }]), 200, CURVE, null, null, "SI"], "Suction in row 6 of readings must be given; got a blank cell"], // prettier-ignore
     ["no air told", [table([...READINGS, { Suction: 800 }]), 200, CURVE, null, null, "SI"], "Airflow in row 6 of readings must be given; got a blank cell"], // prettier-ignore
