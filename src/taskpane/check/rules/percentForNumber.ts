@@ -13,7 +13,7 @@ export const SHARES: Readonly<Record<string, readonly number[]>> = {
   CONVERTUNIT: [0],
 };
 
-/** Cells that show a percentage and count as a hundredth of it, where a function of ours takes them or a sheet of ours has them for its inputs. */
+/** Cells that show a percentage and hold a hundredth of it, where a function of ours takes them or a sheet of ours has them for its inputs. */
 export const percentForNumber: CheckRule = ({ book, sheets }) => {
   const taken = takenCells(book).filter(({ by, place, asItIs }) => asItIs && SHARES[by]?.includes(place) !== true);
   const looked = new Set(sheets.map(({ sheet }) => sheet));
@@ -30,12 +30,12 @@ export const percentForNumber: CheckRule = ({ book, sheets }) => {
         const place = placeOf(at);
         if (!(hasInputs && isTyped && cell.style === "input") && !here.some((range) => isWithinRange(range, place)))
           return [];
-        const [counts, shows] = [value, 100 * value].map((number) => Number(number.toPrecision(6)).toLocaleString("en", { maximumFractionDigits: 12 })); // prettier-ignore
+        const [holds, shows] = [value, 100 * value].map((number) => Number(number.toPrecision(6)).toLocaleString("en", { maximumFractionDigits: 12 })); // prettier-ignore
         return [
           {
             rule: "Percent for a number",
-            what: `${at} shows ${shows}%, which counts as ${counts}.`,
-            why: `A cell that shows 3% holds 0.03, and that is all a formula sees: where % are meant it is 0.03 %. ${isTyped ? "Give the cell the number format General, then type the number without the sign." : "Where % are meant, multiply its formula by 100, and give the cell the number format General."}`,
+            what: `${at} shows ${shows}%: it holds ${holds}.`,
+            why: `A cell that shows 3% holds 0.03, and a formula, or any function in Excel, sees no more: where % are meant it is 0.03 %. ${isTyped ? "Give the cell the number format General, then type the number without the sign." : "Where % are meant, multiply its formula by 100, and give the cell the number format General."}`,
             source: practice,
             sheet,
             at,

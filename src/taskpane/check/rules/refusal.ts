@@ -34,7 +34,7 @@ export const refusal: CheckRule = ({ failed, runs }) => {
         message === undefined || message === ""
           ? `The answer in ${at} is ${error}.`
           : mend === null
-            ? `${at}: ${message}.`
+            ? `${at}: ${message.replace(/\.$/, "")}.` // the grid's own sentences end with a full stop, ours do not
             : `${message.charAt(0).toUpperCase()}${message.slice(1)}.`,
       why: mend === null ? whyOf(error, message) : "What depends on this run has no answer until it is right.",
       source: "the function's own answer",

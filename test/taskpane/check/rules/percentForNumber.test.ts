@@ -22,7 +22,7 @@ const found = (formula: string, format = "0%", value = 0.03) =>
     },
   }).filter(({ rule }) => rule === RULE);
 
-const TOLD = [{ rule: RULE, what: "B2 shows 3%, which counts as 0.03.", sheet: "Mine", at: "B2" }];
+const TOLD = [{ rule: RULE, what: "B2 shows 3%: it holds 0.03.", sheet: "Mine", at: "B2" }];
 
 describe("a percentage where a number is meant", () => {
   test.each(["=DUCT.AIRFLOWERROR(900,6,B2)", "=DUCT.AREA(B2)", "=1+DUCT.AREA( $B$2 )", "=DUCT.AREA(Mine!B1:B2)"])(
@@ -63,7 +63,7 @@ describe("a percentage where a number is meant", () => {
       sheets: [{ ...runs!, tables: [{ name: "Tbl_Runs", range: "A1:I4" }] }, ...others],
     };
     const told = findingsIn(seenIn({ ...book, workbook })).filter(({ rule }) => rule === RULE);
-    expect(told).toMatchObject([{ what: "E2 shows 8%, which counts as 0.08.", sheet: "Runs", at: "E2" }]);
+    expect(told).toMatchObject([{ what: "E2 shows 8%: it holds 0.08.", sheet: "Runs", at: "E2" }]);
   });
 
   test("reaches a function that the pane calls itself as it is shown", () => {
@@ -81,7 +81,7 @@ describe("a percentage where a number is meant", () => {
       }));
       return findingsIn(seenIn({ ...book, workbook: { ...book.workbook, sheets } })).map(({ what }) => what);
     };
-    expect(on("fan", "input")).toEqual(["B1 shows 45%, which counts as 0.45."]);
+    expect(on("fan", "input")).toEqual(["B1 shows 45%: it holds 0.45."]);
     expect(on("claims", "input")).toEqual([]);
     expect(on("fan", "result")).toEqual([]); // of a copy of values
   });

@@ -28,6 +28,13 @@ describe("a run that no function takes", () => {
     ]);
   });
 
+  test("ends with one full stop, also where the grid has said one", () => {
+    const grid = { error: "#VALUE!", message: "Index out of range." } as const;
+    expect(refused({ Budget: { rows: [[grid]], formulas: formula } })).toMatchObject([
+      { what: "A1: Index out of range." },
+    ]);
+  });
+
   test("of an entry in its fittings, at the column Fittings", () => {
     const angle = { ...wrong, message: 'angle in the fittings of run "saw" (row 2) must be from 0 to 180' } as unknown as typeof wrong; // prettier-ignore
     const [found] = refused({ Runs: { rows: soundRuns }, Budget: failing(angle, formula) });
