@@ -6,6 +6,7 @@ import path from "node:path";
 import { parseArgs } from "node:util";
 import { format } from "prettier";
 import { buildIfNeeded } from "../buildIfNeeded";
+import { accuracy } from "./accuracy";
 import { type Checkout, checkoutIn, saidBy } from "./ofCheckout";
 import { throughOffice } from "./office";
 import { pages } from "./pages";
@@ -24,6 +25,7 @@ async function bench(): Promise<void> {
   const functions = await saidBy("functions", builds[0]!, ...builds.map(({ dist }) => dist));
   const rows = [
     ...(await rowsOf("solver", builds)),
+    ...(await accuracy(builds)),
     ...(JSON.parse(functions) as Row[]),
     ...(await rowsOf("books", builds)),
     ...(await throughOffice(builds)),
