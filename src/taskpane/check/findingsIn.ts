@@ -15,6 +15,7 @@ import { settling } from "./rules/settling";
 import { smallerMain } from "./rules/smallerMain";
 import { tooWide } from "./rules/tooWide";
 import { tightElbow } from "./rules/tightElbow";
+import { typedOver } from "./rules/typedOver";
 import { unsure } from "./rules/unsure";
 import { unknownFunction } from "./rules/unknownFunction";
 import type { Seen } from "./seenIn";
@@ -24,6 +25,7 @@ const rules: readonly CheckRule[] = [
   bookSettings,
   unknownFunction,
   refusal,
+  typedOver,
   dayForNumber,
   percentForNumber,
   farOut,
