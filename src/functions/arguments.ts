@@ -7,7 +7,7 @@ import { DEFAULT_MATERIAL, materials } from "../reference/materials";
 import { fromSI, type Quantity, toSI, type Unit, type UnitSystem, unitOf } from "../reference/quantities";
 import { SMOOTH } from "../reference/zeroWords";
 import { limitsIn, refuseCell } from "./cellErrors";
-import { type Cell, CellErrorValue, cellAt, rangeOf } from "./cells";
+import { type Cell, CellErrorValue, cellAt, isNothing, rangeOf } from "./cells";
 import type { BesideRule, OptionalNumber } from "./signature";
 
 /** Wall roughness [m] from a material's name or a number; a wall of none is said in a word, since a blank may come as 0. */
@@ -52,9 +52,6 @@ export function readBeside(name: string, cell: Cell, { quantity, words }: Beside
 
 const shownIn = (unit: Unit, usual: number | null): string =>
   usual === null ? "" : `${Number(fromSI(usual, unit).toPrecision(4))} ${unit.label}`.trim();
-
-/** A blank arrives as 0 from some hosts, so neither is taken for the other. */
-const isNothing = (cell: Cell): boolean => cell === null || cell === 0;
 
 const saysZero = (cell: Cell, words: readonly string[]): boolean =>
   typeof cell === "string" && words.includes(plain(cell));

@@ -9,6 +9,9 @@ export class CellErrorValue {
 /** What a cell can hold once the hosts' differences are gone; null is a blank. */
 export type Cell = number | string | boolean | null | CellErrorValue;
 
+/** A blank arrives as 0 from some hosts, so neither is taken for the other. */
+export const isNothing = (cell: Cell): boolean => cell === null || cell === 0;
+
 export type Matrix = readonly (readonly Cell[])[];
 
 const TALL = 20_000; // rows: nobody types so many, so what is taller is mostly a whole column

@@ -3,7 +3,7 @@ import { headerName } from "../core/naming/headerName";
 import { isMisspelt } from "../core/naming/isMisspelt";
 import { type Quantity, type UnitSystem, unitOf } from "../reference/quantities";
 import { factorOfTyped } from "../reference/typedUnit";
-import type { Cell } from "./cells";
+import { isNothing, type Matrix } from "./cells";
 import { requireOwnUnit } from "./ownUnit";
 
 interface Column<Name extends string> {
@@ -12,14 +12,14 @@ interface Column<Name extends string> {
 }
 
 /**
- * The places of the headers that a table has, of those that it may have. Other headers are the user's own, but none is a misspelt one: its
- * column would be left out without a word.
+ * The places of the headers that a table has in its first row, of those that it may have. Other headers are the user's own, but none is a
+ * misspelt one, or was cleared between others: its column would be left out without a word.
  *
- * @throws DomainError where one stands twice, is misspelt or tells another unit
+ * @throws DomainError where one stands twice, is misspelt, is blank over a filled column or tells another unit
  */
 export function headersOf<Name extends string>(
   argument: string,
-  header: readonly Cell[],
+  [header = [], ...body]: Matrix,
   columns: readonly Column<Name>[],
   system: UnitSystem,
 ): ReadonlyMap<Name, number> {
@@ -39,6 +39,16 @@ export function headersOf<Name extends string>(
     requireOwnUnit(argument, header[place]!, quantity, system);
     found.set(name, place);
   }
+  const isHeaded = (name: string): boolean => name !== "";
+  const bare = names.findIndex(
+    (name, place) =>
+      !isHeaded(name) &&
+      (isNothing(header[place]!) || typeof header[place] === "string") &&
+      names.slice(0, place).some(isHeaded) &&
+      names.slice(place).some(isHeaded) &&
+      body.some((row) => !isNothing(row[place] ?? null)),
+  );
+  if (bare >= 0) throw new DomainError(argument, null, `headed in each column that is filled (column ${bare + 1} is not)`); // prettier-ignore
   return found;
 }
 

@@ -21,7 +21,7 @@ export function calibratedRuns(calibration: Calibration, table: Matrix, system: 
   const { runs } = itemAt(calibration.sets, 0).table;
   const { joining } = itemAt(calibration.model.systems, 0).network;
   const places: Partial<Record<RunColumn, number>> = {
-    ...(findColumns(table[0] ?? [], system) satisfies ColumnPlaces),
+    ...(findColumns(table, system) satisfies ColumnPlaces),
   };
   const rows = table.map((line) => line.map(asValue));
   const put = (row: number, column: RunColumn, value: Value): void => {

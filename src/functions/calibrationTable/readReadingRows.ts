@@ -53,7 +53,7 @@ type CellOf = (column: ReadingColumn) => Cell;
  * @throws DomainError where the table itself is none
  */
 export function readReadingRows(matrix: Matrix, table: TableReader, system: UnitSystem): ReadingRow[] {
-  const columns = findColumns(matrix[0] ?? [], system);
+  const columns = findColumns(matrix, system);
   const rows = matrix.slice(1).flatMap((line, index): ReadingRow[] => {
     const cell: CellOf = (column) => {
       const place = columns.get(column);
@@ -80,12 +80,12 @@ export function notUsed(row: number, cell: Cell): boolean {
   return refuseCell(`Use in row ${row} of readings`, cell, '"no" for a row that is left aside, or blank');
 }
 
-function findColumns(header: readonly Cell[], system: UnitSystem): ReadonlyMap<ReadingColumn, number> {
-  const found = headersOf("readings", header, readingColumns, system);
+function findColumns(table: Matrix, system: UnitSystem): ReadonlyMap<ReadingColumn, number> {
+  const found = headersOf("readings", table, readingColumns, system);
   if (found.has("At") && KINDS.some((kind) => found.has(kind))) return found;
   throw new DomainError(
     "readings",
-    header[0] ?? null,
+    table[0]?.[0] ?? null,
     `a table whose first row has the headers At and one of ${KINDS.join(", ")}`,
   );
 }

@@ -34,8 +34,9 @@ export function readThrottles(
   density: number,
   system: UnitSystem,
 ): { readonly rows: readonly ThrottleRow[]; readonly blowsFreely: boolean } {
-  const [header = [], ...lines] = toMatrix(given);
-  const columns = headersOf("readings", header, throttleColumns, system);
+  const table = toMatrix(given);
+  const [header = [], ...lines] = table;
+  const columns = headersOf("readings", table, throttleColumns, system);
   if (!columns.has("Suction") || !(columns.has("Airflow") || columns.has("Velocity")))
     throw new DomainError("readings", header[0], "a table whose first row has the headers Suction and Velocity or Airflow"); // prettier-ignore
   const area = sectionArea(diameter, null);

@@ -13,7 +13,7 @@ import { STILL } from "../../reference/zeroWords";
 import { answerRow, blankRow, headerRow, type Value } from "../answerRows";
 import { readWithin } from "../arguments";
 import { failureOf, refuseCell } from "../cellErrors";
-import { type Cell, CellErrorValue, cellAt, type Range, rangeOf } from "../cells";
+import { type Cell, CellErrorValue, cellAt, isNothing, type Range, rangeOf } from "../cells";
 import type { RunsTable } from "../runsTable/readRuns";
 import { humpNote } from "./humpNote";
 import { atHood, isOpenEnd } from "./oneChange";
@@ -84,9 +84,6 @@ function columnsOf({ gates, before, after, suction }: LeakLog): {
   if (count > MOST_READINGS) throw new DomainError("gates", count, `at most ${MOST_READINGS} rows`);
   return { columns, count };
 }
-
-/** A blank arrives as 0 from some hosts. */
-const isNothing = (cell: Cell): boolean => cell === null || cell === 0;
 
 function findRun({ runs }: Network, cell: Cell): number {
   if (isNothing(cell) || typeof cell === "boolean" || cell instanceof CellErrorValue)

@@ -72,7 +72,13 @@ function markedRow(
     const name = typeof head === "string" ? plain(head) : "";
     const cell = line[column] ?? null;
     const isMarked = names.has(name);
-    if (cell instanceof CellErrorValue ? isMarked : (isMarked || column > 0) && namesOther(cell, name, names))
+    const belowNone = column > 0 && head === null && isMark(cell);
+    if (
+      cell instanceof CellErrorValue
+        ? isMarked
+        : belowNone || ((isMarked || column > 0) && namesOther(cell, name, names))
+    )
+      // prettier-ignore
       return refuseCell("scenarios", cell, "marks below names of runs, or all names of a scenario in one cell");
     if (isMarked) {
       if (isMark(cell)) open.add(name);

@@ -17,10 +17,10 @@ const columns = allColumns.map((name) => ({ name, quantity: quantityIn(name) }))
  *
  * @throws DomainError if a needed header is missing (with the nearest one there is), one stands twice or tells another unit
  */
-export function findColumns(header: readonly Cell[], system: UnitSystem): ColumnPlaces {
-  const places: Partial<Record<RunColumn, number>> = Object.fromEntries(headersOf("runs", header, columns, system));
+export function findColumns(table: Matrix, system: UnitSystem): ColumnPlaces {
+  const places: Partial<Record<RunColumn, number>> = Object.fromEntries(headersOf("runs", table, columns, system));
   const missing = neededColumns.find((column) => places[column] === undefined);
-  if (missing !== undefined) throw missingHeader(missing, header, places);
+  if (missing !== undefined) throw missingHeader(missing, table[0] ?? [], places);
   return places;
 }
 

@@ -35,7 +35,7 @@ export interface TableReader {
  * @throws DomainError that names the column, and when the runs are asked for the row
  */
 export function readRuns(table: Matrix, system: UnitSystem): TableReader {
-  const places = findColumns(table[0] ?? [], system);
+  const places = findColumns(table, system);
   const body = table.slice(1);
   const blanksAreTold = body.some((line) => line.includes(null));
   const readers = body.map(

@@ -5,7 +5,7 @@ import { LEAST_PERCENT } from "../../reference/leastPercent";
 import { NONE } from "../../reference/zeroWords";
 import { readWithin } from "../arguments";
 import { refuseCell } from "../cellErrors";
-import { type Cell, toMatrix } from "../cells";
+import { type Cell, isNothing, toMatrix } from "../cells";
 
 /** Standard deviations of the logarithms of the factors, by their keys in the table. */
 export type Deviations = ReadonlyMap<string, number>;
@@ -57,6 +57,5 @@ const isHeading = (what: Cell, cell: Cell): boolean =>
   !isNumeric(cell) &&
   !saysNone(cell) &&
   !(typeof what === "string" && findNamed(inputErrors, what));
-const isNothing = (cell: Cell): boolean => cell === null || cell === 0;
 const saysNone = (cell: Cell): boolean => typeof cell === "string" && NONE.includes(plain(cell));
 const isNumeric = (cell: string): boolean => cell.trim() !== "" && Number.isFinite(Number(cell));

@@ -12,7 +12,7 @@ describe("columns by their headers", () => {
     [[...HEADERS, "Leak open [mm²]", "Device loss (clean) (Pa)"], { Run: 0, To: 1, Diameter: 2, "Leak open": 3, "Device loss": 4 }],
     [[...HEADERS, "Remark", null, 7, true, "device-loss"], { Run: 0, To: 1, Diameter: 2, "Device loss": 7 }],
     [["(of the shed) Run", ...HEADERS.slice(1)], { Run: 0, To: 1, Diameter: 2 }],
-  ])("%j", (header, places) => expect(findColumns(header, "SI")).toEqual(places)); // prettier-ignore
+  ])("%j", (header, places) => expect(findColumns([header], "SI")).toEqual(places)); // prettier-ignore
 
   const needs = "runs must be a table whose first row has the headers Run, To and Diameter";
   test.each<[Cell[], string]>([
@@ -22,7 +22,7 @@ describe("columns by their headers", () => {
     [["Run", "To"], `${needs} (Diameter is missing); got "Run"`],
     [["Run", "To", `Diameter ${"x".repeat(40)}`], `${needs} (Diameter is missing; the nearest header there is "Diameter ${"x".repeat(21)}"); got "Run"`],
     [[...HEADERS, "Leak", "leak (in²)"], 'runs must be headed by each column once, not twice; got "Leak"'],
-  ])("refused: %j", (header, sentence) => expectRefusal(() => findColumns(header, "IP"), DomainError, sentence)); // prettier-ignore
+  ])("refused: %j", (header, sentence) => expectRefusal(() => findColumns([header], "IP"), DomainError, sentence)); // prettier-ignore
 
   // Left out without a word, each would make another number: a duct without its length, a gate that is open.
   test.each([
@@ -45,15 +45,35 @@ describe("columns by their headers", () => {
   ])("a misspelt header is refused: %s", (header, name) => {
     const others = HEADERS.filter((one) => one !== name);
     expectRefusal(
-      () => findColumns([...others, header], "IP"),
+      () => findColumns([[...others, header]], "IP"),
       DomainError,
       `a header of runs must be spelt "${name}", a unit in brackets, or another word if it is your own; got "${header}"`,
     );
   });
 
+  // As above: with the header of Flex cleared, hoses are none; with that of Gate, gates stand open.
+  test.each<[Cell, Cell]>([
+    [null, 3],
+    [0, 3], // as some hosts send a blank
+    [" ", "open"],
+    ["(ft)", 3],
+  ])("a header that was cleared over a filled column is refused: %j", (header, cell) => {
+    const table = [["Run", "To", header, "Diameter"], ["saw", "fan", null, 4], ["planer", "fan", cell, 4]]; // prettier-ignore
+    const sentence = "runs must be headed in each column that is filled (column 3 is not); got a blank cell";
+    expectRefusal(() => findColumns(table, "IP"), DomainError, sentence);
+  });
+
+  test("but one over nothing is not, nor what stands beside the table", () => {
+    const rows = (header: Cell[], ...row: Cell[]) => Object.keys(findColumns([header, row], "IP"));
+    expect(rows(["Run", "To", null, "Diameter"], "saw", "fan", null, 4)).toHaveLength(3);
+    expect(rows(["Run", "To", null, "Diameter"], "saw", "fan", 0, 4)).toHaveLength(3);
+    expect(rows(["Run", "To", 7, "Diameter"], "saw", "fan", 5, 4)).toHaveLength(3); // headed, by a number
+    expect(rows([null, ...HEADERS, null], "ok", "saw", "fan", 4, "a remark")).toHaveLength(3);
+  });
+
   test("but a column of one's own is none of ours", () => {
     const own = ["Size", "Wood", "Slide", "Date", "Gate no", "Leak notes", "Notes", "Cost", "Ft", "Total", "Look", "Flow", "Lathe", "Hose"]; // prettier-ignore
-    expect(findColumns([...HEADERS, "Flex", ...own], "IP")).toEqual({ Run: 0, To: 1, Diameter: 2, Flex: 3 });
+    expect(findColumns([[...HEADERS, "Flex", ...own]], "IP")).toEqual({ Run: 0, To: 1, Diameter: 2, Flex: 3 });
   });
 
   test("the unit of another quantity is refused: that column holds something else", () => {
@@ -65,11 +85,11 @@ describe("columns by their headers", () => {
     ])
       // prettier-ignore
       expectRefusal(
-        () => findColumns([...HEADERS, header!], "IP"),
+        () => findColumns([[...HEADERS, header!]], "IP"),
         DomainError,
         `a header of runs must be with (${unit}) or no unit in this call; got "${header}"`,
       );
-    expect(findColumns([...HEADERS, "Port suction (in)"], "IP")).toHaveProperty("Port suction", 3); // of water
+    expect(findColumns([[...HEADERS, "Port suction (in)"]], "IP")).toHaveProperty("Port suction", 3); // of water
   });
 
   const IP = `or no unit in this call, unless its units are "SI"; got`;
@@ -87,7 +107,7 @@ describe("columns by their headers", () => {
     ["SI", "Port suction (in. w.g.)", `with (Pa) ${SI}`],
   ])("a header that tells another unit than the call's is refused: in %s %s", (system, header, must) =>
     expectRefusal(
-      () => findColumns(["Run", "To", ...(header.startsWith("Diameter") ? [] : ["Diameter"]), header], system),
+      () => findColumns([["Run", "To", ...(header.startsWith("Diameter") ? [] : ["Diameter"]), header]], system),
       DomainError,
       `a header of runs must be ${must} "${header}"`,
     ),
@@ -102,14 +122,14 @@ describe("columns by their headers", () => {
     "Gate (m)",
     "K (1/m)",
   ])("%s is no other unit than that of an IP call", (header) =>
-    expect(Object.keys(findColumns([...HEADERS, header], "IP"))).toHaveLength(4),
+    expect(Object.keys(findColumns([[...HEADERS, header]], "IP"))).toHaveLength(4),
   );
 
   test("a cell of a column that is not there is blank, and so is a 0", () => {
     const row: Cell[] = ["saw", 0, "0"];
     const cell = (column: "Run" | "To" | "Diameter" | "Leak") =>
-      cellOf([row], 0, findColumns(HEADERS, "IP"), column, true);
+      cellOf([row], 0, findColumns([HEADERS], "IP"), column, true);
     expect([cell("Run"), cell("To"), cell("Diameter"), cell("Leak")]).toEqual(["saw", null, null, null]);
-    expect(cellOf([["saw"]], 0, findColumns(HEADERS, "IP"), "Diameter", true)).toBeNull();
+    expect(cellOf([["saw"]], 0, findColumns([HEADERS], "IP"), "Diameter", true)).toBeNull();
   });
 });
