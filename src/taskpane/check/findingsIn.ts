@@ -1,5 +1,6 @@
 import type { Finding, CheckRule } from "./finding";
 import { bookSettings } from "./rules/bookSettings";
+import { countedUp } from "./rules/countedUp";
 import { dayForNumber } from "./rules/dayForNumber";
 import { farOut } from "./rules/farOut";
 import { fanShort } from "./rules/fanShort";
@@ -9,6 +10,7 @@ import { meterArea } from "./rules/meterArea";
 import { notes } from "./rules/notes";
 import { percentForNumber } from "./rules/percentForNumber";
 import { plasticPipe } from "./rules/plasticPipe";
+import { risingCurve } from "./rules/risingCurve";
 import { refusal } from "./rules/refusal";
 import { seatSide } from "./rules/seatSide";
 import { settling } from "./rules/settling";
@@ -28,6 +30,8 @@ const rules: readonly CheckRule[] = [
   typedOver,
   dayForNumber,
   percentForNumber,
+  countedUp,
+  risingCurve,
   farOut,
   metalWithWood,
   settling,
