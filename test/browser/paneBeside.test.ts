@@ -188,6 +188,24 @@ test("Functions offers the runs and the curve of the open book, and computes wit
   await says(pane, `Gives ${pressure!} in.w.g.`);
 });
 
+test("Functions begins with the units of the open book: in one in SI, 1000 m³/h in 100 mm are 35.4 m/s", async () => {
+  await openSheet(page, "Start");
+  await typeInto(page, "B6", "SI");
+  await tab(pane, "Functions").click();
+  await pane.getByRole("searchbox", { name: "Search functions" }).fill("VELOCITY airflow");
+  await button(pane, /^VELOCITY/)
+    .first()
+    .click();
+  await button(pane, "Insert here …").click();
+  await pane.getByRole("textbox", { name: "airflow" }).fill("1000");
+  await pane.getByRole("textbox", { name: "diameter" }).fill("100");
+  await says(pane, "Gives 35.37 m/s"); // 1000/3600 m³/s over 0.00785398 m² = 35.36777
+  await button(pane, "Insert the formula =DUCT.VELOCITY(1000,100,,units)").waitFor();
+  await pane.getByRole("combobox", { name: "units" }).selectOption("IP");
+  await says(pane, /^Gives .* fpm$/);
+  await typeInto(page, "B6", "IP");
+});
+
 test("Repair says that there is nothing to repair, and names the cell of a function that there is not", async () => {
   await tab(pane, "Share").click();
   await button(pane, "Repair #NAME?").click();

@@ -6,7 +6,6 @@ import { tokens } from "@fluentui/react-theme";
 import { makeStyles } from "@griffel/react";
 import { useId, useMemo, useState, type ReactElement } from "react";
 import type { SheetHost } from "../../hosts/host";
-import type { UnitSystem } from "../../reference/quantities";
 import { Announced } from "../hostUse/Announced";
 import { announced, InsertOutcome } from "../hostUse/InsertOutcome";
 import { useInsert } from "../hostUse/useInsert";
@@ -16,6 +15,7 @@ import { FormulaLine } from "./FormulaLine";
 import type { FunctionMetadata, FunctionsFile, ParameterMetadata } from "../../hosts/functionsFile";
 import { seenIn } from "../check/seenIn";
 import { choicesOf, unitIn } from "./metadata";
+import { unitsMeant, unitsOf } from "./ofTheBook";
 import { ResultTable } from "./ResultTable";
 import { isTable, resultWords } from "./resultWords";
 import { suggestedRange } from "./suggestedRange";
@@ -48,9 +48,10 @@ export function FunctionForm({ metadata, file, host }: FunctionFormProps): React
   const selection = useSelection(host);
   const [current, setCurrent] = useState(metadata.parameters[0]?.name); // the field that takes what one selects in the sheet
   const [texts, setTexts] = useState<Readonly<Record<string, string>>>({});
-  const { typed, answer, book } = useLiveResult(metadata, texts, host);
+  const { given, typed, answer, book } = useLiveResult(metadata, texts, host);
   const seen = useMemo(() => (book === null ? null : seenIn(book)), [book]);
-  const system: UnitSystem = texts.units === "SI" ? "SI" : "IP";
+  const system = unitsMeant(given.units, book);
+  const ownUnits = book === null ? null : unitsOf(book);
   const formula = formulaText(metadata.name, typed);
   const set = (name: string, text: string): void => setTexts({ ...texts, [name]: text });
 
@@ -60,7 +61,7 @@ export function FunctionForm({ metadata, file, host }: FunctionFormProps): React
     const fieldId = `${id}-${name}`;
     const shared = {
       id: fieldId,
-      value: texts[name] ?? "",
+      value: given[name] ?? "",
       "aria-describedby": `${fieldId}-hint`,
       onFocus: () => setCurrent(name),
     };
@@ -74,6 +75,9 @@ export function FunctionForm({ metadata, file, host }: FunctionFormProps): React
           ) : (
             <Select {...shared} className={styles.input} onChange={(_, { value }) => set(name, value)}>
               <option value="">left out</option>
+              {name === "units" && ownUnits !== null && (
+                <option value="units">units: as in this book, {ownUnits}</option>
+              )}
               {choices.map(({ stringValue, tooltip }) => (
                 <option key={stringValue} value={stringValue}>
                   {stringValue}: {tooltip}
@@ -85,7 +89,7 @@ export function FunctionForm({ metadata, file, host }: FunctionFormProps): React
             <span className={styles.unit}>{unitIn(description, system)}</span>
           )}
         </div>
-        {choices === null && current === name && selection !== null && ![texts[name], range].includes(selection) && (
+        {choices === null && current === name && selection !== null && ![given[name], range].includes(selection) && (
           <Button size="small" className={styles.take} tabIndex={-1} onClick={() => set(name, selection)}>
             Take what is selected: {selection}
           </Button>

@@ -4,6 +4,7 @@ import type { Calculated } from "../../sheets/calculated";
 import type { FunctionAnswer, Matrix } from "./callFunction";
 import { cellsOfBook } from "./cellsOfBook";
 import type { FunctionMetadata } from "../../hosts/functionsFile";
+import { ofTheBook } from "./ofTheBook";
 import { calculate } from "./pageWorker";
 import { argumentOf, readTyped, type Typed } from "./typed";
 import { itemAt } from "../../reference/itemAt";
@@ -11,17 +12,17 @@ import { itemAt } from "../../reference/itemAt";
 const PAUSE = 200; // ms without a key before it is computed
 
 export interface LiveResult {
+  readonly given: Texts; // what was typed, and the book's own units and air where nothing was
   readonly typed: readonly Typed[];
   readonly answer: FunctionAnswer | string; // a sentence while there is none
   readonly book: Calculated | null;
 }
 
+/** By parameter. */
+export type Texts = Readonly<Record<string, string>>;
+
 /** What the form would write, and what it would give, with what the cells hold now. */
-export function useLiveResult(
-  metadata: FunctionMetadata,
-  texts: Readonly<Record<string, string>>,
-  host: SheetHost | null,
-): LiveResult {
+export function useLiveResult(metadata: FunctionMetadata, texts: Texts, host: SheetHost | null): LiveResult {
   const [book, setBook] = useState<Calculated | null>(null);
   const [answer, setAnswer] = useState<FunctionAnswer | string>("");
   useEffect(() => {
@@ -46,9 +47,10 @@ export function useLiveResult(
     };
   }, [host]);
 
+  const given = useMemo(() => ({ ...ofTheBook(metadata, book), ...texts }), [metadata, texts, book]);
   const typed = useMemo(
-    () => metadata.parameters.map(({ name }) => readTyped(texts[name] ?? "", book?.workbook.names ?? [])),
-    [metadata, texts, book],
+    () => metadata.parameters.map(({ name }) => readTyped(given[name] ?? "", book?.workbook.names ?? [])),
+    [metadata, given, book],
   );
   useEffect(() => {
     let wanted = true;
@@ -62,7 +64,7 @@ export function useLiveResult(
       clearTimeout(timer);
     };
   }, [metadata, typed, book]);
-  return { typed, answer, book };
+  return { given, typed, answer, book };
 }
 
 /** The arguments to call with, or what is missing for that. */
