@@ -18,7 +18,7 @@ export async function until(
   }
 }
 
-/** Asked in the page: whether the grid is drawn, which it is only when all cells are computed. To ask costs next to nothing. */
+/** Asked in the page: whether the grid is drawn, which it is only when the cells of the shown sheet are computed. To ask costs next to nothing. */
 export async function theSheetIsDrawn(): Promise<boolean> {
   await new Promise((drawn) => requestAnimationFrame(drawn));
   const picture = document.querySelector<HTMLCanvasElement>("#sheet canvas");

@@ -1,6 +1,7 @@
 import type { Workbook } from "../../sheets/workbook";
 import { changesBook, describer, type GridCommand } from "./describer";
 import { isTooFar, TOO_FAR_WORDS } from "./extentPlugin";
+import { finished } from "./evaluation/finished";
 import type { GridModel } from "./grid";
 import { gridModel } from "./gridModel";
 import type { Notifications } from "./notifications";
@@ -55,6 +56,7 @@ export async function openDesk(
       what = "cells";
       touched();
     });
+    requestAnimationFrame(() => requestAnimationFrame(() => void finished(model))); // the shown sheet is painted then
     return { model, described, app, view };
   }
 

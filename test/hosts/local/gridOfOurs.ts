@@ -26,6 +26,22 @@ customFunctions.associate("TWICE", (range) =>
   ),
 );
 
+const evaluation = library.registries.coreViewsPluginRegistry.get("evaluation");
+
+/** A grid that the library computes in its own way, all at once: what ours must show. Other models stay as they are. */
+export function computedByLibrary(make: () => GridModel): GridModel {
+  const { coreViewsPluginRegistry: views, featurePluginRegistry: features } = library.registries;
+  const [ours, finish] = [views.get("evaluation"), features.get("finish_cells")];
+  views.replace("evaluation", evaluation);
+  features.remove("finish_cells");
+  try {
+    return make();
+  } finally {
+    views.replace("evaluation", ours);
+    features.add("finish_cells", finish);
+  }
+}
+
 /** Call once in a test file, before the first model. */
 export function setUpGrid(): void {
   jest.spyOn(console, "debug").mockImplementation(() => undefined);

@@ -46,16 +46,20 @@ interface Read {
 export function asBefore(
   evaluator: Evaluator,
   getters: Pick<GridModel["getters"], "getCell">,
-): { readonly forget: (position: CellPosition) => void } {
+): { readonly forget: (position: CellPosition) => void; readonly forgetAll: () => void } {
   let known = new WeakMap<object, Known>(); // by cell
   const reading: Read[][] = []; // of the formulas that are being computed, the innermost last
   let ours: object | null = null; // what formulas are given while their reads are noted
-  let isAll = false; // all is computed, as when a book opens: to note that took a seventh of its time
+  let isAll = false; // all is computed in the library's own way, in several passes: to note that took a seventh of its time
   let [cellOf, cellsOf]: ((from: SheetRange) => Given)[] = [];
   const { computeFormulaCell, evaluateAllCells, updateCompilationParameters } = evaluator;
 
-  evaluator.evaluateAllCells = () => {
+  const forgetAll = (): void => {
     known = new WeakMap();
+  };
+
+  evaluator.evaluateAllCells = () => {
+    forgetAll();
     isAll = true;
     try {
       evaluateAllCells.call(evaluator);
@@ -108,6 +112,7 @@ export function asBefore(
   };
 
   return {
+    forgetAll,
     forget: (position) => {
       const cell = getters.getCell(position);
       if (cell !== undefined) known.delete(cell);

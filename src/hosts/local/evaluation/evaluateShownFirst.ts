@@ -12,7 +12,7 @@ interface Config {
 interface Evaluation {
   readonly evaluator: Evaluator;
   readonly shouldRebuildDependenciesGraph: boolean; // all is computed anew after the command
-  beforeHandle(command: object): void;
+  beforeHandle(command: { readonly type: string }): void;
 }
 
 export interface WithFinishing {
@@ -31,10 +31,11 @@ export function evaluateShownFirst(): void {
       this.finishing = shownFirst(this.evaluator, config.getters);
     }
 
-    /** Where rows come, go or move, what is left has to be computed before. */
-    override beforeHandle(command: object): void {
+    /** Where rows come, go or move, what is left has to be computed before; so has the whole of a book that was opened, before anything is entered. */
+    override beforeHandle(command: { readonly type: string }): void {
       super.beforeHandle(command);
-      if (this.shouldRebuildDependenciesGraph) this.finishing.finish();
+      const isEntry = command.type === "UPDATE_CELL" && this.finishing.isWhole();
+      if (this.shouldRebuildDependenciesGraph || isEntry) this.finishing.finish();
     }
 
     getFinishing(): Finishing {
@@ -44,10 +45,13 @@ export function evaluateShownFirst(): void {
   registry.replace("evaluation", ShownFirst as never);
 
   class FinishPlugin extends o_spreadsheet.UIPlugin {
+    private isOpened = false;
     private timer: ReturnType<typeof setTimeout> | undefined;
 
+    /** Of a book that is opened nothing more is computed until the page has painted it, or somebody asks. */
     override finalize(): void {
-      if (this.finishing().isLeft()) this.soon(PAUSE);
+      if (this.isOpened && this.finishing().isLeft()) this.soon(PAUSE);
+      this.isOpened = true;
     }
 
     private soon(pause: number): void {

@@ -4,7 +4,7 @@ import type { Zone } from "../limits/zones";
 /** What the grid's library computes cells with, as far as we steer it. */
 export interface Evaluator {
   readonly blockedArrayFormulas: { isEmpty: () => boolean; has: (position: CellPosition) => boolean };
-  readonly evaluatedCells: {
+  evaluatedCells: {
     readonly get: (position: CellPosition) => EvaluatedCell | undefined;
     readonly has: (position: CellPosition) => boolean;
     readonly set: (position: CellPosition, cell: EvaluatedCell) => void;
@@ -19,11 +19,12 @@ export interface Evaluator {
     readonly getCellsDependingOn: (ranges: Iterable<SheetRange>, visited: Ranges) => Ranges;
   };
   readonly getArrayFormulasImpactedByChangesOf: (positions: readonly CellPosition[]) => Ranges;
+  readonly buildDependencyGraph: () => void;
   readonly clearEvaluatedRanges: (ranges: Iterable<SheetRange>) => void;
   readonly evaluate: (ranges: Iterable<SheetRange>) => void;
   readonly computeAndSave: (position: CellPosition) => EvaluatedCell;
   readonly computeDependencies: (ranges: readonly SheetRange[]) => void;
-  cellsBeingComputed: Set<string>;
+  cellsBeingComputed: Set<number>;
   compilationParams: CompilationParams;
   addDependencies: (formula: CellPosition, ranges: readonly SheetRange[]) => void;
   evaluateCells: (positions: readonly CellPosition[]) => void;
@@ -82,6 +83,20 @@ export interface Ranges extends Iterable<SheetRange> {
   readonly addMany: (ranges: Iterable<SheetRange>) => void;
   readonly addManyPositions: (positions: readonly CellPosition[]) => void;
   readonly hasPosition: (position: CellPosition) => boolean;
+}
+
+/** Computes cells, each once, after what it rests on. */
+export interface OnceEach {
+  /**
+   * Computes cells until it is told to stop. False where it cannot be known in this way what they show: the library must
+   * compute all of them in its own way then.
+   */
+  readonly compute: (cells: Iterator<CellPosition>, stop: () => boolean) => boolean;
+}
+
+export function* cellsOfZone({ sheetId, zone }: SheetRange): Generator<CellPosition> {
+  for (let col = zone.left; col <= zone.right; col++)
+    for (let row = zone.top; row <= zone.bottom; row++) yield { sheetId, col, row };
 }
 
 export const isInside = ({ col, row }: CellPosition, zone: Zone): boolean =>

@@ -1,24 +1,19 @@
 import type { CellPosition, GridModel } from "../grid";
-import { type EvaluatedCell, type Evaluator, isInside, isSameZone, type SheetRange } from "./evaluator";
+import { type EvaluatedCell, type Evaluator, isInside, isSameZone, type OnceEach, type SheetRange } from "./evaluator";
 import type { Spill } from "./restingOn";
-
-/** Computes cells that are cleared, each once, after what it rests on. */
-interface OnceEach {
-  /** Gets ready for another set of cells, which this clears. */
-  readonly begin: (cells: Iterable<SheetRange>, spills: readonly Spill[]) => void;
-  /**
-   * Computes cells of the set until it is told to stop. False where a formula fills other cells than before: the library must
-   * compute the set in its own way then.
-   */
-  readonly compute: (cells: Iterator<CellPosition>, stop: () => boolean) => boolean;
-}
 
 /**
  * The library computes formulas in passes: a cell that reads what another formula fills may come before it, and is computed
  * again in the next pass. Here that formula is computed when one of its cells is read, which is enough as long as it fills the
  * cells that it filled before.
  */
-export function onceEach(evaluator: Evaluator, getters: Pick<GridModel["getters"], "getCell">): OnceEach {
+export function onceEach(
+  evaluator: Evaluator,
+  getters: Pick<GridModel["getters"], "getCell">,
+): OnceEach & {
+  /** Gets ready for another set of cells, which this clears. */
+  readonly begin: (cells: Iterable<SheetRange>, spills: readonly Spill[]) => void;
+} {
   const { computeCell, invalidateSpreading, invalidatePositionsDependingOnSpread } = evaluator;
   let works = false;
   let isRight = true;

@@ -1,7 +1,9 @@
 import type { CellPosition, GridModel } from "../grid";
+import { begin as beginMeasure } from "../limits/meter";
 import { addOnce } from "./addOnce";
+import { allOnce } from "./allOnce";
 import { asBefore } from "./asBefore";
-import type { Evaluator, Ranges } from "./evaluator";
+import { cellsOfZone, type Evaluator, type OnceEach, type Ranges } from "./evaluator";
 import { longerAnswers } from "./longerAnswers";
 import { onceEach } from "./onceEach";
 import { restingOn } from "./restingOn";
@@ -11,33 +13,63 @@ export interface Finishing {
   readonly isLeft: () => boolean;
   /** Computes it, or a part of it, until it is told to stop. */
   readonly finish: (stop?: () => boolean) => void;
+  readonly isWhole: () => boolean; // the whole book is to be computed, as when it is opened
 }
 
 interface Left {
-  readonly shown: string; // the sheet of which all is computed
-  readonly cells: Ranges; // all that were cleared, on that sheet too
-  readonly others: Iterator<CellPosition>;
+  readonly sheets: Map<string, Iterator<CellPosition>>; // what is left of each
+  readonly settled: Set<string>; // sheets that are computed, and that nothing of the others changes
+  readonly by: OnceEach;
+  readonly byLibrary: () => void; // where it cannot be done otherwise
+  readonly couldChange: (sheetId: string) => boolean; // whether what is left could, though the sheet is computed
+  readonly cells: Ranges | null; // all that were cleared, on the computed sheets too; null where that is the whole book
 }
 
 /**
- * Computes after a change what the shown sheet shows, and leaves the other sheets for later: they are computed when one of
- * their cells is asked for, whoever asks, or when nothing else is to be done. So nobody sees a number of before the change.
+ * Computes what the shown sheet shows, after a change and when a book is opened, and leaves the other sheets for later: each
+ * is computed when one of its cells is asked for, whoever asks, or when nothing else is to be done. So nobody sees a number
+ * of before the change, or a blank for one that is to come.
  */
 export function shownFirst(evaluator: Evaluator, getters: GridModel["getters"]): Finishing {
   const once = onceEach(evaluator, getters);
+  const all = allOnce(evaluator, getters);
   const longer = longerAnswers(evaluator, getters);
   let left: Left | null = null;
 
   const before = asBefore(evaluator, getters);
   const { evaluateAllCells } = evaluator;
   const added = addOnce(evaluator, longer.forget);
-  evaluator.evaluateAllCells = () => {
-    left = null;
+
+  function allByLibrary(): void {
     longer.forget();
     added.forget();
     evaluateAllCells.call(evaluator);
+  }
+
+  evaluator.evaluateAllCells = () => {
+    left = null;
+    if (getters.getPivotIds().length > 0) return allByLibrary();
+    longer.forget();
+    added.forget();
+    before.forgetAll();
+    all.begin();
+    left = {
+      sheets: new Map(getters.getSheetIds().map((sheetId) => [sheetId, cellsOn(sheetId)])),
+      settled: new Set(),
+      by: all,
+      byLibrary: () => {
+        beginMeasure(); // what was computed in vain is not counted
+        evaluator.buildDependencyGraph();
+        allByLibrary();
+      },
+      couldChange: () => false,
+      cells: null,
+    };
+    forSheet(getters.getActiveSheetId());
   };
+
   evaluator.evaluateCells = (changed) => {
+    if (isWhole()) finish();
     changed.forEach(before.forget);
     const { cells, spills } = restingOn(evaluator, changed, left?.cells ?? []);
     left = null;
@@ -45,17 +77,40 @@ export function shownFirst(evaluator: Evaluator, getters: GridModel["getters"]):
     if (!evaluator.blockedArrayFormulas.isEmpty() || getters.getPivotIds().length > 0) return byLibrary(cells);
     const shown = getters.getActiveSheetId();
     once.begin(cells, spills);
-    const onShown = positionsOf(cells, (sheetId) => sheetId === shown);
-    if (!once.compute(onShown, never)) return byLibrary(cells);
+    if (
+      !once.compute(
+        positionsOf(cells, (sheetId) => sheetId === shown),
+        never,
+      )
+    )
+      return byLibrary(cells);
     const others = [...positionsOf(cells, (sheetId) => sheetId !== shown)].filter(isToCompute);
     if (others.length === 0) return;
-    left = { shown, cells, others: others.values() };
+    const sheets = new Map<string, Iterator<CellPosition>>();
+    for (const sheetId of new Set(others.map((position) => position.sheetId)))
+      sheets.set(sheetId, others.filter((position) => position.sheetId === sheetId).values());
     const formulas = others.filter((position) => getters.getCell(position)?.isFormula);
-    if (longer.couldReach(shown, formulas)) finish();
+    left = {
+      sheets,
+      settled: new Set(),
+      by: once,
+      byLibrary: () => byLibrary(cells),
+      couldChange: (sheetId) =>
+        longer.couldReach(
+          sheetId,
+          formulas.filter((position) => sheets.has(position.sheetId)),
+        ),
+      cells,
+    };
+    forSheet(shown);
   };
 
   const isToCompute = (position: CellPosition): boolean =>
     !evaluator.evaluatedCells.has(position) && getters.getCell(position) !== undefined;
+
+  function* cellsOn(sheetId: string): Generator<CellPosition> {
+    for (const cell of getters.getCells(sheetId)) yield getters.getCellPosition(cell.id);
+  }
 
   function byLibrary(cells: Ranges): void {
     longer.forget();
@@ -63,19 +118,36 @@ export function shownFirst(evaluator: Evaluator, getters: GridModel["getters"]):
   }
 
   function finish(stop = never): void {
-    if (left === null) return;
-    const now = left;
-    left = null;
-    let stopped = false;
-    const isRight = once.compute(now.others, () => (stopped = stop()));
-    if (!isRight) byLibrary(now.cells);
-    else if (stopped) left = now;
+    for (let next = nextSheet(); next !== undefined; next = nextSheet()) if (!computeSheet(next, stop)) return;
   }
 
-  /** Whoever asks for a cell of another sheet than the shown one gets it computed. */
-  const forSheet = (sheetId?: string): void => {
-    if (left !== null && left.shown !== sheetId) finish();
-  };
+  const nextSheet = (): string | undefined => left?.sheets.keys().next().value;
+
+  /** False where it was stopped. Who asks for a cell meanwhile is a formula, which gets what there is. */
+  function computeSheet(sheetId: string, stop: () => boolean): boolean {
+    const now = left!;
+    left = null;
+    let stopped = false;
+    if (!now.by.compute(now.sheets.get(sheetId)!, () => (stopped = stop()))) now.byLibrary();
+    else {
+      if (!stopped) now.sheets.delete(sheetId);
+      if (now.sheets.size > 0) left = now;
+    }
+    return !stopped;
+  }
+
+  const isWhole = (): boolean => left?.cells === null;
+
+  /** Whoever asks for a cell of a sheet gets it computed. */
+  function forSheet(sheetId?: string): void {
+    if (sheetId === undefined) return finish();
+    if (left === null || left.settled.has(sheetId)) return;
+    if (left.sheets.has(sheetId)) computeSheet(sheetId, never);
+    if (left === null) return;
+    left.settled.add(sheetId);
+    if (left.couldChange(sheetId)) finish();
+  }
+
   const ofPosition = [
     "getEvaluatedCell",
     "getSpreadZone",
@@ -87,7 +159,7 @@ export function shownFirst(evaluator: Evaluator, getters: GridModel["getters"]):
   for (const name of ["getEvaluatedPositions", "evaluateFormulaResult", "evaluateCompiledFormula"] as const)
     beforehand(evaluator, name, () => forSheet());
 
-  return { isLeft: () => left !== null, finish };
+  return { isLeft: () => left !== null, finish, isWhole };
 }
 
 const never = (): boolean => false;
@@ -112,9 +184,5 @@ function beforehand<Name extends keyof Evaluator>(
 }
 
 function* positionsOf(ranges: Ranges, wanted: (sheetId: string) => boolean): Generator<CellPosition> {
-  for (const { sheetId, zone } of ranges) {
-    if (!wanted(sheetId)) continue;
-    for (let col = zone.left; col <= zone.right; col++)
-      for (let row = zone.top; row <= zone.bottom; row++) yield { sheetId, col, row };
-  }
+  for (const range of ranges) if (wanted(range.sheetId)) yield* cellsOfZone(range);
 }

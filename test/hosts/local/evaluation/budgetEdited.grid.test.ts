@@ -1,4 +1,4 @@
-/** The example as it is edited in the page: after each change, drawn by lot, the shown sheet shows what it shows in a book that is opened anew, and at the end all sheets do. */
+/** The example as it is opened and edited in the page: after each change, drawn by lot, the shown sheet shows what it shows in a book that the library computes all at once, and at the end all sheets do. */
 import { addPlugins } from "../../../../src/hosts/local/plugins";
 import { gridModel } from "../../../../src/hosts/local/gridModel";
 import type { GridModel } from "../../../../src/hosts/local/grid";
@@ -10,6 +10,7 @@ import { demoBook } from "../../../../src/sheets/demo";
 import { gridOfBook } from "../../../support/gridOfBook";
 import { lots } from "../../../support/lots";
 import { sheetOf } from "../../../support/sheetOf";
+import { computedByLibrary } from "../gridOfOurs";
 
 beforeAll(() => {
   gridOfBook({ name: "", sheets: [sheetOf("One", [])], names: [] }); // our functions are registered
@@ -37,11 +38,13 @@ test("the example, edited by lot, shows what it shows when it is opened anew", (
   const { getters } = model;
   const finishing = (getters as unknown as WithFinishing).getFinishing();
   const fresh = (): GridModel =>
-    gridModel({
-      name: "",
-      sheets: getters.getSheetIds().map((id) => calculatedSheet(model, id)),
-      names: cellNames(getters),
-    });
+    computedByLibrary(() =>
+      gridModel({
+        name: "",
+        sheets: getters.getSheetIds().map((id) => calculatedSheet(model, id)),
+        names: cellNames(getters),
+      }),
+    );
   let left = 0;
   for (let edit = 0; edit < 6; edit++) {
     for (let typed = 0; typed < 2; typed++)
@@ -60,4 +63,16 @@ test("the example, edited by lot, shows what it shows when it is opened anew", (
     if (edit === 5) for (const id of getters.getSheetIds()) expect(shownOn(model, id)).toEqual(shownOn(anew, id));
   }
   expect(left).toBeGreaterThan(0);
+});
+
+test("the example, opened, shows the same whichever sheet is asked for first", () => {
+  const all = computedByLibrary(() => gridModel(demoBook()));
+  const ids = all.getters.getSheetIds();
+  const lines = new Map(ids.map((id) => [id, shownOn(all, id)]));
+  const first = ["Runs", "Flow", "Leaks", "Summary"].map((name) => all.getters.getSheetIdByName(name)!);
+  for (const id of first) {
+    const model = gridModel(demoBook());
+    expect((model.getters as unknown as WithFinishing).getFinishing().isLeft()).toBe(true);
+    for (const one of [id, ...ids]) expect(shownOn(model, one)).toEqual(lines.get(one));
+  }
 });

@@ -1,6 +1,6 @@
 /** Cells computed after a change, the shown sheet's first: whatever is done meanwhile, a cell shows what it shows in a book that is opened anew. */
 import fc from "fast-check";
-import { gridOf, setUpGrid, step } from "../gridOfOurs";
+import { computedByLibrary, gridOf, setUpGrid, step } from "../gridOfOurs";
 import type { GridModel } from "../../../../src/hosts/local/grid";
 import type { WithFinishing } from "../../../../src/hosts/local/evaluation/evaluateShownFirst";
 import type { Workbook } from "../../../../src/sheets/workbook";
@@ -58,7 +58,29 @@ const slot = column.chain((letter) =>
   fc.record({ letter: fc.constant(letter), formula: formulaIn(letter), row: letter === "K" ? row : fc.constant(1) }),
 );
 
-const change: fc.Arbitrary<{ readonly words: string; readonly act: Do }> = fc.oneof(
+interface Change {
+  readonly words: string;
+  readonly act: Do;
+}
+
+const show: fc.Arbitrary<Change> = sheet.map((to) => ({
+  words: `show ${to}`,
+  act: (model: GridModel) =>
+    void model.dispatch("ACTIVATE_SHEET", {
+      sheetIdFrom: model.getters.getActiveSheetId(),
+      sheetIdTo: idOf(model, to),
+    }),
+}));
+
+const computeMore: fc.Arbitrary<Change> = fc.nat({ max: 12 }).map((cells) => ({
+  words: `compute ${cells} more`,
+  act: (model: GridModel) => {
+    let left = cells;
+    finishing(model).finish(() => left-- <= 0);
+  },
+}));
+
+const change: fc.Arbitrary<Change> = fc.oneof(
   {
     weight: 6,
     arbitrary: fc
@@ -81,25 +103,9 @@ const change: fc.Arbitrary<{ readonly words: string; readonly act: Do }> = fc.on
   },
   {
     weight: 3,
-    arbitrary: sheet.map((to) => ({
-      words: `show ${to}`,
-      act: (model: GridModel) =>
-        void model.dispatch("ACTIVATE_SHEET", {
-          sheetIdFrom: model.getters.getActiveSheetId(),
-          sheetIdTo: idOf(model, to),
-        }),
-    })),
+    arbitrary: show,
   },
-  {
-    weight: 2,
-    arbitrary: fc.nat({ max: 12 }).map((cells) => ({
-      words: `compute ${cells} more`,
-      act: (model: GridModel) => {
-        let left = cells;
-        finishing(model).finish(() => left-- <= 0);
-      },
-    })),
-  },
+  { weight: 2, arbitrary: computeMore },
   {
     weight: 1,
     arbitrary: fc.tuple(sheet, row).map(([on, before]) => ({
@@ -139,7 +145,29 @@ function shownOn({ getters }: GridModel, sheetId: string): string[] {
     .sort();
 }
 
-const openedAnew = (model: GridModel): GridModel => new o_spreadsheet.Model(model.exportData());
+/** All at once, in the library's own way. */
+const openedAnew = (model: GridModel): GridModel =>
+  computedByLibrary(() => new o_spreadsheet.Model(model.exportData()));
+
+test("a book that is opened shows it, whatever is shown or asked for first", async () => {
+  let times = 0;
+  await fc.assert(
+    fc.asyncProperty(book, fc.array(fc.oneof(show, computeMore), { maxLength: 4 }), async (made, looks) => {
+      const model = gridOf(made);
+      const anew = openedAnew(model);
+      for (const { act } of [{ act: () => undefined }, ...looks]) {
+        await act(model);
+        if (finishing(model).isLeft()) times++;
+        const shown = model.getters.getActiveSheetId();
+        expect(shownOn(model, shown)).toEqual(shownOn(anew, shown));
+      }
+      finishing(model).finish();
+      for (const id of model.getters.getSheetIds()) expect(shownOn(model, id)).toEqual(shownOn(anew, id));
+    }),
+    lawRuns(200),
+  );
+  expect(times).toBeGreaterThan(0);
+});
 
 test("a book that is edited shows what it shows when it is opened anew", async () => {
   let times = 0;
