@@ -92,6 +92,12 @@ describe("the traverse", () => {
     expect(shows.value("Readings", "D26")).toBe("check it: above 11811 fpm, more than any dust duct carries");
     expect(shows.value("Readings", "D38")).toBe("No mean until the marked readings are put right.");
     expect(shows.column("Readings", "B38:B40")).toEqual(["", "", ""]);
+    // 2.710 for 2,710 counts, but not without a word; the largest reading is 3350 fpm, a tenth of it 335
+    const slip = "counts, but the air is ten times as fast elsewhere: a decimal place?";
+    shows.type("Readings", "B26", "334");
+    expect(shows.value("Readings", "D26")).toBe(slip);
+    shows.type("Readings", "B26", "336");
+    expect(shows.value("Readings", "D26")).toBe("");
     shows.type("Readings", "B26", "");
     expect(shows.value("Readings", "D26")).toBe("read the other line too");
     expect(shows.value("Readings", "D38")).toBe("1 readings are missing: two at each depth.");
@@ -136,6 +142,14 @@ describe("the traverse", () => {
     shows.type("Readings", "C26", "1");
     expect(shows.value("Readings", "B25")).toBe("Across (in.w.g.)");
     expect(number(shows, "B38")).toBeCloseTo(3004.9, 0);
+    for (const [pressure, word] of [
+      ["0.011", ""],
+      ["0.009", "counts, but the air is ten times as fast elsewhere: a decimal place?"],
+    ]) {
+      // prettier-ignore
+      shows.type("Readings", "B26", pressure!); // of a tenth of the velocity it is a hundredth
+      expect(shows.value("Readings", "D26")).toBe(word);
+    }
     shows.type("Readings", "C26", "9"); // 12020 fpm
     expect(shows.value("Readings", "D26")).toBe(
       "check it: above 11811 fpm in velocity, more than any dust duct carries",

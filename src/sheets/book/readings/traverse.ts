@@ -135,6 +135,10 @@ function pointCheck(frame: Frame, at: number): string {
     ],
     [`COUNT(${pair})<2`, '"read the other line too"'],
     [`MIN(${pair})=0`, '"a 0 counts: the air stood still here"'],
+    [
+      `MIN(${pair})<MAX(${inTraverse("B:C")})/IF(${ofPressures},100,10)`, // a pressure goes with the square
+      '"counts, but the air is ten times as fast elsewhere: a decimal place?"',
+    ],
   ];
   return cases.reduceRight((otherwise, [when, says]) => `IF(${when},${says},${otherwise})`, '""');
 }
