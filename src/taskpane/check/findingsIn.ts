@@ -18,6 +18,7 @@ import { smallerMain } from "./rules/smallerMain";
 import { tooWide } from "./rules/tooWide";
 import { tightElbow } from "./rules/tightElbow";
 import { typedOver } from "./rules/typedOver";
+import { unitsLeftOut } from "./rules/unitsLeftOut";
 import { unsure } from "./rules/unsure";
 import { unknownFunction } from "./rules/unknownFunction";
 import type { Seen } from "./seenIn";
@@ -27,6 +28,7 @@ const rules: readonly CheckRule[] = [
   bookSettings,
   unknownFunction,
   refusal,
+  unitsLeftOut,
   typedOver,
   dayForNumber,
   percentForNumber,

@@ -13,9 +13,10 @@ import { useSelection } from "../hostUse/useSelection";
 import { useCopy } from "../tables/useCopy";
 import { FormulaLine } from "./FormulaLine";
 import type { FunctionMetadata, FunctionsFile, ParameterMetadata } from "../../hosts/functionsFile";
+import { unitsOfBook } from "../check/namedCells";
 import { seenIn } from "../check/seenIn";
 import { choicesOf, unitIn } from "./metadata";
-import { unitsMeant, unitsOf } from "./ofTheBook";
+import { unitsMeant } from "./ofTheBook";
 import { ResultTable } from "./ResultTable";
 import { isTable, resultWords } from "./resultWords";
 import { suggestedRange } from "./suggestedRange";
@@ -51,7 +52,7 @@ export function FunctionForm({ metadata, file, host }: FunctionFormProps): React
   const { given, typed, answer, book } = useLiveResult(metadata, texts, host);
   const seen = useMemo(() => (book === null ? null : seenIn(book)), [book]);
   const system = unitsMeant(given.units, book);
-  const ownUnits = book === null ? null : unitsOf(book);
+  const ownUnits = book === null ? null : unitsOfBook(book);
   const formula = formulaText(metadata.name, typed);
   const set = (name: string, text: string): void => setTexts({ ...texts, [name]: text });
 

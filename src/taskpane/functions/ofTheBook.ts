@@ -1,7 +1,7 @@
 import type { FunctionMetadata } from "../../hosts/functionsFile";
 import type { UnitSystem } from "../../reference/quantities";
 import type { Calculated } from "../../sheets/calculated";
-import { shownByName } from "../check/namedCells";
+import { shownByName, unitsOfBook } from "../check/namedCells";
 
 /**
  * What a form takes for the units and the density of the air where nobody has typed anything: the cells of these names, as the book's
@@ -12,7 +12,7 @@ import { shownByName } from "../check/namedCells";
  */
 export function ofTheBook({ parameters }: FunctionMetadata, book: Calculated | null): Readonly<Record<string, string>> {
   const asked = (name: string): boolean => parameters.some((parameter) => parameter.name === name);
-  const units = book === null ? null : unitsOf(book);
+  const units = book === null ? null : unitsOfBook(book);
   if (book === null || units === null || !asked("units")) return {};
   const density = shownByName(book, "density");
   return typeof density === "number" && asked("density") ? { units: "units", density: "density" } : { units: "units" };
@@ -21,11 +21,5 @@ export function ofTheBook({ parameters }: FunctionMetadata, book: Calculated | n
 /** In which units the form's arguments are, by the word that stands under units. */
 export function unitsMeant(text: string | undefined, book: Calculated | null): UnitSystem {
   const isName = text === "units" && book !== null;
-  return (isName ? unitsOf(book) : text) === "SI" ? "SI" : "IP";
-}
-
-/** What the cell named units says; null where a book has none that says either. */
-export function unitsOf(book: Calculated): UnitSystem | null {
-  const said = shownByName(book, "units");
-  return said === "SI" || said === "IP" ? said : null;
+  return (isName ? unitsOfBook(book) : text) === "SI" ? "SI" : "IP";
 }

@@ -1,6 +1,7 @@
 import type { FunctionMetadata } from "../../../src/hosts/functionsFile";
 import type { Calculated, ShownCell } from "../../../src/sheets/calculated";
-import { ofTheBook, unitsMeant, unitsOf } from "../../../src/taskpane/functions/ofTheBook";
+import { unitsOfBook } from "../../../src/taskpane/check/namedCells";
+import { ofTheBook, unitsMeant } from "../../../src/taskpane/functions/ofTheBook";
 
 const metadata = (...names: readonly string[]): FunctionMetadata => ({
   ...{ id: "F", name: "F", description: "", result: {} },
@@ -55,4 +56,4 @@ test.each([
   [{ units: "SI" }, "SI"],
   [{ units: 3 }, null],
   [{}, null],
-] as const)("a book with %j is in %j", (cells, units) => expect(unitsOf(book(cells))).toBe(units));
+] as const)("a book with %j is in %j", (cells, units) => expect(unitsOfBook(book(cells))).toBe(units));
