@@ -11,6 +11,9 @@ export const AIR_VISCOSITY = 1.819e-5;
 /** Air denser or thinner than this is not workshop air. [kg/m3] */
 export const DENSITY_LIMITS = { atLeast: 0.2, atMost: 5 };
 
+/** Of the sea's level [Pa]: no fan draws more. */
+export const ATMOSPHERE = 101_325;
+
 /** 70 °F, the temperature of standard air [K]. */
 export const USUAL_TEMPERATURE = ((70 + 459.67) * 5) / 9;
 

@@ -1,8 +1,6 @@
-import { DENSITY_LIMITS } from "../air/constants";
+import { ATMOSPHERE, DENSITY_LIMITS } from "../air/constants";
 import { requireWithin } from "../errors";
 import { sectionArea } from "../section/section";
-
-export const ATMOSPHERE = 101_325; // Pa
 
 /**
  * Air power that a fan makes at least somewhere on its curve.

@@ -19,6 +19,8 @@ export interface FittingItem {
 /** What says behind a branch that its K goes by its angle alone. */
 export const PLAIN = "plain";
 
+const TURN = "turn"; // how the tables of elbows call their angle
+const LEAST_TURN = 5; // degrees: whoever writes "elbow 1.5 2" means two elbows
 const MOST_ALIKE = 1000; // fittings of a kind in one run
 const MOST_ITEMS = 200; // entries in one list
 
@@ -29,7 +31,8 @@ const MOST_ITEMS = 200; // entries in one list
  * coefficient K. Of two numbers the first is the shape (r/D, ratio, diameter) and the second the angle in degrees; a
  * single number is the shape where the fitting has one, else the angle. A fitting that goes by diameter takes the
  * duct's own, so that its single number is the angle; a diameter of its own carries its unit: `elbow stamped 100 mm 45`.
- * Behind a branch `plain` says that its K goes by angle alone where runs join.
+ * Behind a branch `plain` says that its K goes by angle alone where runs join. A turn of an elbow below 5 degrees is
+ * refused: how many there are was meant.
  *
  * @param argument the name that a sentence uses for this text
  * @param text the list
@@ -114,9 +117,10 @@ function parseEntry(argument: string, entry: string, inch: number, kind: "hood" 
 }
 
 function takeCount(argument: string, entry: string): { words: string[]; count: number } {
-  const match = /^(.*?)\s*[x×]\s?(\d+)$/.exec(entry) ?? null;
-  const body = match === null || match[1] === "" ? entry : match[1]!;
-  const count = match === null || match[1] === "" ? 1 : Number(match[2]);
+  const match = /^(.+?)\s*[x×]\s?(\d+(?:[.,]\d+)?)$/.exec(entry);
+  const body = match?.[1] ?? entry;
+  const count = readNumber(match?.[2] ?? "1")!;
+  if (count % 1 !== 0) throw new DomainError(`${argument}: the count of ${shown(body)}`, count, "a whole number");
   requireWithin(`${argument}: the count of ${shown(body)}`, count, { atLeast: 1, atMost: MOST_ALIKE }, "");
   const words = body
     .replace(/(\d)\s*(?:°|deg\b|degrees\b)/g, "$1")
@@ -185,6 +189,8 @@ function takeNumbers(
     throw new DomainError(argument, numbers.join(" "), `${most} after "${family.key}"`);
   }
   const of = (place: "shape" | "angle"): number | null => numbers[places.indexOf(place)] ?? null;
-  const shape = of("shape");
-  return { shape: diameter ?? (shape !== null && byDiameter ? shape * inch : shape), angle: of("angle") };
+  const [shape, angle] = [of("shape"), of("angle")];
+  if (family.angle?.name === TURN && angle !== null && angle > 0 && angle < LEAST_TURN)
+    throw new DomainError(argument, numbers.join(" "), `a turn of at least ${LEAST_TURN} degrees after "${family.key}" ("x2" says two of them)`); // prettier-ignore
+  return { shape: diameter ?? (shape !== null && byDiameter ? shape * inch : shape), angle };
 }

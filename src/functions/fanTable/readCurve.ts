@@ -1,3 +1,4 @@
+import { ATMOSPHERE } from "../../core/air/constants";
 import { DomainError, type Limits } from "../../core/errors";
 import { type CurvePoint, type FanCurve, fanCurve } from "../../core/fan/fanCurve";
 import type { Quantity, UnitSystem } from "../../reference/quantities";
@@ -49,6 +50,9 @@ export function curveRows(given: unknown, quantities: readonly [Quantity, Quanti
       airflow: read("airflow", airflow!, quantities[0]),
       pressure: read("pressure", pressure!, quantities[1]),
     };
+    // airflows in cfm where the pressures belong; in m³/h and Pa nobody could tell them apart
+    if (point.pressure > ATMOSPHERE)
+      throw new DomainError(`pressure in row ${row + 1} of the curve`, pressure, "below that of the atmosphere (airflow stands in the first column, pressure in the second)"); // prettier-ignore
     const twice = rows.find((other) => other.point.airflow === point.airflow);
     if (twice !== undefined) {
       throw new DomainError(

@@ -81,6 +81,7 @@ function markedRow(
       // prettier-ignore
       return refuseCell("scenarios", cell, "marks below names of runs, or all names of a scenario in one cell");
     if (isMarked) {
+      if (typeof cell === "string" && cell.trim() === "?") return refuseCell("scenarios", cell, "a mark for an open gate, or no");
       if (isMark(cell)) open.add(name);
     } else if (column === 0) label = cell;
     else if (head !== null)
@@ -98,7 +99,7 @@ function markedRow(
 const namesOther = (cell: Cell, name: string, names: ReadonlyMap<string, string>): boolean =>
   typeof cell === "string" && plain(cell) !== name && names.has(plain(cell));
 
-/** Anything but a blank, a dash, a zero or a word for shut is a mark. */
+/** Anything but a blank, a dash, a zero or a word for no is a mark. */
 const isMark = (cell: Cell): boolean =>
   cell !== null && cell !== 0 && cell !== false && !(typeof cell === "string" && NO_MARK.includes(plain(cell).trim()));
 

@@ -35,18 +35,20 @@ export function curveAsked(seen: Seen, runs: BookRuns): Matrix | null {
   return placesIn(range).map((line) => line.map(({ column, row }) => cellOf(there.at(column, row))));
 }
 
-/** The density of the call that takes the table: none where it names none, which is standard air; the named cell where no call tells. */
+/** What is refused in place of a density that no cell shows: another air would stand beside the sheet's without a word. */
+const IN_NO_CELL = "worked out within a formula, in no cell";
+
+/** The density of the call that takes the table: none where it names none, which is standard air; the named cell where no call takes it. */
 export function densityAsked(seen: Seen, runs: BookRuns): Matrix | null {
   for (const { sheet, call } of callsOf(seen, Object.keys(DENSITY))) {
     if (!takes(seen, sheet, call, runs)) continue;
     const pieces = (call.args[DENSITY[call.name]!] ?? []).filter(({ type }) => type !== "whitespace");
     const [only, ...rest] = pieces as readonly { readonly type: string; readonly value: string }[];
     if (only === undefined) return null;
-    if (rest.length > 0) continue;
-    if (only.type === "number") return [[Number(only.value)]];
+    if (only.type === "number" && rest.length === 0) return [[Number(only.value)]];
     const range = rangeOfArgument(pieces, sheet, seen.book);
     const there = seen.sheets.find((one) => one.sheet === range?.sheet);
-    if (range === null || !isOneCell(range) || there === undefined) continue;
+    if (range === null || !isOneCell(range) || there === undefined) return [[IN_NO_CELL]];
     const cell = cellOf(there.at(range.left, range.top));
     return cell === null ? null : [[cell]];
   }

@@ -19,6 +19,7 @@ import { tooWide } from "./rules/tooWide";
 import { tightElbow } from "./rules/tightElbow";
 import { typedOver } from "./rules/typedOver";
 import { unitsLeftOut } from "./rules/unitsLeftOut";
+import { unreadColumn } from "./rules/unreadColumn";
 import { unsure } from "./rules/unsure";
 import { unknownFunction } from "./rules/unknownFunction";
 import type { Seen } from "./seenIn";
@@ -34,6 +35,7 @@ const rules: readonly CheckRule[] = [
   percentForNumber,
   countedUp,
   risingCurve,
+  unreadColumn,
   farOut,
   metalWithWood,
   settling,

@@ -100,7 +100,7 @@ function Shown({ system: { which, ducts, alone, together, next, asTyped }, goTo,
           </p>
         </>
       )}
-      {title("Each machine alone")}
+      {alone !== "" && title("Each machine alone")}
       {typeof alone === "string" || typeof ducts === "string" ? (
         <p className={styles.text}>{typeof alone === "string" ? alone : ""}</p>
       ) : (

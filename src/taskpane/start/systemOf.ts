@@ -3,9 +3,10 @@ import { byReason } from "../check/byReason";
 import type { Finding } from "../check/finding";
 import { findingsIn } from "../check/findingsIn";
 import { type Ducts, ductsOf } from "../check/picture/pictureOf";
+import { ourFormulasOn } from "../check/ourFormulas";
+import { refusal } from "../check/rules/refusal";
 import { whichRuns } from "../check/runs";
 import type { Seen } from "../check/seenIn";
-import { itemAt } from "../../reference/itemAt";
 import type { Calculate } from "../functions/askWorker";
 import { goesByReadings } from "./goesByReadings";
 import { eachAlone, type MachineAlone } from "./eachAlone";
@@ -30,12 +31,29 @@ export interface NextStep {
 const STEPS = 3;
 const settings = new Set<string>(cellNames); // the sheet of their air and dust
 
-/** Computed with the cell functions from what stands in the book; null where it has no ducts at all. */
+/** Computed with the cell functions from what stands in the book; null where it has no ducts at all, and none that a function refuses. */
 export async function systemOf(seen: Seen, calculate: Calculate): Promise<SystemSeen | null> {
-  if (seen.runs.length === 0) return null;
+  if (seen.runs.length === 0) return unreadIn(seen);
   const [ducts, alone] = [await ductsOf(seen, calculate), await eachAlone(seen, calculate)];
   const together = typeof alone === "string" ? "" : await runTogether(seen, calculate);
   return { which: whichRuns(seen.runs), ducts, alone, together, next: nextSteps(seen), asTyped: goesByReadings(seen) };
+}
+
+const TAKE_RUNS: readonly string[] = ["BUDGET", "SOLVE"];
+
+/** What the functions say of a table of runs that nobody can read; null where they were asked of none. */
+function unreadIn(seen: Seen): SystemSeen | null {
+  const asking = new Set(
+    seen.book.workbook.sheets.flatMap((sheet) =>
+      ourFormulasOn(sheet)
+        .filter(({ calls }) => calls.some(({ name }) => TAKE_RUNS.includes(name)))
+        .map(({ at }) => `${sheet.name}!${at}`),
+    ),
+  );
+  const refused = refusal({ ...seen, failed: seen.failed.filter(({ sheet, of }) => asking.has(`${sheet}!${of}`)) });
+  if (refused.length === 0) return null;
+  const next = stepsOf(refused);
+  return { which: "", ducts: "No table of runs can be read in this book.", alone: "", together: "", next, asTyped: false }; // prettier-ignore
 }
 
 /** One step for each kind of findings, of what stands on the sheets of the ducts and their settings: a call tried out elsewhere is no part of the system. */
@@ -43,7 +61,10 @@ function nextSteps(seen: Seen): NextStep[] {
   const ofSystem = new Set([...seen.runs, ...seen.answers].map(({ sheet }) => sheet));
   for (const { table } of seen.curves) ofSystem.add(table.sheet);
   for (const { name, sheet } of seen.book.workbook.names) if (settings.has(name.toLowerCase())) ofSystem.add(sheet);
-  return byReason(findingsIn(seen).filter(({ sheet }) => ofSystem.has(sheet)))
-    .slice(0, STEPS)
-    .map(({ findings }) => ({ finding: itemAt(findings, 0), more: findings.length - 1 }));
+  return stepsOf(findingsIn(seen).filter(({ sheet }) => ofSystem.has(sheet)));
 }
+
+const stepsOf = (findings: readonly Finding[]): NextStep[] =>
+  byReason(findings)
+    .slice(0, STEPS)
+    .map(({ findings: [first, ...others] }) => ({ finding: first!, more: others.length }));

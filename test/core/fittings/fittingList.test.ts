@@ -78,7 +78,7 @@ describe("parseFittingList reads", () => {
     const item = fc.record({
       family: fc.constantFrom(...withNumbers),
       a: number,
-      b: number,
+      b: number.map((angle) => angle + 5), // a smaller turn of an elbow is refused
       count: fc.integer({ min: 1, max: 1000 }),
     });
     fc.assert(
@@ -142,6 +142,13 @@ test("the words of a misspelt name are compared one by one", () => {
   expect(offered("cap against the weather 0.5", "any")[0]).toBe("weather cap");
 });
 
+// The printed multiplier of the turn runs from 0 at 0 degrees to 0.31 at 20: a quarter of that at 5.
+test("an elbow may turn by 5 degrees, or by none", () => {
+  const at = (text: string) => listCoefficient(parseFittingList("fitting", text, INCH, "any"), null);
+  expect(at("elbow 1.5 5") / at("elbow 1.5")).toBeCloseTo(0.31 / 4, 12);
+  expect(at("elbow 1.5 0")).toBe(0);
+});
+
 test("two hundred entries are a list", () => {
   const items = parseFittingList("fitting", Array.from({ length: 200 }, () => "0.1").join(";"), INCH, "any");
   expect(relative(listCoefficient(items, null), 20)).toBeLessThan(1e-12);
@@ -167,6 +174,20 @@ describe("parseFittingList refuses", () => {
     ["elbow smooth 2in 45", 'fitting must be without a unit after "elbow smooth"; got "2in 45"'],
     ["elbow stamped 5inch", 'fitting must be only numbers after "elbow stamped"; got "5inch"'],
     ["elbow x2 45", 'fitting must be only numbers after "elbow 4-piece"; got "x2 45"'],
+    [
+      "elbow 1.5 2",
+      'fitting must be a turn of at least 5 degrees after "elbow 4-piece" ("x2" says two of them); got "1.5 2"',
+    ],
+    [
+      "elbow stamped 3",
+      'fitting must be a turn of at least 5 degrees after "elbow stamped" ("x2" says two of them); got "3"',
+    ],
+    [
+      "elbow 1.5 4.9",
+      'fitting must be a turn of at least 5 degrees after "elbow 4-piece" ("x2" says two of them); got "1.5 4.9"',
+    ],
+    ["elbow 1.5 x2.5", 'fitting: the count of "elbow 1.5" must be a whole number; got 2.5'],
+    ["branch 30 x1,5", 'fitting: the count of "branch 30" must be a whole number; got 1.5'],
     ["elbow x0", 'fitting: the count of "elbow" must be from 1 to 1000; got 0'],
     ["elbow x1001", 'fitting: the count of "elbow" must be from 1 to 1000; got 1001'],
     ["0.4;".repeat(201), 'fitting must be at most 200 entries; got "0.4;0.4;0.4;0.4;0.4;0.4;0.4;0.4;0.4;0.4;…"'],

@@ -39,6 +39,16 @@ describe("a curve range", () => {
     },
   );
 
+  // The atmosphere, 101325 Pa, is 407.2 in.w.g. of 248.84 Pa (60 °F).
+  test("without headings, airflows where the pressures belong are refused, and no pressure that a machine makes", () => {
+    const turned = [[12, 0], [8, 900], [1, 1800]]; // prettier-ignore
+    const message =
+      "pressure in row 2 of the curve must be below that of the atmosphere (airflow stands in the first column, pressure in the second); got 900";
+    expect(refusal(() => fanpressure(turned, [[8]]))).toEqual({ code: "#VALUE!", message });
+    expect(fanpressure([[0, 406], [100, 0]], [[0]])).toEqual([[406]]); // prettier-ignore
+    expect(refusal(() => fanpressure([[0, 408], [100, 0]], [[0]])).code).toBe("#VALUE!"); // prettier-ignore
+  });
+
   test("scaled by ratios keeps any heading", () => {
     const heading = ["Airflow (m³/h)", "Pa"];
     expect(fanlaw([heading, ...CURVE.slice(1)], [[1]])).toEqual([heading, ...CURVE.slice(1)]);

@@ -53,6 +53,7 @@ describe("scenarios as marks under names of runs", () => {
     ["a number and an error for a name", [["Name", "saw", "main"], [7, "x", 0], [ERROR, "x", 0]], ["7 | saw", " | saw"]],
     ["a name alone, nothing open", [["Name", "saw", "main"], ["tea", null, null]], ["tea"]],
     ["words and dashes for shut", [["Name", "saw", "main"], ["a", "off", "x"], ["b", "–", "x"], ["c", "0", "yes"], ["d", "Closed ", "-"]], ["a | main", "b | main", "c | main", "d"]],
+    ["words for no", [["Name", "saw", "main"], ["a", "n", "x"], ["b", "N/A", "Y"], ["c", "None", "x"]], ["a | main", "b | main", "c | main"]],
     ["the run's own name for a mark", [["Name", "saw", "main"], ["main", "SAW", null]], ["main | saw"]],
     ["names of no run open: its name stays empty", [["saw", "main"], ["no", "no"]], [""]],
   ])("%s", (_, sets, expected) => expect(read(sets)).toEqual(expected)); // prettier-ignore
@@ -71,6 +72,7 @@ describe("refused", () => {
     ["a name below another run's", [["rip", "saw", "main"], ["both", "saw", "Band saw"]], `scenarios must be ${marks}; got "Band saw"`],
     ["a name below the first run's", [["saw", "main"], ["main", null]], `scenarios must be ${marks}; got "main"`],
     ["a mark below a heading that was cleared", [["Name", "saw", null], ["rip", "x", "x"]], `scenarios must be ${marks}; got "x"`],
+    ["a question for a mark", [["Name", "saw", "main"], ["rip", "?", "x"]], 'scenarios must be a mark for an open gate, or no; got "?"'],
     ["an error for a mark", [["Name", "saw", "main"], ["rip", ERROR, "x"]], `scenarios must be ${marks}; got the error #N/A`],
     ["an error for runs", [["rip", ERROR]], "scenarios must be names of runs; got the error #N/A"],
     ["FALSE for runs", [["rip", false]], "scenarios must be names of runs; got FALSE"],

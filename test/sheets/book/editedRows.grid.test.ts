@@ -269,4 +269,19 @@ describe("what the sheets would leave out", () => {
     grid.clear("Runs", "P10");
     expect(grid.value("Runs", "C3")).toMatch(/^Look: 1 named runs say no dust and count as wood dust\. Copy column P/);
   });
+
+  test("a column with another word over it is told of, and not one that is empty", () => {
+    const grid = begin(book());
+    const usual = grid.value("Runs", "C4");
+    const lost = (name: string) => `Look: no column is headed ${name}: what stands in its place counts for nothing. Type the heading again.`; // prettier-ignore
+    for (const [at, name] of [["F8", "Length"], ["G8", "Flex"], ["I8", "Fittings"]] as const) {
+      grid.type("Runs", at, "Flexx");
+      expect(grid.value("Runs", "C4")).toBe(lost(name));
+      grid.undo();
+    } // prettier-ignore
+    grid.type("Runs", "F8", "length");
+    expect(grid.value("Runs", "C4")).toBe(usual);
+    grid.type("Runs", "U8", "Notes");
+    expect(grid.value("Runs", "C4")).toBe(usual);
+  });
 });

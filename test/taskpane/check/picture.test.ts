@@ -171,6 +171,15 @@ describe("a book whose own call says which fan, and in what air", () => {
     expect(line[0]!.y).toBeCloseTo(8 * share, 3);
   });
 
+  test.each(["DUCT.DENSITY(70,5000)", "1*Air!B1", "Air!B1:B2"])(
+    "air that is worked out within the call, as %s, is refused: none is taken in its place",
+    async (air) => {
+      const sheets = { Start: { rows: [[0.0375]] }, Air: { rows: [["thin", 0.0375]] }, Runs: { rows: exampleRuns }, Fan: curve, Flow: { rows: [["x"]], formulas: { A1: `=DUCT.SOLVE(Runs!A1:Z9,Fan!A1:B9,,${air})` } } }; // prettier-ignore
+      const picture = await pictureOf(seenOf(sheets, [{ name: "density", sheet: "Start", at: "A1" }]), calculate);
+      expect(picture).toMatch(/density.*; got "worked out within a formula, in no cell"/);
+    },
+  );
+
   test("where the call names no air it is standard air, though the book has a cell called density", async () => {
     const sheets = { Start: { rows: [[0.0375]] }, Runs: { rows: exampleRuns }, Fan: curve, Flow: { rows: [["x"]], formulas: { A1: "=DUCT.SOLVE(Runs!A1:Z9,Fan!A1:B9)" } } }; // prettier-ignore
     const picture = await pictureOf(seenOf(sheets, [{ name: "density", sheet: "Start", at: "A1" }]), calculate);

@@ -96,6 +96,17 @@ describe("an owner's system at a glance", () => {
     expect([await asTyped("as calibrated"), await asTyped("as entered")]).toEqual([true, false]);
   });
 
+  test("says where a table of runs cannot be read, which no other part of it shows", async () => {
+    const message = 'runs must be a table whose first row has the headers Run, To and Diameter (Diameter is missing); got "Run"';
+    const rows = exampleRuns.map((row, index) => (index === 0 ? row.map((head) => String(head).replace("Diameter", "Width")) : row));
+    const budget = { rows: [[{ error: "#VALUE!", message } as const]], formulas: { A1: "=DUCT.BUDGET(Runs!A1:J4)" } };
+    const other = { rows: [[{ error: "#VALUE!", message: "area" } as const]], formulas: { A1: "=DUCT.AREA(B1)" } };
+    const seen = (await systemOf(seenOf({ Runs: { rows }, Try: other, Budget: budget }), calculate))!;
+    expect([seen.ducts, seen.alone]).toEqual(["No table of runs can be read in this book.", ""]);
+    expect(seen.next).toEqual([{ finding: expect.objectContaining({ sheet: "Budget", at: "A1", what: `A1: ${message}.` }) as unknown, more: 0 }]);
+    expect(await systemOf(seenOf({ Runs: { rows }, Try: other }), calculate)).toBeNull();
+  }); // prettier-ignore
+
   test("says what it waits for: runs, a curve, gates", async () => {
     expect(await systemOf(seenOf({}), calculate)).toBeNull();
     expect((await systemOf(seenOf({ Runs: { rows: exampleRuns } }), calculate))!.alone).toMatch(/two points or more/);

@@ -1,4 +1,4 @@
-import { ATMOSPHERE } from "../../../core/claims/fanBounds";
+import { ATMOSPHERE } from "../../../core/air/constants";
 import { CURVE, percentOf } from "../../../reference/claimWords";
 import { compression, electric, euler } from "../../../reference/claimLaws";
 import { cite } from "../../../reference/citation";

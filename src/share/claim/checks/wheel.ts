@@ -1,5 +1,4 @@
-import { STANDARD_DENSITY } from "../../../core/air/constants";
-import { ATMOSPHERE } from "../../../core/claims/fanBounds";
+import { ATMOSPHERE, STANDARD_DENSITY } from "../../../core/air/constants";
 import { CURVE, percentOf } from "../../../reference/claimWords";
 import { euler } from "../../../reference/claimLaws";
 import { cite } from "../../../reference/citation";

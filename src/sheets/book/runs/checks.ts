@@ -1,5 +1,6 @@
 import { DEFAULT_DUST } from "../../../reference/transport";
 import { columnLetters } from "../../address";
+import { shownColumns } from "../../../reference/columnsOfRuns";
 import type { ShownRunColumn } from "../../../reference/runColumns";
 import type { Frame } from "../frame";
 import {
@@ -11,6 +12,7 @@ import {
   RUNS_HEADER,
   RUNS_LAST,
   runsColumnRange,
+  runsRange,
 } from "../layout";
 import { answerLetters, BUDGET_ANSWER } from "../parts/answerReferences";
 import { plainName } from "../parts/byName";
@@ -63,4 +65,26 @@ export function leftOut(frame: Frame, usual: string): string {
     `IF(${lowest}>${most},"${LOOK} the table reaches lower than its first ${most} rows, and the other sheets read no further. Delete blank rows. ","")`,
   ].join("&");
   return `=IFERROR(IF(${words}="","${usual}",${words}),"${usual}")`;
+}
+
+/** Dust fills itself, Leak is how two other headings begin, and no sheet's numbers rest on what a clean device loses. */
+const NOT_ASKED: readonly ShownRunColumn[] = ["Dust", "Leak", "Device clean loss"];
+
+/**
+ * Which columns have no heading any more, though something stands in them: another word was typed over it, and the functions take the column for
+ * one of the user's own. A column that was deleted or is empty is none of them.
+ */
+export const lostHeadings = shownColumns
+  .filter((column) => !("needed" in column) && !NOT_ASKED.includes(column.name))
+  .map(({ name, kind }) => {
+    const heads = short(runsRange(RUNS_HEADER));
+    const withUnit = kind === "number" ? `+(LEFT(${heads},${name.length + 1})="${name} ")` : "";
+    const isLost = `AND(COUNTA(${short(runsColumnRange(name))})>1,SUMPRODUCT((${heads}="${name}")${withUnit}+0)=0)`;
+    return `IF(IFERROR(${isLost},FALSE),"${name}: ","")`;
+  })
+  .join("&");
+
+/** Without the signs that hold a reference where a formula is copied: long formulas are slow to select in the browser. */
+function short(range: string): string {
+  return range.replaceAll("$", "");
 }

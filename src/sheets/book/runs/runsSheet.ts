@@ -12,11 +12,12 @@ import { countOfNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
 import { totals } from "../parts/totals";
 import { formatOf, headingIn, unitOnly } from "../parts/units";
-import { check, leftOut, ofThisRow } from "./checks";
+import { check, leftOut, lostHeadings, ofThisRow } from "./checks";
 import type { RunsContents } from "./runsContents";
 import { runsLists } from "./runsLists";
 
 const SAID = "C3"; // what is wrong with the runs, in a sentence
+const LOST = "C4"; // which columns have lost their headings; else a caution
 
 /** The ducts: what the user types, and beside each run what that does. */
 export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
@@ -33,7 +34,11 @@ export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
       leftOut(frame, `Column A says what each run does: ${SETTLES} means that dust will lie in that duct.`),
       "note",
     ),
-    formula("C4", plasticPipe(frame), "total"),
+    formula(
+      LOST,
+      `=IF(${lostHeadings}="",${plasticPipe(frame)},"${LOOK} no column is headed "&${lostHeadings}&"what stands in its place counts for nothing. Type the heading again.")`,
+      "total",
+    ),
     ...overview(frame),
     text(runCell("Gate", RUNS_HEADER - 1), "More, where you need it:", "note"),
     text(`A${RUNS_HEADER}`, "Check", "header"),
@@ -46,6 +51,7 @@ export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
   flags: [
     { range: `A${RUNS_FIRST}:A${RUNS_LAST}`, containsText: SETTLES, style: "flag" },
     { range: SAID, containsText: LOOK, style: "flag" },
+    { range: LOST, containsText: LOOK, style: "flag" },
   ],
   print: printing(frame, "landscape", RUNS_HEADER),
 });
@@ -55,7 +61,7 @@ function plasticPipe(frame: Frame): string {
   const { key, aliases } = materials.find((row) => row.key === "pvc pipe")!;
   const counts = [key, ...aliases].map((name) => `COUNTIF(${runsColumnRange("Material")},"${name}")`);
   const more = frame.has("cautions") ? ` More: ${frame.sheet("cautions")}.` : "";
-  return `=IF(${counts.join("+")}=0,"","Plastic pipe: dust charges it, and the spark startles and can light fine dust or vapour. A wire does not make it conductive.${more}")`;
+  return `IF(${counts.join("+")}=0,"","Plastic pipe: dust charges it, and the spark startles and can light fine dust or vapour. A wire does not make it conductive.${more}")`;
 }
 
 /** What the sheet Budget says of all runs together, seen while one types. */

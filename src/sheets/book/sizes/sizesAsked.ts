@@ -78,7 +78,7 @@ function searchedFor(index: number): string {
   return `IF(COUNTA(${own})>0,${typed}&"",${flows})`;
 }
 
-/** The gates that a scenario of Flow opens, as SCENARIOS reads its marks: anything but a blank, 0, a dash or a word for shut. */
+/** The gates that a scenario of Flow opens, as SCENARIOS reads its marks: anything but a blank, 0, a dash or a word for no; a question, which it refuses, is no run's name. */
 function ofFlow(frame: Frame, index: number): string {
   const row = SETS + 1 + index;
   const headRow = headings.split("$")[2]!.replace(":", "");
@@ -86,7 +86,7 @@ function ofFlow(frame: Frame, index: number): string {
     const column = columnLetters(SETS_COLUMN + 1 + gate);
     const [mark, head] = [frame.ref("flow", `$${column}$${row}`), frame.ref("flow", `$${column}$${headRow}`)];
     const words = NO_MARK.map((word) => `TRIM(${mark})="${word}"`);
-    return `IF(OR(${head}="",${words.join(",")}),"",${head}&", ")`;
+    return `IF(OR(${head}="",${words.join(",")}),"",IF(TRIM(${mark})="?","?",${head})&", ")`;
   });
   return parts.join("&");
 }
