@@ -71,3 +71,50 @@ test.each<[keyof typeof FROM, string, string]>([
     expect(cells({ ...TOTALS[sheet], [other]: [there] })).toEqual(before);
   },
 );
+describe("the table of the ± on Flow", () => {
+  const words = { Flow: ["V11", "V14", "V18"], Summary: ["D40"] };
+  test.each<[string, () => void]>([
+    ["a column inserted", () => shows.insertColumn("Flow", "AP")],
+    ["its words dragged before its airflow", () => shows.moveColumn("Flow", "AX", "AO")],
+    ["its airflow dragged to its end", () => shows.moveColumn("Flow", "AN", "AU")],
+  ])("with %s says so, and gives no ±", (_what, edit) => {
+    const before = cells({ ...words, ...{ Flow: [...words.Flow, "C3"] } });
+    expect(before.filter((said) => said.includes("±"))).toHaveLength(4 + 1); // Flow's own sentence names the ±, too
+    edit();
+    expect(cells(words)).toEqual(["", "", "", "see Flow $C$3"].map((said) => said.replaceAll("$", "")));
+    expect(cells({ Flow: ["C3", "V9"] })).toEqual([sentence("Flow", 10), "see C3"]);
+    shows.undo();
+    expect(cells({ ...words, ...{ Flow: [...words.Flow, "C3"] } })).toEqual(before);
+  });
+});
+
+describe("the scenarios on Flow", () => {
+  const MOVED = "Look: a row was added, deleted or moved in the table of scenarios (row 66 on): undo that";
+  const list = (first: number) => shows.texts("Flow", `B${first}:D${first + 5}`);
+  test.each<[string, number, () => void, number[]]>([
+    ["a row inserted", 77, () => shows.insertRow("Flow", 68), [1, 2, 3, 4, 5]],
+    ["a row deleted", 75, () => shows.deleteRow("Flow", 68), [1, 2, 3, 4, 5]],
+  ])("with %s in their answer say so in place of the rows that moved", (_what, first, edit, moved) => {
+    const before = list(76);
+    expect(before.map(([name]) => name)).toEqual(["all four open", "planer alone", "saw and router table", "", "", ""]);
+    edit();
+    const after = list(first);
+    for (const row of moved) expect(after[row]).toEqual([MOVED, "", ""]);
+    // with a row less the line below the table stands in the answer's way, and it has none
+    expect(after[0]).toEqual(first < 76 ? ["", "", ""] : before[0]);
+    shows.undo();
+    expect(list(76)).toEqual(before);
+  });
+
+  // Its marks stay where they were, below no heading, and the heading stands over no marks: neither function opens it.
+  test("a heading that is cut opens its machine nowhere, and on Sizes twice no other", () => {
+    const sets = () => shows.column("Sizes", "B18:B20");
+    expect(sets()).toEqual(["band saw, planer, drum sander, router table", "planer", "band saw, router table"]);
+    shows.cut("Flow", "D57", "G57");
+    expect(sets()).toEqual(["band saw, drum sander, router table", "", "band saw, router table"]);
+    shows.undo();
+    shows.cut("Flow", "D57", "C57"); // over another: the band saw's marks are the planer's
+    expect(sets()).toEqual(["planer, drum sander, router table", "", "planer, router table"]);
+    shows.undo();
+  });
+});

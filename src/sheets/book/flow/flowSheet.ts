@@ -27,6 +27,7 @@ import {
   SCENARIOS_LAST,
   SETS,
   SLOWEST,
+  UNCERTAINTY_ANSWER,
 } from "./flowLayout";
 import { scenarioList, scenarios } from "./flowScenarios";
 import { flowUncertainty } from "./flowUncertainty";
@@ -117,7 +118,7 @@ function introduction(frame: Frame, tryIt: string | null): SheetCell[] {
     ),
     formula(
       FLOW_SAYS_CELL,
-      `=IF(${isWhole(FLOW_ANSWER)},IF(${wrong}="","${further}",${wrong}),${torn(frame, FLOW_ANSWER)})`,
+      `=IF(AND(${isWhole(FLOW_ANSWER)},${isWhole(UNCERTAINTY_ANSWER)}),IF(${wrong}="","${further}",${wrong}),${torn(frame, FLOW_ANSWER)})`,
       "note",
     ),
     text("A4", "Enough air is not yet capture.", "total"),

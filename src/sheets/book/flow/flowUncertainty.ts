@@ -4,14 +4,16 @@ import { cellAddress, columnLetters } from "../../address";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { FLOW_HEADER, FLOW_LAST } from "../layout";
-import { answerCell, answerColumn, FLOW_ANSWER, onceRunsAndCurve } from "../parts/answerReferences";
+import { FLOW_HEADER, FLOW_LAST, FLOW_SAYS_CELL } from "../layout";
+import { answerCell, answerColumn, FLOW_ANSWER, isWhole, onceRunsAndCurve } from "../parts/answerReferences";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
 import { quotedCall, uncertaintyCall } from "./flowCalls";
 import { beside, ERRORS_COLUMN, errorsShown, FLOW_FIRST, UNCERTAINTY_ANSWER } from "./flowLayout";
 
 const [WHAT, OFF, WHY] = [0, 1, 2].map((place) => columnLetters(ERRORS_COLUMN + place)) as [string, string, string];
+
+const TORN = `${beside.inWords}${FLOW_HEADER - 1}`; // says that the table of the ± is not whole
 
 const OFF_NOTE =
   "How far it may be off, as a standard deviation: two of three true values lie within it. In %, of a leak times or over. Write none for 0, and your own figure where you know better.";
@@ -50,6 +52,7 @@ export function flowUncertainty(frame: Frame): SheetCell[] {
       `One formula fills this table: =${quotedCall.uncertainty(frame)}`,
       "note",
     ),
+    formula(TORN, `=IF(${isWhole(UNCERTAINTY_ANSWER)},"","see ${FLOW_SAYS_CELL}")`, "note"),
     text(`${beside.inWords}${FLOW_HEADER}`, "Airflow, ±", "numberHeader", { note: WORDS_NOTE }),
   ];
   for (let row = FLOW_FIRST; row <= FLOW_LAST; row++) {
@@ -71,5 +74,5 @@ function inWordsOf(row: number): string {
   const place = `SUMPRODUCT((${names}=${run})*(ROW(${names})-${FLOW_HEADER}))`;
   const found = `INDEX(${words},1/(1/${place}))&""`; // an error where the name stands nowhere
   const here = `${answerCell(UNCERTAINTY_ANSWER, "inWords", row)}&""`;
-  return `IFERROR(IF(${run}="","",IF(${answerCell(UNCERTAINTY_ANSWER, "run", row)}=${run},${here},${found})),"")`;
+  return `IFERROR(IF(OR(${run}="",$${TORN.replace(/(\d+)/, "$$$1")}<>""),"",IF(${answerCell(UNCERTAINTY_ANSWER, "run", row)}=${run},${here},${found})),"")`;
 }

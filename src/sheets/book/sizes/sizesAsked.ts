@@ -3,7 +3,7 @@ import { formula, input, text } from "../../cells";
 import { cellAddress, columnLetters } from "../../address";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { headings, MOST_GATES, MOST_SETS, SETS, SETS_COLUMN } from "../flow/flowLayout";
+import { MOST_GATES, MOST_SETS, SETS, SETS_COLUMN, SETS_LAST } from "../flow/flowLayout";
 import { formatOf, headingIn, unitWord } from "../parts/units";
 import {
   ASKED,
@@ -78,15 +78,16 @@ function searchedFor(index: number): string {
   return `IF(COUNTA(${own})>0,${typed}&"",${flows})`;
 }
 
-/** The gates that a scenario of Flow opens, as SCENARIOS reads its marks: anything but a blank, 0, a dash or a word for no; a question, which it refuses, is no run's name. */
+/**
+ * The gates that a scenario of Flow opens, as SCENARIOS reads its marks: anything but a blank, 0, a dash or a word for no; a question, which it
+ * refuses, is no run's name. Each by its place in the table there, which has a column more, so that a heading that is cut keeps its marks' place.
+ */
 function ofFlow(frame: Frame, index: number): string {
-  const row = SETS + 1 + index;
-  const headRow = headings.split("$")[2]!.replace(":", "");
+  const table = frame.ref("flow", `$B$${SETS}:$${columnLetters(SETS_COLUMN + MOST_GATES + 1)}$${SETS_LAST}`);
   const parts = Array.from({ length: MOST_GATES }, (_, gate) => {
-    const column = columnLetters(SETS_COLUMN + 1 + gate);
-    const [mark, head] = [frame.ref("flow", `$${column}$${row}`), frame.ref("flow", `$${column}$${headRow}`)];
-    const words = NO_MARK.map((word) => `TRIM(${mark})="${word}"`);
-    return `IF(OR(${head}="",${words.join(",")}),"",IF(TRIM(${mark})="?","?",${head})&", ")`;
+    const [mark, head] = [index + 2, 1].map((row) => `INDEX(${table},${row},${gate + 2})`) as [string, string];
+    const isNone = `ISNUMBER(FIND("|"&LOWER(TRIM(${mark}))&"|","|${NO_MARK.join("|")}|"))`;
+    return `IF(OR(${head}="",${isNone}),"",IF(TRIM(${mark})="?","?",${head})&", ")`;
   });
   return parts.join("&");
 }

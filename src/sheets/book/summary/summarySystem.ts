@@ -13,8 +13,17 @@ import {
   RUN_LAST,
   UNCERTAINTY_ANSWER,
 } from "../flow/flowLayout";
+import { FLOW_SAYS_CELL } from "../layout";
 import { MEND_NEXT_CELL } from "../leaks/layout";
-import { answerCell, BUDGET_ANSWER, FLOW_ANSWER, fromAnswer, headedColumn, ofFan } from "../parts/answerReferences";
+import {
+  answerCell,
+  BUDGET_ANSWER,
+  FLOW_ANSWER,
+  fromAnswer,
+  headedColumn,
+  isWhole,
+  ofFan,
+} from "../parts/answerReferences";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
 import { TOGETHER_CELL } from "../sizes/sizesLayout";
@@ -64,7 +73,8 @@ export function summarySystem(frame: Frame): SheetCell[] {
 function howSure(frame: Frame): string {
   const ofFanRow = (key: UncertaintyKey): string => ofFan(UNCERTAINTY_ANSWER, key, frame);
   const words = `${ofFanRow("inWords")}&", mostly unsure by "&${ofFanRow("mostlyFrom")}`;
-  return `IFERROR(IF(${ofFanRow("mostlyFrom")}="","",${words}),"")`;
+  const whole = `IFERROR(IF(${ofFanRow("mostlyFrom")}="","",${words}),"")`;
+  return `IF(${isWhole(UNCERTAINTY_ANSWER, frame)},${whole},"see ${frame.sheet("flow")} ${FLOW_SAYS_CELL}")`;
 }
 
 const runTogether = (frame: Frame): SheetCell[] => [
