@@ -81,7 +81,6 @@ function markedRow(
       // prettier-ignore
       return refuseCell("scenarios", cell, "marks below names of runs, or all names of a scenario in one cell");
     if (isMarked) {
-      if (typeof cell === "string" && cell.trim() === "?") return refuseCell("scenarios", cell, "a mark for an open gate, or no");
       if (isMark(cell)) open.add(name);
     } else if (column === 0) label = cell;
     else if (head !== null)
@@ -95,9 +94,9 @@ function markedRow(
   return { name: label === null ? [...open].join("; ") : labelOf(label), open };
 }
 
-/** The name of a run below another's, or below nothing, is no mark: a scenario with a name in each cell is another shape. */
+/** The name of a run below another's, or below nothing, is no mark: a scenario with a name in each cell is another shape. Nor is a question. */
 const namesOther = (cell: Cell, name: string, names: ReadonlyMap<string, string>): boolean =>
-  typeof cell === "string" && plain(cell) !== name && names.has(plain(cell));
+  typeof cell === "string" && plain(cell) !== name && (cell.trim() === "?" || names.has(plain(cell)));
 
 /** Anything but a blank, a dash, a zero or a word for no is a mark. */
 const isMark = (cell: Cell): boolean =>

@@ -72,7 +72,7 @@ describe("refused", () => {
     ["a name below another run's", [["rip", "saw", "main"], ["both", "saw", "Band saw"]], `scenarios must be ${marks}; got "Band saw"`],
     ["a name below the first run's", [["saw", "main"], ["main", null]], `scenarios must be ${marks}; got "main"`],
     ["a mark below a heading that was cleared", [["Name", "saw", null], ["rip", "x", "x"]], `scenarios must be ${marks}; got "x"`],
-    ["a question for a mark", [["Name", "saw", "main"], ["rip", "?", "x"]], 'scenarios must be a mark for an open gate, or no; got "?"'],
+    ["a question for a mark", [["Name", "saw", "main"], ["rip", "?", "x"]], `scenarios must be ${marks}; got "?"`],
     ["an error for a mark", [["Name", "saw", "main"], ["rip", ERROR, "x"]], `scenarios must be ${marks}; got the error #N/A`],
     ["an error for runs", [["rip", ERROR]], "scenarios must be names of runs; got the error #N/A"],
     ["FALSE for runs", [["rip", false]], "scenarios must be names of runs; got FALSE"],
