@@ -106,15 +106,15 @@ describe("the scenarios on Flow", () => {
     expect(list(76)).toEqual(before);
   });
 
-  // Its marks stay where they were, below no heading, and the heading stands over no marks: neither function opens it.
-  test("a heading that is cut opens its machine nowhere, and on Sizes twice no other", () => {
+  // Its marks stay where they were, below no heading, which SCENARIOS refuses, and the heading stands over no marks.
+  test("a heading that is cut opens its machine nowhere, and on Sizes its marks are no run's name", () => {
     const sets = () => shows.column("Sizes", "B18:B20");
     expect(sets()).toEqual(["band saw, planer, drum sander, router table", "planer", "band saw, router table"]);
     shows.cut("Flow", "D57", "G57");
-    expect(sets()).toEqual(["band saw, drum sander, router table", "", "band saw, router table"]);
+    expect(sets()).toEqual(["band saw, ?, drum sander, router table", "?", "band saw, router table"]);
     shows.undo();
     shows.cut("Flow", "D57", "C57"); // over another: the band saw's marks are the planer's
-    expect(sets()).toEqual(["planer, drum sander, router table", "", "planer, router table"]);
+    expect(sets()).toEqual(["planer, ?, drum sander, router table", "?", "planer, router table"]);
     shows.undo();
   });
 });

@@ -79,15 +79,15 @@ function searchedFor(index: number): string {
 }
 
 /**
- * The gates that a scenario of Flow opens, as SCENARIOS reads its marks: anything but a blank, 0, a dash or a word for no; a question, which it
- * refuses, is no run's name. Each by its place in the table there, which has a column more, so that a heading that is cut keeps its marks' place.
+ * The gates that a scenario of Flow opens, as SCENARIOS reads its marks: anything but a blank, 0, a dash or a word for no; a question, or one
+ * below no heading, which it refuses, is here no run's name, which SIZES refuses. Each by its place in the table there, which has a column more, so that a heading that is cut keeps its marks' place.
  */
 function ofFlow(frame: Frame, index: number): string {
   const table = frame.ref("flow", `$B$${SETS}:$${columnLetters(SETS_COLUMN + MOST_GATES + 1)}$${SETS_LAST}`);
   const parts = Array.from({ length: MOST_GATES }, (_, gate) => {
     const [mark, head] = [index + 2, 1].map((row) => `INDEX(${table},${row},${gate + 2})`) as [string, string];
     const isNone = `ISNUMBER(FIND("|"&LOWER(TRIM(${mark}))&"|","|${NO_MARK.join("|")}|"))`;
-    return `IF(OR(${head}="",${isNone}),"",IF(TRIM(${mark})="?","?",${head})&", ")`;
+    return `IF(${isNone},"",IF(OR(${head}="",TRIM(${mark})="?"),"?",${head})&", ")`;
   });
   return parts.join("&");
 }
