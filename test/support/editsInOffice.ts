@@ -12,6 +12,7 @@ export type Edit = { readonly sheet: string } & (
   | { readonly does: "sort"; readonly range: string; readonly by: number; readonly rising: boolean } // by: column within, from 0
   | { readonly does: "type"; readonly at: string; readonly value: CellValue }
   | { readonly does: "enter"; readonly at: string; readonly formula: string }
+  | { readonly does: "compute all" } // as Ctrl+Shift+F9 does
 );
 
 /** What a range shows. */
@@ -24,12 +25,14 @@ export type Seen = readonly (readonly (string | number)[])[];
 
 /**
  * Opens a workbook once and edits it step by step; after each step it is computed and looked at.
+ * @param asItShows looks at what the edits alone bring on the screen, without computing everything
  * @returns for each step what each look saw; an error begins with "#"
  */
 export function editsInOffice(
   bytes: Uint8Array,
   steps: readonly (readonly Edit[])[],
   looks: readonly Look[],
+  asItShows = false,
 ): Seen[][] {
   const folder = mkdtempSync(path.join(os.tmpdir(), "edits-"));
   try {
@@ -47,7 +50,7 @@ export function editsInOffice(
     writeFileSync(path.join(library, "Edits.xba"), MODULE);
     writeFileSync(path.join(library, "script.xlb"), LIBRARY);
     writeFileSync(inFolder("book.xlsx"), bytes);
-    const lines = [...looks.map(({ sheet, range }) => ["look", sheet, range]), ...steps.flatMap((step) => [...step.map(lineOf), ["show"]])]; // prettier-ignore
+    const lines = [...looks.map(({ sheet, range }) => ["look", sheet, range]), ...steps.flatMap((step) => [...step.map(lineOf), ...(asItShows ? [] : [["compute all", ""]]), ["show"]])]; // prettier-ignore
     writeFileSync(inFolder("edits.txt"), lines.map((line) => `${line.join("\t")}\n`).join(""));
     office(`macro:///Standard.Edits.Main("${folder}")`);
     return seenIn(readFileSync(inFolder("seen.txt"), "utf8"), looks.length);
@@ -59,6 +62,8 @@ export function editsInOffice(
 function lineOf(edit: Edit): string[] {
   const begin = [edit.does, edit.sheet];
   switch (edit.does) {
+    case "compute all":
+      return begin;
     case "insert row":
     case "delete row":
       return [...begin, String(edit.row)];
@@ -119,7 +124,6 @@ Sub Main(folder)
   Do While Not EOF(edits)
     Line Input #edits, line
     If line = "show" Then
-      document.calculateAll()
       Print #out, "show" & Chr(10);
       ShowAll(out)
     ElseIf line <> "" Then
@@ -142,6 +146,10 @@ Sub Carry(words)
   If words(0) = "look" Then
     looks(lookCount) = Array(words(1), words(2))
     lookCount = lookCount + 1
+    Exit Sub
+  End If
+  If words(0) = "compute all" Then
+    document.calculateAll()
     Exit Sub
   End If
   sheet = document.Sheets.getByName(words(1))
