@@ -273,7 +273,7 @@ describe("what the sheets would leave out", () => {
   test("a column with another word over it is told of, and not one that is empty", () => {
     const grid = begin(book());
     const usual = grid.value("Runs", "C4");
-    const lost = (name: string) => `Look: no column is headed ${name}: what stands in its place counts for nothing. Type the heading again.`; // prettier-ignore
+    const lost = (name: string) => `Look: no column is headed ${name}: what stands in its place counts for nothing.`; // prettier-ignore
     for (const [at, name] of [["F8", "Length"], ["G8", "Flex"], ["I8", "Fittings"]] as const) {
       grid.type("Runs", at, "Flexx");
       expect(grid.value("Runs", "C4")).toBe(lost(name));

@@ -36,7 +36,7 @@ export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
     ),
     formula(
       LOST,
-      `=IF(${lostHeadings}="",${plasticPipe(frame)},"${LOOK} no column is headed "&${lostHeadings}&"what stands in its place counts for nothing. Type the heading again.")`,
+      `=IF(${lostHeadings}="",${plasticPipe(frame)},"${LOOK} no column is headed "&${lostHeadings}&"what stands in its place counts for nothing.")`,
       "total",
     ),
     ...overview(frame),
