@@ -7,7 +7,7 @@ import type { CellValue, SheetCell, Workbook } from "../sheets/workbook";
 import type { ClubCopy } from "./copy";
 import { type Difference, differencesOf } from "./differences";
 
-/** A copy whose formulas on the book's own sheets have values, and where it shows something else than its book. */
+/** A copy whose every formula has a value, and where it shows something else than its book. */
 export interface Recomputed {
   readonly copy: ClubCopy;
   readonly differs: readonly Difference[];
@@ -35,19 +35,11 @@ export function recomputed(book: Calculated, copy: ClubCopy, compute: Compute): 
   if (more.length > 0) computed = compute(withValues(workbook, kept));
   const differs = differencesOf(book, workbook, computed);
   return {
-    copy: { ...copy, book: { workbook, shown: onBooksSheets(book, together(computed, copy.book.shown)) } },
+    copy: { ...copy, book: { workbook, shown: together(computed, copy.book.shown) } },
     differs,
     unchecked: own.filter(({ sheet, at }) => kept.get(sheet)?.has(at)).map(({ sheet, at }) => sheetPrefix(sheet) + at),
   };
 }
-
-/**
- * No value for what the copy adds, its workings above all. LibreOffice keeps the numbers of such a file and does not trust its texts:
- * after a change it went on with old numbers behind a text that it had to compute. What has no value it computes, and all that rests
- * on it.
- */
-const onBooksSheets = ({ workbook }: Calculated, shown: Shown): Shown =>
-  new Map([...shown].filter(([sheet]) => workbook.sheets.some(({ name }) => name === sheet)));
 
 interface OwnFormula {
   readonly sheet: string;

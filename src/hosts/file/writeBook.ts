@@ -16,7 +16,11 @@ import { toFileText } from "./xlsxText";
 
 export interface WriteOptions {
   readonly title: string; // said in the file's properties and above every printed page
-  /** Whether the program that opens the file computes everything anew: for plain formulas whose values are not known. */
+  /**
+   * For plain formulas: whoever opens the file computes them all. They have no values in it, since LibreOffice keeps the numbers of a
+   * file by a maker that it doesn't know, but not the texts; after a change it went on with old numbers behind a text. A file
+   * without any it computes as a whole.
+   */
   readonly recalculate?: boolean;
 }
 
@@ -41,7 +45,7 @@ export async function writeBook(book: Calculated, { title, recalculate = false }
   const { workbook, shown } = book;
   const lists = listsSheet(workbook);
   const sheets = workbook.sheets.map((sheet, place) =>
-    fileSheet(sheet, shown, lists, title, stepLinks(workbook, place)),
+    fileSheet(sheet, shown, lists, { title, recalculate }, stepLinks(workbook, place)),
   );
   const bytes = await writeXlsx({
     sheets: [...sheets, ...writtenLists(lists)],

@@ -1,3 +1,4 @@
+import { callsOurs } from "../../sheets/ourCalls";
 import { FileRefusal } from "../file/fileRefusal";
 import { calculatedOf } from "./readGrid";
 import type { GridModel } from "./grid";
@@ -28,7 +29,9 @@ export async function fileOf(model: GridModel): Promise<Uint8Array | string> {
   const book = calculatedOf(model);
   const { writeBook } = await import("../file/writeBook");
   try {
-    return await writeBook(book, { title: book.workbook.name });
+    const { name, sheets } = book.workbook;
+    const isOurs = sheets.some(({ cells }) => cells.some((cell) => "formula" in cell && callsOurs(cell.formula)));
+    return await writeBook(book, { title: name, recalculate: !isOurs });
   } catch (error) {
     if (error instanceof FileRefusal) return error.message;
     throw error;

@@ -48,10 +48,7 @@ test("a club copy is written, what is fixed is told, and the budget's bytes are 
     cells.flatMap((cell) => ("formula" in cell ? [{ sheet: name, at: cell.at }] : [])),
   );
   expect(formulas.length).toBeGreaterThan(10_000);
-  const withValue = formulas.filter(({ sheet, at }) => shown.get(sheet)?.get(at) !== undefined);
-  const own = (await readBook(readFileSync(budget))).workbook.sheets.map(({ name }) => name);
-  expect(withValue).toEqual(formulas.filter(({ sheet }) => own.includes(sheet))); // a preview shows them; see recomputed.ts of the rest
-  expect(withValue.length).toBeGreaterThan(1000);
+  expect(formulas.filter(({ sheet, at }) => shown.get(sheet)?.get(at) !== undefined)).toEqual([]); // see writeBook
   const ours = workbook.sheets.flatMap(
     ({ cells }) => cells.filter((cell) => "formula" in cell && callsOurs(cell.formula)), // "in that duct." is a text
   );

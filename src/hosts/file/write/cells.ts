@@ -14,12 +14,25 @@ import { mayFill } from "./mayFill";
 type FileCell = Partial<Cell>;
 type ShownOfSheet = ReadonlyMap<string, ShownCell>;
 
-/** The cells of a sheet by "row,column" from 0, as hucre takes them: what the description lists, then what formulas fill. */
-export function fileCells(sheet: Sheet, shown: Shown, links: readonly StepLink[]): Map<string, FileCell> {
+/**
+ * The cells of a sheet by "row,column" from 0, as hucre takes them: what the description lists, then what formulas fill.
+ *
+ * @param withResults whether formulas have their values beside them
+ */
+export function fileCells(
+  sheet: Sheet,
+  shown: Shown,
+  links: readonly StepLink[],
+  withResults: boolean,
+): Map<string, FileCell> {
   const shownHere: ShownOfSheet = shown.get(sheet.name) ?? new Map<string, ShownCell>();
   const filled = filledValues(sheet, shownHere);
   const cells = new Map<string, FileCell>();
-  for (const cell of sheet.cells) cells.set(keyOf(cell.at), fileCell(cell, shownHere, filled));
+  for (const cell of sheet.cells) {
+    const written = fileCell(cell, shownHere, filled);
+    if (!withResults) delete written.formulaResult;
+    cells.set(keyOf(cell.at), written);
+  }
   for (const [at, value] of filled) if (!cells.has(keyOf(at))) cells.set(keyOf(at), { value });
   for (const { at, sheet: to } of links)
     cells.set(keyOf(at), { ...cells.get(keyOf(at)), hyperlink: { target: "", location: `${sheetPrefix(to)}A1` } });

@@ -19,13 +19,13 @@ export function fileSheet(
   sheet: Sheet,
   shown: Shown,
   lists: ListsSheet,
-  title: string,
+  { title, recalculate }: { readonly title: string; readonly recalculate: boolean },
   links: readonly StepLink[],
 ): WriteSheet {
   const { rows, columns } = sheet.frozen;
   return {
     name: sheet.name,
-    cells: fileCells(sheet, shown, links),
+    cells: fileCells(sheet, shown, links, !recalculate),
     columns: sheet.columns.map((width) => ({ width: fileWidth(width) })),
     rowDefs: new Map(sheet.tallRows.map(({ row, lines }) => [row - 1, { height: fileHeight(lines) }])),
     ...(rows + columns === 0 ? {} : { freezePane: { rows, columns } }),
