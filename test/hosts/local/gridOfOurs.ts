@@ -42,6 +42,17 @@ export function computedByLibrary(make: () => GridModel): GridModel {
   }
 }
 
+/** What the cells of a sheet show, each as "B2 4 ", with the sentence of an error behind it. */
+export const shownOn = ({ getters }: GridModel, sheetId: string): string[] =>
+  getters
+    .getEvaluatedCellsPositions(sheetId)
+    .map((position) => {
+      const { value, message } = getters.getEvaluatedCell(position);
+      return `${library.helpers.toXC(position.col, position.row)} ${JSON.stringify(value)} ${String(message ?? "")}`;
+    })
+    .filter((line) => !line.includes(" null "))
+    .sort();
+
 /** Call once in a test file, before the first model. */
 export function setUpGrid(): void {
   jest.spyOn(console, "debug").mockImplementation(() => undefined);

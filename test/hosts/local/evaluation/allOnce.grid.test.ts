@@ -1,6 +1,6 @@
 /** A book that is opened, its shown sheet first: answers that cross each other, blanks that are filled, circles. The library, which computes all sheets in passes, says what each cell shows. */
 import fc from "fast-check";
-import { bookOf, computedByLibrary, gridOf, setUpGrid, sheetOf } from "../gridOfOurs";
+import { bookOf, computedByLibrary, gridOf, setUpGrid, sheetOf, shownOn } from "../gridOfOurs";
 import type { GridModel } from "../../../../src/hosts/local/grid";
 import type { WithFinishing } from "../../../../src/hosts/local/evaluation/evaluateShownFirst";
 import type { Sheet, Workbook } from "../../../../src/sheets/workbook";
@@ -55,17 +55,6 @@ const RARE: readonly Workbook[] = [
 
 const finishing = ({ getters }: GridModel) => (getters as unknown as WithFinishing).getFinishing();
 
-function shows({ getters }: GridModel, sheetId: string): string[] {
-  return getters
-    .getEvaluatedCellsPositions(sheetId)
-    .map((position) => {
-      const { value, message } = getters.getEvaluatedCell(position);
-      return `${o_spreadsheet.helpers.toXC(position.col, position.row)} ${JSON.stringify(value)} ${String(message ?? "")}`;
-    })
-    .filter((line) => !line.includes(" null "))
-    .sort();
-}
-
 test("law: the sheet that is shown first, and then the other, show what they show when all is computed in passes", () => {
   let [left, circles, inTheWay] = [0, 0, 0];
   fc.assert(
@@ -75,10 +64,10 @@ test("law: the sheet that is shown first, and then the other, show what they sho
       const all = computedByLibrary(() => gridOf(made));
       const ids = model.getters.getSheetIds();
       for (const id of second ? [ids[1]!, ids[0]!] : ids) {
-        const lines = shows(all, id);
+        const lines = shownOn(all, id);
         if (lines.some((line) => line.includes("#CYCLE"))) circles++;
         if (lines.some((line) => line.includes("#SPILL"))) inTheWay++;
-        expect(shows(model, id)).toEqual(lines);
+        expect(shownOn(model, id)).toEqual(lines);
       }
     }),
     { ...lawRuns(400), examples: RARE.map((made) => [made, false] as [Workbook, boolean]) },
@@ -90,7 +79,7 @@ test("law: the sheet that is shown first, and then the other, show what they sho
 test("a sheet that reads the end of a long chain shows it, though it is asked for first", () => {
   const chain = Object.fromEntries(Array.from({ length: 4000 }, (_, index) => [`A${index + 1}`, index === 0 ? "=1" : `=A${index}+1`])); // prettier-ignore
   const model = gridOf(bookOf(named("One", {}), named("Two", chain), named("Three", { A1: "=Two!A4000" })));
-  expect(shows(model, model.getters.getSheetIds()[2]!)).toEqual(["A1 4000 "]);
+  expect(shownOn(model, model.getters.getSheetIds()[2]!)).toEqual(["A1 4000 "]);
 });
 
 test("a change that follows at once finds the opened book as it is", () => {
@@ -102,11 +91,11 @@ test("a change that follows at once finds the opened book as it is", () => {
     ),
   );
   const [one, two, three] = model.getters.getSheetIds() as [string, string, string];
-  expect(shows(model, one)).toEqual(["B1 8 "]); // 1 + 1, a blank, 3 times 2
+  expect(shownOn(model, one)).toEqual(["B1 8 "]); // 1 + 1, a blank, 3 times 2
   expect(finishing(model).isLeft()).toBe(true);
   model.dispatch("UPDATE_CELL", { sheetId: two, col: 0, row: 0, content: "=SEQUENCE(2)" }); // A3 is blank then
-  expect(shows(model, one)).toEqual(["B1 2 "]);
-  expect(shows(model, three)).toEqual(["A1 4 "]); // 2 + 2
+  expect(shownOn(model, one)).toEqual(["B1 2 "]);
+  expect(shownOn(model, three)).toEqual(["A1 4 "]); // 2 + 2
 });
 
 test("a formula that is computed aside finds the sheets that it reads computed", () => {

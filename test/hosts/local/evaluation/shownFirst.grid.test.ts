@@ -1,6 +1,6 @@
 /** Cells computed after a change, the shown sheet's first: whatever is done meanwhile, a cell shows what it shows in a book that is opened anew. */
 import fc from "fast-check";
-import { computedByLibrary, gridOf, setUpGrid, step } from "../gridOfOurs";
+import { computedByLibrary, gridOf, setUpGrid, shownOn, step } from "../gridOfOurs";
 import type { GridModel } from "../../../../src/hosts/local/grid";
 import type { WithFinishing } from "../../../../src/hosts/local/evaluation/evaluateShownFirst";
 import type { Workbook } from "../../../../src/sheets/workbook";
@@ -133,17 +133,6 @@ const book = fc.tuple(...SHEETS.map(() => fc.array(slot, { minLength: 2, maxLeng
     return sheetOf(SHEETS[index]!, [...numbers, ...[...formulas].map(([at, formula]) => ({ at, formula }))]);
   }),
 }));
-
-function shownOn({ getters }: GridModel, sheetId: string): string[] {
-  return getters
-    .getEvaluatedCellsPositions(sheetId)
-    .map((position) => {
-      const { value, message } = getters.getEvaluatedCell(position);
-      return `${o_spreadsheet.helpers.toXC(position.col, position.row)} ${JSON.stringify(value)} ${String(message ?? "")}`;
-    })
-    .filter((line) => !line.includes(" null "))
-    .sort();
-}
 
 /** All at once, in the library's own way. */
 const openedAnew = (model: GridModel): GridModel =>
