@@ -7,7 +7,7 @@ import type { CellValue, SheetCell, Workbook } from "../sheets/workbook";
 import type { ClubCopy } from "./copy";
 import { type Difference, differencesOf } from "./differences";
 
-/** A copy whose every formula has a value, and where it shows something else than its book. */
+/** A copy with what each formula comes to, by which its looks go in the file, and where it shows something else than its book. */
 export interface Recomputed {
   readonly copy: ClubCopy;
   readonly differs: readonly Difference[];

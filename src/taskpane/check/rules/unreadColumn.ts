@@ -9,7 +9,7 @@ import type { RunColumn } from "../../../reference/runColumns";
 import { transport } from "../../../reference/transport";
 import { factorOfTyped } from "../../../reference/typedUnit";
 import { cellAddress } from "../../../sheets/address";
-import { type CheckRule, practice } from "../finding";
+import { type CheckRule, type Finding, practice } from "../finding";
 import { fittingsNamed } from "../named/namedValue";
 import type { BookRuns } from "../runs";
 import { numberIn, textIn } from "../tablesIn";
@@ -18,14 +18,18 @@ import { numberIn, textIn } from "../tablesIn";
  * A column of a table of runs that no function reads, though it looks like one of theirs: its heading is one with a letter more or less, or what
  * stands in it is what belongs under a heading that the table lacks, over which somebody may have typed another word.
  */
-export const unreadColumn: CheckRule = ({ runs }) => runs.flatMap((table) => columnsOf(table).map((column) => ({
-  rule: "A column that is not read",
-  what: `No function reads the column "${column.said}": it counts as one of your own.`,
-  why: `If ${column.meant} is meant, head it so: the ducts are computed without it. If it is your own, all is well.`,
-  source: practice,
-  sheet: table.sheet,
-  at: cellAddress(column.column, table.table.headerRow),
-}))); // prettier-ignore
+export const unreadColumn: CheckRule = ({ runs }) => runs.flatMap(inTable);
+
+function inTable(runs: BookRuns): Finding[] {
+  return columnsOf(runs).map(({ said, meant, column }) => ({
+    rule: "A column that is not read",
+    what: `No function reads the column "${said}": it counts as one of your own.`,
+    why: `If ${meant} is meant, head it so: the ducts are computed without it. If it is your own, all is well.`,
+    source: practice,
+    sheet: runs.sheet,
+    at: cellAddress(column, runs.table.headerRow),
+  }));
+}
 
 function columnsOf({ table, system }: BookRuns) {
   const there = new Set(table.headers.map(({ name }) => name));
