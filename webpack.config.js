@@ -7,10 +7,9 @@ const CustomFunctionsMetadataPlugin = require("custom-functions-metadata-plugin"
 const HtmlPlugin = require("html-webpack-plugin");
 const TerserPlugin = require("terser-webpack-plugin");
 const { require: requireTypeScript } = require("tsx/cjs/api");
-const { DefinePlugin } = require("webpack");
 
 const { finishMetadata } = requireTypeScript("./scripts/finishMetadata.ts", __filename);
-const { comesLater, functionFiles } = requireTypeScript("./scripts/functionFiles.ts", __filename);
+const { functionFiles, scriptOf } = requireTypeScript("./scripts/functionFiles.ts", __filename);
 const { BUILT_FOR } = requireTypeScript("./scripts/site/builtFor.ts", __filename);
 const { syntaxFault } = requireTypeScript("./scripts/syntax.ts", __filename);
 const { STYLES, usedStyles, wordsOfPage } = requireTypeScript("./scripts/usedStyles.ts", __filename);
@@ -34,11 +33,11 @@ class FinishMetadataPlugin {
   }
 }
 
-/** Stands in both files of the functions until what they hold is known, and is as long as what takes its place. */
+/** Stands in the files of the functions until what they hold is known, and is as long as what takes its place. */
 const PARTS = "ductLedgerParts0000000000000000";
 
 /**
- * The two files of the functions find each other by a name that no other build uses: the second file of another version, from
+ * The files of the functions find each other by a name that no other build uses: a later file of another version, from
  * whatever cache on the way, is one that is not there, and never computes with the first.
  */
 class OneVersionPlugin {
@@ -116,33 +115,33 @@ const shared = {
 };
 
 const LATER = path.resolve("src/functions/later.ts");
+/** What brings tables and texts comes first in its file: what is alike packs best close together. */
 const FIRST = ["reference.ts", "cautions.ts", "about.ts"];
+
+const filesIn = (script) => functionFiles.filter((file) => scriptOf(file) === script);
+const laterEntry = (script) => ({
+  import: oneEntry(filesIn(script).sort((one, other) => placeOf(one) - placeOf(other))),
+  dependOn: "functions",
+});
 
 const functions = {
   ...shared,
   name: "functions",
   entry: {
-    functions: oneEntry(
-      functionFiles.filter((file) => !comesLater(file)),
-      comeLater(functionFiles.filter(comesLater)),
-    ),
-    functionsLater: {
-      // what brings tables and texts first: what is alike packs best close together
-      import: oneEntry(functionFiles.filter(comesLater).sort((one, other) => placeOf(one) - placeOf(other))),
-      dependOn: "functions",
-    },
+    functions: oneEntry(filesIn("functions.js"), comeLater("functionsLater.js", "functionsTables.js")),
+    functionsLater: laterEntry("functionsLater.js"),
+    functionsTables: laterEntry("functionsTables.js"),
   },
   // they run on a page, in a worker and in Node alike
   output: { ...shared.output, globalObject: "globalThis", publicPath: "", chunkLoadingGlobal: PARTS },
   module: {
     rules: [
       ...shared.module.rules,
-      { resource: comesLater, loader: path.resolve("scripts/associateLater.js"), options: { from: LATER } },
+      { resource: isLater, loader: path.resolve("scripts/associateLater.js"), options: { from: LATER } },
     ],
   },
   plugins: [
     new CustomFunctionsMetadataPlugin({ output: "functions.json", input: functionFiles }),
-    new DefinePlugin({ LATER_FILE: JSON.stringify(`functionsLater.js?${PARTS}`) }),
     new FinishMetadataPlugin(),
     new OneVersionPlugin(),
   ],
@@ -189,10 +188,17 @@ function oneEntry(files, also = "") {
   return `data:text/javascript,${files.map((file) => `import ${placeIn(file)};`).join("")}${also}`;
 }
 
-/** The words that hand functions of the second file to the host; a function's file is named for it. */
-function comeLater(files) {
-  const ids = files.map((file) => path.basename(file, ".ts").toUpperCase());
-  return `import { comeLater } from ${placeIn(LATER)};comeLater(${JSON.stringify(ids)});`;
+/** The words that hand the functions of later files to the host; a function's file is named for it. */
+function comeLater(...scripts) {
+  const calls = scripts.map((script) => {
+    const ids = filesIn(script).map((file) => path.basename(file, ".ts").toUpperCase());
+    return `comeLater(${JSON.stringify(`${script}?${PARTS}`)},${JSON.stringify(ids)});`;
+  });
+  return `import { comeLater } from ${placeIn(LATER)};${calls.join("")}`;
+}
+
+function isLater(file) {
+  return functionFiles.includes(file) && scriptOf(file) !== "functions.js";
 }
 
 function placeIn(file) {

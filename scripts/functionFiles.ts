@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import path from "node:path";
 import type { Formula } from "../src/functions/guide";
+import type { FUNCTION_SCRIPTS } from "../src/hosts/functionsFile";
 
 const folder = path.join(__dirname, "../src/functions");
 
@@ -12,17 +13,22 @@ export const functionFiles: readonly string[] = readdirSync(folder, { recursive:
   .filter((file) => readFileSync(file, "utf8").includes("\n * @customfunction "))
   .sort();
 
-const LATER_SUBJECTS = ["claims", "lookingUp", "systems"];
+/** What stands in functionsTables.js, by subject or name: what looks up in the tables with their sources, claims, and the list of a traverse's points. */
+const TABLES = ["claims", "lookingUp", "traversepoints"];
 
-/**
- * Whether a function stands in the second file, functionsLater.js: those that look up in the tables with their sources, those that ask more of
- * a system than what it gives, and the list of a traverse's points. The first file computes a cell of its own and a budget.
- */
-export const comesLater = (file: string): boolean => {
-  const [subject, name] = [path.basename(path.dirname(file)), path.basename(file)];
-  const isLater = LATER_SUBJECTS.includes(subject) && !["budget.ts", "solve.ts"].includes(name);
-  return functionFiles.includes(file) && (isLater || name === "traversepoints.ts");
-};
+/** What stands in functions.js of the systems: a budget, and what really flows. */
+const FIRST_OF_SYSTEMS = ["budget", "solve"];
+
+/** What stands in functionsLater.js besides the other systems: what makes something of many readings. */
+const OF_MANY_READINGS = ["difference", "fancurve"];
+
+/** The script in which a function stands. */
+export function scriptOf(file: string): (typeof FUNCTION_SCRIPTS)[number] {
+  const [subject, name] = [path.basename(path.dirname(file)), path.basename(file, ".ts")];
+  if (TABLES.includes(subject) || TABLES.includes(name)) return "functionsTables.js";
+  const asksMore = subject === "systems" && !FIRST_OF_SYSTEMS.includes(name);
+  return asksMore || OF_MANY_READINGS.includes(name) ? "functionsLater.js" : "functions.js";
+}
 
 const load = createRequire(__filename);
 

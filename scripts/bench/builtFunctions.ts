@@ -9,7 +9,7 @@ type CellFunction = (...args: unknown[]) => unknown;
 export function builtFunctions(dist: string): ReadonlyMap<string, CellFunction> {
   const associated = new Map<string, CellFunction>();
   const associate = (id: string, compute: CellFunction): void => void associated.set(id, compute);
-  Object.assign(globalThis, { CustomFunctions: { associate, runsBothFiles: true } });
+  Object.assign(globalThis, { CustomFunctions: { associate, runsAllFiles: true, runsBothFiles: true } }); // the second is how an older build asks
   const scripts = FUNCTION_SCRIPTS.map((script) => path.join(dist, script)).filter(existsSync); // an older build has one
   for (const script of scripts) runInThisContext(readFileSync(script, "utf8"));
   return associated;

@@ -1,5 +1,5 @@
 /**
- * The functions of the second file. A host of ours runs both files before it calls anything. Excel asks for cells as soon as the
+ * The functions of the later files. A host of ours runs all files before it calls anything. Excel asks for cells as soon as the
  * first has run, so there such a function waits for its file when it must: a cell that asks for it is computed when it is
  * here, or says that it did not come.
  */
@@ -9,59 +9,58 @@ type Compute = (...given: unknown[]) => unknown;
 
 interface Host {
   readonly associate: (id: string, compute: Compute) => void;
-  readonly runsBothFiles?: boolean;
+  readonly runsAllFiles?: boolean;
 }
-
-declare const LATER_FILE: string; // the build's: its address
 
 const LONGEST_WAIT = 20_000; // ms, after which a server that says nothing counts as one that cannot be reached
 
 const here = new Map<string, Compute>();
-let coming: Promise<void> | null = null;
 
 const hostOfPage = (): Host => CustomFunctions;
 
-/** What the second file calls in the place of the host's own object. */
+/** What a later file calls in the place of the host's own object. */
 const laterFunctions = {
   associate(id: string, compute: Compute): void {
     here.set(id, compute);
-    if (hostOfPage().runsBothFiles === true) hostOfPage().associate(id, compute);
+    if (hostOfPage().runsAllFiles === true) hostOfPage().associate(id, compute);
   },
 };
 export { laterFunctions as CustomFunctions };
 
-/** Hands the functions of the second file to Excel, and fetches it right away, so that hardly a cell will wait. */
-export function comeLater(ids: readonly string[]): void {
-  if (hostOfPage().runsBothFiles === true) return;
+/** Hands the functions of a later file to Excel, and fetches it right away, so that hardly a cell will wait. */
+export function comeLater(address: string, ids: readonly string[]): void {
+  if (hostOfPage().runsAllFiles === true) return;
+  let coming: Promise<void> | null = null;
+  /** A file that did not come, or came and was of another version, is asked for anew the next time. */
+  const fetched = (): Promise<void> => {
+    coming ??= fetchFile(address)
+      .catch(() => undefined) // each cell that needs it says so
+      .finally(() => {
+        if (!ids.some((id) => here.has(id))) coming = null;
+      });
+    return coming;
+  };
   for (const id of ids)
     hostOfPage().associate(id, (...given) => {
       const compute = here.get(id);
-      return compute === undefined ? whenHere(id).then((late) => late(...given)) : compute(...given);
+      return compute === undefined ? fetched().then(() => arrived(id)(...given)) : compute(...given);
     });
-  fetched().catch(() => undefined); // the first cell that needs it asks again, and says so
+  void fetched();
 }
 
-async function whenHere(id: string): Promise<Compute> {
-  await fetched().catch(() => undefined);
-  const compute = here.get(id);
-  if (compute !== undefined) return compute;
-  return raise({
-    kind: "notAvailable",
-    sentence: `the file of the add-in that holds ${id} could not be loaded: enter the formula again when the network is back, or close and open the workbook`,
-  });
+function arrived(id: string): Compute {
+  return (
+    here.get(id) ??
+    raise({
+      kind: "notAvailable",
+      sentence: `the file of the add-in that holds ${id} could not be loaded: enter the formula again when the network is back, or close and open the workbook`,
+    })
+  );
 }
 
-/** A file that did not come, or came and was of another version, is asked for anew the next time. */
-function fetched(): Promise<void> {
-  coming ??= fetchFile().finally(() => {
-    if (here.size === 0) coming = null;
-  });
-  return coming;
-}
-
-async function fetchFile(): Promise<void> {
+async function fetchFile(address: string): Promise<void> {
   const script = document.createElement("script");
-  script.src = LATER_FILE;
+  script.src = address;
   await new Promise<void>((resolve, reject) => {
     setTimeout(reject, LONGEST_WAIT);
     script.addEventListener("load", () => resolve());

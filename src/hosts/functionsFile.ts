@@ -29,5 +29,5 @@ export interface ChoiceMetadata {
   readonly values: readonly { readonly name: string; readonly stringValue: string; readonly tooltip: string }[];
 }
 
-/** The scripts that hold the functions. A host of ours runs both before it calls one; Excel's page has the first fetch the second. */
-export const FUNCTION_SCRIPTS = ["functions.js", "functionsLater.js"] as const;
+/** The scripts that hold the functions. A host of ours runs all before it calls one; Excel's page has the first fetch the others. */
+export const FUNCTION_SCRIPTS = ["functions.js", "functionsLater.js", "functionsTables.js"] as const;

@@ -1,6 +1,6 @@
 import type { AnswerColumn } from "./answerColumn";
 
-/** Answers of functions that come in the second file, as many as it has room for: in a list of their own they come with it. */
+/** Answers of functions of later files, as many as it has room for: in a list of their own they come with it. */
 
 /** The answer of GAINUNCERTAINTY. */
 export const gainUncertaintyColumns = [

@@ -1,5 +1,6 @@
-import { fpm, millimetres } from "./asPrinted";
+import { fpm } from "./asPrinted";
 import type { Provenance, ReferenceRow } from "./schema";
+import { usualErrors } from "./usualErrors";
 
 /** How far a reading may be off, by instrument. */
 export interface MeterRow extends ReferenceRow {
@@ -32,9 +33,6 @@ const practice: Provenance = {
   basis: "common practice",
   checked: null,
 };
-
-/** What AIRFLOWERROR takes where nothing is given: the cautious ends of a rotating vane, and a tape. */
-export const usualErrors = { percent: 0.03, floor: 0.2, diameter: millimetres(1) } as const;
 
 /** Instruments and what their readings are worth; the instrument's own certificate comes before any row here. */
 export const meterErrors: readonly MeterRow[] = [

@@ -33,7 +33,7 @@ export function loadBundle(asRead = (_script: string, code: string): string => c
   const associate = (id: string, compute: (...cells: unknown[]) => unknown): number => associated.push([id, compute]);
   const context = vm.createContext(vm.constants.DONT_CONTEXTIFY, { codeGeneration: { strings: false, wasm: false } });
   Object.assign(context, {
-    CustomFunctions: { associate, Error: HostError, ErrorCode, runsBothFiles: true },
+    CustomFunctions: { associate, Error: HostError, ErrorCode, runsAllFiles: true },
     console: undefined,
   });
   vm.runInContext("Error.stackTraceLimit = 0", context); // a third of the time of a refused call, and nobody reads where it came from

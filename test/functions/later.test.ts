@@ -1,4 +1,4 @@
-/** The functions of the second file as Excel gets them, with a page whose scripts come when the test says so. */
+/** The functions of the later files as Excel gets them, with a page whose scripts come when the test says so. */
 import type * as Later from "../../src/functions/later";
 import "../support/customFunctions";
 
@@ -11,12 +11,12 @@ interface Script {
 type CellFunction = (...given: unknown[]) => unknown;
 
 const cells = new Map<string, CellFunction>();
-const asked: Script[] = []; // the scripts that the page was given
+const scripts: Script[] = []; // that the page was given
 let later: typeof Later;
 
-const host = (runsBothFiles: boolean): object => ({
+const host = (runsAllFiles: boolean): object => ({
   ...CustomFunctions,
-  runsBothFiles,
+  runsAllFiles,
   associate: (id: string, compute: CellFunction) => cells.set(id, compute),
 });
 
@@ -32,7 +32,7 @@ const page = {
   },
   head: {
     append: ({ src, heard }: { src: string; heard: Map<string, () => void> }) =>
-      asked.push({ src, come: heard.get("load")!, fail: heard.get("error")! }),
+      scripts.push({ src, come: heard.get("load")!, fail: heard.get("error")! }),
   },
 };
 
@@ -40,17 +40,21 @@ const NOT_HERE = /^the file of the add-in that holds TWICE could not be loaded: 
 const twice = (value: unknown): number => 2 * (value as number);
 const call = (): unknown => cells.get("TWICE")!(4);
 
+/** The second file, as often as it was asked for. */
+const asked = (): Script[] => scripts.filter(({ src }) => src === "second.js");
+
 /** What the second file does when it runs. */
 const secondFileRuns = (): void => later.CustomFunctions.associate("TWICE", twice);
 
-async function start(runsBothFiles: boolean): Promise<void> {
+async function start(runsAllFiles: boolean): Promise<void> {
   cells.clear();
-  asked.length = 0;
-  Object.assign(globalThis, { document: page, LATER_FILE: "second.js", CustomFunctions: host(runsBothFiles) });
+  scripts.length = 0;
+  Object.assign(globalThis, { document: page, CustomFunctions: host(runsAllFiles) });
   await jest.isolateModulesAsync(async () => {
     later = await import("../../src/functions/later");
   });
-  later.comeLater(["TWICE"]);
+  later.comeLater("second.js", ["TWICE"]);
+  later.comeLater("third.js", ["THRICE"]);
 }
 
 beforeEach(() => {
@@ -62,33 +66,47 @@ afterEach(() => {
   Reflect.deleteProperty(globalThis, "document");
 });
 
-test("the file is fetched at once, and only once; a cell that asks before waits, and one that asks after does not", async () => {
+test("each file is fetched at once, and only once; a cell that asks before waits, and one that asks after does not", async () => {
   const [one, other] = [call(), call()];
-  expect(asked.map(({ src }) => src)).toEqual(["second.js"]);
+  expect(scripts.map(({ src }) => src)).toEqual(["second.js", "third.js"]);
   secondFileRuns();
-  asked[0]!.come();
+  asked()[0]!.come();
   expect(await Promise.all([one, other])).toEqual([8, 8]);
   expect(call()).toBe(8);
-  expect(asked).toHaveLength(1);
+  expect(asked()).toHaveLength(1);
+});
+
+test("a file that is here does not stand for another that did not come: the cells of that one ask for it again", async () => {
+  secondFileRuns();
+  asked()[0]!.come();
+  scripts[1]!.fail();
+  expect(call()).toBe(8);
+  const thrice = cells.get("THRICE")!(4) as Promise<unknown>;
+  await expect(thrice).rejects.toMatchObject({
+    code: "#N/A",
+    message: expect.stringMatching(/that holds THRICE could/),
+  });
+  void (cells.get("THRICE")!(4) as Promise<unknown>).catch(() => undefined);
+  expect(scripts.map(({ src }) => src)).toEqual(["second.js", "third.js", "third.js"]);
 });
 
 test("a file that does not come is an error with its sentence; the next call asks again, and computes", async () => {
   const first = call();
-  asked[0]!.fail();
+  asked()[0]!.fail();
   await expect(first).rejects.toMatchObject({ code: "#N/A", message: expect.stringMatching(NOT_HERE) });
   const next = call();
-  expect(asked).toHaveLength(2);
+  expect(asked()).toHaveLength(2);
   secondFileRuns();
-  asked[1]!.come();
+  asked()[1]!.come();
   expect(await next).toBe(8);
 });
 
 test("a file of another version, which hands over nothing, is one that did not come", async () => {
   const first = call();
-  asked[0]!.come();
+  asked()[0]!.come();
   await expect(first).rejects.toMatchObject({ code: "#N/A", message: expect.stringMatching(NOT_HERE) });
   void (call() as Promise<unknown>).catch(() => undefined);
-  expect(asked).toHaveLength(2);
+  expect(asked()).toHaveLength(2);
 });
 
 test("a server that never answers leaves no cell waiting for ever", async () => {
@@ -103,14 +121,14 @@ test("a refusal of the function itself comes through as it is", async () => {
   later.CustomFunctions.associate("TWICE", () => {
     throw new RangeError("not so much");
   });
-  asked[0]!.come();
+  asked()[0]!.come();
   await expect(waiting).rejects.toThrow(new RangeError("not so much"));
 });
 
-test("a host that runs both files gets the functions themselves, and nothing is fetched", async () => {
+test("a host that runs all files gets the functions themselves, and nothing is fetched", async () => {
   await start(true);
   expect([...cells.keys()]).toEqual([]);
   secondFileRuns();
   expect(cells.get("TWICE")).toBe(twice);
-  expect(asked).toEqual([]);
+  expect(scripts).toEqual([]);
 });

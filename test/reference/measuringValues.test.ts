@@ -1,6 +1,7 @@
 import { claimBounds } from "../../src/reference/claimBounds";
 import { cautions } from "../../src/reference/cautions";
-import { meterErrors, usualErrors } from "../../src/reference/meterErrors";
+import { meterErrors } from "../../src/reference/meterErrors";
+import { usualErrors } from "../../src/reference/usualErrors";
 import { offeredTraverses, traverseFractions } from "../../src/reference/traverseFractions";
 import { rowOf } from "./allRows";
 

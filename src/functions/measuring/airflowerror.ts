@@ -1,5 +1,5 @@
 import { airflowError, PERCENT_LIMITS, READING_LIMITS } from "../../core/measuring/airflowError";
-import { usualErrors } from "../../reference/meterErrors";
+import { usualErrors } from "../../reference/usualErrors";
 import { NONE } from "../../reference/zeroWords";
 import { answerOf } from "../answer";
 import type { Formula, Guide } from "../guide";

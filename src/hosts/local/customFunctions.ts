@@ -25,7 +25,7 @@ export class CellError extends Error {
 export interface CustomFunctionsObject {
   readonly Error: typeof CellError;
   readonly ErrorCode: typeof errorCodes;
-  readonly runsBothFiles: true; // FUNCTION_SCRIPTS
+  readonly runsAllFiles: true; // FUNCTION_SCRIPTS
   readonly associate: (idOrMap: string | Record<string, CellFunction>, cellFunction?: CellFunction) => void;
 }
 
@@ -50,5 +50,5 @@ export function createCustomFunctions(warn: (message: string) => void): {
       Object.entries(idOrMap).forEach(([id, one]) => associateOne(id, one));
     }
   };
-  return { customFunctions: { Error: CellError, ErrorCode: errorCodes, runsBothFiles: true, associate }, functions };
+  return { customFunctions: { Error: CellError, ErrorCode: errorCodes, runsAllFiles: true, associate }, functions };
 }

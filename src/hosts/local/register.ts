@@ -28,7 +28,7 @@ export function registerAll(
   for (const metadata of file.functions) {
     const cellFunction = functions.get(metadata.id.toUpperCase());
     if (cellFunction === undefined)
-      throw new Error(`functions.json lists ${metadata.id}, which ${FUNCTION_SCRIPTS.join(" and ")} do not associate`);
+      throw new Error(`functions.json lists ${metadata.id}, which none of ${FUNCTION_SCRIPTS.join(", ")} associates`);
     const isError = (value: unknown): boolean => typeof value === "string" && engine.errorTypes.has(value);
     engine.addFunction(`${namespace}.${metadata.name}`, {
       description: metadata.description,

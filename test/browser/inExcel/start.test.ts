@@ -24,7 +24,7 @@ test("functions that come late: Excel is told that they are there when they are,
   expect(complaints).toEqual([]);
 });
 
-describe("the second file of the functions", () => {
+describe("a later file of the functions", () => {
   const ABOUT: CellCall = ["ABOUT"];
   const IS_ABOUT = { rows: expect.arrayContaining([expect.arrayContaining([packageJson.version])]) };
 
@@ -32,7 +32,7 @@ describe("the second file of the functions", () => {
     let release: () => void;
     const released = new Promise<void>((resolve) => (release = resolve));
     const { functionsReady, cells, complaints } = await open({
-      prepare: (context) => context.route("**/functionsLater.js?*", (route) => released.then(() => route.fallback())),
+      prepare: (context) => context.route("**/functionsTables.js?*", (route) => released.then(() => route.fallback())),
     });
     await functionsReady;
     const waiting = cells(ABOUT);
@@ -46,7 +46,7 @@ describe("the second file of the functions", () => {
     let isThere = false;
     const { functionsReady, cells, complaints } = await open({
       prepare: (context) =>
-        context.route("**/functionsLater.js?*", (route) => (isThere ? route.fallback() : route.abort())),
+        context.route("**/functionsTables.js?*", (route) => (isThere ? route.fallback() : route.abort())),
     });
     await functionsReady;
     const sentence = expect.stringMatching(/^the file of the add-in that holds ABOUT could not be loaded: enter/);

@@ -113,7 +113,7 @@ describe("registering cell functions with the grid", () => {
       registerAll({ addFunction: () => undefined, errorTypes: new Set() }, "DUCT", file(), new Map());
     expect(registerNothing).toThrow(Error);
     expect(registerNothing).toThrow(
-      "functions.json lists SPY, which functions.js and functionsLater.js do not associate",
+      "functions.json lists SPY, which none of functions.js, functionsLater.js, functionsTables.js associates",
     );
   });
 });
