@@ -7,12 +7,14 @@ const CustomFunctionsMetadataPlugin = require("custom-functions-metadata-plugin"
 const HtmlPlugin = require("html-webpack-plugin");
 const TerserPlugin = require("terser-webpack-plugin");
 const { require: requireTypeScript } = require("tsx/cjs/api");
+const { DefinePlugin } = require("webpack");
 
 const { finishMetadata } = requireTypeScript("./scripts/finishMetadata.ts", __filename);
 const { functionFiles, scriptOf } = requireTypeScript("./scripts/functionFiles.ts", __filename);
 const { BUILT_FOR } = requireTypeScript("./scripts/site/builtFor.ts", __filename);
 const { syntaxFault } = requireTypeScript("./scripts/syntax.ts", __filename);
 const { STYLES, usedStyles, wordsOfPage } = requireTypeScript("./scripts/usedStyles.ts", __filename);
+const { WORDS, wordsOfRows } = requireTypeScript("./scripts/wordsOfRows.ts", __filename);
 const vendorFiles = require("./src/hosts/local/vendorFiles.json");
 
 /** The generator cannot express all that functions.json needs; what is missing is added when it has written. */
@@ -118,9 +120,18 @@ const LATER = path.resolve("src/functions/later.ts");
 /** What brings tables and texts comes first in its file: what is alike packs best close together. */
 const FIRST = ["reference.ts", "cautions.ts", "about.ts"];
 
+const TELL_WORDS = path.resolve("src/functions/tables/tellWords.ts");
+/** Tables that functions.js computes by, without what only a table shows of them. */
+const WITHOUT_WORDS = [
+  ...["fittings", "hoods"].map((folder) => path.resolve("src/reference", folder)),
+  ...["gateConditions", "leakageClasses", "materials", "tradeSizes", "transport"].map(referenceFile),
+];
+/** Columns of tables, without what only a sheet shows of them. */
+const WITHOUT_LOOKS = ["readingColumns", "runColumns", "throttleColumns"].map(referenceFile);
+
 const filesIn = (script) => functionFiles.filter((file) => scriptOf(file) === script);
-const laterEntry = (script) => ({
-  import: oneEntry(filesIn(script).sort((one, other) => placeOf(one) - placeOf(other))),
+const laterEntry = (script, before = []) => ({
+  import: oneEntry([...before, ...filesIn(script).sort((one, other) => placeOf(one) - placeOf(other))]),
   dependOn: "functions",
 });
 
@@ -130,7 +141,7 @@ const functions = {
   entry: {
     functions: oneEntry(filesIn("functions.js"), comeLater("functionsLater.js", "functionsTables.js")),
     functionsLater: laterEntry("functionsLater.js"),
-    functionsTables: laterEntry("functionsTables.js"),
+    functionsTables: laterEntry("functionsTables.js", [TELL_WORDS]),
   },
   // they run on a page, in a worker and in Node alike
   output: { ...shared.output, globalObject: "globalThis", publicPath: "", chunkLoadingGlobal: PARTS },
@@ -138,10 +149,17 @@ const functions = {
     rules: [
       ...shared.module.rules,
       { resource: isLater, loader: path.resolve("scripts/associateLater.js"), options: { from: LATER } },
+      { include: WITHOUT_WORDS, loader: path.resolve("scripts/withoutProperties.js"), options: { names: WORDS } },
+      {
+        include: WITHOUT_LOOKS,
+        loader: path.resolve("scripts/withoutProperties.js"),
+        options: { names: ["width", "hint", "choices"] },
+      },
     ],
   },
   plugins: [
     new CustomFunctionsMetadataPlugin({ output: "functions.json", input: functionFiles }),
+    new DefinePlugin({ WORDS_OF_ROWS: JSON.stringify(wordsOfRows()) }),
     new FinishMetadataPlugin(),
     new OneVersionPlugin(),
   ],
@@ -199,6 +217,10 @@ function comeLater(...scripts) {
 
 function isLater(file) {
   return functionFiles.includes(file) && scriptOf(file) !== "functions.js";
+}
+
+function referenceFile(name) {
+  return path.resolve("src/reference", `${name}.ts`);
 }
 
 function placeIn(file) {

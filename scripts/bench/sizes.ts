@@ -33,7 +33,7 @@ export function sizes(dist: string): Row[] {
   const sum = (files: readonly string[]): number => files.reduce((total, file) => total + packed(dist, file), 0);
   const [first, ...later] = FUNCTION_SCRIPTS.filter((file) => existsSync(path.join(dist, file)));
   return [
-    kilobytes("functions.js, packed", packed(dist, first!), { atMost: 70 }),
+    kilobytes("functions.js, packed", packed(dist, first!), { atMost: 50 }),
     ...later.map((file) => kilobytes(`${file}, packed`, packed(dist, file))),
     kilobytes("scripts of the pane that load at first, packed", sum(scriptsOf(dist, "pane.html")), { atMost: 140 }),
     kilobytes(

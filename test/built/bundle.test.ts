@@ -2,7 +2,9 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { FUNCTION_SCRIPTS } from "../../src/hosts/functionsFile";
 import { unitOf } from "../../src/reference/quantities";
-import { cellFunctions, type Declared } from "../support/cellFunctions";
+import { referenceTables } from "../../src/reference";
+import "../support/customFunctions";
+import { cellFunctions, type Declared, exampleArguments } from "../support/cellFunctions";
 import { dist, HostError, loadBundle, readMetadata } from "./loadBundle";
 
 // Arguments of the released functions, those in brackets optional. People's sheets hold them, so a line never changes; a
@@ -120,6 +122,25 @@ describe("the functions in dist/ and functions.json", () => {
     for (const later of ["CALIBRATE", "REFERENCE"]) {
       expect(ids).not.toContain(later);
       expect(bundle.ids).toContain(later);
+    }
+  });
+
+  test("show in REFERENCE every row of every table with its words, as the source has them", () => {
+    for (const { name, rows } of referenceTables)
+      expect([name, (bundle.call("REFERENCE", [[name]]) as unknown[][]).slice(1)]).toEqual([
+        name,
+        rows.map((row) => row.map((cell) => cell ?? "")),
+      ]);
+  });
+
+  test("compute their examples as the source does, those of functions.js also alone: by nothing that was left out or comes later", () => {
+    const first = loadBundle((script, code) => (script === "functions.js" ? code : ""));
+    expect(first.ids).toEqual(expect.arrayContaining(["AREA", "BUDGET", "SOLVE", "LOSSCOEFFICIENT"]));
+    for (const declared of cellFunctions) {
+      const [{ name, call }, given] = [declared, exampleArguments(declared)];
+      const answer = [name, call(...given)];
+      expect([name, bundle.call(name, ...given)]).toEqual(answer);
+      if (first.ids.includes(name)) expect([name, first.call(name, ...given)]).toEqual(answer);
     }
   });
 

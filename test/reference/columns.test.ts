@@ -17,7 +17,8 @@ import {
   sureGainColumns,
   togetherColumns,
 } from "../../src/reference/answerColumns";
-import { headerIn, headerOfColumn, placeOfColumn, scenarioColumnsFor } from "../../src/reference/columnsOfAnswers";
+import { headerIn, headerOfColumn, placeOfColumn } from "../../src/reference/columnsOfAnswers";
+import { scenarioColumnsFor } from "../../src/reference/columnsOfScenarios";
 import {
   allColumns,
   leakColumns,

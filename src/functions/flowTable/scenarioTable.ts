@@ -1,7 +1,7 @@
 import { DomainError } from "../../core/errors";
 import { plain } from "../../core/naming/findNamed";
 import type { ScenarioKey } from "../../reference/answerColumns";
-import { scenarioColumnsFor } from "../../reference/columnsOfAnswers";
+import { scenarioColumnsFor } from "../../reference/columnsOfScenarios";
 import { sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import { blankRow, headerRow, inUnitOf, type Value } from "../answerRows";

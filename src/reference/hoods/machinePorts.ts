@@ -189,6 +189,6 @@ const ports: readonly Port[] = [
 
 /** Ports and hoods of woodworking machines: what the inside of the machine costs the air, in the port's own duct. */
 export const machinePorts: readonly LossFamily[] = ports.map(({ key, aliases, label, note, k, range, from }) => ({
-  ...singleEntry(key, aliases, label, note, from ?? estimate, k),
+  ...singleEntry({ key, aliases, label, note, k, from: from ?? estimate }),
   port: { low: range[0], high: range[1] },
 }));

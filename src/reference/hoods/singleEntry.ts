@@ -1,20 +1,15 @@
 import { alone } from "../points";
 import type { LossFamily, Provenance } from "../schema";
 
+interface SingleEntry extends Pick<LossFamily, "key" | "aliases" | "label" | "note"> {
+  readonly k: number;
+  readonly from: Provenance;
+}
+
 /** A hood entry of one coefficient, whatever its size and angle. */
-export const singleEntry = (
-  key: string,
-  aliases: readonly string[],
-  label: string,
-  note: string,
-  from: Provenance,
-  k: number,
-): LossFamily => ({
-  key,
-  aliases,
+export const singleEntry = ({ k, from, ...named }: SingleEntry): LossFamily => ({
+  ...named,
   kind: "hood",
-  label,
-  note,
   shape: null,
   angle: null,
   rule: "table",

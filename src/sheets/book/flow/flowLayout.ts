@@ -1,5 +1,5 @@
 import { type SolveKey, sureGainColumns, uncertaintyColumns } from "../../../reference/answerColumns";
-import { scenarioColumnsFor } from "../../../reference/columnsOfAnswers";
+import { scenarioColumnsFor } from "../../../reference/columnsOfScenarios";
 import { inputErrors } from "../../../reference/inputErrors";
 import { columnLetters, placeOf } from "../../address";
 import { FLOW_HEADER, FLOW_LAST, RUNS_HEADER, RUNS_LAST } from "../layout";

@@ -1,5 +1,6 @@
 import { scenarioColumns } from "../../../reference/answerColumns";
-import { headerOfColumn, scenarioColumnsFor } from "../../../reference/columnsOfAnswers";
+import { headerOfColumn } from "../../../reference/columnsOfAnswers";
+import { scenarioColumnsFor } from "../../../reference/columnsOfScenarios";
 import { cellAddress, columnLetters } from "../../address";
 import { formula, input, text } from "../../cells";
 import type { ChoiceList, SheetCell } from "../../workbook";
