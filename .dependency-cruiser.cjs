@@ -31,7 +31,7 @@ const packages = {
 };
 
 const functionEntries = functionFiles.map((file) => path.relative(__dirname, file).split(path.sep).join("/"));
-const entries = `^(${functionEntries.join("|").replaceAll(".", "[.]")}|src/(functions/(later|tables/tellWords)[.]ts|taskpane/main[.]tsx|hosts/[^/]+/main[.]ts))$`;
+const entries = `^(${functionEntries.join("|").replaceAll(".", "[.]")}|src/(functions/(later|tellNotes|tables/tellWords)[.]ts|taskpane/main[.]tsx|hosts/[^/]+/main[.]ts))$`;
 
 const roomRules = Object.entries(rooms).map(([room, mayImport]) => ({
   name: `${room}-imports-only-${mayImport.join("-") || "itself"}`,

@@ -120,7 +120,9 @@ const LATER = path.resolve("src/functions/later.ts");
 /** What brings tables and texts comes first in its file: what is alike packs best close together. */
 const FIRST = ["reference.ts", "cautions.ts", "about.ts"];
 
-const TELL_WORDS = path.resolve("src/functions/tables/tellWords.ts");
+const [TELL_NOTES, TELL_WORDS] = ["tellNotes.ts", "tables/tellWords.ts"].map((file) =>
+  path.resolve("src/functions", file),
+);
 /** Tables that functions.js computes by, without what only a table shows of them. */
 const WITHOUT_WORDS = [
   ...["fittings", "hoods"].map((folder) => path.resolve("src/reference", folder)),
@@ -130,8 +132,8 @@ const WITHOUT_WORDS = [
 const WITHOUT_LOOKS = ["readingColumns", "runColumns", "throttleColumns"].map(referenceFile);
 
 const filesIn = (script) => functionFiles.filter((file) => scriptOf(file) === script);
-const laterEntry = (script, before = []) => ({
-  import: oneEntry([...before, ...filesIn(script).sort((one, other) => placeOf(one) - placeOf(other))]),
+const laterEntry = (script, before) => ({
+  import: oneEntry([before, ...filesIn(script).sort((one, other) => placeOf(one) - placeOf(other))]),
   dependOn: "functions",
 });
 
@@ -140,8 +142,8 @@ const functions = {
   name: "functions",
   entry: {
     functions: oneEntry(filesIn("functions.js"), comeLater("functionsLater.js", "functionsTables.js")),
-    functionsLater: laterEntry("functionsLater.js"),
-    functionsTables: laterEntry("functionsTables.js", [TELL_WORDS]),
+    functionsLater: laterEntry("functionsLater.js", TELL_NOTES),
+    functionsTables: laterEntry("functionsTables.js", TELL_WORDS),
   },
   // they run on a page, in a worker and in Node alike
   output: { ...shared.output, globalObject: "globalThis", publicPath: "", chunkLoadingGlobal: PARTS },
@@ -149,12 +151,9 @@ const functions = {
     rules: [
       ...shared.module.rules,
       { resource: isLater, loader: path.resolve("scripts/associateLater.js"), options: { from: LATER } },
-      { include: WITHOUT_WORDS, loader: path.resolve("scripts/withoutProperties.js"), options: { names: WORDS } },
-      {
-        include: WITHOUT_LOOKS,
-        loader: path.resolve("scripts/withoutProperties.js"),
-        options: { names: ["width", "hint", "choices"] },
-      },
+      without(WORDS, WITHOUT_WORDS),
+      without(["width", "hint", "choices"], WITHOUT_LOOKS),
+      without(["laterNoteWords"], [referenceFile("noteWords")]),
     ],
   },
   plugins: [
@@ -217,6 +216,11 @@ function comeLater(...scripts) {
 
 function isLater(file) {
   return functionFiles.includes(file) && scriptOf(file) !== "functions.js";
+}
+
+/** Leaves properties of these names out of the rows of tables. */
+function without(names, tables) {
+  return { include: tables, loader: path.resolve("scripts/withoutProperties.js"), options: { names } };
 }
 
 function referenceFile(name) {

@@ -1,12 +1,12 @@
-// A loader of webpack for a table: it leaves out the properties of its rows that the options name. What the objects are made of stays where it
-// is, and each line its place.
+// A loader of webpack for a table: it leaves out the properties of its rows that the options name, and what is spread into them by such a name.
+// All else stays where it is, and each line its place.
 const ts = require("typescript");
 
 function withoutProperties(code, names) {
   const file = ts.createSourceFile("table.ts", code, ts.ScriptTarget.Latest);
   const left = [];
   const visit = (node) => {
-    if (ts.isObjectLiteralElement(node) && node.name !== undefined && names.includes(node.name.text)) left.push(node);
+    if (ts.isObjectLiteralElement(node) && names.includes((node.name ?? node.expression).text)) left.push(node);
     else ts.forEachChild(node, visit);
   };
   visit(file);

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { FUNCTION_SCRIPTS } from "../../src/hosts/functionsFile";
+import { laterNoteWords } from "../../src/reference/laterNoteWords";
 import { unitOf } from "../../src/reference/quantities";
 import { referenceTables } from "../../src/reference";
 import "../support/customFunctions";
@@ -131,6 +132,15 @@ describe("the functions in dist/ and functions.json", () => {
         name,
         rows.map((row) => row.map((cell) => cell ?? "")),
       ]);
+  });
+
+  test("say the notes that come with functionsLater.js in no other file", () => {
+    const said = (script: string): string[] => {
+      const code = readFileSync(path.join(dist, script), "utf8");
+      return Object.keys(laterNoteWords).filter((key) => code.includes(`"${key}"`)); // as a function asks for it
+    };
+    expect(said("functionsLater.js")).toEqual(expect.arrayContaining(["bleed", "sizesBest", "agrees"]));
+    expect([...said("functions.js"), ...said("functionsTables.js")]).toEqual([]);
   });
 
   test("compute their examples as the source does, those of functions.js also alone: by nothing that was left out or comes later", () => {

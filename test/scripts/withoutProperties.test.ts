@@ -16,7 +16,7 @@ export const rows: readonly Row[] = [
       "of { two }, note: ",
     points: [{ at: 2, source: "b" }],
   },
-  { note: "only" },
+  { note: "only", ...source },
 ];
 `;
 
