@@ -11,7 +11,7 @@ import { joinNotes, sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import { answerRow, blankRow, headerRow, type Value } from "../answerRows";
 import { runFlows } from "../flowTable/runFlows";
-import { COVERAGE, inWords, leakInWords } from "../uncertaintyTable/uncertaintyTable";
+import { COVERAGE, inWords, leakInWords, timesOrOver } from "../uncertaintyTable/uncertaintyTable";
 import type { Calibration } from "./calibration";
 import { wordsOf } from "./inputRows";
 
@@ -68,7 +68,7 @@ export function calibratedUncertainty(calibration: Calibration, units: UnitSyste
   table.runs.forEach((entry, index) => {
     const flow = itemAt(flows, index);
     const isAfter = entry.run.side === "discharge";
-    const isLeak = flow.leak > 0 && !flow.fed;
+    const isLeak = !isAfter && flow.airflow > 0 && !flow.fed;
     const airflow = isAfter
       ? spread(flow.airflow, (one) => one.fanAirflow)
       : spread(flow.airflow, (one) => one.airflow[index]!);
@@ -76,7 +76,7 @@ export function calibratedUncertainty(calibration: Calibration, units: UnitSyste
     const pressure = itemAt(solution.suction, index) + velocityPressure(Math.abs(flow.velocity), fan.density);
     const suction = isAfter || flow.beyondShut ? null : spread(pressure, (one) => one.staticSuction[index]!);
     const leak = isAfter || flow.leak === 0 ? null : spread(flow.leak, (one) => one.leak[index]!);
-    const factor = leak === null ? null : Math.exp((COVERAGE * leak.deviation) / flow.leak);
+    const factor = leak === null ? null : timesOrOver(flow.leak, leak);
     rows[entry.row] = answerRow(
       uncertaintyColumns,
       {
@@ -90,7 +90,7 @@ export function calibratedUncertainty(calibration: Calibration, units: UnitSyste
         leak: isAfter ? null : flow.leak,
         leakFactor: factor,
         ...mostly(airflow.slopes, airflow.deviation),
-        inWords: isLeak ? leakInWords(flow.leak, factor!, units) : inWords(flow.airflow, error, units),
+        inWords: isLeak ? leakInWords(flow.airflow, airflow, units) : inWords(flow.airflow, error, units),
       } satisfies Partial<Record<UncertaintyKey, Value | null>>,
       units,
     );
@@ -110,7 +110,7 @@ export function calibratedUncertainty(calibration: Calibration, units: UnitSyste
       staticSuction: solution.fanPressure,
       suctionError: COVERAGE * pressure.deviation,
       leak: total,
-      leakFactor: total === 0 ? null : Math.exp((COVERAGE * leaks.deviation) / total),
+      leakFactor: total === 0 ? null : timesOrOver(total, leaks),
       ...mostly(airflow.slopes, airflow.deviation),
       inWords: inWords(solution.fanAirflow, COVERAGE * airflow.deviation, units),
       beside: joinNotes([

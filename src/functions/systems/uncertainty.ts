@@ -47,7 +47,7 @@ export const formula: Formula = {
   tex: ["u(y)^2 = \\sum_i \\left(\\frac{\\partial y}{\\partial x_i}\\right)^2 u(x_i)^2, \\qquad \\pm = 2\\,u(y)"],
   letters: {
     y: "an answer of SOLVE",
-    x_i: "logarithm of the factor by which an input is off: the fan's pressure and speed, friction of pipe and hose, each run's fittings, entry, device, leak and diameter",
+    x_i: "logarithm of the factor by which an input is off: the fan's pressure and speed, friction of pipe and hose, each run's fittings, what its junction costs it, its entry, device, leak and diameter",
     u: "standard deviation",
   },
 };

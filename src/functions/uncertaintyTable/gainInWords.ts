@@ -3,17 +3,14 @@ import type { Spread } from "../../core/network/derivative/spread";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import { SEALED } from "../flowTable/changes";
 import type { Gain } from "../flowTable/oneChange";
-import { COVERAGE } from "./uncertaintyTable";
+import { COVERAGE, timesOrOver } from "./uncertaintyTable";
 
 /** Of a sealed leak's variance leaks make more than this where its gain is told as times or over. */
 const MOSTLY_LEAKS = 0.5;
 
 /** By how much a gain is times or over where it is told so: a sealed leak's is as unsure as the leak, and a ± would reach below nothing. Else null. */
-export const gainFactor = (
-  { words, gained }: Gain,
-  { deviation, byLeaks }: Pick<Spread, "deviation" | "byLeaks">,
-): number | null =>
-  words === SEALED && gained > 0 && byLeaks > MOSTLY_LEAKS ? Math.exp((COVERAGE * deviation) / gained) : null;
+export const gainFactor = ({ words, gained }: Gain, spread: Pick<Spread, "deviation" | "byLeaks">): number | null =>
+  words === SEALED && gained > 0 && spread.byLeaks > MOSTLY_LEAKS ? timesOrOver(gained, spread) : null;
 
 /** What a change gives, without its unit: "+66 ± 8"; of a sealed leak "+0.8 to +30". */
 export function gainInWords(gain: Gain, spread: Pick<Spread, "deviation" | "byLeaks">, system: UnitSystem): string {

@@ -51,12 +51,12 @@ export function uncertaintyTable(runs: RunsTable, fan: Fan, errors: Deviations, 
     const flow = itemAt(flows, index);
     const isAfter = entry.run.side === "discharge";
     const area = sectionArea(entry.run.diameter, null);
-    const isLeak = flow.leak > 0 && !flow.fed; // nothing else flows there
-    const airflow = isLeak ? onlyLeak(uncertain, index, flow.leak) : told(isAfter ? FAN_AIRFLOW : airflowOf(index));
+    const isLeak = !isAfter && flow.airflow > 0 && !flow.fed; // all its air comes from leaks, its own and those before it
+    const airflow = isLeak ? onlyLeaks(uncertain, index, flow.airflow) : told(isAfter ? FAN_AIRFLOW : airflowOf(index));
     const velocity = isLeak ? airflow.error / area : told(velocityOf(index)).error;
     const suction = isAfter || flow.beyondShut ? null : told(suctionOf(index));
     const leak = isAfter || flow.leak === 0 ? null : spreadOf(uncertain, (one) => one.leak[index]!);
-    const factor = leak === null ? null : Math.exp((COVERAGE * leak.deviation) / flow.leak);
+    const factor = leak === null ? null : timesOrOver(flow.leak, leak);
     const pressure = itemAt(solved.solution.suction, index) + velocityPressure(Math.abs(flow.velocity), fan.density);
     rows[entry.row] = row(
       {
@@ -70,7 +70,9 @@ export function uncertaintyTable(runs: RunsTable, fan: Fan, errors: Deviations, 
         leak: isAfter ? null : flow.leak,
         leakFactor: factor,
         ...mostly(airflow.spread, words),
-        inWords: isLeak ? leakInWords(flow.leak, factor!, system) : inWords(flow.airflow, airflow.error, system),
+        inWords: isLeak
+          ? leakInWords(flow.airflow, airflow.spread, system)
+          : inWords(flow.airflow, airflow.error, system),
       },
       system,
     );
@@ -119,11 +121,16 @@ function tell(system: System, solution: Solution, uncertain: readonly Uncertain[
   };
 }
 
-/** Of what is a leak alone: half of the range from its value over the factor to its value times the factor. */
-function onlyLeak(uncertain: readonly Uncertain[], run: number, leak: number): ReturnType<Tell> {
-  const spread = spreadOf(uncertain, (one) => one.leak[run]!);
-  return { spread, error: leak * Math.sinh((COVERAGE * spread.deviation) / leak), lost: 0 };
+/** Of what is leaks alone: half of the range from its value over the factor to its value times the factor. */
+function onlyLeaks(uncertain: readonly Uncertain[], run: number, airflow: number): ReturnType<Tell> {
+  const spread = spreadOf(uncertain, airflowOf(run));
+  const factor = timesOrOver(airflow, spread);
+  return { spread, error: (airflow * (factor - 1 / factor)) / 2, lost: 0 };
 }
+
+/** The factor by which what is never below nothing is told. */
+export const timesOrOver = (value: number, { deviation }: Pick<Spread, "deviation">): number =>
+  Math.exp((COVERAGE * deviation) / value);
 
 const airflowOf =
   (run: number): Answer =>
@@ -160,7 +167,7 @@ function fanRow(
       staticSuction: solution.fanPressure,
       suctionError: pressure.error,
       leak: leaks,
-      leakFactor: leaks === 0 ? null : Math.exp((COVERAGE * leak.deviation) / leaks),
+      leakFactor: leaks === 0 ? null : timesOrOver(leaks, leak),
       ...mostly(airflow.spread, words),
       inWords: inWords(solution.fanAirflow, airflow.error, system),
       beside: joinNotes([
@@ -185,7 +192,7 @@ export function inWords(airflow: number, error: number, system: UnitSystem): str
 }
 
 /** 15 cfm, times or over 6. */
-export function leakInWords(leak: number, factor: number, system: UnitSystem): string {
+export function leakInWords(leak: number, spread: Pick<Spread, "deviation">, system: UnitSystem): string {
   const unit = unitOf("airflow", system);
-  return `${Number(fromSI(leak, unit).toPrecision(2))} ${unit.label}, times or over ${Number(factor.toPrecision(2))}`;
+  return `${Number(fromSI(leak, unit).toPrecision(2))} ${unit.label}, times or over ${Number(timesOrOver(leak, spread).toPrecision(2))}`;
 }

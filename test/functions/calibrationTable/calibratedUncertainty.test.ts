@@ -41,6 +41,19 @@ describe("CALIBRATEDUNCERTAINTY", () => {
     }
   });
 
+  // By hand, with nothing read: 2 ln 2.5 of each leak, the duct's own and the gate's before it, added as squares.
+  test("a run that carries its own leak and those before it is told by all of them", () => {
+    const runs = [...RUNS.map((run) => (run.Run === "lathe" ? { ...run, To: "idle" } : run)), { Run: "idle", To: "main", Diameter: 125, Length: 2, Leak: 3 }]; // prettier-ignore
+    const errors = ["fan pressure", "fan speed", "hose", "pipe", "fittings", "entry", "device", "diameter", "model"].map((what) => [what, "none"]); // prettier-ignore
+    const nothing = table([{ Open: null, At: null, Velocity: null }]);
+    const { idle, lathe } = byName(AFTER(table(runs), CURVE, nothing, "saw", errors, null, "SI"));
+    const [own, before] = [Number(idle!.Leak), Number(lathe!.Leak)];
+    const spread = (2 * Math.log(2.5) * Math.hypot(own, before)) / (own + before);
+    const [, value, factor] = /^([\d.]+) m³\/h, times or over ([\d.]+)$/.exec(String(idle!["Airflow in words"]))!;
+    expect(relative(Number(value), own + before)).toBeLessThan(0.05); // two digits
+    expect(relative(Number(factor), Math.exp(spread))).toBeLessThan(0.06); // two digits, and the suction minds the leaks a little
+  });
+
   test("has what SOLVE says of the calibrated ducts and fan, and each reading narrows it", () => {
     const given = [table(RUNS), CURVE, table(READINGS), null, null, "SI"];
     const solved = byName(SOLVE(RUNS_OF(...given), CURVE_OF(...given), "saw; planer", null, "SI"));

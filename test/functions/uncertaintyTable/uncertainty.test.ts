@@ -126,6 +126,26 @@ describe("UNCERTAINTY against 10,000 draws through SOLVE", () => {
     expect(told.lathe!["Airflow in words"]).toMatch(/^\d\.\d m³\/h, times or over 6\.\d$/);
   });
 
+  // By hand: the suction hardly minds so small leaks, so u(Q)^2 = (ln 2.5)^2 (Q1^2 + Q2^2) where Q = Q1 + Q2, the duct's own leak and
+  // the gate's before it; 1 % for what the suction does mind.
+  test("a run that carries its own leak and those before it is told by all of them", () => {
+    const runs = RUNS.map((run) => (run.Run === "lathe" ? { ...run, To: "idle" } : run));
+    const idle: Row = { Run: "idle", To: "main", Diameter: 125, Length: 2, Leak: 3 };
+    const errors = Object.keys(ERRORS).map((what) => [what, what === "leak" ? 2.5 : "none"]);
+    const answer = byName(call(table([...runs, idle]), CURVE, null, errors, null, "SI"));
+    const [own, before] = [number(answer.idle!.Leak), number(answer.lathe!.Leak)];
+    const flow = own + before;
+    const spread = (2 * Math.log(2.5) * Math.hypot(own, before)) / flow;
+    expect(relative(number(answer.idle!.Airflow), flow)).toBeLessThan(1e-9);
+    expect(relative(number(answer.idle!["Airflow, ±"]), flow * Math.sinh(spread))).toBeLessThan(0.01);
+    expect(answer.idle!["Airflow mostly unsure by"]).toBe("leak of lathe");
+    const [, value, factor] = /^([\d.]+) m³\/h, times or over ([\d.]+)$/.exec(
+      String(answer.idle!["Airflow in words"]),
+    )!;
+    expect(relative(Number(value), flow)).toBeLessThan(0.05); // two digits
+    expect(relative(Number(factor), Math.exp(spread))).toBeLessThan(0.05);
+  });
+
   test("a run that carries nothing but its leak does not go straight: half of the range of the draws", () => {
     const flows = draws.flow.get("lathe")!;
     const half = (quantile(flows, 0.975) - quantile(flows, 0.025)) / 2;
