@@ -3,11 +3,12 @@ import type { Quantity } from "./quantities";
 /**
  * Beyond these an answer is mostly a slip of units: it is told of, never refused. House judgement, common practice without a
  * source: dust is carried at 15 to 30 m/s, and a meter of the trade reads to 60; half an atmosphere of pressure is more than any
- * fan makes; at 100 m/s a pipe of 50 mm costs about 2400 Pa/m (f 0.02: 0.02/0.05 x 1.2 x 100²/2), and a duct of 0.8 m passes 50 m³/s.
+ * fan makes; a straight run of more than 100 m is longer than the shop; at 100 m/s a pipe of 50 mm costs about 2400 Pa/m (f 0.02: 0.02/0.05 x 1.2 x 100²/2), and a duct of 0.8 m passes 50 m³/s.
  */
 export const PLAUSIBLE = {
   velocity: 100, // m/s
   pressure: 50_000, // Pa
   lossPerLength: 5000, // Pa/m
   airflow: 50, // m³/s
+  length: 100, // m
 } as const satisfies Partial<Record<Quantity, number>>;

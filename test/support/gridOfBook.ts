@@ -25,6 +25,7 @@ export interface Shows {
   readonly cut: (sheet: string, range: string, to: string) => void;
   readonly copy: (sheet: string, range: string, to: string) => void;
   readonly sort: (sheet: string, range: string, by: string, direction: "asc" | "desc") => void; // by its letters
+  readonly duplicate: (sheet: string, name: string) => void;
   readonly undo: () => void;
   readonly calculated: (workbook: Workbook) => Calculated; // with what was typed since in the description
   readonly errors: () => string[]; // every cell that shows an error, as "Leaks!B7: #VALUE! ..."
@@ -201,6 +202,7 @@ export function gridOfBook(workbook: Workbook): Shows {
         sortOptions: { sortHeaders: true },
       });
     },
+    duplicate: (sheet, name) => order("DUPLICATE_SHEET", { sheetId: idOf(sheet), sheetIdTo: name, sheetNameTo: name }),
     undo: () => void order("REQUEST_UNDO"),
     calculated: (described) => shownWith(model, described),
     errors: () =>

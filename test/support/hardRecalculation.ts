@@ -4,6 +4,7 @@ import os from "node:os";
 import path from "node:path";
 import { writeXlsx } from "hucre/xlsx";
 import { cellAddress, placeOf } from "../../src/sheets/address";
+import { toStored } from "../../src/hosts/file/storedFormula";
 import type { Workbook } from "../../src/sheets/workbook";
 import type { EngineValues } from "./engine";
 
@@ -54,7 +55,7 @@ async function bytesOf({ sheets, names }: Workbook): Promise<Uint8Array> {
       cells: new Map(
         cells.map((cell) => {
           const { column, row } = placeOf(cell.at);
-          const content = "formula" in cell ? { formula: cell.formula.slice(1) } : { value: cell.value };
+          const content = "formula" in cell ? { formula: toStored(cell.formula) } : { value: cell.value };
           return [`${row - 1},${column - 1}`, content];
         }),
       ),

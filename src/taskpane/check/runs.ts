@@ -12,6 +12,7 @@ export interface BookRun {
   readonly name: string;
   readonly to: string;
   readonly diameter: number | null; // [m]
+  readonly pipe: number; // [m]
   readonly hose: number; // [m]
   readonly airflow: number; // [m3/s] wanted
   readonly hood: string; // as typed
@@ -64,6 +65,7 @@ function runIn(
     name,
     to,
     diameter: inSI("Diameter"),
+    pipe: inSI("Length") ?? 0,
     hose: hoseOf(text("Flex"), system),
     airflow: inSI("Airflow") ?? 0,
     hood: text("Hood"),

@@ -293,6 +293,28 @@ describe("answers that no workshop's ducts can have", () => {
   });
 });
 
+describe("a run longer than any shop", () => {
+  const far = (rows: SheetOfTest["rows"]) =>
+    findingsIn(seenOf({ Runs: { rows } })).filter(({ rule }) => rule === "Far out");
+
+  // 2,500 is what whoever writes decimals with a comma types for two and a half; 100 m are 328.08 ft
+  test.each(["Flex (ft)", "Length (ft)"])("is told at its %s, with the comma that it mostly comes from", (header) => {
+    const rows = runsWith("saw", "Flex", 2500).map((row) => row.map((cell) => (cell === "Flex (ft)" ? header : cell)));
+    expect(far(rows)).toEqual([
+      expect.objectContaining({
+        what: "saw: 2,500 ft is far above the 328 ft of any workshop.",
+        why: expect.stringContaining("type 2.5, not 2,500"),
+        sheet: "Runs",
+        at: "E2",
+      }),
+    ]);
+  });
+
+  test("is none where a long main runs round the shop", () => {
+    expect(far(runsWith("saw", "Flex", 300))).toEqual([]);
+  });
+});
+
 test("notes of BUDGET and SOLVE are listed once, at their cell, without what other rules say", () => {
   const rows = [
     ["Run", "Airflow (cfm)", "Velocity (fpm)", "Path loss to fan (in.w.g.)", "Note"],

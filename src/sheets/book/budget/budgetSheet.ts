@@ -21,6 +21,7 @@ import {
   ofFan,
   onceRuns,
 } from "../parts/answerReferences";
+import { heldAsText } from "../parts/duplicated";
 import { countOfNote, saysNote, SETTLES } from "../parts/notes";
 import { numberOfRun, plainName, sumOfRuns } from "../parts/byName";
 import { printing } from "../parts/printing";
@@ -112,6 +113,7 @@ export const budgetSheet: SheetOf<null> = (frame) => {
       ).flat(),
       ...runs.cells,
       ...joins.cells,
+      ...heldAsText(BUDGET_NAMES, runsTable(frame), frame.sheet("runs")),
       ...stockList(frame),
       ...howSure(frame),
     ],

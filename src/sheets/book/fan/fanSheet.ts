@@ -26,7 +26,7 @@ import {
 import { fanChart, pictureCells } from "./fanPicture";
 import { ownCurve } from "./ownCurve";
 import { ownFanChart, ownPictureCells } from "./ownPicture";
-import { curveTrouble, staticCurve } from "./staticCurve";
+import { curveTrouble, isDuplicateFan, staticCurve } from "./staticCurve";
 import { ventedHeat } from "./ventedHeat";
 
 const CURVE_NOTE =
@@ -117,7 +117,8 @@ export const fanSheet: SheetOf<FanContents> = (frame, contents) => ({
 });
 
 function whereItWorks(frame: Frame): SheetCell[] {
-  const flow = (key: SolveKey): string => fromAnswer(FLOW_ANSWER, ofFan(FLOW_ANSWER, key, frame), frame);
+  const flow = (key: SolveKey): string =>
+    `=IF(${isDuplicateFan(frame)},"see A7",${fromAnswer(FLOW_ANSWER, ofFan(FLOW_ANSWER, key, frame), frame).slice(1)})`;
   const asked = (key: BudgetKey): string => fromAnswer(BUDGET_ANSWER, ofFan(BUDGET_ANSWER, key, frame), frame);
   const airflow = { format: formatOf(frame, "airflow"), unit: unitOnly(frame, "airflow") };
   const pressure = { format: formatOf(frame, "pressure"), unit: unitOnly(frame, "pressure") };

@@ -3,7 +3,9 @@ import { formula } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { CURVE_HEADER, CURVE_LAST, CURVE_USED } from "../layout";
+import { NAMES } from "../flow/flowLayout";
 import { thisRow } from "../parts/block";
+import { duplicated, heldAt, isDuplicate } from "../parts/duplicated";
 import { bySystem, formatOf, headingIn } from "../parts/units";
 import { answerCell, answerColumn } from "../parts/answerReferences";
 import { KIND_CELL, KINDS, OUTLET_CELL, OWN, OWN_ANSWER, PRINTED, THROTTLES, USED, USED_CELL } from "./fanLayout";
@@ -108,6 +110,13 @@ function unreadPoint(): string {
   return firstRow(`ISNUMBER(${typed})*(1-ISNUMBER(${taken}))`, typed!);
 }
 
+/** Whether this sheet is a duplicate with another curve than the one that Flow reads. */
+export const isDuplicateFan = (frame: Frame): string =>
+  isDuplicate(
+    `$${CURVE_USED.airflow}$${CURVE_HEADER}:$${CURVE_USED.pressure}$${CURVE_LAST}`,
+    frame.ref("flow", heldAt(NAMES)),
+  );
+
 /**
  * A sentence where a word is none of those to choose from, which a pasted one may be, or a row of the curve no point or not read; where all sheets are told
  * to take what was read, and that makes no curve; and where the conversion lacks its outlet, or gives what no fan has. So short that it ends before the picture.
@@ -128,5 +137,6 @@ export function curveTrouble(frame: Frame): string {
   const unread = `"Look: row "&${unreadPoint()}&" is not read: copy ${CURVE_USED.airflow} to ${PRINTED.pressure} into it."`;
   const words = `IF(NOT(${isOneOf(KIND_CELL, KINDS)}),${kind},IF(NOT(${isOneOf(USED_CELL, Object.values(USED))}),${choice},""))`;
   const typed = `IF(${words}<>"",${words},IFERROR(IF(${wrongPoint()}>0,${point},IF(${unreadPoint()}>0,${unread},"")),"Look: an error stands in the curve."))`;
-  return `=IF(${typed}<>"",${typed},IF(AND(${isAsRead},COUNT(${own})<2),${none},IF(${isTotal},IF(${outletKnown},IF(COUNTIF(${used},"<0")>0,${negative},${asRead}),${missing}),${asRead})))`;
+  const notRead = `"${duplicated("this curve")}"`;
+  return `=IF(${isDuplicateFan(frame)},${notRead},IF(${typed}<>"",${typed},IF(AND(${isAsRead},COUNT(${own})<2),${none},IF(${isTotal},IF(${outletKnown},IF(COUNTIF(${used},"<0")>0,${negative},${asRead}),${missing}),${asRead}))))`;
 }

@@ -3,9 +3,10 @@ import { type MarkedNote, markOf } from "../../../reference/notes";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
-import { BUDGET_WRONG_CELL, FLOW_HEADER, FLOW_LAST, FLOW_SAYS_CELL } from "../layout";
+import { BUDGET_WRONG_CELL, fanCurve, FLOW_HEADER, FLOW_LAST, FLOW_SAYS_CELL } from "../layout";
 import { answerColumn, FLOW_ANSWER, fromAnswer, isWhole, ofFan, torn } from "../parts/answerReferences";
 import { cautionLine } from "../parts/cautionLine";
+import { heldAsText } from "../parts/duplicated";
 import { LOOK } from "../parts/look";
 import { countOfNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
@@ -87,6 +88,7 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
       ...flowUncertainty(frame),
       ...runs.cells,
       ...joins.cells,
+      ...heldAsText(NAMES, fanCurve(frame), frame.sheet("fan")),
       ...scenarios(frame, contents),
       ...gains(frame),
     ],

@@ -2,11 +2,14 @@ import { DEFAULT_DUST } from "../../../reference/transport";
 import { columnLetters } from "../../address";
 import { shownColumns } from "../../../reference/columnsOfRuns";
 import type { ShownRunColumn } from "../../../reference/runColumns";
+import { formula } from "../../cells";
+import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import {
   BUDGET_BESIDE,
   BUDGET_HEADER,
   BUDGET_LAST,
+  BUDGET_NAMES,
   BUDGET_WRONG_CELL,
   RUNS_COLUMN,
   RUNS_HEADER,
@@ -16,6 +19,7 @@ import {
 } from "../layout";
 import { answerLetters, BUDGET_ANSWER } from "../parts/answerReferences";
 import { plainName } from "../parts/byName";
+import { duplicated, heldAt, isDuplicate } from "../parts/duplicated";
 import { LOOK } from "../parts/look";
 
 /** The checks of column A, and a sentence where the sheets leave something out of sight. */
@@ -25,6 +29,22 @@ export const ofThisRow = (column: ShownRunColumn): string => `INDEX(${runsColumn
 
 /** The place of that row in the table, from 1 for the header. */
 const THIS_PLACE = `ROW()-ROW($${columnLetters(RUNS_COLUMN)}$${RUNS_HEADER})+1`;
+
+/** The cell that says so where this sheet is a duplicate with another table. */
+const DUPLICATE = "$A$2";
+
+export const duplicateSaid = (frame: Frame): SheetCell => {
+  const held = frame.ref("budget", heldAt(BUDGET_NAMES));
+  return formula(
+    DUPLICATE.replaceAll("$", ""),
+    `=IF(${isDuplicate(runsRange(RUNS_LAST), held)},"${LOOK} a duplicate, not read","")`,
+    "total",
+  );
+};
+
+/** A total that another sheet works out, where that sheet reads this table. */
+export const unlessDuplicate = (code: string, says: string): string =>
+  `=IF(${DUPLICATE}="",${code.slice(1)},"see ${says}")`;
 
 /** What the sheet Budget says of the run that it found in this row by its name. The same formula in every row. */
 export function check(frame: Frame): string {
@@ -38,7 +58,8 @@ export function check(frame: Frame): string {
   const otherwise = `IF(ISERROR(${first}),${see},"not on ${frame.sheet("budget")}")`;
   // a row without a name is wrong where its other cells are filled; numbers alone are passed over, as totals are
   const unnamed = `IF(COUNT(${ofThisRow("Airflow")},${ofThisRow("Length")})>0,"no name: not counted","")`;
-  return `=IFERROR(IF(TRIM(${run})="",IFERROR(${words},${unnamed}),IFERROR(${words},${otherwise})),IFERROR(${words},"not in the table"))`; // an error for a name has its line by its row
+  const unread = `IF(${DUPLICATE}<>"",IF(TRIM(${run})="","","not read"),`;
+  return `=IFERROR(${unread}IF(TRIM(${run})="",IFERROR(${words},${unnamed}),IFERROR(${words},${otherwise}))),IFERROR(${words},"not in the table"))`; // an error for a name has its line by its row
 }
 
 const BELOW = 200; // rows in which somebody may go on typing below the table
@@ -64,7 +85,8 @@ export function leftOut(frame: Frame, usual: string): string {
     told(`(COUNTA(${wide})-COUNTA(${run}))`, "runs stand below the table, where no sheet reads them. Move them up."),
     `IF(${lowest}>${most},"${LOOK} the table reaches lower than its first ${most} rows, and the other sheets read no further. Delete blank rows. ","")`,
   ].join("&");
-  return `=IFERROR(IF(${words}="","${usual}",${words}),"${usual}")`;
+  const unread = `"${duplicated("this table")} What ${frame.sheet("budget")} and all others say is of the first one: type there."`;
+  return `=IF(${DUPLICATE}<>"",${unread},IFERROR(IF(${words}="","${usual}",${words}),"${usual}"))`;
 }
 
 /** Dust fills itself, Leak is how two other headings begin, and no sheet's numbers rest on what a clean device loses. */

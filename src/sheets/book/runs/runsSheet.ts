@@ -12,7 +12,7 @@ import { countOfNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
 import { totals } from "../parts/totals";
 import { formatOf, headingIn, unitOnly } from "../parts/units";
-import { check, leftOut, lostHeadings, ofThisRow } from "./checks";
+import { check, duplicateSaid, leftOut, lostHeadings, ofThisRow, unlessDuplicate } from "./checks";
 import type { RunsContents } from "./runsContents";
 import { runsLists } from "./runsLists";
 
@@ -27,6 +27,7 @@ export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
   frozen: { rows: RUNS_HEADER, columns: 2 },
   cells: [
     text("A1", "Runs: your ducts", "title"),
+    duplicateSaid(frame),
     text("C1", "One row for each duct between two junctions. Select a cell to read what it takes."),
     text("C2", tryIt ?? "Any order will do: hoods, the mains that they join, and the run that joins the fan."),
     formula(
@@ -50,6 +51,7 @@ export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
   lists: runsLists(),
   flags: [
     { range: `A${RUNS_FIRST}:A${RUNS_LAST}`, containsText: SETTLES, style: "flag" },
+    { range: "A2", containsText: LOOK, style: "flag" },
     { range: SAID, containsText: LOOK, style: "flag" },
     { range: LOST, containsText: LOOK, style: "flag" },
   ],
@@ -66,7 +68,7 @@ function plasticPipe(frame: Frame): string {
 
 /** What the sheet Budget says of all runs together, seen while one types. */
 function overview(frame: Frame): SheetCell[] {
-  const read = (code: string): string => fromAnswer(BUDGET_ANSWER, code, frame, SAID); // "see Budget C3" is wider than its cell
+  const read = (code: string): string => unlessDuplicate(fromAnswer(BUDGET_ANSWER, code, frame, SAID), SAID); // "see Budget C3" is wider than its cell
   return [
     ...totals("C5", 3, [
       {

@@ -6,6 +6,7 @@ import { filledAddresses } from "../../../sheets/rectangle";
 import type { BookAnswer } from "../answersIn";
 import { type CheckRule, type Finding, practice } from "../finding";
 import { inGroups } from "../inGroups";
+import type { BookRuns } from "../runs";
 import { wholeCallsIn } from "../named/callsIn";
 
 type Plausible = keyof typeof PLAUSIBLE;
@@ -31,8 +32,15 @@ const ANSWERS: Readonly<Record<string, readonly [Plausible, number]>> = {
 const WHY =
   "Mostly a slip of units: look at the units argument, and whether a diameter stands in inches or millimetres, an airflow in cfm or m³/h.";
 
+const LENGTH_WHY =
+  "Mostly a comma that was meant as a decimal one, which the sheet takes for thousands (type 2.5, not 2,500), or a length in millimetres: it goes into a cell in m or ft.";
+
 /** Answers that no workshop's ducts can have. They compute all the same. */
-export const farOut: CheckRule = ({ book, answers }) => [...ofCalls(book), ...ofRuns(answers)];
+export const farOut: CheckRule = ({ book, answers, runs }) => [
+  ...ofCalls(book),
+  ...ofRuns(answers),
+  ...ofLengths(runs),
+];
 
 function ofCalls(book: Calculated): Finding[] {
   return wholeCallsIn(book).flatMap(({ sheet, at, name, args }) => {
@@ -55,6 +63,23 @@ const ofRuns = (answers: readonly BookAnswer[]): Finding[] =>
       row.velocity === null || row.velocity <= PLAUSIBLE.velocity
         ? []
         : [finding(row.run, sheet, row.at("velocity"), row.velocity, "velocity", system)],
+    ),
+  );
+
+/** What was typed as 2,500 for two and a half stands as 2500, where a comma sets thousands apart; the cell shows no more than that. */
+const ofLengths = (tables: readonly BookRuns[]): Finding[] =>
+  tables.flatMap(({ sheet, system, runs }) =>
+    runs.flatMap(({ name, pipe, hose, at }) =>
+      (
+        [
+          ["Length", pipe],
+          ["Flex", hose],
+        ] as const
+      ).flatMap(([column, length]) =>
+        length <= PLAUSIBLE.length
+          ? []
+          : [{ ...finding(name, sheet, at(column), length, "length", system), why: LENGTH_WHY }],
+      ),
     ),
   );
 
