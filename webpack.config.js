@@ -207,11 +207,11 @@ function oneEntry(files, also = "") {
 
 /** The words that hand the functions of later files to the host; a function's file is named for it. */
 function comeLater(...scripts) {
-  const calls = scripts.map((script) => {
-    const ids = filesIn(script).map((file) => path.basename(file, ".ts").toUpperCase());
-    return `comeLater(${JSON.stringify(`${script}?${PARTS}`)},${JSON.stringify(ids)});`;
-  });
-  return `import { comeLater } from ${placeIn(LATER)};${calls.join("")}`;
+  const files = scripts.map((script) => [
+    `${script}?${PARTS}`,
+    filesIn(script).map((file) => path.basename(file, ".ts").toUpperCase()),
+  ]);
+  return `import { comeLater } from ${placeIn(LATER)};comeLater(...${JSON.stringify(files)});`;
 }
 
 function isLater(file) {

@@ -27,14 +27,26 @@ const laterFunctions = {
 };
 export { laterFunctions as CustomFunctions };
 
-/** Hands the functions of a later file to Excel, and fetches it right away, so that hardly a cell will wait. */
-export function comeLater(address: string, ids: readonly string[]): void {
+/**
+ * Hands the functions of the later files to Excel, and fetches the files right away, so that hardly a cell will wait: one behind the other, so
+ * that the first of them does not share the line, but at once where a cell asks.
+ */
+export function comeLater(...files: readonly (readonly [address: string, ids: readonly string[]])[]): void {
   if (hostOfPage().runsAllFiles === true) return;
+  void inTurn(files.map(([address, ids]) => handOver(address, ids)));
+}
+
+async function inTurn(fetches: readonly (() => Promise<void>)[]): Promise<void> {
+  for (const fetched of fetches) await fetched();
+}
+
+/** Hands the functions of one file to Excel; what comes back fetches it, and never fails: each cell that needs it says so itself. */
+function handOver(address: string, ids: readonly string[]): () => Promise<void> {
   let coming: Promise<void> | null = null;
   /** A file that did not come, or came and was of another version, is asked for anew the next time. */
   const fetched = (): Promise<void> => {
     coming ??= fetchFile(address)
-      .catch(() => undefined) // each cell that needs it says so
+      .catch(() => undefined)
       .finally(() => {
         if (!ids.some((id) => here.has(id))) coming = null;
       });
@@ -45,7 +57,7 @@ export function comeLater(address: string, ids: readonly string[]): void {
       const compute = here.get(id);
       return compute === undefined ? fetched().then(() => arrived(id)(...given)) : compute(...given);
     });
-  void fetched();
+  return fetched;
 }
 
 function arrived(id: string): Compute {

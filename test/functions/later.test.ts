@@ -53,8 +53,7 @@ async function start(runsAllFiles: boolean): Promise<void> {
   await jest.isolateModulesAsync(async () => {
     later = await import("../../src/functions/later");
   });
-  later.comeLater("second.js", ["TWICE"]);
-  later.comeLater("third.js", ["THRICE"]);
+  later.comeLater(["second.js", ["TWICE"]], ["third.js", ["THRICE"]]);
 }
 
 beforeEach(() => {
@@ -66,9 +65,9 @@ afterEach(() => {
   Reflect.deleteProperty(globalThis, "document");
 });
 
-test("each file is fetched at once, and only once; a cell that asks before waits, and one that asks after does not", async () => {
+test("a file is fetched at once, and only once; a cell that asks before waits, and one that asks after does not", async () => {
   const [one, other] = [call(), call()];
-  expect(scripts.map(({ src }) => src)).toEqual(["second.js", "third.js"]);
+  expect(asked()).toHaveLength(1);
   secondFileRuns();
   asked()[0]!.come();
   expect(await Promise.all([one, other])).toEqual([8, 8]);
@@ -76,17 +75,29 @@ test("each file is fetched at once, and only once; a cell that asks before waits
   expect(asked()).toHaveLength(1);
 });
 
+test("the next file is fetched behind the first, whether that comes or not, and at once where a cell asks for it", async () => {
+  const names = (): string[] => scripts.map(({ src }) => src);
+  expect(names()).toEqual(["second.js"]);
+  asked()[0]!.fail();
+  await jest.advanceTimersByTimeAsync(0);
+  expect(names()).toEqual(["second.js", "third.js"]);
+  await start(false);
+  void (cells.get("THRICE")!(4) as Promise<unknown>).catch(() => undefined);
+  expect(names()).toEqual(["second.js", "third.js"]);
+  asked()[0]!.come();
+  await jest.advanceTimersByTimeAsync(0);
+  expect(names()).toEqual(["second.js", "third.js"]);
+});
+
 test("a file that is here does not stand for another that did not come: the cells of that one ask for it again", async () => {
   secondFileRuns();
   asked()[0]!.come();
-  scripts[1]!.fail();
   expect(call()).toBe(8);
-  const thrice = cells.get("THRICE")!(4) as Promise<unknown>;
-  await expect(thrice).rejects.toMatchObject({
-    code: "#N/A",
-    message: expect.stringMatching(/that holds THRICE could/),
-  });
-  void (cells.get("THRICE")!(4) as Promise<unknown>).catch(() => undefined);
+  const thrice = (): Promise<unknown> => cells.get("THRICE")!(4) as Promise<unknown>;
+  const waiting = thrice();
+  scripts[1]!.fail();
+  await expect(waiting).rejects.toMatchObject({ code: "#N/A", message: expect.stringMatching(/holds THRICE could/) });
+  void thrice().catch(() => undefined);
   expect(scripts.map(({ src }) => src)).toEqual(["second.js", "third.js", "third.js"]);
 });
 
