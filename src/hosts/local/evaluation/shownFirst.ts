@@ -21,7 +21,7 @@ interface Left {
   readonly settled: Set<string>; // sheets that are computed, and that nothing of the others changes
   readonly by: OnceEach;
   readonly byLibrary: () => void; // where it cannot be done otherwise
-  readonly couldChange: (sheetId: string) => boolean; // whether what is left could, though the sheet is computed
+  readonly couldChange: (sheetId: string) => Iterable<CellPosition>; // what of it could change a sheet though that is computed
   readonly cells: Ranges | null; // all that were cleared, on the computed sheets too; null where that is the whole book
 }
 
@@ -62,7 +62,7 @@ export function shownFirst(evaluator: Evaluator, getters: GridModel["getters"]):
         evaluator.buildDependencyGraph();
         allByLibrary();
       },
-      couldChange: () => false,
+      couldChange: () => [],
       cells: null,
     };
     forSheet(getters.getActiveSheetId());
@@ -95,11 +95,7 @@ export function shownFirst(evaluator: Evaluator, getters: GridModel["getters"]):
       settled: new Set(),
       by: once,
       byLibrary: () => byLibrary(cells),
-      couldChange: (sheetId) =>
-        longer.couldReach(
-          sheetId,
-          formulas.filter((position) => sheets.has(position.sheetId)),
-        ),
+      couldChange: (sheetId) => formulas.filter(longer.reaching(sheetId)).filter(isToCompute),
       cells,
     };
     forSheet(shown);
@@ -123,17 +119,22 @@ export function shownFirst(evaluator: Evaluator, getters: GridModel["getters"]):
 
   const nextSheet = (): string | undefined => left?.sheets.keys().next().value;
 
-  /** False where it was stopped. Who asks for a cell meanwhile is a formula, which gets what there is. */
+  /** False where it was stopped. */
   function computeSheet(sheetId: string, stop: () => boolean): boolean {
+    const { sheets } = left!;
+    let stopped = false;
+    compute(sheets.get(sheetId)!, () => (stopped = stop()));
+    if (!stopped) sheets.delete(sheetId);
+    if (sheets.size === 0) left = null;
+    return !stopped;
+  }
+
+  /** Who asks for a cell meanwhile is a formula, which gets what there is. */
+  function compute(cells: Iterator<CellPosition>, stop: () => boolean): void {
     const now = left!;
     left = null;
-    let stopped = false;
-    if (!now.by.compute(now.sheets.get(sheetId)!, () => (stopped = stop()))) now.byLibrary();
-    else {
-      if (!stopped) now.sheets.delete(sheetId);
-      if (now.sheets.size > 0) left = now;
-    }
-    return !stopped;
+    if (now.by.compute(cells, stop)) left = now;
+    else now.byLibrary();
   }
 
   const isWhole = (): boolean => left?.cells === null;
@@ -145,7 +146,7 @@ export function shownFirst(evaluator: Evaluator, getters: GridModel["getters"]):
     if (left.sheets.has(sheetId)) computeSheet(sheetId, never);
     if (left === null) return;
     left.settled.add(sheetId);
-    if (left.couldChange(sheetId)) finish();
+    compute(left.couldChange(sheetId)[Symbol.iterator](), never);
   }
 
   const ofPosition = [

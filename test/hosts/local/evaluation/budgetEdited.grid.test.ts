@@ -31,20 +31,22 @@ function shownOn({ getters }: GridModel, sheetId: string): string[] {
     .sort();
 }
 
+/** All at once, in the library's own way. */
+const openedAnew = (model: GridModel): GridModel =>
+  computedByLibrary(() =>
+    gridModel({
+      name: "",
+      sheets: model.getters.getSheetIds().map((id) => calculatedSheet(model, id)),
+      names: cellNames(model.getters),
+    }),
+  );
+
 test("the example, edited by lot, shows what it shows when it is opened anew", () => {
   const lot = lots(20);
   const oneOf = <One>(list: readonly One[]): One => list[Math.floor(lot() * list.length)]!;
   const model = gridModel(demoBook());
   const { getters } = model;
   const finishing = (getters as unknown as WithFinishing).getFinishing();
-  const fresh = (): GridModel =>
-    computedByLibrary(() =>
-      gridModel({
-        name: "",
-        sheets: getters.getSheetIds().map((id) => calculatedSheet(model, id)),
-        names: cellNames(getters),
-      }),
-    );
   let left = 0;
   for (let edit = 0; edit < 6; edit++) {
     for (let typed = 0; typed < 2; typed++)
@@ -55,7 +57,7 @@ test("the example, edited by lot, shows what it shows when it is opened anew", (
       });
     if (finishing.isLeft()) left++;
     const shown = getters.getActiveSheetId();
-    const anew = fresh();
+    const anew = openedAnew(model);
     expect(shownOn(model, shown)).toEqual(shownOn(anew, shown));
     const to = oneOf(getters.getSheetIds());
     if (to !== shown) model.dispatch("ACTIVATE_SHEET", { sheetIdFrom: shown, sheetIdTo: to });
@@ -63,6 +65,23 @@ test("the example, edited by lot, shows what it shows when it is opened anew", (
     if (edit === 5) for (const id of getters.getSheetIds()) expect(shownOn(model, id)).toEqual(shownOn(anew, id));
   }
   expect(left).toBeGreaterThan(0);
+});
+
+test("a sheet that is opened after a change shows what it shows anew, and sheets that it does not rest on wait", () => {
+  const model = gridModel(demoBook());
+  const { getters } = model;
+  const finishing = (getters as unknown as WithFinishing).getFinishing();
+  finishing.finish();
+  const [runs, flow] = ["Runs", "Flow"].map((name) => getters.getSheetIdByName(name)!) as [string, string];
+  const show = (to: string): void =>
+    void model.dispatch("ACTIVATE_SHEET", { sheetIdFrom: getters.getActiveSheetId(), sheetIdTo: to });
+  show(runs);
+  const at = o_spreadsheet.helpers.toCartesian(runCell("Length", RUNS_FIRST + 2));
+  model.dispatch("UPDATE_CELL", { sheetId: runs, ...at, content: "10" });
+  show(flow);
+  const shown = shownOn(model, flow);
+  expect(finishing.isLeft()).toBe(true);
+  expect(shown).toEqual(shownOn(openedAnew(model), flow));
 });
 
 test("the example, opened, shows the same whichever sheet is asked for first", () => {
