@@ -1,4 +1,4 @@
-import { changeByPut, gradientOf } from "../../core/network/derivative/gradient";
+import { changeBy, effectOf, gradientOf } from "../../core/network/derivative/gradient";
 import type { Input } from "../../core/network/derivative/inputs";
 import { linearise } from "../../core/network/derivative/linearise";
 import { endPut, putBy } from "../../core/network/derivative/put";
@@ -38,7 +38,7 @@ export function airflowBy({ network, solution }: Solved, fan: Fan, place: number
     const before = known.get(input);
     if (before !== undefined) return before;
     const put = putBy(straight, input);
-    const change = changeByPut(straight, gradient, put) + endPut(straight, place, put);
+    const change = changeBy(gradient, effectOf(straight, put)) + endPut(straight, place, put);
     known.set(input, change);
     return change;
   };

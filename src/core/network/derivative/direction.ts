@@ -41,8 +41,8 @@ export function direction(straight: Straight, input: Input): Direction {
     const junction = straight.junctions[index]!;
     if (junction !== null) {
       const runOf = (at: number): number => junction.meeting.legs[junction.places[at]!]!;
-      const legs = junction.legs.map((leg, at) => ({ ...leg, offset: aloneDown[runOf(at)]!, constant: put.atJunction(runOf(at)) })); // prettier-ignore
-      legLines(legs, 0).forEach(({ offset }, at) => (aloneDown[runOf(at)] = offset));
+      const legs = junction.legs.map((leg, at) => ({ ...leg, offset: aloneDown[runOf(at)]!, constant: put.atJunction.get(runOf(at)) ?? 0 })); // prettier-ignore
+      legLines(legs, put.pushes.get(index) ?? 0).forEach(({ offset }, at) => (aloneDown[runOf(at)] = offset));
     }
     if (kind[index] === JUNCTION) for (const other of joining[index]!) arriving[index]! += aloneDown[other]!;
     alone[index] = (arriving[index]! + leakPut(straight, index, put)) / (1 - leakByAirflow[index]!);

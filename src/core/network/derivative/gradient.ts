@@ -16,6 +16,7 @@ export interface Gradient {
   readonly byArriving: Float64Array;
   readonly byLeak: Float64Array;
   readonly atJunction: Float64Array;
+  readonly byPush: Float64Array; // by the run that is joined
   readonly byFan: number;
 }
 
@@ -32,7 +33,7 @@ export function gradientOf(straight: Straight, answer: Answer): Gradient {
   const { system, kind, cut, losses, rate, rateDown, leakByAirflow, junctions, fanSlope } = straight;
   const { runs, joining, joins, order, last } = system.network;
   const column = (): Float64Array => new Float64Array(runs.length);
-  const [byLoss, byArriving, byLeak, atJunction] = [column(), column(), column(), column()];
+  const [byLoss, byArriving, byLeak, atJunction, byPush] = [column(), column(), column(), column(), column()];
   const [onAlone, onAloneDown] = [column(), column()];
   let [onAirflow, onSuction] = [answer.airflow, answer.suction];
   for (let at = answer.run; at >= 0; at = joins[at]!) {
@@ -47,7 +48,7 @@ export function gradientOf(straight: Straight, answer: Answer): Gradient {
     onAirflow = 0;
   }
   let byFan = onSuction; // P_down = fanSlope Q + put in
-  if (kind[last] === STILL) return { byLoss, byArriving, byLeak, atJunction, byFan };
+  if (kind[last] === STILL) return { byLoss, byArriving, byLeak, atJunction, byPush, byFan };
   const onFan = (onAirflow + onSuction * fanSlope) / (1 - rateDown[last]! * fanSlope);
   byFan += onFan * rateDown[last]!;
   onAloneDown[last]! += onFan;
@@ -69,9 +70,10 @@ export function gradientOf(straight: Straight, answer: Answer): Gradient {
       const run = legs[at]!;
       onAloneDown[run] = weight;
       atJunction[run] = -weight * junction.legs[at]!.rate;
+      byPush[index]! += atJunction[run] * junction.legs[at]!.byPush;
     });
   }
-  return { byLoss, byArriving, byLeak, atJunction, byFan };
+  return { byLoss, byArriving, byLeak, atJunction, byPush, byFan };
 }
 
 /** What an input's small change puts into the equations, in numbers. */
@@ -80,6 +82,7 @@ export interface Effect {
   readonly runs: readonly number[]; // the others stand beside these
   readonly loss: readonly number[]; // [Pa]
   readonly atJunction: readonly number[]; // [Pa]
+  readonly pushes: Put["pushes"];
   readonly leak: readonly number[]; // [m3/s]
   readonly end: readonly number[]; // [m3/s]
 }
@@ -100,11 +103,11 @@ export function effectOf(straight: Straight, put: Put): Effect {
     if (kind[index] === STILL) continue;
     runs.push(index);
     loss.push(put.loss(index));
-    atJunction.push(put.atJunction(index));
+    atJunction.push(put.atJunction.get(index) ?? 0);
     leak.push(leakPut(straight, index, put));
     end.push(kind[index] === OPEN_END ? endPut(straight, index, put) : 0);
   }
-  return { fan: put.fan - put.afterFan, runs, loss, atJunction, leak, end };
+  return { fan: put.fan - put.afterFan, runs, loss, atJunction, pushes: put.pushes, leak, end };
 }
 
 /**
@@ -115,33 +118,13 @@ export function effectOf(straight: Straight, put: Put): Effect {
  * @returns by the logarithm of the input's factor
  * @source house
  */
-export function changeBy(gradient: Gradient, { fan, runs, loss, atJunction, leak, end }: Effect): number {
+export function changeBy(gradient: Gradient, { fan, runs, loss, atJunction, pushes, leak, end }: Effect): number {
   let change = gradient.byFan * fan;
+  for (const [main, push] of pushes) change += gradient.byPush[main]! * push;
   for (let place = 0; place < runs.length; place++) {
     const run = runs[place]!;
     change += gradient.byLoss[run]! * loss[place]! + gradient.atJunction[run]! * atJunction[place]!;
     change += gradient.byLeak[run]! * leak[place]! + gradient.byArriving[run]! * end[place]!;
-  }
-  return change;
-}
-
-/**
- * How one answer changes with an input: changeBy of effectOf, without what the effect would keep for other answers.
- *
- * @param straight the solved network made straight
- * @param gradient of the answer
- * @param put what the input puts into the equations
- * @returns by the logarithm of the input's factor
- * @source house
- */
-export function changeByPut(straight: Straight, gradient: Gradient, put: Put): number {
-  const { kind, system } = straight;
-  let change = gradient.byFan * (put.fan - put.afterFan);
-  for (const run of put.where ?? system.network.order) {
-    if (kind[run] === STILL) continue;
-    change += gradient.byLoss[run]! * put.loss(run) + gradient.atJunction[run]! * put.atJunction(run);
-    const end = kind[run] === OPEN_END ? gradient.byArriving[run]! * endPut(straight, run, put) : 0;
-    change += gradient.byLeak[run]! * leakPut(straight, run, put) + end;
   }
   return change;
 }

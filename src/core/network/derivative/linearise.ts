@@ -37,6 +37,8 @@ export interface Straight {
 /** A junction at the state, each of its legs as a line. */
 export interface StraightJunction {
   readonly meeting: Meeting;
+  readonly push: number; // [Pa] of all legs
+  readonly carried: number; // [m3/s] all that arrives
   readonly places: readonly number[]; // of the legs in which air flows
   readonly legs: readonly StraightLeg[]; // those, with the rate of each run and nothing put in
 }
@@ -112,5 +114,5 @@ function straightJunction(
     const pushes = 2 * meeting.junction.legs[place]!.momentum * Math.max(airflow[run]!, 0);
     return { offset: 0, rate: rates[run]!, constant: 0, byOwn, byMain, byPush, pushes };
   });
-  return { meeting, places, legs };
+  return { meeting, push: now.push, carried: now.main, places, legs };
 }

@@ -1,21 +1,18 @@
-import type { Input } from "./inputs";
-import { atJunctions, touchedBySize } from "./junctionChanges";
+import type { Input, InputKind } from "./inputs";
+import { type JunctionChanges, junctionChanges } from "./junctionChanges";
 import type { Straight } from "./linearise";
 import type { LossChanges } from "./lossChanges";
 
 /** What a factor puts into the equations while nothing flows otherwise. */
-export interface Put {
+export interface Put extends JunctionChanges {
   readonly where: readonly number[] | null; // the suction runs into whose equations it puts something; null: all of them
   readonly loss: (run: number) => number; // [Pa] of a suction run
-  readonly atJunction: (run: number) => number; // [Pa] of a run where it joins another
   readonly ends: (run: number) => number; // logarithm of an open end's resistance
   readonly openings: (run: number) => number; // logarithm of a leak's area over its duct's
   readonly perVelocity: (run: number) => number; // logarithm of r, p_v = r Q^2
   readonly fan: number; // [Pa] of the fan's pressure
   readonly afterFan: number; // [Pa] of the losses after it
 }
-
-const NONE = (): number => 0;
 
 /**
  * What comes in at an open end at a fixed suction, P = R S^2.
@@ -38,13 +35,6 @@ export function leakPut({ solution, perVelocity }: Straight, index: number, put:
   return l * put.openings(index) - ((l / 2) * p * put.perVelocity(index)) / (p + perVelocity[index]! * q * q);
 }
 
-/** A fan's factor puts nothing into any run; a diameter changes what others lose at its junctions. */
-function whereOf(straight: Straight, { kind, run }: Input): Put["where"] {
-  if (kind === "fan pressure" || kind === "fan speed") return [];
-  if (run < 0) return null;
-  return kind === "diameter" ? touchedBySize(straight, run) : [run];
-}
-
 /**
  * What an input's small change puts into the equations.
  *
@@ -56,49 +46,36 @@ function whereOf(straight: Straight, { kind, run }: Input): Put["where"] {
 export function putBy(straight: Straight, input: Input): Put {
   const { kind, run } = input;
   const { system, losses, curve, solution } = straight;
-  const { discharge } = system.network;
-  const isAfter = run >= 0 && discharge.includes(run);
-  const none: Put = {
-    where: whereOf(straight, input),
-    loss: NONE,
-    ends: NONE,
-    openings: NONE,
-    perVelocity: NONE,
-    atJunction: atJunctions(straight, input),
-    fan: 0,
-    afterFan: 0,
+  const isIts = (index: number): boolean => run < 0 || index === run;
+  const own = (value: number) => (index: number) => (isIts(index) ? value : 0);
+  const key = LOSSES[kind];
+  const lossOf = (index: number): number => (key !== undefined && isIts(index) ? (losses[index]?.[key] ?? 0) : 0);
+  const { atJunction, pushes } = junctionChanges(straight, input);
+  const isSize = kind === "diameter";
+  return {
+    where: kind.startsWith("fan") ? [] : run < 0 ? null : [...new Set([run, ...atJunction.keys()])],
+    loss: lossOf,
+    atJunction,
+    pushes,
+    ends: own(kind === "entry" ? 1 : 0),
+    openings: own(kind === "leak" ? 1 : isSize ? -2 : 0),
+    perVelocity: own(kind === "density" ? 1 : isSize ? -4 : 0),
+    fan:
+      kind === "fan speed" // p = s^2 f(Q / s)
+        ? 2 * curve.pressure - solution.fanAirflow * curve.slope
+        : kind === "fan pressure" || kind === "density"
+          ? curve.pressure
+          : 0,
+    afterFan: system.network.discharge.reduce((sum, index) => sum + lossOf(index), 0),
   };
-  const ofAll = (key: keyof LossChanges): Pick<Put, "loss" | "afterFan"> => ({
-    loss: (index) => losses[index]![key],
-    afterFan: discharge.reduce((sum, index) => sum + (losses[index]?.[key] ?? 0), 0),
-  });
-  const ofOne = (key: keyof LossChanges): Pick<Put, "loss" | "afterFan"> => ({
-    loss: (index) => (index === run ? losses[index]![key] : 0),
-    afterFan: isAfter ? (losses[run]?.[key] ?? 0) : 0,
-  });
-  const only = (value: number) => (index: number) => (index === run ? value : 0);
-  switch (kind) {
-    case "fan pressure":
-      return { ...none, fan: curve.pressure };
-    case "fan speed": // p = s^2 f(Q / s)
-      return { ...none, fan: 2 * curve.pressure - solution.fanAirflow * curve.slope };
-    case "pipe":
-      return { ...none, ...ofAll("byPipe") };
-    case "hose":
-      return { ...none, ...ofAll("byHose") };
-    case "density":
-      return { ...none, ...ofAll("byDensity"), perVelocity: () => 1, fan: curve.pressure };
-    case "fittings":
-      return { ...none, ...ofOne("byFittings") };
-    case "junction":
-      return none; // all of it is among the losses at junctions
-    case "device":
-      return { ...none, ...ofOne("byDevice") };
-    case "entry":
-      return { ...none, ends: only(1) };
-    case "leak":
-      return { ...none, openings: only(1) };
-    case "diameter":
-      return { ...none, ...ofOne("byDiameter"), perVelocity: only(-4), openings: only(-2) };
-  }
 }
+
+/** Which of a run's losses a factor changes. */
+const LOSSES: Partial<Record<InputKind, keyof LossChanges>> = {
+  pipe: "byPipe",
+  hose: "byHose",
+  density: "byDensity",
+  fittings: "byFittings",
+  device: "byDevice",
+  diameter: "byDiameter",
+};

@@ -32,7 +32,6 @@ export function meetingsOf({ runs, joining }: Network, density: number): (Meetin
  * @param main the run that is joined
  * @param legs the runs that join it
  * @param density [kg/m3]
- * @param diameterOf [m] of a run, where it is asked about another than its own
  * @returns null where no branch goes by airflows
  * @source house
  */
@@ -41,15 +40,35 @@ export function meetingOf(
   main: number,
   legs: readonly number[],
   density: number,
-  diameterOf = (run: number): number => runs[run]!.diameter,
 ): Meeting | null {
   if (!legs.some((leg) => runs[leg]!.branch?.plain === false)) return null;
-  const ducts = legs.map((leg) => {
-    const { branch } = runs[leg]!;
-    return { area: sectionArea(diameterOf(leg), null), angle: branch === null ? null : branch.angle };
-  });
   const factors = legs.map((leg) => (runs[leg]!.branch?.plain === true ? 0 : runs[leg]!.junctionFactor));
-  return { main, legs, factors, junction: junctionOf(sectionArea(diameterOf(main), null), ducts, density) };
+  return { main, legs, factors, junction: junctionAt(runs, main, legs, density) };
+}
+
+/**
+ * The geometry of one.
+ *
+ * @param runs of the network
+ * @param main the run that is joined
+ * @param legs the runs that join it
+ * @param density [kg/m3]
+ * @param diameterOf [m] of a run, where it is asked about another than its own
+ * @returns each leg's by its place
+ * @source crane410 as junctionOf
+ */
+export function junctionAt(
+  runs: Network["runs"],
+  main: number,
+  legs: readonly number[],
+  density: number,
+  diameterOf = (run: number): number => runs[run]!.diameter,
+): Junction {
+  const ducts = legs.map((leg) => ({
+    area: sectionArea(diameterOf(leg), null),
+    angle: runs[leg]!.branch?.angle ?? null,
+  }));
+  return junctionOf(sectionArea(diameterOf(main), null), ducts, density);
 }
 
 /** Every leg's loss at these airflows, by its place; and what all legs push. */

@@ -1,7 +1,7 @@
 import { fanCurve } from "../../../../src/core/fan/fanCurve";
 import type { System } from "../../../../src/core/network/derivative/changed";
 import { direction } from "../../../../src/core/network/derivative/direction";
-import { changeBy, changeByPut, effectOf, gradientOf } from "../../../../src/core/network/derivative/gradient";
+import { changeBy, effectOf, gradientOf } from "../../../../src/core/network/derivative/gradient";
 import { inputsOf } from "../../../../src/core/network/derivative/inputs";
 import { linearise } from "../../../../src/core/network/derivative/linearise";
 import { putBy } from "../../../../src/core/network/derivative/put";
@@ -20,15 +20,13 @@ function worstOf(system: System): number {
   const [mostAir, mostSuction] = [solution.fanAirflow, Math.max(...solution.suction)];
   let worst = 0;
   for (const input of [...inputsOf(network, isEnd), { kind: "density", run: -1 } as const]) {
-    const [one, put] = [direction(straight, input), putBy(straight, input)];
-    const effect = effectOf(straight, put);
+    const one = direction(straight, input);
+    const effect = effectOf(straight, putBy(straight, input));
     const change = (run: number, airflow: number, suction: number): number =>
       changeBy(gradientOf(straight, { run, airflow, suction }), effect);
     worst = Math.max(worst, Math.abs(change(-1, 1, 0) - one.fanAirflow) / mostAir);
     for (const run of network.order) {
       worst = Math.max(worst, Math.abs(change(run, 1, 0) - one.airflow[run]!) / mostAir);
-      const alone = changeByPut(straight, gradientOf(straight, { run, airflow: 1, suction: 0 }), put);
-      worst = Math.max(worst, Math.abs(alone - one.airflow[run]!) / mostAir);
       if (input.kind === "density" || input.kind === "diameter") continue; // which change the velocity pressure by themselves, too
       const byAirflow = (surroundings.density * solution.airflow[run]!) / ((Math.PI / 4) * network.runs[run]!.diameter ** 2) ** 2; // prettier-ignore
       worst = Math.max(worst, Math.abs(change(run, byAirflow, 1) - one.staticSuction[run]!) / mostSuction);
