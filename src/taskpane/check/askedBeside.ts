@@ -4,6 +4,7 @@ import { isOneCell, placesIn } from "../../sheets/rectangle";
 import type { OurCall } from "../../share/formula/tree";
 import type { Matrix } from "../functions/callFunction";
 import { cellOf, densityIn } from "./callArguments";
+import { curveFor } from "./curves";
 import { isWithinRange, rangeOfArgument } from "./named/callsIn";
 import { ourFormulasOn } from "./ourFormulas";
 import type { BookRuns } from "./runs";
@@ -28,11 +29,23 @@ export function curveCells(seen: Seen, runs: BookRuns): RangeRef | null {
 }
 
 /** The same as it stands there: a wrong point is refused here as on the sheet, in place of a curve that ends above it. */
-export function curveAsked(seen: Seen, runs: BookRuns): Matrix | null {
+function curveAsked(seen: Seen, runs: BookRuns): Matrix | null {
   const range = curveCells(seen, runs);
   const there = seen.sheets.find(({ sheet }) => sheet === range?.sheet);
   if (range === null || there === undefined) return null;
   return placesIn(range).map((line) => line.map(({ column, row }) => cellOf(there.at(column, row))));
+}
+
+/**
+ * The curve by which the pane solves: that of the call, else the first of the book; null where nobody has typed one yet. Two rows with a number
+ * are one: what is wrong in them is refused, and never passed over as if there were no fan.
+ */
+export function curveToSolve(seen: Seen, runs: BookRuns): Matrix | null {
+  const asked = curveAsked(seen, runs);
+  const found = curveFor(seen, runs.system, curveCells(seen, runs));
+  if (asked === null) return found?.points.map((point) => [...point]) ?? null;
+  const isTyped = asked.filter((row) => row.some((cell) => typeof cell === "number")).length > 1;
+  return isTyped ? asked : null;
 }
 
 /** What is refused in place of a density that no cell shows: another air would stand beside the sheet's without a word. */

@@ -1,6 +1,5 @@
-import { curveAsked, curveCells, densityAsked } from "../check/askedBeside";
+import { curveToSolve, densityAsked } from "../check/askedBeside";
 import { matrixOf } from "../check/callArguments";
-import { curveFor } from "../check/curves";
 import type { BookRun } from "../check/runs";
 import type { Seen } from "../check/seenIn";
 import type { Matrix } from "../functions/callFunction";
@@ -18,9 +17,9 @@ export interface AskedOfSets {
 /** Null where the book has no runs, or no curve of a fan. */
 export function argumentsOfSets(seen: Seen): AskedOfSets | null {
   const [runs] = seen.runs;
-  const points = runs && curveFor(seen, runs.system, curveCells(seen, runs))?.points;
-  if (runs === undefined || points === undefined) return null;
-  const [table, curve] = [matrixOf(runs), curveAsked(seen, runs) ?? points.map((point) => [...point])];
+  const curve = runs && curveToSolve(seen, runs);
+  if (runs === undefined || curve === undefined || curve === null) return null;
+  const table = matrixOf(runs);
   const [density, units] = [densityAsked(seen, runs), [[runs.system]]];
   return { runs: runs.runs, table, curve, density, units, args: (most) => [table, curve, [[most]], density, units] };
 }

@@ -153,6 +153,24 @@ describe("a book whose own call says which fan, and in what air", () => {
     expect(line.at(-1)!.x).toBe(2000); // the curve that is drawn is the same fan's
   });
 
+  test.each([1, 2])(
+    "a curve with a wrong point in its row %d is refused, and no fan is said to be missing",
+    async (wrong) => {
+      const rows = curve.rows.map((row, at) => (at === wrong ? [row[0]!, '6"'] : row));
+      const flow = { rows: [["x"]], formulas: { A1: "=DUCT.SOLVE(Runs!A1:Z9,Fan!A1:B9)" } };
+      const picture = await pictureOf(seenOf({ Runs: { rows: exampleRuns }, Fan: { rows }, Flow: flow }), calculate);
+      expect(picture).toMatch(
+        /^The fan and the ducts have no answer: pressure in row \d of the curve must be a number/,
+      );
+    },
+  );
+
+  test.each([0, 1])("where it has %d points yet, the velocities are those that the hoods ask for", async (points) => {
+    const fan = { rows: curve.rows.slice(0, 1 + points) };
+    const flow = { rows: [["x"]], formulas: { A1: "=DUCT.SOLVE(Runs!A1:Z9,Fan!A1:B9)" } };
+    expect((await draw({ Runs: { rows: exampleRuns }, Fan: fan, Old: old, Flow: flow })).fan).toBeNull();
+  });
+
   test("of two calls it is the one that takes this table of runs", async () => {
     const trial = { rows: [["x"]], formulas: { A1: "=DUCT.SOLVE(Elsewhere!A1:D9,Old!A1:B9)" } };
     const { works } = (await called("=DUCT.SOLVE(Runs!A1:Z9,Fan!A1:B9)", { Old: old, Trial: trial })).fan!;

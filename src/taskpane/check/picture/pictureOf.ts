@@ -4,7 +4,7 @@ import { headerOfColumn, placeOfColumn } from "../../../reference/columnsOfAnswe
 import { fromSI, type UnitSystem, unitOf } from "../../../reference/quantities";
 import type { Cell, Matrix } from "../../functions/callFunction";
 import type { Calculate } from "../../functions/askWorker";
-import { curveAsked, curveCells, densityAsked } from "../askedBeside";
+import { curveToSolve, curveCells, densityAsked } from "../askedBeside";
 import { type BookCurve, curveFor } from "../curves";
 import type { BookRuns } from "../runs";
 import { matrixOf, openIn, solvedIn } from "../callArguments";
@@ -46,8 +46,8 @@ export async function ductsOf(seen: Seen, calculate: Calculate): Promise<Ducts |
   const [runs] = seen.runs;
   if (runs === undefined) return "There is no table of runs in this book, so there is nothing to draw.";
   const { system } = runs;
-  const [args, curve] = [askedOf(seen, runs), curveFor(seen, system, curveCells(seen, runs))];
-  if (curve === undefined) {
+  const [args, curve] = [askedOf(seen, runs), curveToSolve(seen, runs)];
+  if (curve === null) {
     const answer = await calculate({ id: "BUDGET", args: [args.runs, args.density, args.units] });
     if ("error" in answer) return `The budget has no answer: ${answer.message || answer.error}.`;
     const drawn = runsOfPicture(runs, answer.rows, budgetColumns);
@@ -55,7 +55,7 @@ export async function ductsOf(seen: Seen, calculate: Calculate): Promise<Ducts |
       ? "No run ends at the fan, so there is nothing to draw."
       : { system, runs: drawn, works: null, gatesOf: null };
   }
-  const solved = await solve(args, curveAsked(seen, runs) ?? atSpeed(curve, 1), calculate);
+  const solved = await solve(args, curve, calculate);
   if (typeof solved === "string") return `The fan and the ducts have no answer: ${solved}.`;
   const gatesOf = solvedIn(seen.answers, runs)?.sheet ?? null;
   return { system, runs: runsOfPicture(runs, solved.rows, solveColumns), works: solved.works, gatesOf };
