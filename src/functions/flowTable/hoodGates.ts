@@ -7,17 +7,39 @@ import { setsOfGates } from "./setsOfGates";
 
 const MOST_IN_PAIRS = 8; // gates: of more the pairs are more sets than anybody means
 
-/** The gates of hoods: those of runs that nothing joins. */
-export function gatesOf({ runs, joined }: RunsTable): string[] {
-  const gates = runs.flatMap(({ run }) =>
-    run.side === "suction" && run.gate !== "none" && !joined.has(plain(run.name)) ? [run.name] : [],
-  );
-  if (gates.length === 0) throw new DomainError("runs", null, "a table in which a hood's run has a gate");
-  return gates;
+/** The gates of hoods: of each the first on the way of its air, in its own run or further down. */
+export function gatesOf(table: RunsTable): string[] {
+  const { runs, joins, joining } = table.network();
+  const gates = new Set<string>();
+  runs.forEach(({ side }, end) => {
+    if (side !== "suction" || itemAt(joining, end).length > 0) return;
+    let at = end;
+    while (at >= 0 && itemAt(runs, at).gate === "none") at = itemAt(joins, at);
+    if (at >= 0) gates.add(itemAt(runs, at).name);
+  });
+  if (gates.size === 0) throw new DomainError("runs", null, "a table in which a run has a gate");
+  return [...gates];
+}
+
+/** A set of gates of hoods. */
+export interface OpenSet {
+  readonly set: readonly number[]; // places among the gates
+  readonly open: readonly string[]; // runs whose gates are open, as the table spells them
+}
+
+/** The sets of up to so many gates, and what each opens; of those that open the same, the first. */
+export function openSets(table: RunsTable, gates: readonly string[], most: number): OpenSet[] {
+  const found = new Map<string, OpenSet>();
+  for (const set of setsOfGates(gates.length, most)) {
+    const open = opened(table, set, gates);
+    const key = open.join(";");
+    if (!found.has(key)) found.set(key, { set, open });
+  }
+  return [...found.values()];
 }
 
 /** The gates that a set opens, in the table's order: its hoods' and those that stand on the way of their air. */
-export function opened(table: RunsTable, set: readonly number[], gates: readonly string[]): string[] {
+function opened(table: RunsTable, set: readonly number[], gates: readonly string[]): string[] {
   const { runs, joins } = table.network();
   const open = new Set<number>();
   for (const gate of set) {
@@ -31,8 +53,8 @@ export function opened(table: RunsTable, set: readonly number[], gates: readonly
 export function usualScenarios(runs: TableReader): Scenario[] {
   const table = runs.runs(null);
   const gates = gatesOf(table);
-  return setsOfGates(gates.length, gates.length > MOST_IN_PAIRS ? 1 : 2).map((set) => ({
+  return openSets(table, gates, gates.length > MOST_IN_PAIRS ? 1 : 2).map(({ set, open }) => ({
     name: set.map((gate) => itemAt(gates, gate)).join("; "),
-    open: new Set(opened(table, set, gates).map(plain)),
+    open: new Set(open.map(plain)),
   }));
 }

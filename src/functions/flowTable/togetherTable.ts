@@ -13,16 +13,13 @@ import type { RunsTable, TableReader } from "../runsTable/readRuns";
 import { humpNote } from "./humpNote";
 import { requireGates } from "./openRuns";
 import { runFlows } from "./runFlows";
-import { gatesOf, opened } from "./hoodGates";
-import { setsOfGates } from "./setsOfGates";
+import { gatesOf, type OpenSet, openSets } from "./hoodGates";
 import { type Fan, solveRuns } from "./solveRuns";
 
 const USUAL_MOST = 2; // machines that one or two people run
 
 /** What a set of open gates gives; `failed` says why there is no answer. */
-interface Judged {
-  readonly set: readonly number[]; // places among the gates
-  readonly open: readonly string[]; // runs whose gates are open, as the table spells them
+interface Judged extends OpenSet {
   readonly hood: Served | null; // the one that gets least of what it wants
   readonly slowest: Served | null; // the run that is slowest for its dust
   readonly short: readonly string[]; // hoods that get too little
@@ -42,14 +39,12 @@ export function togetherTable(runs: TableReader, fan: Fan, given: unknown, syste
   requireGates(runs);
   const table = runs.runs(null);
   const gates = gatesOf(table);
-  const sets = setsOfGates(gates.length, readMost(given, system));
-  const judged = sets.map((set) => {
-    const open = opened(table, set, gates);
+  const judged = openSets(table, gates, readMost(given, system)).map((one) => {
     try {
-      return { ...judge(runs.runs(new Set(open.map(plain))), fan, system), set, open, failed: null };
+      return { ...judge(runs.runs(new Set(one.open.map(plain))), fan, system), ...one, failed: null };
     } catch (error) {
       const { sentence } = failureOf(error, system, () => undefined);
-      return { ...NOTHING, set, open, failed: sentence };
+      return { ...NOTHING, ...one, failed: sentence };
     }
   });
   const rows = judged.map((one) => {
@@ -82,7 +77,7 @@ function readMost(given: unknown, system: UnitSystem): number {
   return most;
 }
 
-type Found = Omit<Judged, "set" | "open" | "failed">;
+type Found = Omit<Judged, keyof OpenSet | "failed">;
 
 const NOTHING: Found = { hood: null, slowest: null, short: [], slow: [], hump: "" };
 

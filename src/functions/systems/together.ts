@@ -34,7 +34,7 @@ export const guide: Guide = {
   source: "todiniPilati1988",
   basis: "from memory",
   limits:
-    "A gate further down is open where the air of an open hood passes it. A run with a device, or fed only through one, is not held to its dust's velocity: the air there is taken to be clean.",
+    "The first gate on the way of each hood is tried; one further down is open where the air of an open hood passes it. A run with a device, or fed only through one, is not held to its dust's velocity: the air there is taken to be clean.",
   cautions: ["metal with wood", "capture"],
   also: ["which machines together", "two machines at once", "which gates open"],
   example: { asks: "Which machines may run at once", args: [exampleRuns, exampleCurve] },

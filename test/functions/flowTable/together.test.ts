@@ -45,6 +45,25 @@ describe("TOGETHER", () => {
     });
   });
 
+  // A hose and the pipe behind it, without length or K, cost nothing more: the same numbers by hand.
+  test("tries the gate that stands a run further down than its hood", () => {
+    const hose: Row = { ...port, Run: "hose", To: "saw", Gate: null };
+    const drop: Row = { Run: "saw", To: "main", Diameter: 4, Gate: "open" };
+    const rows = byName(answer([hose, drop, ...twin.slice(1)], undefined, LINE));
+    expect(Object.keys(rows)).toEqual(["saw", "sander", "saw; sander"]);
+    expect(rows.saw).toMatchObject({
+      "Worst served hood": "hose",
+      "Its airflow": expect.closeTo(992.4, 0),
+      "Of what its dust needs": expect.closeTo(72.2, 0),
+    });
+    expect(rows["saw; sander"]).toMatchObject({ "Its airflow": expect.closeTo(728.4, 0) });
+  });
+
+  test("a hood without a gate of its own beside one with: two sets, and none twice", () => {
+    const drill: Row = { ...lathe, Run: "drill", Gate: null };
+    expect(sets([lathe, drill, { ...limb, Gate: "open" }, main])).toEqual(["lathe; limb", "limb"]);
+  });
+
   test("says in SI what it says in I-P", () => {
     const metric = (row: Row): Row => ({
       ...row,
@@ -165,11 +184,11 @@ describe("TOGETHER refuses", () => {
     );
   });
 
-  test("a table without gates, and one without a gate at a hood", () => {
+  test("a table without gates, and one whose gates are all blank", () => {
     expect(message(without("Gate", shop))).toBe(
       'runs must be a table with a column "Gate": there is no gate to open or shut; got a blank cell',
     );
-    const onlyMain: Row[] = [...without("Gate", [saw]), { ...main, Gate: "open" }];
-    expect(message(onlyMain)).toBe("runs must be a table in which a hood's run has a gate; got a blank cell");
+    const blank = shop.map((run): Row => ({ ...run, Gate: null }));
+    expect(message(blank)).toBe("runs must be a table in which a run has a gate; got a blank cell");
   });
 });

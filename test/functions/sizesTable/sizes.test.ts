@@ -191,6 +191,14 @@ describe("SIZES", () => {
     expect(answer(gated, { sets: [[null]] })).toEqual(answer(gated, { sets }));
   });
 
+  test("the gate of a machine may stand behind its hose: the hose is none that nothing is asked of", () => {
+    const hose: Row = { ...saw, Run: "hose", To: "saw", Length: 3, Gate: null };
+    const drop: Row = { Run: "saw", To: "main", Diameter: 6, Length: 9, Gate: "open" };
+    const runs = [hose, drop, sander, main];
+    const sets = [["saw"], ["sander"], ["saw; sander"]]; // prettier-ignore
+    expect(answer(runs, { sets: [[null]] })).toEqual(answer(runs, { sets }));
+  });
+
   test("asked again, the answer is equal but another object", () => {
     expect(answer(shop, easy)).toEqual(answer(shop, easy));
     expect(answer(shop, easy)).not.toBe(answer(shop, easy));
