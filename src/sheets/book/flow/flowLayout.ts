@@ -15,6 +15,9 @@ export const RUN_LAST = FLOW_LAST - 1; // the last row that a run can fill: the 
 /** The rows that runs can fill. */
 export const FLOW_ROWS = Array.from({ length: RUN_LAST - FLOW_FIRST + 1 }, (_, index) => FLOW_FIRST + index);
 
+/** The cells before them in which gates are typed. */
+export const GATES = `$A$${FLOW_FIRST}:$A$${RUN_LAST}`;
+
 /** A column of SOLVE's answer where runs can stand, on the sheet itself. */
 export function runRows(key: SolveKey): string {
   const letters = answerLetters(FLOW_ANSWER, key);

@@ -3,7 +3,7 @@ import { type MarkedNote, markOf } from "../../../reference/notes";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
-import { BUDGET_WRONG_CELL, fanCurve, FLOW_HEADER, FLOW_LAST, FLOW_SAYS_CELL } from "../layout";
+import { BUDGET_WRONG_CELL, fanCurve, FLOW_HEADER, FLOW_LAST, FLOW_SAYS_CELL, FLOW_SYSTEM_CELL } from "../layout";
 import { answerColumn, FLOW_ANSWER, fromAnswer, isWhole, ofFan, torn } from "../parts/answerReferences";
 import { cautionLine } from "../parts/cautionLine";
 import { heldAsText } from "../parts/duplicated";
@@ -96,6 +96,7 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
     flags: [
       gateFlag,
       { range: FLOW_SAYS_CELL, containsText: LOOK, style: "flag" },
+      { range: FLOW_SYSTEM_CELL.replaceAll("$", ""), containsText: LOOK, style: "flag" },
       { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: markOf("settles"), style: "flag" },
       { range: answerColumn(FLOW_ANSWER, "note").replaceAll("$", ""), containsText: markOf("short"), style: "flag" },
       { range: `A${SCENARIOS + 1}:A${SCENARIOS_LAST}`, containsText: SETTLES, style: "flag" },

@@ -1,21 +1,33 @@
 import { formula, input, text } from "../../cells";
 import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { CALIBRATED, ENTERED, SYSTEM_CELL } from "../layout";
+import { CALIBRATED, ENTERED, FLOW_SYSTEM_CELL, fanCurve, runsTable, SYSTEM_CELL } from "../layout";
+import { FLOW_ANSWER, headOf } from "../parts/answerReferences";
 import { readingsRange } from "../parts/inUse";
+import { LOOK } from "../parts/look";
+import { GATES } from "./flowLayout";
 
 const CELL = SYSTEM_CELL.replaceAll("$", "");
 
 /** By which ducts and fan this sheet and those that read it say what flows, and what that is now. */
 export function systemChoice(frame: Frame): SheetCell[] {
-  if (!frame.has("measured")) return [];
+  const says = formula(FLOW_SYSTEM_CELL.replaceAll("$", ""), `=${answered(frame, systemInWords(frame))}`, "note");
+  if (!frame.has("measured")) return [says];
   const measured = frame.sheet("measured");
   const note = `${ENTERED}: as typed on ${frame.sheet("runs")} and ${frame.sheet("fan")}. ${CALIBRATED}: as the readings of ${measured} make them, with the ± that these leave. Leaks, Sizes and Summary go by it too.`;
-  return [
-    text("A2", "Ducts and fan", "label"),
-    input(CELL, ENTERED, { note }),
-    formula("A3", `=${systemInWords(frame)}`, "note"),
-  ];
+  return [text("A2", "Ducts and fan", "label"), input(CELL, ENTERED, { note }), says];
+}
+
+/**
+ * The words, or that there is no answer. A program without our functions keeps the numbers that were computed from the answer, also after a
+ * change: LibreOffice computes anew what reads the changed cell, but goes past a table that it has not shown yet. So this reads
+ * every input itself, and what reads the answer reads this.
+ */
+function answered(frame: Frame, words: string): string {
+  const readings = frame.has("measured") ? [readingsRange(frame)] : [];
+  const inputs = [runsTable(frame), fanCurve(frame), GATES, frame.name("density"), ...readings].join(",");
+  const none = `${LOOK} ${frame.sheet("flow")} ${headOf(FLOW_ANSWER).replaceAll("$", "")} is an error: trust no number here`;
+  return `IF(AND(ISERROR(${headOf(FLOW_ANSWER)}),COUNTA(${inputs})>0),"${none}",${words})`;
 }
 
 export const systemList = (frame: Frame): ChoiceList[] =>

@@ -14,6 +14,7 @@ import {
   FLOW_HEADER,
   FLOW_LAST,
   FLOW_SAYS_CELL,
+  FLOW_SYSTEM_CELL,
   runsColumn,
 } from "../layout";
 import type { SheetKey } from "../../sheetKeys";
@@ -28,6 +29,7 @@ export interface Answer {
   readonly columns: readonly AnswerColumn[];
   readonly says?: string; // the cell that says what is wrong where it lacks numbers; else the formula's own
   readonly tornSays?: string; // the cell that says so where the table is not whole; else the same
+  readonly guard?: string; // a cell that begins with LOOK where it has no answer, and that reads all its inputs
 }
 
 type KeyOf<Some extends Answer> = Some["columns"][number]["key"];
@@ -48,7 +50,11 @@ export const FLOW_ANSWER = {
   last: FLOW_LAST,
   columns: solveColumns,
   tornSays: FLOW_SAYS_CELL,
+  guard: FLOW_SYSTEM_CELL,
 } as const satisfies Answer;
+
+/** The cell of the formula itself, on its own sheet. */
+export const headOf = ({ column, header }: Answer): string => `$${columnLetters(column)}$${header}`;
 
 /** Each column's letters. */
 export const answerLetters = <Some extends Answer>({ column, columns }: Some, key: KeyOf<Some>): string =>
@@ -102,13 +108,18 @@ export const ofFan = <Some extends Answer>(answer: Some, key: KeyOf<Some>, frame
  * @param here a cell of the formula's own sheet that says what is wrong, too
  */
 export function fromAnswer(answer: Answer, code: string, frame?: Frame, here?: string): string {
-  const own = `$${columnLetters(answer.column)}$${answer.header}`;
-  const first = frame === undefined ? own : frame.ref(answer.sheet, own);
+  const onIt = (cell: string): string => (frame === undefined ? cell : frame.ref(answer.sheet, cell));
+  const first = onIt(headOf(answer));
   const says = answer.says ?? cellAddress(answer.column, answer.header);
   const there = (cell: string): string => (frame === undefined ? cell : `${frame.sheet(answer.sheet)} ${cell}`);
   const where = here ?? there(says);
   const tornSaid = here ?? there(answer.tornSays ?? says);
-  return `=IFERROR(IF(NOT(${isWhole(answer, frame)}),"see ${tornSaid}",IF(LEFT(${first},${FILL.length})="${FILL}","",IF(${ofFan(answer, "airflow", frame)}>=0,${code}))),"see ${where}")`;
+  const read = `IF(LEFT(${first},${FILL.length})="${FILL}","",IF(${ofFan(answer, "airflow", frame)}>=0,${code}))`;
+  const guarded =
+    answer.guard === undefined
+      ? read
+      : `IF(LEFT(${onIt(answer.guard)},${LOOK.length})="${LOOK}","see ${where}",${read})`;
+  return `=IFERROR(IF(NOT(${isWhole(answer, frame)}),"see ${tornSaid}",${guarded}),"see ${where}")`;
 }
 
 /** How an answer begins that waits for inputs. */

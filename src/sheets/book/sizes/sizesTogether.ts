@@ -78,5 +78,6 @@ function inShort(): string {
   const sets = `COUNTIF(${open},"?*")`;
   const further = `IF($A$${last}="",""," (of the first "&ROWS(${cells})&" sets)")`;
   const none = `"No set of those tried: too little air at a hood, or dust that settles. See row ${header} of the sheet Sizes."`;
-  return `IFERROR(IF(${sets}=0,${first}&"",IF(${GATHERED_LAST}="",${none},${GATHERED_LAST})&${further}),"see A${header}")`;
+  // without our functions LibreOffice counts cells that show errors
+  return `IFERROR(IF(ISERROR(${first}),"see A${header}",IF(${sets}=0,${first}&"",IF(${GATHERED_LAST}="",${none},${GATHERED_LAST})&${further})),"see A${header}")`;
 }

@@ -1,7 +1,7 @@
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
-import { systemInWords } from "../flow/systemChoice";
 import type { Frame, SheetOf } from "../frame";
+import { FLOW_SYSTEM_CELL } from "../layout";
 import { LOOK } from "../parts/look";
 import { printing } from "../parts/printing";
 import { formatOf, rounded, unitOnly, unitWord } from "../parts/units";
@@ -35,7 +35,7 @@ export const summarySheet: SheetOf<SummaryContents> = (frame, contents) => ({
   frozen: { rows: 0, columns: 0 },
   cells: [
     text("A1", "Air budget in one page", "title"),
-    formula("A3", `=${systemInWords(frame)}`, "note"),
+    formula("A3", `=${frame.ref("flow", FLOW_SYSTEM_CELL)}`, "note"),
     ...whose(contents),
     ...summaryHoods(frame),
     ...summarySets(frame),
@@ -51,6 +51,7 @@ export const summarySheet: SheetOf<SummaryContents> = (frame, contents) => ({
       style: "flag" as const,
     })),
     { range: MORE_CELL, containsText: LOOK, style: "flag" },
+    { range: "A3", containsText: LOOK, style: "flag" },
   ],
   print: { ...printing(frame, "portrait"), pagesHigh: 1, area: `A1:F${LAST}` },
 });

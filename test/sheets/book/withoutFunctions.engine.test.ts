@@ -1,0 +1,63 @@
+/** A budget opened in a program without our functions: after a change no number that rests on Flow's answer goes on as if it were new. */
+import { writeBook } from "../../../src/hosts/file/writeBook";
+import { budgetBook } from "../../../src/sheets/book/budgetBook";
+import { CURVE_HEADER, FLOW_SYSTEM_CELL, runCell, RUNS_FIRST } from "../../../src/sheets/book/layout";
+import { FLOW_FIRST } from "../../../src/sheets/book/flow/flowLayout";
+import { ALTITUDE_CELL } from "../../../src/sheets/book/start/startLayout";
+import { sheetKeys } from "../../../src/sheets/sheetKeys";
+import { type Edit, editsInOffice } from "../../support/editsInOffice";
+import { gridOfBook } from "../../support/gridOfBook";
+import { hasLibreOffice } from "../../support/libreOffice";
+import { partsOf, zipped } from "../../support/xlsxParts";
+
+const says = FLOW_SYSTEM_CELL.replaceAll("$", "");
+const LOOKS = [
+  { sheet: "Flow", range: says },
+  { sheet: "Summary", range: "A3" },
+  { sheet: "Flow", range: "C5:C8" },
+  { sheet: "Flow", range: "I5:I8" },
+  { sheet: "Fan", range: "B26:B27" },
+  { sheet: "Summary", range: "B40:B41" },
+] as const;
+
+const edits: readonly (Edit & { readonly what: string })[] = [
+  { what: "a gate", does: "type", sheet: "Flow", at: `A${FLOW_FIRST}`, value: "shut band saw" },
+  { what: "a length", does: "type", sheet: "Runs", at: runCell("Length", RUNS_FIRST), value: 40 },
+  { what: "a point of the fan's curve", does: "type", sheet: "Fan", at: `B${CURVE_HEADER + 2}`, value: 9 },
+  { what: "the altitude", does: "type", sheet: "Start", at: ALTITUDE_CELL.replaceAll("$", ""), value: 5000 },
+];
+
+/** The example as we save it, and as Excel does: of a file by Excel LibreOffice keeps the texts, too. */
+async function files(): Promise<{ readonly ours: Uint8Array; readonly excels: Uint8Array }> {
+  const book = budgetBook({ units: "IP", sheets: sheetKeys, contents: "example" }, { sheets: [], names: [] });
+  const ours = await writeBook(gridOfBook(book).calculated(book), { title: "Example" });
+  const parts = partsOf(ours);
+  const about = parts.get("docProps/app.xml")!;
+  parts.set("docProps/app.xml", about.replace(/<Application>[^<]*</, "<Application>Microsoft Excel<"));
+  return { ours, excels: zipped(parts) };
+}
+
+(hasLibreOffice ? describe : describe.skip)("without our functions", () => {
+  let made: Awaited<ReturnType<typeof files>>;
+  beforeAll(async () => {
+    made = await files();
+  });
+
+  test("the numbers of the day stand there until something is changed", () => {
+    const [[says = [], , ...numbers] = []] = editsInOffice(made.excels, [[]], LOOKS, true);
+    expect(says).toEqual([["Ducts and fan as typed"]]);
+    expect(numbers.flat(2).map((one) => typeof one)).toEqual(numbers.flat(2).map(() => "number"));
+  });
+
+  test.each(edits.flatMap((edit) => (["ours", "excels"] as const).map((file) => ({ ...edit, file }))))(
+    "$what that is changed leaves no old number in a file of $file",
+    ({ file, ...edit }) => {
+      const [[flowSays, summarySays, ...numbers] = []] = editsInOffice(made[file], [[edit]], LOOKS, true);
+      expect([flowSays, summarySays].flat(2)).toEqual([
+        "Look: Flow B10 is an error: trust no number here",
+        "Look: Flow B10 is an error: trust no number here",
+      ]);
+      expect(numbers.flat(2)).toEqual(numbers.flat(2).map(() => expect.stringMatching(/^see (Flow )?B10$/)));
+    },
+  );
+});
