@@ -43,6 +43,18 @@ test("what no sum has is told where the sums stand, and a cost that is none is n
   expect([...sums().slice(1), shows.value("Leaks", "B12")]).toEqual(["see G", "see H", "see G"]);
 });
 
+// 12 + 7 + 15 minutes in the example; 0:12 on a clock is 12/1440 of a day
+test("a time as a clock shows it is told, and never added as next to nothing", () => {
+  const shows = shown("IP", "example");
+  expect(shows.value("Leaks", "B11")).toBe(34);
+  shows.type("Leaks", "H23", "0:12");
+  expect(shows.value("Leaks", "H23")).toBeCloseTo(12 / 1440, 12);
+  expect(shows.value("Leaks", "B11")).toBe("see H");
+  shows.clear("Leaks", "H23");
+  shows.type("Leaks", "H26", "0");
+  expect(shows.value("Leaks", "B11")).toBe(22);
+});
+
 test("a machine that is told by the suction at its port is a hood here, too, and one that wants no known airflow shows none", () => {
   const shows = shown("IP", "example");
   const saw = RUNS_FIRST;

@@ -33,11 +33,18 @@ function bothSums(frame: Frame, left: string): string {
 
 const COST_CELL = `B${IN_SHORT + 4}`;
 
-/** A column's sum, or where it has an entry that SUM would skip: so short that the unit beside it cuts nothing off. */
-function sumOf(letters: string): string {
+/**
+ * A column's sum, or where it has an entry that SUM would skip: so short that the unit beside it cuts nothing off.
+ *
+ * @param slips how many of its numbers cannot be meant
+ */
+function sumOf(letters: string, slips = "0"): string {
   const typed = inHeadedLog(letters);
-  return `=IF(COUNTA(${typed})-1>COUNT(${typed}),"see ${letters}",IF(COUNT(${typed})=0,"",SUM(${typed})))`;
+  return `=IF(COUNTA(${typed})-1+${slips}>COUNT(${typed}),"see ${letters}",IF(COUNT(${typed})=0,"",SUM(${typed})))`;
 }
+
+/** Times that were typed as on a clock, 0:12 for twelve minutes: each is a part of a day, and would add nothing. */
+const clockTimes = `COUNTIF(${inHeadedLog("H")},">0")-COUNTIF(${inHeadedLog("H")},">=1")`;
 
 /** How many readings the sums lack, since they are no readings or their gate lacks a name or the other one. */
 const [readBefore, readAfter] = [
@@ -75,7 +82,7 @@ export function inShort(frame: Frame): SheetCell[] {
       { label: "Saved, plain sum", code: any(saved, `SUM(${saved})`), format: leak, unit: flow },
       { label: "Leaks still there", code: any(before, left), format: leak, unit: flow },
       { label: "Cost so far", code: sumOf("G"), format: "#,##0.00" },
-      { label: "Time so far", code: sumOf("H"), format: "0", unit: '="min"' },
+      { label: "Time so far", code: sumOf("H", clockTimes), format: "0", unit: '="min"' },
       {
         label: "Cost of the saving",
         code: `=IF(${isTorn},"see D${IN_SHORT + 1}",IF(COUNT(${saved},${inHeadedLog("G")})<2,"",IF(${hasTwice},"see J",IF(SUM(${saved})<=0,"nothing saved",IF(ISNUMBER(${COST_CELL}),${costOfRead}/SUM(${saved}),${COST_CELL})))))`,

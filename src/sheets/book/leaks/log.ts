@@ -29,6 +29,7 @@ const GATE_NOTE = "The name of its run, where it has one: then the suction is ta
 const CONDITION_NOTE = "How the gate was found: a name from the table gates. Only the estimate below uses it.";
 const SUCTION_NOTE =
   "Static suction in the duct at the gate while measuring, above 0. Blank: what the sheet Flow has where the run has this name.";
+const TIME_NOTE = "Minutes as a number, 12: 0:12 is a time of day, the 120th part of a day, and does not count.";
 const AFTER_NOTE = "Blank until it is mended and measured again. 0 is a reading: nothing measurable.";
 const SAVED_NOTE = `Before less after. A negative one stays in the sum: it is no saving, and says that something is wrong. What the open hoods gain of it stands in column ${GAINED}.`;
 
@@ -57,7 +58,7 @@ export function leakLog(frame: Frame, gates: readonly LoggedGate[]): SheetCell[]
     formula(`E${LOG}`, headingIn(frame, "Leak before", "airflow"), number),
     formula(`F${LOG}`, headingIn(frame, "Leak after", "airflow"), number, { note: AFTER_NOTE }),
     text(`G${LOG}`, "Cost (your money)", number),
-    text(`H${LOG}`, "Time (min)", number),
+    text(`H${LOG}`, "Time (min)", number, { note: TIME_NOTE }),
     formula(`I${LOG}`, headingIn(frame, "Saved", "airflow"), number, { note: SAVED_NOTE }),
     text(`J${LOG}`, "What the readings say", "header"),
   ];
