@@ -24,10 +24,12 @@ export interface Describer {
   readonly workbook: () => Workbook;
 }
 
+/** An entry is both: the grid puts the cell into its place each time, also where it stands there already. */
+const OF_ONE_CELL: ReadonlySet<string> = new Set(["UPDATE_CELL", "UPDATE_CELL_POSITION"]);
+
 /** Commands that change the description of their own sheet and of no other. A name, a row or a column can stand in formulas anywhere. */
 const OF_ONE_SHEET: ReadonlySet<string> = new Set([
-  "UPDATE_CELL",
-  "UPDATE_CELL_POSITION",
+  ...OF_ONE_CELL,
   "CLEAR_CELL",
   "CLEAR_CELLS",
   "DELETE_CONTENT",
@@ -67,7 +69,7 @@ export function describer(model: GridModel, first: Workbook): Describer {
   return {
     done: ({ type, sheetId, col, row }) => {
       const known = sheetId === undefined ? undefined : described.get(sheetId);
-      if (type === "UPDATE_CELL" && known?.isOurs === true && known.entered.length < MOST_ENTERED)
+      if (OF_ONE_CELL.has(type) && known?.isOurs === true && known.entered.length < MOST_ENTERED)
         known.entered.push({ sheetId: sheetId!, col: col!, row: row! });
       else if (sheetId !== undefined && OF_ONE_SHEET.has(type)) described.delete(sheetId);
       else {

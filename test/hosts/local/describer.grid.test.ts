@@ -3,6 +3,7 @@ import { calculatedOf, shownWith } from "../../../src/hosts/local/readGrid";
 import { changesBook, type Describer, describer, type GridCommand } from "../../../src/hosts/local/describer";
 import { KEEP } from "../../../src/hosts/local/keptPlugin";
 import type { GridModel } from "../../../src/hosts/local/grid";
+import type { Sheet } from "../../../src/sheets/workbook";
 import { bookOf, gridOf, place, setUpGrid, sheetOf, step } from "./gridOfOurs";
 
 beforeAll(setUpGrid);
@@ -150,6 +151,21 @@ describe("what is described anew", () => {
     }
     const { cells } = described.workbook().sheets[0]!;
     expect(cells.map(({ at }) => at)).toEqual(["A1", "B1", "A2", "A3", "Z50"]);
+  });
+
+  test("is a cell that was entered without a look at the others", () => {
+    const { model, described } = followed();
+    model.dispatch("UPDATE_CELL", { ...place(model, "A1"), content: "7" });
+    described.workbook();
+    for (const at of ["A1", "C4"]) model.dispatch("UPDATE_CELL", { ...place(model, at), content: "8" });
+    const all = jest.spyOn(model.getters, "getCells");
+    const [{ cells }] = described.workbook().sheets as [Sheet];
+    expect(all).not.toHaveBeenCalled();
+    expect(cells).toEqual([
+      { at: "A1", value: 8 },
+      { at: "A2", formula: "=Two!B2+A1" },
+      { at: "C4", value: 8 },
+    ]);
   });
 
   test("is every sheet after a row has come, since formulas of others may point behind it", () => {
