@@ -36,7 +36,7 @@ const STARTS = [1, 1.2, 1.5];
  * Chooses a diameter for every run, so that in each scenario each hood gets its air and no dust settles, at the least cost;
  * where none meets all that, so that the need that is met worst is met as well as was found.
  *
- * First a local search from sizes by velocity and from the present ones, then branch and bound. The proof rests on a law
+ * First a local search from sizes by velocity and from the present ones, and from the widest where those miss a need; then branch and bound. The proof rests on a law
  * of falling curves (see `judging`), so on a curve that rises somewhere nothing is proved; nor where a branch costs by the
  * airflows, since air that is faster in one duct may then draw more through another.
  *
@@ -57,9 +57,11 @@ export function* chooseSizes(
   const canProve = !hasRisingPart(task.curve) && !hasMeetings(task);
   const all = task.choices.map((ofRun) => [...ofRun.keys()]);
   const root = canProve ? yield* telling(narrowing(judge)(all, most), far) : { domains: all };
-  const starts = [...(present === null ? [] : [present]), ...STARTS.map((faster) => firstGuess(task, faster))];
+  const widest = task.choices.map(({ length }) => length - 1); // from where the way to slower air is open
+  const starts = [...(present === null ? [] : [present]), ...STARTS.map((faster) => firstGuess(task, faster)), widest];
   const from = judge.work();
   for (const [place, start] of starts.entries()) {
+    if (start === widest && found!.judged.share >= MET) break;
     const until = from + ((most - from) / 3) * ((place + 1) / starts.length);
     const here: FoundSizes = yield* telling(localSearch(judge, start, until), far);
     if (found === null || better(here.judged, found.judged)) found = here;
