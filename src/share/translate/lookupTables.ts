@@ -35,7 +35,7 @@ export function copyTables(
     text("A1", "Look-up tables", "title"),
     text(
       "A2",
-      "The formulas of the other sheets look here. Change a figure and they follow; its source and basis are then yours.",
+      "The formulas of the other sheets look here. Change a figure and they follow; its source and basis are then yours. Leave the names: a find-and-replace over all sheets gives one fitting the figures of another.",
       "note",
     ),
   ];
