@@ -49,9 +49,12 @@ export interface SheetHost {
   /** Turns a club copy that is open back into a live budget where the copy recorded how, in new sheets or a new workbook. */
   revive(watch: Watch): Promise<AddOutcome>;
 
-  /** Calls back whenever a cell or the selection changed, and says which. Returns what ends that. */
-  follow(changed: (what: "cells" | "selection") => void): () => void;
+  /** Calls back whenever something changed, and says what. Returns what ends that. */
+  follow(changed: (what: Change) => void): () => void;
 }
+
+/** What changed: what stands in a cell, which cells are selected, or the whole, since another book was opened in its place. */
+export type Change = "cells" | "selection" | "book";
 
 /** How a long action tells how far it is, and learns that the user has cancelled it. */
 export interface Watch {

@@ -8,6 +8,7 @@ import {
   keptSays,
   type LocalPage,
   openSheet,
+  paneFrame,
   read,
   readOne,
   reload,
@@ -15,6 +16,7 @@ import {
   localSite,
   typeInto,
 } from "./localPage";
+import { button, says, tab } from "./panePage";
 
 const site = localSite();
 let local: LocalPage; // the tests go on from one another: a browser that has kept nothing yet at first
@@ -161,6 +163,21 @@ describe("New", () => {
     await keptSays(page, KEPT);
     expect(await active(page)).toBe("Start");
     expect(await readOne(page, "A40")).toBe("");
+  });
+
+  test("what Check found in one budget goes when another takes its place: its places may hold something else there", async () => {
+    const { page } = local;
+    await exampleAgain(page);
+    const pane = paneFrame(page);
+    await tab(pane, "Check").click();
+    await button(pane, "Check the open book").click();
+    const findings = pane.getByRole("list", { name: "Findings" });
+    await findings.waitFor();
+    await goTo(page, "A1");
+    await newBudget(page, "IP");
+    await findings.waitFor({ state: "detached" });
+    await says(pane, "Another book is open now, and has not been checked.");
+    expect(await button(pane, "Check the open book").isVisible()).toBe(true);
   });
 });
 

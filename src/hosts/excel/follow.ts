@@ -1,9 +1,11 @@
+import type { Change } from "../host";
+
 type Handler = OfficeExtension.EventHandlerResult<unknown>;
 
 /** Calls back after every change of a cell or of the selection, until what it returns is called. */
-export function follow(changed: (what: "cells" | "selection") => void): () => void {
+export function follow(changed: (what: Change) => void): () => void {
   let isOver = false;
-  const tell = (what: "cells" | "selection") => async (): Promise<void> => {
+  const tell = (what: Change) => async (): Promise<void> => {
     if (!isOver) changed(what);
   };
   const listening = Excel.run(async (context) => {

@@ -1,4 +1,5 @@
 import type { Workbook } from "../../sheets/workbook";
+import type { Change } from "../host";
 import { changesBook, describer, type GridCommand } from "./describer";
 import { isTooFar, TOO_FAR_WORDS } from "./extentPlugin";
 import { finished } from "./evaluation/finished";
@@ -13,8 +14,8 @@ export interface GridDesk {
   readonly workbook: () => Workbook;
   readonly show: (workbook: Workbook) => Promise<void>;
   readonly focus: () => void;
-  /** Calls back whenever a cell or the selection changed, and says which. Returns what ends that. */
-  readonly follow: (changed: (what: "cells" | "selection") => void) => () => void;
+  /** Calls back whenever something changed, and says what. Returns what ends that. */
+  readonly follow: (changed: (what: Change) => void) => () => void;
 }
 
 /**
@@ -29,8 +30,8 @@ export async function openDesk(
   touched: () => void,
   prepareFirst: (model: GridModel) => Promise<void>,
 ): Promise<GridDesk> {
-  const followers = new Set<(what: "cells" | "selection") => void>();
-  let what: "cells" | "selection" = "selection"; // until a command changes what stands in the book
+  const followers = new Set<(what: Change) => void>();
+  let what: Change = "selection"; // until a command changes what stands in the book
   const tell = (): void => {
     const happened = what;
     what = "selection";
@@ -65,7 +66,7 @@ export async function openDesk(
     workbook: () => shown.described.workbook(),
     show: async (workbook) => {
       shown = await mounted(workbook, () => shown.app.destroy());
-      what = "cells";
+      what = "book";
       tell();
     },
     focus: () => shown.view.focusGrid(),

@@ -13,7 +13,7 @@ export function useSelection(host: SheetHost | null): string | null {
         () => wanted && setSelection(null),
       );
     read();
-    const end = host.follow((what) => what === "selection" && read());
+    const end = host.follow((what) => what !== "cells" && read());
     return () => {
       wanted = false;
       end();

@@ -38,7 +38,7 @@ export function useSystem(
   const asks = host.kind === "excel";
   const isRead = system !== null;
   useEffect(
-    () => (asks && !isRead ? undefined : host.follow((what) => what === "cells" && setStale(true))),
+    () => (asks && !isRead ? undefined : host.follow((what) => what !== "selection" && setStale(true))),
     [host, asks, isRead],
   );
   useEffect(() => {

@@ -38,10 +38,20 @@ export function CheckView({ host, go }: ViewProps): ReactElement {
   const [status, setStatus] = useState("");
   const [gone, setGone] = useState("");
   const [stale, setStale] = useState(false);
-  useEffect(
-    () => (checked === null ? undefined : host?.follow((what) => what === "cells" && setStale(true))),
-    [host, checked],
-  );
+  useEffect(() => {
+    if (checked === null) return undefined;
+    return host?.follow((what) => {
+      if (what === "cells") setStale(true);
+      if (what === "book") forget();
+    });
+  }, [host, checked]);
+
+  /** What was found in another book is no help with this one: its places may hold something else here. */
+  const forget = (): void => {
+    setChecked(null);
+    setStale(false);
+    setStatus("Another book is open now, and has not been checked.");
+  };
 
   const check = async (): Promise<void> => {
     if (host === null) return setStatus(NO_SHEET);

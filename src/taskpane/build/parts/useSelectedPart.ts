@@ -28,7 +28,7 @@ export function useSelectedPart(host: SheetHost | null): {
       timer = setTimeout(read, PAUSE);
     };
     soon();
-    const end = follows.follow((what) => what === "cells" && soon());
+    const end = follows.follow((what) => what !== "selection" && soon());
     return () => {
       wanted = false;
       clearTimeout(timer);
