@@ -19,12 +19,12 @@ interface Readers {
 
 /** To find out takes a while, and it stays so while numbers and texts are typed over. */
 export function longerAnswers(evaluator: Evaluator, getters: GridModel["getters"]): LongerAnswers {
-  let all: ReadonlyMap<string, Readers> | null = null;
+  let all: ReadonlyMap<SheetRange, Readers> | null = null;
   const known = new Map<string, ReadonlySet<string>>(); // by sheet
 
   /** Whatever a longer answer could change, in any number of steps: what it changes may be longer in turn. */
-  function findAll(): Map<string, Readers> {
-    const found = new Map<string, Readers>();
+  function findAll(): Map<SheetRange, Readers> {
+    const found = new Map<SheetRange, Readers>(); // the library has one object for all that a formula reads
     const waiting: Readers[] = [];
     const blanksOf = blanksInReach(evaluator, getters);
     const { forest } = evaluator.formulaDependencies();
@@ -32,11 +32,10 @@ export function longerAnswers(evaluator: Evaluator, getters: GridModel["getters"
       const readers = new Set<Readers>();
       for (let col = zone.left; col <= zone.right; col++)
         for (const { dependents } of forest[sheetId]?.[col]?.query(zone) ?? []) {
-          const key = rangeKey(dependents);
-          let one = found.get(key);
+          let one = found.get(dependents);
           if (one === undefined) {
-            one = { range: { ...dependents, zone: { ...dependents.zone } }, restOn: new Set(), blanksOf: [] };
-            found.set(key, one);
+            one = { range: dependents, restOn: new Set(), blanksOf: [] };
+            found.set(dependents, one);
             waiting.push(one);
           }
           readers.add(one);
@@ -86,5 +85,3 @@ export function longerAnswers(evaluator: Evaluator, getters: GridModel["getters"
 }
 
 const keyOf = ({ sheetId, col, row }: CellPosition): string => `${sheetId} ${col} ${row}`;
-const rangeKey = ({ sheetId, zone: { left, top, right, bottom } }: SheetRange): string =>
-  `${sheetId} ${left} ${top} ${right} ${bottom}`;
