@@ -264,7 +264,7 @@ office.each(["IP", "SI"] as const)("the example in %s", (units) => {
       expect(word(1, 4)).toMatch(/^#/);
       expect(seen[1]![0]![1]![0]).toBe(seen[0]![0]![1]![0]); // the run below it is as it was
       // a run inserted: it flows, and the formula that it lacks is told
-      expect(word(2, 1)).toMatch(/^Look: 1 named runs have no check beside them\. Copy column A down/);
+      expect(word(2, 1)).toMatch(/^Look: named runs without a check beside them: 1\. Copy column A down/);
       sameFlow(2, solved(2, `${ALL}; spindle`));
       expect(word(2, 8)).toBe(CHANGED);
       // a gate that there is not, and one that there is

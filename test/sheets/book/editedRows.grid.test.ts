@@ -107,7 +107,7 @@ function compare(grid: Shows, told: ReadonlyMap<string, string>): boolean {
     .map(([name, check]) => [name, String(check).replace(/; .* would carry it .*/, "")] as const);
   expect(checked).toEqual(checked.map(([name]) => [name, wanted.checks.get(plain(name))]));
   const bare = filled.length - checked.length;
-  if (bare > 0) expect(grid.value("Runs", "C3")).toMatch(`Look: ${bare} named runs have no check beside them.`);
+  if (bare > 0) expect(grid.value("Runs", "C3")).toMatch(`Look: named runs without a check beside them: ${bare}.`);
   else expect(grid.value("Runs", "C3")).toMatch(/^Column A says/);
   names.forEach((name, index) => {
     if (name === "") expect([name, checks[index]]).toEqual(["", ""]);
@@ -262,12 +262,14 @@ describe("what the sheets would leave out", () => {
   test("a run below the table, and an inserted run without a dust where the shop carries another, are told of", () => {
     const grid = begin(book());
     grid.type("Runs", "B49", "late");
-    expect(grid.value("Runs", "C3")).toMatch(/^Look: 1 runs stand below the table/);
+    expect(grid.value("Runs", "C3")).toMatch(/^Look: runs below the table, where no sheet reads them: 1\./);
     grid.type("Runs", "B49", "");
     expect(grid.value("Runs", "C3")).toMatch(/^Column A says/);
     grid.type("Start", "B10", "fine light dust");
     grid.clear("Runs", "P10");
-    expect(grid.value("Runs", "C3")).toMatch(/^Look: 1 named runs say no dust and count as wood dust\. Copy column P/);
+    expect(grid.value("Runs", "C3")).toMatch(
+      /^Look: named runs that say no dust and count as wood dust: 1\. Copy column P/,
+    );
   });
 
   test("a column with another word over it is told of, and not one that is empty", () => {

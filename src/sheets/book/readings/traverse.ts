@@ -68,12 +68,12 @@ export function traverse(frame: Frame, given: TraverseReadings | null): SheetCel
       `=IF(AND(${ductIsSound(frame)},${pointsAreSound}),${depths},"")`,
     ),
   ];
-  const format = frame.units === "SI" ? "0.0" : "#,##0.##";
+  const format = frame.units === "SI" ? { format: "0.0" } : {}; // as typed: it may be 2650 or 0.35
   for (let at = TRAVERSE_FIRST; at <= TRAVERSE_LAST; at++) {
     const pair = given?.readings[at - TRAVERSE_FIRST];
     cells.push(
-      input(`B${at}`, pair?.[0] ?? null, { format }),
-      input(`C${at}`, pair?.[1] ?? null, { format }),
+      input(`B${at}`, pair?.[0] ?? null, format),
+      input(`C${at}`, pair?.[1] ?? null, format),
       formula(`D${at}`, `=${pointCheck(frame, at)}`, "total"),
       formula(`K${at}`, `=${readingOf(typed("B"))}`),
       formula(`L${at}`, `=${readingOf(typed("C"))}`),

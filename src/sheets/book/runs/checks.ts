@@ -73,16 +73,18 @@ export function leftOut(frame: Frame, usual: string): string {
   const wide = run.replace(String(RUNS_LAST), String(RUNS_LAST + BELOW));
   const lowest = `SUMPRODUCT(MAX(${named}*(ROW(${run})-ROW(${run.replace(/:.*/, "")}))))`;
   const most = RUNS_LAST - RUNS_HEADER;
-  const told = (count: string, words: string): string => `IF(${count}>0,"${LOOK} "&${count}&" ${words} ","")`;
+  const told = (count: string, what: string, mend: string): string =>
+    `IF(${count}>0,"${LOOK} ${what}: "&${count}&". ${mend} ","")`;
   const wrong = frame.ref("budget", BUDGET_WRONG_CELL);
   const words = [
     `IF(${wrong}="","",${wrong}&". ")`,
     told(
       `SUMPRODUCT(${named}*(${checks}=""))`,
-      "named runs have no check beside them. Copy column A down from another row.",
+      "named runs without a check beside them",
+      "Copy column A down from another row.",
     ),
-    `IF(${plainName(frame.name("dust"))}="${DEFAULT_DUST}","",${told(`SUMPRODUCT(${named}*(TRIM(${dust})=""))`, `named runs say no dust and count as ${DEFAULT_DUST}. Copy column ${dustLetters} down from another row.`)})`,
-    told(`(COUNTA(${wide})-COUNTA(${run}))`, "runs stand below the table, where no sheet reads them. Move them up."),
+    `IF(${plainName(frame.name("dust"))}="${DEFAULT_DUST}","",${told(`SUMPRODUCT(${named}*(TRIM(${dust})=""))`, `named runs that say no dust and count as ${DEFAULT_DUST}`, `Copy column ${dustLetters} down from another row.`)})`,
+    told(`(COUNTA(${wide})-COUNTA(${run}))`, "runs below the table, where no sheet reads them", "Move them up."),
     `IF(${lowest}>${most},"${LOOK} the table reaches lower than its first ${most} rows, and the other sheets read no further. Delete blank rows. ","")`,
   ].join("&");
   const unread = `"${duplicated("this table")} What ${frame.sheet("budget")} and all others say is of the first one: type there."`;
