@@ -1,5 +1,6 @@
 import { DomainError } from "../../core/errors";
 import { plain } from "../../core/naming/findNamed";
+import type { Network } from "../../core/network/network";
 import { itemAt } from "../../reference/itemAt";
 import type { RunsTable, TableReader } from "../runsTable/readRuns";
 import type { Scenario } from "./readScenarios";
@@ -7,18 +8,24 @@ import { setsOfGates } from "./setsOfGates";
 
 const MOST_IN_PAIRS = 8; // gates: of more the pairs are more sets than anybody means
 
-/** The gates of hoods: of each the first on the way of its air, in its own run or further down. */
-export function gatesOf(table: RunsTable): string[] {
-  const { runs, joins, joining } = table.network();
-  const gates = new Set<string>();
+/** The runs with the gates of hoods: of each hood the first on the way of its air, in its own run or further down. */
+export function firstGates({ runs, joins, joining }: Network): number[] {
+  const gates = new Set<number>();
   runs.forEach(({ side }, end) => {
     if (side !== "suction" || itemAt(joining, end).length > 0) return;
     let at = end;
     while (at >= 0 && itemAt(runs, at).gate === "none") at = itemAt(joins, at);
-    if (at >= 0) gates.add(itemAt(runs, at).name);
+    if (at >= 0) gates.add(at);
   });
-  if (gates.size === 0) throw new DomainError("runs", null, "a table in which a run has a gate");
   return [...gates];
+}
+
+/** Their names. */
+export function gatesOf(table: RunsTable): string[] {
+  const network = table.network();
+  const gates = firstGates(network).map((run) => itemAt(network.runs, run).name);
+  if (gates.length === 0) throw new DomainError("runs", null, "a table in which a run has a gate");
+  return gates;
 }
 
 /** A set of gates of hoods. */
@@ -39,7 +46,7 @@ export function openSets(table: RunsTable, gates: readonly string[], most: numbe
 }
 
 /** The gates that a set opens, in the table's order: its hoods' and those that stand on the way of their air. */
-function opened(table: RunsTable, set: readonly number[], gates: readonly string[]): string[] {
+export function opened(table: RunsTable, set: readonly number[], gates: readonly string[]): string[] {
   const { runs, joins } = table.network();
   const open = new Set<number>();
   for (const gate of set) {

@@ -13,7 +13,7 @@ import type { RunsTable, TableReader } from "../runsTable/readRuns";
 import { humpNote } from "./humpNote";
 import { requireGates } from "./openRuns";
 import { runFlows } from "./runFlows";
-import { gatesOf, type OpenSet, openSets } from "./hoodGates";
+import { gatesOf, opened, type OpenSet, openSets } from "./hoodGates";
 import { type Fan, solveRuns } from "./solveRuns";
 
 const USUAL_MOST = 2; // machines that one or two people run
@@ -24,6 +24,7 @@ interface Judged extends OpenSet {
   readonly slowest: Served | null; // the run that is slowest for its dust
   readonly short: readonly string[]; // hoods that get too little
   readonly slow: readonly string[]; // runs in which dust settles
+  readonly isOne: boolean; // a single hood is judged, and no other that the same gate serves or that is always open
   readonly hump: string;
   readonly failed: string | null;
 }
@@ -47,6 +48,7 @@ export function togetherTable(runs: TableReader, fan: Fan, given: unknown, syste
       return { ...NOTHING, ...one, failed: sentence };
     }
   });
+  const working = new Set(judged.filter(works).map(({ open }) => open.join(";")));
   const rows = judged.map((one) => {
     const of: Readonly<Record<TogetherKey, Value | null>> = {
       open: one.open.join("; "),
@@ -56,7 +58,7 @@ export function togetherTable(runs: TableReader, fan: Fan, given: unknown, syste
       slowest: one.slowest && one.slowest.name,
       velocity: one.slowest && one.slowest.value,
       velocityShare: one.slowest && 100 * one.slowest.share,
-      verdict: one.failed ?? verdict(one, bleeds(one, judged, gates)),
+      verdict: one.failed ?? verdict(one, bleeds(one, working, table, gates)),
     };
     return answerRow(togetherColumns, of, system);
   });
@@ -79,7 +81,7 @@ function readMost(given: unknown, system: UnitSystem): number {
 
 type Found = Omit<Judged, keyof OpenSet | "failed">;
 
-const NOTHING: Found = { hood: null, slowest: null, short: [], slow: [], hump: "" };
+const NOTHING: Found = { hood: null, slowest: null, short: [], slow: [], isOne: false, hump: "" };
 
 function judge(table: RunsTable, fan: Fan, system: UnitSystem): Found {
   const solved = solveRuns(table, fan);
@@ -101,6 +103,7 @@ function judge(table: RunsTable, fan: Fan, system: UnitSystem): Found {
     slowest: least(carriers),
     short: below(hoods, ENOUGH_AIR),
     slow: below(carriers, 1),
+    isOne: hoods.length === 1,
     hump: humpNote(solved.solution, system),
   };
 }
@@ -112,19 +115,17 @@ const least = (served: readonly Served[]): Served | null =>
 const works = (one: Judged): boolean =>
   one.failed === null && one.hood !== null && one.short.length === 0 && one.slow.length === 0;
 
-/** Gates of which one more, left open, makes a set work, as far as that larger set was tried. */
-function bleeds(one: Judged, all: readonly Judged[], gates: readonly string[]): string[] {
+/** Gates of which one more, left open, makes a set work, as far as the set with it was tried. */
+function bleeds(one: Judged, working: ReadonlySet<string>, table: RunsTable, gates: readonly string[]): string[] {
   if (works(one)) return [];
-  return all.flatMap((larger) => {
-    const added = larger.set.filter((gate) => !one.set.includes(gate));
-    const isOneMore = added.length === 1 && larger.set.length === one.set.length + 1;
-    return isOneMore && works(larger) ? [itemAt(gates, itemAt(added, 0))] : [];
-  });
+  return gates.filter(
+    (gate, place) => !one.open.includes(gate) && working.has(opened(table, [...one.set, place], gates).join(";")),
+  );
 }
 
 function verdict(one: Judged, more: readonly string[]): string {
   const notes = [
-    ...(works(one) ? [sayNote(one.set.length === 1 ? "worksAlone" : "worksTogether")] : []),
+    ...(works(one) ? [sayNote(one.set.length === 1 && one.isOne ? "worksAlone" : "worksTogether")] : []),
     ...(one.hood === null ? [sayNote("noneWanted")] : []),
     ...(one.short.length > 0 ? [sayNote("tooLittleAir", { hoods: one.short.join(", ") })] : []),
     ...(one.slow.length > 0 ? [sayNote("tooSlow", { runs: one.slow.join(", ") })] : []),

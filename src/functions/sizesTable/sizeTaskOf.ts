@@ -8,6 +8,7 @@ import type { SizedScenario, SizeTask, Taken } from "../../core/network/sizes/si
 import { inWords } from "../../reference/inWords";
 import { itemAt } from "../../reference/itemAt";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
+import { firstGates } from "../flowTable/hoodGates";
 import type { Scenario } from "../flowTable/readScenarios";
 import type { TableRun } from "../runsTable/readRun";
 import type { RunsTable, TableReader } from "../runsTable/readRuns";
@@ -69,7 +70,7 @@ export function sizeTaskOf(wish: Wish, curve: FanCurve): Task {
       itemAt(choices, index).map(({ diameter }): Run => (keeps[index] ? entry.run : resized(entry, diameter))),
     ),
   });
-  const { joins, joining } = itemAt(networks, 0);
+  const { joins } = itemAt(networks, 0);
   const withOpen: Task["withOpen"] = (scenario, gate) => {
     const open = new Set(itemAt(scenarios, scenario).open);
     for (let run = gate; run >= 0; run = itemAt(joins, run)) open.add(plain(itemAt(first.runs, run).run.name));
@@ -86,9 +87,7 @@ export function sizeTaskOf(wish: Wish, curve: FanCurve): Task {
   const present = first.runs.map(({ run }, index) =>
     itemAt(choices, index).findIndex(({ diameter }) => Math.abs(diameter - run.diameter) <= 1e-9 * run.diameter),
   );
-  const gates = first.runs.flatMap(({ run }, index) =>
-    run.gate !== "none" && itemAt(joining, index).length === 0 ? [index] : [],
-  );
+  const gates = firstGates(itemAt(networks, 0));
   return { task, present: present.includes(-1) ? null : present, gates, withOpen };
 }
 

@@ -64,6 +64,29 @@ describe("TOGETHER", () => {
     expect(sets([lathe, drill, { ...limb, Gate: "open" }, main])).toEqual(["lathe; limb", "limb"]);
   });
 
+  // the limb of 8 in without length or K costs nothing: with both hoods open 728.4 cfm each and 4174 fpm, by hand as above
+  const limbOf8: Row = { Run: "limb", To: "main", Diameter: 8, Gate: "open" };
+  const [first, second, wide] = twin as [Row, Row, Row];
+
+  test("works alone only where a single hood has its air: not of two behind one gate, nor beside one that is always open", () => {
+    const both = "works together: each hood has its air, and dust keeps moving";
+    const behind = [first, second].map((row): Row => ({ ...row, To: "limb", Gate: null }));
+    expect(byName(answer([...behind, limbOf8, wide], undefined, LINE)).limb).toMatchObject({
+      "Its airflow": expect.closeTo(728.4, 0),
+      Verdict: both,
+    });
+    const beside = byName(answer([first, { ...second, Gate: null }, wide], undefined, LINE));
+    expect(beside.saw).toMatchObject({ "Its airflow": expect.closeTo(728.4, 0), Verdict: both });
+  });
+
+  test("names one more gate also where opening it opens what another set opens", () => {
+    const runs = [{ ...first, To: "limb" }, { ...second, To: "limb", Gate: null }, limbOf8, wide];
+    const rows = byName(answer(runs, undefined, LINE));
+    expect(Object.keys(rows)).toEqual(["saw; limb", "limb"]);
+    expect(rows.limb!.Verdict).toBe("too slow for the dust: limb, main; works with one more gate open: saw");
+    expect(rows["saw; limb"]!.Verdict).toMatch(/^works together/);
+  });
+
   test("says in SI what it says in I-P", () => {
     const metric = (row: Row): Row => ({
       ...row,
