@@ -2,11 +2,13 @@ import { inputsThere } from "../../core/network/calibration/unknowns";
 import { priorsOf } from "../../core/network/calibration/model";
 import { covariance, seen } from "../../core/numeric/withPriors";
 import type { Spread } from "../../core/network/derivative/spread";
+import { itemAt } from "../../reference/itemAt";
 import type { UnitSystem } from "../../reference/quantities";
 import { toMatrix } from "../cells";
 import { readCurve } from "../fanTable/readCurve";
 import type { Gain } from "../flowTable/oneChange";
 import type { Fan, Solved } from "../flowTable/solveRuns";
+import type { TableRun } from "../runsTable/readRun";
 import type { TableReader } from "../runsTable/readRuns";
 import { sharedRuns } from "../runsTable/sharedRuns";
 import { airflowBy } from "../uncertaintyTable/gainSpread";
@@ -16,6 +18,7 @@ import { calibratedCurve } from "./calibratedCurve";
 import { calibratedRuns, requireUsable } from "./calibratedRuns";
 import { OF_MODEL } from "./calibratedUncertainty";
 import type { Calibration } from "./calibration";
+import { factorsOf } from "./factorsOf";
 
 /** The ducts and the fan that readings speak for, as a function that is given CALIBRATEDRUNS and CALIBRATEDCURVE reads them. */
 export function calibratedSystem(
@@ -27,7 +30,23 @@ export function calibratedSystem(
   requireUsable(calibration);
   const table = sharedRuns(calibratedRuns(calibration, toMatrix(runs), system), system);
   const points = readCurve(calibratedCurve(calibration, curve, system), system);
-  return { table, fan: { curve: points, density: calibration.fan.density } };
+  return { table: withHoseAsPipe(table, calibration), fan: { curve: points, density: calibration.fan.density } };
+}
+
+/** A hose that costs more than its book says is no longer by a tape: as much pipe takes its place as there is hose, calibrated as pipe. */
+function withHoseAsPipe(table: TableReader, calibration: Calibration): TableReader {
+  const told = itemAt(calibration.sets, 0).table.runs;
+  const pipe = factorsOf(calibration)("pipe");
+  return {
+    ...table,
+    runs: (open) => {
+      const read = table.runs(open);
+      const runs = read.runs.map((entry, index): TableRun => {
+        return { ...entry, hoseAsPipe: itemAt(told, index).run.hoseLength * pipe };
+      });
+      return { ...read, runs };
+    },
+  };
 }
 
 /** How far each gain at a hood may be off once readings are counted, and the model's own error; diameters count as sure. */

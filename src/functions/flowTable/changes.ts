@@ -48,8 +48,8 @@ export const narrowerSizes = (entry: TableRun, system: UnitSystem): Change[] =>
         .sort((a, b) => b - a)
         .map((size) => ({ words: `narrower pipe, ${inStock(size, system)}`, run: () => resized(entry, size) }));
 
-function hoseToPipe({ run }: TableRun): Change[] {
-  const length = run.length + run.hoseLength;
+function hoseToPipe({ run, hoseAsPipe = run.hoseLength }: TableRun): Change[] {
+  const length = run.length + hoseAsPipe;
   return run.hoseLength === 0
     ? []
     : [{ words: "hose replaced by smooth pipe", run: () => runWith(run, { length, hoseLength: 0 }) }];

@@ -39,6 +39,7 @@ export interface TableRun {
   readonly hoodOf: (diameter: number) => number | null; // [-]
   readonly isPort: boolean; // its entry is a machine's own, which no other entry can replace
   readonly hoseTimesOf: (diameter: number) => number; // [-]
+  readonly hoseAsPipe?: number; // [m] of pipe in the place of its hose; where left out, as much as there is hose
   readonly leakOf: (gate: Gate, diameter: number) => number; // [m2]
   readonly cleanLoss: () => number | null; // [Pa] of the device; read when it is asked for
 }

@@ -34,7 +34,7 @@ export const guide: Guide = {
   source: "jcgm100",
   basis: "from memory",
   limits:
-    "Take it together with CALIBRATEDCURVE. Lengths are those that would lose what was measured, not those of a tape; fittings that lose less than their books say become a number, of which GAINS knows no elbow.",
+    "Take it together with CALIBRATEDCURVE. Lengths are those that would lose what was measured, not those of a tape, so for pipe in place of a hose give GAINS the readings instead; fittings that lose less than their books say become a number, of which GAINS knows no elbow.",
   also: ["calibration", "measured system"],
   example: { asks: "The two hoods as they were read", args: [exampleRuns, exampleCurve, exampleReadings] },
 };
