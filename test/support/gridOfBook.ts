@@ -20,6 +20,7 @@ export interface Shows {
   readonly moveColumn: (sheet: string, column: string, before: string) => void; // by its head, dragged
   readonly insertRow: (sheet: string, before: number) => void; // rows from 1
   readonly deleteRow: (sheet: string, row: number) => void;
+  readonly insertCells: (sheet: string, range: string) => void; // those from there on move down
   readonly deleteCells: (sheet: string, range: string) => void; // those below move up
   readonly clear: (sheet: string, range: string) => void;
   readonly cut: (sheet: string, range: string, to: string) => void;
@@ -183,6 +184,10 @@ export function gridOfBook(workbook: Workbook): Shows {
       }),
     deleteRow: (sheet, row) =>
       order("REMOVE_COLUMNS_ROWS", { sheetId: idOf(sheet), sheetName: sheet, dimension: "ROW", elements: [row - 1] }),
+    insertCells: (sheet, range) => {
+      show(sheet);
+      order("INSERT_CELL", { zone: toZone(range), shiftDimension: "ROW" });
+    },
     deleteCells: (sheet, range) => {
       show(sheet);
       order("DELETE_CELL", { zone: toZone(range), shiftDimension: "ROW" });

@@ -31,6 +31,11 @@ test.each<[keyof typeof FROM, string, () => void]>([
   ["Flow", "a column", () => shows.insertColumn("Flow", "E")],
   ["Flow", "a row less", () => shows.deleteRow("Flow", 12)],
   ["Sizes", "a row", () => shows.insertRow("Sizes", 111)],
+  ["Budget", "a cell inserted at its first run's name", () => shows.insertCells("Budget", "B9")],
+  ["Budget", "a cell inserted at a heading", () => shows.insertCells("Budget", "E8")],
+  ["Budget", "a cell less", () => shows.deleteCells("Budget", "C11")],
+  ["Flow", "a cell inserted at its first run's name", () => shows.insertCells("Flow", "B11")],
+  ["Flow", "a cell less", () => shows.deleteCells("Flow", "E12")],
 ])("%s with %s says so, and no total passes for one", (sheet, _what, edit) => {
   const totals = TOTALS[sheet];
   const [own, other, there] = SAID[sheet];
@@ -47,6 +52,15 @@ test.each<[keyof typeof FROM, string, () => void]>([
   if (sheet === "Flow") expect(shows.column("Summary", "A8:A19").filter((hood) => hood !== "")).toEqual([]);
   shows.undo();
   expect([...cells(totals), ...cells(all)]).toEqual(before);
+});
+
+test("Sizes with a cell inserted in the sets of gates says so in place of the sets that work", () => {
+  const before = shows.value("Sizes", "B7");
+  expect(before).not.toMatch(/^Look/);
+  shows.insertCells("Sizes", "B112");
+  expect(shows.value("Sizes", "B7")).toBe(sentence("Sizes", 110));
+  shows.undo();
+  expect(shows.value("Sizes", "B7")).toBe(before);
 });
 
 /** A column that is dragged by its head takes all that reads it along, and leaves the table's corners where they are. */

@@ -69,15 +69,20 @@ export function headedColumn<Some extends Answer>(answer: Some, key: KeyOf<Some>
 
 /**
  * Whether the table is whole: a row or column that is inserted in it, deleted or moved to another place moves all that reads it, while
- * the answer fills the same cells as before, so that a sum would be that of another column, or lack a run.
+ * the answer fills the same cells as before, so that a sum would be that of another column, or lack a run. Cells of one column
+ * that are inserted or deleted move what reads that column alone, so both ends of each are held against those of the table.
  */
 export function isWhole({ sheet, column, header, last, columns }: Answer, frame?: Frame): string {
   const ref = (at: string): string => (frame === undefined ? at : frame.ref(sheet, at));
-  const heads = columns.map((_, place) => ref(`$${columnLetters(column + place)}$${header}`));
-  const [from] = heads;
-  const to = ref(`$${columnLetters(column + columns.length - 1)}$${last}`);
-  const inPlace = heads.map((head, place) => (place === 0 ? "" : `,COLUMN(${head})-COLUMN(${from!})=${place}`));
-  return `IFERROR(AND(ROW(${to})-ROW(${from!})=${last - header}${inPlace.join("")}),FALSE)`;
+  const at = (place: number, row: number): string => ref(`$${columnLetters(column + place)}$${row}`);
+  const from = at(0, header);
+  const to = at(columns.length - 1, last);
+  const inPlace = columns.map((_, place) => {
+    const [head, end] = [at(place, header), at(place, last)];
+    const isLevel = end === to ? "" : `,ROW(${end})=ROW(${to})`;
+    return head === from ? isLevel : `,COLUMN(${head})-COLUMN(${from})=${place},ROW(${head})=ROW(${from})${isLevel}`;
+  });
+  return `IFERROR(AND(ROW(${to})-ROW(${from})=${last - header}${inPlace.join("")}),FALSE)`;
 }
 
 /** What is said where it is not. */
