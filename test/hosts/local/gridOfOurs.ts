@@ -42,13 +42,14 @@ export function computedByLibrary(make: () => GridModel): GridModel {
   }
 }
 
-/** What the cells of a sheet show, each as "B2 4 ", with the sentence of an error behind it. */
-export const shownOn = ({ getters }: GridModel, sheetId: string): string[] =>
+/** What the cells of a sheet show, each as "B2 4 ", with the sentence of an error behind it; `asShown` with what one reads there, too. */
+export const shownOn = ({ getters }: GridModel, sheetId: string, how?: "asShown"): string[] =>
   getters
     .getEvaluatedCellsPositions(sheetId)
     .map((position) => {
-      const { value, message } = getters.getEvaluatedCell(position);
-      return `${library.helpers.toXC(position.col, position.row)} ${JSON.stringify(value)} ${String(message ?? "")}`;
+      const { value, message, formattedValue } = getters.getEvaluatedCell(position);
+      const read = how === "asShown" ? `${formattedValue} ` : "";
+      return `${library.helpers.toXC(position.col, position.row)} ${JSON.stringify(value)} ${read}${String(message ?? "")}`;
     })
     .filter((line) => !line.includes(" null "))
     .sort();

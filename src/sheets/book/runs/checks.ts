@@ -37,7 +37,7 @@ export const duplicateSaid = (frame: Frame): SheetCell => {
   const held = frame.ref("budget", heldAt(BUDGET_NAMES));
   return formula(
     DUPLICATE.replaceAll("$", ""),
-    `=IF(${isDuplicate(runsRange(RUNS_LAST), held)},"${LOOK} a duplicate, not read","")`,
+    `=IF(${isDuplicate(runsRange(RUNS_LAST), held)},"${LOOK} a duplicate","")`,
     "total",
   );
 };

@@ -10,7 +10,7 @@ import { demoBook } from "../../../../src/sheets/demo";
 import { gridOfBook } from "../../../support/gridOfBook";
 import { lots } from "../../../support/lots";
 import { sheetOf } from "../../../support/sheetOf";
-import { computedByLibrary } from "../gridOfOurs";
+import { computedByLibrary, shownOn as shownIn } from "../gridOfOurs";
 
 beforeAll(() => {
   gridOfBook({ name: "", sheets: [sheetOf("One", [])], names: [] }); // our functions are registered
@@ -20,16 +20,7 @@ beforeAll(() => {
 const LENGTHS = ["4", "11.5", "", "twelve", "0", "30"];
 const COLUMNS = ["Length", "Diameter", "Airflow"] as const;
 
-function shownOn({ getters }: GridModel, sheetId: string): string[] {
-  return getters
-    .getEvaluatedCellsPositions(sheetId)
-    .map((position) => {
-      const { value, message, formattedValue } = getters.getEvaluatedCell(position);
-      return `${o_spreadsheet.helpers.toXC(position.col, position.row)} ${JSON.stringify(value)} ${formattedValue} ${String(message ?? "")}`;
-    })
-    .filter((line) => !line.includes(" null "))
-    .sort();
-}
+const shownOn = (model: GridModel, sheetId: string): string[] => shownIn(model, sheetId, "asShown");
 
 /** All at once, in the library's own way. */
 const openedAnew = (model: GridModel): GridModel =>
