@@ -17,6 +17,7 @@ import { fixedSheet } from "./fixed/fixedSheet";
 import { restOn } from "./fixed/restOn";
 import { withFixedNote } from "./marks";
 import { type Original, originalsSheet } from "./originals";
+import { withStanding } from "./standing";
 import { sourcesOfCopy } from "./sourcesOfCopy";
 import { copyTables } from "./translate/lookupTables";
 import { usedEntries } from "./translate/usedEntries";
@@ -56,7 +57,8 @@ export function clubCopy(given: Calculated, order: CopyOrder): ClubCopy {
   const index = cellIndex(written);
   const checks = fixedSheet(translated.fixed, written, index, names.fixed, order.date, lookups);
   const replacements = replacementsOf(translated, book, names.fixed);
-  const replaced = workbook.sheets.map((sheet) => copiedSheet(sheet, replacements.get(sheet.name) ?? new Map()));
+  const copied = workbook.sheets.map((sheet) => copiedSheet(sheet, replacements.get(sheet.name) ?? new Map()));
+  const replaced = withStanding(copied, translated, workings);
   const resting = restOn(book, translated.fixed.filter(comparesSomething), index);
   const facts = copyFacts(translated, units, names);
   const { sheets: worded, said } = wordedSheets(replaced, facts);

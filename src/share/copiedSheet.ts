@@ -58,11 +58,17 @@ function sentenceAt({ shown }: Calculated, sheet: string, at: string): string {
   return typeof value === "object" && value !== null ? (value.message ?? "") : "";
 }
 
+const TEXT = /^="(?:[^"]|"")+"$/;
+const NUMBER = /^=-?\d+(\.\d+)?$/;
+
+/** Whether no formula is left in the copy. */
+export const isPlain = (formula: string): boolean => TEXT.test(formula) || NUMBER.test(formula);
+
 /** A formula that is nothing but a text or a number is that value. */
 function plainContent(formula: string, cell: SheetCell): SheetCell {
   const look = lookOfCell(cell);
-  if (/^="(?:[^"]|"")+"$/.test(formula)) return { ...look, value: formula.slice(2, -1).replaceAll('""', '"') };
-  if (/^=-?\d+(\.\d+)?$/.test(formula)) return { ...look, value: Number(formula.slice(1)) };
+  if (TEXT.test(formula)) return { ...look, value: formula.slice(2, -1).replaceAll('""', '"') };
+  if (NUMBER.test(formula)) return { ...look, value: Number(formula.slice(1)) };
   return { ...look, formula };
 }
 

@@ -4,6 +4,7 @@ import { lookOfCell } from "../../sheets/lookOfCell";
 import type { ChoiceList, Sheet, SheetCell } from "../../sheets/workbook";
 import { OLD_FLAG } from "../fixed/fixedCall";
 import { noteBefore, unmarked } from "../marks";
+import { withoutStanding } from "../standing";
 import { OTHER_WORD, withoutWordsOfChoice } from "../wordsOfChoice";
 import { sheetsIn } from "./sheetsIn";
 import type { Recalled } from "./record";
@@ -74,9 +75,9 @@ const bothSystems = (list: ChoiceList): ChoiceList =>
     ? { ...list, choices: [ENTERED, CALIBRATED] }
     : list;
 
-/** A formula without what the copy says at another word in the cell of that choice. */
+/** A formula without what the copy asks beyond the book, and says at another word in the cell of its choice. */
 const withoutOtherWord = (cell: SheetCell): SheetCell =>
-  "formula" in cell ? { ...cell, formula: withoutWordsOfChoice(cell.formula) } : cell;
+  "formula" in cell ? { ...cell, formula: withoutStanding(withoutWordsOfChoice(cell.formula)) } : cell;
 
 /** A cell without what the copy said in its note. */
 function withoutFixedNote(cell: SheetCell): SheetCell {

@@ -72,6 +72,8 @@ export const FLOW_HEADER = 10;
 export const FLOW_COLUMN = 2; // B; column A holds the gates
 export const FLOW_LAST = FLOW_HEADER + 41;
 export const FLOW_SAYS_CELL = "C3"; // what is wrong, in a sentence
+export const FLOW_SEALED = "T"; // the column beside it of the airflows if all leaks were sealed, by a formula in its heading
+export const FLOW_SEALED_CELL = `$${FLOW_SEALED}$${FLOW_HEADER}`;
 export const FLOW_SYSTEM_CELL = "$A$3"; // by which ducts and fan it was solved; begins with LOOK where there is no answer
 
 /** BUDGET's answer on the sheet Budget likewise. */

@@ -153,12 +153,8 @@ test("an air that is none, or blank, is told on Start and on the sheets that res
 });
 
 test("in a copy a wrong row has its sentence beside it as well, what its air goes through waits, and all others are as they were", () => {
-  const whole = book();
-  const sheets = whole.sheets.map((sheet) => ({
-    ...sheet,
-    cells: sheet.cells.filter((cell) => !("formula" in cell && cell.formula.includes("DUCT.SOLVE"))),
-  }));
-  const calculated = shownBook({ ...whole, sheets }, gridOfBook({ ...whole, sheets }));
+  const whole = withoutCells(book(), /DUCT\.SOLVE/);
+  const calculated = shownBook(whole, gridOfBook(whole));
   const fills = { rows: 42, columns: budgetColumns.length };
   const shown = new Map([...calculated.shown.get("Budget")!, ["B8", { value: "Run", fills }] as const]);
   const copy = clubCopy(

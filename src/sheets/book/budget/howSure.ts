@@ -4,7 +4,7 @@ import type { SheetCell } from "../../workbook";
 import { ERRORS } from "../flow/flowLayout";
 import type { Frame } from "../frame";
 import { BUDGET_HEADER, BUDGET_UNSURE_COLUMN, runsTable } from "../layout";
-import { type Answer, answerCell, onceRuns } from "../parts/answerReferences";
+import { type Answer, answerCell, frozen, onceRuns, stands } from "../parts/answerReferences";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
 
@@ -28,7 +28,11 @@ export function howSure(frame: Frame): SheetCell[] {
   const words = `${cell("inWords")}&IF(${cell("mostlyFrom")}="","",", mostly unsure by "&${cell("mostlyFrom")})`;
   return [
     text("N4", "What a fan must give, and how sure that is", "section"),
-    formula("N5", `=IFERROR(IF(${cell("inWords")}="","",${words}),"")`, "total"),
+    formula(
+      "N5",
+      `=IF(${stands(ANSWER)},IFERROR(IF(${cell("inWords")}="","",${words}),""),${frozen(frame, ANSWER)})`,
+      "total",
+    ),
     text(
       "N6",
       errors === ""

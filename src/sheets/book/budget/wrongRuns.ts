@@ -1,7 +1,7 @@
 import { markOf } from "../../../reference/notes";
 import type { Frame } from "../frame";
 import { BUDGET_BESIDE, BUDGET_HEADER, BUDGET_LAST, RUNS_COLUMN, RUNS_HEADER } from "../layout";
-import { answerCell, BUDGET_ANSWER, isWhole, ofFan, torn } from "../parts/answerReferences";
+import { answerCell, answerColumn, BUDGET_ANSWER, frozen, isWhole, ofFan, torn } from "../parts/answerReferences";
 import { saysNote } from "../parts/notes";
 import { AIR_SAID } from "../start/startLayout";
 import { columnLetters } from "../../address";
@@ -17,6 +17,10 @@ const within = (letters: string): string => `$${letters}$${FIRST}:$${letters}$${
 const { check: CHECK, told: TOLD, wrongRow: WRONG_ROW, place: PLACE } = BUDGET_BESIDE;
 const QUOTE = "CHAR(34)"; // a quote within a text is written otherwise in the grid in the browser
 const airOf = (row: number): string => answerCell(BUDGET_ANSWER, "airflow", row);
+
+/** Whether numbers stand in the answer's way: where there is none, they are not its own. */
+export const isBlocked = (frame?: Frame): string =>
+  `AND(ISERROR(${frame === undefined ? FIRST_CELL : frame.ref("budget", FIRST_CELL)}),COUNT(${answerColumn(BUDGET_ANSWER, "airflow", frame)})>0)`;
 
 /** A run that is wrong, not one that waits for another. A copy that cannot compute has the sentence alone, and no header. */
 export const isWrong = (row: number): string =>
@@ -83,7 +87,8 @@ export function headline(frame: Frame): string {
   const whole = `"${LOOK} select ${frame.sheet("budget")} B${BUDGET_HEADER} to read what is wrong"`;
   const ofRuns = `IFERROR(IF(COUNT(${rows})>0,${wrong},IF(ISERROR(${FIRST_CELL}),${whole},${waits})),"")`;
   const words = frame.has("start") ? ofAir(frame, ofRuns) : ofRuns;
-  return `=IF(${isWhole(BUDGET_ANSWER)},${words},${torn(frame, BUDGET_ANSWER)})`;
+  const told = `IF(${isBlocked()},${frozen(frame, BUDGET_ANSWER)},${words})`;
+  return `=IF(${isWhole(BUDGET_ANSWER)},${told},${torn(frame, BUDGET_ANSWER)})`;
 }
 
 /** What the sheet Start says of the density comes first: it makes every number, or all of them errors. */

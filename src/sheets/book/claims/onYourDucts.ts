@@ -1,7 +1,8 @@
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { BUDGET_ANSWER, FLOW_ANSWER, ofFan } from "../parts/answerReferences";
+import { BUDGET_WRONG_CELL, FLOW_SAYS_CELL } from "../layout";
+import { type Answer, BUDGET_ANSWER, FLOW_ANSWER, headOf, ofFan, stands } from "../parts/answerReferences";
 import { rounded, unitWord } from "../parts/units";
 import { DUCTS, factCell } from "./layout";
 
@@ -36,5 +37,11 @@ function words(frame: Frame): SheetCell {
   const solved = `"On your ducts the fan of the sheet ${fan} moves "&${moves}&${claimed}&" (gates as on ${flow}). It is the curve that you typed there: type this fan's."`;
   const asked = `"Your ducts ask for "&${asks}&" (${budget}). Ask the seller how much air the fan moves at that pressure, or type its curve on the sheet ${fan}."`;
   const empty = `"Fill in the sheet ${runs}, and the curve on the sheet ${fan}, and here stands what the fan moves on your own ducts."`;
-  return formula(at, `=IFERROR(${solved},IFERROR(${asked},${empty}))`, "paragraph");
+  const see = (answer: Answer, cell: string): string =>
+    `NOT(${stands(answer, frame)}),"see ${frame.sheet(answer.sheet)} ${cell.replaceAll("$", "")}"`;
+  return formula(
+    at,
+    `=IF(${see(FLOW_ANSWER, FLOW_SAYS_CELL)},IF(${see(BUDGET_ANSWER, BUDGET_WRONG_CELL)},IFERROR(IF(${frame.ref("flow", headOf(FLOW_ANSWER))}<>"",${solved}),IFERROR(${asked},${empty}))))`,
+    "paragraph",
+  );
 }

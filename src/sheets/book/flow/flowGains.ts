@@ -6,11 +6,20 @@ import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { FLOW_HEADER } from "../layout";
-import { answerCell, answerLetters, FLOW_ANSWER, onceRunsAndCurve } from "../parts/answerReferences";
+import { answerCell, answerLetters, FLOW_ANSWER, frozen, onceRunsAndCurve, stands } from "../parts/answerReferences";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
 import { quotedCall, gainsCall } from "./flowCalls";
-import { ERRORS_COLUMN, GAINS, GAINS_ANSWER, GAINS_LAST, GAINS_TITLE, HELPED_CELL, WISH_CELL } from "./flowLayout";
+import {
+  ERRORS_COLUMN,
+  GAINS,
+  GAINS_ANSWER,
+  GAINS_LAST,
+  GAINS_SAY,
+  GAINS_TITLE,
+  HELPED_CELL,
+  WISH_CELL,
+} from "./flowLayout";
 
 const plain = (address: string): string => address.replaceAll("$", "");
 
@@ -29,9 +38,9 @@ function helped(): string {
 }
 
 /** What is to know of the ±; where GAINS has no change to tell, what it says instead, which the cells beside it would cut off there. */
-function said(): string {
+function said(frame: Frame): string {
   const [change, gained] = (["change", "gained"] as const).map((key) => answerCell(GAINS_ANSWER, key, GAINS + 1));
-  return `=IF(AND(${change}<>"",${gained}=""),${change},"${SURE}")`;
+  return `=IF(${stands(GAINS_ANSWER)},IF(AND(${change}<>"",${gained}=""),${change},"${SURE}"),${frozen(frame, GAINS_ANSWER)})`;
 }
 
 /** What to change first: each single change tried for one hood, what makes it work first. */
@@ -54,7 +63,7 @@ export function gains(frame: Frame): SheetCell[] {
       `Each change alone: what carries the dust of a hood that has its air, more air for one that has too little. =${quotedCall.gains(frame, ASKED)}`,
       "note",
     ),
-    formula(`C${GAINS - 1}`, said(), "note"),
+    formula(GAINS_SAY.replaceAll("$", ""), said(frame), "note"),
     ...answer(frame, onceRunsAndCurve(frame, gainsCall(frame, ASKED))),
   ];
 }

@@ -2,7 +2,7 @@ import { type SolveKey, sureGainColumns, uncertaintyColumns } from "../../../ref
 import { scenarioColumnsFor } from "../../../reference/columnsOfScenarios";
 import { inputErrors } from "../../../reference/inputErrors";
 import { columnLetters, placeOf } from "../../address";
-import { FLOW_HEADER, FLOW_LAST, RUNS_HEADER, RUNS_LAST } from "../layout";
+import { FLOW_HEADER, FLOW_LAST, FLOW_SEALED, RUNS_HEADER, RUNS_LAST } from "../layout";
 import { type Answer, answerLetters, FLOW_ANSWER } from "../parts/answerReferences";
 
 /**
@@ -29,7 +29,7 @@ export const beside = {
   wants: "Q",
   gets: "R",
   share: "S",
-  sealed: "T",
+  sealed: FLOW_SEALED,
   gains: "U",
   inWords: "V", // the run's airflow with its ±
   hoodNumber: "W", // 1, 2, 3 ... down the open hoods
@@ -85,6 +85,7 @@ export const GAINS_TITLE = SLOWEST + MOST_SETS + 3;
 export const WISH_CELL = `$B$${GAINS_TITLE + 1}`;
 export const HELPED_CELL = `$B$${GAINS_TITLE + 2}`;
 export const GAINS = GAINS_TITLE + 4; // row of the header of GAINS' answer
+export const GAINS_SAY = `$C$${GAINS - 1}`; // what is to know of them
 export const GAINS_LAST = GAINS + 30;
 export const GAINS_ANSWER = {
   sheet: "flow",

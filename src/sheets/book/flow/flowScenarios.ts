@@ -6,7 +6,7 @@ import { formula, input, text } from "../../cells";
 import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { runsColumn } from "../layout";
-import { onceRunsAndCurve } from "../parts/answerReferences";
+import { onceRunsAndCurve, typedInto } from "../parts/answerReferences";
 import { LOOK } from "../parts/look";
 import { saysNote, SETTLES } from "../parts/notes";
 import { spillOf } from "../parts/spill";
@@ -106,12 +106,17 @@ function inShort(frame: Frame, index: number): SheetCell[] {
   const [name, slowest] = (["scenario", "slowest"] as const).map((key) =>
     headed(`"${headerOfColumn(scenarioColumns, key)}"`),
   ) as [string, string];
-  const inPlace = `IFERROR(ROW($B${answer})-ROW($B$${SCENARIOS}),0)=${index + 1}`;
-  const moved = `${LOOK} a row was added, deleted or moved in the table of scenarios (row ${SCENARIOS} on): undo that`;
+  const stands = `ISFORMULA($B$${SCENARIOS})`;
+  const inPlace = `AND(${stands},IFERROR(ROW($B${answer})-ROW($B$${SCENARIOS}),0)=${index + 1})`;
+  const table = `the table of scenarios (row ${SCENARIOS} on)`;
+  const moved = `"${LOOK} a row was added, deleted or moved in ${table}: undo that"`;
   const read = (letter: string): string => `=IFERROR(IF(AND(${inPlace},${name}<>""),${headedLike(letter)},""),"")`;
   return [
     formula(`A${answer}`, `=IF(${saysNote("settles", slowest)},"${SETTLES}","")`),
-    formula(`B${at}`, `=IF(${inPlace},IFERROR(IF(${headedLike("F")}="","",${name}&""),""),"${moved}")`),
+    formula(
+      `B${at}`,
+      `=IF(${inPlace},IFERROR(IF(${headedLike("F")}="","",${name}&""),""),IF(${stands},${moved},${typedInto(table)}))`,
+    ),
     formula(`C${at}`, read("C"), "result", { format: formatOf(frame, "airflow") }),
     formula(`D${at}`, read("D"), "result", { format: formatOf(frame, "pressure") }),
     formula(`E${at}`, read("E"), "result", { format: PERCENT }),

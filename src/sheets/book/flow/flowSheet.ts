@@ -121,7 +121,7 @@ function introduction(frame: Frame, tryIt: string | null): SheetCell[] {
     ),
     formula(
       FLOW_SAYS_CELL,
-      `=IF(AND(${isWhole(FLOW_ANSWER)},${isWhole(UNCERTAINTY_ANSWER)}),IF(${wrong}="","${further}",${wrong}),${torn(frame, FLOW_ANSWER)})`,
+      `=IF(AND(${isWhole(FLOW_ANSWER)},${isWhole(UNCERTAINTY_ANSWER)}),IF(${wrong}="","${further}",${wrong}),${torn(frame, FLOW_ANSWER, UNCERTAINTY_ANSWER)})`,
       "note",
     ),
     text("A4", "Enough air is not yet capture.", "total"),
@@ -150,8 +150,11 @@ function overview(frame: Frame): SheetCell[] {
     { label: "Sealing all gives the hoods", code: read(`SUM(${besideColumn("gains")})`), ...airflow },
     { label: "Runs whose dust settles", code: noted("settles"), format: "0" },
   ];
+  // the cell of the third of those at the right, GAINED_CELL, is a number where the answer is whole
   return [...totals("B5", 1, left), ...totals("F5", 3, right), ...verdict(frame)];
 }
+
+const GAINED_CELL = "$I$7";
 
 /** What the hoods do not get of the leaks' air, the fan no longer moves: flow in is flow out. */
 function verdict(frame: Frame): SheetCell[] {
@@ -163,6 +166,6 @@ function verdict(frame: Frame): SheetCell[] {
     `"The other "&(${leaks}-${gained})&" "&${unit}&" the fan no longer moves: a tighter system resists it more."`,
   ];
   return sentences.map((words, index) =>
-    formula(`Q${5 + index}`, `=IFERROR(IF(${ofFan(FLOW_ANSWER, "airflow")}>=0,${words}),"")`, "total"),
+    formula(`Q${5 + index}`, `=IFERROR(IF(COUNT(${GAINED_CELL})=1,${words},""),"")`, "total"),
   );
 }

@@ -5,7 +5,7 @@ import { beside, type Beside, besideCell } from "../flow/flowLayout";
 import { FLOW_HEADER } from "../layout";
 import { FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answerReferences";
 import { formatOf, headingIn, unitWord } from "../parts/units";
-import { flowCell, flowRow, HOODS, HOODS_FIRST, HOODS_LAST, inHoods } from "./layout";
+import { flowCell, flowRow, HOODS, HOODS_FIRST, HOODS_LAST, IN_SHORT, inHoods } from "./layout";
 
 /** Each open hood's air now and with every leak of the runs table mended, as the sheet Flow has them: a saved leak is not air gained at a hood. */
 export function atHoods(frame: Frame): SheetCell[] {
@@ -47,15 +47,18 @@ function row(frame: Frame, at: number): SheetCell[] {
   const whole = { format: formatOf(frame, "airflow") };
   const fine = { format: formatOf(frame, "leak") };
   return [
-    formula(`A${at}`, `=IFERROR(${flowCell(frame, "run", here)}&"","")`),
+    formula(`A${at}`, `=IFERROR(IF(${isNoAnswer},"",${flowCell(frame, "run", here)}&""),"")`),
     formula(`B${at}`, ofHood("wants", '""'), "result", whole),
     formula(`C${at}`, ofHood("gets", airflow), "result", whole),
     formula(`D${at}`, ofHood("share", '""'), "result", { format: "0%" }),
     formula(`E${at}`, `=IF(A${at}="","",${leak})`, "result", fine),
-    formula(`F${at}`, `=${number(onFlow("sealed"))}`, "result", whole),
+    formula(`F${at}`, `=IF(A${at}="","",${number(onFlow("sealed"))})`, "result", whole),
     formula(`G${at}`, `=IF(OR(COUNT(C${at})=0,COUNT(F${at})=0),"",F${at}-C${at})`, "total", fine),
   ];
 }
+
+/** Whether the first of the sentences below, in short above, says where to look on Flow in place of its number. */
+export const isNoAnswer = `LEFT($D$${IN_SHORT + 3},4)="see "`;
 
 /** The answer in three sentences. What the hoods do not get of it, the fan no longer moves: flow in is flow out. */
 export function gainedInWords(frame: Frame): string[] {

@@ -6,7 +6,7 @@ import { FLOW_ANSWER, ofFan } from "../parts/answerReferences";
 import { LOOK } from "../parts/look";
 import { totals } from "../parts/totals";
 import { formatOf, unitOnly, unitWord } from "../parts/units";
-import { gainedInWords } from "./atHoods";
+import { gainedInWords, isNoAnswer } from "./atHoods";
 import {
   IN_SHORT,
   inHeadedLog,
@@ -28,7 +28,7 @@ function bothSums(frame: Frame, left: string): string {
   const sums = `"Still there: "&ROUND(${left},0)&" "&${unit}&" by these readings, "&ROUND(${ofRuns},0)&" "&${unit}&" by the sheet ${runs}. "`;
   const agree = `ABS(${left}-${ofRuns})<=0.1*${ofRuns}`;
   const why = `"The log is at the suction of its day; ${runs} has all leaks: type the areas of G and H there."`;
-  return `=IFERROR(IF(COUNT(${left},${ofRuns})<2,"",${sums}&IF(${agree},"Both agree.",${why})),"")`;
+  return `=IFERROR(IF(OR(${isNoAnswer},COUNT(${left},${ofRuns})<2),"",${sums}&IF(${agree},"Both agree.",${why})),"")`;
 }
 
 const COST_CELL = `B${IN_SHORT + 4}`;

@@ -4,6 +4,7 @@ import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { plainName } from "../parts/byName";
 import { formatOf } from "../parts/units";
+import { isNoAnswer } from "./atHoods";
 import {
   CHANCE_CELL,
   FLOW_PLACE,
@@ -80,7 +81,7 @@ function sound(at: number, letter: "E" | "F"): string {
 function flowPlace(frame: Frame, at: number): string {
   const runs = flowColumn(frame, "run");
   const first = runs.replace(/:.*/, "");
-  return `IF(A${at}="","",SUMPRODUCT((${plainName(runs)}=${plainName(`A${at}`)})*(ROW(${runs})-ROW(${first})+1)))`;
+  return `IF(OR(A${at}="",${isNoAnswer}),"",SUMPRODUCT((${plainName(runs)}=${plainName(`A${at}`)})*(ROW(${runs})-ROW(${first})+1)))`;
 }
 
 /** The suction as typed or, left blank, as SOLVE has it; the one to compare at, and where that comes from. SOLVE's is taken where it has a run of that name. */
@@ -94,7 +95,7 @@ function suctions(frame: Frame, at: number) {
   const cell = `"D"&ROW(${suction})`;
   const missing = `IF(${suction}="","type the suction in "&${cell},"check it: the suction must be a number above 0")`;
   const blown = `"sheet ${flow} has no suction there now: air is blown out of this run"`;
-  const from = `IF(ISNUMBER(${solved}),IF(${suction}="","sheet ${flow}, as in column D left blank","sheet ${flow}, where the run has this name"),"as typed: sheet ${flow} gives none for this name")`;
+  const from = `IF(ISNUMBER(${solved}),IF(${suction}="","sheet ${flow}, as in column D left blank","sheet ${flow}, where the run has this name"),IF(${isNoAnswer},"as typed: ${flow} has no answer","as typed: sheet ${flow} gives none for this name"))`;
   return {
     typed,
     other: `IF(A${at}="","",IF(ISNUMBER(${solved}),${solved},${typed}))`,

@@ -14,6 +14,7 @@ import {
   FLOW_HEADER,
   FLOW_LAST,
   FLOW_SAYS_CELL,
+  FLOW_SEALED_CELL,
   FLOW_SYSTEM_CELL,
   runsColumn,
 } from "../layout";
@@ -29,6 +30,7 @@ export interface Answer {
   readonly columns: readonly AnswerColumn[];
   readonly says?: string; // the cell that says what is wrong where it lacks numbers; else the formula's own
   readonly tornSays?: string; // the cell that says so where the table is not whole; else the same
+  readonly beside?: readonly string[]; // formulas that fill a column of their own beside it
   readonly guard?: string; // a cell that begins with LOOK where it has no answer, and that reads all its inputs
 }
 
@@ -50,6 +52,7 @@ export const FLOW_ANSWER = {
   last: FLOW_LAST,
   columns: solveColumns,
   tornSays: FLOW_SAYS_CELL,
+  beside: [FLOW_SEALED_CELL],
   guard: FLOW_SYSTEM_CELL,
 } as const satisfies Answer;
 
@@ -67,12 +70,20 @@ export function headedColumn<Some extends Answer>(answer: Some, key: KeyOf<Some>
   return frame === undefined ? range : frame.ref(answer.sheet, range);
 }
 
+/** Whether its formula still stands: values pasted over all of an answer look like it, and no change reaches them. */
+export function stands(answer: Answer, frame?: Frame): string {
+  const cells = [headOf(answer), ...(answer.beside ?? [])];
+  const all = cells.map((at) => `ISFORMULA(${frame === undefined ? at : frame.ref(answer.sheet, at)})`);
+  return all.length === 1 ? all.join() : `AND(${all.join(",")})`;
+}
+
 /**
  * Whether the table is whole: a row or column that is inserted in it, deleted or moved to another place moves all that reads it, while
  * the answer fills the same cells as before, so that a sum would be that of another column, or lack a run. Cells of one column
  * that are inserted or deleted move what reads that column alone, so both ends of each are held against those of the table.
  */
-export function isWhole({ sheet, column, header, last, columns }: Answer, frame?: Frame): string {
+export function isWhole(answer: Answer, frame?: Frame): string {
+  const { sheet, column, header, last, columns } = answer;
   const ref = (at: string): string => (frame === undefined ? at : frame.ref(sheet, at));
   const at = (place: number, row: number): string => ref(`$${columnLetters(column + place)}$${row}`);
   const from = at(0, header);
@@ -82,12 +93,23 @@ export function isWhole({ sheet, column, header, last, columns }: Answer, frame?
     const isLevel = end === to ? "" : `,ROW(${end})=ROW(${to})`;
     return head === from ? isLevel : `,COLUMN(${head})-COLUMN(${from})=${place},ROW(${head})=ROW(${from})${isLevel}`;
   });
-  return `IFERROR(AND(ROW(${to})-ROW(${from})=${last - header}${inPlace.join("")}),FALSE)`;
+  return `IFERROR(AND(${stands(answer, frame)},ROW(${to})-ROW(${from})=${last - header}${inPlace.join("")}),FALSE)`;
 }
 
 /** What is said where it is not. */
-export const torn = (frame: Frame, { sheet, header }: Answer): string =>
-  `"${LOOK} a row or column was added, deleted or moved in ${frame.sheet(sheet)}'s table (row ${header} on): undo that"`;
+export function torn(frame: Frame, ...answers: readonly [Answer, ...Answer[]]): string {
+  const moved = `"${LOOK} a row or column was added, deleted or moved in ${tableOf(frame, answers[0])}: undo that"`;
+  const all = answers.map((answer) => stands(answer, frame)).join(",");
+  return `IF(IFERROR(AND(${all}),TRUE),${moved},${frozen(frame, answers[0])})`;
+}
+
+/** What is said where values stand in the place of its formula, or in its way. */
+export const frozen = (frame: Frame, answer: Answer): string => typedInto(tableOf(frame, answer));
+
+export const typedInto = (table: string): string =>
+  `"${LOOK} something was typed or pasted into ${table}, which formulas fill: undo that"`;
+
+const tableOf = (frame: Frame, { sheet, header }: Answer): string => `${frame.sheet(sheet)}'s table (row ${header} on)`;
 
 /** A column of it without its header; with a frame, as another sheet writes it. */
 export function answerColumn<Some extends Answer>(answer: Some, key: KeyOf<Some>, frame?: Frame): string {

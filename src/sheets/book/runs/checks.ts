@@ -17,7 +17,8 @@ import {
   runsColumnRange,
   runsRange,
 } from "../layout";
-import { answerLetters, BUDGET_ANSWER } from "../parts/answerReferences";
+import { answerLetters, BUDGET_ANSWER, frozen, stands } from "../parts/answerReferences";
+import { isBlocked } from "../budget/wrongRuns";
 import { plainName } from "../parts/byName";
 import { duplicated, heldAt, isDuplicate } from "../parts/duplicated";
 import { LOOK } from "../parts/look";
@@ -59,7 +60,8 @@ export function check(frame: Frame): string {
   // a row without a name is wrong where its other cells are filled; numbers alone are passed over, as totals are
   const unnamed = `IF(COUNT(${ofThisRow("Airflow")},${ofThisRow("Length")})>0,"no name: not counted","")`;
   const unread = `IF(${DUPLICATE}<>"",IF(TRIM(${run})="","","not read"),`;
-  return `=IFERROR(${unread}IF(TRIM(${run})="",IFERROR(${words},${unnamed}),IFERROR(${words},${otherwise}))),IFERROR(${words},"not in the table"))`; // an error for a name has its line by its row
+  const frozenThere = `IF(OR(NOT(${stands(BUDGET_ANSWER, frame)}),${isBlocked(frame)}),IF(TRIM(${run})="","",${see}),`;
+  return `=IFERROR(${unread}${frozenThere}IF(TRIM(${run})="",IFERROR(${words},${unnamed}),IFERROR(${words},${otherwise})))),IFERROR(${words},"not in the table"))`; // an error for a name has its line by its row
 }
 
 const BELOW = 200; // rows in which somebody may go on typing below the table
@@ -77,7 +79,7 @@ export function leftOut(frame: Frame, usual: string): string {
     `IF(${count}>0,"${LOOK} ${what}: "&${count}&". ${mend} ","")`;
   const wrong = frame.ref("budget", BUDGET_WRONG_CELL);
   const words = [
-    `IF(${wrong}="","",${wrong}&". ")`,
+    `IF(${stands(BUDGET_ANSWER, frame)},IF(${wrong}="","",${wrong}&". "),${frozen(frame, BUDGET_ANSWER)}&". ")`,
     told(
       `SUMPRODUCT(${named}*(${checks}=""))`,
       "named runs without a check beside them",

@@ -61,7 +61,11 @@ function hoodRow(frame: Frame, k: number, row: number): SheetCell[] {
   const words = nth(besideColumn("inWords"));
   const sure = `IF(${words}="","",${words}&"; ")`; // the duct's air, as the heading says: a leak of it joins behind the hood
   return [
-    formula(`A${row}`, `=IFERROR(IF(${isWhole(FLOW_ANSWER, frame)},${flow("run")}&"",""),"")`, "label"),
+    formula(
+      `A${row}`,
+      `=IFERROR(IF(AND(${isWhole(FLOW_ANSWER, frame)},LEFT($A$3,${LOOK.length})<>"${LOOK}"),${flow("run")}&"",""),"")`,
+      "label",
+    ),
     formula(`B${row}`, filled(nth(besideColumn("gets"))), "result", airflow),
     formula(
       `C${row}`,

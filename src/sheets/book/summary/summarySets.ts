@@ -60,7 +60,7 @@ function setRow(frame: Frame, row: number, machines: string): SheetCell[] {
     formula(`E${row}`, ofMachine(nth("velocity")), "result", { format: formatOf(frame, "velocity") }),
     formula(
       `F${row}`,
-      `=IFERROR(IF(${isMachine},IF(ISNUMBER(${nth("hoodShare")}),${short}&${dust},${nth("verdict")}),IF(AND(${isSet},$A${row}<>""),${fan},"")),"")`,
+      `=IFERROR(IF(${isMachine},IF(ISNUMBER(${nth("hoodShare")}),${short}&${dust},${nth("verdict")}),IF(AND(${isSet},$A${row}<>"",ISNUMBER(${set("C")})),${fan},"")),"")`,
     ),
   ];
 }

@@ -9,6 +9,7 @@ import {
   FLOW_FIRST,
   GAINS,
   GAINS_ANSWER,
+  GAINS_SAY,
   HELPED_CELL,
   RUN_LAST,
   UNCERTAINTY_ANSWER,
@@ -23,6 +24,7 @@ import {
   headedColumn,
   isWhole,
   ofFan,
+  stands,
 } from "../parts/answerReferences";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
@@ -104,5 +106,6 @@ function bestChange(frame: Frame): string {
   const air = `${best("sure")}&" "&${unitWord(frame, "airflow")}`;
   const note = `IF(${best("note")}="","","; "&${best("note")})`;
   const words = `${best("run")}&": "&${best("change")}&" ("&${frame.ref("flow", HELPED_CELL)}&" "&${air}&${note}&")"`;
-  return `=IFERROR(IF(ISNUMBER(${best("gained")}),${words},IF(${best("change")}="",${said}&"",${best("change")}&"")),"")`;
+  const moved = `${frame.sheet("flow")} ${GAINS_SAY.replaceAll("$", "")}`;
+  return `=IFERROR(IF(NOT(${stands(GAINS_ANSWER, frame)}),"see ${moved}",IF(ISNUMBER(${best("gained")}),${words},IF(${best("change")}="",${said}&"",${best("change")}&""))),"")`;
 }
