@@ -2,9 +2,11 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import type { SheetHost } from "../../hosts/host";
 import { seenIn } from "../check/seenIn";
 import { calculate } from "../functions/pageWorker";
+import { useChanges } from "../hostUse/useChanges";
 import { failureWords } from "../hostUse/words";
 import { type SystemSeen, systemOf } from "./systemOf";
 
+const NEVER = -1;
 const PAUSE = 400; // ms without a change before the book is read again
 
 /**
@@ -18,11 +20,15 @@ export function useSystem(
 ): { system: SystemSeen | null; status: string; isStale: boolean; show: () => void } {
   const [system, setSystem] = useState<SystemSeen | null>(null);
   const [status, setStatus] = useState("");
-  const [isStale, setStale] = useState(true);
+  const [readAt, setReadAt] = useState(NEVER);
   const asked = useRef(0); // only the last question's answer counts
+  const asks = host.kind === "excel";
+  const { drawn, now } = useChanges(asks && system === null ? null : host);
+  const { changes } = drawn;
+  const isStale = readAt !== changes;
   const show = useCallback((): void => {
     const question = (asked.current += 1);
-    setStale(false);
+    setReadAt(now().changes);
     void host
       .readBook()
       .then((book) => systemOf(seenIn(book), calculate))
@@ -34,17 +40,11 @@ export function useSystem(
         },
         (error: unknown) => question === asked.current && setStatus(failureWords(error)),
       );
-  }, [host]);
-  const asks = host.kind === "excel";
-  const isRead = system !== null;
-  useEffect(
-    () => (asks && !isRead ? undefined : host.follow((what) => what !== "selection" && setStale(true))),
-    [host, asks, isRead],
-  );
+  }, [host, now]);
   useEffect(() => {
     if (!shown || !isStale || asks) return;
     const timer = setTimeout(show, PAUSE);
     return () => clearTimeout(timer);
-  }, [host, asks, shown, isStale, show]);
+  }, [host, asks, shown, isStale, changes, show]);
   return { system, status, isStale, show };
 }

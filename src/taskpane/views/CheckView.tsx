@@ -1,7 +1,7 @@
 import { Button } from "@fluentui/react-button";
 import { tokens } from "@fluentui/react-theme";
 import { makeStyles } from "@griffel/react";
-import { useEffect, useState, type ReactElement } from "react";
+import { useState, type ReactElement } from "react";
 import { findingsIn } from "../check/findingsIn";
 import type { Finding } from "../check/finding";
 import { byReason } from "../check/byReason";
@@ -12,6 +12,7 @@ import { PictureShown } from "../check/picture/PictureShown";
 import { whichRuns } from "../check/runs";
 import { seenIn } from "../check/seenIn";
 import { calculate } from "../functions/pageWorker";
+import { type Moment, useChanges } from "../hostUse/useChanges";
 import { count, failureWords, NO_SHEET } from "../hostUse/words";
 import { Heading } from "./Heading";
 import { ShortCautions } from "./ShortCautions";
@@ -25,6 +26,7 @@ const useStyles = makeStyles({
 });
 
 interface Checked {
+  readonly at: Moment;
   readonly findings: readonly Finding[];
   readonly restsOn: string; // values that nobody has seen in print, as a sentence; "" where there are none
   readonly which: string; // table of runs the picture is of, where there are several
@@ -34,34 +36,26 @@ interface Checked {
 /** Reads the open book and lists what an experienced person would see, with a picture of the fan and the ducts. */
 export function CheckView({ host, go }: ViewProps): ReactElement {
   const styles = useStyles();
-  const [checked, setChecked] = useState<Checked | null>(null);
+  const [found, setFound] = useState<Checked | null>(null);
   const [status, setStatus] = useState("");
   const [gone, setGone] = useState("");
-  const [stale, setStale] = useState(false);
-  useEffect(() => {
-    if (checked === null) return undefined;
-    return host?.follow((what) => {
-      if (what === "cells") setStale(true);
-      if (what === "book") forget();
-    });
-  }, [host, checked]);
-
-  /** What was found in another book is no help with this one: its places may hold something else here. */
-  const forget = (): void => {
-    setChecked(null);
-    setStale(false);
-    setStatus("Another book is open now, and has not been checked.");
-  };
+  const [isAsked, setAsked] = useState(false); // until then nobody needs to know what changes
+  const { drawn, now } = useChanges(isAsked ? host : null);
+  // What was found in another book is no help with this one: its places may hold something else here.
+  const isOther = found !== null && found.at.books !== drawn.books;
+  const checked = isOther ? null : found;
 
   const check = async (): Promise<void> => {
     if (host === null) return setStatus(NO_SHEET);
+    setAsked(true);
+    if (isOther) setFound(null);
     setStatus("Reading the book …");
+    const at = now();
     try {
       const seen = seenIn(await host.readBook());
       const findings = findingsIn(seen);
       const picture = await pictureOf(seen, calculate);
-      setChecked({ findings, restsOn: restsOn(seen), which: whichRuns(seen.runs), picture });
-      setStale(false);
+      setFound({ at, findings, restsOn: restsOn(seen), which: whichRuns(seen.runs), picture });
       setGone("");
       setStatus(
         findings.length === 0
@@ -90,9 +84,11 @@ export function CheckView({ host, go }: ViewProps): ReactElement {
         {checked === null ? "Check the open book" : "Check again"}
       </Button>
       <p role="status" className={styles.status}>
-        {status}
+        {isOther ? "Another book is open now, and has not been checked." : status}
       </p>
-      {stale && <p className={styles.line}>Something has been changed since: check again.</p>}
+      {checked !== null && checked.at.changes !== drawn.changes && (
+        <p className={styles.line}>Something has been changed since: check again.</p>
+      )}
       {checked !== null && (
         <>
           <p role="status" className={styles.line}>
