@@ -4,6 +4,7 @@ import { DomainError, requireWithin, shown } from "../errors";
 import { LARGEST_COEFFICIENT } from "../largest";
 import { plain, unknownName } from "../naming/findNamed";
 import { lossCoefficient } from "./lossCoefficient";
+import { likelySlip } from "./entrySlips";
 import { itemAt } from "../../reference/itemAt";
 
 /** One entry of a list of fittings: so many of a family, or so many times a bare coefficient. */
@@ -73,7 +74,25 @@ function parseEntries(argument: string, text: string, inch: number, kind: "hood"
     .map(tidy)
     .filter((entry) => entry !== "");
   if (entries.length > MOST_ITEMS) throw new DomainError(argument, text, `at most ${MOST_ITEMS} entries`);
-  return entries.map((entry) => parseEntry(argument, entry, inch, kind));
+  return entries.map((entry) => parseOrTell(argument, entry, inch, kind));
+}
+
+function parseOrTell(argument: string, entry: string, inch: number, kind: "hood" | "any"): FittingItem {
+  try {
+    return parseEntry(argument, entry, inch, kind);
+  } catch (error) {
+    const slip = kind === "hood" ? null : likelySlip(entry, (text) => canBeParsed(text, inch, kind));
+    throw slip === null ? error : new DomainError(argument, entry, slip);
+  }
+}
+
+function canBeParsed(entry: string, inch: number, kind: "hood" | "any"): boolean {
+  try {
+    parseEntry("", entry, inch, kind);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 /**

@@ -190,6 +190,21 @@ describe("parseFittingList refuses", () => {
     ["branch 30 x1,5", 'fitting: the count of "branch 30" must be a whole number; got 1.5'],
     ["elbow x0", 'fitting: the count of "elbow" must be from 1 to 1000; got 0'],
     ["elbow x1001", 'fitting: the count of "elbow" must be from 1 to 1000; got 1001'],
+    [
+      "Elbow 1.5,  Branch 30",
+      'fitting must be parted by ";", as in "elbow 1.5; branch 30"; got "elbow 1.5, branch 30"',
+    ],
+    ["elbow 1.5+gate", 'fitting must be parted by ";", as in "elbow 1.5; gate"; got "elbow 1.5+gate"'],
+    ["elbow and wheel", 'fitting must be parted by ";", as in "elbow; wheel"; got "elbow and wheel"'],
+    ["elbow 1.5, 90", 'fitting must be only numbers after "elbow 4-piece"; got "1.5, 90"'], // a K of 90 is not what was meant
+    [
+      "2 elbows",
+      `fitting must be a fitting's name, then its numbers, then how many, as in "elbow 1.5 x2"; got "2 elbows"`,
+    ],
+    [
+      "90° elbow",
+      `fitting must be a fitting's name, then its numbers, then how many, as in "elbow 1.5 x2"; got "90° elbow"`,
+    ],
     ["0.4;".repeat(201), 'fitting must be at most 200 entries; got "0.4;0.4;0.4;0.4;0.4;0.4;0.4;0.4;0.4;0.4;…"'],
   ])("%.20s", (text, message) => {
     expectRefusal(() => read(text), DomainError, message);
