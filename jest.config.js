@@ -25,20 +25,31 @@ const NEEDS = ["engine", "grid", "large"];
 const PLACES = ["built", "browser"];
 const outside = (folder) => `<rootDir>/test/${folder}/`;
 
-/** The quick tests of a folder of test/. */
-const quickTests = (folder) =>
+/** The tests of a folder of test/, in order. */
+const testsIn = (folder) =>
   fs
     .readdirSync(`${__dirname}/test/${folder}`, { recursive: true, encoding: "utf8" })
-    .filter((file) => file.endsWith(".test.ts") && !NEEDS.some((need) => file.endsWith(`.${need}.test.ts`)))
+    .filter((file) => file.endsWith(".test.ts"))
     .map((file) => `${folder}/${file}`)
     .sort();
+const needs = (need) => (file) => file.endsWith(`.${need}.test.ts`);
+const isQuick = (file) => !NEEDS.some((need) => needs(need)(file));
 
 const folders = fs.readdirSync(`${__dirname}/test`).filter((folder) => !PLACES.includes(folder));
+
+function groupsBy(keyOf, files) {
+  const groups = {};
+  for (const file of files) (groups[keyOf(file)] ??= []).push(file);
+  return Object.values(groups);
+}
 
 /** A word on the command line that is no option, no suite and no count names files: then each stands by itself, to be found. */
 const namesAPart = process.argv
   .slice(2)
   .some((word) => !/^[-\d]/.test(word) && !["unit", ...NEEDS, ...PLACES].includes(word));
+
+const together = (name, files) =>
+  suite(name, ["<rootDir>/test/support/together.js"], { globals: { testsTogether: files } });
 
 // The quick tests as one file for each folder of test/: what many of them import is loaded once, not once for each, which took three
 // times as long as the tests themselves.
@@ -49,9 +60,25 @@ const unit = namesAPart
       }),
     ]
   : folders
-      .map(quickTests)
+      .map((folder) => testsIn(folder).filter(isQuick))
       .filter((files) => files.length > 0)
-      .map((testsTogether) => suite("unit", ["<rootDir>/test/support/together.js"], { globals: { testsTogether } }));
+      .map((files) => together("unit", files));
+
+const eachApart = (need) =>
+  suite(need, [`<rootDir>/test/**/*.${need}.test.ts`], { testPathIgnorePatterns: PLACES.map(outside) });
+
+/** What may share a context: with the page's plugins the grid's library is another, and stays so; who changes it amid a file or loads modules anew is alone. */
+function contextOf(file) {
+  const text = fs.readFileSync(`${__dirname}/test/${file}`, "utf8");
+  if (/\b(jest\.\w*[mM]ock\(|withLists|addPlugins)/.test(text)) return file;
+  return text.includes("setUpGrid") ? "page" : file.split("/")[0];
+}
+
+// The grid's tests likewise, in three large parts that take about as long and a few small ones: each context loads the library, compiles it and
+// registers our functions, which took a third of the time.
+const grid = namesAPart
+  ? [eachApart("grid")]
+  : groupsBy(contextOf, folders.flatMap(testsIn).filter(needs("grid"))).map((files) => together("grid", files));
 
 module.exports = {
   testTimeout: 600_000, // no test reads a clock; this ends one that hangs, on however busy a machine
@@ -60,9 +87,8 @@ module.exports = {
   testSequencer: "<rootDir>/test/support/slowestFirst.js",
   projects: [
     ...unit,
-    ...NEEDS.map((need) =>
-      suite(need, [`<rootDir>/test/**/*.${need}.test.ts`], { testPathIgnorePatterns: PLACES.map(outside) }),
-    ),
+    ...grid,
+    ...NEEDS.filter((need) => need !== "grid").map(eachApart),
     ...PLACES.map((place) => suite(place, [`<rootDir>/test/${place}/**/*.test.ts`])),
   ],
 };

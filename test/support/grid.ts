@@ -1,11 +1,9 @@
-import * as library from "@odoo/o-spreadsheet";
 import type { GridModel } from "../../src/hosts/local/grid";
 import { gridModel } from "../../src/hosts/local/gridModel";
 import { placeOf } from "../../src/sheets/address";
 import type { Workbook } from "../../src/sheets/workbook";
 import type { EngineValues } from "./engine";
-
-Object.assign(globalThis, { o_spreadsheet: library });
+import "./gridLibrary";
 
 /** What the grid of the local sheet computes for every cell of a workbook of plain formulas: an engine that is not ours, and quick. */
 export function inGrid(workbook: Workbook): EngineValues {
@@ -26,8 +24,5 @@ export function inGrid(workbook: Workbook): EngineValues {
 
 /** The grid itself. */
 export function gridOf(workbook: Workbook): GridModel {
-  const quiet = jest.spyOn(console, "debug").mockImplementation(() => undefined); // the library tells how long it took
-  const model = gridModel(workbook);
-  quiet.mockRestore();
-  return model;
+  return gridModel(workbook);
 }

@@ -1,5 +1,4 @@
 /** The grid's own library in Node with our own functions: what a described workbook shows, without a page and without a build. */
-import * as library from "@odoo/o-spreadsheet";
 import { createCustomFunctions } from "../../src/hosts/local/customFunctions";
 import { gridModel } from "../../src/hosts/local/gridModel";
 import { shownWith } from "../../src/hosts/local/readGrid";
@@ -8,6 +7,7 @@ import { cellAddress, placeOf } from "../../src/sheets/address";
 import type { Calculated } from "../../src/sheets/calculated";
 import type { Workbook } from "../../src/sheets/workbook";
 import { cellFunctions } from "./cellFunctions";
+import { library } from "./gridLibrary";
 
 export interface Shows {
   readonly value: (sheet: string, at: string) => unknown; // "" for a blank
@@ -32,12 +32,6 @@ export interface Shows {
   readonly errors: () => string[]; // every cell that shows an error, as "Leaks!B7: #VALUE! ..."
 }
 
-function groupBy<One>(list: Iterable<One>, keyOf: (one: One) => string): Record<string, One[]> {
-  const groups: Record<string, One[]> = {};
-  for (const one of list) (groups[keyOf(one)] ??= []).push(one);
-  return groups;
-}
-
 /** A call of ours as the grid makes it: a range as rows, an argument that is left out as null. */
 export interface CallMade {
   readonly name: string;
@@ -60,9 +54,6 @@ let ready = false;
 function prepare(): void {
   if (ready) return;
   ready = true;
-  Object.assign(globalThis, { o_spreadsheet: library });
-  Object.assign(Object, { groupBy }); // the library asks for it when a range is cut; Node has it from 21 on
-  jest.spyOn(console, "debug").mockImplementation(() => undefined);
   const { customFunctions, functions } = createCustomFunctions((message) => {
     throw new Error(message);
   });

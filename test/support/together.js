@@ -4,6 +4,7 @@ const path = require("node:path");
 
 for (const file of testsTogether) {
   describe(file, () => {
+    afterAll(() => jest.restoreAllMocks()); // what one file spies on, the next finds as it was
     require(path.join(__dirname, "..", file));
   });
 }

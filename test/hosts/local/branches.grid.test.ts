@@ -1,8 +1,8 @@
 /** Of IF, IFERROR and IFNA the grid computes only what they give, in the file for Node and in that for the page. */
-import * as library from "@odoo/o-spreadsheet";
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import vm from "node:vm";
+import { library } from "../../support/gridLibrary";
 
 const modules = path.join(__dirname, "../../../node_modules");
 
@@ -15,10 +15,6 @@ function libraryOfPage(): typeof library {
     vm.runInContext(readFileSync(path.join(modules, file), "utf8"), context);
   return vm.runInContext("o_spreadsheet", context) as typeof library;
 }
-
-beforeAll(() => {
-  jest.spyOn(console, "debug").mockImplementation(() => undefined);
-});
 
 const CALLED = 7;
 const CHOICES: readonly (readonly [formula: string, shows: unknown, calls: number])[] = [

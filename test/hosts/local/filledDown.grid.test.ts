@@ -1,5 +1,5 @@
 /** Formulas that are filled down reach the grid as if each were entered; what one is when it is entered, the library says. */
-import * as library from "@odoo/o-spreadsheet";
+import type { CompiledFormula as Compiled } from "@odoo/o-spreadsheet";
 import fc from "fast-check";
 import { filledDown } from "../../../src/hosts/local/filledDown";
 import type { GridModel } from "../../../src/hosts/local/grid";
@@ -9,13 +9,9 @@ import { cellAddress, columnLetters, placeOf } from "../../../src/sheets/address
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import { sheetKeys } from "../../../src/sheets/sheetKeys";
 import type { Workbook } from "../../../src/sheets/workbook";
+import { library } from "../../support/gridLibrary";
 import { gridOfBook } from "../../support/gridOfBook";
 import { sheetOf } from "../../support/sheetOf";
-
-Object.assign(globalThis, { o_spreadsheet: library });
-beforeAll(() => jest.spyOn(console, "debug").mockImplementation(() => undefined)); // the library tells how long it took
-
-type Compiled = library.CompiledFormula;
 
 /** What the library knows of a formula and computes it by. */
 const known = (compiled: Compiled, { getters }: GridModel): readonly string[] => [

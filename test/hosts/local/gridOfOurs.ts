@@ -1,6 +1,6 @@
 /** The grid's own library in Node, with our plugins and a toy function: what the parts give together, without a page. */
+import { library } from "../../support/gridLibrary";
 import { sheetOf as namedSheet } from "../../support/sheetOf";
-import * as library from "@odoo/o-spreadsheet";
 import { createCustomFunctions } from "../../../src/hosts/local/customFunctions";
 import type { GridModel } from "../../../src/hosts/local/grid";
 import type { Desk } from "../../../src/hosts/local/desk";
@@ -9,8 +9,6 @@ import { calculatedOf } from "../../../src/hosts/local/readGrid";
 import { addPlugins } from "../../../src/hosts/local/plugins";
 import { registerAll } from "../../../src/hosts/local/register";
 import type { Sheet, SheetCell, Workbook } from "../../../src/sheets/workbook";
-
-Object.assign(globalThis, { o_spreadsheet: library });
 
 const { customFunctions, functions } = createCustomFunctions(() => undefined);
 customFunctions.associate("TWICE", (range) =>
@@ -54,9 +52,12 @@ export const shownOn = ({ getters }: GridModel, sheetId: string, how?: "asShown"
     .filter((line) => !line.includes(" null "))
     .sort();
 
-/** Call once in a test file, before the first model. */
+let isSetUp = false;
+
+/** For each test file, before its first model: whichever of those that are loaded together comes first has it done. */
 export function setUpGrid(): void {
-  jest.spyOn(console, "debug").mockImplementation(() => undefined);
+  if (isSetUp) return;
+  isSetUp = true;
   const metadata = {
     id: "TWICE",
     name: "TWICE",

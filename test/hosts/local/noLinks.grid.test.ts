@@ -1,5 +1,5 @@
 /** A text of a file, of the browser's store or of the clipboard is a text, whatever it looks like. */
-import * as library from "@odoo/o-spreadsheet";
+import { library } from "../../support/gridLibrary";
 import { bookOf, gridOf, place, setUpGrid, sheetOf, valueAt } from "./gridOfOurs";
 
 beforeAll(setUpGrid);

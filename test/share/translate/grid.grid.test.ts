@@ -1,13 +1,11 @@
 /** The plain formulas in the grid of the local sheet, which opens a copy as well: it lacks some functions that others have. */
-import * as library from "@odoo/o-spreadsheet";
 import { gridModel } from "../../../src/hosts/local/gridModel";
 import type { GridModel } from "../../../src/hosts/local/grid";
 import { placeOf } from "../../../src/sheets/address";
+import "../../support/gridLibrary";
 import { type Given, plainBook } from "./plainBook";
 import { sampleSheets } from "./sampleSheets";
 import { wholeCalls } from "./wholeCalls";
-
-Object.assign(globalThis, { o_spreadsheet: library });
 
 const CLOSE = 1e-6; // relative
 const NOTHING = 1e-12; // what a sum of numbers near 1 may leave where the answer is 0
@@ -18,7 +16,6 @@ const few = ({ formulas, ...rest }: Given): Given => ({
 });
 
 test("the grid computes what the functions answer", () => {
-  jest.spyOn(console, "debug").mockImplementation(() => undefined); // the library tells how long it took
   const [scalars, wholes] = [sampleSheets(0.1), wholeCalls(0.1)];
   const { workbook } = plainBook([...scalars.given, ...wholes.given].map(few), "IP");
   const model: GridModel = gridModel(workbook);

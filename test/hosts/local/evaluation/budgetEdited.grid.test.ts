@@ -1,5 +1,4 @@
 /** The example as it is opened and edited in the page: after each change, drawn by lot, the shown sheet shows what it shows in a book that the library computes all at once, and at the end all sheets do. */
-import { addPlugins } from "../../../../src/hosts/local/plugins";
 import { gridModel } from "../../../../src/hosts/local/gridModel";
 import type { GridModel } from "../../../../src/hosts/local/grid";
 import type { WithFinishing } from "../../../../src/hosts/local/evaluation/evaluateShownFirst";
@@ -10,11 +9,11 @@ import { demoBook } from "../../../../src/sheets/demo";
 import { gridOfBook } from "../../../support/gridOfBook";
 import { lots } from "../../../support/lots";
 import { sheetOf } from "../../../support/sheetOf";
-import { computedByLibrary, shownOn as shownIn } from "../gridOfOurs";
+import { computedByLibrary, setUpGrid, shownOn as shownIn } from "../gridOfOurs";
 
 beforeAll(() => {
   gridOfBook({ name: "", sheets: [sheetOf("One", [])], names: [] }); // our functions are registered
-  addPlugins();
+  setUpGrid();
 });
 
 const LENGTHS = ["4", "11.5", "", "twelve", "0", "30"];
