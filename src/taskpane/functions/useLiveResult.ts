@@ -28,13 +28,16 @@ export function useLiveResult(metadata: FunctionMetadata, texts: Texts, host: Sh
   useEffect(() => {
     if (host === null) return;
     let wanted = true;
+    let asked = 0; // only the last question's answer counts: an earlier one may come after it
     let timer: ReturnType<typeof setTimeout> | undefined;
     // A host that cannot be read now leaves the form as it is: numbers still compute.
-    const read = (): void =>
+    const read = (): void => {
+      const question = (asked += 1);
       void host.readBook().then(
-        (fresh) => wanted && setBook(fresh),
+        (fresh) => wanted && question === asked && setBook(fresh),
         () => undefined,
       );
+    };
     read();
     const end = host.follow(() => {
       clearTimeout(timer);

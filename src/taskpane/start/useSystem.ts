@@ -23,7 +23,7 @@ export function useSystem(
   const [readAt, setReadAt] = useState(NEVER);
   const asked = useRef(0); // only the last question's answer counts
   const asks = host.kind === "excel";
-  const { drawn, now } = useChanges(asks && system === null ? null : host);
+  const { drawn, now } = useChanges(asks && readAt === NEVER ? null : host);
   const { changes } = drawn;
   const isStale = readAt !== changes;
   const show = useCallback((): void => {

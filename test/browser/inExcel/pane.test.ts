@@ -67,7 +67,7 @@ test("Insert writes into the selected cell, and asks before it writes over what 
   expect(opened.refused.splice(0)).toEqual(["InvalidOperationInCellEditMode: Excel is in cell-editing mode."]);
 });
 
-test("Check reads the workbook, and Go to selects the cell", async () => {
+function fillWithFaults(): void {
   for (const { name, cells } of faultyBook.workbook.sheets) {
     for (const cell of cells) {
       const shown = faultyBook.shown.get(name)!.get(cell.at)!.value;
@@ -75,6 +75,18 @@ test("Check reads the workbook, and Go to selects the cell", async () => {
       excel.fill(name, cell.at, [["formula" in cell ? cell.formula : shown]]);
     }
   }
+}
+
+test("Start reads the workbook when it is asked to", async () => {
+  fillWithFaults();
+  await button(pane, "Show my system").click();
+  await pane.getByText("south main has 4.5 in, but drum sander, which joins it, has 5 in.").waitFor();
+  await button(pane, "Show it again").waitFor();
+  expect(await pane.getByText("Changed since.").count()).toBe(0);
+});
+
+test("Check reads the workbook, and Go to selects the cell", async () => {
+  fillWithFaults();
   await tab(pane, "Check").click();
   await view(pane, "Check").getByRole("button", { name: "Check the open book" }).click();
   const findings = pane.getByRole("list", { name: "Findings" });
