@@ -25,6 +25,7 @@ export interface Shows {
   readonly clear: (sheet: string, range: string) => void;
   readonly cut: (sheet: string, range: string, to: string) => void;
   readonly copy: (sheet: string, range: string, to: string) => void;
+  readonly copyAcross: (sheet: string, range: string, name: string, to: string) => void; // to a new sheet of that name
   readonly sort: (sheet: string, range: string, by: string, direction: "asc" | "desc") => void; // by its letters
   readonly duplicate: (sheet: string, name: string) => void;
   readonly undo: () => void;
@@ -113,6 +114,15 @@ export function gridOfBook(workbook: Workbook): Shows {
     else order("COPY");
     order("PASTE", { target: [toZone(to)] });
   };
+  const copyAcross: Shows["copyAcross"] = (sheet, range, name, to) => {
+    order("CREATE_SHEET", { sheetId: name, name, position: 1, cols: 104, rows: 200 });
+    show(sheet);
+    const zone = toZone(range);
+    model.selection.selectZone({ cell: { col: zone.left, row: zone.top }, zone });
+    order("COPY");
+    show(name);
+    order("PASTE", { target: [toZone(to)] });
+  };
   const pasteText = (sheet: string, at: string, text: string): void => {
     show(sheet);
     order("PASTE_FROM_OS_CLIPBOARD", { target: [toZone(at)], clipboardContent: { text } });
@@ -186,6 +196,7 @@ export function gridOfBook(workbook: Workbook): Shows {
     clear: (sheet, range) => order("DELETE_CONTENT", { sheetId: idOf(sheet), target: [toZone(range)] }),
     cut: (sheet, range, to) => paste("CUT", sheet, range, to),
     copy: (sheet, range, to) => paste("COPY", sheet, range, to),
+    copyAcross,
     sort: (sheet, range, by, direction) => {
       const zone = toZone(range);
       const { col } = toCartesian(`${by}1`);

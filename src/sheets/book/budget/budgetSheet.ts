@@ -25,7 +25,7 @@ import { heldAsText } from "../parts/duplicated";
 import { countOfNote, saysNote, SETTLES } from "../parts/notes";
 import { numberOfRun, plainName, sumOfRuns } from "../parts/byName";
 import { printing } from "../parts/printing";
-import { type JoinsOfRuns, joinsOfRuns, type RunsByName, runsByName } from "../parts/runsByName";
+import { type JoinsOfRuns, joinsOfRuns, leftBehind, type RunsByName, runsByName } from "../parts/runsByName";
 import { spillOf } from "../parts/spill";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, headingIn, SHARE, unitOnly } from "../parts/units";
@@ -81,8 +81,12 @@ export const budgetSheet: SheetOf<null> = (frame) => {
         `${code(frame)} fills the table; its row 2 is the first run. Fittings counts the hood's entry in. ${howKnown(frame)}`,
         "note",
       ),
-      formula(BUDGET_WRONG_CELL.replaceAll("$", ""), headline(frame), "note"),
-      ...overview(frame),
+      formula(
+        BUDGET_WRONG_CELL.replaceAll("$", ""),
+        `=IF(${runs.areThere},${headline(frame).slice(1)},${leftBehind(BUDGET_NAMES + 2)})`,
+        "note",
+      ),
+      ...overview(frame, runs),
       text(`A${BUDGET_HEADER}`, "Flags", "header", {
         note: `The warnings of column ${answerLetters(BUDGET_ANSWER, "note")} in a word each: ${FLAGS.map(([, said]) => said).join(", ")}.`,
       }),
@@ -182,9 +186,10 @@ function flags(note: string): string {
   return `=MID(${words.join("&")},3,40)`;
 }
 
-function overview(frame: Frame): SheetCell[] {
+function overview(frame: Frame, runs: RunsByName): SheetCell[] {
   const read = (part: string): string => fromAnswer(BUDGET_ANSWER, part);
-  const asked = (code: string): string => sumOfRuns(frame, ASKED, code);
+  const beside = (code: string): string => `IF(${runs.areThere},${code},NA())`;
+  const asked = (code: string): string => beside(sumOfRuns(frame, ASKED, code));
   const [airflow, pressure] = [formatOf(frame, "airflow"), formatOf(frame, "pressure")];
   const flow = unitOnly(frame, "airflow");
   const fanAir = ofFan(BUDGET_ANSWER, "airflow");
@@ -204,7 +209,7 @@ function overview(frame: Frame): SheetCell[] {
     },
     {
       label: "Largest static suction",
-      code: read(`MAX($${GAUGE}$${FIRST}:$${GAUGE}$${BUDGET_LAST})`),
+      code: read(beside(`MAX($${GAUGE}$${FIRST}:$${GAUGE}$${BUDGET_LAST})`)),
       format: pressure,
       unit: unitOnly(frame, "pressure"),
     },

@@ -3,9 +3,9 @@ import type { Flag, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { FLOW_HEADER, OPEN_CELL, runsColumn } from "../layout";
 import { isBlank, ofRun, plainName } from "../parts/byName";
-import type { RunsByName } from "../parts/runsByName";
+import { leftBehind, type RunsByName } from "../parts/runsByName";
 import type { FlowContents } from "./flowContents";
-import { beside, besideCell, besideColumn, FLOW_ROWS, headings } from "./flowLayout";
+import { beside, besideCell, besideColumn, FLOW_ROWS, headings, NAMES } from "./flowLayout";
 
 /**
  * The gates of this sheet. Each is told with the name of its run, "shut planer": beside a table that one formula fills, a bare
@@ -29,9 +29,14 @@ export function flowGates(frame: Frame, told: FlowContents["gates"], runs: RunsB
   const open = `IF(COUNTA(${runsColumn(frame, "Gate")})<2,"",IF(${all("open")}="","none",${listed(all("open"))}))`;
   return [
     text(`B${FLOW_HEADER - 1}`, "Gates open now", "label"),
-    formula(OPEN_CELL.replaceAll("$", ""), `=IF(${all("gateTrouble")}="",${open},${all("gateTrouble")})`, "result", {
-      note: OPEN_NOTE,
-    }),
+    formula(
+      OPEN_CELL.replaceAll("$", ""),
+      `=IF(${runs.areThere},IF(${all("gateTrouble")}="",${open},${all("gateTrouble")}),${leftBehind(NAMES + 2)})`,
+      "result",
+      {
+        note: OPEN_NOTE,
+      },
+    ),
     text(`A${FLOW_HEADER}`, "Gate", "header", { note }),
     text(`${beside.unheaded}${FLOW_HEADER}`, "Not above", "header", { note: "A gate that heads no scenario." }),
     text(`${beside.open}${FLOW_HEADER}`, "Open now", "header"),

@@ -10,7 +10,7 @@ import { heldAsText } from "../parts/duplicated";
 import { LOOK } from "../parts/look";
 import { countOfNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
-import { joinsOfRuns, runsByName } from "../parts/runsByName";
+import { joinsOfRuns, leftBehind, type RunsByName, runsByName } from "../parts/runsByName";
 import { type Total, totals } from "../parts/totals";
 import { sumOfRuns } from "../parts/byName";
 import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
@@ -79,7 +79,7 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
     ],
     frozen: { rows: 0, columns: 2 },
     cells: [
-      ...introduction(frame, contents.tryIt),
+      ...introduction(frame, contents.tryIt, runs),
       ...systemChoice(frame),
       ...overview(frame),
       ...flowGates(frame, contents.gates, runs),
@@ -106,7 +106,7 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
   };
 };
 
-function introduction(frame: Frame, tryIt: string | null): SheetCell[] {
+function introduction(frame: Frame, tryIt: string | null, runs: RunsByName): SheetCell[] {
   const wrong = frame.ref("budget", BUDGET_WRONG_CELL);
   const further = `Further: sealing (Q to U), ± (V, AI to AY), scenarios (row ${SETS - 2}), changes (row ${GAINS_TITLE}).`;
   return [
@@ -121,7 +121,7 @@ function introduction(frame: Frame, tryIt: string | null): SheetCell[] {
     ),
     formula(
       FLOW_SAYS_CELL,
-      `=IF(AND(${isWhole(FLOW_ANSWER)},${isWhole(UNCERTAINTY_ANSWER)}),IF(${wrong}="","${further}",${wrong}),${torn(frame, FLOW_ANSWER, UNCERTAINTY_ANSWER)})`,
+      `=IF(${runs.areThere},IF(AND(${isWhole(FLOW_ANSWER)},${isWhole(UNCERTAINTY_ANSWER)}),IF(${wrong}="","${further}",${wrong}),${torn(frame, FLOW_ANSWER, UNCERTAINTY_ANSWER)}),${leftBehind(NAMES + 2)})`,
       "note",
     ),
     text("A4", "Enough air is not yet capture.", "total"),

@@ -4,6 +4,7 @@ import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { inRows } from "./block";
 import { ofRun, plainName } from "./byName";
+import { LOOK } from "./look";
 
 /**
  * The names of the runs table as they are compared, row by row of it, in columns of the sheet that looks runs up: a name is
@@ -15,6 +16,8 @@ export interface RunsByName {
   /** Where in the runs table, from 1 for its header, the one run of this name stands; an error unless there is just one. */
   readonly placeOf: (name: string) => string;
   readonly countOf: (name: string) => string;
+  /** False where somebody copied the part of the sheet that he sees, and left these columns behind: nothing is counted there, in place of a 0. */
+  readonly areThere: string;
 }
 
 const PLACES = 50; // the table's forty rows, and ten for rows that are inserted
@@ -57,8 +60,13 @@ export function runsByName(frame: Frame, column: number, header: number): RunsBy
     // of 0, where no one run has the name, 1/0 makes an error; rounded, since 1/(1/49) is not quite 49
     placeOf: (wanted) => `ROUND(1/(1/SUMPRODUCT((${names}=${wanted})*${places})),0)`,
     countOf,
+    areThere: `COUNTA(${names})>0`,
   };
 }
+
+/** What is said where they are not; no name of a gate either. */
+export const leftBehind = (column: number): string =>
+  `"${LOOK} copied without the columns up to ${columnLetters(column + 1)}: copy them, too"`;
 
 /** How many runs join each, in two columns more, which likewise change with names alone. */
 export interface JoinsOfRuns {

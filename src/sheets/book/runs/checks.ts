@@ -31,8 +31,13 @@ export const ofThisRow = (column: ShownRunColumn): string => `INDEX(${runsColumn
 /** The place of that row in the table, from 1 for the header. */
 const THIS_PLACE = `ROW()-ROW($${columnLetters(RUNS_COLUMN)}$${RUNS_HEADER})+1`;
 
-/** The cell that says so where this sheet is a duplicate with another table. */
+/**
+ * The cell that says so where this sheet is a duplicate with another table. It is blank, and not only looks so, where the table alone was
+ * copied to another sheet, or was pasted lower: what stands beside a row of the copy would be what Budget says of another run.
+ */
 const DUPLICATE = "$A$2";
+const isBare = `ISBLANK(${DUPLICATE})`;
+const isUnread = `OR(${isBare},${DUPLICATE}<>"")`;
 
 export const duplicateSaid = (frame: Frame): SheetCell => {
   const held = frame.ref("budget", heldAt(BUDGET_NAMES));
@@ -43,9 +48,11 @@ export const duplicateSaid = (frame: Frame): SheetCell => {
   );
 };
 
-/** A total that another sheet works out, where that sheet reads this table. */
+const HEADING = `$${columnLetters(RUNS_COLUMN)}$${RUNS_HEADER}`;
+
+/** A total that another sheet works out, where that sheet reads this table, or the total was copied without a table. */
 export const unlessDuplicate = (code: string, says: string): string =>
-  `=IF(${DUPLICATE}="",${code.slice(1)},"see ${says}")`;
+  `=IF(IF(${isBare},ISBLANK(${HEADING}),${DUPLICATE}=""),${code.slice(1)},"see ${says}")`;
 
 /** What the sheet Budget says of the run that it found in this row by its name. The same formula in every row. */
 export function check(frame: Frame): string {
@@ -59,7 +66,7 @@ export function check(frame: Frame): string {
   const otherwise = `IF(ISERROR(${first}),${see},"not on ${frame.sheet("budget")}")`;
   // a row without a name is wrong where its other cells are filled; numbers alone are passed over, as totals are
   const unnamed = `IF(COUNT(${ofThisRow("Airflow")},${ofThisRow("Length")})>0,"no name: not counted","")`;
-  const unread = `IF(${DUPLICATE}<>"",IF(TRIM(${run})="","","not read"),`;
+  const unread = `IF(${isUnread},IF(TRIM(${run})="","",IF(${isBare},"no check: A2 is blank","not read")),`;
   const frozenThere = `IF(OR(NOT(${stands(BUDGET_ANSWER, frame)}),${isBlocked(frame)}),IF(TRIM(${run})="","",${see}),`;
   return `=IFERROR(${unread}${frozenThere}IF(TRIM(${run})="",IFERROR(${words},${unnamed}),IFERROR(${words},${otherwise})))),IFERROR(${words},"not in the table"))`; // an error for a name has its line by its row
 }
@@ -90,7 +97,8 @@ export function leftOut(frame: Frame, usual: string): string {
     `IF(${lowest}>${most},"${LOOK} the table reaches lower than its first ${most} rows, and the other sheets read no further. Delete blank rows. ","")`,
   ].join("&");
   const unread = `"${duplicated("this table")} What ${frame.sheet("budget")} and all others say is of the first one: type there."`;
-  return `=IF(${DUPLICATE}<>"",${unread},IFERROR(IF(${words}="","${usual}",${words}),"${usual}"))`;
+  const bare = `"${LOOK} A2 is blank, which tells a copy from the table that is read: no check here. Undo that."`;
+  return `=IF(${isUnread},IF(${isBare},${bare},${unread}),IFERROR(IF(${words}="","${usual}",${words}),"${usual}"))`;
 }
 
 /** Dust fills itself, Leak is how two other headings begin, and no sheet's numbers rest on what a clean device loses. */

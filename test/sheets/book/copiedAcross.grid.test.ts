@@ -1,0 +1,77 @@
+/** Tables that somebody copies to a new sheet without all that stands around them: no number there may pass for the copy's own. */
+import { budgetBook } from "../../../src/sheets/book/budgetBook";
+import { sheetKeys } from "../../../src/sheets/sheetKeys";
+import { gridOfBook } from "../../support/gridOfBook";
+
+const shows = gridOfBook(
+  budgetBook({ units: "IP", sheets: [...sheetKeys], contents: "example" }, { sheets: [], names: [] }),
+);
+const NEW = "Other";
+
+/** Takes the pasting, the sheet and what else was done back. */
+const back = (steps: number): void => {
+  for (let step = 0; step < steps; step++) shows.undo();
+};
+
+describe("the table of Runs on a new sheet", () => {
+  test("at the same place says nothing of Runs beside another pipe", () => {
+    const before = shows.value("Runs", "A11");
+    expect(before).toMatch(/^(ok|settles)/);
+    shows.copyAcross("Runs", "A5:V17", NEW, "A5");
+    shows.type(NEW, "E11", "9");
+    expect(shows.column(NEW, "A9:A17")).toEqual(Array.from({ length: 9 }, () => "no check: A2 is blank"));
+    expect(shows.column(NEW, "F5:F7")).toEqual(["see C3", "see C3", "see C3"]);
+    expect(shows.value("Runs", "A11")).toBe(before);
+    back(3);
+  });
+
+  test.each([
+    ["A8:V17", "C12", "C13:C21"],
+    ["A1:V17", "A3", "A11:A19"],
+  ])("%s pasted at %s has no other run's check", (range, to, checks) => {
+    shows.copyAcross("Runs", range, NEW, to);
+    expect(shows.column(NEW, checks).filter((said) => String(said).includes("fpm"))).toEqual([]);
+    back(2);
+  });
+
+  test("the totals alone go on saying what Runs says", () => {
+    shows.copyAcross("Runs", "C5:G7", NEW, "C5");
+    expect(shows.column(NEW, "F5:F7")).toEqual(shows.column("Runs", "F5:F7"));
+    back(2);
+  });
+});
+
+test("a cell A2 of Runs that was cleared is told above its table", () => {
+  shows.clear("Runs", "A2");
+  expect(shows.value("Runs", "C3")).toBe(
+    "Look: A2 is blank, which tells a copy from the table that is read: no check here. Undo that.",
+  );
+  back(1);
+  expect(shows.value("Runs", "A2")).toBe("");
+});
+
+test("what is seen of Budget on a new sheet has no sum of columns that were left behind", () => {
+  shows.copyAcross("Budget", "A1:N48", NEW, "A1");
+  expect(shows.value(NEW, "C3")).toBe("Look: copied without the columns up to X: copy them, too");
+  expect(["F4", "F5", "K5", "K6"].map((at) => shows.value(NEW, at))).toEqual(Array.from({ length: 4 }, () => "see C3"));
+  expect(shows.value(NEW, "F6")).toBe(shows.value("Budget", "F6")); // the table itself has it
+  back(2);
+});
+
+test("what is seen of Flow on a new sheet does not pass over its gates", () => {
+  shows.copyAcross("Flow", "A1:I52", NEW, "A1");
+  expect(["C3", "C9"].map((at) => shows.value(NEW, at))).toEqual(
+    Array.from({ length: 2 }, () => "Look: copied without the columns up to AG: copy them, too"),
+  );
+  expect(shows.column(NEW, "C5:C8")).toEqual(Array.from({ length: 4 }, () => "see C3"));
+  back(2);
+});
+
+test("the whole of Flow on a new sheet solves for its own gates", () => {
+  shows.copyAcross("Flow", "A1:AY120", NEW, "A1");
+  expect(shows.column(NEW, "C5:C9")).toEqual(shows.column("Flow", "C5:C9"));
+  shows.type(NEW, "A12", "shut planer");
+  expect(shows.value(NEW, "C9")).not.toMatch(/planer/);
+  expect(shows.value("Flow", "C9")).toMatch(/planer/);
+  back(3);
+});
