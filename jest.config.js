@@ -11,6 +11,7 @@ process.env.NODE_OPTIONS = `--max-semi-space-size=128 ${process.env.NODE_OPTIONS
 const swc = ["@swc/jest", { jsc: { parser: { syntax: "typescript", tsx: true }, target: "es2022" } }];
 const suite = (displayName, testMatch, more = {}) => ({
   displayName,
+  id: `${displayName} of ${__dirname}`, // the parts of a suite have one store of what is compiled, or each would compile the same sources
   rootDir: __dirname,
   roots: ["<rootDir>/src", "<rootDir>/test", "<rootDir>/scripts"], // or each suite would list node_modules first
   testEnvironment: "<rootDir>/test/support/plainContext.js",
