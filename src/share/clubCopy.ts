@@ -20,6 +20,7 @@ import { type Original, originalsSheet } from "./originals";
 import { withStanding } from "./standing";
 import { sourcesOfCopy } from "./sourcesOfCopy";
 import { copyTables } from "./translate/lookupTables";
+import { withNamesChecked } from "./translate/lookupNames";
 import { usedEntries } from "./translate/usedEntries";
 import { newWorkings } from "./translate/workings";
 import { type TranslatedSheets, translateSheets } from "./translateSheets";
@@ -50,15 +51,16 @@ export function clubCopy(given: Calculated, order: CopyOrder): ClubCopy {
     fixed: freeName("Fixed numbers", [...taken, about]),
     originals: freeName("Original formulas", [...taken, about]),
   };
-  const { sheet: lookups, tables } = copyTables(units, usedEntries(book), names.lookups);
+  const copied = copyTables(units, usedEntries(book), names.lookups);
   const workings = newWorkings(names.workings);
-  const translated = translateSheets(book, tables, workings);
+  const translated = translateSheets(book, copied.tables, workings);
+  const lookups = withNamesChecked(copied, workings);
   const written = asWritten(book, translated.live);
   const index = cellIndex(written);
   const checks = fixedSheet(translated.fixed, written, index, names.fixed, order.date, lookups);
   const replacements = replacementsOf(translated, book, names.fixed);
-  const copied = workbook.sheets.map((sheet) => copiedSheet(sheet, replacements.get(sheet.name) ?? new Map()));
-  const replaced = withStanding(copied, translated, workings);
+  const plain = workbook.sheets.map((sheet) => copiedSheet(sheet, replacements.get(sheet.name) ?? new Map()));
+  const replaced = withStanding(plain, translated, workings);
   const resting = restOn(book, translated.fixed.filter(comparesSomething), index);
   const facts = copyFacts(translated, units, names);
   const { sheets: worded, said } = wordedSheets(replaced, facts);

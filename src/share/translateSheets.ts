@@ -12,6 +12,8 @@ import { foreignFunction } from "./foreign";
 import { reachesOutside } from "./outside";
 import type { LookupTables } from "./translate/lookupTables";
 import { solve } from "./solve/solve";
+import { sheetPrefix } from "../sheets/sheetPrefix";
+import { whileNamed } from "./translate/lookupNames";
 import { shownReader } from "./translate/shownReader";
 import { type FormulaContext, translateFormula } from "./translate/translateFormula";
 import { translators } from "./translate/translators";
@@ -44,6 +46,14 @@ const allTranslators = new Map([
   ["CLAIM", claim] as const,
 ]);
 
+/** What answers by a table of runs says itself that a name of the look-up tables is gone. */
+const ofRuns: ReadonlySet<string> = new Set(["BUDGET", "SOLVE"]);
+
+function namedOnly(code: string, tables: LookupTables, workings: Workings): string {
+  const looksUp = [tables.sheet, workings.sheet.name].some((sheet) => code.includes(sheetPrefix(sheet)));
+  return looksUp ? `=${whileNamed(code.slice(1), workings)}` : code;
+}
+
 /** Goes through every formula of a book once. */
 export function translateSheets(book: Calculated, tables: LookupTables, workings: Workings): TranslatedSheets {
   const shown = shownReader(book);
@@ -75,7 +85,10 @@ export function translateSheets(book: Calculated, tables: LookupTables, workings
       const context: FormulaContext = { sheet, at, extent, tables, workings, shown, translators: allTranslators };
       const translation = translateFormula(formula, context);
       if (translation.kind === "cells") {
-        const written = freeRows(translation.formulas, at, extent, taken);
+        const looked = translation.functions.some((name) => ofRuns.has(name))
+          ? translation.formulas
+          : translation.formulas.map((row) => row.map((code) => namedOnly(code, tables, workings)));
+        const written = freeRows(looked, at, extent, taken);
         filledAddresses(at, { rows: written.length, columns: itemAt(written, 0).length }).forEach((one) =>
           taken.add(one),
         );

@@ -143,11 +143,11 @@ function scalarCells(
     ],
     ok: [
       "1: all can be computed",
-      `IF(ISERROR(${answered.map(scalar).join("+")}),0,IF(AND(${scalar("troubles")}=0,${scalar("ends")}=1,${scalar("density")}>=${DENSITY_LIMITS.atLeast},${scalar("density")}<=${DENSITY_LIMITS.atMost}),1,0))`,
+      `IF(ISERROR(${answered.map(scalar).join("+")}),0,IF(AND(${lookups.nameGone}="",${scalar("troubles")}=0,${scalar("ends")}=1,${scalar("density")}>=${DENSITY_LIMITS.atLeast},${scalar("density")}<=${DENSITY_LIMITS.atMost}),1,0))`,
     ],
     part: [
       "1: some can be computed",
-      `IF(ISERROR(${before.map(scalar).join("+")}),0,IF(AND(${scalar("ok")}=0,${scalar("unread")}=0,${scalar("last")}>0,${scalar("density")}>=${DENSITY_LIMITS.atLeast},${scalar("density")}<=${DENSITY_LIMITS.atMost},${scalar("troubles")}+(${scalar("ends")}=0)>0),1,0))`,
+      `IF(ISERROR(${before.map(scalar).join("+")}),0,IF(AND(${lookups.nameGone}="",${scalar("ok")}=0,${scalar("unread")}=0,${scalar("last")}>0,${scalar("density")}>=${DENSITY_LIMITS.atLeast},${scalar("density")}<=${DENSITY_LIMITS.atMost},${scalar("troubles")}+(${scalar("ends")}=0)>0),1,0))`,
     ],
     fanWaits: [
       "Row that the fan waits for; 0 none, -1 one that ends at the fan",
@@ -192,7 +192,8 @@ function whyNothing(scalar: BudgetPlace["scalar"], lookups: BudgetLookups, syste
   const isAir = `IF(ISERROR(${density}),FALSE,AND(${density}>=${atLeast},${density}<=${atMost}))`;
   const tables = `The sheet ${lookups.sheet} has no number for hose or for an open pipe end`;
   const isRead = `ISNUMBER(${scalar("hoseRoughness")}+${scalar("plainEnd")})`;
-  return `IF(${scalar("unread")}>0,${quotedText(UNREAD)},IF(${isAir},IF(${isRead},"",${quotedText(tables)}&${scalar("errorSaid")}),${quotedText(air)}))`;
+  const gone = `${quotedText(`On the sheet ${lookups.sheet} the name `)}&${lookups.nameGone}&${quotedText(" is gone: undo what changed it")}`;
+  return `IF(${lookups.nameGone}<>"",${gone},IF(${scalar("unread")}>0,${quotedText(UNREAD)},IF(${isAir},IF(${isRead},"",${quotedText(tables)}&${scalar("errorSaid")}),${quotedText(air)})))`;
 }
 
 /** The first row of the table for which this holds. */

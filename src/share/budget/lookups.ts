@@ -1,6 +1,7 @@
 /** Expressions that look a name up in the tables which the copy carries; an unknown name gives an error. */
 export interface BudgetLookups {
   readonly sheet: string; // on which they stand
+  readonly nameGone: string; // the first of its names that is there no more; blank where all are
   readonly errorAt: string; // its first row in which an error stands; 0 where none does
   /** Roughness [m] of a material's name or a number in a cell that is not blank; of a name that we chose. */
   readonly roughness: (cell: string) => string;

@@ -4,6 +4,7 @@ import { transport } from "../../reference/transport";
 import { firstBranch, fittingsK, mitresK, typedListK, wrongEntry } from "../translate/expressions/fittingList";
 import { hoodK } from "../translate/expressions/entryK";
 import { NO_ANSWER, plainName, times } from "../translate/expressions/text";
+import { nameGone } from "../translate/lookupNames";
 import { namedRow, roughness } from "../translate/readers";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
 import type { TableBlock, TablePlace } from "../translate/tableBlocks/block";
@@ -18,6 +19,7 @@ export function tableLookups(system: UnitSystem, { tables, workings, sheet }: Ca
   const dusts = (): TablePlace => tables.ownBlock("transport", () => transportBlock(tables.units));
   return {
     sheet: tables.sheet,
+    nameGone: nameGone(workings),
     errorAt: firstErrorOn(tables.sheet),
     roughness: (cell) => roughness({ text: cell }, system, tables).value,
     usualRoughness: (name) => roughness({ text: name, literal: name }, system, tables).value,

@@ -22,6 +22,19 @@ export interface LookupTables {
   readonly longestList: number; // entries
 }
 
+/** The sheet of the tables, and what stands in the first column of each. */
+export interface CopiedTables {
+  readonly sheet: Sheet;
+  readonly tables: LookupTables;
+  readonly named: readonly NamedTable[]; // grows with the tables
+}
+
+interface NamedTable {
+  readonly heading: string;
+  readonly range: string; // as a formula on any sheet writes it
+  readonly names: readonly BlockCell[];
+}
+
 /**
  * @param used entries of fitting lists that the book has and the offered list may lack
  * @param name of the sheet, one that the workbook has not taken
@@ -30,20 +43,23 @@ export function copyTables(
   units: UnitSystem,
   { entries: used, longest }: UsedEntries = { entries: [], longest: 0 },
   name = "Lookups",
-): { readonly sheet: Sheet; readonly tables: LookupTables } {
+): CopiedTables {
   const cells: SheetCell[] = [
     text("A1", "Look-up tables", "title"),
     text(
       "A2",
-      "The formulas of the other sheets look here. Change a figure and they follow; its source and basis are then yours. Leave the names: a find-and-replace over all sheets gives one fitting the figures of another.",
+      "The formulas of the other sheets look here. Change a figure and they follow; its source and basis are then yours. Leave the names: replaced over all sheets, nothing has an answer.",
       "note",
     ),
   ];
   const placed = new Map<string, TablePlace>();
+  const named: NamedTable[] = [];
   let next = 4;
   const put = (block: TableBlock): TablePlace => {
     const place = placeOfBlock(block, name, next);
     cells.push(...blockCells(block, place, next));
+    const [heading = ""] = block.columns;
+    named.push({ heading, range: place.range(heading), names: block.rows.map(([name = null]) => name) });
     next += block.rows.length + 3;
     return place;
   };
@@ -69,7 +85,7 @@ export function copyTables(
     lists: [],
     flags: [],
   };
-  return { sheet, tables };
+  return { sheet, tables, named };
 }
 
 const HEAD = 2; // rows of a block above its first row: title and headers

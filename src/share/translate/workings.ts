@@ -17,6 +17,8 @@ export interface Workings {
   place(rows: number, columns: number, formulas: (place: RangeRef) => readonly (readonly string[])[]): RangeRef;
   /** One formula that stands on `sheet` as a cell here; the same formula twice is one cell. The text that refers to it. */
   cell(formula: string, sheet: string): string;
+  /** A cell above all places. */
+  say(cell: SheetCell): void;
   /** A place that was made before under this key, or a new one. */
   once(key: string, make: () => RangeRef): RangeRef;
   /** The sheet. Its list of cells grows with every place, so it may be kept from the start. */
@@ -51,6 +53,7 @@ export function newWorkings(name = "Workings"): Workings {
     const { top } = once(`cell ${anywhere}`, () => place(1, 1, () => [[anywhere]]));
     return `${sheetPrefix(name)}$A$${top}`;
   };
+  const say: Workings["say"] = (said) => void cells.push(said);
   const sheet: Sheet = {
     name,
     columns: [22, 16, 16, 16, 16, 16],
@@ -60,5 +63,5 @@ export function newWorkings(name = "Workings"): Workings {
     lists: [],
     flags: [],
   };
-  return { place, cell, once, sheet };
+  return { place, cell, say, once, sheet };
 }

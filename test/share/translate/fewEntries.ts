@@ -21,9 +21,21 @@ export function withFewEntries(workbook: Workbook): Workbook {
   const unnamed = new Set(offeredEntries().flatMap(({ text, family }) => (named.has(family) ? [] : [text])));
   return {
     ...workbook,
-    sheets: workbook.sheets.map((sheet) => (sheet.name === "Lookups" ? cut(sheet, unnamed, pointedAt) : sheet)),
+    sheets: workbook.sheets.map((sheet) => {
+      if (sheet.name === "Workings") return withoutHeld(sheet, unnamed);
+      return sheet.name === "Lookups" ? cut(sheet, unnamed, pointedAt) : sheet;
+    }),
   };
 }
+
+/** The names by which a copy tells that one is gone from its tables. */
+const withoutHeld = (sheet: Sheet, unnamed: ReadonlySet<string>): Sheet => ({
+  ...sheet,
+  cells: sheet.cells.filter((cell) => {
+    const held = "value" in cell ? String(cell.value) : "";
+    return !held.startsWith("·") || !unnamed.has(held.replaceAll("·", ""));
+  }),
+});
 
 /** Rows of the tables that a formula takes a single cell of. */
 const singleRowsIn = (formula: string): string[] =>

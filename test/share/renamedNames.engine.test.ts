@@ -1,0 +1,66 @@
+/** A find-and-replace over all sheets of a copy renames the names of its look-up tables, too: their figures pass for no other fitting's. */
+import { gridModel } from "../../src/hosts/local/gridModel";
+import { shownWith } from "../../src/hosts/local/readGrid";
+import { makeCopy } from "../../src/hosts/makeCopy";
+import { clubCopy } from "../../src/share/clubCopy";
+import { budgetBook } from "../../src/sheets/book/budgetBook";
+import { type Edit, editsInOffice } from "../support/editsInOffice";
+import { gridOfBook } from "../support/gridOfBook";
+import { hasLibreOffice } from "../support/libreOffice";
+
+const ORDER = { kind: "formulas", date: "2026-11-29", version: "1.1.0" } as const;
+const NAME = "branch 30";
+const GONE = `On the sheet Lookups the name ${NAME} is gone: undo what changed it`;
+
+/** The example with a call of its own beside it, which looks a name up. */
+function book() {
+  const plain = budgetBook({ units: "IP", sheets: ["flow"], contents: "example" }, { sheets: [], names: [] });
+  const own = [
+    { at: "Z1", value: NAME },
+    { at: "Z2", formula: "=DUCT.LOSSCOEFFICIENT(Z1)" },
+  ];
+  const sheets = plain.sheets.map((sheet) =>
+    sheet.key === "fan" ? { ...sheet, cells: [...sheet.cells, ...own] } : sheet,
+  );
+  return { ...plain, sheets };
+}
+
+const LOOKS = [
+  ...(["Budget!C3", "Flow!C3", "Runs!A9", "Lookups!A2", "Budget!K4", "Flow!C7", "Fan!B26", "Fan!Z2"] as const).map(
+    (at) => ({ sheet: at.split("!")[0]!, range: at.split("!")[1]! }),
+  ),
+];
+
+(hasLibreOffice ? test : test.skip)(
+  "a name replaced over all sheets, by one that is there or by a new one, leaves no answer until it is undone; a row more is none's business",
+  async () => {
+    const workbook = book();
+    const calculated = gridOfBook(workbook).calculated(workbook);
+    const copy = await makeCopy(calculated, ORDER, (one) => shownWith(gridModel(one), one).shown, () => undefined); // prettier-ignore
+    if (!copy.made) throw new Error(copy.why);
+    const hits = clubCopy(calculated, ORDER).book.workbook.sheets.flatMap(({ name, cells }) =>
+      cells.flatMap((cell) =>
+        "value" in cell && typeof cell.value === "string" && cell.value.includes(NAME)
+          ? [{ sheet: name, at: cell.at, was: cell.value }]
+          : [],
+      ),
+    );
+    const sheets = hits.map(({ sheet }) => sheet);
+    expect(["Runs", "Lookups", "Fan"].filter((sheet) => !sheets.includes(sheet))).toEqual([]);
+    const replaced = (by: string): Edit[] =>
+      hits.map(({ sheet, at, was }) => ({ does: "type", sheet, at, value: was.replaceAll(NAME, by) }));
+    const row = Number(hits.find(({ sheet, was }) => sheet === "Lookups" && was === NAME)!.at.slice(1));
+    const more: Edit[] = [{ does: "insert row", sheet: "Lookups", row }];
+    const steps = [[], replaced("branch 45"), replaced(NAME), replaced("branch 31"), replaced(NAME), more];
+    const [first, ...others] = editsInOffice(copy.bytes, steps, LOOKS, true).map((looks) => looks.flat(2));
+    expect(first!.slice(-4)).toEqual(Array.from({ length: 4 }, () => expect.any(Number)));
+    const told = [
+      `Look: ${GONE}`,
+      `Look: ${GONE}`,
+      GONE,
+      `Look: the name ${NAME} is gone from the tables below, so nothing that looks up here has an answer: undo what changed it.`,
+      ...["see C3", "see B10", "see Flow B10", "#32767"],
+    ];
+    expect(others).toEqual([told, first, told, first, first]);
+  },
+);

@@ -1,0 +1,45 @@
+/** A copy knows the names of its look-up tables: one that is gone leaves no answer, a row more is nothing to it. */
+import { withNamesChecked, whileNamed } from "../../../src/share/translate/lookupNames";
+import { copyTables } from "../../../src/share/translate/lookupTables";
+import { newWorkings } from "../../../src/share/translate/workings";
+import type { Sheet } from "../../../src/sheets/workbook";
+import { gridOfBook } from "../../support/gridOfBook";
+
+const copied = copyTables("SI");
+copied.tables.block("gates");
+copied.tables.block("sizes SI"); // figures, not names
+const workings = newWorkings();
+const lookups = withNamesChecked(copied, workings);
+const answers: Sheet = { ...lookups, name: "Answers", cells: [{ at: "A1", formula: `=${whileNamed("7", workings)}` }] };
+const grid = gridOfBook({ name: "copy", sheets: [answers, lookups, workings.sheet], names: [] });
+const seen = (): unknown[] => [grid.value("Answers", "A1"), String(grid.value("Lookups", "A2")).slice(0, 40)];
+const [first, second] = [6, 7].map((row) => `A${row}`) as [string, string]; // below the title and the headings
+
+test("with all names there is an answer, also of a table of figures that somebody changed", () => {
+  expect(seen()).toEqual([7, "The formulas of the other sheets look he"]);
+  const figure = lookups.cells.filter((cell) => "value" in cell && typeof cell.value === "number").at(-1)!.at;
+  grid.type("Lookups", figure, "77");
+  expect(seen()[0]).toBe(7);
+  grid.undo();
+});
+
+test.each([
+  ["another name of the table", () => grid.type("Lookups", first, String(grid.value("Lookups", second)))],
+  ["a new name", () => grid.type("Lookups", first, "shutter")],
+  ["nothing", () => grid.clear("Lookups", first)],
+  ["a name without its row", () => grid.deleteCells("Lookups", first)],
+  ["no row", () => grid.deleteRow("Lookups", 6)],
+])("%s in place of a name leaves no answer, and the name is told", (_, edit) => {
+  const name = String(grid.value("Lookups", first));
+  edit();
+  expect(grid.value("Answers", "A1")).toBe("#N/A");
+  expect(String(grid.value("Lookups", "A2"))).toMatch(`Look: the name ${name} is gone from the tables below`);
+  grid.undo();
+  expect(seen()[0]).toBe(7);
+});
+
+test("a row that is inserted and filled leaves all as it is", () => {
+  grid.insertRow("Lookups", 7);
+  grid.type("Lookups", "A7", "shutter");
+  expect(seen()[0]).toBe(7);
+});
