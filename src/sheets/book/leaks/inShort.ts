@@ -15,10 +15,12 @@ import {
   MEND_NEXT_CELL,
   NOT_COUNTED,
   SAVED,
+  TOTALS_SAY,
   TWICE,
   WORKED,
   WORKED_LAST,
 } from "./layout";
+import { isTypedOver, typedOverSaid, unlessTypedOver } from "./standing";
 import { nextGate } from "./worked";
 
 /** Whether what the log says is still there is what the runs table counts, and if not why. */
@@ -57,8 +59,9 @@ const notCounted = `IF(${readBefore}+${readAfter}=0,"","${NOT_COUNTED} "&${readB
 const costOfRead = `SUMIF($${SAVED}$${WORKED}:$${SAVED}$${WORKED_LAST},">-1000000",${inHeadedLog("G")})`;
 
 /** Cells that are inserted or deleted without their rows move some columns of all that stands below, and not the others. */
-const isTorn = `ROW($A$${WORKED})<>ROW($K$${WORKED})`;
-const tornSaid = `${LOOK} cells of the log were inserted or deleted without their rows: undo that`;
+const isMoved = `ROW($A$${WORKED})<>ROW($K$${WORKED})`;
+const isTorn = `OR(${isMoved},${isTypedOver})`;
+const tornSaid = `IF(${isMoved},"${LOOK} cells of the log were inserted or deleted without their rows: undo that",${typedOverSaid})`;
 
 const hasTwice = `SUMPRODUCT(1*(LEFT(${inLog("J")},${TWICE.length})="${TWICE}"))>0`;
 
@@ -73,9 +76,7 @@ export function inShort(frame: Frame): SheetCell[] {
   // of a mended gate what is left is the reading after; of the others, the one before
   const left = `SUM(${before})-SUM(${saved})`;
   const against = `COUNTIF(${saved},"<0")`;
-  return [
-    text(`A${IN_SHORT}`, "In short", "section"),
-    formula(`D${IN_SHORT}`, `=${systemInWords(frame)}`, "note"),
+  const cells: SheetCell[] = [
     text(`A${IN_SHORT + 1}`, "Mend next", "label"),
     formula(MEND_NEXT_CELL, `=IF(${isTorn},"see ${frame.sheet("leaks")} D${IN_SHORT + 1}",${nextGate})`, "total"),
     ...totals(`A${IN_SHORT + 2}`, 1, [
@@ -92,7 +93,7 @@ export function inShort(frame: Frame): SheetCell[] {
     ]),
     formula(
       `D${IN_SHORT + 1}`,
-      `=IF(${isTorn},"${tornSaid}",TRIM(${notCounted}&IF(OR(COUNT(${saved})=0,${hasTwice}),"","Plain sum: by the readings, "&COUNT(${saved})&" mended gates leak "&ROUND(SUM(${saved}),1)&" "&${unit}&" less than before.")))`,
+      `=IF(${isTorn},${tornSaid},TRIM(${notCounted}&IF(OR(COUNT(${saved})=0,${hasTwice}),"","Plain sum: by the readings, "&COUNT(${saved})&" mended gates leak "&ROUND(SUM(${saved}),1)&" "&${unit}&" less than before.")))`,
       "total",
     ),
     formula(
@@ -108,4 +109,6 @@ export function inShort(frame: Frame): SheetCell[] {
       "note",
     ),
   ];
+  const says = unlessTypedOver(systemInWords(frame), cells, `${IN_SHORT + 1} to ${IN_SHORT + 7}`);
+  return [text(`A${IN_SHORT}`, "In short", "section"), formula(TOTALS_SAY, `=${says}`, "note"), ...cells];
 }

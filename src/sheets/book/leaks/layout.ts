@@ -13,6 +13,9 @@ import { inRows, thisRow } from "../parts/block";
 export const IN_SHORT = 6; // row of its title
 export const MEND_NEXT_CELL = "B7"; // its text names the gate to mend next
 
+export const TOTALS_SAY = "D6"; // that one of them was typed over
+export const LEAKS_SAY = "D7"; // what is wrong with those below
+
 export const NOT_COUNTED = "Not counted:"; // what the sentence beside it says of readings that no sum has
 
 export const TWICE = "check it: this gate has more than one row"; // how column J begins then, and no sum is to be had

@@ -8,15 +8,33 @@ import { atHoods } from "./atHoods";
 import type { LeaksContents } from "./contents";
 import { hoodsGain } from "./hoodsGain";
 import { inShort } from "./inShort";
-import { HOODS, HOODS_LAST, IN_SHORT, inLog, inWorked, LOG, LOG_LAST, NOT_COUNTED, WORKED } from "./layout";
+import {
+  HOODS,
+  HOODS_LAST,
+  IN_SHORT,
+  inLog,
+  inWorked,
+  LEAKS_SAY,
+  LOG,
+  LOG_LAST,
+  NOT_COUNTED,
+  TOTALS_SAY,
+  WORKED,
+} from "./layout";
 import { conditionList, leakLog } from "./log";
 import { meter } from "./meter";
+import { standing } from "./standing";
 import { workedOut } from "./worked";
 
 export { emptyLeaks, exampleLeaks, type LeaksContents } from "./contents";
 
 /** The leaks of the gates before and after mending, what that saved, and which to mend next. */
-export const leaksSheet: SheetOf<LeaksContents> = (frame, { invented, head, repeats, gates }) => ({
+export const leaksSheet: SheetOf<LeaksContents> = (frame, contents) => {
+  const sheet = leaks(frame, contents);
+  return { ...sheet, cells: [...sheet.cells, ...standing(sheet.cells)] };
+};
+
+const leaks: SheetOf<LeaksContents> = (frame, { invented, head, repeats, gates }) => ({
   name: frame.sheet("leaks"),
   columns: [
     22,
@@ -68,7 +86,7 @@ export const leaksSheet: SheetOf<LeaksContents> = (frame, { invented, head, repe
   lists: [conditionList],
   flags: [
     { range: `D${IN_SHORT + 1}`, containsText: NOT_COUNTED, style: "flag" },
-    { range: `D${IN_SHORT + 1}`, containsText: LOOK, style: "flag" },
+    { range: `${TOTALS_SAY}:${LEAKS_SAY}`, containsText: LOOK, style: "flag" },
     { range: `B${IN_SHORT + 2}:B${IN_SHORT + 6}`, containsText: "see ", style: "flag" },
     { range: inLog("J"), containsText: "measure again", style: "flag" },
     { range: inLog("J"), containsText: "check it", style: "flag" },

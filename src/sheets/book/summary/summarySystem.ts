@@ -15,7 +15,7 @@ import {
   UNCERTAINTY_ANSWER,
 } from "../flow/flowLayout";
 import { FLOW_SAYS_CELL } from "../layout";
-import { MEND_NEXT_CELL } from "../leaks/layout";
+import { LEAKS_SAY, MEND_NEXT_CELL, TOTALS_SAY } from "../leaks/layout";
 import {
   answerCell,
   BUDGET_ANSWER,
@@ -26,6 +26,7 @@ import {
   ofFan,
   stands,
 } from "../parts/answerReferences";
+import { LOOK } from "../parts/look";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
 import { TOGETHER_CELL } from "../sizes/sizesLayout";
@@ -86,7 +87,12 @@ const runTogether = (frame: Frame): SheetCell[] => [
 
 /** From the log of leaks where there is one; else what sealing everything would give. */
 function mendNext(frame: Frame): string {
-  if (frame.has("leaks")) return `=${frame.ref("leaks", MEND_NEXT_CELL)}&""`;
+  if (frame.has("leaks")) {
+    const unless = (cell: string, code: string): string =>
+      `IF(LEFT(${frame.ref("leaks", cell)},${LOOK.length})="${LOOK}","see ${frame.sheet("leaks")} ${cell}",${code})`;
+    const next = `${frame.ref("leaks", MEND_NEXT_CELL)}&""`;
+    return `=${unless(TOTALS_SAY, unless(LEAKS_SAY, next))}`;
+  }
   const gained = `ROUND(SUM(${frame.ref("flow", besideColumn("gains"))}),0)`;
   const words = `"Sealing every leak gives the open hoods "&${gained}&" "&${unitWord(frame, "airflow")}&" more."`;
   return fromAnswer(FLOW_ANSWER, words, frame);
