@@ -32,7 +32,7 @@ export function withNamesChecked({ sheet, named }: CopiedTables, workings: Worki
       const { top, bottom } = workings.place(names.length, 2, (there) =>
         names.map((name, index) => [
           quotedText(apart(String(name))),
-          index === 0 ? firstGone(`$A$${there.top}:$A$${there.bottom}`, range) : "",
+          index === 0 ? firstGone(`$A$${there.top}:$A$${there.bottom}`, names.length, range) : "",
         ]),
       );
       return { at: `$B$${top}`, held: `$A$${top}:$A$${bottom}` };
@@ -46,11 +46,10 @@ export function withNamesChecked({ sheet, named }: CopiedTables, workings: Worki
 }
 
 /** The place of the first of these names that the table lacks; 0 where it has all. As long as each stands in its row none is looked for. */
-function firstGone(held: string, range: string): string {
+function firstGone(held: string, count: number, range: string): string {
   const from = held.replace(/:.*/, "");
-  const count = `(ROWS(${held})+1)`;
   const isGone = `ISNA(MATCH(${together(held)},${range},0))`;
-  const missing = `MOD(${count}-SUMPRODUCT(MAX(${isGone}*(${held}<>"")*(${count}-1-ROW(${held})+ROW(${from})))),${count})`;
+  const missing = `MOD(${count + 1}-SUMPRODUCT(MAX(${isGone}*(${held}<>"")*(${count}-ROW(${held})+ROW(${from})))),${count + 1})`;
   return `IF(IFERROR(SUMPRODUCT(1*(${together(held)}<>${range})),1)=0,0,${missing})`;
 }
 
