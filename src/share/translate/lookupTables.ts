@@ -48,7 +48,7 @@ export function copyTables(
     text("A1", "Look-up tables", "title"),
     text(
       "A2",
-      "The formulas of the other sheets look here. Change a figure and they follow; its source and basis are then yours. Leave the names: replaced over all sheets, nothing has an answer.",
+      "The formulas of the other sheets look here. Change a figure and they follow; its source and basis are then yours. Leave the names: where one is replaced, nothing has an answer.",
       "note",
     ),
   ];

@@ -4,12 +4,10 @@ import { tokens } from "@fluentui/react-theme";
 import { makeStyles } from "@griffel/react";
 import { useState, type ReactElement } from "react";
 import type { SheetHost } from "../../hosts/host";
-import { unitOf } from "../../reference/quantities";
 import type { Finding } from "../check/finding";
 import { DuctsShown } from "../check/picture/DuctsShown";
 import type { Ducts } from "../check/picture/pictureOf";
-import { wholeAir } from "../check/picture/shortWords";
-import { shownValue } from "../functions/resultWords";
+import { roundedPressure, wholeAir } from "../check/picture/shortWords";
 import { failureWords } from "../hostUse/words";
 import type { ViewProps } from "../views/viewProps";
 import { AloneTable } from "./AloneTable";
@@ -150,7 +148,6 @@ function Step({
 /** "With the gates as on Flow the fan moves 1,344 cfm at 6.1 in.w.g." */
 function fanWords({ works, system, gatesOf }: Ducts): string {
   if (works === null) return "No fan's curve yet, so these are the airflows that the hoods ask for.";
-  const pressure = Number(works.y.toPrecision(system === "IP" ? 2 : 3));
   const gates = gatesOf === null ? "of the runs table" : `as on ${gatesOf}`;
-  return `With the gates ${gates} the fan moves ${wholeAir(works.x, system)} at ${shownValue(pressure)} ${unitOf("pressure", system).label}`;
+  return `With the gates ${gates} the fan moves ${wholeAir(works.x, system)} at ${roundedPressure(works.y, system)}`;
 }

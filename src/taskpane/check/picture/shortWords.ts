@@ -14,4 +14,8 @@ export const roundedVelocity = (velocity: number, system: UnitSystem): string =>
 export const shortVelocity = (velocity: number, system: UnitSystem): string =>
   system === "IP" ? grouped(velocity) : (Math.round(velocity * 10) / 10).toFixed(1);
 
+/** [the budget's unit] "1,585 Pa", "12.3 in.w.g." */
+export const roundedPressure = (pressure: number, system: UnitSystem): string =>
+  `${system === "SI" ? grouped(pressure) : pressure.toFixed(1)} ${unitOf("pressure", system).label}`;
+
 export const grouped = (number: number): string => Math.round(number).toLocaleString("en-GB");
