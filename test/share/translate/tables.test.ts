@@ -72,7 +72,7 @@ test("the sheet says what it is; a figure that a reader may change looks as an i
     {
       at: "A2",
       value:
-        "The formulas of the other sheets look here. Change a figure and they follow; its source and basis are then yours. Leave the names: replaced over all sheets, nothing has an answer.",
+        "The formulas of the other sheets look here. Change a figure and they follow; its source and basis are then yours. Leave the names: where one is replaced, nothing has an answer.",
       style: "note",
     },
   ]);
