@@ -4,6 +4,7 @@ import { drawWhenHere } from "./drawWhenHere";
 import { addExtentPlugin } from "./extentPlugin";
 import { addKeptPlugin } from "./keptPlugin";
 import { pasteAnywhere } from "./pasteAnywhere";
+import { pasteValues } from "./pasteValues";
 import { printByBrowser } from "./print/printByBrowser";
 import { evaluateShownFirst } from "./evaluation/evaluateShownFirst";
 import { removeLinks } from "./noLinks";
@@ -24,6 +25,7 @@ export function addPlugins(): void {
   markNoValidCell();
   offerWords();
   pasteAnywhere();
+  pasteValues();
   printByBrowser();
   drawWhenHere();
   whenAsked();
