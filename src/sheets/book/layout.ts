@@ -96,5 +96,6 @@ export const BUDGET_BESIDE = {
 } as const;
 export const BUDGET_STOCK = columnLetters(BUDGET_COLUMN + budgetColumns.length + 10); // right of those columns: sizes that can be bought
 export const BUDGET_UNSURE_COLUMN = BUDGET_COLUMN + budgetColumns.length + 13; // further right: how far what is asked for may be off
+export const BUDGET_NONE_CELL = "$A$3"; // begins with LOOK where there is no answer
 export const BUDGET_WRONG_CELL = "$C$3"; // what is wrong, in a sentence; blank where nothing is
 export const BUDGET_NAMES = BUDGET_COLUMN + budgetColumns.length + 6; // the first of four columns by which runs are found

@@ -63,4 +63,29 @@ async function files(): Promise<{ readonly ours: Uint8Array; readonly excels: Ui
       );
     },
   );
+
+  // What BUDGET says rests on no gate, so those of Budget stay as they are where one is shut.
+  test.each(edits.filter(({ sheet }) => sheet === "Runs" || sheet === "Start"))(
+    "$what that is changed leaves no old number of the budget, of its ±, nor of what can run together",
+    ({ what, ...edit }) => {
+      expect(what).not.toBe("");
+      const budget = ["F4:F7", "K4:K7", "N5"].map((range) => ({ sheet: "Budget", range }));
+      const looks = [...budget, { sheet: "Runs", range: "F5:F7" }, { sheet: "Fan", range: "B28:B29" }, { sheet: "Summary", range: "B42:B43" }, { sheet: "Sizes", range: "B7" }]; // prettier-ignore
+      const [seen] = editsInOffice(made.excels, [[edit]], looks, true);
+      const told = seen!.flat(2);
+      expect(told).toEqual(told.map((): unknown => expect.stringMatching(/^see (Budget )?(C3|A110)$/)));
+    },
+  );
+
+  test.each(edits)(
+    "$what that is changed leaves no old ± of what flows, nor an old best change",
+    ({ what, ...edit }) => {
+      expect(what).not.toBe("");
+      const looks = [{ sheet: "Flow", range: "V9" }, { sheet: "Flow", range: "V11:V13" }, { sheet: "Flow", range: "B86" }, { sheet: "Summary", range: "D40" }, { sheet: "Summary", range: "B53" }, { sheet: "Claims", range: "F6" }]; // prettier-ignore
+      const [seen] = editsInOffice(made.excels, [[edit]], looks, true);
+      const claim = seen!.at(-1)!.flat()[0];
+      expect(seen!.slice(0, -1).flat(2)).toEqual(["see A3", "", "", "", "", "", "see Flow C87"]);
+      expect(claim).not.toMatch(/fan of the sheet Fan moves/);
+    },
+  );
 });

@@ -9,6 +9,7 @@ import {
   BUDGET_HEADER,
   BUDGET_LAST,
   BUDGET_NAMES,
+  BUDGET_NONE_CELL,
   BUDGET_WRONG_CELL,
   runsTable,
 } from "../layout";
@@ -18,6 +19,7 @@ import {
   answerLetters,
   BUDGET_ANSWER,
   fromAnswer,
+  headOf,
   ofFan,
   onceRuns,
 } from "../parts/answerReferences";
@@ -86,6 +88,7 @@ export const budgetSheet: SheetOf<null> = (frame) => {
         `=IF(${runs.areThere},${headline(frame).slice(1)},${leftBehind(BUDGET_NAMES + 2)})`,
         "note",
       ),
+      formula(BUDGET_NONE_CELL.replaceAll("$", ""), noAnswer(frame), "note"),
       ...overview(frame, runs),
       text(`A${BUDGET_HEADER}`, "Flags", "header", {
         note: `The warnings of column ${answerLetters(BUDGET_ANSWER, "note")} in a word each: ${FLAGS.map(([, said]) => said).join(", ")}.`,
@@ -133,6 +136,13 @@ export const budgetSheet: SheetOf<null> = (frame) => {
     print: { ...printing(frame, "landscape", BUDGET_HEADER), area: `A1:${GAUGE}${BUDGET_LAST}` },
   };
 };
+
+/**
+ * That there is no answer. A program without our functions keeps the numbers that were computed from it, also after a change, so this reads
+ * every input itself, and what reads the answer reads this.
+ */
+const noAnswer = (frame: Frame): string =>
+  `=IF(AND(ISERROR(${headOf(BUDGET_ANSWER)}),COUNTA(${runsTable(frame)},${frame.name("density")})>0),"${LOOK} see C3","")`;
 
 const code = (frame: Frame): string =>
   `=DUCT.BUDGET(${runsTable(frame)},${frame.name("density")},${frame.name("units")})`;

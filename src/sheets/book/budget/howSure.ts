@@ -3,7 +3,7 @@ import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import { ERRORS } from "../flow/flowLayout";
 import type { Frame } from "../frame";
-import { BUDGET_HEADER, BUDGET_UNSURE_COLUMN, runsTable } from "../layout";
+import { BUDGET_HEADER, BUDGET_NONE_CELL, BUDGET_UNSURE_COLUMN, runsTable } from "../layout";
 import { type Answer, answerCell, frozen, onceRuns, stands } from "../parts/answerReferences";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
@@ -30,7 +30,7 @@ export function howSure(frame: Frame): SheetCell[] {
     text("N4", "What a fan must give, and how sure that is", "section"),
     formula(
       "N5",
-      `=IF(${stands(ANSWER)},IFERROR(IF(${cell("inWords")}="","",${words}),""),${frozen(frame, ANSWER)})`,
+      `=IF(${BUDGET_NONE_CELL}<>"","see C3",IF(${stands(ANSWER)},IFERROR(IF(${cell("inWords")}="","",${words}),""),${frozen(frame, ANSWER)}))`,
       "total",
     ),
     text(

@@ -4,8 +4,9 @@ import { cellAddress, columnLetters } from "../../address";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { FLOW_HEADER, FLOW_LAST, FLOW_SAYS_CELL } from "../layout";
+import { FLOW_HEADER, FLOW_LAST, FLOW_SAYS_CELL, FLOW_SYSTEM_CELL } from "../layout";
 import { answerCell, answerColumn, FLOW_ANSWER, isWhole, onceRunsAndCurve } from "../parts/answerReferences";
+import { LOOK } from "../parts/look";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
 import { quotedCall, uncertaintyCall } from "./flowCalls";
@@ -52,7 +53,11 @@ export function flowUncertainty(frame: Frame): SheetCell[] {
       `One formula fills this table: =${quotedCall.uncertainty(frame)}`,
       "note",
     ),
-    formula(TORN, `=IF(${isWhole(UNCERTAINTY_ANSWER)},"","see ${FLOW_SAYS_CELL}")`, "note"),
+    formula(
+      TORN,
+      `=IF(LEFT(${FLOW_SYSTEM_CELL},${LOOK.length})="${LOOK}","see A3",IF(${isWhole(UNCERTAINTY_ANSWER)},"","see ${FLOW_SAYS_CELL}"))`,
+      "note",
+    ),
     text(`${beside.inWords}${FLOW_HEADER}`, "Airflow, ±", "numberHeader", { note: WORDS_NOTE }),
   ];
   for (let row = FLOW_FIRST; row <= FLOW_LAST; row++) {

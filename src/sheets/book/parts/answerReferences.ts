@@ -6,6 +6,7 @@ import {
   BUDGET_COLUMN,
   BUDGET_HEADER,
   BUDGET_LAST,
+  BUDGET_NONE_CELL,
   BUDGET_WRONG_CELL,
   CURVE_HEADER,
   CURVE_LAST,
@@ -43,6 +44,7 @@ export const BUDGET_ANSWER = {
   last: BUDGET_LAST,
   columns: budgetColumns,
   says: BUDGET_WRONG_CELL.replaceAll("$", ""),
+  guard: BUDGET_NONE_CELL,
 } as const satisfies Answer;
 
 export const FLOW_ANSWER = {

@@ -10,6 +10,7 @@ import {
   BUDGET_HEADER,
   BUDGET_LAST,
   BUDGET_NAMES,
+  BUDGET_NONE_CELL,
   BUDGET_WRONG_CELL,
   RUNS_COLUMN,
   RUNS_HEADER,
@@ -86,7 +87,7 @@ export function leftOut(frame: Frame, usual: string): string {
     `IF(${count}>0,"${LOOK} ${what}: "&${count}&". ${mend} ","")`;
   const wrong = frame.ref("budget", BUDGET_WRONG_CELL);
   const words = [
-    `IF(${stands(BUDGET_ANSWER, frame)},IF(${wrong}="","",${wrong}&". "),${frozen(frame, BUDGET_ANSWER)}&". ")`,
+    `IF(${stands(BUDGET_ANSWER, frame)},IF(AND(${wrong}="",${frame.ref("budget", BUDGET_NONE_CELL)}=""),"",${wrong}&". "),${frozen(frame, BUDGET_ANSWER)}&". ")`,
     told(
       `SUMPRODUCT(${named}*(${checks}=""))`,
       "named runs without a check beside them",

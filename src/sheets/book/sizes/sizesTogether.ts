@@ -3,7 +3,7 @@ import { columnLetters } from "../../address";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { runsColumn } from "../layout";
+import { fanCurve, runsColumn, runsTable } from "../layout";
 import { answerCell, isWhole, onceRunsAndCurve, torn } from "../parts/answerReferences";
 import { curveInUse, runsInUse } from "../parts/inUse";
 import { saysNote } from "../parts/notes";
@@ -52,7 +52,7 @@ export function sizesTogether(frame: Frame): SheetCell[] {
     text("A7", "Can run together", "label"),
     formula(
       TOGETHER_CELL.replaceAll("$", ""),
-      `=IF(${isWhole(TOGETHER_ANSWER)},${inShort()},${torn(frame, TOGETHER_ANSWER)})`,
+      `=IF(${isWhole(TOGETHER_ANSWER)},${inShort(frame)},${torn(frame, TOGETHER_ANSWER)})`,
       "total",
     ),
   ];
@@ -71,7 +71,9 @@ function gathered(row: number): SheetCell {
   );
 }
 
-function inShort(): string {
+/** It reads the inputs itself: a program without our functions else goes on with what was computed from its table before a change. */
+function inShort(frame: Frame): string {
+  const inputs = [runsTable(frame), fanCurve(frame), frame.name("density")].join(",");
   const { header, last } = TOGETHER_ANSWER;
   const cells = `$${VERDICTS}$${header + 1}:$${VERDICTS}$${last}`;
   const [first, open] = [`$A$${header}`, `$A$${header + 1}:$A$${last}`];
@@ -79,5 +81,5 @@ function inShort(): string {
   const further = `IF($A$${last}="",""," (of the first "&ROWS(${cells})&" sets)")`;
   const none = `"No set of those tried: too little air at a hood, or dust that settles. See row ${header} of the sheet Sizes."`;
   // without our functions LibreOffice counts cells that show errors
-  return `IFERROR(IF(ISERROR(${first}),"see A${header}",IF(${sets}=0,${first}&"",IF(${GATHERED_LAST}="",${none},${GATHERED_LAST})&${further})),"see A${header}")`;
+  return `IFERROR(IF(AND(ISERROR(${first}),COUNTA(${inputs})>0),"see A${header}",IF(${sets}=0,${first}&"",IF(${GATHERED_LAST}="",${none},${GATHERED_LAST})&${further})),"see A${header}")`;
 }

@@ -77,7 +77,8 @@ function howSure(frame: Frame): string {
   const ofFanRow = (key: UncertaintyKey): string => ofFan(UNCERTAINTY_ANSWER, key, frame);
   const words = `${ofFanRow("inWords")}&", mostly unsure by "&${ofFanRow("mostlyFrom")}`;
   const whole = `IFERROR(IF(${ofFanRow("mostlyFrom")}="","",${words}),"")`;
-  return `IF(${isWhole(UNCERTAINTY_ANSWER, frame)},${whole},"see ${frame.sheet("flow")} ${FLOW_SAYS_CELL}")`;
+  const isNone = `LEFT($A$3,${LOOK.length})="${LOOK}"`;
+  return `IF(${isNone},"",IF(${isWhole(UNCERTAINTY_ANSWER, frame)},${whole},"see ${frame.sheet("flow")} ${FLOW_SAYS_CELL}"))`;
 }
 
 const runTogether = (frame: Frame): SheetCell[] => [
@@ -113,5 +114,5 @@ function bestChange(frame: Frame): string {
   const note = `IF(${best("note")}="","","; "&${best("note")})`;
   const words = `${best("run")}&": "&${best("change")}&" ("&${frame.ref("flow", HELPED_CELL)}&" "&${air}&${note}&")"`;
   const moved = `${frame.sheet("flow")} ${GAINS_SAY.replaceAll("$", "")}`;
-  return `=IFERROR(IF(NOT(${stands(GAINS_ANSWER, frame)}),"see ${moved}",IF(ISNUMBER(${best("gained")}),${words},IF(${best("change")}="",${said}&"",${best("change")}&""))),"")`;
+  return `=IFERROR(IF(OR(LEFT($A$3,${LOOK.length})="${LOOK}",NOT(${stands(GAINS_ANSWER, frame)})),"see ${moved}",IF(ISNUMBER(${best("gained")}),${words},IF(${best("change")}="",${said}&"",${best("change")}&""))),"")`;
 }
