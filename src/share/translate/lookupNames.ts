@@ -1,4 +1,6 @@
+import { fixedAddress } from "../../sheets/address";
 import { formula } from "../../sheets/cells";
+import { rangeText, readReference } from "../../sheets/rangeRef";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
 import { LOOK } from "../../sheets/book/parts/look";
 import type { Sheet, SheetCell } from "../../sheets/workbook";
@@ -26,17 +28,22 @@ export const whileNamed = (code: string, workings: Workings): string => `IF(${na
 
 /** Puts the names and their check onto the workings, and the word on the sheet of the tables. */
 export function withNamesChecked({ sheet, named }: CopiedTables, workings: Workings): Sheet {
-  const gone = named
+  const columns = named
     .filter(({ heading, names }) => HELD.includes(heading) && names.every((name) => typeof name === "string"))
-    .map(({ names, range }) => {
-      const { top, bottom } = workings.place(names.length, 2, (there) =>
-        names.map((name, index) => [
-          quotedText(apart(String(name))),
-          index === 0 ? firstGone(`$A$${there.top}:$A$${there.bottom}`, names.length, range) : "",
-        ]),
-      );
-      return { at: `$B$${top}`, held: `$A$${top}:$A$${bottom}` };
+    .flatMap(({ names, range }) => columnsOf(names.map(String), range));
+  const rows = Math.max(0, ...columns.map(({ names }) => names.length));
+  const gone: { at: string; held: string }[] = [];
+  workings.place(rows, 2 * columns.length, ({ top, left }) => {
+    const lines = Array.from({ length: rows }, () => new Array<string>(2 * columns.length).fill(""));
+    columns.forEach(({ names, beside, range }, index) => {
+      const [column, last] = [left + 2 * index, top + names.length - 1];
+      const held = `${fixedAddress(column, top)}:${fixedAddress(column, last)}`;
+      names.forEach((name, row) => (lines[row]![2 * index] = quotedText(apart(name))));
+      lines[0]![2 * index + 1] = firstGone(held, names.length, beside, range);
+      gone.push({ at: fixedAddress(column + 1, top), held });
     });
+    return lines;
+  });
   const first = gone.reduceRight(
     (others, { at, held }) => `IF(${at}>0,${together(`INDEX(${held},${at})`)},${others})`,
     '""',
@@ -45,12 +52,25 @@ export function withNamesChecked({ sheet, named }: CopiedTables, workings: Worki
   return { ...sheet, cells: sheet.cells.map((cell) => (cell.at === "A2" ? saying(cell, workings) : cell)) };
 }
 
+const MOST_ROWS = 100; // names in a column; with a row for each, the sheet would be longer than some programs hold
+
+/** The names of a table in columns, each with the cells in which its names stand there. */
+function columnsOf(names: readonly string[], range: string): { names: string[]; beside: string; range: string }[] {
+  const whole = readReference(range)!;
+  return Array.from({ length: Math.ceil(names.length / MOST_ROWS) }, (_, index) => {
+    const from = index * MOST_ROWS;
+    const part = names.slice(from, from + MOST_ROWS);
+    const top = whole.top + from;
+    return { names: part, beside: rangeText({ ...whole, top, bottom: top + part.length - 1 }), range };
+  });
+}
+
 /** The place of the first of these names that the table lacks; 0 where it has all. As long as each stands in its row none is looked for. */
-function firstGone(held: string, count: number, range: string): string {
+function firstGone(held: string, count: number, beside: string, range: string): string {
   const from = held.replace(/:.*/, "");
   const isGone = `ISNA(MATCH(${together(held)},${range},0))`;
   const missing = `MOD(${count + 1}-SUMPRODUCT(MAX(${isGone}*(${held}<>"")*(${count}-ROW(${held})+ROW(${from})))),${count + 1})`;
-  return `IF(IFERROR(SUMPRODUCT(1*(${together(held)}<>${range})),1)=0,0,${missing})`;
+  return `IF(IFERROR(SUMPRODUCT(1*(${together(held)}<>${beside})),1)=0,0,${missing})`;
 }
 
 const together = (text: string): string => `SUBSTITUTE(${text},"${BEFORE}","")`;

@@ -11,6 +11,7 @@ import { claim } from "../../../src/functions/claims/claim";
 import { budget } from "../../../src/functions/systems/budget";
 import { solve } from "../../../src/functions/systems/solve";
 import { writeBook } from "../../../src/hosts/file/writeBook";
+import { fitted } from "../../../src/hosts/fit/fitted";
 import {
   BUDGET_COLUMN,
   BUDGET_HEADER,
@@ -313,6 +314,8 @@ office.each(["IP", "SI"] as const)("the example in %s", (units) => {
     expect([beyond, most]).toEqual([[], most]);
     expect(Math.min(...Object.values(most))).toBeGreaterThan(0); // each was looked at
   });
+
+  test("the sheet in the browser holds all of it", () => expect(fitted(copy.book.workbook).leftOut).toEqual([]));
 
   /** House limits: what a program computes again at each change, and what of it must wait for the cells before it. */
   test("it stays light to compute", () => {

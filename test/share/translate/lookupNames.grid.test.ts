@@ -2,6 +2,7 @@
 import { withNamesChecked, whileNamed } from "../../../src/share/translate/lookupNames";
 import { copyTables } from "../../../src/share/translate/lookupTables";
 import { newWorkings } from "../../../src/share/translate/workings";
+import { placeOf } from "../../../src/sheets/address";
 import type { Sheet } from "../../../src/sheets/workbook";
 import { gridOfBook } from "../../support/gridOfBook";
 
@@ -42,4 +43,19 @@ test("a row that is inserted and filled leaves all as it is", () => {
   grid.insertRow("Lookups", 7);
   grid.type("Lookups", "A7", "shutter");
   expect(seen()[0]).toBe(7);
+});
+
+test("of a long table each name is held, the last ones too", () => {
+  const long = copyTables("SI");
+  long.tables.block("fittings SI");
+  const held = newWorkings();
+  const tables = withNamesChecked(long, held);
+  const names = tables.cells.filter((cell) => cell.at.startsWith("A") && "value" in cell);
+  const { at: last, value: name } = names.at(-1) as { at: string; value: string };
+  expect(names.length).toBeGreaterThan(300);
+  expect(Math.max(...held.sheet.cells.map(({ at }) => placeOf(at).row))).toBeLessThan(110);
+  const shown = gridOfBook({ name: "copy", sheets: [tables, held.sheet], names: [] });
+  expect(shown.value("Workings", "F1")).toBe("");
+  shown.type("Lookups", last, "another");
+  expect(shown.value("Workings", "F1")).toBe(name);
 });
