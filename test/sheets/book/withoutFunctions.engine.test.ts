@@ -2,7 +2,8 @@
 import { writeBook } from "../../../src/hosts/file/writeBook";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import { CURVE_HEADER, FLOW_SYSTEM_CELL, runCell, RUNS_FIRST } from "../../../src/sheets/book/layout";
-import { FLOW_FIRST } from "../../../src/sheets/book/flow/flowLayout";
+import { FLOW_FIRST, MOST_SETS, SCENARIOS, SLOWEST } from "../../../src/sheets/book/flow/flowLayout";
+import { MOST_SETS_SHOWN, SETS_HEADER } from "../../../src/sheets/book/summary/summaryLayout";
 import { ALTITUDE_CELL } from "../../../src/sheets/book/start/startLayout";
 import { sheetKeys } from "../../../src/sheets/sheetKeys";
 import { type Edit, editsInOffice } from "../../support/editsInOffice";
@@ -86,6 +87,21 @@ async function files(): Promise<{ readonly ours: Uint8Array; readonly excels: Ui
       const claim = seen!.at(-1)!.flat()[0];
       expect(seen!.slice(0, -1).flat(2)).toEqual(["see A3", "", "", "", "", "", "see Flow C87"]);
       expect(claim).not.toMatch(/fan of the sheet Fan moves/);
+    },
+  );
+
+  // Scenarios and machines alone go by no gate of Flow's column A.
+  test.each(edits.filter(({ sheet }) => sheet !== "Flow"))(
+    "$what that is changed leaves no old scenario, nor an old machine alone on Summary",
+    ({ what, ...edit }) => {
+      expect(what).not.toBe("");
+      const list = { sheet: "Flow", range: `B${SLOWEST + 1}:F${SLOWEST + MOST_SETS}` };
+      const page = { sheet: "Summary", range: `A${SETS_HEADER + 1}:F${SETS_HEADER + MOST_SETS_SHOWN + 1}` };
+      const [before] = editsInOffice(made.excels, [[]], [list, page], true);
+      const [seen] = editsInOffice(made.excels, [[edit]], [list, page], true);
+      const said = (shown: unknown[]): unknown[] => shown.flat(2).filter((one) => one !== "");
+      expect(said(before!).length).toBeGreaterThan(30);
+      expect(said(seen!)).toEqual([`see Flow B${SCENARIOS}`, `see Flow B${SCENARIOS}`, "see Sizes L110"]);
     },
   );
 });

@@ -5,7 +5,7 @@ import { cellAddress, columnLetters } from "../../address";
 import { formula, input, text } from "../../cells";
 import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { runsColumn } from "../layout";
+import { FLOW_SYSTEM_CELL, runsColumn } from "../layout";
 import { onceRunsAndCurve, typedInto } from "../parts/answerReferences";
 import { LOOK } from "../parts/look";
 import { saysNote, SETTLES } from "../parts/notes";
@@ -110,12 +110,16 @@ function inShort(frame: Frame, index: number): SheetCell[] {
   const inPlace = `AND(${stands},IFERROR(ROW($B${answer})-ROW($B$${SCENARIOS}),0)=${index + 1})`;
   const table = `the table of scenarios (row ${SCENARIOS} on)`;
   const moved = `"${LOOK} a row was added, deleted or moved in ${table}: undo that"`;
-  const read = (letter: string): string => `=IFERROR(IF(AND(${inPlace},${name}<>""),${headedLike(letter)},""),"")`;
+  // without our functions a program keeps the rows of before a change, so these read every input themselves
+  const isNone = `AND(ISERROR($B$${SCENARIOS}),COUNTA(${FLOW_SYSTEM_CELL},${sets})>0)`;
+  const see = index === 0 ? `"see ${frame.sheet("flow")} B${SCENARIOS}"` : '""';
+  const read = (letter: string): string =>
+    `=IF(${isNone},"",IFERROR(IF(AND(${inPlace},${name}<>""),${headedLike(letter)},""),""))`;
   return [
     formula(`A${answer}`, `=IF(${saysNote("settles", slowest)},"${SETTLES}","")`),
     formula(
       `B${at}`,
-      `=IF(${inPlace},IFERROR(IF(${headedLike("F")}="","",${name}&""),""),IF(${stands},${moved},${typedInto(table)}))`,
+      `=IF(${inPlace},IF(${isNone},${see},IFERROR(IF(${headedLike("F")}="","",${name}&""),"")),IF(${stands},${moved},${typedInto(table)}))`,
     ),
     formula(`C${at}`, read("C"), "result", { format: formatOf(frame, "airflow") }),
     formula(`D${at}`, read("D"), "result", { format: formatOf(frame, "pressure") }),

@@ -3,14 +3,16 @@ import { ENOUGH_AIR } from "../../../reference/noteLimits";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import { MOST_SETS, SLOWEST } from "../flow/flowLayout";
+import { columnLetters } from "../../address";
 import type { Frame } from "../frame";
-import { answerColumn, isWhole, torn } from "../parts/answerReferences";
+import { answerColumn, headOf, isWhole, torn } from "../parts/answerReferences";
 import { formatOf, headingIn, rounded, SHARE, unitWord } from "../parts/units";
 import { ALONE_ANSWER, MOST_ALONE } from "../sizes/sizesLayout";
 import { HOOD_FLAGS, MOST_SETS_SHOWN, SETS_HEADER } from "./summaryLayout";
 
 const FIRST = SETS_HEADER + 1;
 const LAST = SETS_HEADER + MOST_SETS_SHOWN;
+const SYSTEM = "$A$3"; // the line of the sheet Flow that reads every input
 
 /** Each machine with every other gate shut, and below them the sets that are usual: the scenarios of the sheet Flow. */
 export function summarySets(frame: Frame): SheetCell[] {
@@ -30,9 +32,13 @@ export function summarySets(frame: Frame): SheetCell[] {
   for (let row = FIRST; row <= LAST; row++) cells.push(...setRow(frame, row, machines));
   return [
     ...cells,
-    formula(`A${LAST + 1}`, `=IF(NOT(${isWhole(ALONE_ANSWER, frame)}),${torn(frame, ALONE_ANSWER)},IF(${more}>0,"and "&(${more})&" more on the sheets ${frame.sheet("sizes")} and ${frame.sheet("flow")}",""))`, "note"), // prettier-ignore
+    formula(`A${LAST + 1}`, `=IF(${isNone(frame)},"see ${frame.sheet("sizes")} ${columnLetters(ALONE_ANSWER.column)}${ALONE_ANSWER.header}",IF(NOT(${isWhole(ALONE_ANSWER, frame)}),${torn(frame, ALONE_ANSWER)},IF(${more}>0,"and "&(${more})&" more on the sheets ${frame.sheet("sizes")} and ${frame.sheet("flow")}","")))`, "note"), // prettier-ignore
   ];
 }
+
+/** No machine alone was solved for. A program without our functions keeps the rows of before a change, so the line that reads every input is asked, too. */
+const isNone = (frame: Frame): string =>
+  `AND(ISERROR(${frame.ref("sizes", headOf(ALONE_ANSWER))}),COUNTA(${SYSTEM})>0)`;
 
 const alone = (frame: Frame, key: TogetherKey): string => answerColumn(ALONE_ANSWER, key, frame);
 
@@ -45,7 +51,7 @@ function setRow(frame: Frame, row: number, machines: string): SheetCell[] {
   const k = row - FIRST + 1;
   const nth = (key: TogetherKey): string => `INDEX(${alone(frame, key)},${k})`;
   const set = (letter: string): string => `INDEX(${slowest(frame, letter)},${k}-${machines})`;
-  const isMachine = `${k}<=MIN(${machines},${MOST_ALONE})`;
+  const isMachine = `AND(${k}<=MIN(${machines},${MOST_ALONE}),NOT(${isNone(frame)}))`;
   const isSet = `AND(${k}>${machines},${k}-${machines}<=${MOST_SETS})`;
   const ofMachine = (code: string): string => `=IFERROR(IF(${isMachine},${code},""),"")`;
   const airflow = { format: formatOf(frame, "airflow") };
