@@ -20,6 +20,7 @@ import {
   BUDGET_ANSWER,
   fromAnswer,
   headOf,
+  isMissing,
   ofFan,
   onceRuns,
 } from "../parts/answerReferences";
@@ -142,7 +143,7 @@ export const budgetSheet: SheetOf<null> = (frame) => {
  * every input itself, and what reads the answer reads this.
  */
 const noAnswer = (frame: Frame): string =>
-  `=IF(AND(ISERROR(${headOf(BUDGET_ANSWER)}),COUNTA(${runsTable(frame)},${frame.name("density")})>0),"${LOOK} see C3","")`;
+  `=IF(${isMissing(headOf(BUDGET_ANSWER), runsTable(frame), frame.name("density"))},"${LOOK} see C3","")`;
 
 const code = (frame: Frame): string =>
   `=DUCT.BUDGET(${runsTable(frame)},${frame.name("density")},${frame.name("units")})`;

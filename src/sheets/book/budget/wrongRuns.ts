@@ -5,7 +5,7 @@ import { answerCell, answerColumn, BUDGET_ANSWER, frozen, isWhole, ofFan, torn }
 import { saysNote } from "../parts/notes";
 import { AIR_SAID } from "../start/startLayout";
 import { columnLetters } from "../../address";
-import { LOOK } from "../parts/look";
+import { LOOK, saysLook } from "../parts/look";
 
 /**
  * What is wrong with runs, in the words of the answer's notes. A formula cannot read the sentence of an error, so BUDGET says
@@ -94,5 +94,5 @@ export function headline(frame: Frame): string {
 /** What the sheet Start says of the density comes first: it makes every number, or all of them errors. */
 function ofAir(frame: Frame, ofRuns: string): string {
   const said = frame.ref("start", AIR_SAID);
-  return `IF(LEFT(${said},${LOOK.length})="${LOOK}","${LOOK} ${frame.sheet("start")}: "&MID(${said},${LOOK.length + 2},255),${ofRuns})`;
+  return `IF(${saysLook(said)},"${LOOK} ${frame.sheet("start")}: "&MID(${said},${LOOK.length + 2},255),${ofRuns})`;
 }

@@ -1,7 +1,7 @@
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { LOOK } from "../parts/look";
+import { saysLook } from "../parts/look";
 import { BUDGET_NONE_CELL, BUDGET_WRONG_CELL, FLOW_SAYS_CELL, FLOW_SYSTEM_CELL } from "../layout";
 import { type Answer, BUDGET_ANSWER, FLOW_ANSWER, ofFan, stands } from "../parts/answerReferences";
 import { rounded, unitWord } from "../parts/units";
@@ -42,7 +42,7 @@ function words(frame: Frame): SheetCell {
     `NOT(${stands(answer, frame)}),"see ${frame.sheet(answer.sheet)} ${cell.replaceAll("$", "")}"`;
   return formula(
     at,
-    `=IF(${see(FLOW_ANSWER, FLOW_SAYS_CELL)},IF(${see(BUDGET_ANSWER, BUDGET_WRONG_CELL)},IFERROR(IF(LEFT(${frame.ref("flow", FLOW_SYSTEM_CELL)},${LOOK.length})="${LOOK}",NA(),${solved}),IFERROR(IF(${frame.ref("budget", BUDGET_NONE_CELL)}<>"",NA(),${asked}),${empty}))))`,
+    `=IF(${see(FLOW_ANSWER, FLOW_SAYS_CELL)},IF(${see(BUDGET_ANSWER, BUDGET_WRONG_CELL)},IFERROR(IF(${saysLook(frame.ref("flow", FLOW_SYSTEM_CELL))},NA(),${solved}),IFERROR(IF(${frame.ref("budget", BUDGET_NONE_CELL)}<>"",NA(),${asked}),${empty}))))`,
     "paragraph",
   );
 }

@@ -5,7 +5,7 @@ import { columnLetters, placeOf } from "../../address";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { LOOK } from "../parts/look";
+import { saysLook } from "../parts/look";
 import { FLOW_HEADER, FLOW_SYSTEM_CELL } from "../layout";
 import { answerCell, answerLetters, FLOW_ANSWER, frozen, onceRunsAndCurve, stands } from "../parts/answerReferences";
 import { spillOf } from "../parts/spill";
@@ -35,13 +35,13 @@ function helped(): string {
   const header = `$${answerLetters(GAINS_ANSWER, "change")}$${GAINS}`;
   const begin = `${headerOfColumn(sureGainColumns, "change")}${FOR_HOOD.before}`;
   const name = `MID(${header},${begin.length + 1},LEN(${header})-${begin.length + FOR_HOOD.after.length})`;
-  return `=IF(LEFT(${FLOW_SYSTEM_CELL},${LOOK.length})="${LOOK}","",IF(LEFT(${header},${begin.length})="${begin}",${name},${WISH_CELL}&""))`;
+  return `=IF(${saysLook(FLOW_SYSTEM_CELL)},"",IF(LEFT(${header},${begin.length})="${begin}",${name},${WISH_CELL}&""))`;
 }
 
 /** What is to know of the ±; where GAINS has no change to tell, what it says instead, which the cells beside it would cut off there. */
 function said(frame: Frame): string {
   const [change, gained] = (["change", "gained"] as const).map((key) => answerCell(GAINS_ANSWER, key, GAINS + 1));
-  return `=IF(LEFT(${FLOW_SYSTEM_CELL},${LOOK.length})="${LOOK}","see A3",IF(${stands(GAINS_ANSWER)},IF(AND(${change}<>"",${gained}=""),${change},"${SURE}"),${frozen(frame, GAINS_ANSWER)}))`;
+  return `=IF(${saysLook(FLOW_SYSTEM_CELL)},"see A3",IF(${stands(GAINS_ANSWER)},IF(AND(${change}<>"",${gained}=""),${change},"${SURE}"),${frozen(frame, GAINS_ANSWER)}))`;
 }
 
 /** What to change first: each single change tried for one hood, what makes it work first. */

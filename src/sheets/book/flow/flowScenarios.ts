@@ -6,7 +6,7 @@ import { formula, input, text } from "../../cells";
 import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { FLOW_SYSTEM_CELL, runsColumn } from "../layout";
-import { onceRunsAndCurve, typedInto } from "../parts/answerReferences";
+import { isMissing, onceRunsAndCurve, typedInto } from "../parts/answerReferences";
 import { LOOK } from "../parts/look";
 import { saysNote, SETTLES } from "../parts/notes";
 import { spillOf } from "../parts/spill";
@@ -111,7 +111,7 @@ function inShort(frame: Frame, index: number): SheetCell[] {
   const table = `the table of scenarios (row ${SCENARIOS} on)`;
   const moved = `"${LOOK} a row was added, deleted or moved in ${table}: undo that"`;
   // without our functions a program keeps the rows of before a change, so these read every input themselves
-  const isNone = `AND(ISERROR($B$${SCENARIOS}),COUNTA(${FLOW_SYSTEM_CELL},${sets})>0)`;
+  const isNone = isMissing(`$B$${SCENARIOS}`, FLOW_SYSTEM_CELL, sets);
   const see = index === 0 ? `"see ${frame.sheet("flow")} B${SCENARIOS}"` : '""';
   const read = (letter: string): string =>
     `=IF(${isNone},"",IFERROR(IF(AND(${inPlace},${name}<>""),${headedLike(letter)},""),""))`;

@@ -6,7 +6,7 @@ import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { FLOW_HEADER, FLOW_LAST, FLOW_SAYS_CELL, FLOW_SYSTEM_CELL } from "../layout";
 import { answerCell, answerColumn, FLOW_ANSWER, isWhole, onceRunsAndCurve } from "../parts/answerReferences";
-import { LOOK } from "../parts/look";
+import { saysLook } from "../parts/look";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
 import { quotedCall, uncertaintyCall } from "./flowCalls";
@@ -55,7 +55,7 @@ export function flowUncertainty(frame: Frame): SheetCell[] {
     ),
     formula(
       TORN,
-      `=IF(LEFT(${FLOW_SYSTEM_CELL},${LOOK.length})="${LOOK}","see A3",IF(${isWhole(UNCERTAINTY_ANSWER)},"","see ${FLOW_SAYS_CELL}"))`,
+      `=IF(${saysLook(FLOW_SYSTEM_CELL)},"see A3",IF(${isWhole(UNCERTAINTY_ANSWER)},"","see ${FLOW_SAYS_CELL}"))`,
       "note",
     ),
     text(`${beside.inWords}${FLOW_HEADER}`, "Airflow, ±", "numberHeader", { note: WORDS_NOTE }),

@@ -2,7 +2,7 @@ import { formula, input, text } from "../../cells";
 import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { CALIBRATED, ENTERED, FLOW_SYSTEM_CELL, fanCurve, runsTable, SYSTEM_CELL } from "../layout";
-import { FLOW_ANSWER, headOf } from "../parts/answerReferences";
+import { FLOW_ANSWER, headOf, isMissing } from "../parts/answerReferences";
 import { readingsRange } from "../parts/inUse";
 import { LOOK } from "../parts/look";
 import { GATES } from "./flowLayout";
@@ -25,9 +25,9 @@ export function systemChoice(frame: Frame): SheetCell[] {
  */
 function answered(frame: Frame, words: string): string {
   const readings = frame.has("measured") ? [readingsRange(frame)] : [];
-  const inputs = [runsTable(frame), fanCurve(frame), GATES, frame.name("density"), ...readings].join(",");
+  const inputs = [runsTable(frame), fanCurve(frame), GATES, frame.name("density"), ...readings];
   const none = `${LOOK} ${frame.sheet("flow")} ${headOf(FLOW_ANSWER).replaceAll("$", "")} is an error: trust no number here`;
-  return `IF(AND(ISERROR(${headOf(FLOW_ANSWER)}),COUNTA(${inputs})>0),"${none}",${words})`;
+  return `IF(${isMissing(headOf(FLOW_ANSWER), ...inputs)},"${none}",${words})`;
 }
 
 export const systemList = (frame: Frame): ChoiceList[] =>

@@ -20,7 +20,7 @@ import {
   runsColumn,
 } from "../layout";
 import type { SheetKey } from "../../sheetKeys";
-import { LOOK } from "./look";
+import { LOOK, saysLook } from "./look";
 
 /** The answer of a whole-table formula, as the sheets have it: where it stands, as formulas on its own sheet and on others read it. */
 export interface Answer {
@@ -60,6 +60,16 @@ export const FLOW_ANSWER = {
 
 /** The cell of the formula itself, on its own sheet. */
 export const headOf = ({ column, header }: Answer): string => `$${columnLetters(column)}$${header}`;
+
+/**
+ * Whether a formula has no answer. A program without our functions keeps what was computed from an answer, also after a change, so this reads
+ * every input itself, and what reads the answer asks this.
+ *
+ * @param head the cell of the formula
+ * @param inputs all that it reads, or a cell that reads all of it
+ */
+export const isMissing = (head: string, ...inputs: readonly string[]): string =>
+  `AND(ISERROR(${head}),COUNTA(${inputs.join(",")})>0)`;
 
 /** Each column's letters. */
 export const answerLetters = <Some extends Answer>({ column, columns }: Some, key: KeyOf<Some>): string =>
@@ -144,10 +154,7 @@ export function fromAnswer(answer: Answer, code: string, frame?: Frame, here?: s
   const where = here ?? there(says);
   const tornSaid = here ?? there(answer.tornSays ?? says);
   const read = `IF(LEFT(${first},${FILL.length})="${FILL}","",IF(${ofFan(answer, "airflow", frame)}>=0,${code}))`;
-  const guarded =
-    answer.guard === undefined
-      ? read
-      : `IF(LEFT(${onIt(answer.guard)},${LOOK.length})="${LOOK}","see ${where}",${read})`;
+  const guarded = answer.guard === undefined ? read : `IF(${saysLook(onIt(answer.guard))},"see ${where}",${read})`;
   return `=IFERROR(IF(NOT(${isWhole(answer, frame)}),"see ${tornSaid}",${guarded}),"see ${where}")`;
 }
 

@@ -4,7 +4,7 @@ import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { fanCurve, runsColumn, runsTable } from "../layout";
-import { answerCell, isWhole, onceRunsAndCurve, torn } from "../parts/answerReferences";
+import { answerCell, isMissing, isWhole, onceRunsAndCurve, torn } from "../parts/answerReferences";
 import { curveInUse, runsInUse } from "../parts/inUse";
 import { saysNote } from "../parts/notes";
 import { spillOf } from "../parts/spill";
@@ -73,7 +73,7 @@ function gathered(row: number): SheetCell {
 
 /** It reads the inputs itself: a program without our functions else goes on with what was computed from its table before a change. */
 function inShort(frame: Frame): string {
-  const inputs = [runsTable(frame), fanCurve(frame), frame.name("density")].join(",");
+  const inputs = [runsTable(frame), fanCurve(frame), frame.name("density")];
   const { header, last } = TOGETHER_ANSWER;
   const cells = `$${VERDICTS}$${header + 1}:$${VERDICTS}$${last}`;
   const [first, open] = [`$A$${header}`, `$A$${header + 1}:$A$${last}`];
@@ -81,5 +81,5 @@ function inShort(frame: Frame): string {
   const further = `IF($A$${last}="",""," (of the first "&ROWS(${cells})&" sets)")`;
   const none = `"No set of those tried: too little air at a hood, or dust that settles. See row ${header} of the sheet Sizes."`;
   // without our functions LibreOffice counts cells that show errors
-  return `IFERROR(IF(AND(ISERROR(${first}),COUNTA(${inputs})>0),"see A${header}",IF(${sets}=0,${first}&"",IF(${GATHERED_LAST}="",${none},${GATHERED_LAST})&${further})),"see A${header}")`;
+  return `IFERROR(IF(${isMissing(first, ...inputs)},"see A${header}",IF(${sets}=0,${first}&"",IF(${GATHERED_LAST}="",${none},${GATHERED_LAST})&${further})),"see A${header}")`;
 }

@@ -5,7 +5,7 @@ import type { SheetCell } from "../../workbook";
 import { MOST_SETS, SLOWEST } from "../flow/flowLayout";
 import { columnLetters } from "../../address";
 import type { Frame } from "../frame";
-import { answerColumn, headOf, isWhole, torn } from "../parts/answerReferences";
+import { answerColumn, headOf, isMissing, isWhole, torn } from "../parts/answerReferences";
 import { formatOf, headingIn, rounded, SHARE, unitWord } from "../parts/units";
 import { ALONE_ANSWER, MOST_ALONE } from "../sizes/sizesLayout";
 import { HOOD_FLAGS, MOST_SETS_SHOWN, SETS_HEADER } from "./summaryLayout";
@@ -37,8 +37,7 @@ export function summarySets(frame: Frame): SheetCell[] {
 }
 
 /** No machine alone was solved for. A program without our functions keeps the rows of before a change, so the line that reads every input is asked, too. */
-const isNone = (frame: Frame): string =>
-  `AND(ISERROR(${frame.ref("sizes", headOf(ALONE_ANSWER))}),COUNTA(${SYSTEM})>0)`;
+const isNone = (frame: Frame): string => isMissing(frame.ref("sizes", headOf(ALONE_ANSWER)), SYSTEM);
 
 const alone = (frame: Frame, key: TogetherKey): string => answerColumn(ALONE_ANSWER, key, frame);
 

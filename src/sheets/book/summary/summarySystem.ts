@@ -26,7 +26,7 @@ import {
   ofFan,
   stands,
 } from "../parts/answerReferences";
-import { LOOK } from "../parts/look";
+import { saysLook } from "../parts/look";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
 import { TOGETHER_CELL } from "../sizes/sizesLayout";
@@ -77,7 +77,7 @@ function howSure(frame: Frame): string {
   const ofFanRow = (key: UncertaintyKey): string => ofFan(UNCERTAINTY_ANSWER, key, frame);
   const words = `${ofFanRow("inWords")}&", mostly unsure by "&${ofFanRow("mostlyFrom")}`;
   const whole = `IFERROR(IF(${ofFanRow("mostlyFrom")}="","",${words}),"")`;
-  const isNone = `LEFT($A$3,${LOOK.length})="${LOOK}"`;
+  const isNone = saysLook("$A$3");
   return `IF(${isNone},"",IF(${isWhole(UNCERTAINTY_ANSWER, frame)},${whole},"see ${frame.sheet("flow")} ${FLOW_SAYS_CELL}"))`;
 }
 
@@ -90,7 +90,7 @@ const runTogether = (frame: Frame): SheetCell[] => [
 function mendNext(frame: Frame): string {
   if (frame.has("leaks")) {
     const unless = (cell: string, code: string): string =>
-      `IF(LEFT(${frame.ref("leaks", cell)},${LOOK.length})="${LOOK}","see ${frame.sheet("leaks")} ${cell}",${code})`;
+      `IF(${saysLook(frame.ref("leaks", cell))},"see ${frame.sheet("leaks")} ${cell}",${code})`;
     const next = `${frame.ref("leaks", MEND_NEXT_CELL)}&""`;
     return `=${unless(TOTALS_SAY, unless(LEAKS_SAY, next))}`;
   }
@@ -114,5 +114,5 @@ function bestChange(frame: Frame): string {
   const note = `IF(${best("note")}="","","; "&${best("note")})`;
   const words = `${best("run")}&": "&${best("change")}&" ("&${frame.ref("flow", HELPED_CELL)}&" "&${air}&${note}&")"`;
   const moved = `${frame.sheet("flow")} ${GAINS_SAY.replaceAll("$", "")}`;
-  return `=IFERROR(IF(OR(LEFT($A$3,${LOOK.length})="${LOOK}",NOT(${stands(GAINS_ANSWER, frame)})),"see ${moved}",IF(ISNUMBER(${best("gained")}),${words},IF(${best("change")}="",${said}&"",${best("change")}&""))),"")`;
+  return `=IFERROR(IF(OR(${saysLook("$A$3")},NOT(${stands(GAINS_ANSWER, frame)})),"see ${moved}",IF(ISNUMBER(${best("gained")}),${words},IF(${best("change")}="",${said}&"",${best("change")}&""))),"")`;
 }
