@@ -18,9 +18,11 @@ const LEFT_OF: Readonly<Record<string, string>> = { C: "A", E: "AC", G: "ACE", K
 const sheet = fc.constantFrom(...SHEETS);
 const row = fc.integer({ min: 1, max: 5 });
 
+const NAMES = [{ name: "First", sheet: "Two", at: `C1:C${ROWS}` }, { name: "Second", sheet: "One", at: `E2:E${ROWS}` }]; // prettier-ignore
+
 const formulaIn = (column: string): fc.Arbitrary<string> =>
   fc
-    .record({ from: sheet, also: sheet, read: fc.constantFrom(...LEFT_OF[column]!), row, kind: fc.nat({ max: 11 }) })
+    .record({ from: sheet, also: sheet, read: fc.constantFrom(...LEFT_OF[column]!), row, kind: fc.nat({ max: 12 }) })
     .map(({ from, also, read, row, kind }) => {
       const cell = `${from}!${read}${row}`;
       const range = `${from}!${read}${row}:${read}${ROWS}`;
@@ -37,6 +39,7 @@ const formulaIn = (column: string): fc.Arbitrary<string> =>
         `=MIN(3,${cell})`, // what reads it often finds it as it was
         `=IF(${cell}>3,"many","few")&COUNT(${range})`,
         `=SUMPRODUCT((${range}>3)*1)`,
+        `=SUM(${NAMES.find(({ at }) => at.startsWith(read))?.name ?? range})`,
       ][kind]!;
     });
 
@@ -126,7 +129,7 @@ const change: fc.Arbitrary<Change> = fc.oneof(
 
 const book = fc.tuple(...SHEETS.map(() => fc.array(slot, { minLength: 2, maxLength: 6 }))).map((all): Workbook => ({
   name: "Toy",
-  names: [],
+  names: NAMES,
   sheets: all.map((slots, index) => {
     const formulas = new Map(slots.map(({ letter, row: at, formula }) => [`${letter}${at}`, formula]));
     const numbers = [1, 2, 3, 4, 5].map((at) => ({ at: `A${at}`, value: ((at * 7 + index) % 6) + 1 }));
@@ -135,8 +138,8 @@ const book = fc.tuple(...SHEETS.map(() => fc.array(slot, { minLength: 2, maxLeng
 }));
 
 /**
- * All at once, in the library's own way. What INDIRECT reads it learns only in computing, and where that is computed again later in
- * the same go, it leaves INDIRECT's formula behind. So these are computed once more, when all of it is known.
+ * All at once, in the library's own way. What INDIRECT and names read it learns only in computing, and where that is computed again
+ * later in the same go, it leaves their formula behind. So these are computed once more, when all of it is known.
  */
 const openedAnew = (model: GridModel): GridModel =>
   computedByLibrary(() => {
