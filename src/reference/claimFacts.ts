@@ -16,6 +16,7 @@ export interface Amount {
   readonly low: number;
   readonly high: number;
   readonly unit?: string; // where the quantity has none
+  readonly thinkable?: number; // up to here a number may be meant whose digits can be read in two ways; `high` where left out
 }
 
 /** One of a few words. */
@@ -24,8 +25,9 @@ export interface Words {
   readonly words: readonly { readonly key: string; readonly aliases: readonly string[] }[];
 }
 
-const amount = (quantity: Quantity, low: number, high: number, unit?: string): Amount =>
-  unit === undefined ? { kind: "amount", quantity, low, high } : { kind: "amount", quantity, low, high, unit };
+const amount = (quantity: Quantity, low: number, high: number, more: Pick<Amount, "unit" | "thinkable"> = {}): Amount => ({ kind: "amount", quantity, low, high, ...more }); // prettier-ignore
+const airflow = amount("airflow", 0.002, 20, { thinkable: 500 });
+const pressure = amount("pressure", 25, 50_000, { thinkable: 240_000 });
 const words = (list: Words["words"]): Words => ({ kind: "words", words: list });
 const text = { kind: "text" } as const;
 
@@ -45,33 +47,33 @@ export const claimFacts = [
   {
     key: "airflow",
     aliases: ["air flow", "cfm", "max airflow"],
-    takes: amount("airflow", 0.002, 20),
+    takes: airflow,
   },
   {
     key: "free-air airflow",
     aliases: ["free air", "free delivery"],
-    takes: amount("airflow", 0.002, 20),
+    takes: airflow,
   },
   { key: "rated point", aliases: ["duty point"], takes: { kind: "pair" } },
   {
     key: "pressure",
     aliases: ["static pressure", "max pressure", "suction"],
-    takes: amount("pressure", 25, 50_000),
+    takes: pressure,
   },
   {
     key: "shut-off pressure",
     aliases: ["shutoff pressure", "sealed suction", "water lift"],
-    takes: amount("pressure", 25, 50_000),
+    takes: pressure,
   },
   {
     key: "motor power",
     aliases: ["motor", "power", "hp", "peak hp"],
-    takes: amount("power", 10, 100_000),
+    takes: amount("power", 10, 100_000, { thinkable: 700_000 }),
   },
-  { key: "volts", aliases: ["voltage"], takes: amount("ratio", 10, 1000, "V") },
-  { key: "amps", aliases: ["current"], takes: amount("ratio", 0.1, 500, "A") },
+  { key: "volts", aliases: ["voltage"], takes: amount("ratio", 10, 1000, { unit: "V" }) },
+  { key: "amps", aliases: ["current"], takes: amount("ratio", 0.1, 500, { unit: "A" }) },
   { key: "phases", aliases: ["phase"], takes: words(phases) },
-  { key: "efficiency", aliases: ["fan efficiency"], takes: amount("ratio", 0.05, 1.5, "%") },
+  { key: "efficiency", aliases: ["fan efficiency"], takes: amount("ratio", 0.05, 1.5, { unit: "%" }) },
   { key: "inlet diameter", aliases: ["inlet", "port"], takes: amount("diameter", 0.02, 1.5) },
   {
     key: "impeller diameter",
@@ -84,13 +86,13 @@ export const claimFacts = [
     aliases: ["wheel type", "impeller type", "blades"],
     takes: words(wheelKinds),
   },
-  { key: "stages", aliases: [], takes: amount("ratio", 1, 12, "stages") },
+  { key: "stages", aliases: [], takes: amount("ratio", 1, 12, { unit: "stages" }) },
   {
     key: "speed",
     aliases: ["rpm", "wheel speed"],
-    takes: amount("ratio", 100, 60_000, "rpm"),
+    takes: amount("ratio", 100, 60_000, { unit: "rpm", thinkable: 1e6 }),
   },
-  { key: "filter area", aliases: ["media area"], takes: amount("area", 0.05, 1000) },
+  { key: "filter area", aliases: ["media area"], takes: amount("area", 0.05, 1000, { thinkable: 10_000 }) },
   {
     key: "filter medium",
     aliases: ["filter type", "filter kind"],

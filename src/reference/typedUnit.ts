@@ -33,19 +33,41 @@ export const spellings: readonly (readonly [RegExp, string])[] = [
   [/^(peak)?(b?hp|horsepower)(peak)?$/, "hp"],
   [/^watts?$/, "w"],
   [/^sqm$/, "m2"],
+  [/^mm(of)?(wc|ws|water(gauge|column)?)$/, "mmwg"],
+];
+
+/** What people also put into the brackets behind a name, and is none of the units that we read. */
+export const unreadUnits: readonly string[] = [
+  ...["m3", "ft3", "nm3/h", "m^3/h", "kg/h", "lb/min"],
+  ...["inhg", "mmhg", "torr", "dapa", "oz"],
+  ...["va", "kva", "hz", "rps", "krpm", "kv", "kg", "lb"],
 ];
 
 export const plainUnit = (text: string): string =>
   text.toLowerCase().replace(/²/g, "2").replace(/³/g, "3").replace(/[\s.]/g, "");
 
-/** Whether a text is a unit, and of another quantity than this one. Inches over a pressure are those of water; a single letter may be anything. */
+/** Whether a text is a unit, and of another quantity than this one; a single letter may be anything. */
 export function isUnitOfAnother(typed: string, quantity: Quantity): boolean {
   const [own, spelled] = [kinds[quantity], spelledOut(typed)];
-  if (own === undefined || spelled.length < 2 || (own === "pressure" && spelled === "in")) return false;
-  return Object.entries(convertibleUnits).some(([kind, units]) => kind !== own && named(units, spelled) !== undefined);
+  if (own === undefined || spelled.length < 2 || factorOfTyped(typed, quantity, "") !== undefined) return false;
+  return isConvertible(spelled);
 }
 
-/** SI units in one of a unit that was typed behind a number of a quantity; undefined where it is none of it. */
+/** Whether a text is a unit, a single letter included, but none in which such a number is read. */
+export function isUnitOfNone(typed: string, quantity: Quantity, label: string): boolean {
+  const [name, spelled] = [plainUnit(typed), spelledOut(typed)];
+  const ours =
+    isConvertible(spelled) ||
+    Object.entries(otherUnits)
+      .flat(2)
+      .some((one) => plainUnit(one) === name);
+  return (ours || unreadUnits.includes(name)) && factorOfTyped(typed, quantity, label) === undefined;
+}
+
+const isConvertible = (spelled: string): boolean =>
+  Object.values(convertibleUnits).some((units) => named(units, spelled) !== undefined);
+
+/** SI units in one of a unit that was typed behind a number of a quantity; undefined where it is none of it. Inches of a pressure are those of water. */
 export function factorOfTyped(typed: string, quantity: Quantity, label: string): number | undefined {
   const name = plainUnit(typed);
   if (label in otherUnits)
@@ -54,7 +76,8 @@ export function factorOfTyped(typed: string, quantity: Quantity, label: string):
         ? 0.01
         : 1
       : undefined;
-  return named(unitsOf(quantity), spelledOut(typed))?.factor;
+  const spelled = spelledOut(typed);
+  return named(unitsOf(quantity), quantity === "pressure" && spelled === "in" ? "inwg" : spelled)?.factor;
 }
 
 function spelledOut(typed: string): string {

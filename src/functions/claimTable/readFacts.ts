@@ -7,6 +7,7 @@ import { refuseCell } from "../cellErrors";
 import { type Cell, CellErrorValue, type Matrix, toMatrix } from "../cells";
 import type { Facts, Fault } from "./facts";
 import { readAmount } from "./readAmount";
+import { type Names, namesOf, namesOfPair } from "./unitInName";
 
 type Known = ClaimFact & { readonly key: ClaimFactKey };
 
@@ -87,11 +88,11 @@ function factOf(name: Cell, row: number): Known {
 function read(said: string, value: Cell, { takes }: Known, system: UnitSystem, name: string): unknown {
   switch (takes.kind) {
     case "amount":
-      return readAmount(said, value, takes, system, name);
+      return readAmount(said, value, takes, system, namesOf(name));
     case "words":
       return readWord(said, value, takes);
     case "pair":
-      return readPair(said, value, system);
+      return readPair(said, value, system, namesOfPair(name));
     case "text":
       return typeof value === "string" || typeof value === "number"
         ? value
@@ -107,12 +108,12 @@ function readWord(said: string, value: Cell, { words }: Words): string {
 const amountOf = (key: "airflow" | "pressure"): Amount => claimFacts.find((fact) => fact.key === key)!.takes as Amount;
 
 /** "1000 cfm at 10 in.w.g." */
-function readPair(said: string, value: Cell, system: UnitSystem): Facts["rated point"] {
+function readPair(said: string, value: Cell, system: UnitSystem, names: Names): Facts["rated point"] {
   const parts = typeof value === "string" ? value.split(/\s*@\s*|\s+at\s+/i) : [];
   if (parts.length !== 2) return refuseCell(said, value, `an airflow at a pressure in one cell, such as "1000 at 8"`);
   const [airflow, pressure] = parts as [string, string];
   return {
-    airflow: readAmount(said, airflow, amountOf("airflow"), system),
-    pressure: readAmount(said, pressure, amountOf("pressure"), system),
+    airflow: readAmount(said, airflow, amountOf("airflow"), system, names),
+    pressure: readAmount(said, pressure, amountOf("pressure"), system, names),
   };
 }

@@ -12,20 +12,22 @@ const LARGEST_SHARE = 1.5; // as the function has it: a person types 65, a sprea
 const LARGEST_POWER = 99; // of ten; nothing that is meant has one
 const NO_NUMBER = '"none"';
 
-/**
- * An amount as the function reads it: digit by digit, so that no program's locale has a say.
- *
- * @param namedBy texts that may say the unit of a bare number: the name of its row and what stands in its brackets
- */
+/** Texts of a fact's name: those that may say the unit of a bare number, and those that may hold one of something else. */
+export interface UnitsInName {
+  readonly units: readonly string[];
+  readonly strays: readonly string[];
+}
+
+/** An amount as the function reads it: digit by digit, so that no program's locale has a say. */
 export function amountCells(
   { facts, tables, system }: FactsReader,
   amount: Amount,
   row: number,
   number: string,
-  namedBy: readonly string[],
+  { units, strays }: UnitsInName,
 ): FactCells {
   const at = (column: FactColumn): string => facts.cell(column, row);
-  const { quantity, low, high, unit } = amount;
+  const { quantity, low, high, unit, thinkable = high } = amount;
   const label = unit ?? unitOf(quantity, system).label;
   const own = unit === undefined ? unitOf(quantity, system).factor : 1;
   const isShare = label === "%";
@@ -38,13 +40,18 @@ export function amountCells(
   const power = `IF(${at("powerDigits")}=0,0,IF(MID(${at("text")},${behind}+1,1)="-",0-1,1)*MIN(${LARGEST_POWER},VALUE(MID(${at("text")},${behind}+1+${at("powerSign")},MAX(1,MIN(9,${at("powerDigits")}))))))`;
   // of digits with commas: groups of three, or one comma with digits on both sides
   const groups = `SUBSTITUTE("|"&SUBSTITUTE(MID(${at("pattern")},${at("sign")}+1,${at("whole")}),",",",,")&",",",000,","")`;
-  const isGrouped = `AND(${at("powerDigits")}=0,${at("part")}<>1,OR(${groups}="|0,",${groups}="|00,",${groups}="|000,"))`;
+  const begins = `MID(${at("text")},${at("sign")}+1,1)<>"0"`;
+  const isGrouped = `AND(${at("powerDigits")}=0,${at("part")}<>1,${begins},OR(${groups}="|0,",${groups}="|00,",${groups}="|000,"))`;
   const commas = `LEN(${at("digits")})-LEN(SUBSTITUTE(${at("digits")},",",""))`;
   const isDecimal = `AND(${at("mantissa")}>0,${at("powerDigits")}=0,${at("part")}=0,${commas}=1,RIGHT(${at("digits")},1)<>",")`;
-  const factorOf = (text: string): string =>
-    tables.factor(amount, ['"²","2"', '"³","3"', '" ",""', '".",""'].reduce((inner, change) => `SUBSTITUTE(${inner},${change})`, text)); // prettier-ignore
-  const named =
-    unit !== undefined || namedBy.length === 0 ? "0" : `IF(${at("row")}=0,0,${firstOf(namedBy.map(factorOf))})`;
+  const isDotted = `AND(${at("mantissa")}>0,${at("powerDigits")}=0,${at("part")}=4,${commas}=0,${at("whole")}>0,${at("whole")}<4,${begins})`;
+  const plainly = (text: string): string =>
+    ['"²","2"', '"³","3"', '" ",""', '".",""'].reduce((inner, change) => `SUBSTITUTE(${inner},${change})`, text);
+  const factorOf = (text: string): string => tables.factor(amount, plainly(text));
+  const isAny = (text: string): string => `${tables.isUnit(plainly(text))}=1`;
+  const isStray = (text: string): string =>
+    unit === undefined ? isAny(text) : `AND(${isAny(text)},${factorOf(text)}=0)`; // where it may name a unit, none is named here
+  const named = unit !== undefined ? "0" : `IF(${at("row")}=0,0,${firstOf(units.map(factorOf))})`;
   const bare = named === "0" ? num(own) : `IF(${at("named")}=0,${num(own)},${at("named")})`;
   const isBare = `OR(${at("kind")}=${KIND.number},${at("rest")}="")`;
   const inSI = (value: "first" | "second"): string => {
@@ -53,8 +60,10 @@ export function amountCells(
       : at("factor");
     return `IF(ISNUMBER(${at(value)}),${at(value)}*${factor},0)`;
   };
-  const isMeant = (value: "firstSI" | "secondSI"): string =>
-    `AND(${at(value)}>=${num(low)},${at(value)}<=${num(high)})`;
+  const isWithin = (value: "firstSI" | "secondSI", end: number): string =>
+    `AND(${at(value)}>=${num(low)},${at(value)}<=${num(end)})`;
+  const isMeant = (value: "firstSI" | "secondSI"): string => isWithin(value, thinkable);
+  const isTaken = (value: "firstSI" | "secondSI"): string => isWithin(value, high);
   const ends = [low, high].map((end) =>
     unit === undefined ? inWords(end, quantity, system) : `${isShare ? 100 * end : end} ${unit}`,
   );
@@ -64,6 +73,8 @@ export function amountCells(
   const outside =
     named === "0" ? range(label) : `IF(${at("named")}=0,${range(label)},${range("the unit of its name")})`;
   const whole = label === "stages" ? `IF(${at("value")}<>INT(${at("value")}),"a whole number","")` : '""';
+  const strayed = `"typed with its unit, for "&CHAR(34)&${at("stray")}&CHAR(34)&" in its name is none of it (${unitsInWords(quantity, label)})"`;
+  const either = `"written as "&MAX(${at("first")},${at("second")})&" or as "&MIN(${at("first")},${at("second")})`;
   return {
     text: `LOWER(${at("raw")})`,
     pattern: digitPattern(at("text")),
@@ -75,16 +86,17 @@ export function amountCells(
     powerDigits: `IF(${at("mantissa")}=0,0,IF(MID(${at("pattern")},${behind},1)="e",${zerosAhead(from(`${behind}+1+${at("powerSign")}`))},0))`,
     rest: `IF(${at("mantissa")}=0,"",TRIM(MID(${at("text")},${behind}+${powerLength},999)))`,
     named,
+    stray: `IF(OR(${at("kind")}=0,${at("named")}<>0,NOT(${isBare})),"",${strays.reduceRight((rest, text) => `IF(${isStray(text)},${text},${rest})`, '""')})`,
     factor: `IF(${at("kind")}=${KIND.number},${bare},IF(${at("mantissa")}=0,0,IF(${at("rest")}="",${bare},${factorOf(at("rest"))})))`,
     digits: `IF(${at("mantissa")}=0,"",MID(${at("text")},${at("sign")}+1,${at("whole")}+${at("part")}))`,
     integer: `IF(${at("mantissa")}=0,0,${sign}*VALUE(SUBSTITUTE(SUBSTITUTE(${at("digits")},",",""),".","")))`,
     first: `IF(${at("kind")}=${KIND.number},${number},IF(${at("mantissa")}=0,${NO_NUMBER},IF(${commas}=0,${tenTimes(at("integer"), `(${power})`)}/${decimals},IF(${isGrouped},${at("integer")}/${decimals},${NO_NUMBER}))))`,
-    second: `IF(${isDecimal},${at("integer")}/10^(LEN(${at("digits")})-FIND(",",${at("digits")})),${NO_NUMBER})`,
+    second: `IF(${isDecimal},${at("integer")}/10^(LEN(${at("digits")})-FIND(",",${at("digits")})),IF(${isDotted},${at("integer")},${NO_NUMBER}))`,
     firstSI: inSI("first"),
     secondSI: inSI("second"),
     fits: `IF(${isMeant("firstSI")},1,0)+IF(${isMeant("secondSI")},1,0)`,
-    value: `IF(${at("fits")}=1,IF(${isMeant("firstSI")},${at("firstSI")},${at("secondSI")}),0)`,
-    wrong: `IF(${at("kind")}=0,"",IF(${at("factor")}=0,${literal(read)},IF(${at("fits")}>1,"written without a comma",IF(${at("fits")}=0,${outside},${whole}))))`,
+    value: `IF(AND(${at("fits")}=1,${at("stray")}=""),IF(${isTaken("firstSI")},${at("firstSI")},IF(${isTaken("secondSI")},${at("secondSI")},0)),0)`,
+    wrong: `IF(${at("kind")}=0,"",IF(${at("factor")}=0,${literal(read)},IF(${at("stray")}<>"",${strayed},IF(${at("fits")}>1,${either},IF(${at("value")}=0,${outside},${whole})))))`,
   };
 }
 

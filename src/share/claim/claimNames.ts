@@ -19,11 +19,22 @@ export type RowPlace = BlockPlace<RowColumn, (typeof rowScalars)[number]>;
 /** Columns of the facts, in the order of the list of facts. */
 export type FactColumn =
   | ("key" | "row" | "kind" | "raw" | "text" | "pattern" | "sign" | "whole" | "part" | "mantissa")
-  | ("powerSign" | "powerDigits" | "rest" | "named" | "factor" | "digits" | "integer" | "first" | "second")
+  | ("powerSign" | "powerDigits" | "rest" | "named" | "stray" | "factor" | "digits" | "integer" | "first" | "second")
   | ("firstSI" | "secondSI" | "fits" | "value" | "wrong" | "shown" | "has");
 export const factColumns: readonly FactColumn[] = [
   ...(["key", "row", "kind", "raw", "text", "pattern", "sign", "whole", "part", "mantissa"] as const),
-  ...(["powerSign", "powerDigits", "rest", "named", "factor", "digits", "integer", "first", "second"] as const),
+  ...([
+    "powerSign",
+    "powerDigits",
+    "rest",
+    "named",
+    "stray",
+    "factor",
+    "digits",
+    "integer",
+    "first",
+    "second",
+  ] as const),
   ...(["firstSI", "secondSI", "fits", "value", "wrong", "shown", "has"] as const),
 ];
 export type FactPlace = BlockPlace<FactColumn, never>;

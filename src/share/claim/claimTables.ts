@@ -1,5 +1,5 @@
 import { plain } from "../../core/naming/findNamed";
-import { factorOfTyped, otherUnits, plainUnit, spellings } from "../../reference/typedUnit";
+import { factorOfTyped, otherUnits, plainUnit, spellings, unreadUnits } from "../../reference/typedUnit";
 import { type Amount, type ClaimFact, claimFacts, type Words } from "../../reference/claimFacts";
 import { convertibleUnits, unitOf } from "../../reference/quantities";
 import { isListed } from "../translate/expressions/text";
@@ -12,6 +12,7 @@ export interface ClaimTables {
   readonly fact: (name: string) => string; // its number, from 1
   readonly word: (key: string, name: string) => string; // the key of one of a fact's words
   readonly factor: (amount: Amount, unit: string) => string; // SI units in one of a unit
+  readonly isUnit: (text: string) => string; // 1 where it is one of anything
 }
 
 export function claimTables(tables: LookupTables): ClaimTables {
@@ -24,6 +25,7 @@ export function claimTables(tables: LookupTables): ClaimTables {
     fact: (name) => found("facts", factNames, name, "0"),
     word: (key, name) => found("words", factWords, `("${key}: "&${name})`, '""'),
     factor: (amount, unit) => found("units", factUnits, `("${kindOf(amount)}: "&${unit})`, "0"),
+    isUnit: (text) => found("anything", anyUnits, text, "0"),
   };
 }
 
@@ -68,6 +70,12 @@ const factUnits = (): TableBlock =>
         }),
       ),
     ),
+  );
+
+const anyUnits = (): TableBlock =>
+  block(
+    "Units of anything, as they are typed: 1",
+    [...typedUnits(), ...unreadUnits].map((name) => [name, 1]),
   );
 
 /** One row for each name: of two that are alike the first counts, as where names are looked up. */

@@ -2,7 +2,7 @@ import { type Amount, type ClaimFact, claimFacts, type Words } from "../../refer
 import type { BlockColumn } from "../budget/block";
 import { quotedText } from "../references";
 import { plainName } from "../translate/expressions/text";
-import { amountCells } from "./amountCells";
+import { amountCells, type UnitsInName } from "./amountCells";
 import { inQuotes, trimmed } from "./cellTexts";
 import {
   type FactColumn,
@@ -32,11 +32,12 @@ const HEADINGS: Readonly<Record<FactColumn, string>> = {
   powerDigits: "its digits",
   rest: "behind the number",
   named: "SI units in one of what its name says; 0 none",
+  stray: "a unit in its name that is none of it",
   factor: "in one of its own; 0 unknown",
   digits: "the number",
   integer: "without comma and point",
   first: "as it is read",
-  second: "with a decimal comma",
+  second: "with a comma of decimals, or a point of thousands",
   firstSI: "the one in SI",
   secondSI: "the other",
   fits: "how many can be meant",
@@ -73,11 +74,12 @@ function factCells(reader: FactsReader, { key, takes }: ClaimFact, row: number):
     shown: `IF(${at("row")}=0,"",${ofRow("valueShown")})`,
     has: `IF(${at("kind")}>0,IF(${at("wrong")}="",1,0),0)`,
   };
-  const namedBy = (["plain", "unit", "otherUnit"] as const).map(ofRow);
+  const inBrackets = (["unit", "otherUnit"] as const).map(ofRow);
+  const named: UnitsInName = { units: [ofRow("plain"), ...inBrackets], strays: inBrackets };
   const isTextOrNumber = `OR(${at("kind")}=${KIND.text},${at("kind")}=${KIND.number})`;
   switch (takes.kind) {
     case "amount":
-      return { ...common, ...amountCells(reader, takes, row, `${ofRow("value")}`, namedBy) };
+      return { ...common, ...amountCells(reader, takes, row, `${ofRow("value")}`, named) };
     case "words":
       return {
         ...common,
@@ -106,12 +108,11 @@ function pairCells(facts: FactPlace, row: number, ofRow: (column: "valueTyped" |
   const at = (column: FactColumn): string => facts.cell(column, row);
   const first = (column: FactColumn): string => facts.cell(column, RATED_AIRFLOW);
   const second = (column: FactColumn): string => facts.cell(column, RATED_PRESSURE);
-  const parted = ["at", "AT", "At", "aT"].reduce((text, word) => `SUBSTITUTE(${text}," ${word} ","@")`, at("raw"));
   const isFirst = `${first("wrong")}<>""`;
   const whole = (part: (column: FactColumn) => string): string => `IF(${at("has")}=1,${part("value")},0)`;
   return {
     raw: `IF(${at("kind")}=${KIND.text},${ofRow("valueTyped")},"")`, // a blank at its end may belong to an "at"
-    text: parted,
+    text: parted(at("raw")),
     firstSI: whole(first),
     secondSI: whole(second),
     fits: `LEN(${at("text")})-LEN(SUBSTITUTE(${at("text")},"@",""))`,
@@ -120,10 +121,16 @@ function pairCells(facts: FactPlace, row: number, ofRow: (column: "valueTyped" |
   };
 }
 
+const parted = (text: string): string =>
+  ["at", "AT", "At", "aT"].reduce((inner, word) => `SUBSTITUTE(${inner}," ${word} ","@")`, text);
+
 /** One of the two amounts of the rated point. */
 function partCells(reader: FactsReader, key: "airflow" | "pressure", row: number): FactCells {
-  const { facts } = reader;
+  const { facts, rows } = reader;
   const at = (column: FactColumn): string => facts.cell(column, row);
+  const said = `SUBSTITUTE(${parted(`INDEX(${rows.all("unit")},${at("row")})`)}&"@",",","@")`; // what its name has in brackets, in two
+  const behind = `MID(${said},FIND("@",${said})+1,999)`;
+  const units = [`LEFT(${said},FIND("@",${said})-1)`, `LEFT(${behind}&"@",FIND("@",${behind}&"@")-1)`];
   const pair = (column: FactColumn): string => facts.cell(column, factRow("rated point"));
   const mark = `FIND("@",${pair("text")})`;
   const part = row === RATED_AIRFLOW ? `LEFT(${pair("text")},${mark}-1)` : `MID(${pair("text")},${mark}+1,999)`;
@@ -135,6 +142,6 @@ function partCells(reader: FactsReader, key: "airflow" | "pressure", row: number
     raw: `IF(${at("kind")}=0,"",IF(TRIM(${part})="","",${trimmed(part)}))`,
     shown: `IF(${at("raw")}="","a blank cell",${inQuotes(at("raw"))})`,
     has: pair("has"),
-    ...amountCells(reader, amount, row, "0", []),
+    ...amountCells(reader, amount, row, "0", { units, strays: [] }),
   };
 }

@@ -156,7 +156,9 @@ describe("a bare number has the unit that its row's name says", () => {
     ["CFM", 1000, 1000, null],
     ["airflow (m³/h)", "1000 cfm", 1000, null], // what stands behind the number counts
     ["airflow (max)", 1000, 1000, null], // no unit
-    ["airflow (kg)", 1000, 1000, null], // none of an airflow
+    ["airflow (in)", "1000 cfm", 1000, null],
+    ["airflow (in) (m³/h)", 1000, 589, null],
+    ["CFM (in)", 1000, 1700, "SI"],
   ])("%s %s: %s", (name, typed, claimed, units) =>
     expect(rowsOf({ [name]: typed }, units)["Airflow on a system"]!.claimed).toBe(claimed),
   );
@@ -171,6 +173,74 @@ describe("a bare number has the unit that its row's name says", () => {
     const wheel = { "impeller diameter": 12, speed: 3450 };
     const tip = rowsOf({ ...wheel, "pressure (mm H2O)": 253.75 })["Pressure against the tip speed"]!;
     expect(tip.claimed).toBeCloseTo(10, 3);
+    // Inches of a pressure are those of water: 10 of them 2488.4 Pa; 253.75 mm of water as many.
+    for (const name of ["pressure (in)", "water lift (inches)", "pressure (mm WC)"]) {
+      const typed = name.endsWith("(mm WC)") ? 253.75 : 10;
+      const inSI = rowsOf({ "impeller diameter": 300, speed: 3450, [name]: typed }, "SI");
+      expect(inSI["Pressure against the tip speed"]!.claimed).toBeCloseTo(2488.4, -1);
+    }
+  });
+
+  // 1000 m³/h is 588.578 cfm, 2000 Pa 8.0373 in.w.g.: 588.578 x 8.0373 / 6349.6 = 0.745 hp. In kW 1000 cfm at 8 in.w.g. are 0.94.
+  test.each<[string, string, number, string | null]>([
+    ["rated point (m³/h at Pa)", "1000 at 2000", 0.745, null],
+    ["rated point (m³/h @ kPa)", "1000 at 2", 0.745, null],
+    ["rated point (m³/h, Pa)", "1000 cfm at 1990.72", 1.26, null],
+    ["duty point (cfm at in)", "1000 at 8", 0.94, "SI"],
+    ["rated point (cfm)", "1000 at 1990.72", 0.94, "SI"],
+    ["rated point (claimed)", "1000 at 8", 1.26, null],
+  ])("%s %s: %s", (name, typed, claimed, units) =>
+    expect(rowsOf({ [name]: typed, hp: 2 }, units)["Air power against the motor"]!.claimed).toBe(claimed),
+  );
+
+  test.each([
+    ["airflow (in)", 1200, 'Airflow in row 1 of the facts must be typed with its unit, for "in" in its name is none of it (cfm, m³/h, m³/s, m³/min, L/s, L/min); got 1200.'], // prettier-ignore
+    ["airflow (fpm)", 4000, 'Airflow in row 1 of the facts must be typed with its unit, for "fpm" in its name'],
+    ["airflow (m³)", 1200, 'Airflow in row 1 of the facts must be typed with its unit, for "m³" in its name'],
+    ["pressure (mm)", 200, 'Pressure in row 1 of the facts must be typed with its unit, for "mm" in its name'],
+    ["pressure (in. Hg)", 6, 'Pressure in row 1 of the facts must be typed with its unit, for "in. Hg" in its name'],
+    ["motor (A)", 8, 'Motor power in row 1 of the facts must be typed with its unit, for "A" in its name'],
+    ["speed (fpm)", "5000", 'Speed in row 1 of the facts must be typed with its unit, for "fpm" in its name is none of it (rpm)'], // prettier-ignore
+  ])("%s %s is refused: nobody can tell what it is", (name, typed, sentence) =>
+    expect(told([name, typed]).why.slice(0, sentence.length)).toBe(sentence),
+  );
+});
+
+describe("digits that can be read in two ways", () => {
+  const told2 = (name: string, typed: string, units: string | null = null): unknown[] => call([[name, typed]], units)[1]!; // prettier-ignore
+  // In Germany 12.500 is twelve thousand five hundred, in America 12 and a half; 12,500 the other way round.
+  test.each([
+    ["airflow", "12.500 m³/h", "12500 or as 12.5"],
+    ["airflow", "12,500 m³/h", "12500 or as 12.5"],
+    ["airflow", "12.500", "12500 or as 12.5"],
+    ["airflow", "100,000 cfm", "100000 or as 100"], // more than a workshop's, but nobody types 100 so
+    ["airflow", "100.000 m³/h", "100000 or as 100"],
+    ["pressure", "60,000 Pa", "60000 or as 60"],
+    ["pressure", "25.000 Pa", "25000 or as 25"],
+    ["motor power", "150,000 W", "150000 or as 150"],
+    ["speed", "100,000 rpm", "100000 or as 100"],
+    ["filter area", "1.500 m²", "1500 or as 1.5"],
+    ["rated point", "1700 m³/h at 25.000 Pa", "25000 or as 25"],
+  ])("%s %s is refused: %s", (name, typed, either) =>
+    expect(told2(name, typed)[5]).toMatch(new RegExp(` must be written as ${either}; got "`)),
+  );
+
+  test.each<[string, string, number, string]>([
+    ["airflow", "1.200 m³/h", 1200, "SI"], // 1.2 m³/h is no airflow of a fan
+    ["airflow", "1,200 m³/h", 1200, "SI"],
+    ["airflow", "1.250 m³/s", 4500, "SI"], // 1250 m³/s is none either: 1.25 x 3600
+    ["airflow", "0.350 m³/s", 1260, "SI"],
+    ["airflow", "0,350 m³/s", 1260, "SI"],
+    ["airflow", "12.5 m³/h", 12.5, "SI"],
+    ["airflow", "12.5000 m³/h", 12.5, "SI"],
+  ])("%s %s is %p m³/h", (name, typed, claimed, units) => expect(told2(name, typed, units)[1]).toBe(claimed));
+
+  test("a nought before the comma parts no thousands", () =>
+    expect(told2("airflow", "0,350 m³/h", "SI")[4]).toBe("not read"));
+
+  test("a cell's own number is never in doubt", () => {
+    const facts = [["airflow", 12.345]];
+    expect(call(facts, "SI")[1]![1]).toBe(12.345);
   });
 
   test("one outside what such a thing can be says in which unit it was read", () => {
@@ -189,7 +259,7 @@ describe("a row that cannot be read says why, and the others are judged", () => 
       'Airflow in row 1 of the facts must be a number, bare (cfm) or with its unit: cfm, m³/h, m³/s, m³/min, L/s, L/min; got "1200 cubits".',
     ],
     [
-      ["pressure", '140"'],
+      ["pressure", "140 mm"],
       "Pressure in row 1 of the facts must be a number, bare (in.w.g.) or with its unit: in.w.g., in.w.g. 4 °C",
     ],
     [["airflow", "lots"], "Airflow in row 1 of the facts must be a number, bare (cfm) or with its unit: cfm, "],
@@ -211,7 +281,7 @@ describe("a row that cannot be read says why, and the others are judged", () => 
     ],
     [
       ["filter area", "1,100 ft²"],
-      'Filter area in row 1 of the facts must be written without a comma; got "1,100 ft²".',
+      'Filter area in row 1 of the facts must be written as 1100 or as 1.1; got "1,100 ft²".',
     ],
     [["stages", 2.5], "Stages in row 1 of the facts must be a whole number; got 2.5."],
     [["sound", true], "Sound in row 1 of the facts must be a number or a text; got TRUE."],

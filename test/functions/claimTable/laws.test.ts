@@ -49,13 +49,16 @@ const FACTOR: Record<string, number> = {
   "hose length": 0.3048,
 };
 
+/** With more than three digits behind the point, so that it parts no thousands. */
+const inDigits = (value: unknown): string => Number(value).toFixed(9);
+
 const factsOf = ({ rated, ...rest }: Sheet, inSI = false): Facts => {
   const scale = (key: string, value: unknown): unknown =>
     typeof value === "number" ? value * (inSI ? (FACTOR[key] ?? 1) : 1) : value;
   const facts = Object.fromEntries(Object.entries(rest).map(([key, value]) => [key, scale(key, value)]));
   if (rated === undefined) return facts;
   const [airflow, pressure] = [scale("airflow", rated[0]), scale("pressure", rated[1])];
-  return { ...facts, "rated point": `${String(airflow)} at ${String(pressure)}` };
+  return { ...facts, "rated point": `${inDigits(airflow)} at ${inDigits(pressure)}` };
 };
 const judged = (sheet: Sheet): Record<string, string> => verdicts(factsOf(sheet));
 const impossibles = (sheet: Sheet): string[] =>

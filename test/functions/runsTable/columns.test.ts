@@ -105,6 +105,7 @@ describe("columns by their headers", () => {
     ["SI", "Diameter (inches)", `with (mm) ${SI}`],
     ["SI", "Flex (cm)", "with (m) or no unit in this call; got"],
     ["SI", "Port suction (in. w.g.)", `with (Pa) ${SI}`],
+    ["SI", "Port suction (in)", `with (Pa) ${SI}`], // inches of a pressure are those of water
   ])("a header that tells another unit than the call's is refused: in %s %s", (system, header, must) =>
     expectRefusal(
       () => findColumns([["Run", "To", ...(header.startsWith("Diameter") ? [] : ["Diameter"]), header]], system),

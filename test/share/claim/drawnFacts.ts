@@ -64,6 +64,8 @@ function digits(random: Random, value: number): string {
     `+${plain}`,
     part === undefined ? grouped : `${grouped}.${part}`,
     part === undefined ? plain : `${whole},${part}`,
+    part === undefined ? whole.replace(/\B(?=(\d{3})+$)/g, ".") : `${whole}.${part.padEnd(3, "0")}`,
+    `0${plain.replace(".", ",")}`,
     whole === "0" && part !== undefined ? `.${part}` : plain,
     `${plain}${part === undefined ? "." : ""}`,
     figures >= 10 ? `${figures / 10}e1` : plain,
@@ -112,6 +114,8 @@ const GARBAGE: readonly Cell[] = [
     "a long story which nobody wants to read twice.. or thrice, surely",
     "see  page  7",
     "1,700",
+    "100,000 cfm",
+    "12.500 m³/h",
     "17,000.5 cfm",
     "0.0",
   ],
@@ -170,6 +174,12 @@ const IN_BRACKETS = [
   "m²",
   "kg",
   "max",
+  "fpm",
+  "A",
+  "in Hg",
+  "cfm at in.w.g.",
+  "m³/h @ Pa",
+  "L/s, kPa",
 ];
 
 function name(random: Random, { key, aliases }: ClaimFact): Cell {
