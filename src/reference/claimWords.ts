@@ -22,3 +22,7 @@ export function tidyInWords(value: number, quantity: Quantity, system: UnitSyste
 }
 
 export const percentOf = (share: number): string => `${tidy(100 * share)} %`;
+
+/** What may stand behind a level of sound, in small letters, without blanks and points. */
+export const LEVEL_UNITS: readonly string[] = ["", "db", "dba", "db(a)"];
+export const NO_LEVEL = "Only a level in dB, such as 72 dB(A), can be told at another distance";

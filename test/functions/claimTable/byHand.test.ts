@@ -282,7 +282,12 @@ describe("CLAIM against numbers worked by hand", () => {
     expect(row(null, 10)).toMatchObject({ claimed: "72 dB(A)", verdict: "cannot tell" });
     expect(row(null, 10).why).toMatch(/^In the open 72 dB at 10 ft are 82 dB at 3 ft, /);
     expect(row("SI", 3).why).toMatch(/72 dB at 3 m are 82 dB at 1 m/);
-    expect(rowsOf({ sound: "quiet", "noise distance": 10 }).Sound!.why).toMatch(/says little/);
+    expect(rowsOf({ sound: "quiet" }).Sound!.why).toMatch(/^It says little without the distance/);
+    // 20 log(10/3) = 10.46: 80.5 dB at 10 ft are 91 dB at 3 ft
+    for (const level of ["80,5 dB", "80.5 dB(A)", "80.5dBA", 80.5])
+      expect(rowsOf({ sound: level, "noise distance": 10 }).Sound!.why).toMatch(/^In the open 80.5 dB at 10 ft are 91 dB at 3 ft/); // prettier-ignore
+    for (const other of ["quiet", "8.0 B", "75-80 dB", "3 ft: 80 dB", "95 dB LwA", "80 dB(A) at 3 ft", "80 sone"])
+      expect(rowsOf({ sound: other, "noise distance": 10 }).Sound!.why).toMatch(/^Only a level in dB, such as 72 dB\(A\), can be told at another distance;/); // prettier-ignore
   });
 
   test("a micron rating cannot be told, and stands as it was typed", () => {

@@ -151,6 +151,8 @@ function value(random: Random, fact: ClaimFact, units: Units): Cell {
         " 70. dB",
         "quiet",
         "80,5 dB",
+        "95 dB LwA",
+        "80 dB(A) at 3 ft",
       ]);
   }
 }
