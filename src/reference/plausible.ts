@@ -12,3 +12,9 @@ export const PLAUSIBLE = {
   airflow: 50, // m³/s
   length: 100, // m
 } as const satisfies Partial<Record<Quantity, number>>;
+
+/**
+ * Where a fan's curve that has fallen below a share of its first pressure steps up again by a share of its greatest, one of its points is mostly
+ * another curve's. House judgement: the dip of a fan with a hump stays shallower, and a step this small is a reading off the print.
+ */
+export const RISES_AGAIN = { below: 0.6, step: 0.02 } as const;

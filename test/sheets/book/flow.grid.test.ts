@@ -1,6 +1,7 @@
 /** What the sheet Flow of the invented shed says and shows, to the digits that it shows, and what it does when gates, runs and the curve change. */
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import { gridOfBook } from "../../support/gridOfBook";
+import { PICTURE_CURVE } from "../../../src/sheets/book/fan/fanLayout";
 import { numberOf } from "../../support/numberOf";
 import { takenBack } from "../../support/takenBack";
 
@@ -37,13 +38,15 @@ const sum = (values: readonly number[]): number => values.reduce((total, value) 
 const expectNear = (value: number, other: number, margin: number): void =>
   expect(Math.abs(value - other)).toBeLessThanOrEqual(margin + 1e-9);
 
+const NINE = "9 points are read, up to 2400 cfm"; // of the example's fan
+
 test("a point of the curve that is none, and a word that a drop-down does not have, are told on Fan where they stand", () => {
   const said = (at: string, typed: string): string => {
     const before = readOne("A7", "Fan");
     grid.type("Fan", at, typed);
     const found = readOne("A7", "Fan");
     grid.undo();
-    expect([before, readOne("A7", "Fan")]).toEqual(["", ""]);
+    expect([before, readOne("A7", "Fan")]).toEqual([NINE, NINE]);
     return found;
   };
   const row = (at: number): string => `Look: row ${at} must have airflow and pressure, numbers from 0 on.`;
@@ -52,7 +55,35 @@ test("a point of the curve that is none, and a word that a drop-down does not ha
   expect(said("B14", "=1/0")).toBe("Look: an error stands in the curve.");
   expect(said("B5", "dynamic")).toBe("Look: B5 must be static or total; it counts as static now.");
   expect(said("F6", "read")).toBe("Look: F6 must be as printed or as read; as printed is used now.");
-  expect(said("B5", " Static")).toBe("");
+  expect(said("B5", " Static")).toBe(NINE);
+});
+
+test("what a shorter curve leaves of the longer one that stood there shows on Fan", () => {
+  const pasted = (points: readonly (readonly [number, number])[]): string => {
+    grid.typeColumn(
+      "Fan",
+      "A9",
+      points.map((point) => point.join("\t")),
+    );
+    const found = readOne("A7", "Fan");
+    grid.undo();
+    return found;
+  };
+  // below them stay 1600 at 8.2, 1800 at 7.3, 2000 at 6.2, 2200 at 4.9 and 2400 at 3.2, as far as they are not written over
+  expect(pasted([[0, 10], [400, 9.2], [800, 7.6], [1200, 5], [1500, 3.6]])).toBe("Look: pressure rises again at 1800 cfm: an older point?"); // prettier-ignore
+  expect(pasted([[0, 10], [800, 9.2], [1400, 7.6], [2000, 5], [2600, 3]])).toBe("Look: two points at 2000 cfm: is one of an older curve?"); // prettier-ignore
+  expect(
+    pasted([
+      [0, 14],
+      [500, 13.5],
+      [1000, 13],
+      [1500, 12],
+    ]),
+  ).toBe(NINE); // nobody can tell these, but for their number
+  grid.clear("Fan", "A12:B17");
+  expect(readOne("A7", "Fan")).toBe("3 points are read, up to 800 cfm");
+  grid.undo();
+  expect(readOne("A7", "Fan")).toBe(NINE);
 });
 
 test("a point in a row that was inserted, which has no formulas beside it, is told until they are copied into it", () => {
@@ -61,15 +92,16 @@ test("a point in a row that was inserted, which has no formulas beside it, is to
   const before = total("C20");
   for (const row of [12, 9, 23]) {
     grid.insertRow("Fan", row);
-    expect(said()).toBe("");
+    expect(said()).toBe(NINE);
     grid.typeRow("Fan", `A${row}`, ["1500", "8.6"]);
     expect([row, said(), total("C20")]).toEqual([row, unread(row), before]);
     grid.copy("Fan", "D14:I14", `D${row}`);
-    expect([row, said()]).toEqual([row, ""]);
+    expect([row, said()]).toEqual([row, NINE.replace("9", "10")]);
     expect(readOne(`D${row}`, "Fan")).toBe("1,500");
+    expect(grid.column("Fan", `A${PICTURE_CURVE + 1}:A${PICTURE_CURVE + 16}`)).toContain(1500); // drawn
     expect(total("C20")).not.toBe(before); // another curve
     grid.deleteRow("Fan", row);
-    expect([said(), total("C20")]).toEqual(["", before]);
+    expect([said(), total("C20")]).toEqual([NINE, before]);
   }
 });
 

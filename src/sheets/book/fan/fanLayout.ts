@@ -39,6 +39,7 @@ export const HEAT = OWN_PICTURE_LAST + 2; // row of its title
 export const PICTURE = HEAT + 11; // row of the heading
 export const PICTURE_CURVE = PICTURE + 2;
 export const CURVE_POINTS = CURVE_LAST - CURVE_HEADER;
+export const POINTS_CELL = `$E$${PICTURE_CURVE}`; // what is said of the points read
 export const PICTURE_SYSTEM = PICTURE_CURVE + CURVE_POINTS;
 export const SYSTEM_POINTS = 16;
 export const PICTURE_POINT = PICTURE_SYSTEM + SYSTEM_POINTS;

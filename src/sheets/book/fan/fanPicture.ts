@@ -16,7 +16,8 @@ import {
   SYSTEM_POINTS,
 } from "./fanLayout";
 
-const ofCurve = (letter: string): string => `$${letter}$${CURVE_HEADER + 1}:$${letter}$${CURVE_LAST}`;
+/** With its header, so that a point in a row inserted right below it is drawn, too. */
+const ofCurve = (letter: string): string => `$${letter}$${CURVE_HEADER}:$${letter}$${CURVE_LAST}`;
 const AIRFLOWS = ofCurve(CURVE_USED.airflow);
 const PRESSURES = ofCurve(CURVE_USED.pressure);
 

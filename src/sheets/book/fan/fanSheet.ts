@@ -24,6 +24,7 @@ import {
   USED_CELL,
 } from "./fanLayout";
 import { fanChart, pictureCells } from "./fanPicture";
+import { olderPoints } from "./olderPoints";
 import { ownCurve } from "./ownCurve";
 import { ownFanChart, ownPictureCells } from "./ownPicture";
 import { curveTrouble, isDuplicateFan, staticCurve } from "./staticCurve";
@@ -105,6 +106,7 @@ export const fanSheet: SheetOf<FanContents> = (frame, contents) => ({
     ...ownCurve(frame, contents),
     ...ventedHeat(frame),
     ...pictureCells(frame),
+    olderPoints(frame),
     ...ownPictureCells(frame),
   ],
   lists: [

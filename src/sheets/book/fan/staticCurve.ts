@@ -8,7 +8,19 @@ import { thisRow } from "../parts/block";
 import { duplicated, heldAt, isDuplicate } from "../parts/duplicated";
 import { bySystem, formatOf, headingIn } from "../parts/units";
 import { answerCell, answerColumn } from "../parts/answerReferences";
-import { KIND_CELL, KINDS, OUTLET_CELL, OWN, OWN_ANSWER, PRINTED, THROTTLES, USED, USED_CELL } from "./fanLayout";
+import { firstRow } from "./firstRow";
+import {
+  KIND_CELL,
+  KINDS,
+  OUTLET_CELL,
+  OWN,
+  OWN_ANSWER,
+  POINTS_CELL,
+  PRINTED,
+  THROTTLES,
+  USED,
+  USED_CELL,
+} from "./fanLayout";
 
 const STANDARD = "1.201384"; // kg/m3, 0.075 lb/ft3: the air of a printed curve
 
@@ -90,12 +102,6 @@ export function staticCurve(frame: Frame): SheetCell[] {
 
 const plain = (address: string): string => address.replaceAll("$", "");
 
-const BELOW = 10_000; // a row below any that is inserted
-
-/** The first row of some in which a condition holds, 1 or 0 for each; 0 where it holds in none. */
-const firstRow = (holds: string, rows: string): string =>
-  `MOD(${BELOW}-SUMPRODUCT(MAX(${holds}*(${BELOW}-ROW(${rows})))),${BELOW})`;
-
 /** The first row of the printed curve that has something and is no point; 0 where all are. */
 function wrongPoint(): string {
   const [airflows, pressures] = ["A", "B"].map((letter) => `$${letter}$${CURVE_HEADER + 1}:$${letter}$${CURVE_LAST}`);
@@ -119,7 +125,7 @@ export const isDuplicateFan = (frame: Frame): string =>
 
 /**
  * A sentence where a word is none of those to choose from, which a pasted one may be, or a row of the curve no point or not read; where all sheets are told
- * to take what was read, and that makes no curve; and where the conversion lacks its outlet, or gives what no fan has. So short that it ends before the picture.
+ * to take what was read, and that makes no curve; and where the conversion lacks its outlet, or gives what no fan has; else what is read. So short that it ends before the picture.
  */
 export function curveTrouble(frame: Frame): string {
   const used = `$${PRINTED.pressure}$${CURVE_HEADER + 1}:$${PRINTED.pressure}$${CURVE_LAST}`;
@@ -128,7 +134,7 @@ export function curveTrouble(frame: Frame): string {
   const none = `"Look: no fan: the readings make no curve, see A${OWN + 3}."`;
   const missing = `"Look: total pressure asks for the fan's outlet: type it in ${outlet}."`;
   const negative = `"Look: some static pressures fall below 0: is ${outlet} right, in "&${bySystem(frame, '"inches"', '"mm"')}&"?"`;
-  const asRead = `IF(${isAsRead},"Used: as read below, ±: row ${THROTTLES}","")`;
+  const asRead = `IF(${isAsRead},"Used: as read below, ±: row ${THROTTLES}",${POINTS_CELL})`;
   const isOneOf = (cell: string, words: readonly string[]): string =>
     `OR(${words.map((word) => `LOWER(TRIM(${cell}))="${word}"`).join(",")})`;
   const kind = `"Look: ${plain(KIND_CELL)} must be static or total; it counts as static now."`;

@@ -1,0 +1,33 @@
+import { RISES_AGAIN } from "../../../reference/plausible";
+import { formula } from "../../cells";
+import type { SheetCell } from "../../workbook";
+import type { Frame } from "../frame";
+import { CURVE_HEADER, CURVE_LAST, CURVE_USED } from "../layout";
+import { unitWord } from "../parts/units";
+import { CURVE_POINTS, PICTURE_CURVE, POINTS_CELL } from "./fanLayout";
+import { firstRow } from "./firstRow";
+
+/** What a shorter curve leaves of a longer one that stood there: it is read with the new one, since points may stand in any order. */
+
+const AIRFLOWS = `$${CURVE_USED.airflow}$${CURVE_HEADER}:$${CURVE_USED.airflow}$${CURVE_LAST}`;
+
+/** The picture's points stand in order; its last one is repeated. */
+const sorted = (letter: string, from: 0 | 1): string =>
+  `$${letter}$${PICTURE_CURVE + from}:$${letter}$${PICTURE_CURVE + CURVE_POINTS - 2 + from}`;
+const [airflow, pressure, nextAirflow, next] = [sorted("A", 0), sorted("B", 0), sorted("A", 1), sorted("B", 1)];
+const all = `$B$${PICTURE_CURVE}:$B$${PICTURE_CURVE + CURVE_POINTS - 1}`;
+
+const rises = `(${next}-${pressure}>${RISES_AGAIN.step}*MAX(${all}))*(${pressure}<${RISES_AGAIN.below}*$B$${PICTURE_CURVE})`;
+const twice = `(${airflow}=${nextAirflow})*(ROW(${airflow})-${PICTURE_CURVE - 1}<COUNT(${AIRFLOWS}))`;
+
+/** A sentence where two points have one airflow, or a pressure rises again that had fallen; else how many points are read, so that a point too many shows. */
+export function olderPoints(frame: Frame): SheetCell {
+  const shown = (value: string): string => `ROUND(${value},0)&" "&${unitWord(frame, "airflow")}`;
+  const at = (holds: string): string =>
+    shown(`INDEX(${nextAirflow},${firstRow(holds, airflow)}-ROW($A$${PICTURE_CURVE})+1)`);
+  const repeated = `"Look: two points at "&${at(twice)}&": is one of an older curve?"`;
+  const again = `"Look: pressure rises again at "&${at(rises)}&": an older point?"`;
+  const read = `COUNT(${AIRFLOWS})&" points are read, up to "&${shown(`MAX(${AIRFLOWS})`)}`;
+  const words = `=IF(COUNT(${AIRFLOWS})=0,"",IFERROR(IF(SUMPRODUCT(${twice})>0,${repeated},IF(SUMPRODUCT(${rises})>0,${again},${read})),""))`;
+  return formula(POINTS_CELL.replaceAll("$", ""), words, "note");
+}
