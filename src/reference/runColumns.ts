@@ -76,7 +76,7 @@ export const runColumns = [
     name: "Length",
     kind: "number",
     quantity: "length",
-    shown: { width: 8.5, hint: "Length of pipe, without hose." },
+    shown: { width: 8.5, hint: "Length of pipe, without hose; 0 where there is none." },
   },
   {
     name: "Flex",

@@ -7,6 +7,7 @@ import { fanShort } from "./rules/fanShort";
 import { longHose } from "./rules/longHose";
 import { metalWithWood } from "./rules/metalWithWood";
 import { meterArea } from "./rules/meterArea";
+import { noLength } from "./rules/noLength";
 import { notes } from "./rules/notes";
 import { percentForNumber } from "./rules/percentForNumber";
 import { plasticPipe } from "./rules/plasticPipe";
@@ -37,6 +38,7 @@ const rules: readonly CheckRule[] = [
   risingCurve,
   unreadColumn,
   farOut,
+  noLength,
   metalWithWood,
   settling,
   tooWide,

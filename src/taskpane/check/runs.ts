@@ -1,4 +1,5 @@
 import { findNamed, plain } from "../../core/naming/findNamed";
+import { headerName } from "../../core/naming/headerName";
 import { isAfterFan } from "../../core/network/openAir";
 import { leakColumns, neededColumns, quantityOfColumn } from "../../reference/columnsOfRuns";
 import { toSI, type UnitSystem, unitOf } from "../../reference/quantities";
@@ -14,6 +15,7 @@ export interface BookRun {
   readonly diameter: number | null; // [m]
   readonly pipe: number; // [m]
   readonly hose: number; // [m]
+  readonly noLength: boolean; // nothing stands under Length, which the table has, or Flex
   readonly airflow: number; // [m3/s] wanted
   readonly hood: string; // as typed
   readonly material: string; // as typed
@@ -47,6 +49,8 @@ export function runsIn(sheets: readonly LookedThrough[], dust: TransportRow): Bo
     .filter(({ runs }) => runs.length > 0);
 }
 
+const LENGTH = headerName("Length");
+
 function runIn(
   table: FoundTable,
   row: number,
@@ -57,6 +61,7 @@ function runIn(
   const text = (column: RunColumn): string => textIn(table.value(row, column));
   const [name, to] = [text("Run"), text("To")];
   if (name === "" || to === "") return null;
+  const hasLengths = table.headers.some((header) => header.name === LENGTH);
   const inSI = (column: RunColumn): number | null => {
     const value = numberIn(table.value(row, column));
     return value === null || value <= 0 ? null : toSI(value, unitOf(quantityOfColumn(column), system));
@@ -67,6 +72,7 @@ function runIn(
     diameter: inSI("Diameter"),
     pipe: inSI("Length") ?? 0,
     hose: hoseOf(text("Flex"), system),
+    noLength: hasLengths && text("Length") === "" && text("Flex") === "",
     airflow: inSI("Airflow") ?? 0,
     hood: text("Hood"),
     material: text("Material"),
