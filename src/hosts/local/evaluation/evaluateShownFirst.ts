@@ -31,9 +31,13 @@ export function evaluateShownFirst(): void {
       this.finishing = shownFirst(this.evaluator, config.getters);
     }
 
-    /** Where rows come, go or move, what is left has to be computed before; so has the whole of a book that was opened, before anything is entered. */
+    /**
+     * Where rows come, go or move, what is left has to be computed before; so has the whole of a book that was opened, before anything is
+     * entered. What is undone or done again is so already, and cells that were left may be gone.
+     */
     override beforeHandle(command: { readonly type: string }): void {
       super.beforeHandle(command);
+      if (command.type === "UNDO" || command.type === "REDO") return this.finishing.leaveToNext();
       const isEntry = command.type === "UPDATE_CELL" && this.finishing.isWhole();
       if (this.shouldRebuildDependenciesGraph || isEntry) this.finishing.finish();
     }

@@ -14,6 +14,8 @@ export interface Finishing {
   /** Computes it, or a part of it, until it is told to stop. */
   readonly finish: (stop?: () => boolean) => void;
   readonly isWhole: () => boolean; // the whole book is to be computed, as when it is opened
+  /** Gives it up: the whole book is about to be computed anew. */
+  readonly leaveToNext: () => void;
 }
 
 interface Left {
@@ -160,7 +162,11 @@ export function shownFirst(evaluator: Evaluator, getters: GridModel["getters"]):
   for (const name of ["getEvaluatedPositions", "evaluateFormulaResult", "evaluateCompiledFormula"] as const)
     beforehand(evaluator, name, () => forSheet());
 
-  return { isLeft: () => left !== null, finish, isWhole };
+  const leaveToNext = (): void => {
+    left = null;
+  };
+
+  return { isLeft: () => left !== null, finish, isWhole, leaveToNext };
 }
 
 const never = (): boolean => false;
