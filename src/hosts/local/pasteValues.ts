@@ -1,8 +1,10 @@
 import type { CellPosition } from "./grid";
 import { textContent } from "./content";
 
+/** A cell that was copied here; or one of a text that came from another program, which holds that text alone. */
 interface Copied {
-  readonly evaluatedCell: { readonly type: string; readonly value: unknown };
+  readonly content?: string;
+  readonly evaluatedCell: { readonly type?: string; readonly value?: unknown };
 }
 
 interface Handler {
@@ -12,7 +14,8 @@ interface Handler {
 
 /**
  * Pastes the value of a text as that text. The grid enters it as if it were typed, so that a text with "=" before it became a formula,
- * and "5/6" a day.
+ * and "5/6" a day. And what comes from another program counts as typed into the cells: the grid took their look and number format away,
+ * and pasted blanks where values were asked for.
  */
 export function pasteValues(): void {
   const { cellHandlers } = o_spreadsheet.registries.clipboardHandlersRegistries;
@@ -20,7 +23,13 @@ export function pasteValues(): void {
   class TextAsText extends OfCells {
     override pasteCell(origin: Copied, target: CellPosition, options?: { readonly pasteOption?: string }): void {
       const { type, value } = origin.evaluatedCell;
-      if (options?.pasteOption === "asValue" && type === "text" && typeof value === "string" && value !== "")
+      const asValue = options?.pasteOption === "asValue";
+      if (type === undefined) {
+        const content = origin.content ?? "";
+        const isCode = asValue && content.startsWith("=");
+        if (options?.pasteOption !== "onlyFormat")
+          this.dispatch("UPDATE_CELL", { ...target, content: isCode ? textContent(content) : content });
+      } else if (asValue && type === "text" && typeof value === "string" && value !== "")
         this.dispatch("UPDATE_CELL", { ...target, content: textContent(value) });
       else super.pasteCell(origin, target, options);
     }

@@ -29,5 +29,5 @@ export function checkInWords(frame: Frame, row: number, place: string): string {
   const said = reasons.reduceRight((rest, [when, words]) => `IF(${when},${words},${rest})`, speed);
   // nobody can tell a length that was forgotten from one that is none: it counts as 0
   const isBlank = `LEN(${ofRun(frame, "Length", place)})+LEN(${ofRun(frame, "Flex", place)})=0`;
-  return `${said}&IF(${isBlank},"; no length","")`;
+  return `IF(${isBlank},"no length; ","")&${said}`; // in front: the column is narrow
 }
