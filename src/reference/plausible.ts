@@ -13,6 +13,13 @@ export const PLAUSIBLE = {
   length: 100, // m
 } as const satisfies Partial<Record<Quantity, number>>;
 
+/** Air beyond these is mostly in other units. House judgement: hot as under a tin roof in summer, cold as a shed in a hard winter, high as few towns are. */
+export const WORKSHOP_AIR = {
+  coldest: 243.15, // K
+  hottest: 323.15, // K
+  highest: 4500, // m
+} as const;
+
 /**
  * Where a fan's curve that has fallen below a share of its first pressure steps up again by a share of its greatest, one of its points is mostly
  * another curve's. House judgement: the dip of a fan with a hump stays shallower, and a step this small is a reading off the print.

@@ -7,6 +7,7 @@ import { SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
 import { formatOf, unitOnly } from "../parts/units";
 import { temperatureOf } from "../parts/zeros";
+import { airDoubts } from "./airDoubts";
 import type { StartContents } from "./startContents";
 import { AIR_SAID, ALTITUDE_CELL, namedCells, SETTINGS, STEPS, TEMPERATURE_CELL } from "./startLayout";
 import { lookUps, steps } from "./startSteps";
@@ -36,7 +37,7 @@ export const startSheet: SheetOf<StartContents> = (frame, contents) => {
       { range: plain(namedCells.units), choices: ["IP", "SI"], strict: true },
       { range: plain(namedCells.dust), choices: transport.map(({ key }) => key), strict: false },
     ],
-    flags: ["D9", "D11"].map((range) => ({ range, containsText: LOOK, style: "flag" })),
+    flags: ["D7", "D8", "D9", "D11"].map((range) => ({ range, containsText: LOOK, style: "flag" })),
     print: printing(frame, "portrait"),
   };
 };
@@ -75,6 +76,7 @@ function settings(frame: Frame, { temperature, altitude, dust }: StartContents):
     }),
     formula("C9", unitOnly(frame, "density"), "unit"),
     formula(plain(AIR_SAID), airSaid, "note"),
+    ...airDoubts(frame),
     label(10, "Dust carried"),
     input(plain(namedCells.dust), dust, { note: DUST_NOTE }),
     label(11, "Its transport velocity"),
