@@ -4,6 +4,8 @@ import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import { CURVE_HEADER, FLOW_SYSTEM_CELL, runCell, RUNS_FIRST } from "../../../src/sheets/book/layout";
 import { FLOW_FIRST, MOST_SETS, SCENARIOS, SLOWEST } from "../../../src/sheets/book/flow/flowLayout";
 import { MOST_SETS_SHOWN, SETS_HEADER } from "../../../src/sheets/book/summary/summaryLayout";
+import { CHECKS } from "../../../src/sheets/book/claims/layout";
+import { DRAWN, INPUTS, INPUTS_LAST } from "../../../src/sheets/book/measured/layout";
 import { ALTITUDE_CELL } from "../../../src/sheets/book/start/startLayout";
 import { sheetKeys } from "../../../src/sheets/sheetKeys";
 import { type Edit, editsInOffice } from "../../support/editsInOffice";
@@ -104,4 +106,49 @@ async function files(): Promise<{ readonly ours: Uint8Array; readonly excels: Ui
       expect(said(seen!)).toEqual([`see Flow B${SCENARIOS}`, `see Flow B${SCENARIOS}`, "see Sizes L110"]);
     },
   );
+
+  const reading: (typeof edits)[number] = { what: "a reading", does: "type", sheet: "Measured", at: "D15", value: 3000 }; // prettier-ignore
+  const error: (typeof edits)[number] = { what: "how far pipe may be off", does: "type", sheet: "Flow", at: "AJ14", value: 30 }; // prettier-ignore
+
+  // What readings tell rests on no gate.
+  test.each([reading, error, ...edits.filter(({ sheet }) => sheet !== "Flow")])(
+    "$what that is changed leaves nothing old of what readings told",
+    ({ what, ...edit }) => {
+      expect(what).not.toBe("");
+      const looks = ["B8:B11", "A15:A44", "M15:M44", `A${INPUTS + 1}:H${INPUTS_LAST}`, `D${DRAWN + 1}`].map((range) => ({ sheet: "Measured", range })); // prettier-ignore
+      const said = (shown: unknown[]): unknown[] => shown.flat(2).filter((one) => one !== "");
+      const [before] = editsInOffice(made.excels, [[]], looks, true);
+      const [seen] = editsInOffice(made.excels, [[edit]], looks, true);
+      expect(said(before!).length).toBeGreaterThan(100);
+      expect(said(seen!)).toEqual(["Look: Measured O14 is an error: trust no number here", 0]); // no input is drawn
+    },
+  );
+
+  test("an error of inputs that is changed leaves no old ±, though the airflows stand", () => {
+    const { what, ...edit } = error;
+    expect(what).not.toBe("");
+    const looks = [{ sheet: "Budget", range: "N5" }, { sheet: "Flow", range: "V9" }, { sheet: "Flow", range: "V11:V13" }, { sheet: "Flow", range: "C87" }, { sheet: "Summary", range: "D40" }, { sheet: "Summary", range: "B53" }]; // prettier-ignore
+    const [seen] = editsInOffice(made.excels, [[edit]], looks, true);
+    const see = expect.stringMatching(/^see (A3|C3|A88|AE8|AM10)$/) as unknown; // as LibreOffice has come by Flow's own answer or not
+    expect(seen!.flat(2)).toEqual([see, see, "", "", "", see, "", "see Flow C87"]);
+  });
+
+  test("a fact of a data sheet that is changed leaves no old verdict", () => {
+    const edit = { does: "type", sheet: "Claims", at: "B13", value: "1650 at 3" } as const;
+    const looks = ["E11:F31", "F7", "F8"].map((range) => ({ sheet: "Claims", range }));
+    const [seen] = editsInOffice(made.excels, [[edit]], looks, true);
+    const [verdicts, ...inShort] = seen!;
+    expect(verdicts!.flat().filter((one) => one !== "")).toEqual([]);
+    expect(inShort.flat(2)).toEqual([`see A${CHECKS}`, ""]);
+  });
+
+  test("a run that no longer stands leaves no old flag beside its neighbours, nor what its hood wants", () => {
+    const [length, gate] = [edits[1]!, edits[0]!];
+    const looks = [{ sheet: "Budget", range: "A9:A20" }, { sheet: "Flow", range: "Q11:Q14" }, { sheet: "Flow", range: "A67:A72" }]; // prettier-ignore
+    const [before] = editsInOffice(made.excels, [[]], looks, true);
+    expect(before!.map((range) => range.flat().some((one) => one !== ""))).toEqual([true, true, true]);
+    const [seen] = editsInOffice(made.excels, [[length, gate]], looks, true);
+    const numbersOrWords = seen!.flat(2).filter((one) => one !== "" && !String(one).startsWith("#"));
+    expect(numbersOrWords).toEqual([]);
+  });
 });

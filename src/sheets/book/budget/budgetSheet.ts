@@ -194,7 +194,7 @@ function placeOf(row: number, run: string, runs: RunsByName): string {
 /** The warnings of a long note in a word each, where they are seen without scrolling. */
 function flags(note: string): string {
   const words = FLAGS.map(([key, said]) => `IF(${saysNote(key, note)},", ${said}","")`);
-  return `=MID(${words.join("&")},3,40)`;
+  return `=IF(${BUDGET_NONE_CELL}="",MID(${words.join("&")},3,40),"")`;
 }
 
 function overview(frame: Frame, runs: RunsByName): SheetCell[] {

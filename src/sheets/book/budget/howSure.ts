@@ -4,7 +4,7 @@ import type { SheetCell } from "../../workbook";
 import { ERRORS } from "../flow/flowLayout";
 import type { Frame } from "../frame";
 import { BUDGET_HEADER, BUDGET_NONE_CELL, BUDGET_UNSURE_COLUMN, runsTable } from "../layout";
-import { type Answer, answerCell, frozen, onceRuns, stands } from "../parts/answerReferences";
+import { type Answer, answerCell, frozen, headOf, isMissing, onceRuns, stands } from "../parts/answerReferences";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
 
@@ -26,11 +26,12 @@ export function howSure(frame: Frame): SheetCell[] {
   const cell = (key: (typeof budgetUncertaintyColumns)[number]["key"]): string =>
     answerCell(ANSWER, key, BUDGET_HEADER + 1);
   const words = `${cell("inWords")}&IF(${cell("mostlyFrom")}="","",", mostly unsure by "&${cell("mostlyFrom")})`;
+  const isNone = errors === "" ? "FALSE" : isMissing(headOf(ANSWER), errors);
   return [
     text("N4", "What a fan must give, and how sure that is", "section"),
     formula(
       "N5",
-      `=IF(${BUDGET_NONE_CELL}<>"","see C3",IF(${stands(ANSWER)},IFERROR(IF(${cell("inWords")}="","",${words}),""),${frozen(frame, ANSWER)}))`,
+      `=IF(${BUDGET_NONE_CELL}<>"","see C3",IF(${isNone},"see ${headOf(ANSWER).replaceAll("$", "")}",IF(${stands(ANSWER)},IFERROR(IF(${cell("inWords")}="","",${words}),""),${frozen(frame, ANSWER)})))`,
       "total",
     ),
     text(

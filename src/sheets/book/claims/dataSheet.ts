@@ -2,7 +2,7 @@ import { type ClaimFact, claimFacts } from "../../../reference/claimFacts";
 import { formula, input, text } from "../../cells";
 import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { answerCell, answerColumn } from "../parts/answerReferences";
+import { answerCell, answerColumn, isMissing } from "../parts/answerReferences";
 import { unitOnly, unitWord } from "../parts/units";
 import type { ClaimsContents } from "./contents";
 import { CHECKS, checkRow, CLAIM_ANSWER, CLOSING, COUNTED, FACTS, FACTS_FIRST, FACTS_LAST } from "./layout";
@@ -25,7 +25,7 @@ export function dataSheet(frame: Frame, { says }: ClaimsContents): SheetCell[] {
     const [verdict, check] = (["verdict", "check"] as const).map((key) =>
       answerCell(CLAIM_ANSWER, key, checkRow(at)).replace("$", ""),
     ) as [string, string];
-    const shown = (code: string): string => `=IF(${verdict}="","",${code}&"")`;
+    const shown = (code: string): string => `=IF(${isNone},"",IF(${verdict}="","",${code}&""))`;
     cells.push(
       text(`A${at}`, fact.key, "label"),
       input(`B${at}`, says[fact.key as keyof typeof says] ?? null),
@@ -44,7 +44,8 @@ export const factChoices: readonly ChoiceList[] = claimFacts.flatMap(({ takes }:
     : [],
 );
 
-export const noFacts = `COUNTA($B$${FACTS_FIRST}:$B$${FACTS_LAST})=0`;
+const FACTS_TYPED = `$B$${FACTS_FIRST}:$B$${FACTS_LAST}`;
+export const noFacts = `COUNTA(${FACTS_TYPED})=0`;
 
 function unitCell(frame: Frame, at: string, { takes }: ClaimFact): SheetCell {
   if (takes.kind === "pair")
@@ -52,6 +53,9 @@ function unitCell(frame: Frame, at: string, { takes }: ClaimFact): SheetCell {
   if (takes.kind !== "amount") return text(at, takes.kind === "words" ? "choose" : "as printed", "unit");
   return takes.unit === undefined ? formula(at, unitOnly(frame, takes.quantity), "unit") : text(at, takes.unit, "unit");
 }
+
+/** Whether there is no answer: a program without our functions goes on with the verdicts of before a change. */
+const isNone = isMissing(`$A$${CHECKS}`, FACTS_TYPED);
 
 const VERDICTS = ["impossible", "doubtful", "holds", "cannot tell", "not read"] as const;
 
@@ -68,7 +72,7 @@ function counted(): string {
 /** CLAIM's last row sums up; it alone has no verdict. */
 function closing(): string {
   const [check, why] = [answerColumn(CLAIM_ANSWER, "check"), answerColumn(CLAIM_ANSWER, "why")];
-  return `IFERROR(INDEX(${why},MATCH("In short",${check},0))&"","")`;
+  return `IF(${isNone},"",IFERROR(INDEX(${why},MATCH("In short",${check},0))&"",""))`;
 }
 
 function meanings(): SheetCell[] {

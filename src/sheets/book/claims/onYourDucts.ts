@@ -42,7 +42,7 @@ function words(frame: Frame): SheetCell {
     `NOT(${stands(answer, frame)}),"see ${frame.sheet(answer.sheet)} ${cell.replaceAll("$", "")}"`;
   return formula(
     at,
-    `=IF(${see(FLOW_ANSWER, FLOW_SAYS_CELL)},IF(${see(BUDGET_ANSWER, BUDGET_WRONG_CELL)},IFERROR(IF(${saysLook(frame.ref("flow", FLOW_SYSTEM_CELL))},NA(),${solved}),IFERROR(IF(${frame.ref("budget", BUDGET_NONE_CELL)}<>"",NA(),${asked}),${empty}))))`,
+    `=IF(${see(FLOW_ANSWER, FLOW_SAYS_CELL)},IF(${see(BUDGET_ANSWER, BUDGET_WRONG_CELL)},IFERROR(IF(${saysLook(frame.ref("flow", FLOW_SYSTEM_CELL))},NA(),${solved}),IF(${frame.ref("budget", BUDGET_NONE_CELL)}<>"","see ${budget} ${BUDGET_WRONG_CELL.replaceAll("$", "")}",IFERROR(${asked},${empty})))))`,
     "paragraph",
   );
 }

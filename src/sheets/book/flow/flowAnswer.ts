@@ -4,9 +4,10 @@ import { placeOf } from "../../address";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
-import { FLOW_COLUMN, FLOW_HEADER, FLOW_LAST } from "../layout";
+import { FLOW_COLUMN, FLOW_HEADER, FLOW_LAST, FLOW_SYSTEM_CELL } from "../layout";
 import { answerCell, FLOW_ANSWER, onceRunsAndCurve } from "../parts/answerReferences";
 import { numberOfRun, plainName } from "../parts/byName";
+import { saysLook } from "../parts/look";
 import { saysNote } from "../parts/notes";
 import type { JoinsOfRuns, RunsByName } from "../parts/runsByName";
 import { spillOf } from "../parts/spill";
@@ -67,7 +68,7 @@ function hoodRow(frame: Frame, row: number, runs: RunsByName, joins: JoinsOfRuns
   const isOpenHood = `AND(${joins.joining(cell("place"))}=0,${answer("gate")}<>"shut",${answer("staticSuction")}<>"")`;
   const nextNumber = `MAX(0,$${beside.hoodNumber}$${FLOW_HEADER}:$${beside.hoodNumber}${row - 1})+1`;
   return [
-    formula(at("wants"), ofARun(`IF(${isOpenHood},${wanted},"")`), "result", whole),
+    formula(at("wants"), ofARun(`IF(AND(${isOpenHood},NOT(${saysLook(FLOW_SYSTEM_CELL)})),${wanted},"")`), "result", whole), // prettier-ignore
     formula(at("gets"), ofARun(`IF(${isOpenHood},${answer("airflow")}-${answer("leak")},"")`), "result", whole),
     formula(at("share"), `=IF(SUM(${cell("wants")})>0,${cell("gets")}/${cell("wants")},"")`, "result", {
       format: SHARE,

@@ -7,11 +7,21 @@ import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { saysLook } from "../parts/look";
 import { FLOW_HEADER, FLOW_SYSTEM_CELL } from "../layout";
-import { answerCell, answerLetters, FLOW_ANSWER, frozen, onceRunsAndCurve, stands } from "../parts/answerReferences";
+import {
+  answerCell,
+  answerLetters,
+  FLOW_ANSWER,
+  frozen,
+  headOf,
+  isMissing,
+  onceRunsAndCurve,
+  stands,
+} from "../parts/answerReferences";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
 import { quotedCall, gainsCall } from "./flowCalls";
 import {
+  ERRORS,
   ERRORS_COLUMN,
   GAINS,
   GAINS_ANSWER,
@@ -30,18 +40,21 @@ const SURE_NOTE = `Two standard deviations, with inputs off as ${columnLetters(E
 /** The hood to help as GAINS is asked: the one that is typed, or the word for the one that it finds by the same solution. */
 const ASKED = `IF(${WISH_CELL}="","${NEEDIEST}",${WISH_CELL})`;
 
+/** Whether there are none, though SOLVE may have an answer: these rest on more. */
+const isNone = isMissing(headOf(GAINS_ANSWER), ERRORS, WISH_CELL);
+
 /** The hood that GAINS was asked about, or found and says in the header of its changes. */
 function helped(): string {
   const header = `$${answerLetters(GAINS_ANSWER, "change")}$${GAINS}`;
   const begin = `${headerOfColumn(sureGainColumns, "change")}${FOR_HOOD.before}`;
   const name = `MID(${header},${begin.length + 1},LEN(${header})-${begin.length + FOR_HOOD.after.length})`;
-  return `=IF(${saysLook(FLOW_SYSTEM_CELL)},"",IF(LEFT(${header},${begin.length})="${begin}",${name},${WISH_CELL}&""))`;
+  return `=IF(OR(${saysLook(FLOW_SYSTEM_CELL)},${isNone}),"",IF(LEFT(${header},${begin.length})="${begin}",${name},${WISH_CELL}&""))`;
 }
 
 /** What is to know of the ±; where GAINS has no change to tell, what it says instead, which the cells beside it would cut off there. */
 function said(frame: Frame): string {
   const [change, gained] = (["change", "gained"] as const).map((key) => answerCell(GAINS_ANSWER, key, GAINS + 1));
-  return `=IF(${saysLook(FLOW_SYSTEM_CELL)},"see A3",IF(${stands(GAINS_ANSWER)},IF(AND(${change}<>"",${gained}=""),${change},"${SURE}"),${frozen(frame, GAINS_ANSWER)}))`;
+  return `=IF(${saysLook(FLOW_SYSTEM_CELL)},"see A3",IF(${isNone},"see ${plain(headOf(GAINS_ANSWER))}",IF(${stands(GAINS_ANSWER)},IF(AND(${change}<>"",${gained}=""),${change},"${SURE}"),${frozen(frame, GAINS_ANSWER)})))`;
 }
 
 /** What to change first: each single change tried for one hood, what makes it work first. */

@@ -116,7 +116,7 @@ function inShort(frame: Frame, index: number): SheetCell[] {
   const read = (letter: string): string =>
     `=IF(${isNone},"",IFERROR(IF(AND(${inPlace},${name}<>""),${headedLike(letter)},""),""))`;
   return [
-    formula(`A${answer}`, `=IF(${saysNote("settles", slowest)},"${SETTLES}","")`),
+    formula(`A${answer}`, `=IF(AND(NOT(${isNone}),${saysNote("settles", slowest)}),"${SETTLES}","")`),
     formula(
       `B${at}`,
       `=IF(${inPlace},IF(${isNone},${see},IFERROR(IF(${headedLike("F")}="","",${name}&""),"")),IF(${stands},${moved},${typedInto(table)}))`,

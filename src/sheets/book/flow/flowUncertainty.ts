@@ -5,16 +5,26 @@ import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { FLOW_HEADER, FLOW_LAST, FLOW_SAYS_CELL, FLOW_SYSTEM_CELL } from "../layout";
-import { answerCell, answerColumn, FLOW_ANSWER, isWhole, onceRunsAndCurve } from "../parts/answerReferences";
+import {
+  answerCell,
+  answerColumn,
+  FLOW_ANSWER,
+  headOf,
+  isMissing,
+  isWhole,
+  onceRunsAndCurve,
+} from "../parts/answerReferences";
 import { saysLook } from "../parts/look";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
 import { quotedCall, uncertaintyCall } from "./flowCalls";
-import { beside, ERRORS_COLUMN, errorsShown, FLOW_FIRST, UNCERTAINTY_ANSWER } from "./flowLayout";
+import { beside, ERRORS, ERRORS_COLUMN, errorsShown, FLOW_FIRST, UNCERTAINTY_ANSWER } from "./flowLayout";
 
 const [WHAT, OFF, WHY] = [0, 1, 2].map((place) => columnLetters(ERRORS_COLUMN + place)) as [string, string, string];
 
 const TORN = `${beside.inWords}${FLOW_HEADER - 1}`; // says that the table of the ± is not whole
+
+const FIRST = headOf(UNCERTAINTY_ANSWER);
 
 const OFF_NOTE =
   "How far it may be off, as a standard deviation: two of three true values lie within it. In %, of a leak times or over. Write none for 0, and your own figure where you know better.";
@@ -55,7 +65,7 @@ export function flowUncertainty(frame: Frame): SheetCell[] {
     ),
     formula(
       TORN,
-      `=IF(${saysLook(FLOW_SYSTEM_CELL)},"see A3",IF(${isWhole(UNCERTAINTY_ANSWER)},"","see ${FLOW_SAYS_CELL}"))`,
+      `=IF(${saysLook(FLOW_SYSTEM_CELL)},"see A3",IF(${isMissing(FIRST, ERRORS)},"see ${FIRST.replaceAll("$", "")}",IF(${isWhole(UNCERTAINTY_ANSWER)},"","see ${FLOW_SAYS_CELL}")))`,
       "note",
     ),
     text(`${beside.inWords}${FLOW_HEADER}`, "Airflow, ±", "numberHeader", { note: WORDS_NOTE }),

@@ -2,10 +2,9 @@ import { formula, input, text } from "../../cells";
 import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { CALIBRATED, ENTERED, FLOW_SYSTEM_CELL, fanCurve, runsTable, SYSTEM_CELL } from "../layout";
-import { FLOW_ANSWER, headOf, isMissing } from "../parts/answerReferences";
+import { FLOW_ANSWER, headOf, isMissing, noAnswer } from "../parts/answerReferences";
 import { readingsRange } from "../parts/inUse";
-import { LOOK } from "../parts/look";
-import { GATES } from "./flowLayout";
+import { ERRORS, GATES } from "./flowLayout";
 
 const CELL = SYSTEM_CELL.replaceAll("$", "");
 
@@ -24,10 +23,9 @@ export function systemChoice(frame: Frame): SheetCell[] {
  * every input itself, and what reads the answer reads this.
  */
 function answered(frame: Frame, words: string): string {
-  const readings = frame.has("measured") ? [readingsRange(frame)] : [];
+  const readings = frame.has("measured") ? [readingsRange(frame), ERRORS] : []; // both make the calibrated ducts
   const inputs = [runsTable(frame), fanCurve(frame), GATES, frame.name("density"), ...readings];
-  const none = `${LOOK} ${frame.sheet("flow")} ${headOf(FLOW_ANSWER).replaceAll("$", "")} is an error: trust no number here`;
-  return `IF(${isMissing(headOf(FLOW_ANSWER), ...inputs)},"${none}",${words})`;
+  return `IF(${isMissing(headOf(FLOW_ANSWER), ...inputs)},${noAnswer(frame, FLOW_ANSWER)},${words})`;
 }
 
 export const systemList = (frame: Frame): ChoiceList[] =>

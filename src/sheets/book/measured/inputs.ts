@@ -2,6 +2,7 @@ import { cellAddress } from "../../address";
 import { formula, text } from "../../cells";
 import type { Chart, SheetCell } from "../../workbook";
 import { headedColumn } from "../parts/answerReferences";
+import { saysLook } from "../parts/look";
 import {
   CALIBRATE_ANSWER,
   DRAWN,
@@ -11,6 +12,7 @@ import {
   MOST_INPUTS,
   PICTURE,
   PICTURE_LAST,
+  SAYS,
   SENTENCES,
 } from "./layout";
 
@@ -30,7 +32,9 @@ export function inputs(): SheetCell[] {
     inputColumns.map(({ key }, column) =>
       formula(
         cellAddress(column + 1, row),
-        `=IFERROR(IF(${of("part", index)}="input",${key === "number" ? index + 1 : of(key, index)},""),"")`,
+        key === "what"
+          ? `=IF(${saysLook(SAYS)},"",IFERROR(IF(${of("part", index)}="input",${of(key, index)},""),""))`
+          : `=IF($${letterOf("what")}$${row}="","",${key === "number" ? index + 1 : of(key, index)})`,
         "result",
         isNumber(key) ? { format: "#,##0.0" } : {},
       ),
@@ -50,7 +54,7 @@ export function inputs(): SheetCell[] {
     ...rows.flat(),
     formula(
       `A${MORE_INPUTS}`,
-      `=IF(${COUNT}>${MOST_INPUTS},"and "&(${COUNT}-${MOST_INPUTS})&" more in the table at the right","")`,
+      `=IF(AND(${SHOWN}>0,${COUNT}>${MOST_INPUTS}),"and "&(${COUNT}-${MOST_INPUTS})&" more in the table at the right","")`,
       "note",
     ),
     ...drawn(),
@@ -84,7 +88,7 @@ function drawn(): SheetCell[] {
     text(`B${DRAWN}`, "Before, ±", "numberHeader"),
     text(`C${DRAWN}`, "After, ±", "numberHeader"),
     text(`D${DRAWN}`, "Inputs", "numberHeader"),
-    formula(`D${DRAWN + 1}`, `=MIN(${COUNT},${MOST_INPUTS})`),
+    formula(`D${DRAWN + 1}`, `=IF(${saysLook(SAYS)},0,MIN(${COUNT},${MOST_INPUTS}))`),
     ...bar(DRAWN + 1, BEFORE, "errorBefore", "B"),
     ...bar(AFTER_FROM, AFTER, "errorAfter", "C"),
   ];

@@ -5,6 +5,7 @@ import type { Answer } from "../parts/answerReferences";
 
 /** Where things stand on the sheet Measured: in short, the readings with a word beside each, what they say of the inputs. */
 export const SHORT = 8; // row of the first sentence
+export const SAYS = `$B$${SHORT}`; // begins with LOOK where there is no answer
 export const SENTENCES = ["Fan", "Readings", "Read next", "Not told"] as const; // in the order of CALIBRATE's first rows
 
 export const READINGS = 14; // row of the header

@@ -6,8 +6,10 @@ import type { SheetCell } from "../../workbook";
 import { ERRORS } from "../flow/flowLayout";
 import type { Frame, SheetOf } from "../frame";
 import { CALIBRATED, fanCurve, runsTable, SYSTEM_CELL } from "../layout";
-import { answerLetters, headedColumn, onceRunsAndCurve } from "../parts/answerReferences";
+import { answerLetters, headedColumn, isMissing, noAnswer, onceRunsAndCurve } from "../parts/answerReferences";
 import { cautionLine } from "../parts/cautionLine";
+import { readingsRange } from "../parts/inUse";
+import { LOOK, saysLook } from "../parts/look";
 import { printing } from "../parts/printing";
 import { sheetHead } from "../parts/sheetHead";
 import { tableEnd } from "../parts/tableEnd";
@@ -17,11 +19,11 @@ import type { MeasuredContents } from "./contents";
 import { errorsChart, inputs } from "./inputs";
 import {
   CALIBRATE_ANSWER,
-  LAST_READING,
   NOTES,
   READINGS,
   READINGS_COLUMN,
   READINGS_LAST,
+  SAYS,
   SENTENCES,
   SHORT,
   WORDS,
@@ -57,7 +59,7 @@ export const measuredSheet: SheetOf<MeasuredContents> = (frame, contents) => ({
       "A reading close behind a bend, a branch or a gate fools it. What all readings of one meter are off by looks like another fan.",
       "note",
     ),
-    ...inShort(),
+    ...inShort(frame),
     ...readings(frame, contents),
     tableEnd(`B${READINGS_LAST + 1}`),
     ...inputs(),
@@ -68,6 +70,7 @@ export const measuredSheet: SheetOf<MeasuredContents> = (frame, contents) => ({
   flags: [
     { range: `${WORDS}${READINGS + 1}:${WORDS}${READINGS_LAST}`, containsText: LEFT_OUT, style: "flag" },
     { range: `A${READINGS + 1}:A${READINGS_LAST}`, containsText: LEFT_OUT, style: "flag" },
+    { range: SAYS.replaceAll("$", ""), containsText: LOOK, style: "flag" },
     { range: `B${SHORT + 1}`, containsText: LEFT_OUT, style: "flag" },
   ],
   print: { ...printing(frame, "portrait", 1), area: `A1:${WORDS}${NOTES + 1}` },
@@ -79,14 +82,24 @@ const widthOf = (key: (typeof calibrateColumns)[number]["key"]): number =>
 const words = headedColumn(CALIBRATE_ANSWER, "inWords");
 const first = `$${answerLetters(CALIBRATE_ANSWER, "part")}$${READINGS}`;
 
-/** The answer's first rows, in the order in which it always has them; while inputs are missing, what is missing. */
-function inShort(): SheetCell[] {
+/** The inputs of the answer, as calls of ours take them; a program without our functions goes on with what was computed from it before a change. */
+const givenTo = (frame: Frame): string[] => [
+  runsTable(frame),
+  fanCurve(frame),
+  readingsRange(frame),
+  frame.ref("flow", ERRORS),
+  frame.name("density"),
+];
+
+/** The answer's first rows, in the order in which it always has them; while inputs are missing, what is missing. What reads the answer asks the first of them whether there is one. */
+function inShort(frame: Frame): SheetCell[] {
   return [
     text(`A${SHORT - 1}`, "In short", "section"),
     ...SENTENCES.flatMap((label, index): SheetCell[] => {
       const said = `INDEX(${words},${index + 2})&""`;
-      const waits = index === 0 ? `IFERROR(IF(LEFT(${first},7)="Fill in",${first},${said}),"see ${first.replaceAll("$", "")}")` : `IFERROR(${said},"")`; // prettier-ignore
-      return [text(`A${SHORT + index}`, label, "label"), formula(`B${SHORT + index}`, `=${waits}`, "total")];
+      const waits = `IF(${isMissing(first, ...givenTo(frame))},${noAnswer(frame, CALIBRATE_ANSWER)},IF(LEFT(${first},7)="Fill in",${first},${said}))`;
+      const code = index === 0 ? waits : `IF(${saysLook(SAYS)},"",IFERROR(${said},""))`;
+      return [text(`A${SHORT + index}`, label, "label"), formula(`B${SHORT + index}`, `=${code}`, "total")];
     }),
   ];
 }
@@ -110,7 +123,7 @@ function readings(frame: Frame, { readings: typed }: MeasuredContents): SheetCel
         input(cellAddress(READINGS_COLUMN + column, row), typed[index]?.[name] ?? null),
       ),
       formula(`A${row}`, `=${firstWords(`$${WORDS}${row}`)}`),
-      formula(`${WORDS}${row}`, `=IFERROR(INDEX(${words},MATCH(${own},${rows},0))&${second},"")`, "result"),
+      formula(`${WORDS}${row}`, `=IF(${saysLook(SAYS)},"",IFERROR(INDEX(${words},MATCH(${own},${rows},0))&${second},""))`, "result"), // prettier-ignore
     ];
   });
   return [
@@ -131,14 +144,7 @@ function readings(frame: Frame, { readings: typed }: MeasuredContents): SheetCel
 const firstWords = (said: string): string => `LEFT(${said},MIN(FIND(":",${said}&":"),FIND(";",${said}&";"))-1)`;
 
 function answer(frame: Frame): SheetCell[] {
-  const given = [
-    runsTable(frame),
-    fanCurve(frame),
-    `$${columnLetters(READINGS_COLUMN)}$${READINGS}:$${LAST_READING}$${READINGS_LAST}`,
-    frame.ref("flow", ERRORS),
-    frame.name("density"),
-    frame.name("units"),
-  ].join(",");
+  const given = [...givenTo(frame), frame.name("units")].join(",");
   const call = `DUCT.CALIBRATE(${given})`;
   const { column, header, last } = CALIBRATE_ANSWER;
   const isNumber = ["read", "before", "after", "errorBefore", "errorAfter", "misfit"];

@@ -71,6 +71,10 @@ export const headOf = ({ column, header }: Answer): string => `$${columnLetters(
 export const isMissing = (head: string, ...inputs: readonly string[]): string =>
   `AND(ISERROR(${head}),COUNTA(${inputs.join(",")})>0)`;
 
+/** What is said then. */
+export const noAnswer = (frame: Frame, answer: Answer): string =>
+  `"${LOOK} ${frame.sheet(answer.sheet)} ${headOf(answer).replaceAll("$", "")} is an error: trust no number here"`;
+
 /** Each column's letters. */
 export const answerLetters = <Some extends Answer>({ column, columns }: Some, key: KeyOf<Some>): string =>
   columnLetters(column + placeOfColumn(columns, key));

@@ -6,6 +6,7 @@ import { SOURCE_CELL } from "../fan/fanLayout";
 import {
   besideCell,
   besideColumn,
+  ERRORS,
   FLOW_FIRST,
   GAINS,
   GAINS_ANSWER,
@@ -22,6 +23,8 @@ import {
   FLOW_ANSWER,
   fromAnswer,
   headedColumn,
+  headOf,
+  isMissing,
   isWhole,
   ofFan,
   stands,
@@ -77,8 +80,8 @@ function howSure(frame: Frame): string {
   const ofFanRow = (key: UncertaintyKey): string => ofFan(UNCERTAINTY_ANSWER, key, frame);
   const words = `${ofFanRow("inWords")}&", mostly unsure by "&${ofFanRow("mostlyFrom")}`;
   const whole = `IFERROR(IF(${ofFanRow("mostlyFrom")}="","",${words}),"")`;
-  const isNone = saysLook("$A$3");
-  return `IF(${isNone},"",IF(${isWhole(UNCERTAINTY_ANSWER, frame)},${whole},"see ${frame.sheet("flow")} ${FLOW_SAYS_CELL}"))`;
+  const isNone = isMissing(frame.ref("flow", headOf(UNCERTAINTY_ANSWER)), frame.ref("flow", ERRORS));
+  return `IF(OR(${saysLook("$A$3")},${isNone}),"",IF(${isWhole(UNCERTAINTY_ANSWER, frame)},${whole},"see ${frame.sheet("flow")} ${FLOW_SAYS_CELL}"))`;
 }
 
 const runTogether = (frame: Frame): SheetCell[] => [
@@ -114,5 +117,5 @@ function bestChange(frame: Frame): string {
   const note = `IF(${best("note")}="","","; "&${best("note")})`;
   const words = `${best("run")}&": "&${best("change")}&" ("&${frame.ref("flow", HELPED_CELL)}&" "&${air}&${note}&")"`;
   const moved = `${frame.sheet("flow")} ${GAINS_SAY.replaceAll("$", "")}`;
-  return `=IFERROR(IF(OR(${saysLook("$A$3")},NOT(${stands(GAINS_ANSWER, frame)})),"see ${moved}",IF(ISNUMBER(${best("gained")}),${words},IF(${best("change")}="",${said}&"",${best("change")}&""))),"")`;
+  return `=IFERROR(IF(OR(${saysLook("$A$3")},LEFT(${frame.ref("flow", GAINS_SAY)},4)="see ",NOT(${stands(GAINS_ANSWER, frame)})),"see ${moved}",IF(ISNUMBER(${best("gained")}),${words},IF(${best("change")}="",${said}&"",${best("change")}&""))),"")`;
 }
