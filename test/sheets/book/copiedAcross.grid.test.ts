@@ -34,6 +34,23 @@ describe("the table of Runs on a new sheet", () => {
     back(2);
   });
 
+  // without a word a blank counts as wood dust
+  test.each([
+    ["B8:V48", "D8", "R9:R49"],
+    ["B8:V48", "B12", "P13:P48"],
+    ["B8:V48", "D12", "R13:R48"],
+    ["P8:P48", "D8", "D9:D48"],
+    ["N8:V48", "B8", "D9:D48"],
+  ])("%s pasted at %s has the dust of its own runs, or an error", (range, to, dusts) => {
+    shows.type("Start", "B10", "planer chips");
+    const runs = shows.column("Runs", "B9:B48").filter((name) => name !== "").length;
+    expect(runs).toBeGreaterThan(5);
+    shows.copyAcross("Runs", range, NEW, to);
+    const said = shows.column(NEW, dusts).slice(0, runs);
+    expect(said).toEqual(said.map((): unknown => (to.startsWith("D8") && range.startsWith("P") || range.startsWith("N") ? expect.stringMatching(/^#/) : "planer chips"))); // prettier-ignore
+    back(3);
+  });
+
   test("the totals alone go on saying what Runs says", () => {
     shows.copyAcross("Runs", "C5:G7", NEW, "C5");
     expect(shows.column(NEW, "F5:F7")).toEqual(shows.column("Runs", "F5:F7"));
@@ -74,4 +91,24 @@ test("the whole of Flow on a new sheet solves for its own gates", () => {
   expect(shows.value(NEW, "C9")).not.toMatch(/planer/);
   expect(shows.value("Flow", "C9")).toMatch(/planer/);
   back(3);
+});
+
+test.each(["A1:I110", "A1:J110", "A1:O110"])(
+  "%s of Leaks on a new sheet, without its columns at the right, has no sum, and nothing saved",
+  (range) => {
+    expect(shows.value("Leaks", "I23")).toEqual(expect.any(Number));
+    shows.copyAcross("Leaks", range, NEW, "A1");
+    expect(shows.value(NEW, "D7")).toBe("Look: copied without the columns up to AD: copy them, too");
+    expect(["B7", "B8", "B9", "B12"].map((at) => shows.value(NEW, at))).toEqual(["see Leaks D7", "see D7", "see D7", "see D7"]); // prettier-ignore
+    expect(shows.column(NEW, "I23:I38")).toEqual(Array.from({ length: 16 }, () => ""));
+    if (range !== "A1:I110") expect(shows.column(NEW, "J23:J27")).toEqual(Array.from({ length: 5 }, () => "no verdict: copied without the columns up to AD")); // prettier-ignore
+    back(2);
+  },
+);
+
+test("the whole of Leaks on a new sheet says what Leaks says", () => {
+  shows.copyAcross("Leaks", "A1:AD110", NEW, "A1");
+  expect(shows.column(NEW, "B7:B12")).toEqual(shows.column("Leaks", "B7:B12"));
+  expect(shows.column(NEW, "I23:J38")).toEqual(shows.column("Leaks", "I23:J38"));
+  back(2);
 });

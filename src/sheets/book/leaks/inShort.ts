@@ -20,7 +20,7 @@ import {
   WORKED,
   WORKED_LAST,
 } from "./layout";
-import { isTypedOver, typedOverSaid, unlessTypedOver } from "./standing";
+import { isLeftBehind, isTypedOver, LEFT_BEHIND, typedOverSaid, unlessTypedOver } from "./standing";
 import { nextGate } from "./worked";
 
 /** Whether what the log says is still there is what the runs table counts, and if not why. */
@@ -60,8 +60,8 @@ const costOfRead = `SUMIF($${SAVED}$${WORKED}:$${SAVED}$${WORKED_LAST},">-100000
 
 /** Cells that are inserted or deleted without their rows move some columns of all that stands below, and not the others. */
 const isMoved = `ROW($A$${WORKED})<>ROW($K$${WORKED})`;
-const isTorn = `OR(${isMoved},${isTypedOver})`;
-const tornSaid = `IF(${isMoved},"${LOOK} cells of the log were inserted or deleted without their rows: undo that",${typedOverSaid})`;
+const isTorn = `OR(${isLeftBehind},${isMoved},${isTypedOver})`;
+const tornSaid = `IF(${isLeftBehind},"${LOOK} ${LEFT_BEHIND}: copy them, too",IF(${isMoved},"${LOOK} cells of the log were inserted or deleted without their rows: undo that",${typedOverSaid}))`;
 
 const hasTwice = `SUMPRODUCT(1*(LEFT(${inLog("J")},${TWICE.length})="${TWICE}"))>0`;
 

@@ -24,6 +24,7 @@ import {
   TWICE,
   workedOf,
 } from "./layout";
+import { isLeftBehind, LEFT_BEHIND } from "./standing";
 
 const GATE_NOTE = "The name of its run, where it has one: then the suction is taken from there.";
 const CONDITION_NOTE = "How the gate was found: a name from the table gates. Only the estimate below uses it.";
@@ -75,7 +76,7 @@ export function leakLog(frame: Frame, gates: readonly LoggedGate[]): SheetCell[]
       input(`F${at}`, gate?.after ?? null),
       input(`G${at}`, gate?.cost ?? null),
       input(`H${at}`, gate?.minutes ?? null),
-      formula(`I${at}`, `=IFERROR(${workedOf(SAVED)},"")`, "total", leak),
+      formula(`I${at}`, `=IF(${isLeftBehind},"",IFERROR(${workedOf(SAVED)},""))`, "total", leak),
       formula(`J${at}`, `=${verdict(frame, at)}`),
     );
   }
@@ -90,6 +91,7 @@ function verdict(frame: Frame, at: number): string {
   const said = (airflow: string): string => `ROUND(${airflow},1)&" "&${unitWord(frame, "airflow")}`;
   const cases: readonly (readonly [when: string, says: string])[] = [
     [`AND(${name}="",COUNTA(${logged("B:H")})=0)`, '""'],
+    [isLeftBehind, `"no verdict: ${LEFT_BEHIND}"`],
     [`${name}=""`, '"give the gate a name"'],
     [`ROW()-ROW($A$${LOG})>${GATES}`, `"not counted: the log has room for ${GATES} gates"`],
     // mended twice, or the same reading entered again: only its owner knows, and the sums would count each row

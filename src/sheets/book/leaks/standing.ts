@@ -4,6 +4,7 @@ import type { SheetCell } from "../../workbook";
 import { inRows } from "../parts/block";
 import { LOOK } from "../parts/look";
 import {
+  FLOW_PLACE,
   GAIN_COLUMN,
   HOODS_FIRST,
   HOODS_LAST,
@@ -31,6 +32,10 @@ const hoods = inRows(COLUMN, HOODS_FIRST, HOODS_LAST);
 
 /** Whether something was typed or pasted over a formula below what is in short. */
 export const isTypedOver = `COUNTIF(${ABOVE}:$${COLUMN}$${HOODS_LAST},"<1")>0`;
+
+/** Whether this is a part of the sheet that was copied without its columns at the right. Told by a heading: what the log shows is asked by the column above. */
+export const isLeftBehind = `ISBLANK($${FLOW_PLACE}$${WORKED})`;
+export const LEFT_BEHIND = `copied without the columns up to ${COLUMN}`;
 
 const typedOver = (where: string): string =>
   `"${LOOK} something was typed or pasted over a formula "&${where}&": undo that"`;

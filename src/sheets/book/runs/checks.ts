@@ -27,10 +27,19 @@ import { LOOK } from "../parts/look";
 /** The checks of column A, and a sentence where the sheets leave something out of sight. */
 
 /** A cell of the row in which the formula stands. A formula that names no cell of its own row stays right when rows are cut, sorted or copied. */
-export const ofThisRow = (column: ShownRunColumn): string => `INDEX(${runsColumnRange(column)},${THIS_PLACE})`;
+const ofThisRow = (column: ShownRunColumn): string => `INDEX(${runsColumnRange(column)},${THIS_PLACE})`;
 
 /** The place of that row in the table, from 1 for the header. */
 const THIS_PLACE = `ROW()-ROW($${columnLetters(RUNS_COLUMN)}$${RUNS_HEADER})+1`;
+
+/**
+ * What stands in a column of the table where the run of this row has a name. Its column is told from the formula's own, so that a table that is pasted
+ * into other columns asks its own names; without a name it is blank where those are names, and else an error, as where this column alone was pasted.
+ */
+export function whereNamed(code: string): string {
+  const names = runsColumnRange("Run").replace(/\$(?=[A-Z])/g, "");
+  return `=IF(INDEX(${names},${THIS_PLACE})<>"",${code},IF(COUNTIF(${names},"Run*")>0,"",NA()))`;
+}
 
 /**
  * The cell that says so where this sheet is a duplicate with another table. It is blank, and not only looks so, where the table alone was

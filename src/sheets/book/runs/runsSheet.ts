@@ -12,7 +12,7 @@ import { countOfNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
 import { totals } from "../parts/totals";
 import { formatOf, headingIn, unitOnly } from "../parts/units";
-import { check, duplicateSaid, leftOut, lostHeadings, ofThisRow, unlessDuplicate } from "./checks";
+import { check, duplicateSaid, leftOut, lostHeadings, unlessDuplicate, whereNamed } from "./checks";
 import type { RunsContents } from "./runsContents";
 import { runsLists } from "./runsLists";
 
@@ -106,8 +106,7 @@ function runRow(frame: Frame, row: number, run: WorkshopRun): SheetCell[] {
     ...shownColumns.map(({ name: column }) => {
       const at = runCell(column, row);
       // a formula that the user may type over: the dust of the sheet Start
-      if (column === "Dust" && run.Dust === undefined)
-        return formula(at, `=IF(${ofThisRow("Run")}="","",${frame.name("dust")})`, "input");
+      if (column === "Dust" && run.Dust === undefined) return formula(at, whereNamed(frame.name("dust")), "input");
       return input(at, run[column] ?? null);
     }),
   ];
