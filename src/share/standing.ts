@@ -37,6 +37,9 @@ export function withStanding(
 /** A formula as the book has it. */
 export const withoutStanding = (formula: string): string => formula.replace(SAID, "$1");
 
+/** A formula without such questions: what a cell holds does not answer them. */
+export const withoutAsking = (formula: string): string => formula.replace(ASKED, "TRUE");
+
 const NO_BRACKET = "(?:'(?:[^']|'')*'|[^'()])*";
 const ASKED = new RegExp(`ISFORMULA\\((${NO_BRACKET})\\)`, "g");
 const SAID = new RegExp(`\\b(?:AND|OR)\\((ISFORMULA\\(${NO_BRACKET}\\)),${NO_BRACKET}\\)`, "g");

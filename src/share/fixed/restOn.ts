@@ -3,6 +3,7 @@ import type { Calculated } from "../../sheets/calculated";
 import type { RangeRef } from "../../sheets/rangeRef";
 import type { CellIndex } from "./cellIndex";
 import type { FixedCall } from "./fixedCall";
+import { withoutAsking } from "../standing";
 import { referencesOf } from "./reach";
 
 /** The fixed answers that a formula's number rests on, by sheet and by the formula's cell. */
@@ -49,7 +50,7 @@ function readersOf({ workbook }: Calculated, index: CellIndex): Map<string, Read
     for (const cell of cells) {
       if (!("formula" in cell)) continue;
       const read = new Set<string>();
-      for (const range of referencesOf(cell.formula, sheet, index).ranges) {
+      for (const range of referencesOf(withoutAsking(cell.formula), sheet, index).ranges) {
         const key = `${range.sheet}!${range.top},${range.left},${range.bottom},${range.right}`;
         const owners = ownersIn.get(key) ?? ownersOf(range, index);
         ownersIn.set(key, owners);

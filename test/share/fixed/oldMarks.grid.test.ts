@@ -36,6 +36,7 @@ const book = sampleBook({
       B9: { code: "=F!A12+F!A9", shows: [[807]] },
       C9: { code: "=T!A1", shows: [[4]] },
       D9: { code: '=F!A4&""', shows: [["saw"]] },
+      E9: { code: '=IF(ISFORMULA(F!A9),T!A1,"")', shows: [[4]] }, // rests on no number of A9
     },
     with: {
       cells: [{ at: "F20", value: "mine" }],
