@@ -49,6 +49,14 @@ export const laterNoteWords = {
   sizesMissed: {
     words: "none found that meets all with {percent} % more, which proves nothing; these sizes leave {need}",
   },
+  sizesNoAnswer: {
+    words:
+      "no answer: in {scenario} the fan works beyond its curve, which reaches from {least} to {most}; type its further points",
+  },
+  sizesBeyond: {
+    words:
+      "with other sizes the fan works beyond its curve, which reaches from {least} to {most}: of those nothing is known",
+  },
   sizesSpare: { words: "every need is met, by {spare} % more at least" },
   sizesShort: { words: "each need gets {percent} % of what it asks for, or more" },
   sizesNotAlone: {

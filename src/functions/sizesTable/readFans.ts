@@ -24,7 +24,7 @@ export function readFans(given: unknown, system: UnitSystem): NamedFan[] {
   const fans = itemAt(matrix, 0).length - 1;
   if (fans < 2) return [{ name: "", curve: readCurve(given, system) }];
   if (fans > MOST_FANS) throw new DomainError("curve", fans, `airflows and at most ${MOST_FANS} columns of pressures`);
-  return Array.from({ length: fans }, (_, place) => {
+  const read = Array.from({ length: fans }, (_, place): NamedFan => {
     const column = matrix.map((line) => {
       const pressure = itemAt(line, place + 1);
       return pressure === null || pressure === 0 ? [null, null] : [itemAt(line, 0), pressure];
@@ -38,4 +38,9 @@ export function readFans(given: unknown, system: UnitSystem): NamedFan[] {
       throw new DomainError(`${error.argument}, column ${place + 2},`, error.value, error.requirement, error.limits);
     }
   });
+  const isTwice = (name: string): boolean => read.filter((fan) => fan.name === name).length > 1;
+  return read.map(({ name, curve }, place) => ({
+    name: isTwice(name) ? `${name} (column ${place + 2})` : name,
+    curve,
+  }));
 }

@@ -1,8 +1,8 @@
-import type { FanCurve } from "../../core/fan/fanCurve";
+import { type FanCurve, leastAirflow, mostAirflow } from "../../core/fan/fanCurve";
 import { type ChosenSizes, chooseSizes, type Patience } from "../../core/network/sizes/chooseSizes";
 import { finished } from "../../core/network/sizes/finished";
 import { type Judging, MET } from "../../core/network/sizes/judging";
-import { costOf, shareOf, type SizeNeed } from "../../core/network/sizes/sizeTask";
+import { costOf, shareOf, type SizeNeed, type Taken } from "../../core/network/sizes/sizeTask";
 import { sectionArea } from "../../core/section/section";
 import { sizesColumns } from "../../reference/answerColumns";
 import { inWords } from "../../reference/inWords";
@@ -50,13 +50,13 @@ export function sizesTable(wish: Wish, curve: FanCurve, among = 1): OfOneFan {
   const chosen = finished(chooseSizes(asked.task, asked.present, own), hear);
   const row = (of: SizesCells): Value[] => sizesRow(of, system);
   const meets = chosen.status === "best" || chosen.status === "found";
-  const whole: SizesCells = { run: "all together", price: chosen.judged.cost, need: statusOf(chosen, wish), share: percentOf(chosen.judged.share * times) }; // prettier-ignore
+  const whole: SizesCells = { run: "all together", price: chosen.judged.cost, need: statusOf(chosen, wish), share: hasAnswer(chosen.judging, chosen.taken) ? percentOf(chosen.judged.share * times) : null }; // prettier-ignore
   const rows = [
     headerRow(sizesColumns, system),
     ...runRows(asked, chosen, wish).map(row),
     row(whole),
     ...presentRow(asked, chosen, times).map(row),
-    ...(meets
+    ...(meets || whole.share === null
       ? []
       : [
           ...whatStands(asked, chosen, wish, after),
@@ -69,6 +69,10 @@ export function sizesTable(wish: Wish, curve: FanCurve, among = 1): OfOneFan {
 
 const percentOf = (share: number): number => 100 * share;
 
+/** Whether the fan's curve reaches where sizes have it work, in every scenario. */
+const hasAnswer = ({ flows, task }: Judging, taken: Taken): boolean =>
+  task.scenarios.every((_, place) => flows(place, taken) !== null);
+
 function runRows({ task }: Task, { taken, judging }: ChosenSizes, { table, times, scenarios }: Wish): SizesCells[] {
   const flows = task.scenarios.map((_, place) => judging.flows(place, taken));
   return table.runs(null).runs.map(({ run }, index): SizesCells => {
@@ -78,21 +82,21 @@ function runRows({ task }: Task, { taken, judging }: ChosenSizes, { table, times
       const found = itemAt(flows, scenario);
       return found === null ? [] : [itemAt(found.airflow, index) / sectionArea(diameter, null)];
     });
-    const shares = needs.map((need): { need: SizeNeed; share: number } => {
+    const shares = needs.map((need): { need: SizeNeed; share: number | null } => {
       const found = itemAt(flows, need.scenario);
-      if (found === null) return { need, share: 0 };
+      if (found === null) return { need, share: null };
       const airflow = itemAt(found.airflow, index);
       const has = need.kind === "airflow" ? airflow - itemAt(found.leak, index) : airflow / sectionArea(diameter, null);
       return { need, share: shareOf(need, has) };
     });
-    const worst = shares.sort((a, b) => a.share - b.share)[0];
+    const worst = shares.sort((a, b) => (a.share ?? 0) - (b.share ?? 0))[0];
     return {
       ...{ run: run.name, now: run.diameter, buy: diameter, length: run.length + run.hoseLength },
       price: itemAt(task.keeps, index) ? null : cost,
       slowest: velocities.length === 0 ? null : Math.min(...velocities),
       fastest: velocities.length === 0 ? null : Math.max(...velocities),
       need: worst === undefined ? null : needWords(worst.need, itemAt(scenarios, worst.need.scenario).name),
-      share: worst === undefined ? null : percentOf(worst.share * times),
+      share: worst === undefined || worst.share === null ? null : percentOf(worst.share * times),
     };
   });
 }
@@ -100,10 +104,11 @@ function runRows({ task }: Task, { taken, judging }: ChosenSizes, { table, times
 /** How the present diameters do, where they can be bought. */
 function presentRow({ task, present }: Task, { judging }: ChosenSizes, times: number): SizesCells[] {
   if (present === null) return [];
-  return [{ run: "as it is", price: costOf(task, present), share: percentOf(judging.judge(present).share * times) }];
+  const share = hasAnswer(judging, present) ? percentOf(judging.judge(present).share * times) : null;
+  return [{ run: "as it is", price: costOf(task, present), share }];
 }
 
-function statusOf({ status, judged, atLeast, blocked, judging }: ChosenSizes, wish: Wish): string {
+function statusOf({ status, judged, atLeast, blocked, judging, taken }: ChosenSizes, wish: Wish): string {
   const { scenarios, times, system } = wish;
   const percent = Number((percentOf(times) - 100).toPrecision(6));
   const { runs } = itemAt(judging.task.scenarios, 0).network;
@@ -120,11 +125,16 @@ function statusOf({ status, judged, atLeast, blocked, judging }: ChosenSizes, wi
     return atLeast > 0
       ? sayNote("sizesFound", { percent, price: Number(atLeast.toPrecision(4)) })
       : sayNote("sizesFoundOnly", { percent });
+  const { curve } = judging.task;
+  const reach = { least: inUnit(leastAirflow(curve), "airflow", system), most: inUnit(mostAirflow(curve), "airflow", system) }; // prettier-ignore
+  const silent = scenarios.find((_, place) => judging.flows(place, taken) === null);
+  if (silent !== undefined) return sayNote("sizesNoAnswer", { scenario: silent.name, ...reach });
+  const beyond = judging.leftCurve() ? [sayNote("sizesBeyond", reach)] : [];
   const left = sayNote(status === "impossible" ? "sizesImpossible" : "sizesMissed", { percent, need: words(judged.need, judged.share) }); // prettier-ignore
   const never = blocked === null ? [] : [neverWords(blocked, judging, wish)];
   const spare = roundedDown(percentOf(judged.share * times) - 100);
   const had = spare >= 0 ? sayNote("sizesSpare", { spare }) : sayNote("sizesShort", { percent: roundedDown(spare + 100) }); // prettier-ignore
-  return joinNotes([had, left, ...never]);
+  return joinNotes([had, left, ...never, ...beyond]);
 }
 
 /** The hood that can get least of its air, not even with the widest pipe on its way and the narrowest elsewhere; else what others block. */

@@ -1,5 +1,6 @@
 import { hasRisingPart } from "../../fan/fanCurve";
 import { branchAndBound } from "./branchAndBound";
+import { everyChoice } from "./everyChoice";
 import { firstGuess } from "./firstGuess";
 import { type Judged, type Judging, judging, MET } from "./judging";
 import { better, type FoundSizes, localSearch } from "./localSearch";
@@ -36,7 +37,7 @@ const STARTS = [1, 1.2, 1.5];
  * Chooses a diameter for every run, so that in each scenario each hood gets its air and no dust settles, at the least cost;
  * where none meets all that, so that the need that is met worst is met as well as was found.
  *
- * First a local search from sizes by velocity and from the present ones, and from the widest where those miss a need; then branch and bound. The proof rests on a law
+ * First a local search from sizes by velocity and from the present ones, and from the widest where those miss a need, then every choice where they are few; then branch and bound. The proof rests on a law
  * of falling curves (see `judging`), so on a curve that rises somewhere nothing is proved; nor where a branch costs by the
  * airflows, since air that is faster in one duct may then draw more through another.
  *
@@ -66,6 +67,7 @@ export function* chooseSizes(
     const here: FoundSizes = yield* telling(localSearch(judge, start, until), far);
     if (found === null || better(here.judged, found.judged)) found = here;
   }
+  if (found!.judged.share < MET) found = yield* telling(everyChoice(judge, found!, from + (most - from) / 2), far);
   const best = found!;
   const meets = best.judged.share >= MET;
   const sure = { judging: judge, atLeast: 0, blocked: null };

@@ -31,6 +31,7 @@ export interface Judging {
   readonly most: (need: SizeNeed, low: Taken, high: Taken, own: number | null) => number;
   readonly helps: (need: SizeNeed, run: number) => boolean; // whether a wider run may meet the need better
   readonly work: () => number; // runs solved so far
+  readonly leftCurve: () => boolean; // whether a choice that was judged has no answer, as where the fan's curve ends
 }
 
 /** A need met to this share is met: a solver's last digits say nothing. */
@@ -69,6 +70,7 @@ export function judging(task: SizeTask): Judging {
   const last: (Flows | undefined)[] = scenarios.map(() => undefined);
   const known = new Map<string, Has | null>();
   let work = 0;
+  let left = false;
 
   const flows = (scenario: number, taken: Taken): Flows | null => {
     const { network, runs } = scenarios[scenario]!;
@@ -107,6 +109,7 @@ export function judging(task: SizeTask): Judging {
     let [share, need] = [Infinity, needs[0]!];
     for (const scenario of order) {
       const found = has(scenario, taken);
+      left ||= found === null;
       ofScenario[scenario]!.forEach((one, place) => {
         const met = found === null ? 0 : shareOf(one, found.ofNeed[place]!);
         if (met < share) [share, need] = [met, one];
@@ -134,5 +137,5 @@ export function judging(task: SizeTask): Judging {
     return shareOf(need, found.ofNeed[placeOf.get(need)!]! + (isLeast ? -slack : slack));
   };
 
-  return { task, judge, flows, most, helps, work: () => work };
+  return { task, judge, flows, most, helps, work: () => work, leftCurve: () => left };
 }
