@@ -13,6 +13,7 @@ export type Edit = { readonly sheet: string } & (
   | { readonly does: "type"; readonly at: string; readonly value: CellValue }
   | { readonly does: "enter"; readonly at: string; readonly formula: string }
   | { readonly does: "compute all" } // as Ctrl+Shift+F9 does
+  | { readonly does: "open anew" } // all that was done is forgotten
 );
 
 /** What a range shows. */
@@ -63,6 +64,7 @@ function lineOf(edit: Edit): string[] {
   const begin = [edit.does, edit.sheet];
   switch (edit.does) {
     case "compute all":
+    case "open anew":
       return begin;
     case "insert row":
     case "delete row":
@@ -107,17 +109,15 @@ const LIBRARY = `<?xml version="1.0" encoding="UTF-8"?>
 
 /** LibreOffice's own Basic, which is there wherever it is; its bridge to Python often is not. */
 const BASIC = `
-Dim document, looks(99), lookCount
+Dim document, looks(99), lookCount, place
 
 Sub Main(folder)
-  Dim hidden(0) As New com.sun.star.beans.PropertyValue
   Dim out, edits, line
-  hidden(0).Name = "Hidden"
-  hidden(0).Value = True
+  place = folder
   out = FreeFile
   Open folder & "/seen.txt" For Output As #out
   On Error GoTo Failed
-  document = StarDesktop.loadComponentFromURL(ConvertToURL(folder & "/book.xlsx"), "_blank", 0, hidden())
+  OpenBook()
   lookCount = 0
   edits = FreeFile
   Open folder & "/edits.txt" For Input As #edits
@@ -141,6 +141,13 @@ Failed:
   StarDesktop.terminate()
 End Sub
 
+Sub OpenBook()
+  Dim hidden(0) As New com.sun.star.beans.PropertyValue
+  hidden(0).Name = "Hidden"
+  hidden(0).Value = True
+  document = StarDesktop.loadComponentFromURL(ConvertToURL(place & "/book.xlsx"), "_blank", 0, hidden())
+End Sub
+
 Sub Carry(words)
   Dim sheet, range, target, more
   If words(0) = "look" Then
@@ -150,6 +157,11 @@ Sub Carry(words)
   End If
   If words(0) = "compute all" Then
     document.calculateAll()
+    Exit Sub
+  End If
+  If words(0) = "open anew" Then
+    document.close(True)
+    OpenBook()
     Exit Sub
   End If
   sheet = document.Sheets.getByName(words(1))
