@@ -10,7 +10,7 @@ import { hasLibreOffice } from "../support/libreOffice";
 
 const ORDER = { kind: "formulas", date: "2026-11-29", version: "1.1.0" } as const;
 const NAME = "branch 30";
-const GONE = `On the sheet Lookups the name ${NAME} is gone: undo what changed it`;
+const GONE = `On the sheet Lookups the name ${NAME} is gone or out of its place: undo what changed it`;
 
 /** The example with a call of its own beside it, which looks a name up. */
 function book() {
@@ -38,7 +38,10 @@ const LOOKS = [
     const calculated = gridOfBook(workbook).calculated(workbook);
     const copy = await makeCopy(calculated, ORDER, (one) => shownWith(gridModel(one), one).shown, () => undefined); // prettier-ignore
     if (!copy.made) throw new Error(copy.why);
-    const hits = clubCopy(calculated, ORDER).book.workbook.sheets.flatMap(({ name, cells }) =>
+    const made = clubCopy(calculated, ORDER).book.workbook.sheets;
+    const cells = made.find(({ name }) => name === "Lookups")!.cells;
+    const placeIn = Object.fromEntries(cells.flatMap((cell) => ("value" in cell ? [[String(cell.value), cell.at]] : [])).reverse()); // prettier-ignore
+    const hits = made.flatMap(({ name, cells }) =>
       cells.flatMap((cell) =>
         "value" in cell && typeof cell.value === "string" && cell.value.includes(NAME)
           ? [{ sheet: name, at: cell.at, was: cell.value }]
@@ -51,16 +54,19 @@ const LOOKS = [
       hits.map(({ sheet, at, was }) => ({ does: "type", sheet, at, value: was.replaceAll(NAME, by) }));
     const row = Number(hits.find(({ sheet, was }) => sheet === "Lookups" && was === NAME)!.at.slice(1));
     const more: Edit[] = [{ does: "insert row", sheet: "Lookups", row }];
-    const steps = [[], replaced("branch 45"), replaced(NAME), replaced("branch 31"), replaced(NAME), more];
+    const inTable = (name: string, value: string): Edit => ({ does: "type", sheet: "Lookups", at: placeIn[name]!, value }); // prettier-ignore
+    const exchanged = [inTable(NAME, "branch 45"), inTable("branch 45", NAME)];
+    const back = [inTable(NAME, NAME), inTable("branch 45", "branch 45")];
+    const steps = [[], replaced("branch 45"), replaced(NAME), replaced("branch 31"), replaced(NAME), exchanged, back, more]; // prettier-ignore
     const [first, ...others] = editsInOffice(copy.bytes, steps, LOOKS, true).map((looks) => looks.flat(2));
     expect(first!.slice(-4)).toEqual(Array.from({ length: 4 }, () => expect.any(Number)));
     const told = [
       `Look: ${GONE}`,
       `Look: ${GONE}`,
       GONE,
-      `Look: the name ${NAME} is gone from the tables below, so nothing that looks up here has an answer: undo what changed it.`,
+      `Look: the name ${NAME} is gone from the tables below or out of its place, so nothing that looks up here has an answer: undo what changed it.`,
       ...["see C3", "see B10", "see Flow B10", "#32767"],
     ];
-    expect(others).toEqual([told, first, told, first, first]);
+    expect(others).toEqual([told, first, told, first, told, first, first]);
   },
 );

@@ -192,7 +192,7 @@ function whyNothing(scalar: BudgetPlace["scalar"], lookups: BudgetLookups, syste
   const isAir = `IF(ISERROR(${density}),FALSE,AND(${density}>=${atLeast},${density}<=${atMost}))`;
   const tables = `The sheet ${lookups.sheet} has no number for hose or for an open pipe end`;
   const isRead = `ISNUMBER(${scalar("hoseRoughness")}+${scalar("plainEnd")})`;
-  const gone = `${quotedText(`On the sheet ${lookups.sheet} the name `)}&${lookups.nameGone}&${quotedText(" is gone: undo what changed it")}`;
+  const gone = `${quotedText(`On the sheet ${lookups.sheet} the name `)}&${lookups.nameGone}&${quotedText(" is gone or out of its place: undo what changed it")}`;
   return `IF(${lookups.nameGone}<>"",${gone},IF(${scalar("unread")}>0,${quotedText(UNREAD)},IF(${isAir},IF(${isRead},"",${quotedText(tables)}&${scalar("errorSaid")}),${quotedText(air)})))`;
 }
 

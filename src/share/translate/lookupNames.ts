@@ -15,7 +15,7 @@ import type { Workings } from "./workings";
  */
 
 const BEFORE = "·"; // every letter
-const SAID = "$F$1"; // of the workings: the first name that is gone, blank where none is
+const SAID = "$F$1"; // of the workings: the first name that is gone or astray, blank where none is
 const HELD = ["entry", "name", "line", "unit"]; // headings of names; sizes are figures
 
 const apart = (name: string): string => [...name].map((letter) => BEFORE + letter).join("");
@@ -35,11 +35,12 @@ export function withNamesChecked({ sheet, named }: CopiedTables, workings: Worki
   const gone: { at: string; held: string }[] = [];
   workings.place(rows, 2 * columns.length, ({ top, left }) => {
     const lines = Array.from({ length: rows }, () => new Array<string>(2 * columns.length).fill(""));
-    columns.forEach(({ names, beside, range }, index) => {
+    columns.forEach((one, index) => {
+      const { names } = one;
       const [column, last] = [left + 2 * index, top + names.length - 1];
       const held = `${fixedAddress(column, top)}:${fixedAddress(column, last)}`;
       names.forEach((name, row) => (lines[row]![2 * index] = quotedText(apart(name))));
-      lines[0]![2 * index + 1] = firstGone(held, names.length, beside, range);
+      lines[0]![2 * index + 1] = firstGone({ column, row: top }, one);
       gone.push({ at: fixedAddress(column + 1, top), held });
     });
     return lines;
@@ -52,25 +53,50 @@ export function withNamesChecked({ sheet, named }: CopiedTables, workings: Worki
   return { ...sheet, cells: sheet.cells.map((cell) => (cell.at === "A2" ? saying(cell, workings) : cell)) };
 }
 
+interface Place {
+  readonly column: number;
+  readonly row: number;
+}
+
 const MOST_ROWS = 100; // names in a column; with a row for each, the sheet would be longer than some programs hold
 
-/** The names of a table in columns, each with the cells in which its names stand there. */
-function columnsOf(names: readonly string[], range: string): { names: string[]; beside: string; range: string }[] {
+interface Column {
+  readonly names: readonly string[];
+  readonly beside: string; // the cells in which they stand
+  readonly isOrdered: boolean; // each is found below those before it, where it is found first
+}
+
+/** The names of a table in columns; the last of one is the first of the next, so that all neighbours are compared. */
+function columnsOf(names: readonly string[], range: string): Column[] {
   const whole = readReference(range)!;
-  return Array.from({ length: Math.ceil(names.length / MOST_ROWS) }, (_, index) => {
-    const from = index * MOST_ROWS;
+  const step = MOST_ROWS - 1;
+  return Array.from({ length: Math.max(1, Math.ceil((names.length - 1) / step)) }, (_, index) => {
+    const from = index * step;
     const part = names.slice(from, from + MOST_ROWS);
     const top = whole.top + from;
-    return { names: part, beside: rangeText({ ...whole, top, bottom: top + part.length - 1 }), range };
+    const places = part.map((name) => part.findIndex((one) => one.toLowerCase() === name.toLowerCase()));
+    const isOrdered = places.length > 1 && !part.includes("") && places.every((place, at) => at === 0 || place >= places[at - 1]!); // prettier-ignore
+    return { names: part, beside: rangeText({ ...whole, top, bottom: top + part.length - 1 }), isOrdered };
   });
 }
 
-/** The place of the first of these names that the table lacks; 0 where it has all. As long as each stands in its row none is looked for. */
-function firstGone(held: string, count: number, beside: string, range: string): string {
-  const from = held.replace(/:.*/, "");
-  const isGone = `ISNA(MATCH(${together(held)},${range},0))`;
-  const missing = `MOD(${count + 1}-SUMPRODUCT(MAX(${isGone}*(${held}<>"")*(${count}-ROW(${held})+ROW(${from})))),${count + 1})`;
-  return `IF(IFERROR(SUMPRODUCT(1*(${together(held)}<>${beside})),1)=0,0,${missing})`;
+/**
+ * The place of the first of these names that its cells lack, or have below the one after it: two that changed places have each other's figures. 0 where
+ * all are in order. As long as each stands in its row none is looked for.
+ */
+function firstGone(first: Place, { names, beside, isOrdered }: Column): string {
+  const count = names.length;
+  const last = first.row + count - 1;
+  const rows = (from: number, to: number): string =>
+    `${fixedAddress(first.column, from)}:${fixedAddress(first.column, to)}`;
+  const held = rows(first.row, last);
+  const ofFirst = (holds: string, among: string): string =>
+    `MOD(${count + 1}-SUMPRODUCT(MAX(${holds}*(${count + first.row}-ROW(${among})))),${count + 1})`;
+  const missing = ofFirst(`ISNA(MATCH(${together(held)},${beside},0))*(${held}<>"")`, held);
+  const place = (of: string): string => `MATCH(${together(of)},${beside},0)`;
+  const [before, after] = [rows(first.row, last - 1), rows(first.row + 1, last)];
+  const astray = isOrdered ? `IFERROR(${ofFirst(`(${place(after)}<${place(before)})`, before)},0)` : "0";
+  return `IF(IFERROR(SUMPRODUCT(1*(${together(held)}<>${beside})),1)=0,0,IF(${missing}>0,${missing},${astray}))`;
 }
 
 const together = (text: string): string => `SUBSTITUTE(${text},"${BEFORE}","")`;
@@ -78,6 +104,6 @@ const together = (text: string): string => `SUBSTITUTE(${text},"${BEFORE}","")`;
 function saying(cell: SheetCell, workings: Workings): SheetCell {
   if (!("value" in cell)) return cell;
   const gone = nameGone(workings);
-  const told = `"${LOOK} the name "&${gone}&" is gone from the tables below, so nothing that looks up here has an answer: undo what changed it."`;
+  const told = `"${LOOK} the name "&${gone}&" is gone from the tables below or out of its place, so nothing that looks up here has an answer: undo what changed it."`;
   return formula(cell.at, `=IF(${gone}="",${quotedText(String(cell.value))},${told})`, "note");
 }

@@ -39,6 +39,18 @@ test.each([
   expect(seen()[0]).toBe(7);
 });
 
+test("two names that changed places have each other's figures: no answer, and it is told", () => {
+  const [one, other] = [first, second].map((at) => String(grid.value("Lookups", at))) as [string, string];
+  expect(one).not.toBe(other);
+  grid.typeColumn("Lookups", first, [other, one]);
+  expect(grid.value("Answers", "A1")).toBe("#N/A");
+  expect(String(grid.value("Lookups", "A2"))).toMatch(
+    `Look: the name ${one} is gone from the tables below or out of its place`,
+  );
+  grid.undo();
+  expect(seen()[0]).toBe(7);
+});
+
 test("a row that is inserted and filled leaves all as it is", () => {
   grid.insertRow("Lookups", 7);
   grid.type("Lookups", "A7", "shutter");
@@ -58,4 +70,21 @@ test("of a long table each name is held, the last ones too", () => {
   expect(shown.value("Workings", "F1")).toBe("");
   shown.type("Lookups", last, "another");
   expect(shown.value("Workings", "F1")).toBe(name);
+  shown.undo();
+  // any two neighbours, where one column of those that are held ends, too
+  let tried = 0;
+  for (const [index, { at }] of names.entries()) {
+    const below = names[index + 1];
+    if (below === undefined || placeOf(below.at).row !== placeOf(at).row + 1 || index % 33 !== 0) continue;
+    const pair = [at, below.at].map((one) => String(shown.value("Lookups", one)));
+    if (pair[0] === pair[1]) continue;
+    shown.typeColumn("Lookups", at, [...pair].reverse());
+    expect([at, shown.value("Workings", "F1")]).toEqual([at, pair[0]]);
+    tried++;
+    shown.undo();
+  }
+  expect(tried).toBeGreaterThan(5);
+  // and a row between any two is nothing to it
+  shown.insertRow("Lookups", placeOf(names[names.length >> 1]!.at).row);
+  expect(shown.value("Workings", "F1")).toBe("");
 });
