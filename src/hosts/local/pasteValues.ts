@@ -10,6 +10,7 @@ interface Copied {
 interface Handler {
   readonly dispatch: (type: "UPDATE_CELL", cell: CellPosition & { readonly content: string }) => unknown;
   pasteCell(origin: Copied, target: CellPosition, options?: { readonly pasteOption?: string }): void;
+  convertTextToClipboardData(text: string): unknown;
 }
 
 /**
@@ -21,6 +22,11 @@ export function pasteValues(): void {
   const { cellHandlers } = o_spreadsheet.registries.clipboardHandlersRegistries;
   const OfCells = cellHandlers.get("cell") as unknown as new (...args: never[]) => Handler;
   class TextAsText extends OfCells {
+    /** A spreadsheet ends its last row with a new line, too, of which the grid made a blank row more: it emptied the row below. */
+    override convertTextToClipboardData(text: string): unknown {
+      return super.convertTextToClipboardData(text.replace(/\r?\n$/, ""));
+    }
+
     override pasteCell(origin: Copied, target: CellPosition, options?: { readonly pasteOption?: string }): void {
       const { type, value } = origin.evaluatedCell;
       const asValue = options?.pasteOption === "asValue";

@@ -69,6 +69,16 @@ describe("what another program copied", () => {
     expect(model.getters.getEvaluatedCell(place(model, "A1")).formattedValue).toBe("2,550");
   });
 
+  test.each(["2550\n", "2550\r\n"])("leaves the row below its last line alone: %j", (text) => {
+    for (const how of [undefined, "asValue"] as const) {
+      const model = styled();
+      paste(model, text, how);
+      expect(values(model)).toEqual([2550, 5, null, null]);
+      paste(model, `1\t2\n\t\n${text}`, how); // a blank row within is one
+      expect(values(model)).toEqual([1, null, 2550, null]);
+    }
+  });
+
   test("has no format to paste", () => {
     const model = styled();
     const before = look(model);
