@@ -18,16 +18,13 @@ const [airflow, pressure, nextAirflow, next] = [sorted("A", 0), sorted("B", 0), 
 const all = `$B$${PICTURE_CURVE}:$B$${PICTURE_CURVE + CURVE_POINTS - 1}`;
 
 const rises = `(${next}-${pressure}>${RISES_AGAIN.step}*MAX(${all}))*(${pressure}<${RISES_AGAIN.below}*$B$${PICTURE_CURVE})`;
-const twice = `(${airflow}=${nextAirflow})*(ROW(${airflow})-${PICTURE_CURVE - 1}<COUNT(${AIRFLOWS}))`;
 
-/** A sentence where two points have one airflow, or a pressure rises again that had fallen; else how many points are read, so that a point too many shows. */
+/** A sentence where a pressure rises again that had fallen; else how many points are read, so that a point too many shows. */
 export function olderPoints(frame: Frame): SheetCell {
   const shown = (value: string): string => `ROUND(${value},0)&" "&${unitWord(frame, "airflow")}`;
-  const at = (holds: string): string =>
-    shown(`INDEX(${nextAirflow},${firstRow(holds, airflow)}-ROW($A$${PICTURE_CURVE})+1)`);
-  const repeated = `"Look: two points at "&${at(twice)}&": is one of an older curve?"`;
-  const again = `"Look: pressure rises again at "&${at(rises)}&": an older point?"`;
+  const at = shown(`INDEX(${nextAirflow},${firstRow(rises, airflow)}-ROW($A$${PICTURE_CURVE})+1)`);
+  const again = `"Look: pressure rises again at "&${at}&": an older point?"`;
   const read = `COUNT(${AIRFLOWS})&" points are read, up to "&${shown(`MAX(${AIRFLOWS})`)}`;
-  const words = `=IF(COUNT(${AIRFLOWS})=0,"",IFERROR(IF(SUMPRODUCT(${twice})>0,${repeated},IF(SUMPRODUCT(${rises})>0,${again},${read})),""))`;
+  const words = `=IF(COUNT(${AIRFLOWS})=0,"",IFERROR(IF(SUMPRODUCT(${rises})>0,${again},${read}),""))`;
   return formula(POINTS_CELL.replaceAll("$", ""), words, "note");
 }
