@@ -61,7 +61,7 @@ export const measuredSheet: SheetOf<MeasuredContents> = (frame, contents) => ({
     ),
     ...inShort(frame),
     ...readings(frame, contents),
-    tableEnd(`B${READINGS_LAST + 1}`),
+    tableEnd(`B${READINGS_LAST + 1}`, "N"),
     ...inputs(),
     ...answer(frame),
   ],
