@@ -31,15 +31,17 @@ export function printedTable(
     const element = document.createElement("tr");
     element.style.height = points(getters.getRowSize(sheetId, row));
     const looks = columns.map((column) => cellLook(getters, { sheetId, col: column, row }));
+    const charts = getters.getFigures(sheetId).filter((figure) => figure.row === row);
+    const isTaken = columns.map((column, place) => looks[place]!.isSeen || charts.some(({ col }) => col === column));
     for (let place = 0; place < columns.length;) {
       const look = looks[place];
       const column = columns[place];
       if (look === undefined || column === undefined) break;
-      const span = overflows(look) ? blanksAfter(looks, place) : 1;
+      const span = overflows(look) ? blanksAfter(isTaken, place) : 1;
       const cell = element.appendChild(tableCell(look));
       cell.colSpan = span;
-      for (const chart of getters.getFigures(sheetId))
-        if (chart.row === row && chart.col === column) cell.append(...printedChart(model, sheetId, chart, points));
+      for (const chart of charts)
+        if (chart.col === column) cell.append(...printedChart(model, sheetId, chart, points));
       place += span;
     }
     return element;
@@ -64,10 +66,10 @@ export function printedTable(
 const overflows = ({ isText, border, align, style, text }: CellLook): boolean =>
   isText && text !== "" && border === null && align === "left" && style.wrapping !== "wrap";
 
-/** The cells that a text may take: its own and the blank ones beside it. */
-function blanksAfter(looks: readonly CellLook[], place: number): number {
-  const next = looks.findIndex(({ isSeen }, index) => index > place && isSeen);
-  return (next === -1 ? looks.length : next) - place;
+/** The cells that a text may take: its own and the blank ones beside it, up to a chart. */
+function blanksAfter(isTaken: readonly boolean[], place: number): number {
+  const next = isTaken.indexOf(true, place + 1);
+  return (next === -1 ? isTaken.length : next) - place;
 }
 
 function tableCell({ text, align, isText, style, border }: CellLook): HTMLTableCellElement {
