@@ -40,8 +40,7 @@ export function printedTable(
       const span = overflows(look) ? blanksAfter(isTaken, place) : 1;
       const cell = element.appendChild(tableCell(look));
       cell.colSpan = span;
-      for (const chart of charts)
-        if (chart.col === column) cell.append(...printedChart(model, sheetId, chart, points));
+      for (const chart of charts) if (chart.col === column) cell.append(...printedChart(model, sheetId, chart, points));
       place += span;
     }
     return element;
