@@ -3,6 +3,7 @@ import { formula } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { CURVE_HEADER, CURVE_LAST, CURVE_USED } from "../layout";
+import { LOOK } from "../parts/look";
 import { unitWord } from "../parts/units";
 import { CURVE_POINTS, PICTURE_CURVE, POINTS_CELL } from "./fanLayout";
 import { firstRow } from "./firstRow";
@@ -23,7 +24,7 @@ const rises = `(${next}-${pressure}>${RISES_AGAIN.step}*MAX(${all}))*(${pressure
 export function olderPoints(frame: Frame): SheetCell {
   const shown = (value: string): string => `ROUND(${value},0)&" "&${unitWord(frame, "airflow")}`;
   const at = shown(`INDEX(${nextAirflow},${firstRow(rises, airflow)}-ROW($A$${PICTURE_CURVE})+1)`);
-  const again = `"Look: pressure rises again at "&${at}&": an older point?"`;
+  const again = `"${LOOK} pressure rises again at "&${at}&": an older point?"`;
   const read = `COUNT(${AIRFLOWS})&" points are read, up to "&${shown(`MAX(${AIRFLOWS})`)}`;
   const words = `=IF(COUNT(${AIRFLOWS})=0,"",IFERROR(IF(SUMPRODUCT(${rises})>0,${again},${read}),""))`;
   return formula(POINTS_CELL.replaceAll("$", ""), words, "note");
