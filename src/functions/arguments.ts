@@ -8,6 +8,7 @@ import { fromSI, type Quantity, toSI, type Unit, type UnitSystem, unitOf } from 
 import { SMOOTH } from "../reference/zeroWords";
 import { limitsIn, refuseCell } from "./cellErrors";
 import { type Cell, CellErrorValue, cellAt, isNothing, rangeOf } from "./cells";
+import { readingsOfPoint } from "./readingsOfPoint";
 import type { BesideRule, OptionalNumber } from "./signature";
 
 /** Wall roughness [m] from a material's name or a number; a wall of none is said in a word, since a blank may come as 0. */
@@ -136,6 +137,8 @@ export function readNumberIn(unit: Unit, name: string, cell: Cell, limits: Limit
   if (value === null || !Number.isFinite(value)) {
     return refuseCell(name, cell, unit.label === "" ? "a number" : `a number (${unit.label})`);
   }
+  const [larger] = typeof text === "string" ? readingsOfPoint(text.trim()) : [value];
+  if (larger !== value) return refuseCell(name, cell, `a number, not a text that may mean ${larger} or ${value}`);
   return toSI(value, unit);
 }
 

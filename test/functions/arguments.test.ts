@@ -92,6 +92,24 @@ describe("numbers as text", () => {
   test.each(["4 in", "in 4", "4e", "e4", ".", "4..0", "x4", "4x", "=4", "1,5", "0x4", "4e+", "--4", "Infinity"])('"%s" is none', (text) => {
     expect(said(area, text)).toBe(`diameter must be a number (in); got "${text}"`);
   }); // prettier-ignore
+
+  test.each([
+    ["1.200", 1200, 1.2],
+    [" 12.500 ", 12500, 12.5],
+    ["+4.000", 4000, 4],
+    ["-1.250", -1250, -1.25],
+  ])('"%s" may be two numbers, and is none', (text, thousands, decimals) => {
+    const may = `a number, not a text that may mean ${thousands} or ${decimals}; got "${text.trim()}"`;
+    expect(said(area, text)).toBe(`diameter must be ${may}`);
+    expect(refusal(() => traverse([[900], [text]])).message).toBe(`row 2, column 1 of readings must be ${may}`);
+  });
+
+  // 0.125 in: pi/4 (0.125/12)^2 = 8.52211e-5 ft2; 4.0000 and 4.00 in are 4 in; nobody parts thousands as in 1234.500.
+  test.each([
+    ["0.125", 8.52211e-5],
+    ["4.0000", 0.0872665],
+    ["4.00", 0.0872665],
+  ])('"%s" can only be one', (text, square) => expect(call(area, text)).toBeCloseTo(square, 6));
 });
 
 describe("the functions of air, by hand", () => {

@@ -4,6 +4,7 @@ import { refuseCell } from "../cellErrors";
 import type { Cell } from "../cells";
 import { inWords } from "../../reference/inWords";
 import { factorOfTyped, unitsInWords } from "../../reference/typedUnit";
+import { readingsOfPoint } from "../readingsOfPoint";
 import { factorInNames, type Names, strayUnit } from "./unitInName";
 
 const NUMBER = /^\s*([+-]?(?:\d[\d,]*\.?\d*|\.\d+)(?:e[+-]?\d+)?)\s*(.*?)\s*$/i;
@@ -49,10 +50,9 @@ export function readAmount(said: string, cell: Cell, amount: Amount, system: Uni
   return label === "stages" && value % 1 !== 0 ? refuseCell(said, cell, "a whole number") : value;
 }
 
-/** What the digits may mean, the larger first: "1,700" is 1700 or 1.7, and so is "1.700" of a writer who parts thousands by a point. */
+/** What the digits may mean, the larger first: "1,700" is 1700 or 1.7, and so is "1.700". */
 function readings(digits: string): number[] {
-  if (/^[+-]?[1-9]\d{0,2}\.\d{3}$/.test(digits)) return [Number(digits.replace(".", "")), Number(digits)];
-  if (!digits.includes(",")) return [Number(digits)];
+  if (!digits.includes(",")) return readingsOfPoint(digits);
   const thousands = /^[+-]?[1-9]\d{0,2}(,\d{3})+(\.\d+)?$/.test(digits) ? [Number(digits.replaceAll(",", ""))] : [];
   const decimals = /^[+-]?\d+,\d+$/.test(digits) ? [Number(digits.replace(",", "."))] : [];
   return [...thousands, ...decimals];

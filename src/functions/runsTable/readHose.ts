@@ -7,6 +7,7 @@ import { materials, SMOOTH_HOSE } from "../../reference/materials";
 import { toSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import { readWithin } from "../arguments";
 import type { Cell } from "../cells";
+import { readingsOfPoint } from "../readingsOfPoint";
 
 const smoothRoughness = findNamed(materials, SMOOTH_HOSE)!.roughness;
 const LENGTH: Limits = { atLeast: 0, atMost: LONGEST_RUN };
@@ -21,7 +22,8 @@ export interface Hose {
 /** A length of hose, or one with its kind and how it lies. */
 export function readHose(name: string, cell: Cell, system: UnitSystem): Hose {
   if (cell === null) return { length: 0, roughness: null, lies: "drawn out" };
-  if (typeof cell !== "string" || Number.isFinite(Number(cell)))
+  // "1.500" is 1.5 here: nobody has 1500 of hose
+  if (typeof cell !== "string" || (Number.isFinite(Number(cell)) && readingsOfPoint(cell.trim()).length === 1))
     return {
       length: readWithin(name, cell, quantityOfColumn("Flex"), LENGTH, system),
       roughness: null,

@@ -1,5 +1,5 @@
 import type { RunColumn } from "../../reference/runColumns";
-import { digitsOf } from "../translate/expressions/digits";
+import { digitsOf, plainDigitsOf } from "../translate/expressions/digits";
 import { quotedText } from "../references";
 import type { BlockColumn } from "./block";
 import type { BudgetColumn, BudgetPlace, TableColumn } from "./blockNames";
@@ -40,14 +40,15 @@ const asItStands = (cell: string): string => `IF(${cell}="","",${cell})`;
 
 /** A number, or a text of digits as its number. */
 export function plainNumber(cell: string): string {
-  const digits = digitsOf(`TRIM(${cell})`, NO_NUMBER);
+  const digits = plainDigitsOf(`TRIM(${cell})`, NO_NUMBER);
   return `IF(ISLOGICAL(${cell}),${NO_NUMBER},IF(ISNUMBER(${cell}),${cell},IF(TRIM(${cell})="","",${digits})))`;
 }
 
 /** The same of a cell that may also hold a name; as the K of a hood it may have a decimal comma. */
 function nameOrNumber(column: RunColumn, cell: string): string {
-  const typed = column === "Hood" ? `SUBSTITUTE(TRIM(${cell}),",",".")` : `TRIM(${cell})`;
-  const other = digitsOf(typed, noWildcards(`${cell}&""`));
+  const name = noWildcards(`${cell}&""`);
+  const other =
+    column === "Hood" ? digitsOf(`SUBSTITUTE(TRIM(${cell}),",",".")`, name) : plainDigitsOf(`TRIM(${cell})`, name);
   return `IF(ISLOGICAL(${cell}),${NO_NUMBER},IF(ISNUMBER(${cell}),${cell},${other}))`;
 }
 

@@ -29,6 +29,9 @@ const TAKEN: readonly (readonly [column: string, value: CellValue])[] = [
   ["Diameter", "100"],
   ["Length", " 2.75 "],
   ["Flex", "1,5 smooth-bore"],
+  ["Flex", "1.500"],
+  ["Hood", "1.500"],
+  ["Material", "0.150"],
   ["Airflow", ".7"],
 ];
 /** What a member types into a copy that was made without it: on the line between printed points, or another way to write one. */
@@ -59,7 +62,20 @@ const NEAR = [
   "elbows 1.25",
   "branch 22.5 22.5",
 ];
-const HOSTILE: readonly CellValue[] = ["1/2", "5%", "$5", "12:30", true, "1,500", "1 2", "1.2.3", ".", "a*", "?"];
+const HOSTILE: readonly CellValue[] = [
+  "1/2",
+  "5%",
+  "$5",
+  "12:30",
+  true,
+  "1,500",
+  "1 2",
+  "1.2.3",
+  ".",
+  "a*",
+  "?",
+  "1.200",
+];
 const NUMBERS = ["Diameter", "Length", "Airflow", "K", "Device loss", "Device airflow", "Device exponent"];
 const REFUSED = [...NUMBERS, "Material", "Leak"].flatMap((column) => HOSTILE.map((value) => [column, value] as const));
 const MORE_REFUSED = [

@@ -6,6 +6,7 @@ const start = (units: "IP" | "SI") =>
 
 const NONE = ["", ""];
 const hot = (unit: string): string => `Look: no workshop's air? It is read in ${unit}`;
+const percent = (unit: string): string => `Look: in percent? 50% is 0.5. It is read in ${unit}`;
 const high = (unit: string): string => `Look: so high? It is read in ${unit}`;
 
 // 50 °C are 122 °F, -30 °C are -22 °F, 4500 m are 14,764 ft
@@ -15,6 +16,11 @@ test.each([
   ["SI", ["-31", "4600"], [hot("°C"), high("m")]],
   ["SI", ["", ""], NONE],
   ["SI", ["warm", "5000"], ["", high("m")]], // the density says what is no number
+  ["SI", ["50%", "0"], [percent("°C"), ""]],
+  ["SI", ["-0.5", ""], [percent("°C"), ""]],
+  ["SI", ["1", ""], NONE],
+  ["SI", ["0", ""], NONE], // the density asks for "0°"
+  ["IP", ["70%", "5280"], [percent("°F"), ""]],
   ["IP", ["70", "5280"], NONE],
   ["IP", ["122", "14700"], NONE],
   ["IP", ["123", "14800"], [hot("°F"), high("ft")]],

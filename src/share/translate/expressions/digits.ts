@@ -13,3 +13,10 @@ export function digitsOf(text: string, otherwise: string): string {
   const isOther = `OR(${text}="",${text}=".",ISERROR(FIND("|"&${withoutDigits(text)}&"|","||.|")))`;
   return `IF(${isOther},${otherwise},VALUE(SUBSTITUTE(${text},".",""))/10^MAX(0,LEN(${text})-FIND(".",${text}&".")))`;
 }
+
+/** The same, but for a text that may be two numbers, as the functions refuse it: "1.200" is 1200 to a writer who parts thousands by a point. */
+export function plainDigitsOf(text: string, otherwise: string): string {
+  const point = `FIND(".",${text}&".")`;
+  const isDoubtful = `AND(LEN(${text})-${point}=3,${point}>1,${point}<5,LEFT(${text},1)<>"0")`;
+  return `IF(${isDoubtful},${otherwise},${digitsOf(text, otherwise)})`;
+}
