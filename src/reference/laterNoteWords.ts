@@ -136,6 +136,7 @@ export const laterNoteWords = {
   // of a change, by GAINS
   settlesElsewhere: { words: "dust would settle in: {runs}" },
   nothingGains: { words: "no single change gains anything here" },
+  stillShut: { words: "no air comes through it then: every gate before it is shut, too" },
   worksThen: { words: "then the hood has its air, and its dust is carried" },
   stillSettles: { words: "dust still settles in: {runs}" },
   sharedRun: { words: "other hoods may share it: see what SIZES finds for all" },

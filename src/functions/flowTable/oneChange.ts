@@ -64,8 +64,10 @@ export function trying(now: SolvedTable, place: number, fan: Fan, system: UnitSy
       if (settles(one, flowOf(after, passing, other))) elsewhere.push(one.run.name);
     }
     const flow = flowOf(after, passing, index);
+    const opensInVain = entry.run.gate === "shut" && run.gate === "open" && !flow.fed;
     const here = settles(entry, flow) ? speedNotes(entry.dust, flow.velocity, system) : [];
     const note = joinNotes([
+      ...(opensInVain ? [sayNote("stillShut")] : []),
       ...here,
       ...(elsewhere.length === 0 ? [] : [sayNote("settlesElsewhere", { runs: elsewhere.join(", ") })]),
     ]);
