@@ -77,7 +77,7 @@ export const readingColumns = [
     name: "Meter",
     quantity: null,
     width: 12,
-    hint: "Which meter, where there are several: the readings of one share its error.",
+    hint: "Which meter, where there are several: the readings of one share its error. Its air and its pressures count as two meters.",
   },
   { name: "Use", quantity: null, width: 7, hint: "no leaves a reading aside." },
 ] as const satisfies readonly ReadingColumnRow[];

@@ -30,7 +30,7 @@ export const guide: Guide = {
   source: "jcgm100",
   basis: "from memory",
   limits:
-    "A model, not a measurement: a probe in disturbed flow fools it, and a slip below the factor it names does not show. Diameters and fittings after the fan stay as typed. Gates at rest hide their leaks: read the fan's suction with all shut.",
+    "A model, not a measurement: a probe in disturbed flow fools it, and a slip below the factor it names does not show. Diameters and fittings after the fan stay as typed. Gates at rest hide their leaks: read the fan's suction with all shut. A leak counts as another one with its gate open than with it shut, even where the column Leak tells one for both; air and pressures read with a meter of one name count as two meters.",
   cautions: ["no measurement", "power off", "fan inlet guard", "area in the meter"],
   also: ["calibration", "measured", "slip", "what to measure", "least squares"],
   example: {

@@ -203,6 +203,11 @@ describe("CALIBRATE", () => {
     expect(named.map(({ What }) => What)).toEqual(
       expect.arrayContaining(["airflow meter vane", "pressure meter gauge"]),
     );
+    const both = partOf(read([{ Open: "saw", At: "saw", Airflow: 1010, Suction: 1500, Meter: "combined" }]), "input");
+    expect(both.flatMap(({ What }) => (String(What).endsWith(" combined") ? [What] : []))).toEqual([
+      "airflow meter combined",
+      "pressure meter combined",
+    ]);
   });
 });
 

@@ -13,7 +13,8 @@ export interface Unknown {
 export type Priors = ReadonlyMap<string, number>;
 
 /**
- * Every input of a system that readings may tell. A run's leak is another one with its gate open than with its gate shut.
+ * Every input of a system that readings may tell. A run's leak is another one with its gate open than with its gate shut, one opening
+ * for both states among them: a slide that moves changes what lies around it, and nobody told that it does not.
  *
  * Diameters are not among them: a tape tells those. Nor is what a junction costs by its airflows, which no table can say otherwise. Nor are fittings after the fan, which a table can't tell apart from its exit.
  *
