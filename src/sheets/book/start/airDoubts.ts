@@ -23,7 +23,13 @@ export function airDoubts(frame: Frame): SheetCell[] {
   const share = `AND(${TEMPERATURE_CELL}<>0,ABS(${TEMPERATURE_CELL})<1)`; // what a cell holds in which 50% was typed
   const beyond = `OR(${share},${TEMPERATURE_CELL}<${limit(coldest, "temperature")},${TEMPERATURE_CELL}>${limit(hottest, "temperature")})`;
   return [
-    doubt(TEMPERATURE_CELL, 7, "temperature", beyond, `"&IF(${share},"in percent? 50% is 0.5.","no workshop's air?")&"`),
+    doubt(
+      TEMPERATURE_CELL,
+      7,
+      "temperature",
+      beyond,
+      `"&IF(${share},"in percent? 50% is 0.5.","no workshop's air?")&"`,
+    ),
     doubt(ALTITUDE_CELL, 8, "length", `${ALTITUDE_CELL}>${limit(highest, "length")}`, "so high?"),
   ];
 }
