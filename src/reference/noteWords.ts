@@ -46,6 +46,7 @@ export const noteWords = {
   otherAir: { words: " in this air; on a curve for standard air look for {pressure}" }, // behind what the fan is asked for
   // of the fan, by SOLVE and SCENARIOS
   allShut: { words: "everything is shut: no air moves" },
+  noLeak: { words: "no leak is counted: none before the fan is entered for the gates as they are" },
   lost: { words: "{percent} % of the air is lost to leaks" },
   hump: { words: "the curve has a hump: fan and system meet at {count} points, {airflow} is the stable one" },
   twoStable: {

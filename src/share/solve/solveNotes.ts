@@ -39,5 +39,5 @@ export function noteOfFan(place: SolvePlace): string {
   const airflow = scalar(`fanAirflow${SWEEPS}`);
   const share = `(${scalar("leaks")}/${airflow}*100)`;
   const lost = noteFormula("lost", { percent: `IF(${share}>0,ROUND(${share},2-INT(LOG(${share}))),0)` });
-  return `IF(${airflow}=0,${noteFormula("allShut")},${lost})`;
+  return `IF(${airflow}=0,${noteFormula("allShut")},IF(${scalar("leaks")}=0,${noteFormula("noLeak")},${lost}))`;
 }

@@ -178,6 +178,10 @@ test("what it says of sealing comes true when the leaks are taken out of the run
   }
   expect(total("I5")).toBe(0);
   expect(solved().Fan!.airflow).toBe(promised.Fan!.sealed);
+  expect(read("Q5:Q6").flat()).toEqual([
+    "No leak is counted: none before the fan is entered on Runs for the gates as they are.",
+    "",
+  ]);
 });
 
 test("a gate left blank here is as on the runs, and one set here wins", () => {

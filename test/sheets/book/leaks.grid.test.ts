@@ -297,6 +297,16 @@ describe("the leaks of the invented shed", () => {
       `By SOLVE, all leaks of the sheet Runs add up to ${Math.round(leaks)} cfm.`,
     );
   });
+
+  test("where Runs has no leak it says that none is counted, and sets no 0 in a sentence", () => {
+    shows.clear("Runs", "R9:T48");
+    expect(["D9", "D10", "D11"].map((at) => shows.value("Leaks", at))).toEqual([
+      "No leak is counted: none before the fan is entered on Runs for the gates as they are.",
+      "",
+      "",
+    ]);
+    shows.undo();
+  });
 });
 
 describe("a log of one's own", () => {

@@ -8,6 +8,7 @@ import { answerColumn, FLOW_ANSWER, fromAnswer, isWhole, ofFan, torn } from "../
 import { cautionLine } from "../parts/cautionLine";
 import { heldAsText } from "../parts/duplicated";
 import { LOOK } from "../parts/look";
+import { noLeakOn } from "../parts/noLeak";
 import { countOfNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
 import { joinsOfRuns, leftBehind, type RunsByName, runsByName } from "../parts/runsByName";
@@ -159,13 +160,19 @@ const GAINED_CELL = "$I$7";
 /** What the hoods do not get of the leaks' air, the fan no longer moves: flow in is flow out. */
 function verdict(frame: Frame): SheetCell[] {
   const unit = unitWord(frame, "airflow");
-  const leaks = `ROUND(${ofFan(FLOW_ANSWER, "leak")},0)`;
+  const air = ofFan(FLOW_ANSWER, "leak");
+  const leaks = `ROUND(${air},0)`;
   const gained = `ROUND(SUM(${besideColumn("gains")}),0)`;
   const sentences = [
     `"The leaks add up to "&${leaks}&" "&${unit}&". Sealing them all gives the open hoods "&${gained}&" "&${unit}&" more."`,
     `"The other "&(${leaks}-${gained})&" "&${unit}&" the fan no longer moves: a tighter system resists it more."`,
   ];
+  const without = [`"${noLeakOn(frame)}"`, '""'];
   return sentences.map((words, index) =>
-    formula(`Q${5 + index}`, `=IFERROR(IF(COUNT(${GAINED_CELL})=1,${words},""),"")`, "total"),
+    formula(
+      `Q${5 + index}`,
+      `=IFERROR(IF(COUNT(${GAINED_CELL})=1,IF(${air}=0,${without[index]},${words}),""),"")`,
+      "total",
+    ),
   );
 }

@@ -4,6 +4,7 @@ import type { Frame } from "../frame";
 import { beside, type Beside, besideCell } from "../flow/flowLayout";
 import { FLOW_HEADER } from "../layout";
 import { FLOW_ANSWER, fromAnswer, ofFan } from "../parts/answerReferences";
+import { noLeakOn } from "../parts/noLeak";
 import { formatOf, headingIn, unitWord } from "../parts/units";
 import { flowCell, flowRow, HOODS, HOODS_FIRST, HOODS_LAST, IN_SHORT, inHoods } from "./layout";
 
@@ -63,13 +64,12 @@ export const isNoAnswer = `LEFT($D$${IN_SHORT + 3},4)="see "`;
 /** The answer in three sentences. What the hoods do not get of it, the fan no longer moves: flow in is flow out. */
 export function gainedInWords(frame: Frame): string[] {
   const unit = unitWord(frame, "airflow");
-  const [leaks, gained] = [
-    `ROUND(${ofFan(FLOW_ANSWER, "leak", frame)},0)`,
-    `ROUND(SUMIF(${inHoods("A")},"<>Fan",${inHoods("G")}),0)`,
-  ];
+  const air = ofFan(FLOW_ANSWER, "leak", frame);
+  const [leaks, gained] = [`ROUND(${air},0)`, `ROUND(SUMIF(${inHoods("A")},"<>Fan",${inHoods("G")}),0)`];
+  const without = [`"${noLeakOn(frame)}"`, '""', '""'];
   return [
     `"By SOLVE, all leaks of the sheet ${frame.sheet("runs")} add up to "&${leaks}&" "&${unit}&"."`,
     `"With all of them mended the open hoods get "&${gained}&" "&${unit}&" more."`,
     `"The other "&(${leaks}-${gained})&" "&${unit}&" the fan no longer moves: a tighter system resists it more."`,
-  ].map((words) => fromAnswer(FLOW_ANSWER, words, frame));
+  ].map((words, index) => fromAnswer(FLOW_ANSWER, `IF(${air}=0,${without[index]},${words})`, frame));
 }

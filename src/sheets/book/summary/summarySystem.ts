@@ -30,6 +30,7 @@ import {
   stands,
 } from "../parts/answerReferences";
 import { saysLook } from "../parts/look";
+import { noLeakOn } from "../parts/noLeak";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
 import { TOGETHER_CELL } from "../sizes/sizesLayout";
@@ -99,7 +100,8 @@ function mendNext(frame: Frame): string {
   }
   const gained = `ROUND(SUM(${frame.ref("flow", besideColumn("gains"))}),0)`;
   const words = `"Sealing every leak gives the open hoods "&${gained}&" "&${unitWord(frame, "airflow")}&" more."`;
-  return fromAnswer(FLOW_ANSWER, words, frame);
+  const orNone = `IF(${ofFan(FLOW_ANSWER, "leak", frame)}=0,"${noLeakOn(frame)}",${words})`;
+  return fromAnswer(FLOW_ANSWER, orNone, frame);
 }
 
 function settlingRuns(frame: Frame): string {
