@@ -124,6 +124,11 @@ describe.each(["IP", "SI"] as const)("the example in %s", (units) => {
     near(grid.value("Flow", "I5"), sum(leaks), 1e-6 * trunk);
     near(grid.value("Flow", "I6"), sum(leaks) / airflow[9]!, 1e-9);
     expect(grid.value("Summary", "B48")).toBe(grid.value("Flow", "I6"));
+    expect(grid.value("Summary", "D47")).toBe("");
+    grid.clear("Runs", "R9:T48");
+    const none = "No leak is counted: none before the fan is entered on Runs for the gates as they are.";
+    expect(["B47", "B48", "D47"].map((at) => grid.value("Summary", at))).toEqual([0, 0, none]);
+    grid.undo();
   });
 
   test("a hood gets its run's air less its leak, on Flow, in the scenario with all gates open, and on Summary", () => {

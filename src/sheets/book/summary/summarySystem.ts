@@ -65,6 +65,7 @@ export function summarySystem(frame: Frame): SheetCell[] {
     formula(`B${FAN_TITLE + 5}`, `=${frame.ref("fan", SOURCE_CELL)}&""`),
     text(`A${LEAKS}`, "Leaks", "section"),
     ...totals(`A${LEAKS + 1}`, 1, leaks),
+    formula(`D${LEAKS + 1}`, `=IF(COUNT(B${LEAKS + 1})=0,"",IF(B${LEAKS + 1}=0,"${noLeakOn(frame)}",""))`),
     text(`A${LEAKS + 3}`, "Mend next", "label"),
     formula(`B${LEAKS + 3}`, mendNext(frame)),
     text(`A${WATCH}`, "What to watch", "section"),
@@ -100,7 +101,7 @@ function mendNext(frame: Frame): string {
   }
   const gained = `ROUND(SUM(${frame.ref("flow", besideColumn("gains"))}),0)`;
   const words = `"Sealing every leak gives the open hoods "&${gained}&" "&${unitWord(frame, "airflow")}&" more."`;
-  const orNone = `IF(${ofFan(FLOW_ANSWER, "leak", frame)}=0,"${noLeakOn(frame)}",${words})`;
+  const orNone = `IF(${ofFan(FLOW_ANSWER, "leak", frame)}=0,"",${words})`;
   return fromAnswer(FLOW_ANSWER, orNone, frame);
 }
 
