@@ -106,6 +106,15 @@ test.each(["A1:I110", "A1:J110", "A1:O110"])(
   },
 );
 
+test("the upper part of Leaks on a new sheet says nothing of hoods and repeats that were left behind", () => {
+  expect(shows.value("Leaks", "D10")).toMatch(/^With all of them mended the open hoods get \d+ cfm more\.$/);
+  expect(shows.value("Leaks", "J19")).toMatch(/^One reading strays/);
+  shows.copyAcross("Leaks", "A1:J40", NEW, "A1");
+  expect(shows.column(NEW, "D10:D11")).toEqual(["", ""]);
+  expect(shows.value(NEW, "J19")).toBe("no difference gets a verdict: see T19");
+  back(2);
+});
+
 test("the whole of Leaks on a new sheet says what Leaks says", () => {
   shows.copyAcross("Leaks", "A1:AD110", NEW, "A1");
   expect(shows.column(NEW, "B7:B12")).toEqual(shows.column("Leaks", "B7:B12"));

@@ -361,6 +361,34 @@ describe("a log of one's own", () => {
   });
 });
 
+// Flow has 2.89 in.w.g. at the router table: 0.144 is its 20th part, 0.41 more than an 8th, 29 ten times as much.
+test.each([
+  ["0.144", /^check it: the suction is 20 times less than the sheet Flow has there now\. A decimal place\?$/],
+  ["29", /^check it: the suction is 10 times more than the sheet Flow has there now\. A decimal place\?$/],
+  ["0.41", /^(mend this one next|not mended: number \d in turn)$/],
+])("a suction of %s that was typed beside what Flow has there", (typed, says) => {
+  const shows = shown("IP", "example");
+  expect(number(shows, "D47")).toBeCloseTo(2.89, 2);
+  shows.clear("Leaks", "C27"); // whose estimate would be told first
+  shows.type("Leaks", "D27", typed);
+  expect(shows.value("Leaks", "J27")).toMatch(says);
+});
+
+// 0.01 in.w.g. is 2.4884 Pa, in air of 1.2014 kg/m³ sqrt(2 p / rho) = 2.0353 m/s. 100 cfm = 0.047195 m³/s: 0.6 A = 0.02319 m², more than the
+// 0.008107 m² of 4 in pipe; of 30 cfm 0.00696, less.
+test("a leak that would take an opening as wide as its duct is asked about, of a gate that Flow does not know, too", () => {
+  const shows = shown("IP", "example");
+  log(shows, 30, "lathe", "0.01", "100");
+  shows.type("Leaks", "B30", "4");
+  const wide = "check it: at that suction so much would take an opening as wide as the duct. A decimal place?";
+  expect(shows.value("Leaks", "J30")).toBe(wide);
+  shows.type("Leaks", "E30", "30");
+  expect(shows.value("Leaks", "J30")).toBe("mend this one next");
+  shows.clear("Leaks", "B30");
+  shows.type("Leaks", "E30", "100");
+  expect(shows.value("Leaks", "J30")).toBe("mend this one next"); // nobody told how wide it is
+});
+
 // The gates of the example are typed over. By hand: of those not mended the largest leak is the third, then the fifth.
 test("a log of five gates: which to mend first, and after it is mended which comes next", () => {
   const shows = shown("IP", "example");

@@ -29,6 +29,7 @@ const LOOKS = {
   verdicts: on("Claims", "E11:F31"),
   inShort: on("Claims", "F7", "F8"),
   flags: [...on("Budget", "A9:A20"), ...on("Flow", "Q11:Q14", "A67:A72")],
+  leaks: on("Leaks", "B7", "J19", "J23:J27", "J43:J58"),
 } satisfies Readonly<Record<string, readonly Look[]>>;
 type Looked = keyof typeof LOOKS;
 
@@ -40,6 +41,7 @@ const EDITS = {
   "the altitude": [type("Start", ALTITUDE_CELL.replaceAll("$", ""), 5000)],
   "a reading": [type("Measured", "D15", 3000)],
   "how far pipe may be off": [type("Flow", "AJ14", 30)],
+  "one leak read again": [type("Leaks", "B19", 9)],
   "a fact of a data sheet": [type("Claims", "B13", "1650 at 3")],
   "a length and a gate": [type("Runs", runCell("Length", RUNS_FIRST), 40), type("Flow", `A${FLOW_FIRST}`, "shut band saw")], // prettier-ignore
 } satisfies Readonly<Record<string, readonly Edit[]>>;
@@ -143,6 +145,18 @@ const said = (shown: Cells): unknown[] => shown.filter((one) => one !== "");
     const { verdicts, inShort } = after("a fact of a data sheet");
     expect(said(verdicts)).toEqual([]);
     expect(inShort).toEqual([`see A${CHECKS}`, ""]);
+  });
+
+  test("Leaks blames no entry for what no function computed", () => {
+    const wrongly = /no name of the table gates|B15 to B17|do not differ|read one leak again/;
+    for (const edit of ["nothing", "a gate", "the altitude", "one leak read again"] as const)
+      expect(said(after(edit).leaks).filter((one) => wrongly.test(String(one)))).toEqual([]);
+    expect(after("one leak read again").leaks.slice(0, 4)).toEqual([
+      "see R43",
+      "no difference gets a verdict: see T19",
+      "no verdict: see row 43",
+      "no verdict: see row 44",
+    ]);
   });
 
   test("a run that no longer stands leaves no old flag beside its neighbours, nor what its hood wants", () => {

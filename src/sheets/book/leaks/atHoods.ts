@@ -67,9 +67,11 @@ export function gainedInWords(frame: Frame): string[] {
   const air = ofFan(FLOW_ANSWER, "leak", frame);
   const [leaks, gained] = [`ROUND(${air},0)`, `ROUND(SUMIF(${inHoods("A")},"<>Fan",${inHoods("G")}),0)`];
   const without = [`"${noLeakOn(frame)}"`, '""', '""'];
+  // without the rows below, as where only what is above them was pasted, a sum of nothing is no gain of 0
+  const once = (words: string): string => `IF(COUNT(${inHoods("G")})=0,"",${words})`;
   return [
     `"By SOLVE, all leaks of the sheet ${frame.sheet("runs")} add up to "&${leaks}&" "&${unit}&"."`,
-    `"With all of them mended the open hoods get "&${gained}&" "&${unit}&" more."`,
-    `"The other "&(${leaks}-${gained})&" "&${unit}&" the fan no longer moves: a tighter system resists it more."`,
+    once(`"With all of them mended the open hoods get "&${gained}&" "&${unit}&" more."`),
+    once(`"The other "&(${leaks}-${gained})&" "&${unit}&" the fan no longer moves: a tighter system resists it more."`),
   ].map((words, index) => fromAnswer(FLOW_ANSWER, `IF(${air}=0,${without[index]},${words})`, frame));
 }

@@ -102,6 +102,7 @@ function verdict(frame: Frame, at: number): string {
     [`${before}=""`, '"measure its leak first"'],
     ...wrong("the leak before", before),
     ...slip(estimate, before),
+    ...suctionSlip(frame),
     [
       `AND(${after}="",${order}="")`,
       `IF(${workedOf("R")}="","type the meter's head in ${HEAD_CELL.replaceAll("$", "")}","no more than the meter's error: leave it")`,
@@ -109,8 +110,8 @@ function verdict(frame: Frame, at: number): string {
     [`${after}=""`, `IF(${order}=1,"mend this one next","not mended: number "&${order}&" in turn")`],
     ...wrong("the leak after", after),
     [`${after}>${before}`, `"after is above before by "&${said(`-${saved}`)}&": measure again"`],
+    [`ISERROR(${chance})`, `"no verdict: see row "&ROW(${workedOf("S")})`],
     [`${chance}=""`, `"no verdict: read one leak again and again in row ${REPEATS}"`],
-    [`COUNT(${chance})=0`, `"no verdict: see row "&ROW(${workedOf("S")})`],
     [`${saved}>${chance}`, `"mended: more than the ± "&${said(chance)}&" of chance"`],
     [`COUNT(${needed})=0`, `"no difference"`],
   ];
@@ -130,6 +131,23 @@ const slip = (estimate: string, before: string): readonly (readonly [string, str
     `"check it: one part in "&ROUND(${estimate}/${before},0)&" of the estimate for its condition. A decimal place of the reading, or of the head's area?"`,
   ],
 ];
+
+/** The same of a suction beside what Flow has there, and of a leak that at the typed one takes more than an open end of its duct. */
+function suctionSlip(frame: Frame): readonly (readonly [string, string])[] {
+  const [typed, across] = [logged("D"), logged("B")];
+  const [there, area] = [workedOf("D"), workedOf("G")];
+  const far = `IF(COUNT(${typed},${there})<2,FALSE,AND(${typed}>0,${there}>0,OR(${typed}>${TOO_MUCH}*${there},${TOO_MUCH}*${typed}<${there})))`;
+  const wide = `IF(COUNT(${area},${across})<2,FALSE,AND(${across}>0,${DISCHARGE}*${area}>=PI()/4*${across}^2))`;
+  const times = `ROUND(MAX(${typed}/${there},${there}/${typed}),0)&" times "&IF(${typed}<${there},"less","more")`;
+  return [
+    [
+      far,
+      `"check it: the suction is "&${times}&" than the sheet ${frame.sheet("flow")} has there now. A decimal place?"`,
+    ],
+    [wide, `"check it: at that suction so much would take an opening as wide as the duct. A decimal place?"`],
+  ];
+}
+const DISCHARGE = 0.6; // of physics.md: what makes an area of a leak
 
 const wrong = (what: string, cell: string): readonly (readonly [string, string])[] => [
   [`COUNT(${cell})=0`, `"check it: ${what} must be a number"`],

@@ -93,7 +93,7 @@ function repeated(frame: Frame, repeats: readonly number[]): SheetCell[] {
     ...REPEAT_LETTERS.map((letter, index) => input(`${letter}${REPEATS}`, repeats[index] ?? null, leak)),
     formula(
       `J${REPEATS}`,
-      `=IF(${few},"Read one leak twice or more here, or no difference gets a verdict.",IF(COUNTA(${REPEATS_TYPED})>COUNT(${REPEATS_TYPED}),"check it: the readings must be numbers, or no difference gets a verdict",IF(COUNT(${CHANCE_CELL})=0,"These do not differ at all: read finer, or no difference gets a verdict.","One reading strays from the next by "&${strays}&" (standard deviation).")))`,
+      `=IF(${few},"Read one leak twice or more here, or no difference gets a verdict.",IF(COUNTA(${REPEATS_TYPED})>COUNT(${REPEATS_TYPED}),"check it: the readings must be numbers, or no difference gets a verdict",IF(MAX(${REPEATS_TYPED})=MIN(${REPEATS_TYPED}),"These do not differ at all: read finer, or no difference gets a verdict.",IF(COUNT(${CHANCE_CELL})=0,"no difference gets a verdict: see ${plain(CHANCE_CELL)}","One reading strays from the next by "&${strays}&" (standard deviation)."))))`,
       "total",
     ),
     // equal ones where too few are typed: then DIFFERENCE says that nothing tells how they stray, and is no error

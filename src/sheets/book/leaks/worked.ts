@@ -131,4 +131,4 @@ function headers(frame: Frame): SheetCell[] {
 }
 
 /** The name of the gate to mend next, in words where there is none. */
-export const nextGate = `IF(COUNT(${inWorked("B")})=0,IF(COUNT(${inWorked("K")})=0,"no leak logged yet",IF(COUNT(${inWorked("R")})=0,"see B${METER + 1} to B${METER + 3}","none left")),INDEX(${inLog("A")},MATCH(1,${inWorked("B")},0)))`;
+export const nextGate = `IF(COUNT(${inWorked("B")})=0,IF(COUNT(${inWorked("K")})=0,"no leak logged yet",IF(COUNT(${inWorked("R")})=0,IF(ISERROR($R$${WORKED + 1}),"see R${WORKED + 1}","see B${METER + 1} to B${METER + 3}"),"none left")),INDEX(${inLog("A")},MATCH(1,${inWorked("B")},0)))`;

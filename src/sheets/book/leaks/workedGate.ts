@@ -45,7 +45,7 @@ export function workedGate(frame: Frame, at: number): SheetCell[] {
     cell("G", opening("K", "M"), area),
     cell("H", opening("L", "N"), area),
     cell("I", paid(at), { format: "0.00" }),
-    cell("J", `IF(ISERROR(Y${at}),${UNKNOWN_CONDITION},${told})`),
+    cell("J", `IF(${isUnknown(`Y${at}`)},${UNKNOWN_CONDITION},${told})`),
     cell("K", sound(at, "E"), leak),
     cell("L", sound(at, "F"), leak),
     cell("M", `IF(K${at}="","",${typed})`, pressure),
@@ -66,6 +66,10 @@ export function workedGate(frame: Frame, at: number): SheetCell[] {
 }
 
 const UNKNOWN_CONDITION = '"check it: the condition is no name of the table gates, so there is no estimate"';
+
+/** An estimate that is an error by itself: where all are, none was computed, as in a program without our functions. */
+const isUnknown = (estimate: string): string =>
+  `AND(ISERROR(${estimate}),SUMPRODUCT(1*ISERROR(${inWorked("Y")}))<ROWS(${inWorked("Y")}))`;
 
 /** What stands in the log. */
 const of = (letter: string): string => logged(letter, WORKED);
@@ -111,7 +115,7 @@ const growth = (at: number): string => `MAX(1,MAX(K${at}:L${at})/${REPEATS_MEAN}
 
 /** What chance alone makes of no change, as DIFFERENCE has it for single readings beside such repeats. */
 const chance = (at: number): string =>
-  `IF(OR(COUNT(K${at}:L${at})<2,COUNT(${CHANCE_CELL})=0),"",${CHANCE_CELL}*${growth(at)})`;
+  `IF(COUNT(K${at}:L${at})<2,"",IF(${CHANCE_CELL}="","",${CHANCE_CELL}*${growth(at)}))`;
 
 /** DIFFERENCE's readings needed of a change that was meant to go one way: 2 (1.6449 + 0.8416)² s² / change² + 1.6449² / 4. */
 const needed = (at: number): string =>
