@@ -16,9 +16,13 @@ export interface BookCurve {
 /** Of FANCURVE's answer, which the sheet Fan takes over where its owner says so. */
 const OWN = headerOfColumn(fanCurveColumns, "error");
 
-/** Every table of a fan's airflow and static pressure with two points or more. */
+/** Every table of a fan's airflow and static pressure. */
+export const curveTables = (sheets: readonly LookedThrough[]): FoundTable[] =>
+  tablesWith(sheets, ["airflow", "fan static pressure"], ["run", OWN]);
+
+/** Those with two points or more. */
 export function curvesIn(sheets: readonly LookedThrough[]): BookCurve[] {
-  return tablesWith(sheets, ["airflow", "fan static pressure"], ["run", OWN]).flatMap((table) => {
+  return curveTables(sheets).flatMap((table) => {
     const points: (readonly [number, number])[] = [];
     let lastRow = table.headerRow;
     for (const row of table.rows) {

@@ -1,9 +1,12 @@
+import { shown } from "../../../core/errors";
 import { itemAt } from "../../../reference/itemAt";
 import { markOf } from "../../../reference/notes";
+import { cellOf } from "../callArguments";
+import { curveTables } from "../curves";
 import type { FailedFormula } from "../failedFormulas";
 import type { CheckRule } from "../finding";
 import { type BookRuns, sameName } from "../runs";
-import { textIn } from "../tablesIn";
+import { type FoundTable, textIn } from "../tablesIn";
 
 const whyOf = (error: string, message: string | undefined): string =>
   error === "#SPILL!"
@@ -16,12 +19,16 @@ const whyOf = (error: string, message: string | undefined): string =>
  * Our functions that refuse what they are given, with their own sentence: where one answer says it of many cells, at the first. What BUDGET, SOLVE and
  * others say of one cell of the runs is told once, with the way to that cell; what only waits for it is not told beside it.
  */
-export const refusal: CheckRule = ({ failed, runs }) => {
+export const refusal: CheckRule = ({ failed, runs, sheets }) => {
+  const curves = curveTables(sheets);
   const said = new Set<string>();
   const isNew = (words: string): boolean => !said.has(words) && said.add(words).has(words);
   const told = failed
     .filter(({ error }) => error.error !== "#NAME?")
-    .map((one) => ({ ...one, mend: cellToMend(one.error.message ?? "", runs) }));
+    .map((one) => {
+      const message = one.error.message ?? "";
+      return { ...one, mend: cellToMend(message, runs) ?? pointToMend(message, curves) };
+    });
   const isOneWrong = told.some(({ mend }) => mend !== null);
   return told
     .filter(({ error, mend }) => mend !== null || !(isOneWrong && waits(error)))
@@ -36,7 +43,7 @@ export const refusal: CheckRule = ({ failed, runs }) => {
           : mend === null
             ? `${at}: ${message.replace(/\.$/, "")}.` // the grid's own sentences end with a full stop, ours do not
             : `${message.charAt(0).toUpperCase()}${message.slice(1)}.`,
-      why: mend === null ? whyOf(error, message) : "What depends on this run has no answer until it is right.",
+      why: mend === null ? whyOf(error, message) : "What depends on this cell has no answer until it is right.",
       source: "the function's own answer",
       ...(mend ?? { sheet, at }),
     }));
@@ -56,6 +63,21 @@ function cellToMend(message: string, tables: readonly BookRuns[]): { sheet: stri
     const isThere = table.rows.includes(row) && table.address(row, column) !== table.address(row, "");
     const isNamed = name === undefined || sameName(textIn(table.value(row, "Run")), name);
     return isThere && isNamed ? [{ sheet: table.sheet, at: table.address(row, column) }] : [];
+  });
+  return found.length === 1 ? itemAt(found, 0) : null;
+}
+
+/** "pressure in row 3 of the curve ...": a sentence counts the headings as row 1. */
+const OF_CURVE = /^(airflow|pressure) in row (\d+) of the curve must be .*; got /s;
+
+/** The cell of a fan's curve that a sentence is about; null where none in that row holds what came, or several do. */
+function pointToMend(message: string, tables: readonly FoundTable[]): { sheet: string; at: string } | null {
+  const [, what, row] = OF_CURVE.exec(message) ?? [];
+  if (what === undefined) return null;
+  const header = what === "airflow" ? what : "fan static pressure";
+  const found = tables.flatMap(({ sheet, headerRow, value, address }) => {
+    const at = headerRow + Number(row) - 1;
+    return message.endsWith(`; got ${shown(cellOf(value(at, header)))}`) ? [{ sheet, at: address(at, header) }] : [];
   });
   return found.length === 1 ? itemAt(found, 0) : null;
 }
