@@ -12,6 +12,9 @@ export const RUNS_FIRST = RUNS_HEADER + 1;
 export const RUNS_LAST = RUNS_HEADER + 40;
 export const RUNS_COLUMN = 2; // B
 
+/** Says there, beside what is asked of the fan, that no device is counted. */
+export const NO_DEVICE_CELL = "$H$6";
+
 /** Where a column of the runs table stands. */
 export const runsColumnPlace = (column: ShownRunColumn): number =>
   RUNS_COLUMN + shownColumns.findIndex(({ name }) => name === column);

@@ -7,6 +7,7 @@ import { fanShort } from "./rules/fanShort";
 import { longHose } from "./rules/longHose";
 import { metalWithWood } from "./rules/metalWithWood";
 import { meterArea } from "./rules/meterArea";
+import { noDevice } from "./rules/noDevice";
 import { noLength } from "./rules/noLength";
 import { notes } from "./rules/notes";
 import { percentForNumber } from "./rules/percentForNumber";
@@ -39,6 +40,7 @@ const rules: readonly CheckRule[] = [
   unreadColumn,
   farOut,
   noLength,
+  noDevice,
   metalWithWood,
   settling,
   tooWide,

@@ -24,6 +24,7 @@ export interface BookRun {
   readonly gated: boolean;
   readonly shut: boolean;
   readonly device: boolean; // a separator or another with a loss of its own
+  readonly deviceSaid: boolean; // or a 0 for none
   readonly discharge: boolean;
   readonly dust: TransportRow; // of its own column, else of the book
   readonly ownDust: string | null; // as typed in its own column; null where nothing is, or no dust that we know
@@ -83,6 +84,7 @@ function runIn(
     gated: ["open", "shut"].includes(plain(text("Gate"))),
     shut: plain(text("Gate")) === "shut",
     device: (numberIn(table.value(row, "Device loss")) ?? 0) !== 0,
+    deviceSaid: text("Device loss") !== "",
     discharge: ["", "0"].includes(text("Side"))
       ? isAfterFan(plain(to), (other) => names.has(other))
       : plain(text("Side")) === "discharge",

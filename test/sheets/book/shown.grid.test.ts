@@ -63,6 +63,25 @@ describe("an empty budget that is filled in", () => {
     expect(grid.value("Flow", "B66")).toBe("No run of the sheet Runs has a gate");
     expect(grid.errors()).toEqual([]);
   });
+
+  test("says where no device is typed that no filter is counted, until one is or a 0 says that there is none", () => {
+    const said = (): unknown[] =>
+      [["Runs", "H6"], ["Budget", "N7"], ["Flow", "C1"], ["Summary", "D43"]].map(([sheet, at]) => grid.value(sheet!, at!)); // prettier-ignore
+    const solved = "Ducts and leaks of Runs with the fan of Fan, solved as one network. ";
+    const see = "No separator, filter or bag is counted: see Runs H6.";
+    const none = ["No separator, filter or bag is counted: type its loss under Device loss, 0 for none.", see, `${solved}${see}`, see]; // prettier-ignore
+    expect(said()).toEqual(none);
+    expect(grid.value("Summary", "A43")).toBe("which needs");
+    grid.type("Runs", "L9", "0");
+    expect(said()).toEqual(["", "", solved, ""]);
+    grid.type("Runs", "L9", "1");
+    grid.type("Runs", "M9", "350");
+    expect(said()).toEqual(["", "", solved, ""]);
+    grid.clear("Runs", "L9:M9");
+    expect(said()).toEqual(none);
+    grid.clear("Runs", "B9:H9");
+    expect(said()).toEqual(["", "", solved, ""]);
+  });
 });
 
 const examples = {

@@ -5,6 +5,7 @@ import { ERRORS } from "../flow/flowLayout";
 import type { Frame } from "../frame";
 import { BUDGET_HEADER, BUDGET_NONE_CELL, BUDGET_UNSURE_COLUMN, runsTable } from "../layout";
 import { type Answer, answerCell, frozen, headOf, isMissing, onceRuns, stands } from "../parts/answerReferences";
+import { noDeviceSaid } from "../parts/noDevice";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
 
@@ -41,6 +42,7 @@ export function howSure(frame: Frame): SheetCell[] {
         : `By the errors of inputs on the sheet ${frame.sheet("flow")}.`,
       "note",
     ),
+    formula("N7", `=${noDeviceSaid(frame)}`, "total"),
     ...spillOf(BUDGET_UNSURE_COLUMN, BUDGET_HEADER, BUDGET_HEADER + 1, formats, onceRuns(frame, call)),
   ];
 }

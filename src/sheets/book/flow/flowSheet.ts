@@ -8,6 +8,7 @@ import { answerColumn, FLOW_ANSWER, fromAnswer, isWhole, ofFan, torn } from "../
 import { cautionLine } from "../parts/cautionLine";
 import { heldAsText } from "../parts/duplicated";
 import { LOOK } from "../parts/look";
+import { noDeviceSaid } from "../parts/noDevice";
 import { noLeakOn } from "../parts/noLeak";
 import { countOfNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
@@ -112,9 +113,9 @@ function introduction(frame: Frame, tryIt: string | null, runs: RunsByName): She
   const further = `Further: sealing (Q to U), ± (V, AI to AY), scenarios (row ${SETS - 2}), changes (row ${GAINS_TITLE}).`;
   return [
     text("A1", "Flow: what really flows", "title"),
-    text(
+    formula(
       "C1",
-      `Ducts and leaks of ${frame.sheet("runs")} with the fan of ${frame.sheet("fan")}, solved as one network.`,
+      `="Ducts and leaks of ${frame.sheet("runs")} with the fan of ${frame.sheet("fan")}, solved as one network. "&${noDeviceSaid(frame)}`,
     ),
     text(
       "C2",

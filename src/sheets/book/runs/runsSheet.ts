@@ -5,9 +5,10 @@ import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { WorkshopRun } from "../../demo/workshop";
 import type { Frame, SheetOf } from "../frame";
-import { runCell, RUNS_FIRST, RUNS_HEADER, RUNS_LAST, runsColumnRange } from "../layout";
+import { NO_DEVICE_CELL, runCell, RUNS_FIRST, RUNS_HEADER, RUNS_LAST, runsColumnRange } from "../layout";
 import { answerColumn, BUDGET_ANSWER, fromAnswer, ofFan } from "../parts/answerReferences";
 import { LOOK } from "../parts/look";
+import { noDevice } from "../parts/noDevice";
 import { countOfNote, SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
 import { totals } from "../parts/totals";
@@ -17,6 +18,7 @@ import type { RunsContents } from "./runsContents";
 import { runsLists } from "./runsLists";
 
 const SAID = "C3"; // what is wrong with the runs, in a sentence
+const ASKED_PRESSURE = "F6"; // of the fan
 const LOST = "C4"; // which columns have lost their headings; else a caution
 
 /** The ducts: what the user types, and beside each run what that does. */
@@ -41,6 +43,11 @@ export const runsSheet: SheetOf<RunsContents> = (frame, { runs, tryIt }) => ({
       "total",
     ),
     ...overview(frame),
+    formula(
+      NO_DEVICE_CELL.replaceAll("$", ""),
+      `=${noDevice(`COUNT(${ASKED_PRESSURE})>0`, runsColumnRange("Device loss"))}`,
+      "total",
+    ),
     text(runCell("Gate", RUNS_HEADER - 1), "More, where you need it:", "note"),
     text(`A${RUNS_HEADER}`, "Check", "header"),
     ...shownColumns.map((column) => headerCell(frame, column)),

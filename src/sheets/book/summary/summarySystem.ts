@@ -30,6 +30,7 @@ import {
   stands,
 } from "../parts/answerReferences";
 import { saysLook } from "../parts/look";
+import { noDeviceSaid } from "../parts/noDevice";
 import { noLeakOn } from "../parts/noLeak";
 import { type Total, totals } from "../parts/totals";
 import { formatOf, SHARE, unitOnly, unitWord } from "../parts/units";
@@ -61,6 +62,7 @@ export function summarySystem(frame: Frame): SheetCell[] {
     text(`A${FAN_TITLE}`, "The fan", "section"),
     ...totals(`A${FAN_TITLE + 1}`, 1, fan),
     formula(`D${FAN_TITLE + 1}`, `=${howSure(frame)}`),
+    formula(`D${FAN_TITLE + 4}`, `=${noDeviceSaid(frame)}`),
     text(`A${FAN_TITLE + 5}`, "Its curve is from", "label"),
     formula(`B${FAN_TITLE + 5}`, `=${frame.ref("fan", SOURCE_CELL)}&""`),
     text(`A${LEAKS}`, "Leaks", "section"),
