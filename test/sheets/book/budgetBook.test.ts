@@ -46,10 +46,13 @@ describe.each(whole)("the whole budget, %s", (_, book) => {
       ["leaks", "A39"],
       ["readings", "A73"],
       ["measured", "B45"],
+      ["claims", "A35"],
     ] as const) {
       const { cells } = book.sheets.find((sheet) => sheet.key === key)!;
       const { column, row } = placeOf(at);
-      expect(cells.find((cell) => cell.at === cellAddress(column, row - 1))?.style).toBe("input");
+      expect(cells.find((cell) => cell.at === cellAddress(column, row - 1))?.style).toBe(
+        key === "claims" ? "label" : "input",
+      ); // whose facts are named
       expect(cells.filter((cell) => cell.at === at)).toMatchObject([{ formula: expect.stringContaining('"The table ends here: what is typed below it is not read."') as unknown }]); // prettier-ignore
     }
   });

@@ -3,6 +3,7 @@ import { formula, input, text } from "../../cells";
 import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { answerCell, answerColumn, isMissing } from "../parts/answerReferences";
+import { tableEnd } from "../parts/tableEnd";
 import { unitOnly, unitWord } from "../parts/units";
 import type { ClaimsContents } from "./contents";
 import { CHECKS, checkRow, CLAIM_ANSWER, CLOSING, COUNTED, FACTS, FACTS_FIRST, FACTS_LAST } from "./layout";
@@ -34,7 +35,7 @@ export function dataSheet(frame: Frame, { says }: ClaimsContents): SheetCell[] {
       formula(`F${at}`, shown(check)),
     );
   });
-  return [...cells, ...meanings()];
+  return [...cells, tableEnd(`A${FACTS_LAST + 1}`), ...meanings()];
 }
 
 /** The words that a fact may be, to choose from; others that people use are understood too. */
@@ -81,5 +82,5 @@ function meanings(): SheetCell[] {
     "holds: nothing here speaks against it, no more than that. cannot tell: a fact that is not given would decide; the reason names it. not read: mend that row.",
     "A number may have its unit: 1700 CFM, 140 in.w.g., 1.1 kW. A rated point is an airflow at a pressure, typed into one cell: 1000 at 8.",
   ];
-  return lines.map((line, index) => text(`A${FACTS_LAST + 1 + index}`, line, "note"));
+  return lines.map((line, index) => text(`A${FACTS_LAST + 2 + index}`, line, "note"));
 }
