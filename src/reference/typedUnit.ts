@@ -40,7 +40,7 @@ export const spellings: readonly (readonly [RegExp, string])[] = [
 export const unreadUnits: readonly string[] = [
   ...["m3", "ft3", "nm3/h", "m^3/h", "kg/h", "lb/min"],
   ...["inhg", "mmhg", "torr", "dapa", "oz"],
-  ...["va", "kva", "hz", "rps", "krpm", "kv", "kg", "lb"],
+  ...["va", "kva", "hz", "rps", "krpm", "kv", "kg", "lb", "db", "dba"],
 ];
 
 export const plainUnit = (text: string): string =>

@@ -1,6 +1,6 @@
 import { DomainError, shown } from "../../core/errors";
+import { factName } from "../../core/naming/factName";
 import { findNamed, requireNamed } from "../../core/naming/findNamed";
-import { headerName } from "../../core/naming/headerName";
 import { type Amount, type ClaimFact, type ClaimFactKey, claimFacts, type Words } from "../../reference/claimFacts";
 import type { UnitSystem } from "../../reference/quantities";
 import { refuseCell } from "../cellErrors";
@@ -62,7 +62,7 @@ const asTyped = (cell: Cell): string | number =>
 /** The place of a first row of two known headings; anything else is read as a fact, so that a misspelt one is not lost. */
 function headingOf(matrix: Matrix): number | null {
   const first = matrix.findIndex((line) => !line.every(isBlank));
-  const [name, value] = (matrix[first] ?? []).map((cell) => (typeof cell === "string" ? headerName(cell) : ""));
+  const [name, value] = (matrix[first] ?? []).map((cell) => (typeof cell === "string" ? factName(cell) : ""));
   return ["fact", "facts", "name", "what"].includes(name ?? "") && value !== "" ? first : null;
 }
 
@@ -72,7 +72,7 @@ function repeatedIn(matrix: Matrix, heading: number | null): Map<ClaimFactKey, n
   matrix.forEach(([name = null, value = null], row) => {
     const fact =
       typeof name === "string" && row !== heading && !isBlank(value)
-        ? findNamed<Known>(claimFacts, headerName(name))
+        ? findNamed<Known>(claimFacts, factName(name))
         : undefined;
     if (fact !== undefined) rows.set(fact.key, [...(rows.get(fact.key) ?? []), row + 1]);
   });
@@ -82,7 +82,7 @@ function repeatedIn(matrix: Matrix, heading: number | null): Map<ClaimFactKey, n
 function factOf(name: Cell, row: number): Known {
   const said = `name in row ${row + 1} of the facts`;
   if (typeof name !== "string") return refuseCell(said, name, "the name of a fact");
-  return requireNamed<Known>(said, claimFacts, headerName(name), "the name of a fact");
+  return requireNamed<Known>(said, claimFacts, factName(name), "the name of a fact");
 }
 
 function read(said: string, value: Cell, { takes }: Known, system: UnitSystem, name: string): unknown {

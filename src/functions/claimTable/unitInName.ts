@@ -1,4 +1,4 @@
-import { headerName } from "../../core/naming/headerName";
+import { factName, oneInBrackets } from "../../core/naming/factName";
 import type { Quantity } from "../../reference/quantities";
 import { factorOfTyped, isUnitOfNone } from "../../reference/typedUnit";
 
@@ -13,8 +13,8 @@ const BRACKETS = /[([](.*?)[)\]]/g;
 const BRACKETS_READ = 2; // as many as a copy's plain formulas take off
 
 export const namesOf = (name: string): Names => ({
-  itself: headerName(name),
-  brackets: [...name.matchAll(BRACKETS)].slice(0, BRACKETS_READ).map(([, text]) => text!),
+  itself: factName(name),
+  brackets: [...oneInBrackets(name).matchAll(BRACKETS)].slice(0, BRACKETS_READ).map(([, text]) => text!),
   isPair: false,
 });
 

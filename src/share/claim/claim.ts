@@ -1,6 +1,6 @@
 import { shown as quoted } from "../../core/errors";
 import { findNamed, nearestNames } from "../../core/naming/findNamed";
-import { headerName } from "../../core/naming/headerName";
+import { factName } from "../../core/naming/factName";
 import { claimColumns } from "../../reference/answerColumns";
 import { headerIn } from "../../reference/columnsOfAnswers";
 import { claimFacts } from "../../reference/claimFacts";
@@ -78,7 +78,7 @@ export const claim: Translator = ([facts, units], context) => {
 /** A name that no fact has while the copy is made, and those near to it, which formulas cannot look for. */
 function nearNames(name: ShownValue | undefined): NearNames | null {
   if (typeof name !== "string" || name.trim() === "") return null;
-  const plain = headerName(name);
+  const plain = factName(name);
   if (findNamed(claimFacts, plain) !== undefined) return null;
   return { plain, near: ` (nearest: ${nearestNames(claimFacts, plain).map(quoted).join(", ")})` };
 }

@@ -87,7 +87,10 @@ export function rowCells(
     },
     brackets: {
       heading: "with round brackets",
-      formula: reading((row) => roundBrackets(cell("name", row)), ""),
+      formula: reading((row) => {
+        const round = roundBrackets(cell("name", row));
+        return ["dB(A))", "dB (A))"].reduce((inner, level) => `SUBSTITUTE(${inner},"${level}","dBA)")`, round); // as factName has it
+      }, ""),
     },
     once: {
       heading: "without the first of them",

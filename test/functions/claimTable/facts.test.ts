@@ -67,6 +67,21 @@ describe("CLAIM takes any of its facts", () => {
     ).toEqual(plainly);
   });
 
+  test.each(["Sound (dB(A))", "noise [dB (A)]", "Sound level (dB(A)) (max)", "sound (dBA)"])(
+    "%s is a sound",
+    (name) => {
+      expect(call([[name, "75 dB"], ["airflow", 1200]])).toEqual(call([["sound", "75 dB"], ["airflow", 1200]])); // prettier-ignore
+    },
+  );
+
+  test.each([
+    ["airflow (dB(A))", "dBA"],
+    ["airflow (dB)", "dB"],
+  ])("%s has the unit of a sound, so a bare number there is refused", (name, unit) => {
+    const why = `Airflow in row 1 of the facts must be typed with its unit, for "${unit}" in its name is none of it (cfm, m³/h, m³/s, m³/min, L/s, L/min); got 80.`;
+    expect(call([[name, 80], ["speed", 3450]])[1]).toEqual(["Airflow, row 1", 80, "", "", "not read", why, ""]); // prettier-ignore
+  });
+
   test("every name and every other spelling means one fact", () => {
     const names = claimFacts.flatMap(({ key, aliases }) => [key, ...aliases]);
     expect(new Set(names.map((name) => name.replace(/-/g, " "))).size).toBe(names.length);

@@ -182,6 +182,8 @@ const IN_BRACKETS = [
   "cfm at in.w.g.",
   "m³/h @ Pa",
   "L/s, kPa",
+  "dB(A)",
+  "dB",
 ];
 
 function name(random: Random, { key, aliases }: ClaimFact): Cell {
