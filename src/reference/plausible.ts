@@ -13,6 +13,9 @@ export const PLAUSIBLE = {
   length: 100, // m
 } as const satisfies Partial<Record<Quantity, number>>;
 
+/** A duct beyond these is mostly one in other units: the inch sizes of a shop in mm, and its sizes in mm in inches. House judgement: a hose of 27 mm is sold. */
+export const DUCT_ACROSS = { narrowest: 0.025, widest: 1.5 } as const; // m
+
 /** Air beyond these is mostly in other units. House judgement: hot as under a tin roof in summer, cold as a shed in a hard winter, high as few towns are. */
 export const WORKSHOP_AIR = {
   coldest: 243.15, // K

@@ -293,6 +293,52 @@ describe("answers that no workshop's ducts can have", () => {
   });
 });
 
+describe("a duct narrower or wider than any shop has", () => {
+  const table = (unit: string, diameter: number): SheetOfTest["rows"] => [
+    ["Run", "To", `Diameter (${unit})`, "Length (m)"],
+    ["saw", "main", diameter, 3],
+    ["main", "fan", unit === "mm" ? 160 : 6, 3],
+  ];
+  const told = (rows: SheetOfTest["rows"]) =>
+    findingsIn(seenOf({ Runs: { rows } })).flatMap(({ rule, what, why, at }) => (rule === "Far out" ? [[at, what, why]] : [])); // prettier-ignore
+
+  // 25 mm and 1500 mm, 59.06 in
+  test.each([
+    [
+      "mm",
+      4,
+      "a diameter of 4 mm is narrower than any workshop's duct.",
+      "Mostly inches where the table has millimetres: ",
+    ],
+    [
+      "in",
+      100,
+      "a diameter of 100 in is wider than any workshop's duct.",
+      "Mostly millimetres where the table has inches: ",
+    ],
+    [
+      "mm",
+      16_000,
+      "a diameter of 16,000 mm is wider than any workshop's duct.",
+      "Mostly a decimal place that slipped: ",
+    ],
+    ["in", 0.5, "a diameter of 0.5 in is narrower than any workshop's duct.", "Mostly a decimal place that slipped: "],
+  ])("in %s: %d", (unit, diameter, what, why) => {
+    const rows = table(unit, diameter).map((row) => row.map((cell) => (unit === "in" && cell === "Length (m)" ? "Length (ft)" : cell))); // prettier-ignore
+    expect(told(rows)).toEqual([["C2", `saw: ${what}`, `${why}all that flows is computed with it.`]]);
+  });
+
+  test.each([
+    ["mm", 25],
+    ["mm", 1500],
+    ["in", 1.25],
+    ["in", 59],
+  ])("in %s %d is none", (unit, diameter) => {
+    const rows = table(unit, diameter).map((row) => row.map((cell) => (unit === "in" && cell === "Length (m)" ? "Length (ft)" : cell))); // prettier-ignore
+    expect(told(rows)).toEqual([]);
+  });
+});
+
 describe("a run longer than any shop", () => {
   const far = (rows: SheetOfTest["rows"]) =>
     findingsIn(seenOf({ Runs: { rows } })).filter(({ rule }) => rule === "Far out");

@@ -1,4 +1,4 @@
-import { PLAUSIBLE } from "../../../reference/plausible";
+import { DUCT_ACROSS, PLAUSIBLE } from "../../../reference/plausible";
 import { toSI, type UnitSystem, unitOf } from "../../../reference/quantities";
 import { plain } from "../../../core/naming/findNamed";
 import type { Calculated } from "../../../sheets/calculated";
@@ -40,6 +40,7 @@ export const farOut: CheckRule = ({ book, answers, runs }) => [
   ...ofCalls(book),
   ...ofRuns(answers),
   ...ofLengths(runs),
+  ...ofDiameters(runs),
 ];
 
 function ofCalls(book: Calculated): Finding[] {
@@ -81,6 +82,26 @@ const ofLengths = (tables: readonly BookRuns[]): Finding[] =>
           : [{ ...finding(name, sheet, at(column), length, "length", system), why: LENGTH_WHY }],
       ),
     ),
+  );
+
+/** 4 for four inches in a table in mm, 100 for mm in one in inches: too fast is all that its answers say, or nothing. */
+const ofDiameters = (tables: readonly BookRuns[]): Finding[] =>
+  tables.flatMap(({ sheet, system, runs }) =>
+    runs.flatMap(({ name, diameter, at }) => {
+      if (diameter === null || (diameter >= DUCT_ACROSS.narrowest && diameter <= DUCT_ACROSS.widest)) return [];
+      const isNarrow = diameter < DUCT_ACROSS.narrowest;
+      const [typed, read] = system === "SI" ? ["inches", "millimetres"] : ["millimetres", "inches"];
+      return [
+        {
+          rule: "Far out",
+          what: `${name}: a diameter of ${inGroups(diameter, "diameter", system)} is ${isNarrow ? "narrower" : "wider"} than any workshop's duct.`,
+          why: `${isNarrow === (system === "SI") ? `Mostly ${typed} where the table has ${read}` : "Mostly a decimal place that slipped"}: all that flows is computed with it.`,
+          source: practice,
+          sheet,
+          at: at("Diameter"),
+        },
+      ];
+    }),
   );
 
 function judged(
