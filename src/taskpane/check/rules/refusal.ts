@@ -1,10 +1,11 @@
 import { shown } from "../../../core/errors";
+import { placeOf } from "../../../sheets/address";
 import { itemAt } from "../../../reference/itemAt";
 import { markOf } from "../../../reference/notes";
 import { cellOf } from "../callArguments";
 import { curveTables } from "../curves";
 import type { FailedFormula } from "../failedFormulas";
-import type { CheckRule } from "../finding";
+import type { CheckRule, Finding } from "../finding";
 import { type BookRuns, sameName } from "../runs";
 import { type FoundTable, textIn } from "../tablesIn";
 
@@ -42,18 +43,20 @@ export const refusal: CheckRule = ({ failed, runs, sheets }) => {
           ? `The answer in ${at} is ${error}.`
           : mend === null
             ? `${at}: ${message.replace(/\.$/, "")}.` // the grid's own sentences end with a full stop, ours do not
-            : `${message.charAt(0).toUpperCase()}${message.slice(1)}.`,
+            : `${capital(withoutItsRows(message, mend))}.`,
       why: mend === null ? whyOf(error, message) : "What depends on this cell has no answer until it is right.",
       source: "the function's own answer",
       ...(mend ?? { sheet, at }),
     }));
 };
 
+type Place = Pick<Finding, "sheet" | "at">;
+
 /** "Diameter of run "saw" (row 2) ...", or of a row without a name. */
 const OF_RUN = /^(.+?) of (?:run "(.*?)" \(row (\d+)\)|row (\d+)\b)/s;
 
 /** The cell of the runs that a sentence is about; null where it is about none, or nobody knows which table is meant. */
-function cellToMend(message: string, tables: readonly BookRuns[]): { sheet: string; at: string } | null {
+function cellToMend(message: string, tables: readonly BookRuns[]): Place | null {
   const [, what, name, rowOfRun, rowAlone] = OF_RUN.exec(message) ?? [];
   if (what === undefined) return null;
   const column = what.endsWith(" in the fittings") ? "Fittings" : what;
@@ -71,7 +74,7 @@ function cellToMend(message: string, tables: readonly BookRuns[]): { sheet: stri
 const OF_CURVE = /^(airflow|pressure) in row (\d+) of the curve must be .*; got /s;
 
 /** The cell of a fan's curve that a sentence is about; null where none in that row holds what came, or several do. */
-function pointToMend(message: string, tables: readonly FoundTable[]): { sheet: string; at: string } | null {
+function pointToMend(message: string, tables: readonly FoundTable[]): Place | null {
   const [, what, row] = OF_CURVE.exec(message) ?? [];
   if (what === undefined) return null;
   const header = what === "airflow" ? what : "fan static pressure";
@@ -81,6 +84,17 @@ function pointToMend(message: string, tables: readonly FoundTable[]): { sheet: s
   });
   return found.length === 1 ? itemAt(found, 0) : null;
 }
+
+/** The sentence of a function, which knows no sheet: its rows count from the headings. The way to the cell tells the sheet's own. */
+function withoutItsRows(message: string, { at }: Place): string {
+  if (OF_RUN.test(message)) return message.replace(OF_RUN, (told) => told.replace(/(?: \(row \d+\)| of row \d+)$/, ""));
+  const shift = placeOf(at).row - Number(OF_CURVE.exec(message)![2]);
+  return message.replace(/^.*; got /s, (told) =>
+    told.replace(/\brow (\d+)/g, (_, row) => `row ${Number(row) + shift}`),
+  );
+}
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 const waits = ({ error, message }: FailedFormula["error"]): boolean =>
   error === "#N/A" && (message ?? "").includes(markOf("waits"));
