@@ -11,10 +11,16 @@ export function isBehindDevice(runs: readonly BookRun[], run: BookRun, passed: r
   return before.length > 0 && before.every((one) => isBehindDevice(runs, one, [...passed, run]));
 }
 
-/** The one run of that name in a book; null where there is none, or two, of which nobody knows whose an answer is. */
-export function runCalled(tables: readonly BookRuns[], name: string): { table: BookRuns; run: BookRun } | null {
-  const called = tables.flatMap((table) =>
-    table.runs.flatMap((run) => (sameName(run.name, name) ? [{ table, run }] : [])),
-  );
-  return called.length === 1 ? called[0]! : null;
+/** A run of a name that answers have, and its table. */
+export interface Called {
+  readonly table: BookRuns;
+  readonly run: BookRun;
 }
+
+/** All of that name in a book: of several nobody knows whose an answer is. */
+export const runsCalled = (tables: readonly BookRuns[], name: string): Called[] =>
+  tables.flatMap((table) => table.runs.flatMap((run) => (sameName(run.name, name) ? [{ table, run }] : [])));
+
+/** Whether their air is taken to be clean, whichever of them an answer is about. */
+export const areClean = (called: readonly Called[]): boolean =>
+  called.length > 0 && called.every(({ table, run }) => isBehindDevice(table.runs, run));

@@ -1,6 +1,6 @@
 import { type MarkedNote, notesIn } from "../../../reference/notes";
 import type { CheckRule } from "../finding";
-import { isBehindDevice, runCalled } from "../behindDevice";
+import { areClean, runsCalled } from "../behindDevice";
 import { STILL_NOTES } from "../stillAir";
 
 /** Said by rules of their own, or no fault at all. */
@@ -14,10 +14,7 @@ const CLEAN = "; there is a device in it or before it, and air behind a device i
 
 /** What BUDGET and SOLVE note themselves, beyond what other rules say. */
 export const notes: CheckRule = ({ answers, runs: tables }) => {
-  const isClean = (name: string): boolean => {
-    const found = runCalled(tables, name);
-    return found !== null && isBehindDevice(found.table.runs, found.run);
-  };
+  const isClean = (name: string): boolean => areClean(runsCalled(tables, name));
   return answers.flatMap(({ of, sheet, rows }) =>
     // a run without an airflow is wrong, and its note what its errors say
     rows

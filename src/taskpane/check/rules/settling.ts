@@ -1,6 +1,7 @@
 import { sectionArea } from "../../../core/section/section";
+import { itemAt } from "../../../reference/itemAt";
 import { cite } from "../../../reference/citation";
-import { isBehindDevice, runCalled } from "../behindDevice";
+import { areClean, isBehindDevice, runsCalled } from "../behindDevice";
 import type { Finding, CheckRule } from "../finding";
 import { inGroups } from "../inGroups";
 import { sizeThatCarries } from "../sizeThatCarries";
@@ -26,13 +27,16 @@ export const settling: CheckRule = (seen) => {
   const told: string[] = [];
   const inAnswers = answers.flatMap(({ of, sheet, system, rows }) =>
     rows.flatMap((row): Finding[] => {
-      const found = runCalled(tables, row.run);
-      const dust = found?.run.dust ?? dustOfBook;
+      const called = runsCalled(tables, row.run);
+      const found = called.length === 1 ? itemAt(called, 0) : null;
+      const [one = { dust: dustOfBook }, ...others] = called.map(({ run }) => run);
+      const dust = others.every((other) => other.dust === one.dust) ? one.dust : dustOfBook;
+      const isAfterFan = called.length > 0 && called.every(({ run }) => run.discharge);
       // A shut branch carries no dust, so slow air in it is no fault.
-      if (found?.run.discharge === true || row.velocity === null || row.velocity <= 0) return [];
+      if (isAfterFan || row.velocity === null || row.velocity <= 0) return [];
       if (row.velocity >= dust.low || saysAny(row.note, STILL_NOTES)) return [];
       if (of === "SOLVE" && isToldAsTooWide(row.run, row.velocity)) return [];
-      if (found !== null && isBehindDevice(found.table.runs, found.run)) return [];
+      if (areClean(called)) return [];
       if (found !== null && told.some((name) => sameName(name, row.run))) return [];
       told.push(row.run);
       const needs = `"${dust.key}" needs ${inGroups(dust.low, "velocity", system)}`;

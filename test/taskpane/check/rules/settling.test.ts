@@ -86,6 +86,29 @@ describe("dust settles", () => {
     ]);
   });
 
+  test("but not behind a device nor after the fan, nor by another dust than both have, where two tables have a run of that name", () => {
+    const rows = runsWith("saw", "Airflow", 300).map((row, at) => [
+      ...row,
+      ...(at === 0 ? ["Device loss", "Device airflow", "Dust"] : row[0] === "main" ? [0.5, 800, ""] : ["", "", "heavy moist waste"]), // prettier-ignore
+    ]);
+    const out = ["out", "outside", "", 12, "", "", "", "", "", "", "", ""];
+    const both = [...rows, out];
+    const answer = [
+      solveHeader,
+      ["saw", 350, 4010, 2, 0, 1, "open", ""],
+      ["main", 350, 1782, 2, 0, 1, "", ""],
+      ["out", 350, 446, 0, 0, 1, "", ""],
+    ];
+    const told = (second: typeof both) =>
+      found({ Runs: { rows: both }, "Runs 2": { rows: second }, Flow: { rows: answer } })
+        .filter(({ rule }) => rule === "Dust settles")
+        .map(({ what }) => what.split(" needs")[0]);
+    // in the one dust that both have, slower than its 4500 fpm
+    expect(told(both)).toEqual(['saw: air flows at 4,010 fpm; "heavy moist waste"']);
+    const without = both.map((row) => row.map((cell) => (cell === 0.5 ? "" : cell)));
+    expect(told(without)).toContain('main: air flows at 1,782 fpm; "wood dust"'); // in one of them it is behind no device
+  });
+
   test("without a size where none of the stock is small enough", () => {
     // 1 cfm: 3937 fpm need 0.22 in, and the least size is 2 in, where it makes 46 fpm
     expect(found({ Runs: { rows: runsWith("saw", "Airflow", 1) } })[0]?.what).toMatch(/needs 3,937 fpm\.$/);
