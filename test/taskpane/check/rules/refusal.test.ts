@@ -61,43 +61,6 @@ describe("a point of a fan's curve that no function takes", () => {
     return refused(book).map(({ sheet, at: cell, what }) => [sheet, cell, what]);
   };
 
-  // the headings stand in row 8, so row 3 of the curve is row 10 of the sheet
-  test.each([
-    ['pressure in row 3 of the curve must be a number (in.w.g.); got "x"', "E10", 'Pressure in row 10 of the curve must be a number (in.w.g.); got "x".'],
-    ["airflow in row 4 of the curve must be another one: row 3 has it too; got 400", "D11", "Airflow in row 11 of the curve must be another one: row 10 has it too; got 400."],
-  ])("is told at its own cell of the sheet, with its rows: %s", (message, cell, sentence) => {
-    expect(said(message)).toEqual([["Fan", cell, sentence]]);
-  }); // prettier-ignore
-
-  test("stays where the answer stands if no table has that run there", () => {
-    const [found] = refused({ Budget: failing(wrong, formula), Flow: failing(wrong, solve) });
-    expect(found).toMatchObject({ sheet: "Budget", at: "A1" });
-    expect(refused({ Waiting: failing(waits, formula) })).toHaveLength(1);
-  });
-});
-
-describe("a point of a fan's curve that no function takes", () => {
-  const curve = [
-    ["Airflow (cfm)", "Fan static pressure (in.w.g.)"],
-    [0, 10],
-    [400, "x"],
-    [400, 6],
-  ];
-  const said = (message: string, at = { column: 4, row: 8 }) => {
-    const error = { error: "#VALUE!", message } as const;
-    const book = { Fan: { rows: curve, at }, Flow: { rows: [[error]], formulas: solve } };
-    return refused(book).map(({ sheet, at: cell, what }) => [sheet, cell, what]);
-  };
-
-  // the headings stand in row 8, so row 3 of the curve is row 10 of the sheet
-  test.each([
-    ['pressure in row 3 of the curve must be a number (in.w.g.); got "x"', "E10"],
-    ["airflow in row 4 of the curve must be another one: row 3 has it too; got 400", "D11"],
-  ])("is told at its own cell of the sheet: %s", (message, cell) => {
-    const sentence = `${message.charAt(0).toUpperCase()}${message.slice(1)}.`;
-    expect(said(message)).toEqual([["Fan", cell, sentence]]);
-  });
-
   test("stays where the answer stands where no curve holds that there", () => {
     const message = 'pressure in row 3 of the curve must be a number (in.w.g.); got "y"';
     expect(said(message)).toEqual([["Flow", "A1", `A1: ${message}.`]]);
