@@ -7,6 +7,7 @@ import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import { roundedVelocity, wholeAir } from "../check/picture/shortWords";
 import { type BookRuns, sameName } from "../check/runs";
 import type { Seen } from "../check/seenIn";
+import { textIn } from "../check/tablesIn";
 import { tooSlowIn } from "../check/tooSlowIn";
 import type { Calculate } from "../functions/askWorker";
 import type { Cell } from "../functions/callFunction";
@@ -29,6 +30,8 @@ export async function eachAlone(seen: Seen, calculate: Calculate): Promise<reado
   const asked = argumentsOfSets(seen);
   if (runs === undefined || asked === null)
     return "Type two points or more of your fan's curve: then here stands what each machine gets alone.";
+  if (runs.table.rows.every((row) => textIn(runs.table.value(row, "Gate")) === ""))
+    return "No run has a gate: type open or shut under Gate, beside each machine that has one; then here stands what each gets alone.";
   const answer = await calculate({ id: "TOGETHER", args: asked.args(1) });
   if ("error" in answer) return `What each machine gets alone has no answer: ${answer.message || answer.error}.`;
   const machines: MachineAlone[] = [];

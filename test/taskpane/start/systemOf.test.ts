@@ -110,7 +110,10 @@ describe("an owner's system at a glance", () => {
   test("says what it waits for: runs, a curve, gates", async () => {
     expect(await systemOf(seenOf({}), calculate)).toBeNull();
     expect((await systemOf(seenOf({ Runs: { rows: exampleRuns } }), calculate))!.alone).toMatch(/two points or more/);
-    const { alone } = (await systemOf(seenOf({ Runs: { rows: noGates }, Fan: fan }), calculate))!;
-    expect(alone).toMatch(/^What each machine gets alone has no answer: .*gate/);
+    const alone = async (rows: typeof exampleRuns) =>
+      (await systemOf(seenOf({ Runs: { rows }, Fan: fan }), calculate))!.alone;
+    expect(await alone(noGates)).toMatch(/^No run has a gate: type open or shut under Gate/);
+    const clsd = exampleRuns.map((row, at) => [...row.slice(0, -1), at === 0 ? "Gate" : at === 1 ? "clsd" : ""]);
+    expect(await alone(clsd)).toMatch(/^What each machine gets alone has no answer: Gate of run "saw" .*got "clsd"\.$/);
   });
 });
