@@ -16,6 +16,7 @@ export type Shown = ReadonlyMap<string, ReadonlyMap<string, ShownCell>>;
 export interface ShownCell {
   readonly value: CellValue | ShownError;
   readonly fills?: Extent; // set on the cell whose formula fills more cells than its own
+  readonly merged?: Extent; // with the cells beside and below it; where a host can tell
 }
 
 /** An error as Excel names it, and the sentence that came with it. */

@@ -22,6 +22,7 @@ export interface Shows {
   readonly deleteRow: (sheet: string, row: number) => void;
   readonly insertCells: (sheet: string, range: string) => void; // those from there on move down
   readonly deleteCells: (sheet: string, range: string) => void; // those below move up
+  readonly merge: (sheet: string, range: string) => void;
   readonly clear: (sheet: string, range: string) => void;
   readonly cut: (sheet: string, range: string, to: string) => void;
   readonly copy: (sheet: string, range: string, to: string) => void;
@@ -193,6 +194,7 @@ export function gridOfBook(workbook: Workbook): Shows {
       show(sheet);
       order("DELETE_CELL", { zone: toZone(range), shiftDimension: "ROW" });
     },
+    merge: (sheet, range) => order("ADD_MERGE", { sheetId: idOf(sheet), target: [toZone(range)], force: true }),
     clear: (sheet, range) => order("DELETE_CONTENT", { sheetId: idOf(sheet), target: [toZone(range)] }),
     cut: (sheet, range, to) => paste("CUT", sheet, range, to),
     copy: (sheet, range, to) => paste("COPY", sheet, range, to),

@@ -1,5 +1,5 @@
 import { cellAddress } from "../../sheets/address";
-import type { ShownError, ShownCell } from "../../sheets/calculated";
+import type { Extent, ShownError, ShownCell } from "../../sheets/calculated";
 import { rectangleText } from "../../sheets/rectangle";
 import type { CellPosition, GridModel } from "./grid";
 import { excelName } from "./values";
@@ -24,6 +24,11 @@ export function shownCells(getters: Getters, sheetId: string): ReadonlyMap<strin
       cell !== undefined && !cell.isFormula && cell.content !== "" ? cell.parsedValue : shownValue(getters, position);
     if (value === null && cell?.isFormula !== true) continue;
     shown.set(atOf(position), { value, ...fills(getters, position, cell) });
+  }
+  for (const zone of getters.getMerges(sheetId)) {
+    const at = atOf({ col: zone.left, row: zone.top });
+    const cell = shown.get(at);
+    if (cell !== undefined) shown.set(at, { ...cell, merged: extentOf(zone) });
   }
   return shown;
 }
@@ -53,5 +58,10 @@ function fills(getters: Getters, position: CellPosition, cell: GridCell | undefi
   if (cell?.isFormula !== true) return {};
   const zone = getters.getSpreadZone(position);
   if (zone === undefined || (zone.top === zone.bottom && zone.left === zone.right)) return {};
-  return { fills: { rows: zone.bottom - zone.top + 1, columns: zone.right - zone.left + 1 } };
+  return { fills: extentOf(zone) };
 }
+
+const extentOf = ({ left, top, right, bottom }: Zone): Extent => ({
+  rows: bottom - top + 1,
+  columns: right - left + 1,
+});

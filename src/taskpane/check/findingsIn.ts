@@ -6,6 +6,7 @@ import { farOut } from "./rules/farOut";
 import { fanShort } from "./rules/fanShort";
 import { longHose } from "./rules/longHose";
 import { metalWithWood } from "./rules/metalWithWood";
+import { mergedCells } from "./rules/mergedCells";
 import { meterArea } from "./rules/meterArea";
 import { noDevice } from "./rules/noDevice";
 import { noLength } from "./rules/noLength";
@@ -35,6 +36,7 @@ const rules: readonly CheckRule[] = [
   typedOver,
   dayForNumber,
   percentForNumber,
+  mergedCells,
   countedUp,
   risingCurve,
   unreadColumn,
