@@ -95,20 +95,19 @@ export function addFriction(rows: Float64Array, at: number, length: number): voi
     rows[at + SLOPE]! += perAirflow;
     return;
   }
-  const b = 2.51 / Math.max(reynolds, TURBULENT_START);
+  const perB = Math.max(reynolds, TURBULENT_START) * (1 / 2.51);
   const x = rows[from + ROOT]!;
-  const inside = rows[from + WALL]! + b * x;
-  const known = rows[from + LOG_OF]!;
+  const y = rows[from + WALL]! * perB + x; // (a + b x) / b
+  const known = rows[from + LOG_OF]! * perB;
   // ln y from that of a number close by, sooner than from nothing: ln y = ln y0 + 2 (u + u^3/3 + ...) with u = (y - y0)/(y + y0)
-  const u = (inside - known) / (inside + known);
+  const u = (y - known) / (y + known);
   const square = u * u;
-  if (!(square < NEAR)) knowLogarithm(rows, from, inside);
-  const beyond = square < NEAR ? 2 * u * (1 + square * (1 / 3 + square * (1 / 5 + square / 7))) : 0;
-  const perInside = b / inside;
-  const s = TO_DECIMAL * perInside;
-  const perSlope = 1 / (1 + s);
+  if (!(square < NEAR)) knowLogarithm(rows, from, y / perB);
+  const beyond = square < NEAR ? 2 * u * (1 + square * (1 / 3 + square * (1 / 5 + square * (1 / 7)))) : 0;
+  const bend = 1 / (y * (y + TO_DECIMAL));
+  const perSlope = y * y * bend; // 1 / (1 + s), s = TO_DECIMAL / y
   const newton = (x + TO_DECIMAL * (rows[from + LOG]! + beyond)) * perSlope;
-  const next = x - newton * (1 - 0.5 * newton * s * perInside * perSlope);
+  const next = x - newton * (1 - 0.5 * TO_DECIMAL * newton * bend);
   rows[from + ROOT] = next;
   const perAirflow = (resistance * airflow) / (next * next);
   if (reynolds >= TURBULENT_START) {
