@@ -201,7 +201,7 @@ function setLength(
   const from = at + length;
   rows[from + RESISTANCE] = diameters * rows[at + VELOCITY]!;
   if (diameters === 0) return;
-  rows[from + WALL] = relativeRoughness / 3.7;
+  rows[from + WALL] = relativeRoughness / (3.7 * 2.51);
   if (rows[from + ROOT] !== 0) return; // one that was carried is nearer
   rows[from + ROOT] = atUsual === 0 ? FIRST_ROOT : altshulRoot(atUsual, relativeRoughness);
 }

@@ -75,7 +75,8 @@ export function setFittings(rows: Float64Array, at: number): void {
  * airflows, one step of Chebyshev's per visit brings Colebrook-White along instead of solving it anew. Between
  * layers and turbulence it is that of Re 4000, where the line from one to the other ends.
  *
- *     turbulent: d ln f / d ln Re = -2 s / (1 + s),  s = 2 b / (ln 10 (a + b x)),  x = 1/sqrt(f), a = (e/D)/3.7, b = 2.51/Re
+ *     turbulent: x = -2 log10(b y),  y = x + a / b,  d ln f / d ln Re = -2 s / (1 + s),  s = 2 / (ln 10 y)
+ *     x = 1/sqrt(f), a = (e/D)/3.7, b = 2.51/Re
  *
  * @param rows of the network
  * @param at where the run's row begins
@@ -95,24 +96,25 @@ export function addFriction(rows: Float64Array, at: number, length: number): voi
     rows[at + SLOPE]! += perAirflow;
     return;
   }
-  const perB = Math.max(reynolds, TURBULENT_START) * (1 / 2.51);
+  const turbulent = Math.max(reynolds, TURBULENT_START);
   const x = rows[from + ROOT]!;
-  const y = rows[from + WALL]! * perB + x; // (a + b x) / b
-  const known = rows[from + LOG_OF]! * perB;
+  const y = rows[from + WALL]! * turbulent + x;
+  const known = rows[from + LOG_OF]! * turbulent;
   // ln y from that of a number close by, sooner than from nothing: ln y = ln y0 + 2 (u + u^3/3 + ...) with u = (y - y0)/(y + y0)
   const u = (y - known) / (y + known);
   const square = u * u;
-  if (!(square < NEAR)) knowLogarithm(rows, from, y / perB);
-  const beyond = square < NEAR ? 2 * u * (1 + square * (1 / 3 + square * (1 / 5 + square * (1 / 7)))) : 0;
-  const bend = 1 / (y * (y + TO_DECIMAL));
-  const perSlope = y * y * bend; // 1 / (1 + s), s = TO_DECIMAL / y
-  const newton = (x + TO_DECIMAL * (rows[from + LOG]! + beyond)) * perSlope;
-  const next = x - newton * (1 - 0.5 * TO_DECIMAL * newton * bend);
+  if (!(square < NEAR)) knowLogarithm(rows, from, y / turbulent);
+  const beyond = square < NEAR ? u * (2 + square * (2 / 3) + square * square * (2 / 5 + square * (2 / 7))) : 0;
+  // The last division waits for all that is worked out from u, so as little as can be is; the rest is told beside it.
+  const bend = TO_DECIMAL / (y * (y + TO_DECIMAL));
+  const perSlope = 1 - y * bend; // 1 / (1 + s)
+  const missed = x + TO_DECIMAL * rows[from + LOG]! + TO_DECIMAL * beyond;
+  const next = x - missed * perSlope * (1 - missed * (0.5 * perSlope * bend));
   rows[from + ROOT] = next;
   const perAirflow = (resistance * airflow) / (next * next);
   if (reynolds >= TURBULENT_START) {
     rows[at + LOSS]! += perAirflow * airflow;
-    rows[at + SLOPE]! += 2 * perAirflow * perSlope; // 2 - 2 s / (1 + s)
+    rows[at + SLOPE]! += perAirflow * (2 * perSlope); // 2 - 2 s / (1 + s)
     return;
   }
   const first = LAMINAR_END_FACTOR * resistance * airflow;
@@ -122,9 +124,9 @@ export function addFriction(rows: Float64Array, at: number, length: number): voi
   rows[at + SLOPE]! += 2 * between + rise * reynolds;
 }
 
-function knowLogarithm(rows: Float64Array, from: number, y: number): void {
-  rows[from + LOG_OF] = y;
-  rows[from + LOG] = Math.log(y);
+function knowLogarithm(rows: Float64Array, from: number, perReynolds: number): void {
+  rows[from + LOG_OF] = perReynolds;
+  rows[from + LOG] = Math.log(2.51 * perReynolds);
 }
 
 const MOST_VISITS = 12;

@@ -16,9 +16,9 @@ export const LEAK_SHARE = 7; // [-] g = C_d A_leak / A_duct; 0 = no leak
 export const PIPE = 8;
 export const HOSE = 13;
 export const RESISTANCE = 0; // [Pa s2/m6] loss = this f Q^2
-export const WALL = 1; // [-] (e/D)/3.7
+export const WALL = 1; // [-] (e/D)/3.7/2.51
 export const ROOT = 2; // [-] 1/sqrt(f), carried
-export const LOG_OF = 3; // a number whose logarithm is known; 0 until there is one
+export const LOG_OF = 3; // [-] an (a + b x)/2.51 whose a + b x has a known logarithm, see addFriction; 0 until there is one
 export const LOG = 4; // that logarithm
 
 // The unknowns.
