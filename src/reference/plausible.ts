@@ -24,6 +24,19 @@ export const WORKSHOP_AIR = {
 } as const;
 
 /**
+ * A curve whose greatest pressure or airflow lies beyond these is mostly printed in other units: Pa, mm of water or kPa for the table's, m³/min
+ * for m³/h. House judgement: a single wheel at usual speeds makes less than 7.5 kPa, the turbines of a vacuum cleaner up to 30 kPa with little air,
+ * and a fan that makes less than 400 Pa, or moves less than a small vacuum cleaner, pulls no dust through ducts.
+ */
+export const WORKSHOP_FAN = {
+  leastPressure: 400, // Pa
+  mostPressure: 7500, // Pa
+  turbinePressure: 30_000, // Pa, of one that moves no more than
+  turbineAirflow: 0.15, // m³/s
+  leastAirflow: 100 / 3600, // m³/s
+} as const;
+
+/**
  * Where a fan's curve that has fallen below a share of its first pressure steps up again by a share of its greatest, one of its points is mostly
  * another curve's. House judgement: the dip of a fan with a hump stays shallower, and a step this small is a reading off the print.
  */

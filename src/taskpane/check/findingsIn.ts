@@ -19,6 +19,7 @@ import { seatSide } from "./rules/seatSide";
 import { settling } from "./rules/settling";
 import { smallerMain } from "./rules/smallerMain";
 import { tooWide } from "./rules/tooWide";
+import { strangeFan } from "./rules/strangeFan";
 import { tightElbow } from "./rules/tightElbow";
 import { typedOver } from "./rules/typedOver";
 import { unitsLeftOut } from "./rules/unitsLeftOut";
@@ -39,6 +40,7 @@ const rules: readonly CheckRule[] = [
   mergedCells,
   countedUp,
   risingCurve,
+  strangeFan,
   unreadColumn,
   farOut,
   noLength,

@@ -2,7 +2,7 @@ import { headerName } from "../../core/naming/headerName";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
 import { factorOfTyped } from "../../reference/typedUnit";
 import { cellAddress, placeOf } from "../../sheets/address";
-import type { Calculated, ShownCell } from "../../sheets/calculated";
+import type { Calculated, Extent, ShownCell } from "../../sheets/calculated";
 import { itemAt, lastOf } from "../../reference/itemAt";
 import { percentText, showsPercent } from "../../sheets/showsPercent";
 import { showsDay } from "../../sheets/showsDay";
@@ -38,6 +38,7 @@ interface SheetLookedThrough {
   readonly at: (column: number, row: number) => ShownValue;
   readonly lastRow: number;
   readonly heads: readonly FoundHead[];
+  readonly merged: readonly (readonly [at: string, extent: Extent])[]; // where something stands in them
   readonly headsWith: (name: string) => readonly FoundHead[]; // those of them that have a header of that name
 }
 
@@ -71,9 +72,11 @@ function sheetLookedThrough({ name: sheet, cells }: Sheet, shown: ReadonlyMap<st
   const days = new Set(cells.flatMap(({ at, format }) => (format !== undefined && showsDay(format) ? [at] : [])));
   const values = new Map<number, ShownValue>();
   const texts = new Map<number, { column: number; text: string }[]>();
+  const together: [string, Extent][] = [];
   let lastRow = 0;
-  for (const [address, { value }] of shown) {
+  for (const [address, { value, merged }] of shown) {
     if (value === null || value === "") continue;
+    if (merged !== undefined) together.push([address, merged]);
     const { column, row } = placeOf(address);
     values.set(
       keyOf(column, row),
@@ -92,7 +95,7 @@ function sheetLookedThrough({ name: sheet, cells }: Sheet, shown: ReadonlyMap<st
   for (const head of heads)
     for (const { name } of head.headers) byName.set(name, (byName.get(name) ?? new Set()).add(head));
   return {
-    ...{ sheet, lastRow, heads },
+    ...{ sheet, lastRow, heads, merged: together },
     at: (column, row) => values.get(keyOf(column, row)) ?? null,
     headsWith: (name) => [...(byName.get(name) ?? [])],
   };

@@ -85,6 +85,26 @@ test("what a shorter curve leaves of the longer one that stood there shows on Fa
   expect(readOne("A7", "Fan")).toBe(NINE);
 });
 
+// the least and the most of a duct fan are judged in test/taskpane/check/rules/strangeFan.test.ts
+test("a curve that no duct fan has is asked about on Fan", () => {
+  const asked = (most: string): string => `Look: at most ${most} is no duct fan's: is it in other units?`;
+  const said = (...points: string[]): string => {
+    grid.clear("Fan", "A9:B23");
+    grid.typeColumn("Fan", "A9", points);
+    const found = readOne("A7", "Fan");
+    grid.undo();
+    grid.undo();
+    return found;
+  };
+  expect(said("0\t285", "800\t193", "2400\t81")).toBe(asked("285 in.w.g."));
+  expect(said("0\t1.25", "2400\t0.5")).toBe(asked("1.25 in.w.g."));
+  expect(said("0\t11", "68\t3")).toBe("2 points are read, up to 68 cfm");
+  expect(said("0\t11", "58\t3")).toBe(asked("58 cfm"));
+  expect(said("0\t90", "130\t0")).toBe("2 points are read, up to 130 cfm");
+  expect(said("0\t90", "400\t0")).toBe(asked("90 in.w.g."));
+  expect(readOne("A7", "Fan")).toBe(NINE);
+});
+
 test("a point in a row that was inserted, which has no formulas beside it, is told until they are copied into it", () => {
   const said = (): string => readOne("A7", "Fan");
   const unread = (row: number): string => `Look: row ${row} is not read: copy D to I into it.`;

@@ -24,7 +24,7 @@ import {
   USED_CELL,
 } from "./fanLayout";
 import { fanChart, pictureCells } from "./fanPicture";
-import { olderPoints } from "./olderPoints";
+import { doubtfulPoints } from "./doubtfulPoints";
 import { ownCurve } from "./ownCurve";
 import { ownFanChart, ownPictureCells } from "./ownPicture";
 import { curveTrouble, isDuplicateFan, staticCurve } from "./staticCurve";
@@ -106,7 +106,7 @@ export const fanSheet: SheetOf<FanContents> = (frame, contents) => ({
     ...ownCurve(frame, contents),
     ...ventedHeat(frame),
     ...pictureCells(frame),
-    olderPoints(frame),
+    doubtfulPoints(frame),
     ...ownPictureCells(frame),
   ],
   lists: [

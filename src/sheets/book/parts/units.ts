@@ -1,9 +1,18 @@
-import { type Quantity, type UnitSystem, unitOf } from "../../../reference/quantities";
+import { fromSI, type Quantity, type UnitSystem, unitOf } from "../../../reference/quantities";
 import type { Frame } from "../frame";
 
 /** A part of a formula that is one thing in I-P and another in SI, by the units cell. */
 export const bySystem = (frame: Frame, inIP: string, inSI: string): string =>
   `IF(${frame.name("units")}="SI",${inSI},${inIP})`;
+
+/** A part of a formula: a value of ours, as the book's units have it, to a whole number or three figures. */
+export const inBook = (frame: Frame, value: number, quantity: Quantity): string => {
+  const inUnit = (system: UnitSystem): string => {
+    const exact = fromSI(value, unitOf(quantity, system));
+    return String(exact >= 100 ? Math.round(exact) : Number(exact.toPrecision(3)));
+  };
+  return bySystem(frame, inUnit("IP"), inUnit("SI"));
+};
 
 /** A part of a formula: the unit of a quantity in words. */
 export const unitWord = (frame: Frame, quantity: Quantity): string =>

@@ -1,18 +1,15 @@
 import { WORKSHOP_AIR } from "../../../reference/plausible";
-import { fromSI, type Quantity, type UnitSystem, unitOf } from "../../../reference/quantities";
+import type { Quantity } from "../../../reference/quantities";
 import { formula } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { LOOK } from "../parts/look";
-import { bySystem, unitWord } from "../parts/units";
+import { inBook, unitWord } from "../parts/units";
 import { ALTITUDE_CELL, TEMPERATURE_CELL } from "./startLayout";
 
 /** Beside the temperature and the altitude: a sentence where they are none of a workshop's, mostly of the other units, or where what counts was dragged elsewhere. */
 export function airDoubts(frame: Frame): SheetCell[] {
-  const inCall = (value: number, quantity: Quantity, system: UnitSystem): string =>
-    String(Math.round(fromSI(value, unitOf(quantity, system))));
-  const limit = (value: number, quantity: Quantity): string =>
-    bySystem(frame, inCall(value, quantity, "IP"), inCall(value, quantity, "SI"));
+  const limit = (value: number, quantity: Quantity): string => inBook(frame, value, quantity);
   const doubt = (cell: string, row: number, quantity: Quantity, far: string, asks: string): SheetCell => {
     const moved = `OR(ROW(${cell})<>ROW($A$${row}),COLUMN(${cell})<>COLUMN($A$${row})+1)`;
     const elsewhere = `"${LOOK} what counts was dragged to another cell: undo that"`;

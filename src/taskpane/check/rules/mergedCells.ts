@@ -3,21 +3,19 @@ import { type CheckRule, type Finding, practice } from "../finding";
 import { isWithinRange, takenCells } from "../named/callsIn";
 
 /** Merged cells where a function of ours takes them or a sheet of ours has them for its inputs: all but the first are blank. Only some hosts tell. */
-export const mergedCells: CheckRule = ({ book, sheets }) => {
-  const taken = takenCells(book);
-  const looked = new Set(sheets.map(({ sheet }) => sheet));
-  return book.workbook.sheets
-    .filter(({ name }) => looked.has(name))
-    .flatMap(({ name: sheet, key, cells }) => {
-      const here = taken.filter((range) => range.sheet === sheet);
+export const mergedCells: CheckRule = ({ book, sheets }) =>
+  sheets
+    .filter(({ merged }) => merged.length > 0)
+    .flatMap(({ sheet, merged }) => {
+      const here = takenCells(book).filter((range) => range.sheet === sheet);
+      const { key, cells } = book.workbook.sheets.find(({ name }) => name === sheet)!;
       const inputs = new Set(
         key === undefined ? [] : cells.flatMap(({ at, style }) => (style === "input" ? [at] : [])),
       );
-      return [...(book.shown.get(sheet) ?? [])].flatMap(([at, { value, merged }]): Finding[] => {
-        if (merged === undefined || value === null) return [];
+      return merged.flatMap(([at, { rows, columns }]): Finding[] => {
         const place = placeOf(at);
         if (!inputs.has(at) && !here.some((range) => isWithinRange(range, place))) return [];
-        const last = cellAddress(place.column + merged.columns - 1, place.row + merged.rows - 1);
+        const last = cellAddress(place.column + columns - 1, place.row + rows - 1);
         return [
           {
             rule: "Merged cells",
@@ -30,4 +28,3 @@ export const mergedCells: CheckRule = ({ book, sheets }) => {
         ];
       });
     });
-};
