@@ -1,8 +1,8 @@
-import { spawnSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import os from "node:os";
 import path from "node:path";
 import type { CellValue } from "../../src/sheets/workbook";
+import { soffice } from "./soffice";
 
 /** What a person does to a sheet in LibreOffice. Ranges and cells are addresses; `to` is the first cell of where it goes. */
 export type Edit = { readonly sheet: string } & (
@@ -38,14 +38,7 @@ export function editsInOffice(
   const folder = mkdtempSync(path.join(os.tmpdir(), "edits-"));
   try {
     const inFolder = (name: string): string => path.join(folder, name);
-    const office = (...args: string[]): void => {
-      const profile = `-env:UserInstallation=file://${inFolder("profile")}`;
-      const { status, stderr } = spawnSync("soffice", [profile, "--headless", "--norestore", ...args], {
-        encoding: "utf8",
-      });
-      if (status !== 0) throw new Error(`soffice failed: ${stderr}`);
-    };
-    office("--terminate_after_init"); // makes the profile, into which the macro goes
+    soffice(folder, "--terminate_after_init"); // makes the profile, into which the macro goes
     const library = path.join(folder, "profile", "user", "basic", "Standard");
     mkdirSync(library, { recursive: true });
     writeFileSync(path.join(library, "Edits.xba"), MODULE);
@@ -53,7 +46,7 @@ export function editsInOffice(
     writeFileSync(inFolder("book.xlsx"), bytes);
     const lines = [...looks.map(({ sheet, range }) => ["look", sheet, range]), ...steps.flatMap((step) => [...step.map(lineOf), ...(asItShows ? [] : [["compute all", ""]]), ["show"]])]; // prettier-ignore
     writeFileSync(inFolder("edits.txt"), lines.map((line) => `${line.join("\t")}\n`).join(""));
-    office(`macro:///Standard.Edits.Main("${folder}")`);
+    soffice(folder, "--norestore", `macro:///Standard.Edits.Main("${folder}")`);
     return seenIn(readFileSync(inFolder("seen.txt"), "utf8"), looks.length);
   } finally {
     rmSync(folder, { recursive: true, force: true });

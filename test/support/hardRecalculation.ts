@@ -1,4 +1,3 @@
-import { spawnSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import os from "node:os";
 import path from "node:path";
@@ -7,6 +6,7 @@ import { cellAddress, placeOf } from "../../src/sheets/address";
 import { toStored } from "../../src/hosts/file/storedFormula";
 import type { Workbook } from "../../src/sheets/workbook";
 import type { EngineValues } from "./engine";
+import { soffice } from "./soffice";
 
 /** LibreOffice's setting that makes it compute every formula of a workbook when it opens it, whatever the file says. */
 const SETTINGS = `<?xml version="1.0" encoding="UTF-8"?>
@@ -27,13 +27,7 @@ export async function hardRecalculation(workbook: Workbook): Promise<EngineValue
     writeFileSync(path.join(user, "registrymodifications.xcu"), SETTINGS);
     const file = path.join(folder, "book.xlsx");
     writeFileSync(file, await bytesOf(workbook));
-    const profile = `-env:UserInstallation=file://${path.join(folder, "profile")}`;
-    const { status, stderr } = spawnSync(
-      "soffice",
-      [profile, "--headless", "--convert-to", CSV, "--outdir", folder, file],
-      { encoding: "utf8" },
-    );
-    if (status !== 0) throw new Error(`soffice failed: ${stderr}`);
+    soffice(folder, "--convert-to", CSV, "--outdir", folder, file);
     const files = readdirSync(folder);
     return new Map(
       workbook.sheets.map(({ name }) => {

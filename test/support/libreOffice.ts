@@ -2,6 +2,7 @@ import { spawnSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import os from "node:os";
 import path from "node:path";
+import { soffice } from "./soffice";
 
 const found = (command: string, ...args: string[]): boolean =>
   spawnSync(command, args, { stdio: "ignore" }).status === 0;
@@ -36,8 +37,7 @@ export function openOffice(): Office {
   const convertAll: Office["convertAll"] = (bytes, filter, extension) => {
     const file = path.join(folder, "book.xlsx");
     writeFileSync(file, bytes);
-    const profile = `-env:UserInstallation=file://${path.join(folder, "profile")}`;
-    run("soffice", [profile, "--headless", "--convert-to", `${extension}:${filter}`, "--outdir", out, file]);
+    soffice(folder, "--convert-to", `${extension}:${filter}`, "--outdir", out, file);
     return new Map(
       readdirSync(out)
         .filter((name) => name.endsWith(`.${extension}`))
