@@ -33,4 +33,4 @@ export function reynoldsNumber(airflow: number, diameter: number, density: numbe
  * @source ashrae2009si duct design chapter
  */
 export const reynoldsOf = (velocity: number, diameter: number, density: number): number =>
-  (density * velocity * diameter) / AIR_VISCOSITY;
+  velocity * ((density * diameter) / AIR_VISCOSITY);

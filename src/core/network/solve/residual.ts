@@ -97,61 +97,43 @@ function addLoss(
   index: number,
   run: Run,
   airflows: Float64Array,
-  surroundings: Surroundings,
-  known: Known,
+  { density, hoseRoughness }: Surroundings,
+  { rows, starts }: Known,
 ): void {
   const carried = airflows[index]!;
   if (carried === 0) return;
-  const { density } = surroundings;
-  const { device } = run;
+  const { diameter, length, hoseLength, mitreCoefficient, device } = run;
   const airflow = Math.abs(carried);
   const velocity = airflow / areaOf(run);
-  const before = losses[index]!;
-  losses[index] = run.coefficient;
-  if (run.length > 0) addLength(losses, index, run, airflows, surroundings, known, PIPE);
-  if (run.hoseLength > 0) addLength(losses, index, run, airflows, surroundings, known, HOSE);
-  if (run.mitreCoefficient > 0)
-    losses[index] += run.mitreCoefficient * (mitreInSlowAir(reynoldsOf(velocity, run.diameter, density)).times - 1);
-  let loss = losses[index] * 0.5 * density * velocity * velocity;
+  const reynolds = reynoldsOf(velocity, diameter, density);
+  const at = starts[index]!;
+  let coefficient = run.coefficient;
+  if (length > 0)
+    coefficient += (length / diameter) * factorNear(rows[at + PIPE + ROOT]!, reynolds, run.roughness / diameter);
+  if (hoseLength > 0) {
+    const roughness = (run.hoseRoughness ?? hoseRoughness) / diameter;
+    coefficient += ((hoseLength * run.hoseTimes) / diameter) * factorNear(rows[at + HOSE + ROOT]!, reynolds, roughness);
+  }
+  if (mitreCoefficient > 0) coefficient += mitreCoefficient * (mitreInSlowAir(reynolds).times - 1);
+  let loss = coefficient * (0.5 * density * velocity * velocity);
   if (device !== null)
     loss +=
       deviceAirFactor(density, device.exponent) * device.ratedLoss * (airflow / device.ratedAirflow) ** device.exponent;
-  losses[index] = before + (carried < 0 ? -loss : loss);
+  losses[index]! += carried < 0 ? -loss : loss;
 }
 
 const CLOSE = 1e-6; // of a number near 7: a step of Newton's leaves an error of its square
 
-/**
- * K of a straight length, f L/D: from a root that all but meets Colebrook-White by one step, else found from there. It takes and
- * gives no number by itself: one that is handed on takes memory.
- */
-function addLength(
-  losses: Float64Array,
-  index: number,
-  run: Run,
-  airflows: Float64Array,
-  { density, hoseRoughness }: Surroundings,
-  { rows, starts }: Known,
-  length: number,
-): void {
-  const { diameter } = run;
-  const reynolds = reynoldsOf(Math.abs(airflows[index]!) / areaOf(run), diameter, density);
-  const isPipe = length === PIPE;
-  const diameters = isPipe ? run.length / diameter : (run.hoseLength * run.hoseTimes) / diameter;
-  const relativeRoughness = isPipe ? run.roughness / diameter : (run.hoseRoughness ?? hoseRoughness) / diameter;
-  const from = starts[index]! + length;
-  const near = rows[from + ROOT]!;
+/** The friction factor: from a root that all but meets Colebrook-White by one step, else found from there. */
+function factorNear(near: number, reynolds: number, relativeRoughness: number): number {
   if (reynolds >= TURBULENT_START && relativeRoughness <= ROUGHEST) {
     const b = 2.51 / reynolds;
     const inside = relativeRoughness / 3.7 + b * near;
     const missed = near + TO_DECIMAL * Math.log(inside);
-    const root = near - (missed * inside) / (inside + TO_DECIMAL * b);
-    if (Math.abs(missed) < CLOSE) {
-      losses[index]! += diameters / (root * root);
-      return;
-    }
+    const root = near - missed * (inside / (inside + TO_DECIMAL * b));
+    if (Math.abs(missed) < CLOSE) return 1 / (root * root);
   }
-  losses[index]! += diameters * frictionFactor(reynolds, relativeRoughness, near);
+  return frictionFactor(reynolds, relativeRoughness, near);
 }
 
 /** A leak's law as a pressure: rho/2 (L / (C_d A_l))^2 against the static suction P + p_v(Q) that drives it. [Pa] */
