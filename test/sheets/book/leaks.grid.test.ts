@@ -363,8 +363,8 @@ describe("a log of one's own", () => {
 
 // Flow has 2.89 in.w.g. at the router table: 0.144 is its 20th part, 0.41 more than an 8th, 29 ten times as much.
 test.each([
-  ["0.144", /^check it: the suction is 20 times less than the sheet Flow has there now\. A decimal place\?$/],
-  ["29", /^check it: the suction is 10 times more than the sheet Flow has there now\. A decimal place\?$/],
+  ["0.144", /^check it: suction 20 times less than the sheet Flow has there now\. A decimal place\?$/],
+  ["29", /^check it: suction 10 times more than the sheet Flow has there now\. A decimal place\?$/],
   ["0.41", /^(mend this one next|not mended: number \d in turn)$/],
 ])("a suction of %s that was typed beside what Flow has there", (typed, says) => {
   const shows = shown("IP", "example");
@@ -380,7 +380,7 @@ test("a leak that would take an opening as wide as its duct is asked about, of a
   const shows = shown("IP", "example");
   log(shows, 30, "lathe", "0.01", "100");
   shows.type("Leaks", "B30", "4");
-  const wide = "check it: at that suction so much would take an opening as wide as the duct. A decimal place?";
+  const wide = "check it: suction at which so much takes an opening as wide as the duct. A decimal place?";
   expect(shows.value("Leaks", "J30")).toBe(wide);
   shows.type("Leaks", "E30", "30");
   expect(shows.value("Leaks", "J30")).toBe("mend this one next");

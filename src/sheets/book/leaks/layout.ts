@@ -20,6 +20,9 @@ export const NOT_COUNTED = "Not counted:"; // what the sentence beside it says o
 
 export const TWICE = "check it: this gate has more than one row"; // how column J begins then, and no sum is to be had
 
+export const SUCTION_SLIP = "check it: suction "; // how a row worked out begins where the typed one is far from what can be; column J says it, too
+export const TOO_MUCH = 8; // times what is there or what is estimated: mostly a decimal place. House judgement
+
 export const METER = 14; // row of its title
 export const HEAD_CELL = "$B$15";
 export const PERCENT_CELL = "$B$16";

@@ -21,6 +21,8 @@ import {
   MOST_CELL,
   REPEATS,
   SAVED,
+  SUCTION_SLIP,
+  TOO_MUCH,
   TWICE,
   workedOf,
 } from "./layout";
@@ -102,7 +104,7 @@ function verdict(frame: Frame, at: number): string {
     [`${before}=""`, '"measure its leak first"'],
     ...wrong("the leak before", before),
     ...slip(estimate, before),
-    ...suctionSlip(frame),
+    [`LEFT(${workedOf("J")},${SUCTION_SLIP.length})="${SUCTION_SLIP}"`, workedOf("J")],
     [
       `AND(${after}="",${order}="")`,
       `IF(${workedOf("R")}="","type the meter's head in ${HEAD_CELL.replaceAll("$", "")}","no more than the meter's error: leave it")`,
@@ -120,7 +122,7 @@ function verdict(frame: Frame, at: number): string {
 }
 
 /** A reading so far from what gates in that condition leak that a decimal place is likely wrong, of it or of the head's area. House judgement. */
-const [TOO_MUCH, TOO_LITTLE] = [8, 5];
+const TOO_LITTLE = 5;
 const slip = (estimate: string, before: string): readonly (readonly [string, string])[] => [
   [
     `IF(COUNT(${estimate})=0,FALSE,${before}>${TOO_MUCH}*${estimate})`,
@@ -131,23 +133,6 @@ const slip = (estimate: string, before: string): readonly (readonly [string, str
     `"check it: one part in "&ROUND(${estimate}/${before},0)&" of the estimate for its condition. A decimal place of the reading, or of the head's area?"`,
   ],
 ];
-
-/** The same of a suction beside what Flow has there, and of a leak that at the typed one takes more than an open end of its duct. */
-function suctionSlip(frame: Frame): readonly (readonly [string, string])[] {
-  const [typed, across] = [logged("D"), logged("B")];
-  const [there, area] = [workedOf("D"), workedOf("G")];
-  const far = `IF(COUNT(${typed},${there})<2,FALSE,AND(${typed}>0,${there}>0,OR(${typed}>${TOO_MUCH}*${there},${TOO_MUCH}*${typed}<${there})))`;
-  const wide = `IF(COUNT(${area},${across})<2,FALSE,AND(${across}>0,${DISCHARGE}*${area}>=PI()/4*${across}^2))`;
-  const times = `ROUND(MAX(${typed}/${there},${there}/${typed}),0)&" times "&IF(${typed}<${there},"less","more")`;
-  return [
-    [
-      far,
-      `"check it: the suction is "&${times}&" than the sheet ${frame.sheet("flow")} has there now. A decimal place?"`,
-    ],
-    [wide, `"check it: at that suction so much would take an opening as wide as the duct. A decimal place?"`],
-  ];
-}
-const DISCHARGE = 0.6; // of physics.md: what makes an area of a leak
 
 const wrong = (what: string, cell: string): readonly (readonly [string, string])[] => [
   [`COUNT(${cell})=0`, `"check it: ${what} must be a number"`],

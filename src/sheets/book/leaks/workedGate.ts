@@ -17,6 +17,8 @@ import {
   REPEATS_TYPED,
   SAVED,
   SUCTION_HANDED,
+  SUCTION_SLIP,
+  TOO_MUCH,
   UNIT_LEAK_CELL,
   WORKED,
   WORKED_FIRST,
@@ -45,7 +47,7 @@ export function workedGate(frame: Frame, at: number): SheetCell[] {
     cell("G", opening("K", "M"), area),
     cell("H", opening("L", "N"), area),
     cell("I", paid(at), { format: "0.00" }),
-    cell("J", `IF(${isUnknown(`Y${at}`)},${UNKNOWN_CONDITION},${told})`),
+    cell("J", suctionSlip(frame, at, `IF(${isUnknown(`Y${at}`)},${UNKNOWN_CONDITION},${told})`)),
     cell("K", sound(at, "E"), leak),
     cell("L", sound(at, "F"), leak),
     cell("M", `IF(K${at}="","",${typed})`, pressure),
@@ -70,6 +72,18 @@ const UNKNOWN_CONDITION = '"check it: the condition is no name of the table gate
 /** An estimate that is an error by itself: where all are, none was computed, as in a program without our functions. */
 const isUnknown = (estimate: string): string =>
   `AND(ISERROR(${estimate}),SUMPRODUCT(1*ISERROR(${inWorked("Y")}))<ROWS(${inWorked("Y")}))`;
+
+/** What is said of a suction far from what Flow has there, or at which the leak takes more than an open end of its duct; else the other words. */
+function suctionSlip(frame: Frame, at: number, otherwise: string): string {
+  const [typed, across, there, area] = [of("D"), of("B"), `D${at}`, `G${at}`];
+  const far = `IF(COUNT(${typed},${there})<2,FALSE,AND(${typed}>0,${there}>0,OR(${typed}>${TOO_MUCH}*${there},${TOO_MUCH}*${typed}<${there})))`;
+  const times = `ROUND(MAX(${typed}/${there},${there}/${typed}),0)&" times "&IF(${typed}<${there},"less","more")`;
+  const farSaid = `"${SUCTION_SLIP}"&${times}&" than the sheet ${frame.sheet("flow")} has there now. A decimal place?"`;
+  const wide = `IF(COUNT(${area},${across})<2,FALSE,AND(${across}>0,${DISCHARGE}*${area}>=PI()/4*${across}^2))`;
+  const wideSaid = `"${SUCTION_SLIP}at which so much takes an opening as wide as the duct. A decimal place?"`;
+  return `IF(${far},${farSaid},IF(${wide},${wideSaid},${otherwise}))`;
+}
+const DISCHARGE = 0.6; // as of a leak through an opening
 
 /** What stands in the log. */
 const of = (letter: string): string => logged(letter, WORKED);
