@@ -65,12 +65,16 @@ const unit = namesAPart
       .filter((files) => files.length > 0)
       .map((files) => together("unit", files));
 
-const eachApart = (need) =>
-  suite(need, [`<rootDir>/test/**/*.${need}.test.ts`], { testPathIgnorePatterns: PLACES.map(outside) });
+const eachApart = (need, others = []) =>
+  suite(need, [`<rootDir>/test/**/*.${need}.test.ts`], {
+    testPathIgnorePatterns: [...PLACES.map(outside), ...others.map((file) => `<rootDir>/test/${file}$`)],
+  });
+
+const textOf = (file) => fs.readFileSync(`${__dirname}/test/${file}`, "utf8");
 
 /** What may share a context: with the page's plugins the grid's library is another, and stays so; who changes it amid a file or loads modules anew is alone. */
 function contextOf(file) {
-  const text = fs.readFileSync(`${__dirname}/test/${file}`, "utf8");
+  const text = textOf(file);
   if (/\b(jest\.\w*[mM]ock\(|withLists|addPlugins)/.test(text)) return file;
   return text.includes("setUpGrid") ? "page" : file.split("/")[0];
 }
@@ -81,6 +85,12 @@ const grid = namesAPart
   ? [eachApart("grid")]
   : groupsBy(contextOf, folders.flatMap(testsIn).filter(needs("grid"))).map((files) => together("grid", files));
 
+// Of those that start LibreOffice some look at one and the same copy, which takes longer to make than to look at.
+const sharesCopy = folders
+  .flatMap(testsIn)
+  .filter((file) => needs("engine")(file) && textOf(file).includes("flowCopy"));
+const engine = namesAPart ? [eachApart("engine")] : [together("engine", sharesCopy), eachApart("engine", sharesCopy)];
+
 module.exports = {
   testTimeout: 600_000, // no test reads a clock; this ends one that hangs, on however busy a machine
   // One more than there are processors: a test waits a third of its time, for a browser's answer or for LibreOffice to begin and end.
@@ -89,7 +99,8 @@ module.exports = {
   projects: [
     ...unit,
     ...grid,
-    ...NEEDS.filter((need) => need !== "grid").map(eachApart),
+    ...engine,
+    eachApart("large"),
     ...PLACES.map((place) => suite(place, [`<rootDir>/test/${place}/**/*.test.ts`])),
   ],
 };

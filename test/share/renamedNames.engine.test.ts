@@ -1,29 +1,10 @@
 /** A find-and-replace over all sheets of a copy renames the names of its look-up tables, too: their figures pass for no other fitting's. */
-import { gridModel } from "../../src/hosts/local/gridModel";
-import { shownWith } from "../../src/hosts/local/readGrid";
-import { makeCopy } from "../../src/hosts/makeCopy";
 import { clubCopy } from "../../src/share/clubCopy";
-import { budgetBook } from "../../src/sheets/book/budgetBook";
 import { type Edit, editsInOffice } from "../support/editsInOffice";
-import { gridOfBook } from "../support/gridOfBook";
+import { flowCopy, NAME, ORDER } from "../support/flowCopy";
 import { hasLibreOffice } from "../support/libreOffice";
 
-const ORDER = { kind: "formulas", date: "2026-11-29", version: "1.1.0" } as const;
-const NAME = "branch 30";
 const GONE = `On the sheet Lookups the name ${NAME} is gone or out of its place: undo what changed it`;
-
-/** The example with a call of its own beside it, which looks a name up. */
-function book() {
-  const plain = budgetBook({ units: "IP", sheets: ["flow"], contents: "example" }, { sheets: [], names: [] });
-  const own = [
-    { at: "Z1", value: NAME },
-    { at: "Z2", formula: "=DUCT.LOSSCOEFFICIENT(Z1)" },
-  ];
-  const sheets = plain.sheets.map((sheet) =>
-    sheet.key === "fan" ? { ...sheet, cells: [...sheet.cells, ...own] } : sheet,
-  );
-  return { ...plain, sheets };
-}
 
 const LOOKS = [
   ...(["Budget!C3", "Flow!C3", "Runs!A9", "Lookups!A2", "Budget!K4", "Flow!C7", "Fan!B26", "Fan!Z2"] as const).map(
@@ -34,11 +15,8 @@ const LOOKS = [
 (hasLibreOffice ? test : test.skip)(
   "a name replaced over all sheets, by one that is there or by a new one, leaves no answer until it is undone; a row more is none's business",
   async () => {
-    const workbook = book();
-    const calculated = gridOfBook(workbook).calculated(workbook);
-    const copy = await makeCopy(calculated, ORDER, (one) => shownWith(gridModel(one), one).shown, () => undefined); // prettier-ignore
-    if (!copy.made) throw new Error(copy.why);
-    const made = clubCopy(calculated, ORDER).book.workbook.sheets;
+    const { live, bytes } = await flowCopy();
+    const made = clubCopy(live, ORDER).book.workbook.sheets;
     const cells = made.find(({ name }) => name === "Lookups")!.cells;
     const placeIn = Object.fromEntries(cells.flatMap((cell) => ("value" in cell ? [[String(cell.value), cell.at]] : [])).reverse()); // prettier-ignore
     const hits = made.flatMap(({ name, cells }) =>
@@ -58,7 +36,7 @@ const LOOKS = [
     const exchanged = [inTable(NAME, "branch 45"), inTable("branch 45", NAME)];
     const back = [inTable(NAME, NAME), inTable("branch 45", "branch 45")];
     const steps = [[], replaced("branch 45"), replaced(NAME), replaced("branch 31"), replaced(NAME), exchanged, back, more]; // prettier-ignore
-    const [first, ...others] = editsInOffice(copy.bytes, steps, LOOKS, true).map((looks) => looks.flat(2));
+    const [first, ...others] = editsInOffice(bytes, steps, LOOKS, true).map((looks) => looks.flat(2));
     expect(first!.slice(-4)).toEqual(Array.from({ length: 4 }, () => expect.any(Number)));
     const told = [
       `Look: ${GONE}`,
