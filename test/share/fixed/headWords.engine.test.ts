@@ -2,6 +2,7 @@
 import { clubCopy } from "../../../src/share/clubCopy";
 import { revive } from "../../../src/share/revive/revive";
 import type { CellValue, Sheet, Workbook } from "../../../src/sheets/workbook";
+import type { EngineValues } from "../../support/engine";
 import { ironCalc } from "../../support/ironCalc";
 import { sampleBook } from "../sampleBooks";
 
@@ -24,9 +25,17 @@ const copyWith = (typed: CellValue): Workbook => {
   return { ...workbook, sheets };
 };
 
+/** What the engine computes of the copy, asked once for each value that is typed. */
+const computed = new Map<CellValue, EngineValues>();
+function valuesWith(typed: CellValue): EngineValues {
+  const values = computed.get(typed) ?? ironCalc(copyWith(typed));
+  computed.set(typed, values);
+  return values;
+}
+
 /** The texts that a sheet shows besides those of its own. */
 const said = (typed: CellValue, sheet: string): [string, unknown][] =>
-  [...(ironCalc(copyWith(typed)).get(sheet) ?? [])].filter(([, value]) => /as of|old/.test(String(value)));
+  [...(valuesWith(typed).get(sheet) ?? [])].filter(([, value]) => /as of|old/.test(String(value)));
 
 test("it says where the numbers come from and of when they are, in the first free row under the title", () => {
   expect(said(4, "Between")).toEqual([["A2", "what comes from F is as of 2026-11-25"]]);
