@@ -14,9 +14,8 @@ import { firstRow } from "./firstRow";
  * since points may stand in any order; and a curve in other units.
  */
 
-const AIRFLOWS = `$${CURVE_USED.airflow}$${CURVE_HEADER}:$${CURVE_USED.airflow}$${CURVE_LAST}`;
-
-const PRESSURES = AIRFLOWS.replaceAll(CURVE_USED.airflow, CURVE_USED.pressure);
+const used = (letter: string): string => `$${letter}$${CURVE_HEADER}:$${letter}$${CURVE_LAST}`;
+const [AIRFLOWS, PRESSURES] = [used(CURVE_USED.airflow), used(CURVE_USED.pressure)];
 
 /** The picture's points stand in order; its last one is repeated. */
 const sorted = (letter: string, from: 0 | 1): string =>
@@ -30,13 +29,13 @@ const rises = `(${next}-${pressure}>${RISES_AGAIN.step}*MAX(${all}))*(${pressure
 function otherUnits(frame: Frame): string {
   const { leastPressure, mostPressure, turbinePressure, turbineAirflow, leastAirflow } = WORKSHOP_FAN;
   const limit = (value: number, quantity: Quantity): string => inBook(frame, value, quantity);
-  const [air, pressure] = [`MAX(${AIRFLOWS})`, `MAX(${PRESSURES})`];
-  const most = `IF(${air}>${limit(turbineAirflow, "airflow")},${limit(mostPressure, "pressure")},${limit(turbinePressure, "pressure")})`;
+  const [mostAir, greatest] = [`MAX(${AIRFLOWS})`, `MAX(${PRESSURES})`];
+  const most = `IF(${mostAir}>${limit(turbineAirflow, "airflow")},${limit(mostPressure, "pressure")},${limit(turbinePressure, "pressure")})`;
   const said = (value: string, quantity: Quantity): string =>
     `"${LOOK} at most "&${value}&" "&${unitWord(frame, quantity)}&" is no duct fan's: is it in other units?"`;
-  const ofPressure = said(rounded(frame, pressure, { IP: 2, SI: 0 }), "pressure");
-  const ofAir = said(`ROUND(${air},0)`, "airflow");
-  return `IF(OR(${pressure}<${limit(leastPressure, "pressure")},${pressure}>${most}),${ofPressure},IF(${air}<${limit(leastAirflow, "airflow")},${ofAir},""))`;
+  const ofPressure = said(rounded(frame, greatest, { IP: 2, SI: 0 }), "pressure");
+  const ofAir = said(`ROUND(${mostAir},0)`, "airflow");
+  return `IF(OR(${greatest}<${limit(leastPressure, "pressure")},${greatest}>${most}),${ofPressure},IF(${mostAir}<${limit(leastAirflow, "airflow")},${ofAir},""))`;
 }
 
 /** A sentence where a pressure rises again that had fallen, or the curve is no duct fan's; else how many points are read, so that a point too many shows. */

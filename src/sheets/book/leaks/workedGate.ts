@@ -69,6 +69,9 @@ export function workedGate(frame: Frame, at: number): SheetCell[] {
 
 const UNKNOWN_CONDITION = '"check it: the condition is no name of the table gates, so there is no estimate"';
 
+/** [-] Discharge coefficient of an opening, as LEAKAREA takes it where none is given: see openingLeak.ts. */
+const DISCHARGE = 0.6;
+
 /** An estimate that is an error by itself: where all are, none was computed, as in a program without our functions. */
 const isUnknown = (estimate: string): string =>
   `AND(ISERROR(${estimate}),SUMPRODUCT(1*ISERROR(${inWorked("Y")}))<ROWS(${inWorked("Y")}))`;
@@ -83,7 +86,6 @@ function suctionSlip(frame: Frame, at: number, otherwise: string): string {
   const wideSaid = `"${SUCTION_SLIP}at which so much takes an opening as wide as the duct. A decimal place?"`;
   return `IF(${far},${farSaid},IF(${wide},${wideSaid},${otherwise}))`;
 }
-const DISCHARGE = 0.6; // as of a leak through an opening
 
 /** What stands in the log. */
 const of = (letter: string): string => logged(letter, WORKED);

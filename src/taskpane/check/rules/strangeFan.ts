@@ -13,10 +13,10 @@ export const strangeFan: CheckRule = ({ curves }) => curves.flatMap(ofCurve);
 
 function ofCurve({ table, system, points }: BookCurve): Finding[] {
   const { leastPressure, mostPressure, turbinePressure, turbineAirflow, leastAirflow } = WORKSHOP_FAN;
-  const greatest = (values: number[], quantity: Quantity): number =>
-    toSI(Math.max(...values), unitOf(quantity, system));
-  const airflow = greatest(points.map(([one]) => one), "airflow"); // prettier-ignore
-  const pressure = greatest(points.map(([, one]) => one), "pressure"); // prettier-ignore
+  const greatest = (place: 0 | 1, quantity: Quantity): number =>
+    toSI(Math.max(...points.map((point) => point[place])), unitOf(quantity, system));
+  const airflow = greatest(0, "airflow");
+  const pressure = greatest(1, "pressure");
   const most = airflow > turbineAirflow ? mostPressure : turbinePressure;
   const isPressure = pressure < leastPressure || pressure > most;
   if (!isPressure && airflow >= leastAirflow) return [];
