@@ -61,6 +61,22 @@ describe("a point of a fan's curve that no function takes", () => {
     return refused(book).map(({ sheet, at: cell, what }) => [sheet, cell, what]);
   };
 
+  // the headings stand in row 8, so row 3 of the curve is row 10 of the sheet
+  test.each([
+    [
+      'pressure in row 3 of the curve must be a number (in.w.g.); got "x"',
+      "E10",
+      'Pressure in row 10 of the curve must be a number (in.w.g.); got "x".',
+    ],
+    [
+      "airflow in row 4 of the curve must be another one: row 3 has it too; got 400",
+      "D11",
+      "Airflow in row 11 of the curve must be another one: row 10 has it too; got 400.",
+    ],
+  ])("is told at its own cell of the sheet, with the sheet's rows: %s", (message, cell, sentence) => {
+    expect(said(message)).toEqual([["Fan", cell, sentence]]);
+  });
+
   test("stays where the answer stands where no curve holds that there", () => {
     const message = 'pressure in row 3 of the curve must be a number (in.w.g.); got "y"';
     expect(said(message)).toEqual([["Flow", "A1", `A1: ${message}.`]]);
