@@ -38,21 +38,19 @@ describe.each(whole)("the whole budget, %s", (_, book) => {
   });
 
   test("under a table that has a last row stands that nothing typed below it is read", () => {
-    for (const [key, at] of [
-      ["fan", "A24"],
-      ["fan", "A51"],
-      ["flow", "B64"],
-      ["sizes", "A32"],
-      ["leaks", "A39"],
-      ["readings", "A73"],
-      ["measured", "B45"],
-      ["claims", "A35"],
+    for (const [key, at, style] of [
+      ["fan", "A24", "input"],
+      ["fan", "A51", "input"],
+      ["flow", "B64", "input"],
+      ["sizes", "A32", "input"],
+      ["leaks", "A39", "input"],
+      ["readings", "A73", "input"],
+      ["measured", "B45", "input"],
+      ["claims", "A35", "label"], // its facts are named
     ] as const) {
       const { cells } = book.sheets.find((sheet) => sheet.key === key)!;
       const { column, row } = placeOf(at);
-      expect(cells.find((cell) => cell.at === cellAddress(column, row - 1))?.style).toBe(
-        key === "claims" ? "label" : "input",
-      ); // whose facts are named
+      expect(cells.find((cell) => cell.at === cellAddress(column, row - 1))?.style).toBe(style);
       expect(cells.filter((cell) => cell.at === at)).toMatchObject([{ formula: expect.stringContaining('"The table ends here: what is typed below it is not read."') as unknown }]); // prettier-ignore
     }
   });
