@@ -135,6 +135,30 @@ describe("choosing sizes", () => {
     expect(sizesAsked(await empty.readBook())).toMatchObject({ usual: true });
   });
 
+  test("searches for nothing else than is asked: not for what was typed over Searched for, deleted or moved there", async () => {
+    const { model, host, put, asked } = await opened();
+    const why = async (): Promise<unknown> => sizesAsked(await host.readBook());
+    const not = (at: string) => ({ why: expect.stringMatching(new RegExp(`^${at} of the sheet Sizes is not what is asked: `)) }); // prettier-ignore
+    await put("Sizes", `B${LISTS_FIRST + 1}`, "planer"); // over the formula, with nothing under Open together
+    expect(await why()).toEqual(not(`B${LISTS_FIRST + 1}`));
+    await put("Sizes", `A${LISTS_FIRST + 1}`, "planer"); // even the same: the next set typed there would not count
+    expect(await why()).toEqual(not(`B${LISTS_FIRST + 1}`));
+    model.dispatch("REQUEST_UNDO");
+    model.dispatch("REQUEST_UNDO");
+    await put("Sizes", `A${LISTS_FIRST}`, "Planer"); // a name in other letters than its run's is what is asked
+    expect((await asked()).args[2]).toEqual([["Planer"]]);
+
+    const sheetId = model.getters.getSheetIdByName("Sizes")!;
+    const column = (row: number) => ({ left: 0, right: 0, top: row - 1, bottom: row - 1 });
+    model.selection.selectZone({ cell: { col: 0, row: LISTS_FIRST - 1 }, zone: column(LISTS_FIRST) });
+    model.dispatch("ACTIVATE_SHEET", { sheetIdFrom: model.getters.getActiveSheetId(), sheetIdTo: sheetId });
+    model.selection.selectZone({ cell: { col: 0, row: LISTS_FIRST - 1 }, zone: column(LISTS_FIRST) });
+    model.dispatch("CUT");
+    model.dispatch("PASTE", { target: [column(LISTS_FIRST + 3)] });
+    await put("Sizes", `A${LISTS_FIRST}`, "band saw"); // its formula went along with the set that was cut
+    expect(await why()).toEqual(not(`B${LISTS_FIRST}`));
+  });
+
   test("parts the outcome into sentences, whatever signs names of runs hold", () => {
     const row = (run: string, need: string, price: number | "" = "", share: number | "" = ""): (string | number)[] =>
       [run, "", "", "", price, "", "", need, share]; // prettier-ignore

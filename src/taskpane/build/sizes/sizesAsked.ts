@@ -18,6 +18,7 @@ import {
 } from "../../../sheets/book/sizes/sizesLayout";
 import { ENTERED } from "../../../sheets/book/layout";
 import type { Calculated } from "../../../sheets/calculated";
+import type { SheetCell } from "../../../sheets/workbook";
 import { readRange, type RangeRef } from "../../../sheets/rangeRef";
 import type { Cell, Matrix } from "../../functions/callFunction";
 import { cellsOfBook } from "../../functions/cellsOfBook";
@@ -73,7 +74,10 @@ export function sizesAsked(book: Calculated): SizesAsked | { readonly why: strin
     Array.from({ length: LISTS_LAST - LISTS_FIRST + 1 }, (_, index) =>
       letters.map((letter) => value(`${letter}${LISTS_FIRST + index}`)),
     );
-  const { searched, stock, price } = LISTS_COLUMNS;
+  const { open, searched, stock, price } = LISTS_COLUMNS;
+  const other = notAsAsked(list(open), list(searched), sheet.cells);
+  if (other !== null)
+    return { why: `${other} of the sheet ${name} is not what is asked: "Searched for" is filled by formulas. Undo what was typed, pasted or moved there, or copy a cell of that column from above or below into it. Sets of gates are typed under "Open together".` }; // prettier-ignore
   const sets = list(searched).filter(([set]) => set !== null && set !== "");
   return {
     sheet: name,
@@ -94,6 +98,18 @@ export function sizesAsked(book: Calculated): SizesAsked | { readonly why: strin
       String(value(cellAddress(WATCHED_COLUMN, WATCHED_FIRST + index)) ?? ""),
     ),
   };
+}
+
+/** The first cell of "Searched for" over whose formula something was typed, or that has another set than is typed beside it. */
+function notAsAsked(open: Matrix, searched: Matrix, cells: readonly SheetCell[]): string | null {
+  const said = (of: Matrix, index: number): string => String(of[index]![0] ?? "").toUpperCase(); // TRUE is one of those
+  const isAnyTyped = open.some(([set]) => set !== null);
+  const computed = new Set(cells.flatMap((cell) => ("formula" in cell ? [cell.at] : [])));
+  const at = (index: number): string => `${LISTS_COLUMNS.searched}${LISTS_FIRST + index}`;
+  const wrong = open.findIndex(
+    (_, index) => !computed.has(at(index)) || (isAnyTyped && said(open, index) !== said(searched, index)),
+  );
+  return wrong < 0 ? null : at(wrong);
 }
 
 const WATCHED_COLUMN = WATCHED.now.charCodeAt(0) - 64;
