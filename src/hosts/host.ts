@@ -78,7 +78,12 @@ export interface CellBlock {
 export type WriteOutcome = { readonly written: true } | { readonly written: false; readonly why: string };
 
 export type InsertOutcome =
-  | { readonly written: true; readonly at: string; readonly isBlocked: boolean } // its answer finds filled cells in its way
+  | {
+      readonly written: true;
+      readonly at: string;
+      readonly isBlocked: boolean; // its answer finds filled cells in its way
+      readonly isText?: boolean; // the number or formula stands there as a text, since the cell is formatted so
+    }
   | { readonly written: false; readonly at: string; readonly why: "filled" | "refused" };
 
 /** Where nothing was added, one sentence says why; a cancelled addition leaves nothing behind. */

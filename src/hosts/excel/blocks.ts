@@ -34,8 +34,11 @@ export function blocksOf(cells: readonly Keyed[]): Block[] {
 
 const placeOfBlock = ({ left, right, key }: Block): string => `${left} ${right} ${key}`;
 
-/** Stretches of neighbours in a row, from the top. */
-function stretchesOf(cells: readonly Keyed[]): Block[] {
+/**
+ * Stretches of neighbours in a row, from the top. What is written over cells of a user's sheet goes by these: where a filter hides rows,
+ * Excel has been seen to write the first row of a block into every row that is shown (office-js issue 224).
+ */
+export function stretchesOf(cells: readonly Keyed[]): Block[] {
   const sorted = [...cells].sort((a, b) => a.row - b.row || a.column - b.column);
   const stretches: Block[] = [];
   for (const { column, row, key } of sorted) {

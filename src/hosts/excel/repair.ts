@@ -5,12 +5,13 @@ import { placesIn, type Rectangle } from "../../sheets/rectangle";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
 import { BUSY_TURNS, isBusy, PAUSE } from "./busy";
 import { rangeAt } from "./rangeAt";
-import { blocksOf, type Keyed } from "./blocks";
+import { type Keyed, stretchesOf } from "./blocks";
 import { isFormula } from "./isFormula";
 import { readInBands } from "./readInBands";
 import { itemAt, valueAt } from "../../reference/itemAt";
 
 const UNKNOWN = "#NAME?";
+const AT_ONCE = 500; // stretches of cells written in one request
 
 /**
  * Re-enters every formula of ours that stands at #NAME?, since Excel never computes it again by itself, or at #BUSY!, since it
@@ -52,16 +53,26 @@ async function repairSheet(context: Excel.RequestContext, name: string, signal: 
   const broken = await brokenCells(context, sheet);
   if (broken.length === 0) return { repaired: 0, stillWrong: [], isProtected: false };
   if (protection.protected) return { repaired: 0, stillWrong: broken.map(addressOfCell), isProtected: true };
-  for (const block of blocksOf(broken.map((cell) => ({ ...cell, key: "" })))) {
-    rangeAt(sheet, block).formulas = formulasIn(block, broken);
-  }
-  await context.sync();
+  const formulas = new Map(broken.map((cell) => [addressOfCell(cell), cell.formula]));
+  const stretches = stretchesOf(broken.map((cell) => ({ ...cell, key: "" })));
+  for (let from = 0; from < stretches.length; from += AT_ONCE)
+    await enter(context, sheet, stretches.slice(from, from + AT_ONCE), formulas);
   let left = await brokenCells(context, sheet);
   for (let turn = 1; turn < BUSY_TURNS && !signal.aborted && left.some(({ waits }) => waits); turn++) {
     await new Promise((resolve) => setTimeout(resolve, PAUSE));
     left = await brokenCells(context, sheet);
   }
   return { repaired: broken.length, stillWrong: left.map(addressOfCell), isProtected: false };
+}
+
+async function enter(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  stretches: readonly Rectangle[],
+  formulas: ReadonlyMap<string, string>,
+): Promise<void> {
+  for (const stretch of stretches) rangeAt(sheet, stretch).formulas = formulasIn(stretch, formulas);
+  await context.sync();
 }
 
 interface Broken extends Omit<Keyed, "key"> {
@@ -86,7 +97,5 @@ async function brokenCells(context: Excel.RequestContext, sheet: Excel.Worksheet
   return broken;
 }
 
-function formulasIn(block: Rectangle, broken: readonly Broken[]): string[][] {
-  const formulas = new Map(broken.map((cell) => [addressOfCell(cell), cell.formula]));
-  return placesIn(block).map((line) => line.map(({ column, row }) => valueAt(formulas, cellAddress(column, row))));
-}
+const formulasIn = (stretch: Rectangle, formulas: ReadonlyMap<string, string>): string[][] =>
+  placesIn(stretch).map((line) => line.map(({ column, row }) => valueAt(formulas, cellAddress(column, row))));

@@ -52,8 +52,18 @@ export const insert = (content: Insertion, overwrite: boolean): Promise<InsertOu
       },
     );
     if (isRefused) return { written: false, at, why: "refused" };
-    return { written: true, at, isBlocked: (await shownWhenReady(context, cell)) === "#SPILL!" };
+    const shown = await shownWhenReady(context, cell);
+    return {
+      written: true,
+      at,
+      isBlocked: shown === "#SPILL!",
+      ...(isKeptAsText(content, shown) ? { isText: true } : {}),
+    };
   });
+
+/** A cell formatted as text takes a formula for its letters, and a number for a text that sums pass over. */
+const isKeptAsText = (content: Insertion, shown: unknown): boolean =>
+  "formula" in content ? shown === content.formula : typeof content.value === "number" && typeof shown !== "number";
 
 /** A function of ours answers some time after its formula was entered; an answer that never comes is not waited for. */
 async function shownWhenReady(context: Excel.RequestContext, cell: Excel.Range): Promise<unknown> {

@@ -1,3 +1,5 @@
+import type { InsertOutcome } from "../../hosts/host";
+
 /** What an action says that needs a sheet where there is none. */
 export const NO_SHEET =
   "No sheet is open beside this pane. In Excel, or in the local sheet that npm start opens, this button works.";
@@ -15,10 +17,12 @@ export function failureWords(error: unknown): string {
 }
 
 /** What became of a value or formula that was written. */
-export const writtenWords = ({ at, isBlocked }: { readonly at: string; readonly isBlocked: boolean }): string =>
-  isBlocked
-    ? `Written into ${at}, but its answer needs more cells than are free there (#SPILL!). Clear what stands below or beside it, or move the formula.`
-    : `Written into ${at}.`;
+export const writtenWords = ({ at, isBlocked, isText }: Extract<InsertOutcome, { written: true }>): string =>
+  isText === true
+    ? `Written into ${at}, but that cell is formatted as text: it holds the letters, and no sum takes them. Give it the number format General, then insert again.`
+    : isBlocked
+      ? `Written into ${at}, but its answer needs more cells than are free there (#SPILL!). Clear what stands below or beside it, or move the formula.`
+      : `Written into ${at}.`;
 
 export const count = (number: number, one: string, many: string): string =>
   `${number.toLocaleString("en-GB")} ${number === 1 ? one : many}`;

@@ -44,6 +44,16 @@ describe("repair", () => {
     expect(others(snapshot(excel))).toEqual(before);
   });
 
+  test("gives each cell its own formula although a filter hides rows between them", async () => {
+    const excel = record();
+    excel.behaviour.calculate = knowsNone;
+    const own = ["=DUCT.AREA(A1)", "=DUCT.AREA(A2)", "=DUCT.AREA(A3)"];
+    excel.fill("Sheet1", "B1:B3", own.map((one) => [one])).filteredRows = new Set([2]); // prettier-ignore
+    excel.behaviour.calculate = answersOnes;
+    expect(await repair(watching().watch)).toEqual({ repaired: 3, stillWrong: [], protectedSheets: [] });
+    expect(["B1", "B2", "B3"].map((at) => formulaAt(excel, at))).toEqual(own);
+  });
+
   test("names protected sheets and leaves them alone", async () => {
     const excel = opened();
     excel.book.sheets[0]!.isProtected = true;

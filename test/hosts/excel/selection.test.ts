@@ -77,6 +77,15 @@ describe("insert", () => {
     expect(cell(excel, "B4")!.value).toBe(0.15);
   });
 
+  test.each([[{ formula: "=DUCT.AREA(4)" }], [{ value: 0.15 }]])(
+    "says so where a cell formatted as text keeps only the letters of %j",
+    async (content) => {
+      const excel = selecting("B4");
+      excel.fill("Sheet1", "B4", [[""]]).cells.get("B4")!.format = "@";
+      expect(await insert(content, false)).toEqual({ written: true, at: "B4", isBlocked: false, isText: true });
+    },
+  );
+
   test("leaves a filled cell alone until told otherwise", async () => {
     const excel = selecting("B4");
     excel.fill("Sheet1", "B4", [["mine"]]);

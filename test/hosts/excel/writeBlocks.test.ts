@@ -34,4 +34,30 @@ describe("writeBlocks", () => {
       why: "The sheet Sheet1 is protected: take the protection off first.",
     });
   });
+
+  test("writes each row of a block where it belongs although a filter hides some", async () => {
+    const excel = record();
+    const sheet = excel.fill("Sheet1", "A1:B4", [["Run", "Diameter"], ["saw", 4], ["planer", 5], ["main", 6]]); // prettier-ignore
+    sheet.filteredRows = new Set([3]);
+    expect(await writeBlocks([{ sheet: "Sheet1", at: "B2", rows: [[7], [8], [9]] }])).toEqual({ written: true });
+    expect(["B2", "B3", "B4"].map((at) => sheet.cells.get(at)!.value)).toEqual([7, 8, 9]);
+  });
+
+  test("says where a cell holds no number, since it is formatted as text", async () => {
+    const excel = record();
+    excel.fill("Sheet1", "B3", [["5"]]).cells.get("B3")!.format = "@";
+    expect(await writeBlocks([{ sheet: "Sheet1", at: "B2", rows: [[7], [8]] }])).toEqual({
+      written: false,
+      why: "Sheet1!B3 does not hold what was written into it: undo that, give the cell the number format General, take a filter off the sheet, and try again.",
+    });
+  });
+
+  test("a number that comes back with fewer digits counts as written", async () => {
+    const excel = record();
+    excel.behaviour.beforeSync = () => {
+      const cell = excel.book.sheets[0]!.cells.get("A1");
+      if (cell !== undefined) cell.value = 0.333333333333333;
+    };
+    expect(await writeBlocks([{ sheet: "Sheet1", at: "A1", rows: [[1 / 3]] }])).toEqual({ written: true });
+  });
 });

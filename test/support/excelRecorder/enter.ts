@@ -6,14 +6,23 @@ import type { Area, BookState, CellState, SheetState } from "./state";
 /** What Excel answers for a formula: one value, or rows of values that fill further cells. */
 export type Calculate = (formula: string, sheet: string, at: string) => unknown;
 
-/** Writes rows of values or formulas, which Excel reads alike: as if each were typed. */
+/**
+ * Writes rows of values or formulas, which Excel reads alike: as if each were typed. Over rows that a filter hides it has been seen to
+ * write the first row into every row that is shown, and nothing into the others (office-js issue 224, xlwings issue 747); row by row it writes
+ * what it is told (NetOffice issue 2).
+ */
 export function enter(book: BookState, area: Area, rows: unknown, calculate: Calculate): void {
   const addresses = addressesIn(area);
   if (!Array.isArray(rows) || rows.length !== area.rows || rows.some((row) => row?.length !== area.columns)) {
     throw misuse(`the number of rows or columns differs from that of the range (${area.rows} by ${area.columns})`);
   }
+  const isHidden = (down: number): boolean => area.sheet.filteredRows.has(area.row + down);
+  const isCutUp = addresses.length > 1 && addresses.some((_, down) => isHidden(down));
   addresses.forEach((line, down) =>
-    line.forEach((at, right) => enterOne(book, area.sheet, at, (rows as unknown[][])[down]![right], calculate)),
+    line.forEach((at, right) => {
+      if (isCutUp && isHidden(down)) return;
+      enterOne(book, area.sheet, at, (rows as unknown[][])[isCutUp ? 0 : down]![right], calculate);
+    }),
   );
 }
 
@@ -39,7 +48,8 @@ function clearAnswer(sheet: SheetState, at: string, cell: CellState): void {
 }
 
 function asTyped(input: string | number | boolean, format: string): CellState["value"] {
-  if (typeof input !== "string" || format === "@") return input;
+  if (format === "@") return String(input); // a cell formatted as text holds texts
+  if (typeof input !== "string") return input;
   if (input.startsWith("'")) return input.slice(1);
   if (/^(true|false)$/i.test(input.trim())) return input.trim().toLowerCase() === "true";
   if (input.trim() !== "" && /^[\s$]*[\d.,]+\s*%?\s*$/.test(input)) return Number.parseFloat(input.replaceAll(",", ""));

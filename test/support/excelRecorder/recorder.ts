@@ -128,12 +128,12 @@ export function record(): Recorder {
 export const snapshot = ({ book }: Recorder): unknown =>
   JSON.parse(
     JSON.stringify({
-      sheets: book.sheets.map(({ cells, flags, tables, widths, heights, marks, ...rest }) => ({
+      sheets: book.sheets.map(({ cells, flags, tables, widths, heights, marks, filteredRows, ...rest }) => ({
         ...rest,
         cells: [...cells].sort(([one], [other]) => (one < other ? -1 : 1)),
         flags: flags.map(({ range, type, rule }) => ({ range, type, rule })),
         tables: tables.map(({ name, range }) => ({ name, range })),
-        rest: [[...widths], [...heights], [...marks]],
+        rest: [[...widths], [...heights], [...marks], [...filteredRows]],
       })),
       names: book.names,
       selection: { sheet: book.selection.sheet.name, areas: book.selection.areas },

@@ -27,6 +27,7 @@ export interface SheetState {
   heights: Map<number, number>;
   frozen: string | null;
   hasGridlines: boolean;
+  filteredRows: Set<number>; // that a filter hides
   flags: FlagState[];
   tables: { name: string; range: string; style: string; showBandedRows: boolean }[];
   charts: ChartState[];
@@ -91,6 +92,7 @@ export function newSheet(book: BookState, name: string): SheetState {
     heights: new Map(),
     frozen: null,
     hasGridlines: true,
+    filteredRows: new Set(),
     flags: [],
     tables: [],
     charts: [],
