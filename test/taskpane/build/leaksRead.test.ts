@@ -68,6 +68,8 @@ describe("a reading of the log as the leak of its run", () => {
     for (const [changes, column] of [
       [{ "Leaks!C23": "loose collar", [gate]: "shut" }, "Leak shut"],
       [{ "Leaks!C23": "", [gate]: "open" }, "Leak open"],
+      [{ "Leaks!C23": " Shut", [gate]: "open" }, "Leak shut"],
+      [{ "Leaks!C23": "open", [gate]: "shut" }, "Leak open"],
       [{ [gate]: null }, "Leak"],
     ] as const)
       expect(listed(showing(changes))[0]).toMatchObject({ run: "planer", column, at: runCell(column, PLANER) });
@@ -77,6 +79,7 @@ describe("a reading of the log as the leak of its run", () => {
   test.each<[string, Readonly<Record<string, CellValue>>, string]>([
     ["no reading", { "Leaks!E23": "", "Leaks!F23": "" }, "its leak is not read"],
     ["no suction", { "Leaks!H43": "", "Leaks!J43": "type the suction in D23" }, "no leak area follows from its reading: type the suction in D23"], // prettier-ignore
+    ["a condition of nobody knows which state", { "Leaks!C23": "shut, leaky", [`Runs!${runCell("Gate", PLANER)}`]: "open" }, 'C23 of the sheet Leaks, "shut, leaky", does not say whether its gate was open or shut: choose a name of the list there, or type open or shut'], // prettier-ignore
     ["another run of that name", { [`Runs!${runCell("Run", PLANER + 1)}`]: "Planer" }, "more than one run on the sheet Runs is called so"], // prettier-ignore
     ["a leak that is always there", { [`Runs!${always}`]: 0.5 }, `${always} of the sheet Runs has a leak that is always there, and a reading is of all together: clear that cell first`], // prettier-ignore
   ])("says why it cannot be taken: %s", (_, changes, why) => {

@@ -58,7 +58,10 @@ export function leaksRead({ workbook, shown, settings }: Calculated): LeaksRead 
     const [place] = rows;
     if (place === undefined) return { run, why: `no run on the sheet ${runs.name} is called so` };
     if (rows.length > 1) return { run, why: `more than one run on the sheet ${runs.name} is called so` };
-    const column = columnFor(ofLog(`C${row}`), table.value("Gate", place));
+    const condition = ofLog(`C${row}`);
+    const column = columnFor(condition, table.value("Gate", place));
+    if (column === null)
+      return { run, why: `C${row} of the sheet ${leaks.name}, "${String(condition)}", does not say whether its gate was open or shut: choose a name of the list there, or type open or shut` }; // prettier-ignore
     const at = table.address(column, place);
     const always = table.address("Leak", place);
     if (column !== "Leak" && valueOf(runs, always) !== null)
@@ -89,13 +92,16 @@ export function leakToWrite(book: Calculated, offered: ReadLeak): CellBlock | { 
   return { sheet: offered.sheet, at: offered.at, rows: [[offered.area]] };
 }
 
-/** A gate leaks otherwise open than shut: by the condition that was found, else as the gate stands now. */
-function columnFor(condition: CellValue, gate: CellValue): RunColumn {
+/** A gate leaks otherwise open than shut: by the condition that was found, where that is blank or of any gate as the gate stands now. */
+function columnFor(condition: CellValue, gate: CellValue): RunColumn | null {
   if (gate === null) return "Leak";
-  const found = typeof condition === "string" ? findNamed(gateConditions, condition)?.state : undefined;
-  const state = found === "open" || found === "shut" ? found : plain(String(gate)) === "shut" ? "shut" : "open";
-  return state === "open" ? "Leak open" : "Leak shut";
+  const typed = plain(String(condition ?? ""));
+  const named = findNamed(gateConditions, typed);
+  if (typed !== "" && named === undefined && !STATES.has(typed)) return null;
+  const found = named?.state ?? typed;
+  return (STATES.has(found) ? found : plain(String(gate))) === "shut" ? "Leak shut" : "Leak open";
 }
+const STATES: ReadonlySet<string> = new Set(["open", "shut"]);
 
 const MOST_ROWS = 100; // in which the table is looked for
 const MOST_COLUMNS = 60;
