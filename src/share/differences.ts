@@ -38,12 +38,19 @@ const isTyped = (cell: SheetCell | undefined): boolean => cell !== undefined && 
 
 const valuesOf = (shown: Shown, sheet: string): ReadonlyMap<string, ShownCell> => shown.get(sheet) ?? new Map();
 
-/** A blank and a text of no letters are alike, and so are all errors: plain formulas cannot say the functions' sentences. */
+/**
+ * A blank and a text of no letters are alike, and so are all errors: plain formulas cannot say the functions' sentences. So are texts
+ * whose numbers are the same but for the decimal sign: a formula that joins "ok: " and 21.3 shows "ok: 21,3" in a program set to a country
+ * that writes a comma, and the copy is computed with points.
+ */
 function isSame(one: Value, other: Value): boolean {
   if (typeof one === "number" && typeof other === "number")
     return Math.abs(one - other) <= Math.max(NOTHING, CLOSE * Math.abs(one));
   if (isError(one) || isError(other)) return isError(one) && isError(other);
+  if (typeof one === "string" && typeof other === "string") return withPoints(one) === withPoints(other);
   return (one ?? "") === (other ?? "");
 }
+
+const withPoints = (text: string): string => text.replace(/(\d),(?=\d)/g, "$1.");
 
 const isError = (value: Value): boolean => value !== null && typeof value === "object";

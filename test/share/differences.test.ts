@@ -29,6 +29,10 @@ test.each<[inBook: ShownCell["value"], inCopy: ShownCell["value"], isOther: bool
   [480, { error: "#N/A" }, true],
   ["settles", "too fast", true],
   ["settles", "settles", false],
+  ["ok: 21,3 m/s, 4,5 of 1,20", "ok: 21.3 m/s, 4.5 of 1.20", false], // by the country that Excel is set to
+  ["ok: 21,3 m/s", "ok: 21.4 m/s", true],
+  ["ok: 21,3 m/s", "ok: 213 m/s", true],
+  ["2, 3", "2. 3", true],
   ["", null, false],
   [null, "", false],
   ["", 0, true],

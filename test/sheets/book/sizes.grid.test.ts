@@ -39,9 +39,9 @@ const searched = (grid: Shows): unknown[] =>
   grid.column("Sizes", `${LISTS_COLUMNS.searched}${LISTS_FIRST}:${LISTS_COLUMNS.searched}${LISTS_FIRST + 6}`);
 
 /** What the pane does when a search has ended: keeps the texts of what it rested on, and when. */
-function search(grid: Shows): void {
+function search(grid: Shows, asShown = (words: string): string => words): void {
   const now = grid.column("Sizes", `${WATCHED.now}${WATCHED_FIRST}:${WATCHED.now}${WATCHED_LAST}`);
-  const kept = now.map((words) => `'${String(words)}`);
+  const kept = now.map((words) => `'${asShown(String(words))}`);
   grid.typeColumn("Sizes", `${WATCHED.then}${WATCHED_FIRST}`, kept);
   grid.type("Sizes", plain(SEARCHED_AT), "'2026-01-02 10:00");
 }
@@ -113,6 +113,16 @@ describe("the sheet Sizes", () => {
       grid.type(sheet, at, before);
       expect([at, state(grid)]).toEqual([at, expect.stringMatching(/^Searched on/)]);
     }
+  });
+
+  test("still holds where it was searched in a program that writes 1.5 as 1,5", () => {
+    const grid = open();
+    grid.type("Runs", runCell("Length", RUNS_FIRST), "7.5");
+    search(grid, (words) => words.replace(/(\d)\.(\d)/g, "$1,$2"));
+    expect(grid.value("Sizes", `${WATCHED.then}${WATCHED_FIRST + 1}`)).toMatch(/\|7,5\|/);
+    expect(state(grid)).toMatch(/as it was\.$/);
+    grid.type("Runs", runCell("Length", RUNS_FIRST), "7.6");
+    expect(state(grid)).toMatch(/^Changed since/);
   });
 
   test("and so after a row was inserted in Runs, and when that row is changed", () => {

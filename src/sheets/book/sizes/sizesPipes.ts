@@ -92,6 +92,9 @@ function state(frame: Frame): SheetCell[] {
   ];
 }
 
+/** The numbers of a text as they were joined to it in a program that writes a decimal comma, or in one that writes a point. */
+const inPoints = (text: string): string => `SUBSTITUTE(${text},",",".")`;
+
 /** Everything in the same row of the three tables, as one text. INDEX, so that a row inserted in Runs is counted. */
 function watched(frame: Frame): SheetCell[] {
   const { now, then, differs } = WATCHED;
@@ -124,7 +127,7 @@ function watched(frame: Frame): SheetCell[] {
     cells.push(
       formula(`${now}${row}`, `=${all}`, "unit"),
       { at: `${then}${row}`, value: null, style: "unit" },
-      formula(`${differs}${row}`, `=IF(EXACT($${now}${row},$${then}${row}&""),0,1)`, "unit"),
+      formula(`${differs}${row}`, `=IF(EXACT(${inPoints(`$${now}${row}`)},${inPoints(`$${then}${row}`)}),0,1)`, "unit"),
     );
   }
   return cells;
