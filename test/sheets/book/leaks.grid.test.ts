@@ -259,16 +259,40 @@ describe("the leaks of the invented shed", () => {
   });
 
   test("takes a suction that is left blank from what is solved, as the worked rows do, and says how much it took", () => {
+    const typed = String(shows.value("Leaks", "D24"));
+    const solved = number(shows, "E11", "Flow");
+    shows.type("Leaks", "D24", String(solved));
+    const [said, note] = [["Q24", "R24", "S24"].map((at) => number(shows, at)), shows.value("Leaks", "T24")];
+    shows.clear("Leaks", "D24");
+    ["Q24", "R24", "S24"].forEach((at, index) => expect(number(shows, at)).toBeCloseTo(said[index]!, 8));
+    expect([note, shows.value("Leaks", "T24")]).toEqual(["", `taken at the suction that is solved there, ${solved.toFixed(2)} in.w.g.`]); // prettier-ignore
+    expect(shows.value("Leaks", "J44")).toBe("sheet Flow, as in column D left blank");
+    shows.type("Leaks", "D24", "0"); // a typed 0 is no blank
+    expect(shows.value("Leaks", "T24")).toMatch(/^suction must be above 0 in\.w\.g\.; got 0$/);
+    shows.type("Leaks", "D24", typed);
+  });
+
+  // The planer's gate was read shut, and is open on Flow: the suction there is another one than that of the reading, and the leak that of a gate that stands open.
+  test("takes no suction of a gate that stands otherwise than it was found, and says which gate the gains are of", () => {
+    const beside = (): unknown => shows.value("Leaks", "U23");
+    expect([shows.value("Leaks", "C23"), shows.value("Flow", "H12")]).toEqual(["shut wrong side", "open"]);
+    expect(beside()).toBe("found shut, but open on the sheet Flow: Q to S count its leak with the gate as it is there");
+    expect(shows.value("Leaks", "G43")).toBeGreaterThan(0); // by the suction that was typed
     const typed = String(shows.value("Leaks", "D23"));
-    const solved = number(shows, "E12", "Flow");
-    shows.type("Leaks", "D23", String(solved));
-    const [said, note] = [["Q23", "R23", "S23"].map((at) => number(shows, at)), shows.value("Leaks", "T23")];
     shows.clear("Leaks", "D23");
-    ["Q23", "R23", "S23"].forEach((at, index) => expect(number(shows, at)).toBeCloseTo(said[index]!, 8));
-    expect([note, shows.value("Leaks", "T23")]).toEqual(["", `taken at the suction that is solved there, ${solved.toFixed(2)} in.w.g.`]); // prettier-ignore
-    expect(shows.value("Leaks", "J43")).toBe("sheet Flow, as in column D left blank");
-    shows.type("Leaks", "D23", "0"); // a typed 0 is no blank
-    expect(shows.value("Leaks", "T23")).toMatch(/^suction must be above 0 in\.w\.g\.; got 0$/);
+    expect(["J43", "E43", "G43", "H43"].map((at) => shows.value("Leaks", at))).toEqual([
+      "type the suction in D23: found shut, but open on the sheet Flow", "", "", "",
+    ]); // prettier-ignore
+    expect(shows.value("Leaks", "T23")).toBe("suction must be a number (in.w.g.); got a blank cell");
+    shows.type("Flow", "A12", "shut planer");
+    expect([shows.value("Leaks", "J43"), beside()]).toEqual(["sheet Flow, as in column D left blank", ""]);
+    expect(shows.value("Leaks", "G43")).toBeGreaterThan(0);
+    shows.type("Leaks", "C23", " Open");
+    expect(beside()).toBe("found open, but shut on the sheet Flow: Q to S count its leak with the gate as it is there");
+    shows.type("Leaks", "C23", "loose collar"); // leaks either way
+    expect(beside()).toBe("");
+    shows.type("Leaks", "C23", "shut wrong side");
+    shows.clear("Flow", "A12");
     shows.type("Leaks", "D23", typed);
   });
 

@@ -1,6 +1,6 @@
 import { leakGainColumns } from "../../../reference/answerColumns";
-import { cellAddress } from "../../address";
-import { text } from "../../cells";
+import { cellAddress, columnLetters } from "../../address";
+import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { openRuns } from "../layout";
@@ -8,7 +8,19 @@ import { onceRunsAndCurve } from "../parts/answerReferences";
 import { curveInUse, runsInUse } from "../parts/inUse";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
-import { GAIN_COLUMN, inWorked, LOG, LOG_LAST, SUCTION_HANDED } from "./layout";
+import {
+  FLOW_PLACE,
+  GAIN_COLUMN,
+  GAINED,
+  inWorked,
+  LOG,
+  LOG_FIRST,
+  LOG_LAST,
+  logged,
+  SUCTION_HANDED,
+  turnedSince,
+  workedOf,
+} from "./layout";
 
 /** A reading of 0 is handed on by its word, since a host may send a blank as 0. */
 const reading = (cells: string): string => `IF(${cells}="","",IF(${cells}=0,"still",${cells}))`;
@@ -33,5 +45,13 @@ export function hoodsGain(frame: Frame): SheetCell[] {
       ),
       onceRunsAndCurve(frame, call, "blank"),
     ),
+    ...Array.from({ length: LOG_LAST - LOG }, (_, index) => beside(frame, LOG_FIRST + index)),
   ];
+}
+
+/** The function solves with the gates of Flow, whichever way the leak was read. */
+function beside(frame: Frame, at: number): SheetCell {
+  const turned = turnedSince(frame, logged("C"), workedOf(FLOW_PLACE));
+  const words = `": ${columnLetters(GAIN_COLUMN + 1)} to ${GAINED} count its leak with the gate as it is there"`;
+  return formula(cellAddress(GAIN_COLUMN + leakGainColumns.length, at), `=IF(${turned}="","",${turned}&${words})`);
 }

@@ -73,6 +73,19 @@ export const inHoods = (letters: string): string => inRows(letters, HOODS_FIRST,
 /** A column of SOLVE's answer on the sheet Flow without its header. */
 export const flowColumn = (frame: Frame, key: SolveKey): string => answerColumn(FLOW_ANSWER, key, frame);
 
+/**
+ * What is said of a gate that was read open and is shut on the sheet Flow, or the other way: its leak is another one there. Else an empty text.
+ *
+ * @param condition the cell of how it was found
+ * @param place that of its run's place in SOLVE's answer
+ */
+export function turnedSince(frame: Frame, condition: string, place: string): string {
+  const gate = `INDEX(${flowColumn(frame, "gate")},${place})`;
+  const turned = (found: string, now: string, otherwise: string): string =>
+    `IF(AND(LEFT(TRIM(${condition}),4)="${found}",${gate}="${now}"),"found ${found}, but ${now} on the sheet ${frame.sheet("flow")}",${otherwise})`;
+  return `IFERROR(IF(${place}>0,${turned("shut", "open", turned("open", "shut", '""'))},""),"")`;
+}
+
 export const flowCell = (frame: Frame, key: SolveKey, row: number): string =>
   frame.ref("flow", `${answerLetters(FLOW_ANSWER, key)}${row}`);
 

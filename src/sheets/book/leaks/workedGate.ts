@@ -19,6 +19,7 @@ import {
   SUCTION_HANDED,
   SUCTION_SLIP,
   TOO_MUCH,
+  turnedSince,
   UNIT_LEAK_CELL,
   WORKED,
   WORKED_FIRST,
@@ -32,7 +33,8 @@ export function workedGate(frame: Frame, at: number): SheetCell[] {
   const cell = (letter: string, code: string, extra: { format?: string } = {}): SheetCell =>
     formula(`${letter}${at}`, `=${code}`, "result", extra);
   const area = { format: frame.units === "SI" ? "#,##0" : "0.00" };
-  const { typed, other, told } = suctions(frame, at);
+  const turned = turnedSince(frame, of("C"), `${FLOW_PLACE}${at}`);
+  const { typed, other, told } = suctions(frame, at, turned);
   const elsewhere = (leakage: string, read: string, there: string): string =>
     `IF(OR(COUNT(${leakage}${at})=0,COUNT(${read}${at})=0,COUNT(${there}${at})=0),"",IF(${there}${at}<0,"",${leakage}${at}*SQRT(${there}${at}/${read}${at})))`;
   const opening = (leakage: string, read: string): string =>
@@ -62,7 +64,7 @@ export function workedGate(frame: Frame, at: number): SheetCell[] {
     cell("W", `IF(COUNT(V${at})=0,"",${typed})`, pressure),
     cell("X", waits(at), leak),
     cell(SAVED, `IF(COUNT(K${at}:L${at})<2,"",K${at}-L${at})`, leak),
-    cell(SUCTION_HANDED, `IF(A${at}="","",IF(${of("D")}="","${AS_SOLVED}",${of("D")}))`, pressure),
+    cell(SUCTION_HANDED, `IF(A${at}="","",IF(${of("D")}="",IF(${turned}="","${AS_SOLVED}",""),${of("D")}))`, pressure),
     cell(FLOW_PLACE, flowPlace(frame, at), { format: "0" }),
   ];
 }
@@ -104,16 +106,19 @@ function flowPlace(frame: Frame, at: number): string {
   return `IF(OR(A${at}="",${isNoAnswer}),"",SUMPRODUCT((${plainName(runs)}=${plainName(`A${at}`)})*(ROW(${runs})-ROW(${first})+1)))`;
 }
 
-/** The suction as typed or, left blank, as SOLVE has it; the one to compare at, and where that comes from. SOLVE's is taken where it has a run of that name. */
-function suctions(frame: Frame, at: number) {
+/**
+ * The suction as typed or, left blank, as SOLVE has it; the one to compare at, and where that comes from. SOLVE's is taken where it has a run
+ * of that name whose gate stands as the leak was found.
+ */
+function suctions(frame: Frame, at: number, turned: string) {
   const suction = of("D");
   const hasRun = `COUNTIF(${FLOW_PLACE}${at},">0")=1`;
   const solved = `IF(${hasRun},INDEX(${flowColumn(frame, "staticSuction")},${FLOW_PLACE}${at}),"")`;
-  const ofFlow = `IF(${suction}="",IF(ISNUMBER(${solved}),IF(${solved}>0,${solved},""),""),"")`;
+  const ofFlow = `IF(AND(${suction}="",${turned}=""),IF(ISNUMBER(${solved}),IF(${solved}>0,${solved},""),""),"")`;
   const typed = `IF(COUNT(${suction})=0,${ofFlow},IF(${suction}>0,${suction},""))`;
   const flow = frame.sheet("flow");
   const cell = `"D"&ROW(${suction})`;
-  const missing = `IF(${suction}="","type the suction in "&${cell},"check it: the suction must be a number above 0")`;
+  const missing = `IF(${suction}="","type the suction in "&${cell}&IF(${turned}="","",": "&${turned}),"check it: the suction must be a number above 0")`;
   const blown = `"sheet ${flow} has no suction there now: air is blown out of this run"`;
   const from = `IF(ISNUMBER(${solved}),IF(${suction}="","sheet ${flow}, as in column D left blank","sheet ${flow}, where the run has this name"),IF(${isNoAnswer},"as typed: ${flow} has no answer","as typed: sheet ${flow} gives none for this name"))`;
   return {
