@@ -14,6 +14,7 @@ import { namedCells } from "../../../src/sheets/book/start/startLayout";
 import { newDiameters } from "../../../src/taskpane/build/sizes/newDiameters";
 import { sizesAsked, type SizesAsked } from "../../../src/taskpane/build/sizes/sizesAsked";
 import { blocksOf, sizesFound, timeWords } from "../../../src/taskpane/build/sizes/sizesFound";
+import { sizesToWrite } from "../../../src/taskpane/build/sizes/sizesToWrite";
 import { deskOf, gridOf, setUpGrid } from "../../hosts/local/gridOfOurs";
 
 beforeAll(setUpGrid);
@@ -54,6 +55,27 @@ describe("choosing sizes", () => {
     expect(stock![0]).toEqual([5, null]);
     expect([margin, units, fastest]).toEqual([[[15]], [["IP"]], [[6000]]]);
     expect(watched[2]).toMatch(/^planer\|north main\|/);
+  });
+
+  test("writes nothing where something stands below the last answer, or rows were moved while it searched", async () => {
+    const { model, host, put, asked } = await opened();
+    const read = await asked();
+    const { header } = PIPES_ANSWER;
+    const answer = [["Run"], ["saw"], ["all together"]];
+    const now = async () => sizesToWrite(await host.readBook(), read, answer, ["One line."], "2026-01-02 03:04");
+    expect(await now()).toEqual(blocksOf(read, answer, ["One line."], "2026-01-02 03:04"));
+    await host.write(blocksOf(read, answer, ["One line."], "2026-01-02 03:04"));
+    expect(await now()).toEqual(blocksOf(read, answer, ["One line."], "2026-01-02 03:04")); // over an answer of its own
+    await put("Sizes", `C${header + 9}`, "mine: ask the shop for its price");
+    expect(await now()).toEqual({
+      why: `C${header + 9} of the sheet Sizes holds something where the answer goes. Move it, then search again.`,
+    });
+    await host.write([{ sheet: "Sizes", at: `C${header + 9}`, rows: [[null]] }]);
+    const sheetId = model.getters.getSheetIdByName("Sizes")!;
+    model.dispatch("ADD_COLUMNS_ROWS", { dimension: "ROW", base: 5, quantity: 1, position: "after", sheetId, sheetName: "Sizes" }); // prettier-ignore
+    expect(await now()).toEqual({
+      why: "Rows or columns of the sheet Sizes were moved, so what it asks cannot be found: undo that, or add the sheet anew.",
+    });
   });
 
   test("writes the answer, the time and what it rested on, and changes the runs in one undoable step", async () => {

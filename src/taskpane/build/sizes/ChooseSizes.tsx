@@ -14,7 +14,8 @@ import { count, NO_SHEET } from "../../hostUse/words";
 import { newDiameters } from "./newDiameters";
 import { mostSolved, searchSizes } from "./searchSizes";
 import { sizesAsked } from "./sizesAsked";
-import { blocksOf, type NewSize, sizesFound, timeWords } from "./sizesFound";
+import { type NewSize, sizesFound, timeWords } from "./sizesFound";
+import { sizesToWrite } from "./sizesToWrite";
 
 const useStyles = makeStyles({
   heading: { display: "block", margin: "20px 0 4px" },
@@ -54,7 +55,8 @@ export function ChooseSizes({ host }: { readonly host: SheetHost | null }): Reac
     const answer = await searchSizes(asked.args, { hear, signal: watch.signal }, startWorker);
     if ("error" in answer) return [`The ducts cannot be sized: ${answer.message || answer.error}.`];
     const { outcome, changes, meets } = sizesFound(answer.rows);
-    const written = await host.write(blocksOf(asked, answer.rows, outcome, timeWords(new Date())));
+    const blocks = sizesToWrite(await host.readBook(), asked, answer.rows, outcome, timeWords(new Date()));
+    const written = "why" in blocks ? { written: false as const, why: blocks.why } : await host.write(blocks);
     if (changes.length > 0) setOffer({ runs: asked.runs, changes, meets });
     return [
       ...(asked.usual ? [USUAL] : []),
