@@ -169,9 +169,10 @@ describe("the traverse", () => {
   });
 });
 
-// A loss that grows by 5 % a month of its logarithm is typed to many digits. Sxx of months 0, 1, 2 is 2, of 0 to 5 it is 17.5: with 2.1 % a reading
-// two deviations are 2 · 2.1 / 1.4142 = 2.97 % and 4.2 / 4.1833 = 1.004 % a month.
-test("the filter's log gives its rate a ±: three monthly readings ± 3 % a month, six ± 1 %, and when to clean", () => {
+// A loss whose logarithm grows by 0.05 a month is typed to many digits: e^0.05 = 1.05127, so 5.1 % a month. Sxx of months 0, 1 is 0.5, of 0 to 2 it is 2,
+// of 0 to 5 17.5: with 2.1 % a reading two deviations of the slope are 4.2 / 0.7071 = 5.94, 4.2 / 1.4142 = 2.97 and 4.2 / 4.1833 = 1.004 %, of the
+// growth 1.05127 times those: 6.24, 3.12 and 1.055 %.
+test("the filter's log gives its rate a ±: three monthly readings ± 3.1 % a month, six ± 1.1 %, and when to clean", () => {
   const shows = gridOfBook(
     budgetBook({ units: "SI", sheets: ["readings"], contents: "empty" }, { sheets: [], names: [] }),
   );
@@ -182,13 +183,30 @@ test("the filter's log gives its rate a ±: three monthly readings ± 3 % a mont
     shows.typeRow("Readings", `A${FILTER_LOG + 1 + at}`, [String(at), String(150 * Math.exp(0.05 * at)), "1000"]);
   expect(says()).toBe("");
   [0, 1].forEach(month);
-  expect(says()).toMatch(/^Too few readings to tell when to clean: the loss grows by 5 ± 5\.9 % a month/);
+  expect(says()).toMatch(/^Too few readings to tell when to clean: the loss grows by 5\.1 ± 6\.2 % a month/);
   month(2);
   expect(says()).toMatch(
-    /^The loss grows by 5 ± 3 % a month; it reaches 546\.\d+ Pa, where you clean it, in month 12 \(\d+ to \d+\)\.$/,
+    /^The loss grows by 5\.1 ± 3\.1 % a month; it reaches 546\.\d+ Pa, where you clean it, in month 12 \(\d+ to \d+\)\.$/,
   );
   [3, 4, 5].forEach(month);
-  expect(says()).toMatch(/^The loss grows by 5 ± 1 % a month; it reaches .* in month 12 \(10 to 14\)\.$/);
+  expect(says()).toMatch(/^The loss grows by 5\.1 ± 1\.1 % a month; it reaches .* in month 12 \(10 to 14\)\.$/);
+  expect(shows.errors()).toEqual([]);
+});
+
+// 150, 300 and 600 Pa at one airflow are twice as much each month: 100 %. The slope's ± is 2.97 % as above, of the growth 2 · 2.97 = 5.94.
+test("a loss that doubles each month grows by 100 % a month, and months that lie too close together leave a sentence", () => {
+  const shows = gridOfBook(
+    budgetBook({ units: "SI", sheets: ["readings"], contents: "empty" }, { sheets: [], names: [] }),
+  );
+  shows.type("Readings", RATED_CELL.replaceAll("$", ""), "2000");
+  const typeMonths = (...months: readonly string[]): void =>
+    months.forEach((month, at) =>
+      shows.typeRow("Readings", `A${FILTER_LOG + 1 + at}`, [month, String(150 * 2 ** at), "1000"]),
+    );
+  typeMonths("0", "1", "2");
+  expect(shows.value("Readings", FILTER_SAYS)).toBe("The loss grows by 100 ± 5.9 % a month.");
+  typeMonths("0", "0.0001", "0.0002");
+  expect(shows.value("Readings", FILTER_SAYS)).toMatch(/^The loss grows by /);
   expect(shows.errors()).toEqual([]);
 });
 

@@ -19,6 +19,7 @@ const SLOPE = `$K$${FILTER + 2}`; // a month, of the logarithm
 const OFF = `$K$${FILTER + 3}`; // its ±
 const MONTH = `$K$${FILTER + 4}`; // in which the line reaches the loss at which one cleans
 
+const MOST_SLOPE = 99; // a slip in the months: far beyond it no number is large enough
 const MONTHS = 600; // a day of the calendar is a number of some 46,000
 const STRAYS = { least: LEAST_PERCENT, most: 50 };
 
@@ -66,7 +67,7 @@ function settingsCheck(): string {
  * How fast a filter clogs: what it loses at its rated airflow against months, by a straight line through the logarithms, which is a steady
  * growth. What meter and place are off by lastingly is in all readings and drops out. Plain formulas, so a copy has it.
  *
- *     b = Sxy / Sxx,  u(b) = s / sqrt(Sxx)  (jcgm100 H.3)
+ *     b = Sxy / Sxx,  u(b) = s / sqrt(Sxx)  (jcgm100 H.3);  growth a month e^b - 1, its ± e^b u(b)
  */
 export function filterLog(frame: Frame, given: FilterLog | null): SheetCell[] {
   const rows = Array.from({ length: FILTER_LAST - FILTER_LOG }, (_, index): SheetCell[] => {
@@ -84,11 +85,12 @@ export function filterLog(frame: Frame, given: FilterLog | null): SheetCell[] {
       formula(`N${row}`, known(`${inThisRow("A")}^2`), "unit"),
     ];
   });
-  const percent = (code: string): string => `ROUND(100*${code},1)`;
+  const grows = `EXP(MIN(${SLOPE},${MOST_SLOPE}))`; // times in a month
+  const rate = `ROUND(100*(${grows}-1),1)&" ± "&ROUND(100*${grows}*${OFF},1)&" % a month"`;
   const reaches = (slope: string): string => `(${X}/${N}+(LN(${CLEAN_AT_CELL})-${Y}/${N})/(${slope}))`;
   const when = `"; it reaches "&${CLEAN_AT_CELL}&" "&${unitWord(frame, "pressure")}&", where you clean it, in month "&ROUND(${MONTH},0)&" ("&ROUND(${reaches(`${SLOPE}+${OFF}`)},0)&" to "&ROUND(${reaches(`${SLOPE}-${OFF}`)},0)&")"`;
-  const tooFew = `"Too few readings to tell when to clean: the loss grows by "&${percent(SLOPE)}&" ± "&${percent(OFF)}&" % a month."`;
-  const says = `IF(${SLOPE}>${OFF},"The loss grows by "&${percent(SLOPE)}&" ± "&${percent(OFF)}&" % a month"&IF(COUNT(${MONTH})=1,${when},"")&".",${tooFew})`;
+  const tooFew = `"Too few readings to tell when to clean: the loss grows by "&${rate}&"."`;
+  const says = `IF(${SLOPE}>${OFF},"The loss grows by "&${rate}&IF(COUNT(${MONTH})=1,${when},"")&".",${tooFew})`;
   const trouble = `${settingsCheck()}&${leftOut}&${notTakenUp}`;
   return [
     text(`A${FILTER}`, "How fast a filter clogs", "section"),
