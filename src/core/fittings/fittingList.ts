@@ -135,33 +135,54 @@ function parseEntry(argument: string, entry: string, inch: number, kind: "hood" 
   return { family, coefficient: null, ...takeNumbers(argument, family, numbers, inch), count, plain };
 }
 
+const COUNTED = /^(.+?)\s*[x×]\s?(\d+(?:[.,]\d+)?)$/;
+
 function takeCount(argument: string, entry: string): { words: string[]; count: number } {
-  const match = /^(.+?)\s*[x×]\s?(\d+(?:[.,]\d+)?)$/.exec(entry);
+  const match = COUNTED.exec(entry);
   const body = match?.[1] ?? entry;
   const count = readNumber(match?.[2] ?? "1")!;
   if (count % 1 !== 0) throw new DomainError(`${argument}: the count of ${shown(body)}`, count, "a whole number");
   requireWithin(`${argument}: the count of ${shown(body)}`, count, { atLeast: 1, atMost: MOST_ALIKE }, "");
-  const words = body
+  return { words: wordsOf(body), count };
+}
+
+const wordsOf = (body: string): string[] =>
+  body
     .replace(/(\d)\s*(?:°|deg\b|degrees\b)/g, "$1")
     .replace(/(\d)\s+(in|mm)\b/g, "$1$2")
     .split(" ");
-  return { words, count };
-}
 
 function readNumber(word: string): number | null {
   return NUMBER.test(word) ? Number(word.replace(",", ".")) : null;
 }
 
+interface TakenName {
+  readonly family: LossFamily;
+  readonly rest: string[];
+}
+
 /** The longest run of leading words that is a family's name. */
-function takeName(
-  argument: string,
-  words: readonly string[],
-  kind: "hood" | "any",
-): { family: LossFamily; rest: string[] } {
+function findName(words: readonly string[], kind: "hood" | "any"): TakenName | null {
   for (let length = Math.min(words.length, MOST_WORDS); length > 0; length--) {
     const family = familiesByName.get(plain(words.slice(0, length).join(" ")));
     if (family !== undefined && (kind === "any" || family.kind === kind)) return { family, rest: words.slice(length) };
   }
+  return null;
+}
+
+/**
+ * Whether an entry, in small letters and single blanks, begins with a family's name; any other is refused or has
+ * no family. To ask first spares looking for the names nearest to it, which takes a hundred times as long.
+ *
+ * @returns no more than that: its numbers may be refused
+ * @source house
+ */
+export const beginsWithName = (entry: string, kind: "hood" | "any"): boolean =>
+  findName(wordsOf(COUNTED.exec(entry)?.[1] ?? entry), kind) !== null;
+
+function takeName(argument: string, words: readonly string[], kind: "hood" | "any"): TakenName {
+  const found = findName(words, kind);
+  if (found !== null) return found;
   const candidates = kind === "hood" ? lossFamilies.filter((family) => family.kind === "hood") : lossFamilies;
   const name = words.filter((word) => readNumber(word) === null).join(" ");
   const what = kind === "hood" ? "a hood entry's name or its K" : "a fitting's name or its K";

@@ -1,4 +1,4 @@
-import { parseFittingList } from "../../../core/fittings/fittingList";
+import { beginsWithName, parseFittingList } from "../../../core/fittings/fittingList";
 import { lossCoefficient } from "../../../core/fittings/lossCoefficient";
 import { valuesBehind } from "../../../core/fittings/valuesBehind";
 import { MITRE } from "../../../reference/fittings/mitres";
@@ -56,6 +56,7 @@ function entriesOf(kind: "hood" | "any", system: UnitSystem, { used }: BlockNeed
 /** An entry as someone typed it; nothing where the functions refuse it, so that the formula rightly finds nothing either. */
 const usedEntry = (text: string, kind: "hood" | "any", system: UnitSystem): Entry[] =>
   unlessRefused<Entry>(() => {
+    if (!beginsWithName(text, kind)) return [];
     const [item] = parseFittingList("entry", text, unitOf("diameter", system).factor, kind);
     if (item === undefined || item.family === null) return [];
     const { family, shape, angle, plain } = item;
