@@ -1,4 +1,4 @@
-import { useRef, useState } from "react";
+import { useCallback, useRef, useState } from "react";
 import type { Watch } from "../../hosts/host";
 import { failureWords } from "./words";
 
@@ -15,6 +15,8 @@ export interface Tasking {
   readonly state: TaskState;
   readonly run: (name: string, work: (watch: Watch) => Promise<readonly string[]>) => void;
   readonly cancel: () => void;
+  /** Takes back what the last one said, as when it was said of another book. One that runs goes on. */
+  readonly forget: () => void;
 }
 
 const idle: TaskState = { running: null, done: 0, of: 0, what: "", outcome: [] };
@@ -46,5 +48,8 @@ export function useTask(): Tasking {
       if (running.current === null) void work(name, doIt);
     },
     cancel: () => running.current?.abort(),
+    forget: useCallback(() => {
+      if (running.current === null) setState(idle);
+    }, []),
   };
 }

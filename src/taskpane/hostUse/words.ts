@@ -8,6 +8,9 @@ export const NO_SHEET =
 export const OLD_NUMBERS =
   "Excel calculates this book only when asked, so its cells may show old numbers: set Formulas › Calculation Options to Automatic first.";
 
+/** What a long action says that has found something for a book in whose place another one was opened. */
+export const ANOTHER_BOOK = "Another book was opened meanwhile, so nothing was written: choose sizes again.";
+
 /** What went wrong, in one sentence, whatever was thrown. */
 export function failureWords(error: unknown): string {
   // an error of the page around the pane is no instance of the pane's own class

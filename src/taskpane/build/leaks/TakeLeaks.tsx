@@ -2,9 +2,10 @@ import { Button } from "@fluentui/react-button";
 import { Subtitle2 } from "@fluentui/react-text";
 import { tokens } from "@fluentui/react-theme";
 import { makeStyles } from "@griffel/react";
-import { type ReactElement, useState } from "react";
+import { type ReactElement, useEffect, useState } from "react";
 import type { SheetHost } from "../../../hosts/host";
 import { TaskOutcome } from "../../hostUse/TaskOutcome";
+import { useChanges } from "../../hostUse/useChanges";
 import { useTask } from "../../hostUse/useTask";
 import { NO_SHEET } from "../../hostUse/words";
 import { leaksRead, leakToWrite, type ReadLeak } from "./leaksRead";
@@ -24,6 +25,13 @@ export function TakeLeaks({ host }: { readonly host: SheetHost | null }): ReactE
   const [leaks, setLeaks] = useState<readonly ReadLeak[]>([]);
   const [asking, setAsking] = useState<ReadLeak | null>(null);
   const busy = tasking.state.running !== null;
+  const { drawn } = useChanges(host);
+  const { forget } = tasking;
+  useEffect(() => {
+    setLeaks([]); // they were those of the book before
+    setAsking(null);
+    forget();
+  }, [drawn.books, forget]);
 
   const read = (): void =>
     tasking.run("Reading the leak log", async () => {

@@ -2,15 +2,16 @@ import { Button } from "@fluentui/react-button";
 import { Subtitle2 } from "@fluentui/react-text";
 import { tokens } from "@fluentui/react-theme";
 import { makeStyles, mergeClasses } from "@griffel/react";
-import { type ReactElement, useState } from "react";
+import { type ReactElement, useEffect, useState } from "react";
 import type { SearchedSoFar } from "../../../core/network/sizes/chooseSizes";
 import type { SheetHost, Watch } from "../../../hosts/host";
 import type { RangeRef } from "../../../sheets/rangeRef";
 import { sizesFile } from "../../help/files";
 import { HelpLink } from "../../help/HelpLink";
 import { TaskOutcome } from "../../hostUse/TaskOutcome";
+import { useChanges } from "../../hostUse/useChanges";
 import { useTask } from "../../hostUse/useTask";
-import { count, NO_SHEET } from "../../hostUse/words";
+import { ANOTHER_BOOK, count, NO_SHEET } from "../../hostUse/words";
 import { newDiameters } from "./newDiameters";
 import { mostSolved, searchSizes } from "./searchSizes";
 import { sizesAsked } from "./sizesAsked";
@@ -28,12 +29,16 @@ const useStyles = makeStyles({
 
 interface Offer {
   readonly runs: RangeRef;
+  readonly watched: readonly string[]; // what it rests on
   readonly changes: readonly NewSize[];
   readonly meets: boolean;
 }
 
 const USUAL =
   "No set of open gates is typed, so it is for the usual ones: each machine alone and any two (where more than eight have a gate, each alone).";
+
+const CHANGED_SINCE =
+  "The ducts, the fan or what is asked have changed since it was searched, so nothing was written: choose sizes again.";
 
 const startWorker = (): Worker => new Worker(new URL("./sizesWorker.ts", import.meta.url));
 
@@ -44,20 +49,29 @@ export function ChooseSizes({ host }: { readonly host: SheetHost | null }): Reac
   const [offer, setOffer] = useState<Offer | null>(null);
   const [asking, setAsking] = useState(false);
   const busy = tasking.state.running !== null;
+  const { drawn, now } = useChanges(host);
+  const { forget } = tasking;
+  useEffect(() => {
+    setOffer(null); // it was for the book before
+    setAsking(false);
+    forget();
+  }, [drawn.books, forget]);
 
   const search = async (watch: Watch): Promise<readonly string[]> => {
     setOffer(null);
     setAsking(false);
     if (host === null) return [NO_SHEET];
+    const { books } = now();
     const asked = sizesAsked(await host.readBook());
     if ("why" in asked) return [asked.why];
     const hear = (far: SearchedSoFar): void => watch.progress(far.work, mostSolved(asked.args), progressWords(far));
     const answer = await searchSizes(asked.args, { hear, signal: watch.signal }, startWorker);
     if ("error" in answer) return [`The ducts cannot be sized: ${answer.message || answer.error}.`];
+    if (now().books !== books) return [ANOTHER_BOOK];
     const { outcome, changes, meets } = sizesFound(answer.rows);
     const blocks = sizesToWrite(await host.readBook(), asked, answer.rows, outcome, timeWords(new Date()));
     const written = "why" in blocks ? { written: false as const, why: blocks.why } : await host.write(blocks);
-    if (changes.length > 0) setOffer({ runs: asked.runs, changes, meets });
+    if (changes.length > 0) setOffer({ runs: asked.runs, watched: asked.watched, changes, meets });
     return [
       ...(asked.usual ? [USUAL] : []),
       ...outcome,
@@ -66,10 +80,14 @@ export function ChooseSizes({ host }: { readonly host: SheetHost | null }): Reac
     ];
   };
 
-  const use = ({ runs, changes }: Offer): void =>
+  const use = ({ runs, watched, changes }: Offer): void =>
     tasking.run("Writing the sizes", async () => {
       if (host === null) return [NO_SHEET];
-      const blocks = newDiameters(await host.readBook(), runs, changes);
+      const book = await host.readBook();
+      const asked = sizesAsked(book);
+      if ("why" in asked) return [asked.why];
+      if (asked.watched.join("\n") !== watched.join("\n")) return [CHANGED_SINCE];
+      const blocks = newDiameters(book, runs, changes);
       if ("why" in blocks) return [blocks.why];
       const outcome = await host.write(blocks);
       if (!outcome.written) return [outcome.why];
