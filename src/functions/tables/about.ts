@@ -1,12 +1,13 @@
 import packageJson from "../../../package.json";
 import { AIR_VISCOSITY, STANDARD_DENSITY } from "../../core/air/constants";
 import { modelWords } from "../../core/modelWords";
+import { aboutVersion } from "../../reference/aboutVersion";
 import { INCH_OF_WATER } from "../../reference/quantities";
 import { TABLES_DATE } from "../../reference";
 
 /** ABOUT's answer: what computed this sheet, and the definitions it rests on. */
 export const aboutTable = (): (string | number)[][] => [
-  ["Duct Ledger", "version", packageJson.version],
+  [...aboutVersion, packageJson.version],
   ["Tables of", "date", TABLES_DATE],
   ["Inch of water gauge (60 °F)", "Pa", INCH_OF_WATER],
   ["Standard air", "kg/m³", STANDARD_DENSITY],

@@ -9,6 +9,7 @@ import { isBusy } from "./busy";
 import { sentenceOf } from "./faults";
 import { NO_OLD_COPY } from "./manual";
 import { readBook } from "./readBook";
+import { readSettled } from "./readSettled";
 
 /**
  * Makes a copy as a new workbook, which Excel is asked to open beside the one at hand; that one is only read. Excel may
@@ -26,7 +27,9 @@ export async function shareCopy(kind: CopyKind, { progress, signal }: Watch, mak
   };
   try {
     step(0, "Reading the workbook");
-    const book = await readBook();
+    // a copy of formulas is computed and compared with the book; one of values is what the cells show just now
+    const book = kind === "values" ? await readSettled(signal) : await readBook();
+    if (book === null) return { made: false, why: UNSETTLED };
     if (book.settings?.includes("calculates when asked")) return { made: false, why: NO_OLD_COPY };
     const waiting = firstBusy(book);
     if (waiting !== null) return { made: false, why: waitsFor(waiting) };
@@ -44,6 +47,9 @@ export async function shareCopy(kind: CopyKind, { progress, signal }: Watch, mak
     return { made: false, why: `${sentenceOf(fault)} No copy was made.` };
   }
 }
+
+const UNSETTLED =
+  "The cells go on changing, so a copy could hold numbers of before: wait until Excel has finished calculating, then make it again. No copy was made.";
 
 /** The first cell whose function has not answered yet; null where none waits. */
 function firstBusy({ shown }: Calculated): string | null {

@@ -2,6 +2,7 @@ import type { Finding, CheckRule } from "./finding";
 import { bookSettings } from "./rules/bookSettings";
 import { countedUp } from "./rules/countedUp";
 import { dayForNumber } from "./rules/dayForNumber";
+import { earlierVersion } from "./rules/earlierVersion";
 import { farOut } from "./rules/farOut";
 import { fanShort } from "./rules/fanShort";
 import { longHose } from "./rules/longHose";
@@ -31,6 +32,7 @@ import type { Seen } from "./seenIn";
 /** Gravest first: what makes or stops every number, then what is dangerous, then what costs air. */
 const rules: readonly CheckRule[] = [
   bookSettings,
+  earlierVersion,
   unknownFunction,
   refusal,
   unitsLeftOut,
