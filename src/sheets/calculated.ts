@@ -8,7 +8,7 @@ export interface Calculated {
 }
 
 /** What a program may be set to, so that cells show other numbers than their formulas give. */
-export type BookSetting = "calculates when asked" | "rounds as shown";
+export type BookSetting = "calculates when asked" | "rounds as shown" | "counts in circles";
 
 /** What the cells of a workbook show: by sheet, then by address. A cell that is not listed is blank. */
 export type Shown = ReadonlyMap<string, ReadonlyMap<string, ShownCell>>;

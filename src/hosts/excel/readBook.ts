@@ -49,6 +49,7 @@ async function readOutline(context: Excel.RequestContext): Promise<Outline> {
   const { workbook } = context;
   workbook.load("name,usePrecisionAsDisplayed");
   workbook.application.load("calculationMode");
+  workbook.application.iterativeCalculation.load("enabled");
   workbook.worksheets.load("items/name,items/visibility");
   workbook.names.load("items/name,items/formula,items/visible");
   await context.sync();
@@ -64,6 +65,7 @@ async function readOutline(context: Excel.RequestContext): Promise<Outline> {
     settings: [
       ...(isManual(workbook.application) ? (["calculates when asked"] as const) : []),
       ...(workbook.usePrecisionAsDisplayed ? (["rounds as shown"] as const) : []),
+      ...(workbook.application.iterativeCalculation.enabled ? (["counts in circles"] as const) : []),
     ],
   };
 }

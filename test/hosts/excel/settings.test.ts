@@ -48,6 +48,11 @@ test("a book that rounds its numbers as it shows them is read as such", async ()
   expect((await readBook()).settings).toEqual(["rounds as shown"]);
 });
 
+test("a book in an Excel that goes round in circles is read as such", async () => {
+  record().book.iterates = true;
+  expect((await readBook()).settings).toEqual(["counts in circles"]);
+});
+
 test.each(["Automatic", "AutomaticExceptTables"] as const)("%s calculation is nothing to be told", async (mode) => {
   record().book.calculationMode = mode;
   expect((await readBook()).settings).toEqual([]);

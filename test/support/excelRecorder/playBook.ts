@@ -29,7 +29,11 @@ export const playBook = (book: BookState, options: RangeOptions): Record<string,
       getSelectedRanges: ({ selection: { sheet, areas } }: BookState) => areas.map((area) => areaOn(sheet, area)),
     },
   },
-  Application: { reads: { calculationMode: ({ calculationMode }: BookState) => calculationMode } },
+  Application: {
+    reads: { calculationMode: ({ calculationMode }: BookState) => calculationMode },
+    parts: { iterativeCalculation: (workbook) => workbook },
+  },
+  IterativeCalculation: { reads: { enabled: ({ iterates }: BookState) => iterates } },
   WorkbookProtection: { reads: { protected: ({ isLocked }: BookState) => isLocked } },
   NamedItemCollection: {
     items: ({ names }: BookState) => names,

@@ -42,7 +42,7 @@ export const knowsNone: Calculate = (formula) => (/DUCT[._]/i.test(formula) ? "#
 export function record(): Recorder {
   const book: BookState = {
     ...{ name: "Mine.xlsx", sheets: [], names: [], isLocked: false, selection: null!, made: 0 },
-    ...{ calculationMode: "Automatic", usePrecisionAsDisplayed: false },
+    ...{ calculationMode: "Automatic", usePrecisionAsDisplayed: false, iterates: false },
   };
   book.selection = { sheet: newSheet(book, "Sheet1"), areas: ["A1"] };
   const behaviour: Behaviour = { calculate: answersOnes, spilledFormulas: "values", beforeSync: () => undefined };

@@ -6,6 +6,7 @@ export interface BookState {
   isLocked: boolean;
   calculationMode: "Automatic" | "AutomaticExceptTables" | "Manual";
   usePrecisionAsDisplayed: boolean;
+  iterates: boolean;
   selection: { sheet: SheetState; areas: string[] };
   made: number; // sheets ever made, for their ids
 }

@@ -12,6 +12,10 @@ const SAID: Readonly<Record<BookSetting, { readonly what: string; readonly why: 
     what: "This book rounds every number to the decimals that it shows, and reckons on with the rounded one.",
     why: "A pressure of 0.15 that is shown as 0.2 is a third too high from there on. Take the tick from Set precision as displayed, under File › Options › Advanced.",
   },
+  "counts in circles": {
+    what: "Excel goes round in circles (iterative calculation): a formula that rests on itself shows a number, and Excel does not warn of it.",
+    why: "Where it stops depends on the number of rounds, so the number means nothing; and functions such as ours have been seen to show #CALC! there. Take the tick from Enable iterative calculation, under File › Options › Formulas.",
+  },
 };
 
 /** Settings of the program under which our answers are not what the functions gave, said once, at the first of them. */

@@ -16,6 +16,7 @@ const told = (settings: readonly BookSetting[], sheets = ofOurs) =>
 describe("settings of Excel under which cells show other numbers", () => {
   test.each<[BookSetting, RegExp]>([
     ["calculates when asked", /^Excel calculates this book only when asked, so cells may show numbers of before/],
+    ["counts in circles", /^Excel goes round in circles \(iterative calculation\)/],
     ["rounds as shown", /^This book rounds every number to the decimals that it shows/],
   ])("%s: is told before all else", (setting, what) => {
     const findings = findingsIn(seen([setting]));
