@@ -52,14 +52,17 @@ export const byDiameter = (text: string, family: LossFamily, angle: number | nul
 
 const TURNS = [30, 45, 60, 90]; // degrees of the elbows that people bend
 
+let offered: readonly Entry[] | null = null; // the same for every copy
+
 /** Every entry that a list is likely to hold: each name alone, at each printed shape and angle, elbows at the usual turns. */
-export function offeredEntries(): readonly Entry[] {
-  return lossFamilies.flatMap((family) =>
+export const offeredEntries = (): readonly Entry[] => (offered ??= allOffered());
+
+const allOffered = (): readonly Entry[] =>
+  lossFamilies.flatMap((family) =>
     [family.key, ...family.aliases].flatMap((name, index) =>
       formsOf(family, index === 0).flatMap((form) => entry(family, plain(name), form)),
     ),
   );
-}
 
 export interface Form {
   readonly shape: number | null;
