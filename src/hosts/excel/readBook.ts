@@ -1,4 +1,4 @@
-import type { BookSetting, Calculated, ShownCell } from "../../sheets/calculated";
+import type { BookSetting, Calculated, Extent, ShownCell } from "../../sheets/calculated";
 import { cellAddress } from "../../sheets/address";
 import type { CellName, Sheet } from "../../sheets/workbook";
 import { isListsSheet, type Visibility } from "../../sheets/longLists";
@@ -8,6 +8,7 @@ import { cellName, readKeys } from "./marks";
 import { MOST_AREA } from "../../sheets/extent";
 import { readCells } from "./readCells";
 import { readFlags, readLayout, readTables } from "./readLayout";
+import { readMerged } from "./readMerged";
 import { readPrint } from "./readPrint";
 import { readLists } from "./readLists";
 import { valueAt } from "../../reference/itemAt";
@@ -93,8 +94,12 @@ async function readSheet(
     tables: await readTables(context, there),
     ...(print === undefined ? {} : { print }),
   };
-  return { sheet, shown };
+  const merged = await readMerged(context, used);
+  return { sheet, shown: new Map([...shown].map(([at, cell]) => [at, withExtent(cell, merged.get(at))])) };
 }
+
+const withExtent = (cell: ShownCell, merged: Extent | undefined): ShownCell =>
+  merged === undefined ? cell : { ...cell, merged };
 
 const BLANK: Omit<Sheet, "name"> = {
   columns: [],

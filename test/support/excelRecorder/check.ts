@@ -1,8 +1,8 @@
 import { kindNamed, type Member } from "./members";
 import { misuse } from "./refuse";
 
-/** The level that the host may use. */
-const LEVEL = 12;
+/** The level of the Excel that is played: 12 is what the host needs, and it asks before it uses more. */
+export const played = { level: 12 };
 
 /** A member as the typings have it; refuses what they do not know, and what only a later Excel has. */
 export function memberOf(kind: string, name: string): Member {
@@ -10,7 +10,7 @@ export function memberOf(kind: string, name: string): Member {
   if (members === undefined) throw misuse(`the typings have no ${kind}`);
   const member = members.get(name);
   if (member === undefined) throw misuse(`${kind} has no member ${name}`);
-  if (member.level > LEVEL) {
+  if (member.level > played.level) {
     throw misuse(
       `${kind}.${name} needs ${member.level === Infinity ? "more than a numbered set" : `ExcelApi 1.${member.level}`}`,
     );

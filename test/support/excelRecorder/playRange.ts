@@ -98,6 +98,8 @@ export const playRange = (book: BookState, { calculate, spilledFormulas }: Range
     },
     getUsedRangeOrNullObject: (area, valuesOnly = false) => usedArea(area, valuesOnly),
     getSpillingToRangeOrNullObject: spillingTo,
+    getMergedAreasOrNullObject: ({ sheet }: Area) =>
+      sheet.merged.length === 0 ? null : sheet.merged.map((address) => areaOn(sheet, address)),
     getSpecialCellsOrNullObject: (area: Area, type: string) => {
       if (type !== "DataValidations") throw misuse(`the recorder finds no ${type}`);
       const found = [...area.sheet.cells].filter(([, { validation }]) => Object.keys(validation).length > 0);

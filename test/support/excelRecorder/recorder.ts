@@ -1,3 +1,4 @@
+import { played } from "./check";
 import type { Calculate } from "./enter";
 import { enter } from "./enter";
 import { type Batch, clientObject } from "./object";
@@ -38,8 +39,12 @@ const MOST_BYTES = 5_000_000; // in one request or answer, on the web
 export const answersOnes: Calculate = (formula) => (/DUCT[._]/i.test(formula) ? 1 : 0);
 export const knowsNone: Calculate = (formula) => (/DUCT[._]/i.test(formula) ? "#NAME?" : 0);
 
-/** A workbook with one blank sheet behind a strict `Excel`, which is put into the global scope. */
-export function record(): Recorder {
+const isSetSupported = (name: string, version: string): boolean =>
+  name === "ExcelApi" && Number(version.replace(/^1\./, "")) <= played.level;
+
+/** A workbook with one blank sheet behind a strict `Excel`, which is put into the global scope; of ExcelApi 1.12 where nothing else is said. */
+export function record(level = 12): Recorder {
+  played.level = level;
   const book: BookState = {
     ...{ name: "Mine.xlsx", sheets: [], names: [], isLocked: false, selection: null!, made: 0 },
     ...{ calculationMode: "Automatic", usePrecisionAsDisplayed: false, iterates: false },
@@ -105,6 +110,7 @@ export function record(): Recorder {
   };
 
   Object.assign(globalThis, {
+    Office: { context: { requirements: { isSetSupported } } },
     Excel: { run, createWorkbook: async (base64: string) => void opened.push(base64) },
   });
   return {
@@ -128,12 +134,12 @@ export function record(): Recorder {
 export const snapshot = ({ book }: Recorder): unknown =>
   JSON.parse(
     JSON.stringify({
-      sheets: book.sheets.map(({ cells, flags, tables, widths, heights, marks, filteredRows, ...rest }) => ({
+      sheets: book.sheets.map(({ cells, flags, tables, widths, heights, marks, filteredRows, merged, ...rest }) => ({
         ...rest,
         cells: [...cells].sort(([one], [other]) => (one < other ? -1 : 1)),
         flags: flags.map(({ range, type, rule }) => ({ range, type, rule })),
         tables: tables.map(({ name, range }) => ({ name, range })),
-        rest: [[...widths], [...heights], [...marks], [...filteredRows]],
+        rest: [[...widths], [...heights], [...marks], [...filteredRows], merged],
       })),
       names: book.names,
       selection: { sheet: book.selection.sheet.name, areas: book.selection.areas },

@@ -29,6 +29,7 @@ export interface SheetState {
   frozen: string | null;
   hasGridlines: boolean;
   filteredRows: Set<number>; // that a filter hides
+  merged: string[]; // addresses
   flags: FlagState[];
   tables: { name: string; range: string; style: string; showBandedRows: boolean }[];
   charts: ChartState[];
@@ -94,6 +95,7 @@ export function newSheet(book: BookState, name: string): SheetState {
     frozen: null,
     hasGridlines: true,
     filteredRows: new Set(),
+    merged: [],
     flags: [],
     tables: [],
     charts: [],
