@@ -51,6 +51,9 @@ export type CellReader = (column: RunColumn) => Cell;
 
 const EXIT_COEFFICIENT = lossCoefficient(findNamed(lossFamilies, EXIT)!, null, null);
 
+/** What counts for nothing after the fan: air would flow through a gate that is shut there. */
+const BEFORE_THE_FAN: readonly RunColumn[] = ["Gate", "Hood", "Port suction"];
+
 const ABOVE_ZERO: Limits = { above: 0 };
 const FROM_ZERO: Limits = { atLeast: 0 };
 const LENGTH: Limits = { atLeast: 0, atMost: LONGEST_RUN };
@@ -99,6 +102,9 @@ export function readRun(
   const leakArea = leakOf(gate, diameter);
   const to = cell("To") === null ? "" : readText(said("To"), cell("To"), "the name of a run");
   const side = readSide(said("Side"), cell("Side"), plain(to), isRun);
+  for (const column of BEFORE_THE_FAN)
+    if (side === "discharge" && cell(column) !== null)
+      refuseCell(said(column), cell(column), "left blank after the fan, where none is counted");
   const length = number("Length", LENGTH, 0);
   const hose = readHose(said("Flex"), cell("Flex"), system);
   if (hose.length > 0 && (hose.roughness ?? hoseRoughness) > ROUGHEST * diameter)
@@ -196,8 +202,10 @@ type NumberReader = <Fallback>(column: RunColumn, limits: Limits, fallback: Fall
 
 function readDevice(said: (column: RunColumn) => string, number: NumberReader): Device | null {
   const ratedLoss = number("Device loss", FROM_ZERO, null);
-  if (ratedLoss === null) return null;
   const ratedAirflow = number("Device airflow", ABOVE_ZERO, null);
+  if (ratedLoss === null && ratedAirflow === null) return null;
+  if (ratedLoss === null)
+    throw new DomainError(said("Device loss"), null, "given beside a device airflow, or both left blank");
   if (ratedAirflow === null) throw new DomainError(said("Device airflow"), null, "given beside a device loss");
   return {
     ratedLoss,

@@ -27,7 +27,7 @@ export function faultOf({ place, source }: RunsReader, nearest: NearestWords, ro
   const device = `IF(${cell("deviceLoss")}>0,OR(${notWithin(cell("deviceAirflow"), `${cell("deviceAirflow")}>0`)},${notWithin(
     cell("deviceExponent"),
     `AND(${cell("deviceExponent")}>=0.5,${cell("deviceExponent")}<=2.5)`,
-  )}),FALSE)`;
+  )}),${notWithin(cell("deviceAirflow"), `${cell("deviceAirflow")}=0`)})`;
   const sayings: readonly (readonly [wrong: string, words: string, near?: string])[] = [
     [`ISERROR(${cell("name")})`, "Run must be a name"],
     [`${key}="r:fan"`, `Run must be another word than "fan"`],
@@ -83,6 +83,10 @@ export function faultOf({ place, source }: RunsReader, nearest: NearestWords, ro
     ],
     [atLeastZero("wanted"), "Airflow must be a number from 0 on"],
     [`ISERROR(${cell("gate")})`, `Gate must be "open", "shut" or blank`],
+    [
+      `IF(${side}=2,OR(${cell("gate")}>0,${cell("hood")}>=0),FALSE)`,
+      "Gate, Hood and Port suction must be blank after the fan, where none is counted",
+    ],
     [
       notWithin(
         cell("leakArea"),

@@ -58,7 +58,7 @@ describe("each column in SI, whatever the table is in", () => {
     expect(relative(device.ratedAirflow, 800 * CFM)).toBeLessThan(1e-12);
     expect(device.exponent).toBe(2);
     expect(run({ "Device loss": 3, "Device airflow": 800, "Device exponent": 1 }).device!.exponent).toBe(1);
-    expect(run({ "Device airflow": 800, "Device exponent": 1 }).device).toBeNull();
+    expect(run({ "Device exponent": 1 }).device).toBeNull();
   });
 
   // 4 in: a flapped slot is 0.1 mm wide and as long as the diameter (our own estimate, which the table of gates says).

@@ -116,6 +116,28 @@ describe("refused, naming the row", () => {
       'Device airflow of run "main" (row 3) must be given beside a device loss; got a blank cell',
     ],
     [
+      "a device airflow without its loss",
+      [saw, { ...main, "Device airflow": 800, "Device exponent": 1 }],
+      'Device loss of run "main" (row 3) must be given beside a device airflow, or both left blank; got a blank cell',
+    ],
+    [
+      "a device airflow that is none, without a loss",
+      [saw, { ...main, "Device airflow": "rated" }],
+      'Device airflow of run "main" (row 3) must be a number (cfm); got "rated"',
+    ],
+    ...(
+      [
+        ["Gate", "shut", '"shut"'],
+        ["Gate", "open", '"open"'],
+        ["Hood", "plain end", '"plain end"'],
+        ["Port suction", 3, "3"],
+      ] as const
+    ).map(([column, value, got]): [string, Row[], string] => [
+      `${column} ${value} after the fan`,
+      [saw, main, { Run: "bag", To: "outside", Diameter: 6, [column]: value }],
+      `${column} of run "bag" (row 4) must be left blank after the fan, where none is counted; got ${got}`,
+    ]),
+    [
       "a leak as large as the duct",
       [{ ...saw, Leak: 21 }, main],
       'Leak of run "saw" (row 2) must be smaller than the duct itself; got 21',

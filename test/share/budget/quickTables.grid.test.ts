@@ -303,6 +303,16 @@ const MORE_REFUSED: readonly (readonly [string, Readonly<Record<string, CellValu
     { "Device loss": 90 },
     "Device airflow must stand beside a device loss, and its exponent be from 0.5 to 2.5",
   ],
+  [
+    "a device airflow without its loss",
+    { "Device airflow": 90 },
+    "Device airflow must stand beside a device loss, and its exponent be from 0.5 to 2.5",
+  ],
+  ...["Gate", "Hood"].map((column): (typeof MORE_REFUSED)[number] => [
+    `${column} after the fan`,
+    { To: "outside", Gate: null, Hood: null, [column]: column === "Gate" ? "shut" : "plain end" },
+    "Gate, Hood and Port suction must be blank after the fan, where none is counted",
+  ]),
 ];
 
 test("further rows that are refused have their reason beside them", () => {
