@@ -1,5 +1,6 @@
 /** The sheet Claims of a copy: a number typed over the vendor's is judged as in the live book. */
 import { clubCopy } from "../../../src/share/clubCopy";
+import { CHECKS, factCell } from "../../../src/sheets/book/claims/layout";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import { inGrid } from "../../support/grid";
 import { gridOfBook } from "../../support/gridOfBook";
@@ -32,4 +33,28 @@ test.each(["IP", "SI"] as const)("in %s what is typed over a number of the data 
   live.type("Claims", "B11", "15000");
   const after = wrong(inGrid(typed("B11", 15000)).get("Claims")!);
   expect([before, after]).toEqual([[], []]);
+});
+
+// Our functions are handed the text of a percentage in the page, the number behind it by other programs; what a vendor prints stays as it is typed.
+test("a filter's rating in percent stays as it is typed, in the sheet and in its copy", () => {
+  const workbook = budgetBook(
+    { sheets: ["start", "claims"], units: "SI", contents: "empty" },
+    { sheets: [], names: [] },
+  );
+  const live = gridOfBook(workbook);
+  const at = factCell("filter rating");
+  live.type("Claims", at, "95%");
+  expect(live.value("Claims", at)).toBe("95%");
+  expect(live.value("Claims", `B${CHECKS + 1}`)).toBe("95%");
+  const claims = workbook.sheets.find(({ name }) => name === "Claims")!;
+  const cells = claims.cells.map((cell) => (cell.at === at ? { ...cell, value: "95%" } : cell));
+  const filled = {
+    ...workbook,
+    sheets: workbook.sheets.map((sheet) => (sheet === claims ? { ...claims, cells } : sheet)),
+  };
+  const copy = clubCopy(live.calculated(filled), { kind: "formulas", date: "2026-11-25", version: "1.0.0" });
+  const copied = inGrid(copy.book.workbook).get("Claims")!;
+  for (const letter of ["A", "B", "C", "D", "E", "F"])
+    // that grid is handed a text which looks like a number behind an apostrophe
+    expect(String(copied.get(`${letter}${CHECKS + 1}`) ?? "").replace(/^'/, "")).toBe(live.value("Claims", `${letter}${CHECKS + 1}`) ?? ""); // prettier-ignore
 });

@@ -29,7 +29,8 @@ export function dataSheet(frame: Frame, { says }: ClaimsContents): SheetCell[] {
     const shown = (code: string): string => `=IF(${isNone},"",IF(${verdict}="","",${code}&""))`;
     cells.push(
       text(`A${at}`, fact.key, "label"),
-      input(`B${at}`, says[fact.key as keyof typeof says] ?? null),
+      // a share of dust caught stays as printed: the number behind 95% is another one to each program
+      input(`B${at}`, says[fact.key as keyof typeof says] ?? null, fact.key === "filter rating" ? { format: "@" } : {}),
       unitCell(frame, `C${at}`, fact),
       formula(`E${at}`, shown(verdict)),
       formula(`F${at}`, shown(check)),
