@@ -10,6 +10,7 @@ import { metalWithWood } from "./rules/metalWithWood";
 import { mergedCells } from "./rules/mergedCells";
 import { meterArea } from "./rules/meterArea";
 import { noDevice } from "./rules/noDevice";
+import { noGate } from "./rules/noGate";
 import { noLength } from "./rules/noLength";
 import { notes } from "./rules/notes";
 import { percentForNumber } from "./rules/percentForNumber";
@@ -47,6 +48,7 @@ const rules: readonly CheckRule[] = [
   farOut,
   noLength,
   noDevice,
+  noGate,
   metalWithWood,
   settling,
   tooWide,

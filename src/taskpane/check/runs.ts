@@ -22,6 +22,7 @@ export interface BookRun {
   readonly fittings: string;
   readonly leaks: readonly { readonly column: RunColumn; readonly condition: string }[];
   readonly gated: boolean;
+  readonly gateSaid: boolean; // or something that is refused
   readonly shut: boolean;
   readonly device: boolean; // a separator or another with a loss of its own
   readonly deviceSaid: boolean; // or a 0 for none
@@ -82,6 +83,7 @@ function runIn(
       .map((column) => ({ column, condition: text(column) }))
       .filter(({ condition }) => condition !== ""),
     gated: ["open", "shut"].includes(plain(text("Gate"))),
+    gateSaid: !["", "0"].includes(text("Gate")),
     shut: plain(text("Gate")) === "shut",
     device: (numberIn(table.value(row, "Device loss")) ?? 0) !== 0,
     deviceSaid: text("Device loss") !== "",

@@ -1,7 +1,7 @@
 import type { MarkedNote } from "../../../reference/notes";
 import type { Frame } from "../frame";
 import { answerCell, BUDGET_ANSWER } from "../parts/answerReferences";
-import { isText, ofRun, plainName } from "../parts/byName";
+import { isBlank as isNothing, isText, ofRun, plainName } from "../parts/byName";
 import { saysNote, SETTLES } from "../parts/notes";
 import { rounded, unitWord } from "../parts/units";
 import { sizeThatCarries } from "./stockSize";
@@ -29,5 +29,7 @@ export function checkInWords(frame: Frame, row: number, place: string): string {
   const said = reasons.reduceRight((rest, [when, words]) => `IF(${when},${words},${rest})`, speed);
   // nobody can tell a length that was forgotten from one that is none: it counts as 0
   const isBlank = `LEN(${ofRun(frame, "Length", place)})+LEN(${ofRun(frame, "Flex", place)})=0`;
-  return `IF(${isBlank},"no length; ","")&${said}`; // in front: the column is narrow
+  // nor which gate was meant: neither leak counts where there is none
+  const hasNone = `AND(${isNothing(ofRun(frame, "Gate", place))},LEN(${ofRun(frame, "Leak open", place)})+LEN(${ofRun(frame, "Leak shut", place)})>0)`;
+  return `IF(${isBlank},"no length; ","")&IF(${hasNone},"no gate for its leak; ","")&${said}`; // in front: the column is narrow
 }
