@@ -2,7 +2,7 @@ import type { Change } from "../host";
 
 type Handler = OfficeExtension.EventHandlerResult<unknown>;
 
-/** Calls back after every change of a cell or of the selection, until what it returns is called. */
+/** Calls back after every change of a cell or of the selection, and when a sheet has been computed, until what it returns is called. */
 export function follow(changed: (what: Change) => void): () => void {
   let isOver = false;
   const tell = (what: Change) => async (): Promise<void> => {
@@ -13,6 +13,8 @@ export function follow(changed: (what: Change) => void): () => void {
     const handlers: Handler[] = [
       workbook.onSelectionChanged.add(tell("selection")),
       workbook.worksheets.onChanged.add(tell("cells")),
+      // a function of ours answers some time after a change, and what was read in between showed its last answer
+      workbook.worksheets.onCalculated.add(tell("cells")),
     ];
     await context.sync();
     return handlers;

@@ -15,6 +15,8 @@ describe("follow", () => {
     await excel.tell("onChanged");
     await excel.tell("onSelectionChanged");
     expect(changed.mock.calls).toEqual([["cells"], ["selection"]]);
+    await excel.tell("onCalculated"); // what a function answers later than the change
+    expect(changed.mock.calls).toEqual([["cells"], ["selection"], ["cells"]]);
   });
 
   test("ends when what it returns is called, and leaves no listener behind", async () => {
@@ -22,7 +24,7 @@ describe("follow", () => {
     const changed = jest.fn();
     const end = follow(changed);
     await settled();
-    expect(excel.listeners()).toBe(2);
+    expect(excel.listeners()).toBe(3);
     end();
     await excel.tell("onChanged");
     await settled();

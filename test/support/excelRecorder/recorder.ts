@@ -20,7 +20,7 @@ export interface Recorder {
   readonly behaviour: Behaviour;
   readonly requests: () => number;
   readonly opened: string[]; // what createWorkbook was given
-  readonly tell: (event: "onChanged" | "onSelectionChanged") => Promise<void>;
+  readonly tell: (event: "onChanged" | "onCalculated" | "onSelectionChanged") => Promise<void>;
   readonly listeners: () => number;
   readonly fill: (sheet: string, at: string, rows: unknown[][]) => SheetState; // what the user typed
 }
