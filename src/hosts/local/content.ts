@@ -4,8 +4,12 @@ import type { CellValue, SheetCell } from "../../sheets/workbook";
 export function contentOf(cell: { readonly value: CellValue } | { readonly formula: string } | SheetCell): string {
   if ("formula" in cell) return cell.formula;
   if (cell.value === null) return "";
-  return typeof cell.value === "string" ? textContent(cell.value) : String(cell.value).toUpperCase();
+  if (typeof cell.value !== "string") return String(cell.value).toUpperCase();
+  return "format" in cell && cell.format === "@" && STAYS_TEXT.test(cell.value) ? cell.value : textContent(cell.value);
 }
+
+/** What a cell for text alone takes as it stands: there an apostrophe before it would be a letter of it. */
+const STAYS_TEXT = /^[^=+\-'@]/;
 
 /** Text that does not begin with a letter could be taken for a formula, a number or a date, and so could a truth value. */
 export const textContent = (value: string): string =>

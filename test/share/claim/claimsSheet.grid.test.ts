@@ -58,3 +58,16 @@ test("a filter's rating in percent stays as it is typed, in the sheet and in its
     // that grid is handed a text which looks like a number behind an apostrophe
     expect(String(copied.get(`${letter}${CHECKS + 1}`) ?? "").replace(/^'/, "")).toBe(live.value("Claims", `${letter}${CHECKS + 1}`) ?? ""); // prettier-ignore
 });
+
+test.each(["5 µm", "95%", "0012", "2026-11-30", "1/2", "TRUE", "0.5 micron"])(
+  "a filter's rating of %p in a book that is opened stands there as it is, without an apostrophe",
+  (rating) => {
+    const workbook = budgetBook({ sheets: ["claims"], units: "SI", contents: "empty" }, { sheets: [], names: [] });
+    const at = factCell("filter rating");
+    const sheets = workbook.sheets.map((sheet) => ({
+      ...sheet,
+      cells: sheet.cells.map((cell) => (sheet.name === "Claims" && cell.at === at ? { ...cell, value: rating } : cell)),
+    }));
+    expect(gridOfBook({ ...workbook, sheets }).value("Claims", at)).toBe(rating);
+  },
+);
