@@ -1,6 +1,7 @@
 import { itemAt } from "../../reference/itemAt";
 import { placeOf } from "../../sheets/address";
 import type { CellLook, SheetCell } from "../../sheets/workbook";
+import { TEXT, textOfContent } from "./content";
 import type { CellPosition, GridModel } from "./grid";
 import { keptGetters } from "./keptPlugin";
 import { type GridBorder, type GridStyle, lookFromGrid, sidesOf } from "./looks";
@@ -94,5 +95,7 @@ function describedCell(
     ...(note === undefined ? {} : { note }),
   };
   if (cell.isFormula) return { ...look, formula: cell.compiledFormula.toFormulaString(getters) };
-  return cell.parsedValue === null && Object.keys(look).length === 1 ? null : { ...look, value: cell.parsedValue };
+  if (cell.parsedValue === null) return Object.keys(look).length === 1 ? null : { ...look, value: null };
+  // the grid parses 5/6 and 95% also where the cell shows them as texts
+  return { ...look, value: cell.format === TEXT ? textOfContent(cell.content) : cell.parsedValue };
 }
