@@ -276,7 +276,9 @@ describe("the leaks of the invented shed", () => {
   test("takes no suction of a gate that stands otherwise than it was found, and says which gate the gains are of", () => {
     const beside = (): unknown => shows.value("Leaks", "U23");
     expect([shows.value("Leaks", "C23"), shows.value("Flow", "H12")]).toEqual(["shut wrong side", "open"]);
-    expect(beside()).toBe("found shut, but open on the sheet Flow: Q to S count its leak with the gate as it is there");
+    expect(beside()).toBe(
+      "found shut, but open on the sheet Flow: what the hoods gain counts its leak with the gate as it is there",
+    );
     expect(shows.value("Leaks", "G43")).toBeGreaterThan(0); // by the suction that was typed
     const typed = String(shows.value("Leaks", "D23"));
     shows.clear("Leaks", "D23");
@@ -288,7 +290,9 @@ describe("the leaks of the invented shed", () => {
     expect([shows.value("Leaks", "J43"), beside()]).toEqual(["sheet Flow, as in column D left blank", ""]);
     expect(shows.value("Leaks", "G43")).toBeGreaterThan(0);
     shows.type("Leaks", "C23", " Open");
-    expect(beside()).toBe("found open, but shut on the sheet Flow: Q to S count its leak with the gate as it is there");
+    expect(beside()).toBe(
+      "found open, but shut on the sheet Flow: what the hoods gain counts its leak with the gate as it is there",
+    );
     shows.type("Leaks", "C23", "loose collar"); // leaks either way
     expect(beside()).toBe("");
     shows.type("Leaks", "C23", "shut wrong side");

@@ -19,7 +19,7 @@ const BETWEEN = "; ";
 const LONGEST_TEXT = 32767; // of a cell
 
 /** The words by which a sentence of trouble is flagged. */
-const TROUBLE = "Mend A";
+export const TROUBLE = "Mend A";
 
 export const gateFlag: Flag = { range: OPEN_CELL.replaceAll("$", ""), containsText: TROUBLE, style: "flag" };
 

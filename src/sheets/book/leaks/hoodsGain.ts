@@ -1,5 +1,5 @@
 import { leakGainColumns } from "../../../reference/answerColumns";
-import { cellAddress, columnLetters } from "../../address";
+import { cellAddress } from "../../address";
 import { formula, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
@@ -8,19 +8,7 @@ import { onceRunsAndCurve } from "../parts/answerReferences";
 import { curveInUse, runsInUse } from "../parts/inUse";
 import { spillOf } from "../parts/spill";
 import { formatOf } from "../parts/units";
-import {
-  FLOW_PLACE,
-  GAIN_COLUMN,
-  GAINED,
-  inWorked,
-  LOG,
-  LOG_FIRST,
-  LOG_LAST,
-  logged,
-  SUCTION_HANDED,
-  turnedSince,
-  workedOf,
-} from "./layout";
+import { GAIN_COLUMN, inWorked, LOG, LOG_FIRST, LOG_LAST, SUCTION_HANDED, TURNED, workedOf } from "./layout";
 
 /** A reading of 0 is handed on by its word, since a host may send a blank as 0. */
 const reading = (cells: string): string => `IF(${cells}="","",IF(${cells}=0,"still",${cells}))`;
@@ -45,13 +33,13 @@ export function hoodsGain(frame: Frame): SheetCell[] {
       ),
       onceRunsAndCurve(frame, call, "blank"),
     ),
-    ...Array.from({ length: LOG_LAST - LOG }, (_, index) => beside(frame, LOG_FIRST + index)),
+    ...Array.from({ length: LOG_LAST - LOG }, (_, index) => beside(LOG_FIRST + index)),
   ];
 }
 
 /** The function solves with the gates of Flow, whichever way the leak was read. */
-function beside(frame: Frame, at: number): SheetCell {
-  const turned = turnedSince(frame, logged("C"), workedOf(FLOW_PLACE));
-  const words = `": ${columnLetters(GAIN_COLUMN + 1)} to ${GAINED} count its leak with the gate as it is there"`;
+function beside(at: number): SheetCell {
+  const turned = workedOf(TURNED);
+  const words = '": what the hoods gain counts its leak with the gate as it is there"';
   return formula(cellAddress(GAIN_COLUMN + leakGainColumns.length, at), `=IF(${turned}="","",${turned}&${words})`);
 }

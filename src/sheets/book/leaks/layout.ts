@@ -42,9 +42,10 @@ export const LOG_LAST = LOG + 16;
 export const WORKED = LOG_LAST + 4; // row of the header
 export const WORKED_FIRST = WORKED + 1;
 export const WORKED_LAST = WORKED + LOG_LAST - LOG;
-export const SAVED = "AA"; // of what is worked out, as the two below
+export const SAVED = "AA"; // of what is worked out, as the three below
 export const SUCTION_HANDED = "AB";
 export const FLOW_PLACE = "AC"; // the place of its run in SOLVE's answer
+export const TURNED = "AD"; // that its gate stands otherwise than it was found
 export const UNIT_LEAK_CELL = `$Z$${WORKED_FIRST}`; // what an opening of 1 lets through at a suction of 1
 export const WORKED_NOTES = WORKED_LAST + 1;
 
@@ -72,19 +73,6 @@ export const inHoods = (letters: string): string => inRows(letters, HOODS_FIRST,
 
 /** A column of SOLVE's answer on the sheet Flow without its header. */
 export const flowColumn = (frame: Frame, key: SolveKey): string => answerColumn(FLOW_ANSWER, key, frame);
-
-/**
- * What is said of a gate that was read open and is shut on the sheet Flow, or the other way: its leak is another one there. Else an empty text.
- *
- * @param condition the cell of how it was found
- * @param place that of its run's place in SOLVE's answer
- */
-export function turnedSince(frame: Frame, condition: string, place: string): string {
-  const gate = `INDEX(${flowColumn(frame, "gate")},${place})`;
-  const turned = (found: string, now: string, otherwise: string): string =>
-    `IF(AND(LEFT(TRIM(${condition}),4)="${found}",${gate}="${now}"),"found ${found}, but ${now} on the sheet ${frame.sheet("flow")}",${otherwise})`;
-  return `IFERROR(IF(${place}>0,${turned("shut", "open", turned("open", "shut", '""'))},""),"")`;
-}
 
 export const flowCell = (frame: Frame, key: SolveKey, row: number): string =>
   frame.ref("flow", `${answerLetters(FLOW_ANSWER, key)}${row}`);

@@ -60,6 +60,7 @@ const leaks: SheetOf<LeaksContents> = (frame, { invented, head, repeats, gates }
     11,
     11,
     9,
+    36,
   ],
   tallRows: [
     { row: LOG, lines: 4 },

@@ -4,7 +4,6 @@ import type { SheetCell } from "../../workbook";
 import { inRows } from "../parts/block";
 import { LOOK } from "../parts/look";
 import {
-  FLOW_PLACE,
   GAIN_COLUMN,
   HOODS_FIRST,
   HOODS_LAST,
@@ -13,6 +12,7 @@ import {
   LOG_LAST,
   METER,
   REPEATS,
+  TURNED,
   WORKED,
   WORKED_FIRST,
   WORKED_LAST,
@@ -25,7 +25,7 @@ import {
  * and is asked by the line over it.
  */
 
-const COLUMN = "AD";
+const COLUMN = "AE";
 const ABOVE = `$${COLUMN}$${WORKED}`; // of the meter, and of the heading that a function has in the log
 const worked = inRows(COLUMN, WORKED_FIRST, WORKED_LAST);
 const hoods = inRows(COLUMN, HOODS_FIRST, HOODS_LAST);
@@ -34,7 +34,7 @@ const hoods = inRows(COLUMN, HOODS_FIRST, HOODS_LAST);
 export const isTypedOver = `COUNTIF(${ABOVE}:$${COLUMN}$${HOODS_LAST},"<1")>0`;
 
 /** Whether this is a part of the sheet that was copied without its columns at the right. Told by a heading: what the log shows is asked by the column above. */
-export const isLeftBehind = `ISBLANK($${FLOW_PLACE}$${WORKED})`;
+export const isLeftBehind = `ISBLANK($${TURNED}$${WORKED})`;
 export const LEFT_BEHIND = `copied without the columns up to ${COLUMN}`;
 
 const typedOver = (where: string): string =>

@@ -13,6 +13,7 @@ import {
   METER,
   SAVED,
   SUCTION_HANDED,
+  TURNED,
   UNIT_LEAK_CELL,
   WORKED,
   WORKED_NOTES,
@@ -59,7 +60,7 @@ export function workedOut(frame: Frame): SheetCell[] {
     text(`A${WORKED - 2}`, "The same gates, worked out", "section"),
     text(
       `A${WORKED - 1}`,
-      `Columns K to ${FLOW_PLACE}, at the right, hold the meter's error and what the functions are handed.`,
+      `Columns K to ${TURNED}, at the right, hold the meter's error and what the functions are handed.`,
       "note",
     ),
     ...headers(frame),
@@ -127,6 +128,7 @@ function headers(frame: Frame): SheetCell[] {
     measured(SAVED, "Saved", "airflow"),
     measured(SUCTION_HANDED, "Handed on, suction", "pressure"),
     named(FLOW_PLACE, "Its place on Flow"),
+    text(`${TURNED}${WORKED}`, "Gate turned since", "header"),
   ];
 }
 

@@ -2,6 +2,8 @@ import { AS_SOLVED } from "../../../reference/foundWords";
 import { formula } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
+import { TROUBLE } from "../flow/flowGates";
+import { openRuns, runsColumn } from "../layout";
 import { plainName } from "../parts/byName";
 import { formatOf } from "../parts/units";
 import { isNoAnswer } from "./atHoods";
@@ -19,7 +21,7 @@ import {
   SUCTION_HANDED,
   SUCTION_SLIP,
   TOO_MUCH,
-  turnedSince,
+  TURNED,
   UNIT_LEAK_CELL,
   WORKED,
   WORKED_FIRST,
@@ -33,8 +35,7 @@ export function workedGate(frame: Frame, at: number): SheetCell[] {
   const cell = (letter: string, code: string, extra: { format?: string } = {}): SheetCell =>
     formula(`${letter}${at}`, `=${code}`, "result", extra);
   const area = { format: frame.units === "SI" ? "#,##0" : "0.00" };
-  const turned = turnedSince(frame, of("C"), `${FLOW_PLACE}${at}`);
-  const { typed, other, told } = suctions(frame, at, turned);
+  const { typed, other, told } = suctions(frame, at);
   const elsewhere = (leakage: string, read: string, there: string): string =>
     `IF(OR(COUNT(${leakage}${at})=0,COUNT(${read}${at})=0,COUNT(${there}${at})=0),"",IF(${there}${at}<0,"",${leakage}${at}*SQRT(${there}${at}/${read}${at})))`;
   const opening = (leakage: string, read: string): string =>
@@ -64,8 +65,13 @@ export function workedGate(frame: Frame, at: number): SheetCell[] {
     cell("W", `IF(COUNT(V${at})=0,"",${typed})`, pressure),
     cell("X", waits(at), leak),
     cell(SAVED, `IF(COUNT(K${at}:L${at})<2,"",K${at}-L${at})`, leak),
-    cell(SUCTION_HANDED, `IF(A${at}="","",IF(${of("D")}="",IF(${turned}="","${AS_SOLVED}",""),${of("D")}))`, pressure),
+    cell(
+      SUCTION_HANDED,
+      `IF(A${at}="","",IF(${of("D")}="",IF(${TURNED}${at}="","${AS_SOLVED}",""),${of("D")}))`,
+      pressure,
+    ),
     cell(FLOW_PLACE, flowPlace(frame, at), { format: "0" }),
+    cell(TURNED, turned(frame, at)),
   ];
 }
 
@@ -107,10 +113,27 @@ function flowPlace(frame: Frame, at: number): string {
 }
 
 /**
+ * What is said of a gate that was read open and is shut on the sheet Flow, or the other way: its leak is another one there. Else an empty
+ * text. By the gates that Flow hands to SOLVE, not by its answer: LEAKGAINS, which is handed what rests on this, waits for no other function.
+ */
+function turned(frame: Frame, at: number): string {
+  const name = plainName(`A${at}`);
+  const isOpen = `ISNUMBER(FIND("; "&${name}&";","; "&${plainName(openRuns(frame))}&";"))`;
+  const gates = plainName(runsColumn(frame, "Gate"));
+  const hasGate = `SUMPRODUCT((${plainName(runsColumn(frame, "Run"))}=${name})*(${gates}<>"")*(${gates}<>"0"))>0`;
+  const says = (found: string, now: string, when: string): string =>
+    `IF(${when},"found ${found}, but ${now} on the sheet ${frame.sheet("flow")}","")`;
+  const found = `LEFT(TRIM(${of("C")}),4)`;
+  const shutNow = `AND(NOT(${isOpen}),${hasGate},LEFT(${openRuns(frame)},${TROUBLE.length})<>"${TROUBLE}")`;
+  return `IFERROR(IF(A${at}="","",IF(${found}="shut",${says("shut", "open", isOpen)},IF(${found}="open",${says("open", "shut", shutNow)},""))),"")`;
+}
+
+/**
  * The suction as typed or, left blank, as SOLVE has it; the one to compare at, and where that comes from. SOLVE's is taken where it has a run
  * of that name whose gate stands as the leak was found.
  */
-function suctions(frame: Frame, at: number, turned: string) {
+function suctions(frame: Frame, at: number) {
+  const turned = `${TURNED}${at}`;
   const suction = of("D");
   const hasRun = `COUNTIF(${FLOW_PLACE}${at},">0")=1`;
   const solved = `IF(${hasRun},INDEX(${flowColumn(frame, "staticSuction")},${FLOW_PLACE}${at}),"")`;
