@@ -98,10 +98,10 @@ test.each(["A1:I110", "A1:J110", "A1:O110"])(
   (range) => {
     expect(shows.value("Leaks", "I23")).toEqual(expect.any(Number));
     shows.copyAcross("Leaks", range, NEW, "A1");
-    expect(shows.value(NEW, "D7")).toBe("Look: copied without the columns up to AD: copy them, too");
+    expect(shows.value(NEW, "D7")).toBe("Look: copied without the columns up to AE: copy them, too");
     expect(["B7", "B8", "B9", "B12"].map((at) => shows.value(NEW, at))).toEqual(["see Leaks D7", "see D7", "see D7", "see D7"]); // prettier-ignore
     expect(shows.column(NEW, "I23:I38")).toEqual(Array.from({ length: 16 }, () => ""));
-    if (range !== "A1:I110") expect(shows.column(NEW, "J23:J27")).toEqual(Array.from({ length: 5 }, () => "no verdict: copied without the columns up to AD")); // prettier-ignore
+    if (range !== "A1:I110") expect(shows.column(NEW, "J23:J27")).toEqual(Array.from({ length: 5 }, () => "no verdict: copied without the columns up to AE")); // prettier-ignore
     back(2);
   },
 );
@@ -116,7 +116,7 @@ test("the upper part of Leaks on a new sheet says nothing of hoods and repeats t
 });
 
 test("the whole of Leaks on a new sheet says what Leaks says", () => {
-  shows.copyAcross("Leaks", "A1:AD110", NEW, "A1");
+  shows.copyAcross("Leaks", "A1:AE110", NEW, "A1");
   expect(shows.column(NEW, "B7:B12")).toEqual(shows.column("Leaks", "B7:B12"));
   expect(shows.column(NEW, "I23:J38")).toEqual(shows.column("Leaks", "I23:J38"));
   back(2);
