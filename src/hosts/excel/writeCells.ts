@@ -9,14 +9,14 @@ import { itemAt, valueAt } from "../../reference/itemAt";
 /** Writes the values of a new sheet in one stroke. A null leaves a cell as it is, here blank. */
 export function writeValues(sheet: Excel.Worksheet, { cells }: Pick<Sheet, "cells">): void {
   const filled = cells.flatMap((cell) =>
-    "value" in cell && cell.value !== null ? [{ ...placeOf(cell.at), value: cell.value }] : [],
+    "value" in cell && cell.value !== null ? [{ ...placeOf(cell.at), value: cell.value, format: cell.format }] : [],
   );
   if (filled.length === 0) return;
   const rows = Math.max(...filled.map(({ row }) => row));
   const columns = Math.max(...filled.map(({ column }) => column));
   const matrix: CellValue[][] = Array.from({ length: rows }, () => new Array<null>(columns).fill(null));
-  for (const { row, column, value } of filled) {
-    itemAt(matrix, row - 1)[column - 1] = typeof value === "string" ? asLiteral(value) : value;
+  for (const { row, column, value, format } of filled) {
+    itemAt(matrix, row - 1)[column - 1] = typeof value === "string" ? asLiteral(value, format) : value;
   }
   rangeAt(sheet, { top: 1, left: 1, bottom: rows, right: columns }).values = matrix;
 }

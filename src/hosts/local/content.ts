@@ -1,3 +1,4 @@
+import { STAYS_TEXT, TEXT } from "../../sheets/textCells";
 import type { CellValue, SheetCell } from "../../sheets/workbook";
 
 /** What a person would type to get this cell; a text that could be taken for something else is marked as text. */
@@ -8,15 +9,10 @@ export function contentOf(cell: { readonly value: CellValue } | { readonly formu
   return "format" in cell && cell.format === TEXT && STAYS_TEXT.test(cell.value) ? cell.value : textContent(cell.value);
 }
 
-export const TEXT = "@"; // the number format of a cell for text alone
-
-/** What a cell for text alone takes as it stands: there an apostrophe before it would be a letter of it. */
-const STAYS_TEXT = /^[^=+\-'@]/;
-
 /** Text that does not begin with a letter could be taken for a formula, a number or a date, and so could a truth value. */
 export const textContent = (value: string): string =>
   /^\p{L}/u.test(value) && !/^(true|false)$/i.test(value) ? value : `'${value}`;
 
-/** What such a cell holds, of what stands in it. */
+/** What a cell for text alone holds, of what stands in it. */
 export const textOfContent = (content: string): string =>
   content.startsWith("'") && content.length > 1 && !STAYS_TEXT.test(content.slice(1)) ? content.slice(1) : content;

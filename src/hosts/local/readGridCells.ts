@@ -1,7 +1,8 @@
 import { itemAt } from "../../reference/itemAt";
 import { placeOf } from "../../sheets/address";
+import { TEXT } from "../../sheets/textCells";
 import type { CellLook, SheetCell } from "../../sheets/workbook";
-import { TEXT, textOfContent } from "./content";
+import { textOfContent } from "./content";
 import type { CellPosition, GridModel } from "./grid";
 import { keptGetters } from "./keptPlugin";
 import { type GridBorder, type GridStyle, lookFromGrid, sidesOf } from "./looks";

@@ -51,6 +51,15 @@ describe("asLiteral", () => {
   test.each(["", "Run", "open hood", "Größe: ok", "true value"])("leaves %p as it is", (text) => {
     expect(asLiteral(text)).toBe(text);
   });
+
+  // The cell is formatted as text before it is filled, and keeps what is typed: an apostrophe would be a letter of it.
+  test.each(["95%", "5 µm", "3/4", "true"])("leaves %s as it is for a cell that is formatted as text", (text) => {
+    expect([asLiteral(text, "@"), asLiteral(text, "0.00")]).toEqual([text, `'${text}`]);
+  });
+
+  test.each(["=1", "+1", "-1", "@A1", "'x"])("puts an apostrophe before %s even there", (text) => {
+    expect(asLiteral(text, "@")).toBe(`'${text}`);
+  });
 });
 
 describe("measures", () => {

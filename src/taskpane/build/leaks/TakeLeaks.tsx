@@ -25,7 +25,8 @@ export function TakeLeaks({ host }: { readonly host: SheetHost | null }): ReactE
   const [leaks, setLeaks] = useState<readonly ReadLeak[]>([]);
   const [asking, setAsking] = useState<ReadLeak | null>(null);
   const busy = tasking.state.running !== null;
-  const { drawn } = useChanges(host);
+  const isAsked = busy || tasking.state.outcome.length > 0;
+  const { drawn } = useChanges(isAsked ? host : null);
   const { forget } = tasking;
   useEffect(() => {
     setLeaks([]); // they were those of the book before

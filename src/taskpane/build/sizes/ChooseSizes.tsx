@@ -49,7 +49,8 @@ export function ChooseSizes({ host }: { readonly host: SheetHost | null }): Reac
   const [offer, setOffer] = useState<Offer | null>(null);
   const [asking, setAsking] = useState(false);
   const busy = tasking.state.running !== null;
-  const { drawn, now } = useChanges(host);
+  const isAsked = busy || tasking.state.outcome.length > 0;
+  const { drawn, now } = useChanges(isAsked ? host : null);
   const { forget } = tasking;
   useEffect(() => {
     setOffer(null); // it was for the book before
