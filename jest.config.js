@@ -5,9 +5,8 @@
 const fs = require("node:fs");
 const os = require("node:os");
 
-// The workers inherit it (MB). More room for short-lived objects, or an eighth of their time goes into clearing up. And an end to the room
-// for the others: where a machine has much, a worker kept three gigabytes of which it needed a tenth, and it is no slower with this.
-process.env.NODE_OPTIONS = `--max-semi-space-size=128 --max-old-space-size=1024 ${process.env.NODE_OPTIONS ?? ""}`;
+// The workers inherit it. More room (MB) for short-lived objects, or an eighth of their time goes into clearing up.
+process.env.NODE_OPTIONS = `--max-semi-space-size=128 ${process.env.NODE_OPTIONS ?? ""}`;
 
 const swc = ["@swc/jest", { jsc: { parser: { syntax: "typescript", tsx: true }, target: "es2022" } }];
 const suite = (displayName, testMatch, more = {}) => ({
