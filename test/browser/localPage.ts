@@ -67,6 +67,13 @@ export function localSite(): LocalSite {
   };
 }
 
+/** After each test of a file its page has complained of nothing and asked no other machine. */
+export const staysQuiet = (local: OpenPage): void =>
+  afterEach(() => {
+    expect(local.complaints).toEqual([]);
+    expect(local.outside).toEqual([]);
+  });
+
 /** By the page's own way back, which takes a third of the time that a new page needs. */
 export async function exampleAgain(page: Page): Promise<void> {
   await page.locator("#kept:not([data-state=waiting])").waitFor();

@@ -1,6 +1,6 @@
 import type { FrameLocator, Page } from "playwright-core";
 import { LISTS_FIRST } from "../../src/sheets/book/sizes/sizesLayout";
-import { localSite, openSheet, paneFrame, read, readOne, typeInto } from "./localPage";
+import { localSite, openSheet, paneFrame, read, readOne, staysQuiet, typeInto } from "./localPage";
 import { button, says, tab } from "./panePage";
 
 // Choosing sizes in the pane, on the demo. One size alone can be bought, so what is chosen is known beforehand.
@@ -9,14 +9,11 @@ const local = localSite().openForAll();
 let page: Page;
 let pane: FrameLocator;
 
-beforeEach(async () => {
+beforeEach(() => {
   ({ page } = local);
   pane = paneFrame(page);
 });
-afterEach(() => {
-  expect(local.complaints).toEqual([]);
-  expect(local.outside).toEqual([]);
-});
+staysQuiet(local);
 
 const use = () => button(pane, "Use these sizes …");
 

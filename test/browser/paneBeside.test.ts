@@ -10,6 +10,7 @@ import {
   read,
   readOne,
   sheetNames,
+  staysQuiet,
   localSite,
   typeHere,
   typeInto,
@@ -28,10 +29,7 @@ beforeEach(async () => {
   await tab(pane, "Start").click();
   await goTo(page, "A1"); // the focus is in the grid, as when the page has opened
 });
-afterEach(() => {
-  expect(local.complaints).toEqual([]);
-  expect(local.outside).toEqual([]);
-});
+staysQuiet(local);
 
 /** The grid's address box follows the selection with the next drawing. */
 const isSelected = (at: string): Promise<unknown> =>
