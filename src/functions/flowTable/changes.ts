@@ -1,19 +1,21 @@
 import type { FittingItem } from "../../core/fittings/fittingList";
 import { lossCoefficient } from "../../core/fittings/lossCoefficient";
 import { rowOf } from "../../core/naming/findNamed";
-import { type Run, runWith } from "../../core/network/network";
+import { type Network, type Run, runWith } from "../../core/network/network";
+import { itemAt } from "../../reference/itemAt";
 import { lossFamilies } from "../../reference/lossFamilies";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import { stockDiameters } from "../../reference/tradeSizes";
 import { plainEnd } from "../runsTable/surroundings";
 import type { TableRun } from "../runsTable/readRun";
-import { withGate } from "../runsTable/readRuns";
+import { type RunsTable, withGate } from "../runsTable/readRuns";
 import { resized } from "../runsTable/resized";
 
 /** A change that an owner can make to one run. */
 export interface Change {
   readonly words: string;
   readonly run: () => Run; // as it is then; refused where, say, a fitting has no value at the larger size
+  readonly along?: readonly { readonly index: number; readonly run: Run }[]; // other runs that change with it
 }
 
 /** The changes worth trying at a run that the hood's air passes, or that stands after the fan. */
@@ -35,9 +37,21 @@ export const sealedLeak = ({ run }: TableRun): Change[] =>
 export const shutGate = (entry: TableRun): Change[] =>
   entry.run.gate === "open" ? [{ words: "gate there shut", run: () => withGate(entry, "shut").run }] : [];
 
-/** The gate of a branch that is shut, left open: its air keeps the dust moving further down. */
-export const openedGate = (entry: TableRun): Change[] =>
-  entry.run.gate === "shut" ? [{ words: "gate there left open", run: () => withGate(entry, "open").run }] : [];
+/**
+ * The gate of a branch that is shut, left open: its air keeps the dust moving further down. Shut gates that stand on the way of that
+ * air are opened with it, as TOGETHER and SIZES do, since behind one of them it would change nothing.
+ */
+export function openedGate({ runs }: RunsTable, { joins }: Network, index: number): Change[] {
+  const entry = itemAt(runs, index);
+  if (entry.run.gate !== "shut") return [];
+  const along: { readonly index: number; readonly run: Run }[] = [];
+  for (let next = itemAt(joins, index); next >= 0; next = itemAt(joins, next))
+    if (itemAt(runs, next).run.gate === "shut")
+      along.push({ index: next, run: withGate(itemAt(runs, next), "open").run });
+  const names = along.map(({ run }) => run.name).join(", ");
+  const too = along.length === 0 ? "" : `, and ${along.length === 1 ? "that" : "those"} of ${names}`;
+  return [{ words: `gate there left open${too}`, run: () => withGate(entry, "open").run, along }];
+}
 
 /** The stock sizes below a run's own, widest first; a run with a device keeps its size. */
 export const narrowerSizes = (entry: TableRun, system: UnitSystem): Change[] =>

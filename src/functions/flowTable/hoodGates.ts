@@ -56,6 +56,10 @@ export function opened(table: RunsTable, set: readonly number[], gates: readonly
   return runs.flatMap(({ name, gate }, index) => (gate !== "none" && open.has(index) ? [name] : []));
 }
 
+/** A gate as a sentence names it, with those on the way of its air that must be opened with it. */
+export const gateWith = (gate: string, along: readonly string[]): string =>
+  along.length === 0 ? gate : `${gate} (with ${along.join(", ")})`;
+
 /** What is usual where nobody says: each machine alone and any two, or each alone where there are many. */
 export function usualScenarios(runs: TableReader): Scenario[] {
   const table = runs.runs(null);

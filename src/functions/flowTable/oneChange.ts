@@ -9,7 +9,7 @@ import type { TableRun } from "../runsTable/readRun";
 import type { Change } from "./changes";
 import type { RunFlow } from "./flowNotes";
 import { flowOf, passingOf } from "./runFlows";
-import { type Fan, type Solved, type SolvedTable, solvedWith } from "./solveRuns";
+import { type Fan, type Solved, solved, type SolvedTable, solvedWith } from "./solveRuns";
 
 /** A gain smaller than this share of the hood's airflow is none. */
 export const SMALLEST_GAIN = 1e-6;
@@ -49,9 +49,15 @@ export function trying(now: SolvedTable, place: number, fan: Fan, system: UnitSy
   const settled = runs.map((entry, index) => settles(entry, flowOf(now, passingNow, index)));
   // [m3/s] by run: with more air no dust settles there; by a little more than that, for the last digits
   const carrying = runs.map(({ run, dust }) => dust.low * sectionArea(run.diameter, null) * (1 + 1e-9));
-  const solve = solvedWith(now.network, fan, now.solution);
+  const alone = solvedWith(now.network, fan, now.solution);
+  const solve = (index: number, { run, along = [] }: Change): Solved => {
+    if (along.length === 0) return alone(index, run());
+    const changing = [...now.network.runs];
+    for (const one of [...along, { index, run: run() }]) changing[one.index] = one.run;
+    return solved({ ...now.network, runs: changing }, fan);
+  };
   return ({ index, change }) => {
-    const after = changed(solve, index, change);
+    const after = changed(() => solve(index, change));
     if (after === null) return null;
     const { network, solution } = after;
     const [run, entry] = [itemAt(network.runs, index), itemAt(runs, index)];
@@ -94,9 +100,9 @@ export function pathToFan(network: Network, place: number): ReadonlySet<number> 
 }
 
 /** What flows with one run changed; null where it then has no answer, or the change no value. */
-function changed(solve: ReturnType<typeof solvedWith>, index: number, change: Change): Solved | null {
+function changed(solve: () => Solved): Solved | null {
   try {
-    return solve(index, change.run());
+    return solve();
   } catch (error) {
     // A fitting that has no value at the larger size, or a curve that ends: this change cannot be judged.
     if (error instanceof DomainError || error instanceof NoAnswerError) return null;

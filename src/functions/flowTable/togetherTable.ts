@@ -13,7 +13,7 @@ import type { RunsTable, TableReader } from "../runsTable/readRuns";
 import { humpNote } from "./humpNote";
 import { requireGates } from "./openRuns";
 import { runFlows } from "./runFlows";
-import { gatesOf, opened, type OpenSet, openSets } from "./hoodGates";
+import { gatesOf, gateWith, opened, type OpenSet, openSets } from "./hoodGates";
 import { type Fan, solveRuns } from "./solveRuns";
 
 const USUAL_MOST = 2; // machines that one or two people run
@@ -118,9 +118,16 @@ const works = (one: Judged): boolean =>
 /** Gates of which one more, left open, makes a set work, as far as the set with it was tried. */
 function bleeds(one: Judged, working: ReadonlySet<string>, table: RunsTable, gates: readonly string[]): string[] {
   if (works(one)) return [];
-  return gates.filter(
-    (gate, place) => !one.open.includes(gate) && working.has(opened(table, [...one.set, place], gates).join(";")),
-  );
+  return gates.flatMap((gate, place) => {
+    const open = opened(table, [...one.set, place], gates);
+    if (one.open.includes(gate) || !working.has(open.join(";"))) return [];
+    return [
+      gateWith(
+        gate,
+        open.filter((name) => name !== gate && !one.open.includes(name)),
+      ),
+    ];
+  });
 }
 
 function verdict(one: Judged, more: readonly string[]): string {

@@ -48,7 +48,9 @@ export function whatWorks(now: SolvedTable, place: number, fan: Fan, system: Uni
     const change = outcome(one);
     return change === null ? [] : [judged(now, place, change, system)];
   };
-  const opened = runs.flatMap((entry, index) => openedGate(entry).map((change) => ({ index, change })));
+  const opened = runs.flatMap((_, index) =>
+    openedGate(now.table, now.network, index).map((change) => ({ index, change })),
+  );
   const narrower = is.slow.flatMap((index) => firstThatCarries(itemAt(runs, index), index, attempt, system));
   const isOwn = ({ gain: { name } }: Judged): boolean => name === itemAt(runs, place).run.name;
   // a main belongs to other hoods, too: another gate left open comes before a narrower pipe there

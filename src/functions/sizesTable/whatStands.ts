@@ -3,6 +3,7 @@ import type { ChosenSizes } from "../../core/network/sizes/chooseSizes";
 import { clashes } from "../../core/network/sizes/clashes";
 import { itemAt } from "../../reference/itemAt";
 import { sayNote } from "../../reference/notes";
+import { gateWith } from "../flowTable/hoodGates";
 import type { SizesCells } from "./sizesRow";
 import type { Task, Wish } from "./sizeTaskOf";
 
@@ -38,8 +39,13 @@ export function whatStands(
   if (!isWhole) told.push({ run: "clash", need: sayNote("sizesUntried") });
   const freed = bleeds(task, taken, gates, withOpen, most);
   if (freed === null) return told;
-  const { runs } = itemAt(task.scenarios, 0).network;
-  const left = freed.left.map(({ scenario, gate }) => sayNote("sizesLeftOpen", { gate: itemAt(runs, gate).name, scenario: nameOf(scenario) })); // prettier-ignore
+  const left = freed.left.map(({ scenario, gate }) => {
+    const { runs, joins } = itemAt(task.scenarios, scenario).network;
+    const along: string[] = [];
+    for (let next = itemAt(joins, gate); next >= 0; next = itemAt(joins, next))
+      if (itemAt(runs, next).gate === "shut") along.push(itemAt(runs, next).name);
+    return sayNote("sizesLeftOpen", { gate: gateWith(itemAt(runs, gate).name, along), scenario: nameOf(scenario) });
+  });
   const percent = percentOf(freed.found.judged.share);
   return [...told, { run: "left open", price: freed.found.judged.cost, need: sayNote("sizesBleed", { gates: left.join(" and "), percent }), share: percent }]; // prettier-ignore
 }

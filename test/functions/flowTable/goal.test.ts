@@ -70,6 +70,27 @@ describe("GAINS for a hood that shall work", () => {
     expect(opened).toMatchObject([["branch", "gate there left open", expect.any(Number), "", expect.stringMatching(inVain)]]); // prettier-ignore
   });
 
+  // with the wing's gate shut no air comes from the sander: both open are typed into the table, and are what the row says
+  test("a gate behind another one is opened with it, and the change names both", () => {
+    const rows: Row[] = [
+      { ...saw, To: "main", Diameter: 4 },
+      { ...sander, To: "wing", Length: 10 },
+      { Run: "wing", To: "main", Diameter: 5, Length: 10, Gate: "shut" },
+      { Run: "main", To: "fan", Diameter: 8, Length: 5 },
+    ];
+    const fan = [[0, 6], [1000, 5.5], [2000, 4], [2600, 0]]; // prettier-ignore
+    const now = solved(rows, fan);
+    const alone = solved(withRow(rows, "sander", { Gate: "open" }), fan);
+    for (const { main } of [now, alone]) expect(Number(main!.Velocity)).toBeLessThan(NEEDED);
+    const both = solved(withRow(withRow(rows, "sander", { Gate: "open" }), "wing", { Gate: "open" }), fan);
+    expect(Number(both.main!.Velocity)).toBeGreaterThan(NEEDED);
+    const opened = asked(rows, "saw", "work", fan).filter(([, change]) => /left open/.test(String(change)));
+    const gained = Number(both.saw!.Airflow) - Number(now.saw!.Airflow);
+    expect(opened).toEqual([
+      ["sander", "gate there left open, and that of wing", expect.closeTo(gained, 6), expect.closeTo(Number(both.sander!.Velocity), 6), "then the hood has its air, and its dust is carried"],
+    ]); // prettier-ignore
+  });
+
   test("a hood that is short of air gets air, first where no dust settles for it", () => {
     const weak = [[0, 3], [300, 2.4], [500, 0]]; // prettier-ignore
     const rows = [

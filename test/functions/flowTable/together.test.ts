@@ -143,6 +143,16 @@ describe("TOGETHER", () => {
     expect(byName(answer(gated, 1))["lathe; limb"]!["Its airflow"]).toBeCloseTo(Number(flows.lathe!.Airflow) - Number(flows.lathe!.Leak), 8); // prettier-ignore
   });
 
+  // the second of the twins stands behind a gate of its own limb, which costs nothing: the numbers by hand are those of the first test
+  test("names with one more gate those on its way that must be opened, too", () => {
+    const gate: Row = { Run: "wing", To: "main", Diameter: 4, Gate: "shut" };
+    const rows = byName(answer([port, { ...port, Run: "sander", To: "wing" }, gate, twin[2]!], undefined, LINE));
+    expect(Object.keys(rows)).toEqual(["saw", "sander; wing", "saw; sander; wing"]);
+    expect(rows.saw!.Verdict).toBe("too slow for the dust: main; works with one more gate open: sander (with wing)");
+    expect(rows["sander; wing"]!.Verdict).toBe("too slow for the dust: main; works with one more gate open: saw");
+    expect(rows["saw; sander; wing"]).toMatchObject({ "Its airflow": expect.closeTo(728.4, 0) });
+  });
+
   // the lathe asks for 10 cfm of a fan of 2000, the others for 5000
   test("names no gate as one more to open where that set leaves another one shut", () => {
     const greedy = ["saw", "sander"].map((Run): Row => ({ ...port, Run, Airflow: 5000 }));
