@@ -84,7 +84,7 @@ describe("GAINS for a hood that shall work", () => {
     for (const { main } of [now, alone]) expect(Number(main!.Velocity)).toBeLessThan(NEEDED);
     const both = solved(withRow(withRow(rows, "sander", { Gate: "open" }), "wing", { Gate: "open" }), fan);
     expect(Number(both.main!.Velocity)).toBeGreaterThan(NEEDED);
-    const opened = asked(rows, "saw", "work", fan).filter(([, change]) => String(change).includes('left open'));
+    const opened = asked(rows, "saw", "work", fan).filter(([, change]) => String(change).includes("left open"));
     const gained = Number(both.saw!.Airflow) - Number(now.saw!.Airflow);
     expect(opened).toEqual([
       ["sander", "gate there left open, and that of wing", expect.closeTo(gained, 6), expect.closeTo(Number(both.sander!.Velocity), 6), "then the hood has its air, and its dust is carried"],
