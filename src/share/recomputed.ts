@@ -1,4 +1,5 @@
 import type { Calculated, Shown, ShownCell } from "../sheets/calculated";
+import { changesByItself } from "../sheets/changesByItself";
 import { callsOurs } from "../sheets/ourCalls";
 import { filledAddresses } from "../sheets/rectangle";
 import { sheetPrefix } from "../sheets/sheetPrefix";
@@ -58,9 +59,6 @@ const ownFormulas = ({ workbook: { sheets } }: Calculated, copy: Workbook): OwnF
       return isThere ? [{ sheet, at: cell.at, formula: cell.formula }] : [];
     });
   });
-
-const changesByItself = (formula: string): boolean =>
-  /\b(?:NOW|TODAY|RAND|RANDBETWEEN|RANDARRAY)\s*\(/i.test(formula.replace(/"(?:[^"]|"")*"/g, '""'));
 
 /** A function that the engine does not have, or more work than it does. */
 const cannotCompute = (value: ShownCell["value"] | undefined): boolean =>

@@ -1,5 +1,6 @@
 import fs from "node:fs";
 import type { Page } from "playwright-core";
+import { writeBook } from "../../src/hosts/file/writeBook";
 import { sheetOf } from "../support/sheetOf";
 import {
   exampleAgain,
@@ -91,7 +92,11 @@ describe("a browser that has kept nothing yet", () => {
         workbook: { name: "Old", names: [], sheets: [sheetOf("Before", [{ at: "A1", value: "of then" }])] },
       },
     );
-    await reload(page);
+    await page.reload();
+    await notice(page)
+      .filter({ hasText: /^An earlier version kept this budget; this is .* which computed it anew\./ })
+      .waitFor();
+    await page.keyboard.press("Escape");
     expect(await sheetNames(page)).toEqual(["Before"]);
     await keptSays(page, KEPT);
     await typeInto(page, "A2", "of now");
@@ -203,12 +208,32 @@ describe("Save and Open", () => {
     await choose(page, "mine.xlsx", bytes);
     await keptSays(page, KEPT);
     expect(await shown()).toEqual(before);
+    expect(await notice(page).isVisible()).toBe(false); // each number is the one that the file holds
     await openSheet(page, "Start");
     expect(await readOne(page, "A40")).toBe("3");
     await typeInto(page, "B40", "=A40*2");
     expect(await readOne(page, "B40")).toBe("6");
     expect((await save(page)).name).toBe("mine.xlsx");
     expect(local.complaints).toEqual([]);
+  });
+
+  test("opening a file that holds another number than its formula comes to says so", async () => {
+    const { page } = local;
+    const cells = [{ at: "A1", formula: '=DUCT.CONVERTUNIT(2, "in", "mm")' }];
+    const file = await writeBook(
+      {
+        workbook: { name: "Old", names: [], sheets: [sheetOf("One", cells)] },
+        shown: new Map([["One", new Map([["A1", { value: 50 }]])]]),
+      },
+      { title: "Old" },
+    );
+    await choose(page, "old.xlsx", Buffer.from(file));
+    await notice(page).waitFor();
+    expect(await notice(page).locator("p").innerText()).toBe(
+      "1 number differs from what the file held, most of all One!A1: 50.8 here, 50 in the file. What saved the file had not computed it from its present entries, or computes otherwise.",
+    );
+    await page.keyboard.press("Escape");
+    expect(await readOne(page, "A1")).toBe("50.8");
   });
 
   test("a click on Save while the first change is being typed enters it and saves it: the button stays where it was", async () => {

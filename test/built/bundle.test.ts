@@ -44,7 +44,7 @@ const released = `
   BUDGET runs [density] [units]
   SOLVE runs curve [open] [density] [units]
   SCENARIOS runs curve scenarios [density] [units]
-  GAINS runs curve hood [open] [density] [units]
+  GAINS runs curve hood [open] [density] [units] [goal] [errors] [readings]
   CLAIM facts [units]
   REFERENCE table [key] [column]
   CONVERTUNIT value from to
@@ -54,7 +54,16 @@ const released = `
   DIFFERENCE before after [percent] [floor] [repeats] [meant]
   UNCERTAINTY runs curve [open] [errors] [density] [units]
   TOGETHER runs curve [most] [density] [units]
-  SIZES runs curve scenarios [stock] [margin] [keep] [density] [units]`
+  SIZES runs curve scenarios [stock] [margin] [keep] [density] [units] [fastest]
+  FANCURVE readings diameter [curve] [reach] [density] [units]
+  JUNCTIONLOSS angle branchairflow mainairflow branchdiameter maindiameter [straightdiameter] [leg] [density] [units]
+  BUDGETUNCERTAINTY runs [errors] [density] [units]
+  CALIBRATE runs curve readings [errors] [density] [units]
+  CALIBRATEDCURVE runs curve readings [errors] [density] [units]
+  CALIBRATEDRUNS runs curve readings [errors] [density] [units]
+  CALIBRATEDUNCERTAINTY runs curve readings [open] [errors] [density] [units]
+  GAINUNCERTAINTY runs curve hood [open] [errors] [density] [units]
+  LEAKGAINS runs curve gates before after suction [open] [density] [units]`
   .trim()
   .split(/\n\s*/);
 

@@ -1,4 +1,5 @@
 import { callsOurs } from "../../sheets/ourCalls";
+import type { Shown } from "../../sheets/calculated";
 import { FileRefusal } from "../file/fileRefusal";
 import { calculatedOf } from "./readGrid";
 import type { GridModel } from "./grid";
@@ -8,6 +9,8 @@ import type { OpenBook } from "./openBook";
 export interface BookInFile {
   readonly book: OpenBook;
   readonly words: string;
+  /** What must be said of the numbers that its file held, beside what its cells show now. */
+  readonly movedWords: (now: Shown) => string;
 }
 
 /** A chosen file as a book to open, or the sentence that says why it is none. */
@@ -15,8 +18,13 @@ export async function bookInFile(file: Pick<File, "name" | "arrayBuffer">): Prom
   try {
     const { openBudget } = await import("../file/readBook"); // only who opens a file waits for this
     const { leftOutWords } = await import("../fit/fitted");
-    const { workbook, leftOut } = await openBudget(new Uint8Array(await file.arrayBuffer()));
-    return { book: { workbook, file: xlsxName(file.name), unsaved: false }, words: leftOutWords(leftOut) };
+    const { movedWords } = await import("../file/movedNumbers");
+    const { leftOut, ...held } = await openBudget(new Uint8Array(await file.arrayBuffer()));
+    return {
+      book: { workbook: held.workbook, file: xlsxName(file.name), unsaved: false },
+      words: leftOutWords(leftOut),
+      movedWords: (now) => movedWords(held, now),
+    };
   } catch (error) {
     if (error instanceof FileRefusal) return error.message;
     console.error(error);

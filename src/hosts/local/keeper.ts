@@ -22,8 +22,13 @@ export const HEAD = "head";
 /** "parted": another tab has changed or cleared what is kept since this one looked. "failed": full or blocked. */
 type KeepOutcome = "kept" | "parted" | "failed";
 
+/** What a browser kept, and the version of the page that kept it, where it said so. */
+export interface KeptBook extends OpenBook {
+  readonly keptBy?: string;
+}
+
 export interface Keeper {
-  readonly load: () => Promise<OpenBook | "nothing" | "unreadable" | "failed">;
+  readonly load: () => Promise<KeptBook | "nothing" | "unreadable" | "failed">;
   /** Keeps the book, but never over what another tab kept, unless told to. A sheet that is the very object of last time is there already. */
   readonly keep: (book: OpenBook, overOthers?: boolean) => Promise<KeepOutcome>;
   readonly forget: () => Promise<boolean>;
@@ -35,11 +40,21 @@ const FORM = 2;
 interface Head {
   readonly form: typeof FORM;
   readonly stamp: string; // another with each change, so that a tab sees that it was not its own
-  readonly book: (Pick<OpenBook, "file" | "unsaved"> & Omit<Workbook, "sheets"> & { keys: readonly string[] }) | null;
+  readonly book:
+    | (Pick<OpenBook, "file" | "unsaved"> & Omit<Workbook, "sheets"> & { keys: readonly string[]; version?: string })
+    | null;
 }
 
-/** @param stamp a text that it has never given before, in no tab */
-export function keeperOf(store: BookStore, shared: Pick<SharedStore, "read">, stamp: () => string): Keeper {
+/**
+ * @param stamp a text that it has never given before, in no tab
+ * @param version of the page
+ */
+export function keeperOf(
+  store: BookStore,
+  shared: Pick<SharedStore, "read">,
+  stamp: () => string,
+  version: string,
+): Keeper {
   let seen: unknown = null; // the stamp that this tab knows
   let stored: ReadonlyMap<Sheet, string> = new Map();
 
@@ -55,7 +70,7 @@ export function keeperOf(store: BookStore, shared: Pick<SharedStore, "read">, st
         parted = !overOthers && stampOf(head) !== seen;
         if (parted) return null;
         return {
-          head: { form: FORM, stamp: next, book: { ...rest, file, unsaved, keys } } satisfies Head,
+          head: { form: FORM, stamp: next, book: { ...rest, file, unsaved, keys, version } } satisfies Head,
           sheets: new Map([...keyed].flatMap(([sheet, key]) => (known.has(sheet) ? [] : [[key, sheet]]))),
           gone: overOthers ? "all" : [...known.values()].filter((key) => !keys.includes(key)),
         };
@@ -68,7 +83,7 @@ export function keeperOf(store: BookStore, shared: Pick<SharedStore, "read">, st
     return "kept";
   }
 
-  async function load(): Promise<OpenBook | "nothing" | "unreadable"> {
+  async function load(): Promise<KeptBook | "nothing" | "unreadable"> {
     const entries = await store.entries();
     const head = entries.get(HEAD);
     seen = stampOf(head);
@@ -76,11 +91,11 @@ export function keeperOf(store: BookStore, shared: Pick<SharedStore, "read">, st
     if (head === undefined) return takeOver();
     if (!isHead(head)) return "unreadable";
     if (head.book === null) return "nothing";
-    const { file, unsaved, keys, ...rest } = head.book;
+    const { file, unsaved, keys, version: keptBy, ...rest } = head.book;
     const sheets = keys.map((key) => entries.get(key));
     if (!sheets.every(isSheet)) return "unreadable";
     stored = new Map(sheets.map((sheet, index) => [sheet, itemAt(keys, index)]));
-    return { workbook: { ...rest, sheets }, file, unsaved };
+    return { workbook: { ...rest, sheets }, file, unsaved, ...(typeof keptBy === "string" ? { keptBy } : {}) };
   }
 
   /** A budget of before folders had stores of their own comes along, and stays where it was for the other folders. */

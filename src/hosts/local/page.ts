@@ -1,3 +1,4 @@
+import { version } from "../../../package.json";
 import { demoBook } from "../../sheets/demo";
 import { chartLibrary } from "./chartLibrary";
 import { browserStore } from "./browserStore";
@@ -20,6 +21,8 @@ import { moveByF6, type Region } from "./regions";
 import { sharedStore } from "./sharedStore";
 import { stepsLead } from "./stepsLead";
 import { followSheet } from "./status";
+import { calculatedOf } from "./readGrid";
+import { finished } from "./evaluation/finished";
 import { fileButtons, keptLine, type TopBar } from "./topBar";
 import { afterEachKey, enterTyped, isTyping } from "./typing";
 import { type Workspace, workspaceOf } from "./workspace";
@@ -63,11 +66,11 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
       last.reopen(model);
       if (model.getters.getChartIds(model.getters.getActiveSheetId()).length > 0) await chartsHere();
     });
-  const keeper = keeperOf(browserStore(folder), sharedStore, () => crypto.randomUUID());
+  const keeper = keeperOf(browserStore(folder), sharedStore, () => crypto.randomUUID(), version);
   let found = await keeper.load();
   part("loading").remove();
   let first: OpenBook | null = null;
-  let kept: BookInFile | null = null;
+  let kept: Pick<BookInFile, "book" | "words"> | null = null;
   if (typeof found === "object") {
     kept = await keptHere(found, bar);
     if (kept !== null) {
@@ -116,7 +119,10 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   enterBeforeSheet(sheet, enterTyped);
   enterReturns(sheet, open.model, { isTyping, afterEachKey });
   followSheet(open, sheet, part("sheet-words"), () => helpOf(sheet.querySelector(".o-formula-assistant-head")));
-  fileButtons(top, save, work, bar, example);
+  fileButtons(top, save, work, bar, example, async () => {
+    await finished(open.model()); // its first sheet is painted before
+    return calculatedOf(open.model()).shown;
+  });
   paneSwitch(part<HTMLButtonElement>("pane-switch"), part("pane"));
   const regions: Region[] = [
     region(part("top"), () => top.new.focus()),

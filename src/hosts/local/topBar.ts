@@ -1,3 +1,4 @@
+import type { Shown } from "../../sheets/calculated";
 import { bookInFile } from "./files";
 import type { OpenBook } from "./openBook";
 import { newForm } from "./newForm";
@@ -33,13 +34,18 @@ export function keptLine(line: HTMLElement, forget: HTMLButtonElement, where: st
   };
 }
 
-/** New, Open, Save and Forget it. */
+/**
+ * New, Open, Save and Forget it.
+ *
+ * @param shown what the cells of the open budget show, once all are computed
+ */
 export function fileButtons(
   bar: TopBar,
   save: () => Promise<unknown>,
   workspace: Workspace,
   notices: Pick<NoticeBar, "say">,
   example: () => OpenBook,
+  shown: () => Promise<Shown>,
 ): void {
   const orSay = (work: Promise<unknown>): void => {
     work.catch((error: unknown) => {
@@ -58,7 +64,9 @@ export function fileButtons(
       bookInFile(file).then(async (found) => {
         bar.chooser.value = ""; // so that the same file can be chosen again
         if (typeof found === "string") return notices.say(`${file.name} was not opened. ${found}`);
-        if ((await workspace.open(found.book, "This file")) && found.words !== "") notices.say(found.words);
+        if (!(await workspace.open(found.book, "This file"))) return;
+        const words = [found.words, found.movedWords(await shown())].filter((sentence) => sentence !== "");
+        if (words.length > 0) notices.say(words.join(" "));
       }),
     );
   });

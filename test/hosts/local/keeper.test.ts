@@ -35,8 +35,12 @@ const refusing: BookStore = {
 };
 
 let stamps = 0;
-const tab = (store: BookStore, old: unknown = undefined) =>
-  keeperOf(store, { read: async () => readShared(structuredClone(old)) }, () => `stamp ${stamps++}`);
+const VERSION = "7.8.9";
+const tab = (store: BookStore, old: unknown = undefined, version = VERSION) =>
+  keeperOf(store, { read: async () => readShared(structuredClone(old)) }, () => `stamp ${stamps++}`, version);
+
+/** A book as it comes back. */
+const kept = (word: string) => ({ ...book(word), keptBy: VERSION });
 
 describe("keeping the open budget", () => {
   test("what was kept is there after a reload, and gone when it is forgotten", async () => {
@@ -46,9 +50,18 @@ describe("keeping the open budget", () => {
     expect(await before.keep(book("mine"))).toBe("kept");
     expect(await before.keep(book("later"))).toBe("kept");
     const after = tab(store);
-    expect(await after.load()).toEqual(book("later"));
+    expect(await after.load()).toEqual(kept("later"));
     expect(await after.forget()).toBe(true);
     expect(await tab(store).load()).toBe("nothing");
+  });
+
+  test("comes back with the version of the page that kept it, and without one where that did not say so", async () => {
+    const held: Held = new Map();
+    await tab(shared(held), undefined, "1.2.3").keep(book("mine"));
+    expect(await tab(shared(held)).load()).toEqual({ ...book("mine"), keptBy: "1.2.3" });
+    const head = held.get(HEAD) as { book: { version?: string } };
+    delete head.book.version;
+    expect(await tab(shared(held)).load()).toEqual(book("mine"));
   });
 
   test("only the sheets that changed are written, and those that are gone leave the store", async () => {
@@ -79,13 +92,13 @@ describe("keeping the open budget", () => {
     const mine = book("one", sheet("of one"));
     expect(await one.keep(mine)).toBe("kept");
     expect(await other.keep(book("other"))).toBe("parted");
-    expect(await tab(store).load()).toEqual(mine);
+    expect(await tab(store).load()).toEqual({ ...mine, keptBy: VERSION });
     expect(await other.keep(book("other"), true)).toBe("kept");
     expect(held.size).toBe(2);
     expect(await one.keep(mine)).toBe("parted");
-    expect(await tab(store).load()).toEqual(book("other"));
+    expect(await tab(store).load()).toEqual(kept("other"));
     expect(await one.keep(mine, true)).toBe("kept"); // though its sheets had been written before, and taken away
-    expect(await tab(store).load()).toEqual(mine);
+    expect(await tab(store).load()).toEqual({ ...mine, keptBy: VERSION });
   });
 
   test("what another tab has cleared is not brought back unasked", async () => {
@@ -114,7 +127,7 @@ describe("keeping the open budget", () => {
     expect(await keeper.keep(mine)).toBe("failed");
     full = false;
     expect(await keeper.keep(mine)).toBe("kept");
-    expect(await tab(store).load()).toEqual(mine);
+    expect(await tab(store).load()).toEqual({ ...mine, keptBy: VERSION });
   });
 
   test.each([
@@ -139,7 +152,7 @@ describe("a budget of before folders had stores of their own", () => {
   test("comes along into each folder that has none, and stays where it was", async () => {
     const [one, other] = [shared(), shared()];
     expect(await tab(one, old).load()).toEqual(book("old"));
-    expect(await tab(one).load()).toEqual(book("old")); // now it is there
+    expect(await tab(one).load()).toEqual(kept("old")); // now it is there
     expect(await tab(other, old).load()).toEqual(book("old"));
   });
 
@@ -148,7 +161,7 @@ describe("a budget of before folders had stores of their own", () => {
     const keeper = tab(store, old);
     await keeper.load();
     await keeper.keep(book("newer"));
-    expect(await tab(store, old).load()).toEqual(book("newer"));
+    expect(await tab(store, old).load()).toEqual(kept("newer"));
     await keeper.forget();
     expect(await tab(store, old).load()).toBe("nothing");
   });
