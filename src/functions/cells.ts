@@ -12,6 +12,9 @@ export type Cell = number | string | boolean | null | CellErrorValue;
 /** A blank arrives as 0 from some hosts, so neither is taken for the other. */
 export const isNothing = (cell: Cell): boolean => cell === null || cell === 0;
 
+/** Words over a column, no number: figures that cannot be read, "100,5" or `4"`, are no heading but a value to be told of. */
+export const isWords = (cell: Cell): boolean => typeof cell === "string" && !/^\s*[-+−]?[.,]?\d/.test(cell);
+
 export type Matrix = readonly (readonly Cell[])[];
 
 const TALL = 20_000; // rows: nobody types so many, so what is taller is mostly a whole column

@@ -1,6 +1,6 @@
 import { DomainError } from "../core/errors";
 import { type Quantity, type UnitSystem, unitOf } from "../reference/quantities";
-import { factorOfTyped, isUnitOfAnother } from "../reference/typedUnit";
+import { factorOfTyped, isUnitOfAnother, plainUnit } from "../reference/typedUnit";
 import type { Cell } from "./cells";
 
 /**
@@ -13,12 +13,36 @@ export function requireOwnUnit(argument: string, header: Cell, quantity: Quantit
   if (typeof header !== "string" || quantity === null) return;
   const { label, factor } = unitOf(quantity, system);
   const inBrackets = [...header.matchAll(/[([](.*?)[)\]]/g)].map(([, text]) => text!);
-  const texts = [header, ...inBrackets];
+  const texts = [header, ...inBrackets].map(inShort);
   const others = texts
     .map((text) => factorOfTyped(text, quantity, label))
     .filter((told) => told !== undefined && told !== factor);
-  if (others.length === 0 && !texts.some((text) => isUnitOfAnother(text, quantity))) return;
+  if (others.length === 0 && !texts.some((text) => UNREAD.test(text) || isUnitOfAnother(text, quantity))) return;
   const other = system === "IP" ? "SI" : "IP";
   const wayOut = others.includes(unitOf(quantity, other).factor) ? `, unless its units are "${other}"` : "";
   throw new DomainError(`a header of ${argument}`, header, `with (${label}) or no unit in this call${wayOut}`);
 }
+
+/** Units that people write out, as they are written in short. */
+const IN_SHORT: readonly (readonly [RegExp, string])[] = [
+  [/\^/g, ""],
+  [/millimet(er|re)s?/, "mm"],
+  [/centimet(er|re)s?/, "cm"],
+  [/^(zoll|[”″]|'')$/, "in"],
+  [/^(inaq|iwg)$/, "inwg"],
+  [/^n\/m2$/, "pa"],
+  [/(cubic|cu)(feet|foot|ft)/, "ft3"],
+  [/cubicmet(er|re)s?|cbm|^cum(?=\/)/, "m3"],
+  [/^cmm$/, "m3/min"],
+  [/^(dm3|lit(er|re)s?)(?=\/|per)/, "l"],
+  [/(per|\/)(hour|hr|std|h)$/, "/h"],
+  [/(per|\/)(minute|min|mn)$/, "/min"],
+  [/(per|\/)(second|sec|s)$/, "/s"],
+];
+
+const inShort = (text: string): string =>
+  IN_SHORT.reduce((said, [full, short]) => said.replace(full, short), plainUnit(text));
+
+/** Units in which nothing here is read, and that a header may tell: of mercury, in metres of water, of a mass, a second or a day. */
+const UNREAD =
+  /^((in|inches|mm|cm|")(of)?(hg|mercury)|torr|(cm|m|ft)(of)?(h2o|w[cgs]|water)|mm(ce|ca)|dapa|mpa|k[gp]f?\/[cm]?m2|ozf?\/(in2|sqin)|osi|cf[hs]|kcfm|ft3\/[hs]|m3\/d(ay)?|m?l\/h|ml\/s|gpm|gal\/min|kg\/[hs]|g\/s|lb\/(min|h)|[mn]m3\/h|k?m3|ft3|dm|km|µm|mils?)$/;

@@ -4,7 +4,7 @@ import { type CurvePoint, type FanCurve, fanCurve } from "../../core/fan/fanCurv
 import type { Quantity, UnitSystem } from "../../reference/quantities";
 import { readWithin } from "../arguments";
 import { refuseCell } from "../cellErrors";
-import { type Cell, type Matrix, toMatrix } from "../cells";
+import { type Cell, isWords, type Matrix, toMatrix } from "../cells";
 import { itemAt } from "../../reference/itemAt";
 import { requireOwnUnit } from "../ownUnit";
 
@@ -76,5 +76,5 @@ const says = (cell: Cell | undefined, word: RegExp): boolean => typeof cell === 
 
 /** A heading is a first row of words. */
 const isHeading = (matrix: Matrix, row: number): boolean =>
-  itemAt(matrix, row).some((cell) => typeof cell === "string") &&
+  itemAt(matrix, row).some(isWords) &&
   itemAt(matrix, row).every((cell) => cell === null || (typeof cell === "string" && !Number.isFinite(Number(cell))));

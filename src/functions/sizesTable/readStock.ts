@@ -4,7 +4,7 @@ import { itemAt } from "../../reference/itemAt";
 import { fromSI, type UnitSystem, unitOf } from "../../reference/quantities";
 import { stockDiameters } from "../../reference/tradeSizes";
 import { readWithin } from "../arguments";
-import { type Cell, toMatrix } from "../cells";
+import { type Cell, isWords, toMatrix } from "../cells";
 
 /** A size that one can buy. */
 export interface StockSize {
@@ -43,7 +43,9 @@ export function readStock(given: unknown, present: readonly number[], system: Un
   const isPriced = matrix.some(
     ([, price], row) => price !== undefined && !isBlank([price]) && (row > 0 || typeof price === "number"),
   );
-  const isHeading = itemAt(matrix, 0).every((cell) => typeof cell === "string" && !Number.isFinite(Number(cell)));
+  const first = itemAt(matrix, 0);
+  const isHeading =
+    first.some(isWords) && first.every((cell) => typeof cell === "string" && !Number.isFinite(Number(cell)));
   const sizes = matrix.flatMap((line, row): StockSize[] => {
     if (isBlank(line) || (row === 0 && isHeading)) return [];
     const said = `in row ${row + 1} of the stock`;

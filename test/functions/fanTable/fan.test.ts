@@ -25,6 +25,7 @@ describe("a curve range", () => {
     [["cfm", "Pa"], "IP", 'a header of curve must be with (in.w.g.) or no unit in this call, unless its units are "SI"; got "Pa"'],
     [["Airflow", "Static (mm)"], "IP", 'a header of curve must be with (in.w.g.) or no unit in this call; got "Static (mm)"'],
     [["Pa", "m³/h"], "SI", 'a header of curve must be with (m³/h) or no unit in this call; got "Pa"'],
+    [["Airflow", "in Hg"], "IP", 'a header of curve must be with (in.w.g.) or no unit in this call; got "in Hg"'],
     [["Airflow", "mm H2O"], "SI", 'a header of curve must be with (Pa) or no unit in this call; got "mm H2O"'],
   ])("under the heading %j is not read in %s", (heading, units, message) =>
     expect(refusal(() => fanpressure([heading, ...CURVE.slice(1)], [[500]], [[units]]))).toEqual({ code: "#VALUE!", message })); // prettier-ignore
@@ -38,6 +39,23 @@ describe("a curve range", () => {
       expect(refusal(() => fanlaw(turned, [[1.1]]))).toEqual({ code: "#VALUE!", message });
     },
   );
+
+  test("whose first point cannot be read is refused, and not taken for a heading", () => {
+    const message = 'airflow in row 1 of the curve must be a number (cfm); got "100,5"';
+    expect(refusal(() => fanpressure([["100,5", "8,5"], [500, 6], [1000, 0]], [[600]]))).toEqual({ code: "#VALUE!", message }); // prettier-ignore
+    expect(
+      one(
+        fanpressure(
+          [
+            ["3 hp fan", "its curve"],
+            [0, 8],
+            [1000, 0],
+          ],
+          [[500]],
+        ) as any[][],
+      ),
+    ).toBeCloseTo(4, 12);
+  });
 
   // The atmosphere, 101325 Pa, is 407.2 in.w.g. of 248.84 Pa (60 °F).
   test("without headings, airflows where the pressures belong are refused, and no pressure that a machine makes", () => {

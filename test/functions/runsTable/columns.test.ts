@@ -106,6 +106,14 @@ describe("columns by their headers", () => {
     ["SI", "Flex (cm)", "with (m) or no unit in this call; got"],
     ["SI", "Port suction (in. w.g.)", `with (Pa) ${SI}`],
     ["SI", "Port suction (in)", `with (Pa) ${SI}`], // inches of a pressure are those of water
+    ["IP", "Diameter (millimetres)", `with (in) ${IP}`], // written out
+    ["IP", "Airflow (m³ per hour)", `with (cfm) ${IP}`],
+    ["SI", "Airflow (cubic feet per minute)", `with (m³/h) ${SI}`],
+    ["SI", "Airflow (m^3/min)", "with (m³/h) or no unit in this call; got"],
+    ["IP", "Device loss (in. Hg)", "with (in.w.g.) or no unit in this call; got"], // in which nothing is read: 13.6 of water
+    ["SI", "Port suction (daPa)", "with (Pa) or no unit in this call; got"],
+    ["IP", "Airflow (cfs)", "with (cfm) or no unit in this call; got"],
+    ["SI", "Airflow (m³)", "with (m³/h) or no unit in this call; got"], // an hour, a minute?
   ])("a header that tells another unit than the call's is refused: in %s %s", (system, header, must) =>
     expectRefusal(
       () => findColumns([["Run", "To", ...(header.startsWith("Diameter") ? [] : ["Diameter"]), header]], system),
@@ -122,6 +130,10 @@ describe("columns by their headers", () => {
     "Airflow (m)",
     "Gate (m)",
     "K (1/m)",
+    "Airflow (cu. ft. per min)",
+    "Length (feet, by tape)",
+    "Device loss (when clean)",
+    "Leak (per gate)",
   ])("%s is no other unit than that of an IP call", (header) =>
     expect(Object.keys(findColumns([[...HEADERS, header]], "IP"))).toHaveLength(4),
   );

@@ -295,6 +295,7 @@ describe("SIZES refuses", () => {
     ["a greatest velocity in words", { fastest: "quiet" }, 'fastest must be a number (fpm); got "quiet"'],
     ["a size twice", { stock: [[4], [4]] }, "stock must be diameters that stand once; got 4"],
     ["a stock of three columns", { stock: [[4, 5, 6]] }, "stock must be one column of diameters, or two with a price; got \"1 by 3 cells\""], // prettier-ignore
+    ["a first size that cannot be read, which is no heading", { stock: [['4"'], [5]] }, 'diameter in row 1 of the stock must be a number (in); got "4""'], // prettier-ignore
     ["a size that is no number", { stock: [[4], ["wide"]] }, 'diameter in row 2 of the stock must be a number (in); got "wide"'], // prettier-ignore
     ["an unknown run to keep", { keep: "sawer" }, /^keep must be names of runs in the table \(nearest: "saw"/],
   ])("%s", (_, asked, words) => {
