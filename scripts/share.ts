@@ -2,7 +2,7 @@
 import { existsSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import packageJson from "../package.json";
-import { movedWords } from "../src/hosts/file/movedNumbers";
+import { movedWords } from "../src/hosts/movedNumbers";
 import { openBudget } from "../src/hosts/file/readBook";
 import { leftOutWords } from "../src/hosts/fit/fitted";
 import { shownWith } from "../src/hosts/local/readGrid";
@@ -71,7 +71,7 @@ async function share({ from, to, kind, overwrite }: Wanted): Promise<void> {
   const { leftOut, ...opened } = await openBudget(readFileSync(from));
   if (leftOut.length > 0) console.log(leftOutWords(leftOut));
   const book = recalculated(opened);
-  const moved = movedWords(opened, book.shown);
+  const moved = movedWords(opened, book.shown, "file");
   if (moved !== "") console.log(moved);
   const copy = await makeCopy(
     book,

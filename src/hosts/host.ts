@@ -92,6 +92,7 @@ export type AddOutcome =
       readonly added: true;
       readonly sheets: readonly string[];
       readonly left?: readonly string[]; // of a copy: cells that are not made live, each with its reason
+      readonly moved?: string; // of a copy: what is told where its numbers come out otherwise now, "" where they don't
       readonly refused?: readonly string[]; // what the host refused and the sheets can do without: sentences
     }
   | { readonly added: false; readonly why: string };

@@ -260,6 +260,7 @@ test("Share makes a club copy, which Open reads again and Revive turns back: the
   await page.keyboard.press("Enter");
   await page.locator("#notice").getByRole("button", { name: "Replace it" }).click();
   await says(pane, /^Live again: Start, Runs/);
+  expect(await pane.locator("body").innerText()).not.toContain("from what the copy held"); // each number is the copy's
   expect(await calls()).toBe(live);
   expect(await numbers()).toEqual(before);
   await openSheet(page, "Runs");

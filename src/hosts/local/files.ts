@@ -18,12 +18,12 @@ export async function bookInFile(file: Pick<File, "name" | "arrayBuffer">): Prom
   try {
     const { openBudget } = await import("../file/readBook"); // only who opens a file waits for this
     const { leftOutWords } = await import("../fit/fitted");
-    const { movedWords } = await import("../file/movedNumbers");
+    const { movedWords } = await import("../movedNumbers");
     const { leftOut, ...held } = await openBudget(new Uint8Array(await file.arrayBuffer()));
     return {
       book: { workbook: held.workbook, file: xlsxName(file.name), unsaved: false },
       words: leftOutWords(leftOut),
-      movedWords: (now) => movedWords(held, now),
+      movedWords: (now) => movedWords(held, now, "file"),
     };
   } catch (error) {
     if (error instanceof FileRefusal) return error.message;

@@ -35,11 +35,14 @@ export async function reviveCopy(desk: Desk, watch: Watch): Promise<AddOutcome> 
   watch.progress(0, 1, "Reading the copy");
   await nextTurn();
   const { revive } = await import("../../share/revive/revive");
-  const { workbook: live, left } = revive(calculatedOf(desk.model()));
+  const { movedWords } = await import("../movedNumbers");
+  const copy = calculatedOf(desk.model());
+  const { workbook: live, left } = revive(copy);
   if (live === null) return { added: false, why: whyNotLive(left, "nothing changed") };
   if (watch.signal.aborted) return { added: false, why: "Cancelled: nothing changed." };
   if (!(await desk.open({ workbook: live, file: "air-budget.xlsx", unsaved: true }, "The live budget")))
     return { added: false, why: "You kept the copy as it is." };
+  const moved = movedWords({ workbook: live, shown: copy.shown }, calculatedOf(desk.model()).shown, "copy");
   watch.progress(1, 1, "Done");
-  return { added: true, sheets: live.sheets.map(({ name }) => name), left };
+  return { added: true, sheets: live.sheets.map(({ name }) => name), left, moved };
 }

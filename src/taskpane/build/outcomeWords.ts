@@ -23,6 +23,7 @@ export function revivedWords(outcome: AddOutcome): string[] {
   const more = left.length - MOST_NAMED;
   return [
     `Live again: ${listWords(outcome.sheets)}.`,
+    ...(outcome.moved === undefined || outcome.moved === "" ? [] : [outcome.moved]),
     ...(outcome.refused ?? []),
     ...(left.length === 0
       ? []

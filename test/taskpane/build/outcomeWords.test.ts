@@ -73,6 +73,11 @@ test("sheets that Excel took without their chart say so", () => {
 
 test("a copy that lives again names its sheets; one that can't says why", () => {
   expect(revivedWords({ added: true, sheets: ["Runs", "Fan"] })).toEqual(["Live again: Runs and Fan."]);
+  expect(revivedWords({ added: true, sheets: ["Runs"], moved: "" })).toEqual(["Live again: Runs."]);
+  expect(revivedWords({ added: true, sheets: ["Runs"], moved: "1 number differs." })).toEqual([
+    "Live again: Runs.",
+    "1 number differs.",
+  ]);
   const left = Array.from({ length: 14 }, (_, index) => `Runs!B${index}: it reads another workbook`);
   expect(revivedWords({ added: true, sheets: ["Runs"], left: left.slice(0, 1) })).toEqual([
     "Live again: Runs.",
