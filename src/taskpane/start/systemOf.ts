@@ -4,6 +4,7 @@ import type { Finding } from "../check/finding";
 import { findingsIn } from "../check/findingsIn";
 import { type Ducts, ductsOf } from "../check/picture/pictureOf";
 import { ourFormulasOn } from "../check/ourFormulas";
+import { ANOTHER_VERSION } from "../check/rules/earlierVersion";
 import { refusal } from "../check/rules/refusal";
 import { whichRuns } from "../check/runs";
 import type { Seen } from "../check/seenIn";
@@ -56,12 +57,15 @@ function unreadIn(seen: Seen): SystemSeen | null {
   return { which: "", ducts: "No table of runs can be read in this book.", alone: "", together: "", next, asTyped: false }; // prettier-ignore
 }
 
-/** One step for each kind of findings, of what stands on the sheets of the ducts and their settings: a call tried out elsewhere is no part of the system. */
+/**
+ * One step for each kind of findings, of what stands on the sheets of the ducts and their settings: a call tried out elsewhere is no part of the
+ * system. What another version computed is told of the whole book: what is shown here comes from this one, and the cells go on showing the other.
+ */
 function nextSteps(seen: Seen): NextStep[] {
   const ofSystem = new Set([...seen.runs, ...seen.answers].map(({ sheet }) => sheet));
   for (const { table } of seen.curves) ofSystem.add(table.sheet);
   for (const { name, sheet } of seen.book.workbook.names) if (settings.has(name.toLowerCase())) ofSystem.add(sheet);
-  return stepsOf(findingsIn(seen).filter(({ sheet }) => ofSystem.has(sheet)));
+  return stepsOf(findingsIn(seen).filter(({ sheet, rule }) => ofSystem.has(sheet) || rule === ANOTHER_VERSION));
 }
 
 const stepsOf = (findings: readonly Finding[]): NextStep[] =>

@@ -1,3 +1,4 @@
+import { version } from "../../../package.json";
 import "../../support/customFunctions";
 import { exampleCurve, exampleRuns } from "../../../src/functions/exampleTables";
 import { gains } from "../../../src/functions/systems/gains";
@@ -39,6 +40,18 @@ describe("an owner's system at a glance", () => {
       const change = String(first![1]);
       expect(advice.toLowerCase()).toContain(change.startsWith("nothing to mend") ? "nothing: it works" : change);
     }
+  });
+
+  test("is led by word of another version that computed the book's cells, wherever ABOUT stands", async () => {
+    const bookBy = (by: string) => ({
+      Runs: { rows: exampleRuns },
+      Fan: fan,
+      About: { rows: [["Duct Ledger", "version", by]], formulas: { A1: "=DUCT.ABOUT()" } },
+    });
+    const toldOf = async (by: string) =>
+      (await systemOf(seenOf(bookBy(by)), calculate))!.next.map(({ finding }) => finding.what);
+    expect(await toldOf("1.0.0")).toEqual([`C1 says that version 1.0.0 computed it; this is ${version}.`]);
+    expect(await toldOf(version)).toEqual([]);
   });
 
   // Two wishes of 400 cfm at a fan that moves 1331.5 cfm through both (worked by hand in picture.test.ts): with a main of 6 in that
