@@ -14,35 +14,42 @@ export function sourcesReached(): ReadonlyMap<string, ReadonlySet<string>> {
   // only our own names are followed, so the libraries' declarations, most of what would be read, are left out
   const program = ts.createProgram(files, { ...options, noEmit: true, noLib: true, types: [] });
   const checker = program.getTypeChecker();
+  const known: Known = new Map();
   const found = new Map<string, ReadonlySet<string>>();
   for (const file of program.getSourceFiles().filter(({ fileName }) => fileName.includes("/src/functions/")))
     for (const statement of file.statements) {
       const name = ts.isFunctionDeclaration(statement) ? tagOf(statement, "customfunction")[0] : undefined;
-      if (name !== undefined) found.set(name.split(/\s/)[0]!, walk(statement, checker));
+      if (name !== undefined) found.set(name.split(/\s/)[0]!, walk(statement, checker, known));
     }
   return found;
 }
 
-function walk(start: ts.Node, checker: ts.TypeChecker): Set<string> {
+/** What a statement says and names, by the statement: most are reached by many functions. */
+type Known = Map<ts.Node, { readonly ids: readonly string[]; readonly named: ReadonlySet<ts.Node> }>;
+
+function walk(start: ts.Node, checker: ts.TypeChecker, known: Known): Set<string> {
   const ids = new Set<string>();
   const seen = new Set<ts.Node>([start]);
-  const open = [start];
-  for (let node = open.pop(); node !== undefined; node = open.pop()) {
-    if (node.getSourceFile().fileName.includes("/src/core/"))
-      for (const [, tagged, said] of wordsBefore(node).matchAll(SOURCE)) ids.add(tagged ?? said!);
-    const visit = (child: ts.Node): void => {
-      if (ts.isIdentifier(child)) {
-        const declared = declarationOf(child, checker);
-        if (declared !== null && !seen.has(declared)) {
-          seen.add(declared);
-          open.push(declared);
-        }
-      }
-      ts.forEachChild(child, visit);
-    };
-    ts.forEachChild(node, visit);
+  for (const node of seen) {
+    const read = known.get(node) ?? readOf(node, checker);
+    known.set(node, read);
+    read.ids.forEach((id) => ids.add(id));
+    read.named.forEach((declared) => seen.add(declared)); // and the loop goes on to it
   }
   return ids;
+}
+
+function readOf(node: ts.Node, checker: ts.TypeChecker) {
+  const isOfCore = node.getSourceFile().fileName.includes("/src/core/");
+  const ids = isOfCore ? [...wordsBefore(node).matchAll(SOURCE)].map(([, tagged, said]) => tagged ?? said!) : [];
+  const named = new Set<ts.Node>();
+  const visit = (child: ts.Node): void => {
+    const declared = ts.isIdentifier(child) ? declarationOf(child, checker) : null;
+    if (declared !== null) named.add(declared);
+    ts.forEachChild(child, visit);
+  };
+  ts.forEachChild(node, visit);
+  return { ids, named };
 }
 
 /** The statement of our own that a word in the code stands for; types are none. */
