@@ -17,7 +17,7 @@ export interface RunFlow {
 
 /** What an owner needs to know of a run, in a few words. */
 export function flowNotes({ run, dust }: TableRun, flow: RunFlow, system: UnitSystem): string {
-  if (run.side === "discharge") return "";
+  if (run.side === "discharge") return run.leakArea > 0 ? sayNote("blowsDustOut") : "";
   if (run.gate === "shut") return sayNote("gateShut");
   if (flow.beyondShut) return sayNote("cutOff");
   if (!flow.fed) return sayNote(flow.airflow > 0 ? "onlyLeaksFlow" : "nothingFlows");

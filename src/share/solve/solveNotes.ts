@@ -30,7 +30,9 @@ export function noteOfRun(place: SolvePlace, budget: BudgetPlace, system: UnitSy
   const flowing = `${speed}&IF(${isShort},${short},"")&IF(${leak}>${LEAK_SHARE}*${airflow},${leaky},"")`;
   const still = `IF(${airflow}>0,${one("onlyLeaksFlow")},${one("nothingFlows")})`;
   const says = `IF(${place.cell("shut", row)}=1,${one("gateShut")},IF(${place.cell("cut", row)}=1,${one("cutOff")},IF(${place.cell("fed", row)}=0,${still},${flowing})))`;
-  return `IF(${budget.cell("sideThere", row)}=1,MID(${says},${BETWEEN_NOTES.length + 1},999),"")`;
+  const side = budget.cell("sideThere", row);
+  const blows = `IF(${side}=2,IF(${budget.cell("leakThere", row)}>0,${noteFormula("blowsDustOut")},""),"")`;
+  return `IF(${side}=1,MID(${says},${BETWEEN_NOTES.length + 1},999),${blows})`;
 }
 
 /** SOLVE's note of the fan, as a formula on any sheet. */

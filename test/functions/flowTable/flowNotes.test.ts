@@ -19,6 +19,7 @@ test.each<[string, Row, Partial<RunFlow>, string]>([
   ["only leaks", {}, { fed: false, velocity: 1 }, "no open hood: only leaks flow"],
   ["nothing", {}, { fed: false, airflow: 0 }, "no open hood: nothing flows"],
   ["the discharge side, whatever goes on there", { Side: "discharge", To: null, Airflow: 9999 }, { velocity: 1, fed: false, end: false }, ""],
+  ["a leak on the discharge side", { Side: "discharge", To: null, Leak: 100 }, { fed: false, end: false }, "a leak on the discharge side blows dust out and is not counted"],
   ["a leak of more than a tenth", {}, { leak: 0.03 }, "its leak carries 15 % of its air"],
   ["a hood that is asked for nothing and gets a rounding error less", { Airflow: 0 }, { airflow: 0.2, leak: 0.2 + 1e-16 }, "its leak carries 100 % of its air"],
   ["slow air and a leak", {}, { velocity: 19, leak: 0.1 }, `${settles}; its leak carries 50 % of its air`],
