@@ -73,7 +73,7 @@ export const lengthPainted = (page: Page, opened = "Runs"): Promise<number> =>
       await window.ductLedgerHost!.goTo("Runs", at);
       await new Promise((drawn) => requestAnimationFrame(drawn));
       const began = performance.now();
-      await window.ductLedgerHost!.insert({ value: 10 + (began % 10) }, true);
+      await window.ductLedgerHost!.insert({ value: 10 + (began % 10) }, `Runs!${at}`);
       if (opened !== "Runs") await window.ductLedgerHost!.goTo(opened, "A1");
       await new Promise((next) => requestAnimationFrame(() => requestAnimationFrame(next)));
       return (performance.now() - began) / 1000;
@@ -115,7 +115,7 @@ export const entryKept = (page: Page): Promise<number> =>
         done((performance.now() - began) / 1000);
       }).observe(line, { attributeFilter: ["data-state"] });
     });
-    await window.ductLedgerHost!.insert({ value: began }, true);
+    await window.ductLedgerHost!.insert({ value: began }, await window.ductLedgerHost!.selectionAddress());
     return kept;
   });
 

@@ -14,10 +14,10 @@ export interface SheetHost {
   isSelectionEmpty(): Promise<boolean>;
 
   /**
-   * Writes into the first selected cell. A filled cell is left alone unless `overwrite` is set, which the caller sets only
-   * when the user has said so.
+   * Writes into the first selected cell. One that is filled is left alone and named; when the user has said that it may be written over,
+   * the caller names it in `over`, and what is selected by then is left alone.
    */
-  insert(content: Insertion, overwrite: boolean): Promise<InsertOutcome>;
+  insert(content: Insertion, over?: string): Promise<InsertOutcome>;
 
   /**
    * Writes values into cells of the open workbook, in one step that one undo takes back where the program has undo for add-ins. All
@@ -84,7 +84,8 @@ export type InsertOutcome =
       readonly isBlocked: boolean; // its answer finds filled cells in its way
       readonly isText?: boolean; // the number or formula stands there as a text, since the cell is formatted so
     }
-  | { readonly written: false; readonly at: string; readonly why: "filled" | "refused" };
+  | { readonly written: false; readonly at: string; readonly why: "filled" } // with its sheet, as `over` takes it
+  | { readonly written: false; readonly at: string; readonly why: "refused" };
 
 /** Where nothing was added, one sentence says why; a cancelled addition leaves nothing behind. */
 export type AddOutcome =

@@ -71,9 +71,9 @@ function inPage(first: HeldBook, answers: FakeAnswers): void {
       kind: "local",
       selectionAddress: async () => "Sheet1!B4",
       isSelectionEmpty: async () => answers.filled !== true,
-      insert: async (content: unknown, overwrite: boolean) => {
-        tell("insert", content, overwrite);
-        if (answers.filled === true && !overwrite) return { written: false, at: "B4", why: "filled" };
+      insert: async (content: unknown, over?: string) => {
+        tell("insert", content, over);
+        if (answers.filled === true && over === undefined) return { written: false, at: "Sheet1!B4", why: "filled" };
         return { written: true, at: "B4", isBlocked: false };
       },
       addSheets: add,

@@ -274,7 +274,7 @@ describe("Save and Open", () => {
     await page.click(".o-add-sheet");
     for (const [index, value] of texts.entries()) {
       await goTo(page, `A${index + 1}`);
-      await page.evaluate((text) => window.ductLedgerHost!.insert({ value: text }, false), value);
+      await page.evaluate((text) => window.ductLedgerHost!.insert({ value: text }), value);
     }
     const { bytes } = await save(page);
     const name = (await sheetNames(page)).find((one) => one.startsWith("Sheet"))!;

@@ -69,7 +69,7 @@ const keepFar = (cells: readonly object[]): Promise<void> =>
 
 async function keepSomething(): Promise<void> {
   await goTo(local.page, "A40");
-  await local.page.evaluate(() => window.ductLedgerHost!.insert({ value: "mine" }, false));
+  await local.page.evaluate(() => window.ductLedgerHost!.insert({ value: "mine" }));
   await keptSays(local.page, /^Kept in this browser/);
 }
 

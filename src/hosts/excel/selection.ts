@@ -1,5 +1,6 @@
 import type { InsertOutcome, Insertion } from "../host";
-import { withoutSheet } from "./rangeAt";
+import { readRange } from "../../sheets/rangeRef";
+import { rangeAt, withoutSheet } from "./rangeAt";
 import { isBusy } from "./busy";
 import { isEditing } from "./faults";
 import { asLiteral } from "./literal";
@@ -35,15 +36,15 @@ export const isSelectionEmpty = (): Promise<boolean> =>
 const isBlank = ({ formulas, values, hasSpill }: Pick<Excel.Range, "formulas" | "values" | "hasSpill">): boolean =>
   hasSpill === false && [...formulas, ...values].flat().every((content) => content === "");
 
-export const insert = (content: Insertion, overwrite: boolean): Promise<InsertOutcome> =>
+export const insert = (content: Insertion, over?: string): Promise<InsertOutcome> =>
   Excel.run(async (context) => {
-    const cell = firstArea(context).getCell(0, 0);
-    cell.load("address,formulas,values,hasSpill");
+    const cell = over === undefined ? firstArea(context).getCell(0, 0) : await cellCalled(context, over);
+    cell.load("address,formulas,values,hasSpill,numberFormat");
     await context.sync();
     const at = withoutSheet(cell.address);
-    if (!overwrite && !isBlank(cell)) return { written: false, at, why: "filled" };
+    if (over === undefined && !isBlank(cell)) return { written: false, at: cell.address, why: "filled" };
     if ("formula" in content) cell.formulas = [[content.formula]];
-    else cell.values = [[typeof content.value === "string" ? asLiteral(content.value) : content.value]];
+    else cell.values = [[typeof content.value === "string" ? asLiteral(content.value, String(cell.numberFormat[0]?.[0])) : content.value]]; // prettier-ignore
     const isRefused = await context.sync().then(
       () => false,
       (fault: unknown) => {
@@ -81,12 +82,24 @@ async function shownBy(context: Excel.RequestContext, cell: Excel.Range): Promis
   return cell.values[0]?.[0];
 }
 
+/** The cell that an address with its sheet names. */
+async function cellCalled(context: Excel.RequestContext, address: string): Promise<Excel.Range> {
+  const place = readRange(address, "");
+  if (place === null) throw new Error(`${address} is no cell`);
+  return rangeAt(await sheetCalled(context, place.sheet), place);
+}
+
+async function sheetCalled(context: Excel.RequestContext, name: string): Promise<Excel.Worksheet> {
+  const sheet = context.workbook.worksheets.getItemOrNullObject(name);
+  sheet.load("visibility");
+  await context.sync();
+  if (sheet.isNullObject) throw new Error(`there is no sheet called ${name} any more: look again`);
+  return sheet;
+}
+
 export const goTo = (sheet: string, at: string): Promise<void> =>
   Excel.run(async (context) => {
-    const there = context.workbook.worksheets.getItemOrNullObject(sheet);
-    there.load("visibility");
-    await context.sync();
-    if (there.isNullObject) throw new Error(`there is no sheet called ${sheet} any more: look again`);
+    const there = await sheetCalled(context, sheet);
     if (there.visibility !== "Visible")
       throw new Error(`the sheet ${sheet} is hidden: right-click a sheet's tab and choose Unhide`);
     there.activate();

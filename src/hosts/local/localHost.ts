@@ -1,5 +1,6 @@
 import type { Calculated } from "../../sheets/calculated";
 import { callsOurs } from "../../sheets/ourCalls";
+import { readRange } from "../../sheets/rangeRef";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
 import { copyInWorker } from "../copyInWorker";
 import type { SheetHost } from "../host";
@@ -7,7 +8,7 @@ import { addSheets } from "./addSheets";
 import { calculatedOf, shownWith } from "./readGrid";
 import { contentOf } from "./content";
 import type { Desk } from "./desk";
-import type { GridModel } from "./grid";
+import type { CellPosition, GridModel } from "./grid";
 import { finished } from "./evaluation/finished";
 import { openExample } from "./openExample";
 import { reviveCopy, shareCopy } from "./shareCopy";
@@ -28,11 +29,11 @@ export function localHost(desk: Desk, makeCopy = copyInWorker): SheetHost {
       const cells = getters().getEvaluatedCellsInZone(getters().getActiveSheetId(), selected());
       return cells.every(({ type }) => type === "empty");
     },
-    insert: async (content, overwrite) => {
-      const position = getters().getActivePosition();
+    insert: async (content, over) => {
+      const position = over === undefined ? getters().getActivePosition() : positionOf(desk.model(), over);
       const at = o_spreadsheet.helpers.toXC(position.col, position.row);
-      if (!overwrite && getters().getEvaluatedCell(position).type !== "empty")
-        return { written: false, at, why: "filled" };
+      if (over === undefined && getters().getEvaluatedCell(position).type !== "empty")
+        return { written: false, at: `${sheetPrefix(getters().getSheetName(position.sheetId))}${at}`, why: "filled" };
       const result = desk.model().dispatch("UPDATE_CELL", { ...position, content: contentOf(content) });
       if (!result.isSuccessful) return { written: false, at, why: "refused" };
       return { written: true, at, isBlocked: getters().getEvaluatedCell(position).value === "#SPILL!" };
@@ -52,11 +53,23 @@ export function localHost(desk: Desk, makeCopy = copyInWorker): SheetHost {
   };
 }
 
+/** The cell that an address with its sheet names. */
+function positionOf(model: GridModel, address: string): CellPosition {
+  const place = readRange(address, "");
+  if (place === null) throw new Error(`${address} is no cell`);
+  return { sheetId: idOf(model, place.sheet), col: place.left - 1, row: place.top - 1 };
+}
+
+function idOf({ getters }: GridModel, sheet: string): string {
+  const id = getters.getSheetIdByName(sheet);
+  if (id === undefined) throw new Error(`there is no sheet called ${sheet} any more`);
+  return id;
+}
+
 /** Selects a cell; an address that the sheet does not reach, or a sheet that is gone, is refused. */
 function goTo(model: GridModel, sheet: string, at: string): void {
   const { getters } = model;
-  const sheetIdTo = getters.getSheetIdByName(sheet);
-  if (sheetIdTo === undefined) throw new Error(`there is no sheet called ${sheet} any more`);
+  const sheetIdTo = idOf(model, sheet);
   const sheetIdFrom = getters.getActiveSheetId();
   if (sheetIdTo !== sheetIdFrom) model.dispatch("ACTIVATE_SHEET", { sheetIdFrom, sheetIdTo });
   const { col, row } = o_spreadsheet.helpers.toCartesian(at);

@@ -21,11 +21,11 @@ export function useInsert(host: SheetHost | null): Inserting {
   const [state, setState] = useState<InsertState>({ step: "nothing" });
   const tell = (sentence: string): void => setState({ step: "told", sentence });
 
-  const write = async (content: Insertion, overwrite: boolean): Promise<void> => {
+  const write = async (content: Insertion, over?: string): Promise<void> => {
     if (host === null) return tell(NO_SHEET);
     setState({ step: "writing" });
     try {
-      const outcome = await host.insert(content, overwrite);
+      const outcome = await host.insert(content, over);
       if (outcome.written) tell(writtenWords(outcome));
       else if (outcome.why === "filled") setState({ step: "asking", at: outcome.at, content });
       else tell(`The sheet refused to take it in ${outcome.at}.`);
@@ -35,8 +35,8 @@ export function useInsert(host: SheetHost | null): Inserting {
   };
   return {
     state,
-    insert: (content) => void write(content, false),
-    overwrite: () => state.step === "asking" && void write(state.content, true),
+    insert: (content) => void write(content),
+    overwrite: () => state.step === "asking" && void write(state.content, state.at),
     leave: () => state.step === "asking" && tell(`${state.at} was left as it is.`),
   };
 }

@@ -57,8 +57,16 @@ test("Insert writes into the selected cell, and asks before it writes over what 
   excel.fill("Sheet1", "C3", [["mine"]]);
   await button(pane, "Insert K at 90 degrees 0.27").click();
   await button(pane, "Leave it").click();
-  await says(pane, "C3 was left as it is.");
+  await says(pane, "Sheet1!C3 was left as it is.");
   expect(shown()).toBe("mine");
+  excel.fill("Sheet1", "D9", [["mine, too"]]);
+  await button(pane, "Insert K at 90 degrees 0.27").click();
+  excel.book.selection = { sheet: excel.book.sheets[0]!, areas: ["D9"] }; // clicked before the question is answered
+  await button(pane, "Write over Sheet1!C3").click();
+  await says(pane, "Written into C3.");
+  expect(shown()).toBe(0.27);
+  expect(excel.book.sheets[0]!.cells.get("D9")!.value).toBe("mine, too");
+  excel.book.selection = { sheet: excel.book.sheets[0]!, areas: ["C3"] };
   excel.behaviour.beforeSync = () => {
     throw new Refusal("InvalidOperationInCellEditMode", "Excel is in cell-editing mode.");
   };

@@ -60,20 +60,20 @@ describe("isSelectionEmpty", () => {
 describe("insert", () => {
   test("enters a formula into the first cell selected", async () => {
     const excel = selecting("B4:C9");
-    expect(await insert({ formula: "=DUCT.AREA(4)" }, false)).toEqual({ written: true, at: "B4", isBlocked: false });
+    expect(await insert({ formula: "=DUCT.AREA(4)" })).toEqual({ written: true, at: "B4", isBlocked: false });
     expect(cell(excel, "B4")).toMatchObject({ formula: "=DUCT.AREA(4)", value: 1 });
     expect(excel.book.sheets[0]!.cells.size).toBe(1);
   });
 
   test.each([...traps, "plain words"])("text stays text: %s", async (trap) => {
     const excel = selecting("B4");
-    await insert({ value: trap }, false);
+    await insert({ value: trap });
     expect(cell(excel, "B4")).toMatchObject({ value: trap, formula: null });
   });
 
   test("a number is a number", async () => {
     const excel = selecting("B4");
-    await insert({ value: 0.15 }, false);
+    await insert({ value: 0.15 });
     expect(cell(excel, "B4")!.value).toBe(0.15);
   });
 
@@ -82,24 +82,40 @@ describe("insert", () => {
     async (content) => {
       const excel = selecting("B4");
       excel.fill("Sheet1", "B4", [[""]]).cells.get("B4")!.format = "@";
-      expect(await insert(content, false)).toEqual({ written: true, at: "B4", isBlocked: false, isText: true });
+      expect(await insert(content)).toEqual({ written: true, at: "B4", isBlocked: false, isText: true });
     },
   );
 
   test("leaves a filled cell alone until told otherwise", async () => {
     const excel = selecting("B4");
     excel.fill("Sheet1", "B4", [["mine"]]);
-    expect(await insert({ value: 1 }, false)).toEqual({ written: false, at: "B4", why: "filled" });
+    expect(await insert({ value: 1 })).toEqual({ written: false, at: "Sheet1!B4", why: "filled" });
     expect(cell(excel, "B4")!.value).toBe("mine");
-    expect(await insert({ value: 1 }, true)).toEqual({ written: true, at: "B4", isBlocked: false });
+    expect(await insert({ value: 1 }, "Sheet1!B4")).toEqual({ written: true, at: "B4", isBlocked: false });
     expect(cell(excel, "B4")!.value).toBe(1);
+  });
+
+  test("writes over the cell that the user was asked about, not over one that is selected since", async () => {
+    const excel = selecting("B4");
+    excel.fill("My sheet", "B4", [["asked about"]]);
+    excel.fill("Sheet1", "B4", [["never asked about"]]);
+    expect(await insert({ value: 1 }, "'My sheet'!B4")).toEqual({ written: true, at: "B4", isBlocked: false });
+    expect(excel.book.sheets.map(({ cells }) => cells.get("B4")!.value)).toEqual(["never asked about", 1]);
+    await expect(excelHost().insert({ value: 1 }, "Gone!B4")).rejects.toThrow(/^there is no sheet called Gone any more: look again\.$/); // prettier-ignore
+  });
+
+  test("in a cell formatted as text a text has no apostrophe, which would be a letter of it there", async () => {
+    const excel = selecting("B4");
+    excel.fill("Sheet1", "B4", [[""]]).cells.get("B4")!.format = "@";
+    await insert({ value: "4-piece 1.5" });
+    expect(cell(excel, "B4")!.value).toBe("4-piece 1.5");
   });
 
   test("leaves the part of a formula's answer alone", async () => {
     const excel = selecting("A2");
     excel.behaviour.calculate = () => [["head"], [""]];
     excel.fill("Sheet1", "A1", [["=DUCT.ABOUT()"]]);
-    expect(await insert({ value: 1 }, false)).toEqual({ written: false, at: "A2", why: "filled" });
+    expect(await insert({ value: 1 })).toEqual({ written: false, at: "Sheet1!A2", why: "filled" });
   });
 
   test("says so where the answer finds filled cells in its way, also when the function answers late", async () => {
@@ -110,7 +126,7 @@ describe("insert", () => {
       const entered = cell(excel, "B4");
       if (entered?.formula != null && ++looks === 3) entered.value = "#SPILL!";
     };
-    expect(await insert({ formula: "=DUCT.ABOUT()" }, false)).toEqual({ written: true, at: "B4", isBlocked: true });
+    expect(await insert({ formula: "=DUCT.ABOUT()" })).toEqual({ written: true, at: "B4", isBlocked: true });
   });
 
   test("a cell that is being edited is said as such, by whatever action meets it", async () => {
@@ -120,7 +136,7 @@ describe("insert", () => {
     };
     const host = excelHost();
     for (const act of [
-      () => host.insert({ value: 1 }, false),
+      () => host.insert({ value: 1 }),
       () => host.readBook(),
       () => host.repair(watching().watch),
       () => host.goTo("Sheet1", "A1"),
@@ -135,13 +151,13 @@ describe("insert", () => {
     excel.behaviour.beforeSync = (request) => {
       if (request === 2) throw new Refusal("InvalidOperationInCellEditMode", "Excel is in cell-editing mode.");
     };
-    await expect(excelHost().insert({ value: 1 }, false)).rejects.toThrow(/^A cell is being edited/);
+    await expect(excelHost().insert({ value: 1 })).rejects.toThrow(/^A cell is being edited/);
   });
 
   test("says so where Excel refuses", async () => {
     const excel = selecting("B4");
     excel.book.sheets[0]!.isProtected = true;
-    expect(await insert({ value: 1 }, false)).toEqual({ written: false, at: "B4", why: "refused" });
+    expect(await insert({ value: 1 })).toEqual({ written: false, at: "B4", why: "refused" });
   });
 });
 

@@ -86,12 +86,15 @@ describe("the grid with our functions", () => {
     const host = localHost(deskOf(model));
     expect(await host.selectionAddress()).toBe("One!A1");
     expect(await host.isSelectionEmpty()).toBe(false);
-    expect(await host.insert({ value: 2 }, false)).toEqual({ written: false, at: "A1", why: "filled" });
+    expect(await host.insert({ value: 2 })).toEqual({ written: false, at: "One!A1", why: "filled" });
     expect(valueAt(model, "A1")).toBe(1);
     model.selection.selectCell(2, 4);
-    expect(await host.insert({ value: "=1+1" }, false)).toEqual({ written: true, at: "C5", isBlocked: false });
+    expect(await host.insert({ value: "=1+1" })).toEqual({ written: true, at: "C5", isBlocked: false });
     expect(valueAt(model, "C5")).toBe("=1+1");
-    expect(await host.insert({ formula: "=1+1" }, true)).toEqual({ written: true, at: "C5", isBlocked: false });
+    model.selection.selectCell(0, 0);
+    expect(await host.insert({ formula: "=1+1" }, "One!C5")).toEqual({ written: true, at: "C5", isBlocked: false });
+    expect(valueAt(model, "A1")).toBe(1);
     expect(valueAt(model, "C5")).toBe(2);
+    await expect(host.insert({ value: 3 }, "Gone!C5")).rejects.toThrow("there is no sheet called Gone any more");
   });
 });

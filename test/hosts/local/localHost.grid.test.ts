@@ -47,14 +47,14 @@ describe("the local sheet, as the pane sees it", () => {
     const host = localHost(deskOf(model));
     const changed = jest.fn();
     const stop = host.follow(changed);
-    await host.insert({ value: 2 }, true);
+    await host.insert({ value: 2 }, "'Two words'!A1");
     const afterCell = changed.mock.calls.length;
     expect(afterCell).toBeGreaterThan(0);
     model.selection.selectCell(3, 3);
     const afterSelection = changed.mock.calls.length;
     expect(afterSelection).toBeGreaterThan(afterCell);
     stop();
-    await host.insert({ value: 3 }, true);
+    await host.insert({ value: 3 }, "'Two words'!A1");
     expect(changed).toHaveBeenCalledTimes(afterSelection);
   });
 

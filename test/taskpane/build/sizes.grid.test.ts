@@ -125,8 +125,7 @@ describe("choosing sizes", () => {
     expect(newDiameters(await host.readBook(), runs, [{ run: "lathe", now: 5, buy: 6 }])).toEqual({
       why: "The sheet Runs no longer has one row for lathe: search again.",
     });
-    await host.goTo("Runs", planerDiameter);
-    await host.insert({ formula: "=2+3" }, true);
+    await host.insert({ formula: "=2+3" }, `Runs!${planerDiameter}`);
     expect(newDiameters(await host.readBook(), runs, change)).toEqual({
       why: `${planerDiameter} of the sheet Runs holds a formula, so nothing was written: change that cell yourself.`,
     });
