@@ -1,5 +1,6 @@
 import { freeName } from "../../sheets/freeName";
 import { BUSY_TURNS, isBusy, PAUSE } from "./busy";
+import { PATIENT } from "./patient";
 import type { Stock } from "./stock";
 import { type Begun, undo } from "./undo";
 
@@ -20,7 +21,7 @@ export async function whyUnready(stock: Stock, signal: AbortSignal): Promise<str
   let why: string | null = null;
   let left: readonly string[] = [];
   try {
-    why = await Excel.run(async (context) => whyNot(context, await addSheet(context, begun), signal));
+    why = await Excel.run(PATIENT, async (context) => whyNot(context, await addSheet(context, begun), signal));
   } finally {
     left = await undo(begun);
   }

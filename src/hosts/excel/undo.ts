@@ -1,4 +1,5 @@
 import { readReference } from "../../sheets/rangeRef";
+import { PATIENT } from "./patient";
 import type { Stock } from "./stock";
 import { itemAt } from "../../reference/itemAt";
 
@@ -19,7 +20,7 @@ const TRIES = 2; // a request that Excel refuses may have been carried out all t
  */
 export async function undo(begun: Begun): Promise<readonly string[]> {
   for (let left = TRIES; left > 0; left--) {
-    const isDone = await Excel.run((context) => takeAway(context, begun)).then(
+    const isDone = await Excel.run(PATIENT, (context) => takeAway(context, begun)).then(
       () => true,
       () => false,
     );

@@ -3,6 +3,7 @@ import type { Watch } from "../host";
 import { sentenceOf } from "./faults";
 import { mark } from "./marks";
 import { writeFormulas, writeValues } from "./writeCells";
+import { PATIENT } from "./patient";
 import { removeChart, writeChart } from "./writeChart";
 import { writeLayout } from "./writeLayout";
 import { longLists, type LongLists, writeLists, writeLongLists, writePrompts } from "./writeLists";
@@ -55,10 +56,10 @@ export async function writeWorkbook(
   for (const [done, { what, work }] of steps.entries()) {
     signal.throwIfAborted();
     progress(done, steps.length, what);
-    await Excel.run(work);
+    await Excel.run(PATIENT, work);
   }
   signal.throwIfAborted();
-  await Excel.run(inOneGo((context) => showFirst(context, sheets)));
+  await Excel.run(PATIENT, inOneGo((context) => showFirst(context, sheets))); // prettier-ignore
   progress(steps.length, steps.length, "Done");
   return refused;
 }
@@ -113,10 +114,10 @@ function writeAnswers(context: Excel.RequestContext, sheet: Sheet): void {
 async function writeExtras(sheets: readonly Sheet[], refused: string[]): Promise<void> {
   for (const { missing, work, tidy } of [...chartsOf(sheets), pagesOf(sheets)]) {
     try {
-      await Excel.run(work);
+      await Excel.run(PATIENT, work);
     } catch (fault) {
       refused.push(`${missing} ${sentenceOf(fault)}`);
-      if (tidy !== undefined) await Excel.run(tidy);
+      if (tidy !== undefined) await Excel.run(PATIENT, tidy);
     }
   }
 }

@@ -296,6 +296,47 @@ describe("addNewSheets", () => {
     ]);
   });
 
+  /** Somebody types into a cell of their own while these requests come in. */
+  const typingFrom = (excel: Recorder, first: number, last: number): void => {
+    excel.behaviour.beforeSync = (request) => {
+      if (request >= first && request <= last) throw new Refusal("InvalidOperationInCellEditMode", "Excel is in cell-editing mode."); // prettier-ignore
+    };
+  };
+
+  test.each([3, 5, 7, 8, 9, 10, 11])(
+    "while somebody types into a cell from request %d on, what has begun waits, and then all sheets are there",
+    async (first) => {
+      const excel = usersBook();
+      typingFrom(excel, first, first + 4);
+      expect(await addNewSheets(given(sample), watching().watch)).toMatchObject({ added: true, refused: [] });
+      expect(excel.book.sheets.map(({ name }) => name)).toEqual(["Sheet1", "Wood & air", "Answers", "Duct lists"]);
+    },
+  );
+
+  test("cancelled while somebody types into a cell, no half of it stays", async () => {
+    const excel = usersBook();
+    const before = snapshot(excel);
+    const told = watching(({ cancel }, step) => {
+      if (step < 4) return;
+      typingFrom(excel, 0, excel.requests() + 5);
+      cancel();
+    });
+    expect(await addNewSheets(given(sample), told.watch)).toEqual({
+      added: false,
+      why: "Cancelled: nothing was added.",
+    });
+    expect(snapshot(excel)).toEqual(before);
+  });
+
+  test("where somebody types into a cell before anything has begun, it says so and asks for no patience", async () => {
+    const excel = usersBook();
+    typingFrom(excel, 1, 1);
+    expect(await addNewSheets(given(sample), watching().watch)).toEqual({
+      added: false,
+      why: "A cell is being edited: press Enter or Esc, then try again. Nothing was added.",
+    });
+  });
+
   test("what is to be taken away is tried a second time", async () => {
     const excel = usersBook();
     excel.behaviour.beforeSync = (request) => {

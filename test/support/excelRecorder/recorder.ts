@@ -1,3 +1,4 @@
+import { isEditing } from "../../../src/hosts/excel/faults";
 import { played } from "./check";
 import type { Calculate } from "./enter";
 import { enter } from "./enter";
@@ -33,6 +34,10 @@ interface Context {
 
 type Work = (context: Context) => Promise<unknown>;
 
+interface Options {
+  readonly delayForCellEdit: boolean;
+}
+
 const MOST_BYTES = 5_000_000; // in one request or answer, on the web
 
 /** DUCT functions are known and answer 1, all other formulas answer 0. */
@@ -56,7 +61,7 @@ export function record(level = 12): Recorder {
   const opened: string[] = [];
   let requests = 0;
 
-  const newContext = (): Context => {
+  const newContext = (waits = false): Context => {
     const queue: (() => void)[] = [];
     const batch: Batch = {
       played: playBook(book, {
@@ -77,24 +82,31 @@ export function record(level = 12): Recorder {
     };
     const context: Context = {
       workbook: clientObject(batch, "Workbook", () => book),
-      sync: () => sync(batch),
+      sync: () => sync(batch, waits),
       isIdle: () => queue.length === 0,
     };
     batch.context = context;
     return context;
   };
 
-  const sync = async (batch: Batch): Promise<void> => {
+  /** While a cell is being edited nothing of a request is done: it is refused, or waits where its maker said so. */
+  const refusalOf = async (waits: boolean): Promise<unknown> => {
+    try {
+      behaviour.beforeSync(++requests);
+      return null;
+    } catch (thrown) {
+      if (!isEditing(thrown) || !waits) return thrown;
+    }
+    await new Promise((resolve) => setTimeout(resolve));
+    return refusalOf(waits);
+  };
+
+  const sync = async (batch: Batch, waits: boolean): Promise<void> => {
     await Promise.resolve();
     const works = batch.queue.splice(0);
     batch.bytes = 0;
-    let fault: unknown = null;
-    try {
-      behaviour.beforeSync(++requests);
-    } catch (thrown) {
-      fault = thrown;
-      works.length = Math.ceil(works.length / 2);
-    }
+    const fault = await refusalOf(waits);
+    if (fault !== null) works.length = isEditing(fault) ? 0 : Math.ceil(works.length / 2);
     for (const work of works) work(); // what was done before a refusal stays done, as in Excel
     batch.turn++;
     if (fault !== null) throw fault as Error;
@@ -102,8 +114,9 @@ export function record(level = 12): Recorder {
       throw new Refusal("RequestPayloadSizeLimitExceeded", "the request or its answer is too large");
   };
 
-  const run = async (first: Context | Work, second?: Work): Promise<unknown> => {
-    const [context, work] = typeof first === "function" ? [newContext(), first] : [first, second!];
+  const run = async (first: Context | Options | Work, second?: Work): Promise<unknown> => {
+    const [given, work] = typeof first === "function" ? [{ delayForCellEdit: false }, first] : [first, second!];
+    const context = "delayForCellEdit" in given ? newContext(given.delayForCellEdit) : given;
     const result = await work(context);
     if (!context.isIdle()) await context.sync(); // Office.js sends what is left
     return result;
