@@ -1,13 +1,15 @@
 import { cellAddress } from "../../sheets/address";
 import type { RepairOutcome, Watch } from "../host";
 import { callsOurs, withTypedNames } from "../../sheets/ourCalls";
-import { placesIn, type Rectangle } from "../../sheets/rectangle";
+import { filledAddresses, placesIn, type Rectangle } from "../../sheets/rectangle";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
 import { BUSY_TURNS, isBusy, PAUSE } from "./busy";
 import { rangeAt } from "./rangeAt";
 import { type Keyed, stretchesOf } from "./blocks";
+import { isEditing } from "./faults";
 import { isFormula } from "./isFormula";
 import { readInBands } from "./readInBands";
+import { readSpills } from "./readSpills";
 import { itemAt, valueAt } from "../../reference/itemAt";
 
 const UNKNOWN = "#NAME?";
@@ -65,6 +67,7 @@ async function repairSheet(context: Excel.RequestContext, name: string, signal: 
   return { repaired: broken.length, stillWrong: left.map(addressOfCell), isProtected: false };
 }
 
+/** Where Excel refuses some, as a part of an array formula of the old kind, each is entered by itself: what stays broken is named then. */
 async function enter(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
@@ -72,8 +75,19 @@ async function enter(
   formulas: ReadonlyMap<string, string>,
 ): Promise<void> {
   for (const stretch of stretches) rangeAt(sheet, stretch).formulas = formulasIn(stretch, formulas);
-  await context.sync();
+  try {
+    await context.sync();
+  } catch (fault) {
+    if (isEditing(fault)) throw fault;
+    const parts = stretches.length > 1 ? stretches : stretches.flatMap(cellsOf);
+    if (parts.length > 1) for (const part of parts) await enter(context, sheet, [part], formulas);
+  }
 }
+
+const cellsOf = (stretch: Rectangle): Rectangle[] =>
+  placesIn(stretch)
+    .flat()
+    .map(({ column, row }) => ({ top: row, left: column, bottom: row, right: column }));
 
 interface Broken extends Omit<Keyed, "key"> {
   readonly formula: string; // in the form that Excel understands
@@ -84,7 +98,8 @@ const addressOfCell = ({ column, row }: Broken): string => cellAddress(column, r
 
 async function brokenCells(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<Broken[]> {
   const broken: Broken[] = [];
-  await readInBands(context, sheet.getUsedRangeOrNullObject(true), async ({ row, column, formulas, values }) => {
+  const used = sheet.getUsedRangeOrNullObject(true);
+  await readInBands(context, used, async ({ row, column, formulas, values }) => {
     formulas.forEach((line, down) =>
       line.forEach((formula: unknown, right) => {
         const value = itemAt(values, down)[right];
@@ -94,7 +109,10 @@ async function brokenCells(context: Excel.RequestContext, sheet: Excel.Worksheet
       }),
     );
   });
-  return broken;
+  // a cell that a formula fills may answer with that formula, but holds none
+  const spills = await readSpills(context, sheet, used, broken.map(addressOfCell));
+  const filled = new Set([...spills].flatMap(([at, extent]) => filledAddresses(at, extent).slice(1)));
+  return broken.filter((cell) => !filled.has(addressOfCell(cell)));
 }
 
 const formulasIn = (stretch: Rectangle, formulas: ReadonlyMap<string, string>): string[][] =>

@@ -54,6 +54,31 @@ describe("repair", () => {
     expect(["B1", "B2", "B3"].map((at) => formulaAt(excel, at))).toEqual(own);
   });
 
+  test.each(["anchor's", "values"] as const)(
+    "enters a formula that fills several cells once, and none into the cells that it fills (%s)",
+    async (kind) => {
+      const excel = record();
+      excel.behaviour.spilledFormulas = kind;
+      excel.behaviour.calculate = () => [["#NAME?"], ["#NAME?"], ["#NAME?"]];
+      excel.fill("Sheet1", "B1", [["=A1:A3*DUCT.AREA(4)"]]);
+      excel.behaviour.calculate = () => [[1], [2], [3]];
+      expect(await repair(watching().watch)).toEqual({ repaired: 1, stillWrong: [], protectedSheets: [] });
+      expect(["B1", "B2", "B3"].map((at) => formulaAt(excel, at))).toEqual(["=A1:A3*DUCT.AREA(4)", null, null]);
+      expect(["B1", "B2", "B3"].map((at) => excel.book.sheets[0]!.cells.get(at)!.value)).toEqual([1, 2, 3]);
+    },
+  );
+
+  test("one cell that Excel refuses, as a part of an old array formula, is named, and the others are mended", async () => {
+    const excel = opened();
+    excel.book.sheets[0]!.fixed.add("B1");
+    expect(await repair(watching().watch)).toEqual({
+      repaired: 4,
+      stillWrong: ["Sheet1!B1", "Sheet1!B3"],
+      protectedSheets: [],
+    });
+    expect(["A1", "C1"].map((at) => excel.book.sheets[0]!.cells.get(at)!.value)).toEqual([1, 1]);
+  });
+
   test("names protected sheets and leaves them alone", async () => {
     const excel = opened();
     excel.book.sheets[0]!.isProtected = true;

@@ -50,6 +50,7 @@ export const cellAt = (sheet: SheetState, at: string): CellState => sheet.cells.
 
 export function cellToChange(sheet: SheetState, at: string): CellState {
   if (sheet.isProtected) throw new Refusal("AccessDenied", `the sheet ${sheet.name} is protected`);
+  if (sheet.fixed.has(at)) throw new Refusal("InvalidOperation", "You can't change part of an array.");
   const cell = sheet.cells.get(at) ?? newCell();
   sheet.cells.set(at, cell);
   return cell;

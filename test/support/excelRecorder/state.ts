@@ -29,6 +29,7 @@ export interface SheetState {
   frozen: string | null;
   hasGridlines: boolean;
   filteredRows: Set<number>; // that a filter hides
+  fixed: Set<string>; // cells that belong to an array formula of the old kind, which changes as a whole or not at all
   merged: string[]; // addresses
   flags: FlagState[];
   tables: { name: string; range: string; style: string; showBandedRows: boolean }[];
@@ -95,6 +96,7 @@ export function newSheet(book: BookState, name: string): SheetState {
     frozen: null,
     hasGridlines: true,
     filteredRows: new Set(),
+    fixed: new Set(),
     merged: [],
     flags: [],
     tables: [],
