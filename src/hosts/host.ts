@@ -22,8 +22,11 @@ export interface SheetHost {
   /**
    * Writes values into cells of the open workbook, in one step that one undo takes back where the program has undo for add-ins. All
    * or none: a protected sheet refuses them. The caller has asked the user where something stands there.
+   *
+   * @param still what cells held when the book was read: where one holds something else by now, or where rows were moved under it, nothing
+   * is written. A sheet that nothing can change between reading and writing need not look.
    */
-  write(blocks: readonly CellBlock[]): Promise<WriteOutcome>;
+  write(blocks: readonly CellBlock[], still: readonly CellBlock[]): Promise<WriteOutcome>;
 
   /** Adds new sheets, never touching those that are there. Names that are taken get a number behind them. */
   addSheets(order: SheetOrder, watch: Watch): Promise<AddOutcome>;

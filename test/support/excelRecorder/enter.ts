@@ -27,7 +27,7 @@ export function enter(book: BookState, area: Area, rows: unknown, calculate: Cal
 }
 
 function enterOne(book: BookState, sheet: SheetState, at: string, input: unknown, calculate: Calculate): void {
-  if (input === null) return;
+  if (input === null || sheet.deaf.has(at)) return;
   if (!isContent(input)) throw misuse(`${at} cannot hold ${JSON.stringify(input)}`);
   const cell = cellToChange(sheet, at);
   clearAnswer(sheet, at, cell);

@@ -29,6 +29,7 @@ export interface SheetState {
   frozen: string | null;
   hasGridlines: boolean;
   filteredRows: Set<number>; // that a filter hides
+  deaf: Set<string>; // cells that take nothing without a word, as the covered ones of merged cells
   fixed: Set<string>; // cells that belong to an array formula of the old kind, which changes as a whole or not at all
   merged: string[]; // addresses
   flags: FlagState[];
@@ -96,6 +97,7 @@ export function newSheet(book: BookState, name: string): SheetState {
     frozen: null,
     hasGridlines: true,
     filteredRows: new Set(),
+    deaf: new Set(),
     fixed: new Set(),
     merged: [],
     flags: [],

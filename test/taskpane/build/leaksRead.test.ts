@@ -55,7 +55,7 @@ describe("a reading of the log as the leak of its run", () => {
     const now = book.shown.get("Runs")!.get(runCell("Leak shut", PLANER))!.value;
     expect(now).not.toBeNull();
     expect(listed(book)).toEqual([
-      { run: "planer", when: "as mended", column: "Leak shut", area: 0.08121, at: runCell("Leak shut", PLANER), sheet: "Runs", now }, // prettier-ignore
+      { run: "planer", when: "as mended", column: "Leak shut", area: 0.08121, at: runCell("Leak shut", PLANER), runAt: runCell("Run", PLANER), sheet: "Runs", now }, // prettier-ignore
       expect.objectContaining({ run: "band saw", when: "as mended", column: "Leak open", area: 0.0501 }),
       expect.objectContaining({ run: "drum sander", when: "as mended", area: 0.626 }),
       { run: "bench hood", why: "no run on the sheet Runs is called so" },
@@ -102,7 +102,14 @@ describe("a reading of the log as the leak of its run", () => {
     const [offered, , , noRun] = listed(book) as [ReadLeak, ReadLeak, ReadLeak, ReadLeak];
     const at = runCell("Leak shut", PLANER);
     const written = leakToWrite(book, offered);
-    expect(written).toEqual({ sheet: "Runs", at, rows: [[0.08121]] });
+    const held = book.shown.get("Runs")!.get(at)!.value;
+    expect(written).toEqual({
+      block: { sheet: "Runs", at, rows: [[0.08121]] },
+      still: [
+        { sheet: "Runs", at, rows: [[held]] },
+        { sheet: "Runs", at: runCell("Run", PLANER), rows: [["planer"]] },
+      ],
+    });
     for (const changes of [{ [`Runs!${at}`]: 0.3 }, { "Leaks!H43": 0.7 }])
       expect(leakToWrite(showing(changes), offered)).toEqual({
         why: "The log or the run planer has changed meanwhile, so nothing was written: read the log again.",

@@ -26,7 +26,7 @@ async function opened() {
   const host = localHost(deskOf(model));
   const shown = async (sheet: string, at: string): Promise<unknown> =>
     (await host.readBook()).shown.get(sheet)?.get(at)?.value ?? "";
-  const put = (sheet: string, at: string, value: string | number) => host.write([{ sheet, at, rows: [[value]] }]);
+  const put = (sheet: string, at: string, value: string | number) => host.write([{ sheet, at, rows: [[value]] }], []);
   await put("Start", namedCells.density.replaceAll("$", ""), 0.075); // this grid knows none of our functions
   const asked = async (): Promise<SizesAsked> => {
     const read = sizesAsked(await host.readBook());
@@ -64,13 +64,13 @@ describe("choosing sizes", () => {
     const answer = [["Run"], ["saw"], ["all together"]];
     const now = async () => sizesToWrite(await host.readBook(), read, answer, ["One line."], "2026-01-02 03:04");
     expect(await now()).toEqual(blocksOf(read, answer, ["One line."], "2026-01-02 03:04"));
-    await host.write(blocksOf(read, answer, ["One line."], "2026-01-02 03:04"));
+    await host.write(blocksOf(read, answer, ["One line."], "2026-01-02 03:04"), []);
     expect(await now()).toEqual(blocksOf(read, answer, ["One line."], "2026-01-02 03:04")); // over an answer of its own
     await put("Sizes", `C${header + 9}`, "mine: ask the shop for its price");
     expect(await now()).toEqual({
       why: `C${header + 9} of the sheet Sizes holds something where the answer goes. Move it, then search again.`,
     });
-    await host.write([{ sheet: "Sizes", at: `C${header + 9}`, rows: [[null]] }]);
+    await host.write([{ sheet: "Sizes", at: `C${header + 9}`, rows: [[null]] }], []);
     const sheetId = model.getters.getSheetIdByName("Sizes")!;
     model.dispatch("ADD_COLUMNS_ROWS", { dimension: "ROW", base: 5, quantity: 1, position: "after", sheetId, sheetName: "Sizes" }); // prettier-ignore
     expect(await now()).toEqual({
@@ -94,16 +94,16 @@ describe("choosing sizes", () => {
       ["trunk", 9, 5],
     ]);
     const when = timeWords(new Date(2026, 0, 2, 3, 4));
-    expect(await host.write(blocksOf(read, rows, found.outcome, when))).toEqual({ written: true });
+    expect(await host.write(blocksOf(read, rows, found.outcome, when), [])).toEqual({ written: true });
     expect(await shown("Sizes", stateAt)).toBe("Searched on 2026-01-02 03:04; all that it rests on is as it was.");
     expect(await shown("Sizes", `A${PIPES_ANSWER.header + 2}`)).toBe("planer");
     expect(await shown("Sizes", `C${PIPES_ANSWER.header + 7}`)).toBe(5);
     expect(await shown("Sizes", `B${OUTCOME}`)).toBe(found.outcome[0]);
     expect(await shown("Sizes", `B${SHORT_ROW}`)).toBe(found.outcome[0]);
 
-    const blocks = newDiameters(await host.readBook(), read.runs, found.changes);
-    if ("why" in blocks) throw new Error(blocks.why);
-    await host.write(blocks);
+    const chosen = newDiameters(await host.readBook(), read.runs, found.changes);
+    if ("why" in chosen) throw new Error(chosen.why);
+    await host.write(chosen.blocks, []);
     expect(await shown("Runs", runCell("Diameter", RUNS_FIRST + 6))).toBe(5);
     expect(await shown("Sizes", stateAt)).toMatch(/^Changed since/);
     model.dispatch("REQUEST_UNDO");
@@ -115,8 +115,12 @@ describe("choosing sizes", () => {
     const { host, put, asked } = await opened();
     const { runs } = await asked();
     const change = [{ run: "Planer", now: 5, buy: 6 }];
-    expect(newDiameters(await host.readBook(), runs, change)).toEqual([
-      { sheet: "Runs", at: planerDiameter, rows: [[6]] },
+    const found = newDiameters(await host.readBook(), runs, change);
+    expect(found).toMatchObject({ blocks: [{ sheet: "Runs", at: planerDiameter, rows: [[6]] }] });
+    // with the cells by which it is seen that a row or a column was moved: the heading, and the run's name
+    expect("names" in found && found.names.map(({ at }) => at)).toEqual([
+      runCell("Diameter", RUNS_FIRST - 1),
+      runCell("Run", RUNS_FIRST + 1),
     ]);
     await put("Runs", planerDiameter, 4.5);
     expect(newDiameters(await host.readBook(), runs, change)).toEqual({

@@ -48,9 +48,10 @@ export function TakeLeaks({ host }: { readonly host: SheetHost | null }): ReactE
   const write = (leak: ReadLeak): void =>
     tasking.run("Writing the leak", async () => {
       if (host === null) return [NO_SHEET];
-      const block = leakToWrite(await host.readBook(), leak);
-      if ("why" in block) return [block.why];
-      const outcome = await host.write([block]);
+      const found = leakToWrite(await host.readBook(), leak);
+      if ("why" in found) return [found.why];
+      const { block, still } = found;
+      const outcome = await host.write([block], still);
       if (!outcome.written) return [outcome.why];
       setLeaks([]);
       setAsking(null);

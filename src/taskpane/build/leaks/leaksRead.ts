@@ -8,6 +8,7 @@ import { LOG, LOG_FIRST, LOG_LAST, WORKED, workedRow } from "../../../sheets/boo
 import type { Calculated } from "../../../sheets/calculated";
 import type { CellValue, Sheet } from "../../../sheets/workbook";
 import { OLD_NUMBERS } from "../../hostUse/words";
+import { asRead, cell } from "../asRead";
 
 /** A row of the leak log as the leak of its run: the cell of the runs table that it goes to, or why it cannot. */
 export type ReadLeak = { readonly run: string } & ({ readonly why: string } | LeakOfRun);
@@ -16,6 +17,7 @@ interface LeakOfRun {
   readonly when: "as found" | "as mended";
   readonly sheet: string;
   readonly at: string;
+  readonly runAt: string; // where its name stands
   readonly column: RunColumn;
   readonly now: CellValue;
   readonly area: number; // in the unit of the runs table
@@ -70,7 +72,16 @@ export function leaksRead({ workbook, shown, settings }: Calculated): LeaksRead 
       return { run, why: `${at} of the sheet ${runs.name} holds a formula: change that cell yourself` };
     const when = isMended ? "as mended" : "as found";
     const rounded = Number(area.toPrecision(DIGITS));
-    return { run, when, sheet: runs.name, at, column, now: valueOf(runs, at), area: rounded };
+    return {
+      run,
+      when,
+      sheet: runs.name,
+      at,
+      runAt: table.address("Run", place),
+      column,
+      now: valueOf(runs, at),
+      area: rounded,
+    };
   };
   const list: ReadLeak[] = [];
   for (let row = LOG_FIRST; row <= LOG_LAST; row++) {
@@ -82,14 +93,18 @@ export function leaksRead({ workbook, shown, settings }: Calculated): LeaksRead 
     : { why: `The log of the sheet ${leaks.name} is empty.` };
 }
 
-/** The block to write, if the book still has what was offered; a sentence where it has not. */
-export function leakToWrite(book: Calculated, offered: ReadLeak): CellBlock | { readonly why: string } {
+/** What to write, if the book still has what was offered, and what must still be so then; a sentence where it has not. */
+export function leakToWrite(
+  book: Calculated,
+  offered: ReadLeak,
+): { readonly block: CellBlock; readonly still: readonly CellBlock[] } | { readonly why: string } {
   if ("why" in offered) return { why: `Nothing was written: ${offered.why}.` };
   const read = leaksRead(book);
   const same = (one: ReadLeak): boolean => JSON.stringify(one) === JSON.stringify(offered);
   if ("why" in read || !read.leaks.some(same))
     return { why: `The log or the run ${offered.run} has changed meanwhile, so nothing was written: read the log again.` }; // prettier-ignore
-  return { sheet: offered.sheet, at: offered.at, rows: [[offered.area]] };
+  const block = { sheet: offered.sheet, at: offered.at, rows: [[offered.area]] };
+  return { block, still: asRead(book, [block, cell(offered.sheet, offered.runAt)]) };
 }
 
 /** A gate leaks otherwise open than shut: by the condition that was found, where that is blank or of any gate as the gate stands now. */

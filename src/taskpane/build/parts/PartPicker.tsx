@@ -8,6 +8,7 @@ import { lossFamilies } from "../../../reference/lossFamilies";
 import { sheetPrefix } from "../../../sheets/sheetPrefix";
 import { TaskOutcome } from "../../hostUse/TaskOutcome";
 import { useTask } from "../../hostUse/useTask";
+import { asRead, cell } from "../asRead";
 import { PartPictures } from "./PartPictures";
 import { oneLess, oneMore, type Part, partsOf, stillToSay, textOfParts, usualWords } from "./partList";
 import { selectedPart, type SelectedPart } from "./selectedPart";
@@ -50,10 +51,12 @@ export function PartPicker({ host, part }: PartPickerProps): ReactElement {
   };
   const write = (): void =>
     tasking.run("Writing", async () => {
-      const now = selectedPart(await host.readBook(), address);
-      if (now?.content !== part.content || now.column !== part.column)
+      const book = await host.readBook();
+      const now = selectedPart(book, address);
+      if (now?.content !== part.content || now.column !== part.column || now.run !== part.run)
         return [`${address} has changed meanwhile: nothing was written. Select it again.`];
-      const outcome = await host.write([{ sheet: part.sheet, at: part.at, rows: [[text === "" ? null : text]] }]);
+      const block = { sheet: part.sheet, at: part.at, rows: [[text === "" ? null : text]] };
+      const outcome = await host.write([block], asRead(book, [block, cell(part.sheet, now.runAt)]));
       return [outcome.written ? `Written into ${address}.` : outcome.why];
     });
   const of = part.run === "" ? "" : ` of ${part.run}`;

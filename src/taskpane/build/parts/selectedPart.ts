@@ -10,6 +10,7 @@ export interface SelectedPart {
   readonly at: string;
   readonly column: "Fittings" | "Hood";
   readonly run: string; // empty where the row has no name yet
+  readonly runAt: string; // where that stands
   readonly content: string;
 }
 
@@ -28,6 +29,7 @@ export function selectedPart(book: Calculated, reference: string): SelectedPart 
       return {
         ...{ sheet: table.sheet, at, column },
         run: textIn(table.value(range.top, "Run")),
+        runAt: table.address(range.top, "Run"),
         content: textIn(table.value(range.top, column)),
       };
   }

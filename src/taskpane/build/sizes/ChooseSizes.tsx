@@ -12,9 +12,10 @@ import { TaskOutcome } from "../../hostUse/TaskOutcome";
 import { useChanges } from "../../hostUse/useChanges";
 import { useTask } from "../../hostUse/useTask";
 import { ANOTHER_BOOK, count, NO_SHEET } from "../../hostUse/words";
+import { asRead } from "../asRead";
 import { newDiameters } from "./newDiameters";
 import { mostSolved, searchSizes } from "./searchSizes";
-import { sizesAsked } from "./sizesAsked";
+import { landmarks, sizesAsked } from "./sizesAsked";
 import { type NewSize, sizesFound, timeWords } from "./sizesFound";
 import { sizesToWrite } from "./sizesToWrite";
 
@@ -70,8 +71,9 @@ export function ChooseSizes({ host }: { readonly host: SheetHost | null }): Reac
     if ("error" in answer) return [`The ducts cannot be sized: ${answer.message || answer.error}.`];
     if (now().books !== books) return [ANOTHER_BOOK];
     const { outcome, changes, meets } = sizesFound(answer.rows);
-    const blocks = sizesToWrite(await host.readBook(), asked, answer.rows, outcome, timeWords(new Date()));
-    const written = "why" in blocks ? { written: false as const, why: blocks.why } : await host.write(blocks);
+    const book = await host.readBook();
+    const blocks = sizesToWrite(book, asked, answer.rows, outcome, timeWords(new Date()));
+    const written = "why" in blocks ? { written: false as const, why: blocks.why } : await host.write(blocks, asRead(book, [...blocks, ...landmarks(blocks)])); // prettier-ignore
     if (changes.length > 0) setOffer({ runs: asked.runs, watched: asked.watched, changes, meets });
     return [
       ...(asked.usual ? [USUAL] : []),
@@ -88,9 +90,9 @@ export function ChooseSizes({ host }: { readonly host: SheetHost | null }): Reac
       const asked = sizesAsked(book);
       if ("why" in asked) return [asked.why];
       if (asked.watched.join("\n") !== watched.join("\n")) return [CHANGED_SINCE];
-      const blocks = newDiameters(book, runs, changes);
-      if ("why" in blocks) return [blocks.why];
-      const outcome = await host.write(blocks);
+      const found = newDiameters(book, runs, changes);
+      if ("why" in found) return [found.why];
+      const outcome = await host.write(found.blocks, asRead(book, [...found.blocks, ...found.names]));
       if (!outcome.written) return [outcome.why];
       setOffer(null);
       setAsking(false);

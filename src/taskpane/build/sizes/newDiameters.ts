@@ -4,6 +4,7 @@ import type { CellBlock } from "../../../hosts/host";
 import { cellAddress } from "../../../sheets/address";
 import type { Calculated } from "../../../sheets/calculated";
 import type { RangeRef } from "../../../sheets/rangeRef";
+import { cell } from "../asRead";
 import type { NewSize } from "./sizesFound";
 
 const SAME = 1e-9; // of a diameter, for what a file rounds
@@ -16,7 +17,7 @@ export function newDiameters(
   { workbook, shown }: Calculated,
   { sheet, left, right, top, bottom }: RangeRef,
   changes: readonly NewSize[],
-): readonly CellBlock[] | { readonly why: string } {
+): { readonly blocks: readonly CellBlock[]; readonly names: readonly CellBlock[] } | { readonly why: string } {
   const value = (column: number, row: number) => shown.get(sheet)?.get(cellAddress(column, row))?.value;
   const columnOf = (header: string): number | undefined => {
     for (let column = left; column <= right; column++) {
@@ -32,6 +33,7 @@ export function newDiameters(
     workbook.sheets.find(({ name }) => name === sheet)?.cells.flatMap((cell) => ("formula" in cell ? [cell.at] : [])),
   );
   const blocks: CellBlock[] = [];
+  const names = [cell(sheet, cellAddress(diameters, top))]; // by which it is seen that rows or columns were moved
   for (const { run, now, buy } of changes) {
     const rows: number[] = [];
     for (let row = top + 1; row <= bottom; row++) {
@@ -48,6 +50,7 @@ export function newDiameters(
     if (typeof held !== "number" || Math.abs(held - now) > SAME * now)
       return { why: `The diameter of ${run} is no longer ${now}, so nothing was written: search again.` };
     blocks.push({ sheet, at, rows: [[buy]] });
+    names.push(cell(sheet, cellAddress(runs, row)));
   }
-  return blocks;
+  return { blocks, names };
 }

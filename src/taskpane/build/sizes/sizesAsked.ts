@@ -17,12 +17,14 @@ import {
   WATCHED_LAST,
 } from "../../../sheets/book/sizes/sizesLayout";
 import { ENTERED } from "../../../sheets/book/layout";
+import type { CellBlock } from "../../../hosts/host";
 import type { Calculated } from "../../../sheets/calculated";
 import type { SheetCell } from "../../../sheets/workbook";
 import { readRange, type RangeRef } from "../../../sheets/rangeRef";
 import type { Cell, Matrix } from "../../functions/callFunction";
 import { cellsOfBook } from "../../functions/cellsOfBook";
 import { OLD_NUMBERS } from "../../hostUse/words";
+import { cell } from "../asRead";
 
 /** What the sheet Sizes asks: the arguments of SIZES, and what else its answer goes with. */
 export interface SizesAsked {
@@ -40,6 +42,10 @@ const LANDMARKS: Readonly<Record<string, string>> = {
   [`${WATCHED.now}${PIPES_ANSWER.header}`]: "As it is",
   [`A${TOGETHER_ANSWER.header - 2}`]: "Which machines can run together",
 };
+
+/** The cells of those texts, on the sheet of what is to be written. */
+export const landmarks = (blocks: readonly CellBlock[]): CellBlock[] =>
+  blocks.slice(0, 1).flatMap(({ sheet }) => Object.keys(LANDMARKS).map((at) => cell(sheet, at)));
 
 /** Reads the sheet Sizes of a book; where it cannot, a sentence says why. */
 export function sizesAsked(book: Calculated): SizesAsked | { readonly why: string } {

@@ -11,12 +11,13 @@ const book = bookOf({
 });
 
 test("a cell under Fittings or Hood is one of its run, whatever the sheet is called", () => {
-  expect(selectedPart(book, "'My runs'!D2:E2")).toEqual({ sheet: "My runs", at: "D2", column: "Fittings", run: "saw", content: "elbow 1.5 x2" }); // prettier-ignore
+  expect(selectedPart(book, "'My runs'!D2:E2")).toEqual({ sheet: "My runs", at: "D2", column: "Fittings", run: "saw", runAt: "A2", content: "elbow 1.5 x2" }); // prettier-ignore
   expect(selectedPart(book, "'My runs'!E3")).toEqual({
     sheet: "My runs",
     at: "E3",
     column: "Hood",
     run: "",
+    runAt: "A3",
     content: "",
   });
 });
