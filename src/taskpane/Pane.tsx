@@ -43,13 +43,14 @@ const useStyles = makeStyles({
   },
 });
 
-interface PaneProps {
+export interface PaneProps {
   readonly where: PageSurroundings;
   readonly host: SheetHost | null;
+  readonly lacksFunctions: boolean; // whether the cells of Excel wait for the file of the functions
 }
 
 /** The whole pane: tabs on top and one view under them; views stay as they were left. All but the first come after the tabs. */
-export function Pane({ where, host }: PaneProps): ReactElement {
+export function Pane({ where, host, lacksFunctions }: PaneProps): ReactElement {
   usePageStyles();
   const styles = useStyles();
   const theme = usePrefersDark() ? darkTheme : lightTheme;
@@ -73,7 +74,7 @@ export function Pane({ where, host }: PaneProps): ReactElement {
   const viewOf = (name: ViewName): ReactElement => {
     const chosen = { units, chooseUnits: setUnits };
     if (name === "Start")
-      return <StartView where={where} host={host} shown={view === "Start"} go={go} {...chosen} {...coming} />;
+      return <StartView {...{ where, host, lacksFunctions, go }} shown={view === "Start"} {...chosen} {...coming} />;
     return parts === null ? <ViewComing {...coming} /> : laterViewOf(name, parts);
   };
   const laterViewOf = (name: Exclude<ViewName, "Start">, parts: LaterParts): ReactElement => {

@@ -1,7 +1,7 @@
 import { createRoot } from "react-dom/client";
-import type { SheetHost } from "../hosts/host";
-import { Pane } from "./Pane";
+import { Pane, type PaneProps } from "./Pane";
 import { isBesideLocalSheet, watchOffice, type PageSurroundings } from "./office";
+import { scriptRun, untilHere } from "./untilHere";
 
 const place = document.getElementById("pane");
 if (place === null) throw new Error("the page has no element #pane");
@@ -12,13 +12,25 @@ if (officeScript !== null) Object.assign(window, { CustomFunctionMappings: { __d
 
 const officeOfPage = { get: () => (typeof Office === "undefined" ? undefined : Office), script: officeScript };
 const root = createRoot(place);
-const show = (where: PageSurroundings, host: SheetHost | null): void => root.render(<Pane where={where} host={host} />);
+let shown: PaneProps = { where: "waiting", host: null, lacksFunctions: false };
+const show = (change: Partial<PaneProps>): void => root.render(<Pane {...(shown = { ...shown, ...change })} />);
 
 /** What writes into Excel is a file of its own, which no other surroundings load. */
 function showIn(where: PageSurroundings): void {
-  if (where !== "excel") return show(where, null);
-  void import("../hosts/excel/excelHost").then(({ excelHost }) => show(where, excelHost()));
+  if (where !== "excel") return show({ where });
+  untilHere(
+    () => import("../hosts/excel/excelHost"),
+    ({ excelHost }) => show({ where, host: excelHost() }),
+  );
 }
 
-if (isBesideLocalSheet(() => window.parent)) show("local", window.parent.ductLedgerHost ?? null);
+// Cells wait for it without a word, and newer Excels go on showing their last numbers meanwhile.
+const functions = document.querySelector<HTMLScriptElement>("script[data-functions]");
+if (functions !== null)
+  untilHere(
+    scriptRun(functions),
+    () => show({ lacksFunctions: false }),
+    () => show({ lacksFunctions: true }),
+  );
+if (isBesideLocalSheet(() => window.parent)) show({ where: "local", host: window.parent.ductLedgerHost ?? null });
 else watchOffice(officeOfPage, showIn);

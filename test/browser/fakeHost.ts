@@ -28,6 +28,8 @@ export interface HeldBook {
 /** Runs in the page; it can use nothing from around it. */
 function inPage(first: HeldBook, answers: FakeAnswers): void {
   const asked: unknown[] = [];
+  const readings = { count: 0 };
+  const followers: ((what: string) => void)[] = [];
   let book = first;
   const tell = (...what: unknown[]): number => asked.push(what);
   interface FakeWatch {
@@ -67,6 +69,8 @@ function inPage(first: HeldBook, answers: FakeAnswers): void {
   Object.assign(window, {
     asked,
     hold: (next: HeldBook) => (book = next),
+    readings,
+    tellAll: (what: string) => followers.forEach((changed) => changed(what)),
     ductLedgerHost: {
       kind: "local",
       selectionAddress: async () => "Sheet1!B4",
@@ -83,13 +87,17 @@ function inPage(first: HeldBook, answers: FakeAnswers): void {
           ? { added: false, why: "you kept the budget that is open" }
           : { added: true, sheets: ["Runs"] };
       },
-      readBook: async () => ({
-        workbook: book.workbook,
-        shown: new Map(book.shown.map(([sheet, cells]) => [sheet, new Map(cells)])),
-      }),
+      readBook: async () => {
+        readings.count++;
+        const shown = new Map(book.shown.map(([sheet, cells]) => [sheet, new Map(cells)]));
+        return { workbook: book.workbook, shown };
+      },
       goTo: async (sheet: string, at: string) => void tell("goTo", sheet, at),
       shareCopy: copy,
-      follow: () => () => undefined,
+      follow: (changed: (what: string) => void) => {
+        followers.push(changed);
+        return () => undefined;
+      },
     },
   });
 }

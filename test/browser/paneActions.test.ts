@@ -51,6 +51,24 @@ describe("Functions", () => {
     expect(await page.getByRole("textbox", { name: "diameter" }).inputValue()).toBe("Sheet1!B4");
   });
 
+  test("reads the book again when a cell has changed, and not when another one is selected", async () => {
+    const { page } = await site.open({}, "pane.html", async (fresh) => {
+      await fresh.clock.install();
+      await fresh.addInitScript(fakeHost(faultyBook));
+    });
+    const readingsAfter = async (what: string): Promise<number> => {
+      await page.evaluate((told) => (window as unknown as { tellAll: (of: string) => void }).tellAll(told), what);
+      await page.clock.runFor(2000);
+      return page.evaluate(() => (window as unknown as { readings: { count: number } }).readings.count);
+    };
+    await page.clock.runFor(2000);
+    await openForm(page, /^AREA ?Cross/);
+    const before = await readingsAfter("selection"); // whatever was under way when the form opened is read by now
+    expect(before).toBeGreaterThan(0);
+    expect(await readingsAfter("selection")).toBe(before);
+    expect(await readingsAfter("cells")).toBe(before + 1);
+  });
+
   test("alone it computes, copies the formula, and says that there is no sheet to write into", async () => {
     const { page } = await site.open({ permissions: ["clipboard-read", "clipboard-write"] });
     await openForm(page, /^AREA ?Cross/);

@@ -58,12 +58,14 @@ interface Before extends Line {
   readonly held: unknown;
 }
 
+const enterAlone = async (context: Excel.RequestContext, { range, contents }: Before): Promise<void> => {
+  range.formulas = [[...contents]];
+  await context.sync().catch(() => undefined);
+};
+
 /** Line by line, since Excel may refuse one again; answers whether all hold again what they held. */
 async function putBack(context: Excel.RequestContext, lines: readonly Before[]): Promise<boolean> {
-  for (const { range, contents } of lines) {
-    range.formulas = [[...contents]];
-    await context.sync().catch(() => undefined);
-  }
+  for (const line of lines) await enterAlone(context, line);
   for (const { range } of lines) range.load("values");
   return context.sync().then(
     () => lines.every(({ range, held }) => JSON.stringify(range.values) === JSON.stringify(held)),

@@ -39,7 +39,8 @@ export function useLiveResult(metadata: FunctionMetadata, texts: Texts, host: Sh
       );
     };
     read();
-    const end = host.follow(() => {
+    const end = host.follow((what) => {
+      if (what === "selection") return; // no cell is another then, and reading a book takes Excel a while
       clearTimeout(timer);
       timer = setTimeout(read, PAUSE);
     });

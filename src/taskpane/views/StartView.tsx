@@ -24,6 +24,9 @@ const connection: Readonly<Record<PageSurroundings, string>> = {
   alone: "Running without a sheet: tables, functions and cautions need nothing else.",
 };
 
+const LACKS_FUNCTIONS =
+  " The file of the cell functions could not be loaded: cells wait for it, and may show old numbers meanwhile. It is asked for again every few seconds.";
+
 const ways: readonly { readonly view: ViewName; readonly button: string; readonly text: string }[] = [
   { view: "Cautions", button: "Read the cautions", text: "Before you work on a machine, a duct or the fan." },
   {
@@ -46,12 +49,13 @@ const useStyles = makeStyles({
 
 interface StartViewProps extends ViewProps, UnitsProps, PartsComing {
   readonly where: PageSurroundings;
+  readonly lacksFunctions: boolean;
   readonly shown: boolean;
 }
 
 /** What this is, the way to an example, what to do next, where the numbers come from. */
 export function StartView(props: StartViewProps): ReactElement {
-  const { where, host, shown, go, units, chooseUnits, parts, failed, ask } = props;
+  const { where, host, lacksFunctions, shown, go, units, chooseUnits, parts, failed, ask } = props;
   const styles = useStyles();
   const tasking = useTask();
   const title = (text: string): ReactElement => (
@@ -112,6 +116,7 @@ export function StartView(props: StartViewProps): ReactElement {
 
       <p role="status" className={styles.status}>
         {connection[where]}
+        {where === "excel" && lacksFunctions && LACKS_FUNCTIONS}
       </p>
       {where === "excel" && (
         <p className={styles.text}>

@@ -1,8 +1,11 @@
 /** How the add-in starts in Excel: files that come late or not at all, and where office.js does not know Excel's own page. */
+import { readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
 import type { Route } from "playwright-core";
 import packageJson from "../../../package.json";
 import type { CellCall } from "../../support/excelOnTheWeb/cells";
 import { excelOnTheWeb } from "../../support/excelOnTheWeb/excelOnTheWeb";
+import { dist } from "../../built/loadBundle";
 import { button, says, tab } from "../panePage";
 
 const open = excelOnTheWeb();
@@ -22,6 +25,36 @@ test("functions that come late: Excel is told that they are there when they are,
   await functionsReady;
   expect(await cells(["AREA", [[4]], null, null])).toEqual([{ rows: [[expect.closeTo(Math.PI / 36, 12)]] }]);
   expect(complaints).toEqual([]);
+});
+
+test("functions.js that does not come at first is asked for again, and the pane says what waits for it meanwhile", async () => {
+  let isThere = false;
+  const { pane, isReady, functionsReady, cells, complaints } = await open({
+    prepare: (context) => context.route("**/functions.js", (route) => (isThere ? route.fallback() : route.abort())),
+  });
+  const waits = pane.getByText(/The file of the cell functions could not be loaded: cells wait for it/);
+  await waits.waitFor();
+  expect(isReady()).toBe(false); // so no cell is told a wrong thing
+  isThere = true;
+  await functionsReady;
+  expect(await cells(["AREA", [[4]], null, null])).toEqual([{ rows: [[expect.closeTo(Math.PI / 36, 12)]] }]);
+  await waits.waitFor({ state: "detached" });
+  expect(complaints).toEqual(expect.arrayContaining([expect.stringContaining("ERR_FAILED")]));
+});
+
+test("what writes into Excel and does not come at first is asked for again", async () => {
+  const isOurs = (name: string): boolean =>
+    name.endsWith(".js") && readFileSync(path.join(dist, name), "utf8").includes("delayForCellEdit");
+  let refused = 0;
+  const { pane, complaints } = await open({
+    prepare: async (context) => {
+      for (const name of readdirSync(dist).filter(isOurs))
+        await context.route(`**/${name}`, (route) => (refused++ === 0 ? route.abort() : route.fallback()));
+    },
+  });
+  await pane.getByText("Connected to Excel.").waitFor();
+  expect(refused).toBe(2); // once in vain
+  expect(complaints).toEqual([expect.stringContaining("ERR_FAILED")]);
 });
 
 describe("a later file of the functions", () => {
