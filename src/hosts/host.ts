@@ -88,7 +88,7 @@ export type InsertOutcome =
       readonly isText?: boolean; // the number or formula stands there as a text, since the cell is formatted so
     }
   | { readonly written: false; readonly at: string; readonly why: "filled" } // with its sheet, as `over` takes it
-  | { readonly written: false; readonly at: string; readonly why: "refused" };
+  | { readonly written: false; readonly at: string; readonly why: "refused" | "itself" }; // the formula would read its own cell
 
 /** Where nothing was added, one sentence says why; a cancelled addition leaves nothing behind. */
 export type AddOutcome =

@@ -1,6 +1,7 @@
 import type { InsertOutcome, Insertion } from "../host";
 import { readRange } from "../../sheets/rangeRef";
 import { rangeAt, withoutSheet } from "./rangeAt";
+import { readsItself } from "./readsItself";
 import { isBusy } from "./busy";
 import { isEditing } from "./faults";
 import { asLiteral } from "./literal";
@@ -43,6 +44,9 @@ export const insert = (content: Insertion, over?: string): Promise<InsertOutcome
     await context.sync();
     const at = withoutSheet(cell.address);
     if (over === undefined && !isBlank(cell)) return { written: false, at: cell.address, why: "filled" };
+    const place = readRange(cell.address, "");
+    if ("formula" in content && place !== null && readsItself(content.formula, place))
+      return { written: false, at, why: "itself" };
     if ("formula" in content) cell.formulas = [[content.formula]];
     else cell.values = [[typeof content.value === "string" ? asLiteral(content.value, String(cell.numberFormat[0]?.[0])) : content.value]]; // prettier-ignore
     const isRefused = await context.sync().then(
@@ -53,7 +57,7 @@ export const insert = (content: Insertion, over?: string): Promise<InsertOutcome
       },
     );
     if (isRefused) return { written: false, at, why: "refused" };
-    const shown = await shownWhenReady(context, cell);
+    const shown = await shownWhenReady(context, cell).catch(() => null); // as while somebody types: it is written all the same
     return {
       written: true,
       at,
@@ -64,7 +68,7 @@ export const insert = (content: Insertion, over?: string): Promise<InsertOutcome
 
 /** A cell formatted as text takes a formula for its letters, and a number for a text that sums pass over. */
 const isKeptAsText = (content: Insertion, shown: unknown): boolean =>
-  "formula" in content ? shown === content.formula : typeof content.value === "number" && typeof shown !== "number";
+  "formula" in content ? shown === content.formula : typeof content.value === "number" && typeof shown === "string";
 
 /** A function of ours answers some time after its formula was entered; an answer that never comes is not waited for. */
 async function shownWhenReady(context: Excel.RequestContext, cell: Excel.Range): Promise<unknown> {

@@ -1,6 +1,6 @@
 import { useState } from "react";
 import type { Insertion, SheetHost } from "../../hosts/host";
-import { failureWords, NO_SHEET, writtenWords } from "./words";
+import { failureWords, NO_SHEET, readsItselfWords, writtenWords } from "./words";
 
 /** What became of the last wish to write into the selected cell. */
 type InsertState =
@@ -28,7 +28,10 @@ export function useInsert(host: SheetHost | null): Inserting {
       const outcome = await host.insert(content, over);
       if (outcome.written) tell(writtenWords(outcome));
       else if (outcome.why === "filled") setState({ step: "asking", at: outcome.at, content });
-      else tell(`The sheet refused to take it in ${outcome.at}.`);
+      else
+        tell(
+          outcome.why === "itself" ? readsItselfWords(outcome.at) : `The sheet refused to take it in ${outcome.at}.`,
+        );
     } catch (error) {
       tell(failureWords(error));
     }

@@ -27,5 +27,8 @@ export const writtenWords = ({ at, isBlocked, isText }: Extract<InsertOutcome, {
       ? `Written into ${at}, but its answer needs more cells than are free there (#SPILL!). Clear what stands below or beside it, or move the formula.`
       : `Written into ${at}.`;
 
+export const readsItselfWords = (at: string): string =>
+  `The formula reads ${at} itself, so it was not written there: select another cell, then insert it.`;
+
 export const count = (number: number, one: string, many: string): string =>
   `${number.toLocaleString("en-GB")} ${number === 1 ? one : many}`;

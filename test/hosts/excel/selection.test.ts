@@ -111,6 +111,26 @@ describe("insert", () => {
     expect(cell(excel, "B4")!.value).toBe("4-piece 1.5");
   });
 
+  test.each([
+    ["=DUCT.AREA(B4)", true],
+    ["=DUCT.AREA($b$4)", true],
+    ["=DUCT.BUDGET('Sheet1'!A2:C9,density,units)", true],
+    ["=DUCT.BUDGET(sheet1!C9:A2)", true],
+    ["=DUCT.AREA(B5)", false],
+    ["=DUCT.AREA(BB4)", false],
+    ["=DUCT.AREA(Other!B4)", false],
+    ["=DUCT.AREA('Sheet1 (2)'!B4)", false],
+    ['=DUCT.LOSSCOEFFICIENT("B4 ""B4")', false],
+    ["=DUCT.B4(1)", false],
+  ])("%s beside what it reads: in B4 it would read itself, %p, and show 0", async (formula, isRefused) => {
+    const excel = selecting("B4");
+    for (const name of ["Other", "Sheet1 (2)"]) excel.fill(name, "A1", [[1]]);
+    expect(await insert({ formula })).toEqual(
+      isRefused ? { written: false, at: "B4", why: "itself" } : { written: true, at: "B4", isBlocked: false },
+    );
+    expect(cell(excel, "B4")?.formula ?? null).toBe(isRefused ? null : formula);
+  });
+
   test("leaves the part of a formula's answer alone", async () => {
     const excel = selecting("A2");
     excel.behaviour.calculate = () => [["head"], [""]];
@@ -152,6 +172,15 @@ describe("insert", () => {
       if (request === 2) throw new Refusal("InvalidOperationInCellEditMode", "Excel is in cell-editing mode.");
     };
     await expect(excelHost().insert({ value: 1 })).rejects.toThrow(/^A cell is being edited/);
+  });
+
+  test("what is written counts as written although a cell is edited before it is looked at", async () => {
+    const excel = selecting("B4");
+    excel.behaviour.beforeSync = (request) => {
+      if (request > 2) throw new Refusal("InvalidOperationInCellEditMode", "Excel is in cell-editing mode.");
+    };
+    expect(await insert({ value: 0.15 })).toEqual({ written: true, at: "B4", isBlocked: false });
+    expect(cell(excel, "B4")!.value).toBe(0.15);
   });
 
   test("says so where Excel refuses", async () => {
