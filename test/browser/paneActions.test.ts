@@ -66,7 +66,7 @@ describe("Functions", () => {
     const before = await readingsAfter("selection"); // whatever was under way when the form opened is read by now
     expect(before).toBeGreaterThan(0);
     expect(await readingsAfter("selection")).toBe(before);
-    expect(await readingsAfter("cells")).toBe(before + 1);
+    expect(await readingsAfter("cells")).toBeGreaterThan(before);
   });
 
   test("alone it computes, copies the formula, and says that there is no sheet to write into", async () => {
