@@ -55,6 +55,19 @@ describe.each(whole)("the whole budget, %s", (_, book) => {
     }
   });
 
+  test("on paper the name of a number comes back beside no other number", () => {
+    for (const { name, print, cells } of book.sheets) {
+      const next = print?.shared?.columns[0] ?? Infinity; // the first column of the second paper across
+      const comesBack = print?.titleColumns?.last ?? 0;
+      const named = cells.filter(({ at, style }) => style === "label" && placeOf(at).column <= comesBack);
+      const rows = new Set(named.map(({ at }) => placeOf(at).row));
+      const last = readRectangle(print?.area ?? "")?.right ?? Infinity;
+      const isBeside = ({ column }: { column: number }): boolean => next <= column && column <= last;
+      const beside = cells.filter(({ at, style }) => (style === "total" || style === "unit") && isBeside(placeOf(at)));
+      expect([name, beside.map(({ at }) => at).filter((at) => rows.has(placeOf(at).row))]).toEqual([name, []]);
+    }
+  });
+
   test("what a heading tells is told in every cell to be filled under it, whole as Excel shows it", () => {
     const hints = book.sheets.flatMap(({ hints = [] }) => hints);
     expect(hints.filter(({ text }) => text.length > 255)).toEqual([]); // an input message takes 255, [MS-OI29500] 2.1.613

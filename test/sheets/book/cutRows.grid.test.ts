@@ -90,9 +90,9 @@ describe("the sheet Readings", () => {
 });
 
 test("a point of the fan's curve that is cut and pasted lower stays a point of it, and no other is doubled", () => {
-  const before = numbers("Flow", ["C5", "C7", "I5"]);
+  const before = numbers("Flow", ["C5", "C7", "G5"]);
   thenBack([() => shows.cut("Fan", "A9:B9", "A18:B18")], () => {
-    expect(numbers("Flow", ["C5", "C7", "I5"])).toEqual(before.map(near));
+    expect(numbers("Flow", ["C5", "C7", "G5"])).toEqual(before.map(near));
     expect(cells("Fan", ["H9", "I9", "H18", "I18"])).toEqual(["", "", 0, 11.2]);
   });
 });

@@ -11,7 +11,7 @@ const cells = (places: Places): string[] =>
   Object.entries(places).flatMap(([sheet, list]) => list.map((at) => String(shows.value(sheet, at))));
 const TOTALS: Readonly<Record<"Budget" | "Flow" | "Sizes", Places>> = {
   Budget: { Budget: ["F4", "F5", "F6", "K4", "K6"], Runs: ["F5", "F6"], Fan: ["B28", "B29"], Summary: ["B42", "B43"] },
-  Flow: { Flow: ["C5", "C6", "C7", "I5", "I7"], Fan: ["B26", "B27"], Leaks: ["D9", "D10"], Summary: ["B40", "B47"] },
+  Flow: { Flow: ["C5", "C6", "C7", "G5", "G7"], Fan: ["B26", "B27"], Leaks: ["D9", "D10"], Summary: ["B40", "B47"] },
   Sizes: {},
 };
 const sentence = (sheet: string, row: number): string =>

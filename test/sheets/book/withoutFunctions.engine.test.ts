@@ -19,7 +19,7 @@ const on = (sheet: string, ...ranges: readonly string[]): Look[] => ranges.map((
 /** What is looked at together, in this order: LibreOffice computes a cell that is out of date when somebody looks at it. */
 const LOOKS = {
   says: [...on("Flow", says), ...on("Summary", "A3")],
-  numbers: [...on("Flow", "C5:C8", "I5:I8"), ...on("Fan", "B26:B27"), ...on("Summary", "B40:B41")],
+  numbers: [...on("Flow", "C5:C8", "G5:G8"), ...on("Fan", "B26:B27"), ...on("Summary", "B40:B41")],
   budget: [...on("Budget", "F4:F7", "K4:K7", "N5"), ...on("Runs", "F5:F7"), ...on("Fan", "B28:B29"), ...on("Summary", "B42:B43"), ...on("Sizes", "B7")], // prettier-ignore
   changes: [...on("Flow", "V9", "V11:V13", "B86"), ...on("Summary", "D40", "B53")],
   claim: on("Claims", "F6"),

@@ -33,7 +33,7 @@ export function hoodColumns(frame: Frame, runs: RunsByName, joins: JoinsOfRuns):
     formula(`${letter}${FLOW_HEADER}`, headingIn(frame, words, "airflow"), "numberHeader");
   const sealedAnswer = `INDEX(${solveCall(frame, "sealed")},0,${placeOfColumn(solveColumns, "airflow") + 1})`;
   return [
-    text(`${wants}4`, "What each open hood gets, and what sealing every leak would give it", "section"),
+    text(`${wants}2`, "What each open hood gets, and what sealing every leak would give it", "section"),
     head(wants, "Hood wants"),
     head(gets, "Hood gets"),
     text(`${share}${FLOW_HEADER}`, "Share of wanted", "numberHeader"),

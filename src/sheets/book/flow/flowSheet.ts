@@ -149,14 +149,15 @@ function overview(frame: Frame): SheetCell[] {
       code: read(`IF(${fan("airflow")}>0,${fan("leak")}/${fan("airflow")},0)`),
       format: SHARE,
     },
-    { label: "Sealing all gives the hoods", code: read(`SUM(${besideColumn("gains")})`), ...airflow },
+    { label: "Sealing all gives hoods", code: read(`SUM(${besideColumn("gains")})`), ...airflow },
     { label: "Runs whose dust settles", code: noted("settles"), format: "0" },
   ];
-  // the cell of the third of those at the right, GAINED_CELL, is a number where the answer is whole
-  return [...totals("B5", 1, left), ...totals("F5", 3, right), ...verdict(frame)];
+  // all on the first paper: beside the columns of the next ones B comes back, and with it the names at the left.
+  // The third of those at the right, GAINED_CELL, is a number where the answer is whole
+  return [...totals("B5", 1, left), ...totals("E5", 2, right), ...verdict(frame)];
 }
 
-const GAINED_CELL = "$I$7";
+const GAINED_CELL = "$G$7";
 
 /** What the hoods do not get of the leaks' air, the fan no longer moves: flow in is flow out. */
 function verdict(frame: Frame): SheetCell[] {
@@ -171,7 +172,7 @@ function verdict(frame: Frame): SheetCell[] {
   const without = [`"${noLeakOn(frame)}"`, '""'];
   return sentences.map((words, index) =>
     formula(
-      `Q${5 + index}`,
+      `${beside.wants}${3 + index}`,
       `=IFERROR(IF(COUNT(${GAINED_CELL})=1,IF(${air}=0,${without[index]},${words}),""),"")`,
       "total",
     ),
