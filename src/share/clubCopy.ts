@@ -20,7 +20,7 @@ import { type Original, originalsSheet } from "./originals";
 import { withStanding } from "./standing";
 import { sourcesOfCopy } from "./sourcesOfCopy";
 import { copyTables } from "./translate/lookupTables";
-import { withNamesChecked } from "./translate/lookupNames";
+import { nameGone, withNamesChecked } from "./translate/lookupNames";
 import { usedEntries } from "./translate/usedEntries";
 import { newWorkings } from "./translate/workings";
 import { type TranslatedSheets, translateSheets } from "./translateSheets";
@@ -57,7 +57,7 @@ export function clubCopy(given: Calculated, order: CopyOrder): ClubCopy {
   const lookups = withNamesChecked(copied, workings);
   const written = asWritten(book, translated.live);
   const index = cellIndex(written);
-  const checks = fixedSheet(translated.fixed, written, index, names.fixed, order.date, lookups);
+  const checks = fixedSheet(translated.fixed, written, index, names.fixed, order.date, lookups, nameGone(workings));
   const replacements = replacementsOf(translated, book, names.fixed);
   const plain = workbook.sheets.map((sheet) => copiedSheet(sheet, replacements.get(sheet.name) ?? new Map()));
   const replaced = withStanding(plain, translated, workings);

@@ -77,7 +77,7 @@ function headWords(calls: readonly FixedCall[], sheet: string, checks: FixedShee
     ...(others.length === 0 ? [] : [`what comes from ${from}`]),
   ];
   const asOf = quotedText(`${what.join(" and ")} is as of ${date}`);
-  return `IF(${checks.changed(calls)}=0,${asOf},${quotedText(`${OLD_FLAG}: what is struck out is old`)})`;
+  return `IF(IFERROR(${checks.changed(calls)},1)=0,${asOf},${quotedText(`${OLD_FLAG}: what is struck out is old`)})`;
 }
 
 /** Every range of several cells that a formula of the book reads, by sheet. */

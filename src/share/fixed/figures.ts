@@ -16,10 +16,12 @@ export const looksUp = (call: FixedCall): boolean => !LOOKS_NOTHING_UP.has(call.
  * are no longer as many counts too.
  *
  * @param top the first row to use
+ * @param gone the cell that says which name is gone: replaced over all sheets, it is another here, too
  */
 export function figureCells(
   lookups: Sheet,
   top: number,
+  gone: string,
 ): { readonly cells: readonly SheetCell[]; readonly counts: readonly string[] } {
   const there = new Map(lookups.cells.map((cell) => [cell.at, cell]));
   const cells: SheetCell[] = [];
@@ -42,6 +44,8 @@ export function figureCells(
     counts.push(count);
     next += height + 2;
   }
+  cells.push(formula(`A${next}`, `=IF(${gone}="",0,1)`));
+  counts.push(`A${next}`);
   return { cells, counts };
 }
 

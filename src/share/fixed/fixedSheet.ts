@@ -10,6 +10,7 @@ import { comparesSomething, type FixedCall, OLD, OLD_FLAG } from "./fixedCall";
 import { reachOf } from "./reach";
 import { rectangles } from "./rectangles";
 import { itemAt } from "../../reference/itemAt";
+import { isAsTyped } from "./asTyped";
 
 /** The sheet that tells of every fixed number whether its inputs still are what they were, and where each call's count stands. */
 export interface FixedSheet {
@@ -30,6 +31,7 @@ interface Block {
  * Every input that a fixed number used, stored beside a comparison with the cell as it is now.
  *
  * @param lookups the sheet of tables, whose figures a fixed number may rest on
+ * @param gone the cell that says which name is gone from those tables, as a formula on any sheet writes it
  */
 export function fixedSheet(
   calls: readonly FixedCall[],
@@ -38,6 +40,7 @@ export function fixedSheet(
   name: string,
   date: string,
   lookups: Sheet,
+  gone: string,
 ): FixedSheet {
   const reaches = calls.map((call) => reachOf(call.sheet, call.formula, index));
   const blocks = [
@@ -75,7 +78,7 @@ export function fixedSheet(
   }
   const watching = calls.filter((call) => comparesSomething(call) && looksUp(call));
   if (watching.length > 0) {
-    const figures = figureCells(lookups, next);
+    const figures = figureCells(lookups, next, gone);
     cells.push(...figures.cells);
     for (const call of watching) itemAt(counts, calls.indexOf(call)).push(...figures.counts);
   }
@@ -122,7 +125,7 @@ function callCells(
   return [
     text(`A${row}`, `${call.sheet}!${call.at}`),
     text(`B${row}`, call.function),
-    formula(`C${row}`, `=IF(D${row}=0,${quotedText(`as of ${date}`)},${quotedText(OLD)})`),
+    formula(`C${row}`, `=IF(IFERROR(D${row},1)=0,${quotedText(`as of ${date}`)},${quotedText(OLD)})`),
     formula(`D${row}`, `=${sums.length === 0 ? "0" : sums.join("+")}`),
     text(`E${row}`, call.why + blind),
   ];
@@ -170,7 +173,8 @@ function blockCells(
       const stored = storedCell(kept, value);
       if (stored !== null) cells.push(stored);
       const now = cellText(range.sheet, range.left + column, range.top + row);
-      cells.push(formula(cellAddress(differs + column, top + 1 + row), `=${differenceOf(now, kept, kind)}`));
+      const was = kind === "typed" ? typedValue(index.cell(range.sheet, at)) : null;
+      cells.push(formula(cellAddress(differs + column, top + 1 + row), `=${differenceOf(now, kept, kind, was)}`));
     }
   }
   const compared = `${cellAddress(differs, top + 1)}:${cellAddress(differs + width - 1, top + height)}`;
@@ -191,12 +195,16 @@ function storedCell(at: string, value: CellValue | ShownError): SheetCell | null
   return value === "" ? formula(at, '=""') : { at, value, style: "text" };
 }
 
-/** 0 while a cell is what was stored: the same kind, and the same text in the same case or the same number. */
-function differenceOf(now: string, kept: string, kind: Block["kind"]): string {
+/**
+ * 0 while a cell is what was stored: the same kind, and the same text in the same case or the same number.
+ *
+ * @param was what was typed; null where it was nothing, or is computed
+ */
+function differenceOf(now: string, kept: string, kind: Block["kind"], was: CellValue): string {
   const sameKind = ["ISTEXT", "ISNUMBER", "ISLOGICAL"].map((test) => `${test}(${now})=${test}(${kept})`);
   // What a formula computes may differ in its last digits from one program to the next.
   const number = kind === "typed" ? `${now}=${kept}` : `ABS(${now}-${kept})<=1E-9*ABS(${kept})`;
   const blank = kind === "typed" ? [`ISBLANK(${now})=ISBLANK(${kept})`] : [];
-  const same = `AND(${[...sameKind, ...blank].join(",")},IF(ISNUMBER(${kept}),${number},EXACT(${now},${kept})))`;
-  return `IF(IFERROR(${same},ISERROR(${now})=ISERROR(${kept})),0,1)`;
+  const known = isAsTyped(now, was) ?? `IF(ISNUMBER(${kept}),${number},EXACT(${now},${kept}))`;
+  return `IF(IFERROR(AND(${[...sameKind, ...blank, known].join(",")}),ISERROR(${now})=ISERROR(${kept})),0,1)`;
 }

@@ -41,7 +41,11 @@ export function oldMarks(
   const end = endOf(sheet, shown);
   const column = end.column + APART;
   const states = [...sets.values()].map(({ calls }, place) =>
-    formula(cellAddress(column, place + 2), `=IF(${checks.changed(calls)}=0,"as made","${CHANGED}")`, "unit"),
+    formula(
+      cellAddress(column, place + 2),
+      `=IF(IFERROR(${checks.changed(calls)},1)=0,"as made","${CHANGED}")`,
+      "unit",
+    ),
   );
   return {
     cells: states.length === 0 ? [] : [text(cellAddress(column, 1), "inputs, for the marks", "note"), ...states],

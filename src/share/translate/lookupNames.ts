@@ -5,6 +5,7 @@ import { sheetPrefix } from "../../sheets/sheetPrefix";
 import { LOOK } from "../../sheets/book/parts/look";
 import type { Sheet, SheetCell } from "../../sheets/workbook";
 import { quotedText } from "../references";
+import { apart, together } from "./lettersApart";
 import type { CopiedTables } from "./lookupTables";
 import type { Workings } from "./workings";
 
@@ -14,11 +15,8 @@ import type { Workings } from "./workings";
  * A row that somebody adds is none of its business.
  */
 
-const BEFORE = "·"; // every letter
 const SAID = "$F$1"; // of the workings: the first name that is gone or astray, blank where none is
 const HELD = ["entry", "name", "line", "unit"]; // headings of names; sizes are figures
-
-const apart = (name: string): string => [...name].map((letter) => BEFORE + letter).join("");
 
 /** The cell that says which name is gone, as a formula on any sheet writes it. */
 export const nameGone = (workings: Workings): string => `${sheetPrefix(workings.sheet.name)}${SAID}`;
@@ -98,8 +96,6 @@ function firstGone(first: Place, { names, beside, isOrdered }: Column): string {
   const astray = isOrdered ? `IFERROR(${ofFirst(`(${place(after)}<${place(before)})`, before)},0)` : "0";
   return `IF(IFERROR(SUMPRODUCT(1*(${together(held)}<>${beside})),1)=0,0,IF(${missing}>0,${missing},${astray}))`;
 }
-
-const together = (text: string): string => `SUBSTITUTE(${text},"${BEFORE}","")`;
 
 function saying(cell: SheetCell, workings: Workings): SheetCell {
   if (!("value" in cell)) return cell;

@@ -87,6 +87,22 @@ test.each([
   expect(values.get(computed.at)).toBe(word === OLD ? 1 : 0);
 });
 
+test("where the sheet of checks is deleted, nobody can tell any more, and the numbers are marked as old", () => {
+  const book = sampleBook({
+    T: { rows: [[4]] },
+    F: { formulas: { A1: { code: "=DUCT.GAINS(T!A1)", shows: [[1]] } } },
+  });
+  const { workbook } = clubCopy(book, ORDER).book;
+  const head = sheetOf(workbook, "F").flags.find(({ range }) => range !== "B1")!.range;
+  const state = sheetOf(workbook, "F").oldMarks![0]!.state.replaceAll("$", "");
+  const said = (copy: Workbook) => [state, head].map((at) => inGrid(copy).get("F")!.get(at));
+  expect(said(workbook)).toEqual(["as made", "what is slanted is as of 2026-11-25"]);
+  expect(said({ ...workbook, sheets: workbook.sheets.filter(({ name }) => name !== "Fixed numbers") })).toEqual([
+    "changed",
+    "inputs changed since: what is struck out is old",
+  ]);
+});
+
 test("the sheet of checks says what it is, and of each number its cell, its function, its state and the reason", () => {
   const book = sampleBook({
     T: {
@@ -118,7 +134,7 @@ test("the sheet of checks says what it is, and of each number its cell, its func
     E5: "Why it is fixed",
     A6: "F!A3",
     B6: "GAINS",
-    C6: `=IF(D6=0,"${AS_OF}","${OLD}")`,
+    C6: `=IF(IFERROR(D6,1)=0,"${AS_OF}","${OLD}")`,
     E6: root,
     A7: "F!A9",
     B7: "SCENARIOS",

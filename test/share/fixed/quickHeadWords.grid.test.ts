@@ -119,7 +119,7 @@ test("it is a note, is flagged once old, and takes the place of a blank cell", (
   const { workbook } = clubCopy(sampleBook({ T: { rows: [[4, 5]] }, F, Page: page }), ORDER).book;
   const sheet = workbook.sheets.find(({ name }) => name === "Page")!;
   expect(sheet.cells.filter(({ at }) => at === "A2")).toEqual([
-    { at: "A2", style: "note", formula: expect.stringMatching(/^=IF\(SUM\(/) as string },
+    { at: "A2", style: "note", formula: expect.stringMatching(/^=IF\(IFERROR\(SUM\(/) as string },
   ]);
   expect(sheet.flags).toEqual([{ range: "A2", containsText: "inputs changed since", style: "flag" }]);
 });
