@@ -1,6 +1,6 @@
 import { createRoot } from "react-dom/client";
 import { Pane, type PaneProps } from "./Pane";
-import { isBesideLocalSheet, watchOffice, type PageSurroundings } from "./office";
+import { isBesideLocalSheet, type PageSurroundings, takeFunctionsWithout, watchOffice } from "./office";
 import { scriptRun, untilHere } from "./untilHere";
 
 const place = document.getElementById("pane");
@@ -9,6 +9,8 @@ const officeScript = document.querySelector("script[data-office]");
 // office.js, which comes after this script, would tell Excel that the functions are ready before they are: a call in between
 // would be #VALUE!. With this it waits until functions.js, which comes last, hands the first of them over.
 if (officeScript !== null) Object.assign(window, { CustomFunctionMappings: { __delay__: true } });
+
+takeFunctionsWithout(officeScript, window as { CustomFunctions?: unknown });
 
 const officeOfPage = { get: () => (typeof Office === "undefined" ? undefined : Office), script: officeScript };
 const root = createRoot(place);

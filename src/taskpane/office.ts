@@ -13,6 +13,16 @@ export interface OfficeOfPage {
   readonly script: Pick<EventTarget, "addEventListener"> | null;
 }
 
+/**
+ * Lets the cell functions' file, which comes behind office.js, find somebody to hand its functions to where office.js does not come:
+ * nobody will call them, and it would stop with an error.
+ */
+export function takeFunctionsWithout(script: OfficeOfPage["script"], page: { CustomFunctions?: unknown }): void {
+  script?.addEventListener("error", () => {
+    page.CustomFunctions ??= { associate: () => undefined, runsAllFiles: true };
+  });
+}
+
 /** Whether the page around the pane is the local sheet's; a page of another origin (Excel on the web) may not be asked. */
 export function isBesideLocalSheet(around: () => Pick<Window, "ductLedgerHost">): boolean {
   try {

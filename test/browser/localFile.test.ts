@@ -268,6 +268,28 @@ describe("Save and Open", () => {
     expect(local.complaints).toEqual([]);
   });
 
+  test("what was said of a file that is none goes when another is opened, dropped onto the sheet or the pane", async () => {
+    const { page } = local;
+    const { bytes } = await save(page);
+    for (const onto of [page, page.frame({ url: /pane\.html/ })!]) {
+      await choose(page, "shop.csv", Buffer.from("saw;main;500\n"));
+      const said = page.locator("#notice p", { hasText: "copy its cells, and paste them into the sheet." });
+      await said.waitFor();
+      await typeInto(page, "A40", "not in the file");
+      await keptSays(page, KEPT);
+      await onto.evaluate((text) => {
+        const data = new DataTransfer();
+        data.items.add(new File([Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0))], "dropped.xlsx"));
+        document.body.dispatchEvent(new DragEvent("drop", { dataTransfer: data, bubbles: true, cancelable: true }));
+      }, bytes.toString("base64"));
+      await notice(page).getByRole("button", { name: "Replace it" }).click();
+      await notice(page).waitFor({ state: "hidden" });
+      await keptSays(page, KEPT);
+      expect(await readOne(page, "A40")).toBe("still here");
+    }
+    expect(local.complaints).toEqual([]);
+  });
+
   test("text that looks like a formula or markup stays text in the saved file and when it is opened", async () => {
     const { page } = local;
     const texts = ["=1+1", "@SUM(A1)", "+1", '<img src=x onerror="document.title=1">'];

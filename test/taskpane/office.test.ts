@@ -1,6 +1,7 @@
 import {
   PATIENCE,
   isBesideLocalSheet,
+  takeFunctionsWithout,
   watchOffice,
   type OfficeOfPage,
   type PageSurroundings,
@@ -122,5 +123,28 @@ describe("isBesideLocalSheet", () => {
       throw new DOMException("Blocked a frame from accessing a cross-origin frame", "SecurityError");
     };
     expect(isBesideLocalSheet(forbidden)).toBe(false);
+  });
+});
+
+describe("takeFunctionsWithout", () => {
+  const failing = (page: { CustomFunctions?: unknown }): unknown => {
+    const script = new EventTarget();
+    takeFunctionsWithout(script, page);
+    const before = page.CustomFunctions;
+    script.dispatchEvent(new Event("error"));
+    return before;
+  };
+
+  test("where office.js does not come the functions' file finds who takes its functions, and no earlier", () => {
+    const page: { CustomFunctions?: { associate(): void } } = {};
+    expect(failing(page)).toBeUndefined();
+    expect(() => page.CustomFunctions!.associate()).not.toThrow();
+  });
+
+  test("what is there already stays", () => {
+    const there = {};
+    const page = { CustomFunctions: there };
+    failing(page);
+    expect(page.CustomFunctions).toBe(there);
   });
 });

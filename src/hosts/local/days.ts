@@ -20,6 +20,15 @@ export function groupedIn(text: string): number | null {
   return number === undefined ? null : Number(number.replace(/\s/g, ""));
 }
 
+const THOUSANDS = /^[1-9]\d{0,2}(,\d{3})+$/;
+
+/** Whether the grid would drop commas that set no thousands apart: 0,125 is 125 to it, and 1,2345 is 12345. */
+export function hasDecimalComma(text: string): boolean {
+  const [digits = ""] = /\d[\d,]*/.exec(text) ?? [];
+  const { helpers, constants } = o_spreadsheet;
+  return digits.includes(",") && !THOUSANDS.test(digits) && helpers.isNumber(text, constants.DEFAULT_LOCALE);
+}
+
 const isDay = (format: string | undefined): boolean =>
   format !== undefined && o_spreadsheet.helpers.isDateTimeFormat(format);
 
@@ -50,7 +59,7 @@ interface Cells {
 
 /**
  * Reads fractions of an inch, and numbers in groups of three digits, as numbers. The grid takes 1 200 for a month of the year 200, and 1/2 for a day, a number of some 46,000 that still looks like 1/2, and
- * 4 1/2 for one, too. A cell that shows days goes on to take days, but a plain number typed over one is that number: the
+ * 4 1/2 for one, too. What has a decimal comma stays the text that was typed, so that whoever reads it says so. A cell that shows days goes on to take days, but a plain number typed over one is that number: the
  * grid would show 4 as 1/3. So is one typed over a percentage: 8 over 3% would be 800%.
  */
 export function readFractions(): void {
@@ -65,6 +74,7 @@ export function readFractions(): void {
       const { content = "", format, ...place } = command;
       const standing = this.getters.getCell(command)?.format;
       if (standing === "@") return command; // a text, whatever it looks like
+      if (hasDecimalComma(content)) return { ...command, content: `'${content}` };
       const grouped = groupedIn(content);
       if (grouped !== null) return { ...place, content: String(grouped), ...(isDay(standing) ? { format: "" } : {}) };
       const fraction = fractionIn(content);

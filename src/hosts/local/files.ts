@@ -26,7 +26,7 @@ export async function bookInFile(file: Pick<File, "name" | "arrayBuffer">): Prom
       movedWords: (now) => movedWords(held, now, "file"),
     };
   } catch (error) {
-    if (error instanceof FileRefusal) return error.message;
+    if (error instanceof FileRefusal) return `${error.message}${wayOut(file.name)}`;
     console.error(error);
     return "The browser could not read this file.";
   }
@@ -44,6 +44,13 @@ export async function fileOf(model: GridModel): Promise<Uint8Array | string> {
     if (error instanceof FileRefusal) return error.message;
     throw error;
   }
+}
+
+/** What to do with a file of another kind. */
+function wayOut(name: string): string {
+  if (/\.(csv|tsv|txt)$/i.test(name))
+    return " Open it in another program, copy its cells, and paste them into the sheet.";
+  return /\.(ods|xls|xlsb|numbers)$/i.test(name) ? " Save it as .xlsx in the program that made it." : "";
 }
 
 const xlsxName = (name: string): string => (/\.xlsx$/i.test(name) ? name : `${name.replace(/\.[^.]*$/, "")}.xlsx`);

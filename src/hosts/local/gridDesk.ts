@@ -6,6 +6,8 @@ import { finished } from "./evaluation/finished";
 import type { GridModel } from "./grid";
 import { gridModel } from "./gridModel";
 import type { Notifications } from "./notifications";
+import { tearsTable, TORN_WORDS } from "./sortWholeRows";
+import { toldAfter } from "./toldAfter";
 
 /** The grid on the page. Another workbook takes the place of the one that is there; whoever follows follows that one. */
 export interface GridDesk {
@@ -49,9 +51,12 @@ export async function openDesk(
     model.on("update", followers, tell);
     model.on("command-rejected", followers, (rejected: object) => {
       if (isTooFar(rejected)) notifications.notifyUser({ text: TOO_FAR_WORDS });
+      if (tearsTable(rejected)) notifications.notifyUser({ text: TORN_WORDS });
     });
     model.on("command-dispatched", followers, (happened: object) => {
       const command = happened as GridCommand;
+      const words = toldAfter(command);
+      if (words !== null) notifications.notifyUser({ text: words });
       if (!changesBook(command)) return;
       described.done(command);
       what = "cells";

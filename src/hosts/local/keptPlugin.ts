@@ -53,7 +53,7 @@ interface KeptGetters {
   getBookTitle(): string;
 }
 
-export const keptGetters = (model: GridModel): KeptGetters => model.getters as unknown as KeptGetters;
+export const keptGetters = (model: Pick<GridModel, "getters">): KeptGetters => model.getters as unknown as KeptGetters;
 
 /** Keeps beside the grid what it cannot hold itself: notes, what to type, names of tables, how sheets are printed, the book's title. */
 export function addKeptPlugin(): void {

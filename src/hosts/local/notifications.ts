@@ -14,6 +14,8 @@ export interface NoticeBar extends Notifications {
   /** Asks without taking the focus from whoever is typing; F6 goes there. */
   readonly askAside: (question: string, answers: readonly string[]) => Promise<number>;
   readonly say: (sentence: string) => void;
+  /** Takes a sentence away that was only said; a question stays. */
+  readonly quiet: () => void;
 }
 
 interface Answer {
@@ -26,6 +28,7 @@ interface Answer {
  */
 export function notificationsIn(bar: HTMLElement, goBack: (asker: HTMLElement | null) => void): NoticeBar {
   let unanswered: (() => void) | null = null;
+  let isQuestion = false;
   const show = (text: string, answers: readonly Answer[], focused: number | null): void => {
     unanswered?.(); // a question that another pushes away is answered by its last answer
     const asker = (focused === null ? null : document.activeElement?.closest<HTMLElement>("button, iframe")) ?? null;
@@ -40,6 +43,7 @@ export function notificationsIn(bar: HTMLElement, goBack: (asker: HTMLElement | 
     };
     const last = itemAt(answers, answers.length - 1).act;
     unanswered = last;
+    isQuestion = answers.length > 1;
     const buttons = answers.map(({ label, act }) => {
       const button = document.createElement("button");
       button.type = "button";
@@ -79,5 +83,8 @@ export function notificationsIn(bar: HTMLElement, goBack: (asker: HTMLElement | 
     ask: (question, answers) => ask(question, answers, answers.length - 1),
     askAside: (question, answers) => ask(question, answers, null),
     say: (sentence) => say(sentence),
+    quiet: () => {
+      if (!isQuestion) bar.hidden = true;
+    },
   };
 }

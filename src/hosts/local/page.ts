@@ -6,6 +6,7 @@ import { listDifferences } from "./differences";
 import { enterBeforeSheet } from "./enterBeforeSheet";
 import { enterReturns } from "./enterReturns";
 import { type BookInFile, download, fileOf } from "./files";
+import { openDropped } from "./dropFile";
 import { type GridDesk, openDesk } from "./gridDesk";
 import { keptHere } from "./keptHere";
 import { keeperOf } from "./keeper";
@@ -119,10 +120,11 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   enterBeforeSheet(sheet, enterTyped);
   enterReturns(sheet, open.model, { isTyping, afterEachKey });
   followSheet(open, sheet, part("sheet-words"), () => helpOf(sheet.querySelector(".o-formula-assistant-head")));
-  fileButtons(top, save, work, bar, example, async () => {
+  const openFile = fileButtons(top, save, work, bar, example, async () => {
     await finished(open.model()); // its first sheet is painted before
     return calculatedOf(open.model()).shown;
   });
+  openDropped(window, openFile);
   paneSwitch(part<HTMLButtonElement>("pane-switch"), part("pane"));
   const regions: Region[] = [
     region(part("top"), () => top.new.focus()),
@@ -132,7 +134,9 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   ];
   moveByF6(regions, [window], document.body);
   frame.addEventListener("load", () => {
-    if (frame.contentWindow !== null) moveByF6(regions, [frame.contentWindow], document.body);
+    if (frame.contentWindow === null) return;
+    moveByF6(regions, [frame.contentWindow], document.body);
+    openDropped(frame.contentWindow, openFile);
   });
   frame.src = "pane.html"; // only now, so that the pane finds its host
   await chartsHere();

@@ -6,6 +6,7 @@ import { addKeptPlugin } from "./keptPlugin";
 import { pasteAnywhere } from "./pasteAnywhere";
 import { pasteValues } from "./pasteValues";
 import { printByBrowser } from "./print/printByBrowser";
+import { sortWholeRows } from "./sortWholeRows";
 import { evaluateShownFirst } from "./evaluation/evaluateShownFirst";
 import { removeLinks } from "./noLinks";
 import { offerWords } from "./offerWords";
@@ -20,6 +21,7 @@ export function addPlugins(): void {
   addExtentPlugin();
   addAppendPlugin();
   addWritePlugin();
+  sortWholeRows();
   readFractions();
   removeLinks();
   markNoValidCell();

@@ -38,6 +38,7 @@ export function keptLine(line: HTMLElement, forget: HTMLButtonElement, where: st
  * New, Open, Save and Forget it.
  *
  * @param shown what the cells of the open budget show, once all are computed
+ * @returns what opens a file
  */
 export function fileButtons(
   bar: TopBar,
@@ -46,7 +47,7 @@ export function fileButtons(
   notices: Pick<NoticeBar, "say">,
   example: () => OpenBook,
   shown: () => Promise<Shown>,
-): void {
+): (file: File) => void {
   const orSay = (work: Promise<unknown>): void => {
     work.catch((error: unknown) => {
       console.error(error);
@@ -56,10 +57,7 @@ export function fileButtons(
   newForm(bar.newForm, bar.new, (workbook) =>
     orSay(workspace.open({ workbook, file: "air-budget.xlsx", unsaved: false }, "A new budget")),
   );
-  bar.open.addEventListener("click", () => bar.chooser.click());
-  bar.chooser.addEventListener("change", () => {
-    const file = bar.chooser.files?.[0];
-    if (file === undefined) return;
+  const openFile = (file: File): void =>
     orSay(
       bookInFile(file).then(async (found) => {
         bar.chooser.value = ""; // so that the same file can be chosen again
@@ -69,7 +67,12 @@ export function fileButtons(
         if (words.length > 0) notices.say(words.join(" "));
       }),
     );
+  bar.open.addEventListener("click", () => bar.chooser.click());
+  bar.chooser.addEventListener("change", () => {
+    const file = bar.chooser.files?.[0];
+    if (file !== undefined) openFile(file);
   });
   bar.save.addEventListener("click", () => orSay(save()));
   bar.forget.addEventListener("click", () => orSay(workspace.forget(example())));
+  return openFile;
 }

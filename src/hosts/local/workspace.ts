@@ -40,7 +40,7 @@ const UNREAD =
 export function workspaceOf(
   desk: Pick<GridDesk, "workbook" | "show" | "focus"> & OnDesk,
   keeper: Keeper,
-  bar: Pick<NoticeBar, "ask" | "askAside">,
+  bar: Pick<NoticeBar, "ask" | "askAside" | "quiet">,
   line: KeptLine,
   atRisk: (is: boolean) => void,
   shared: Pick<SharedStore, "isThere" | "forget">,
@@ -136,6 +136,7 @@ export function workspaceOf(
     asked = false;
     book = { file: next.file, unsaved: next.unsaved };
     savedAs = "";
+    bar.quiet(); // it was said of another book, or of a file that was none
     desk.focus();
   }
 

@@ -20,7 +20,7 @@ import { unitsMeant } from "./ofTheBook";
 import { ResultTable } from "./ResultTable";
 import { isTable, resultWords } from "./resultWords";
 import { suggestedRange } from "./suggestedRange";
-import { formulaText } from "./typed";
+import { formulaText, readInTwoWays } from "./typed";
 import { useLiveResult } from "./useLiveResult";
 
 const useStyles = makeStyles({
@@ -101,6 +101,7 @@ export function FunctionForm({ metadata, file, host }: FunctionFormProps): React
           </Button>
         )}
         <span id={`${fieldId}-hint`} className={styles.hint}>
+          <strong>{readInTwoWays(given[name] ?? "")}</strong>
           {description}
         </span>
       </div>

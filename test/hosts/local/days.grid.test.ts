@@ -1,4 +1,4 @@
-import { fractionIn, groupedIn } from "../../../src/hosts/local/days";
+import { fractionIn, groupedIn, hasDecimalComma } from "../../../src/hosts/local/days";
 import { bookOf, gridOf, setUpGrid, sheetOf, valueAt } from "./gridOfOurs";
 
 beforeAll(setUpGrid);
@@ -54,6 +54,33 @@ describe("what looks like a day", () => {
     ["1 200 cfm", null],
   ])("%p as a number in groups of three digits is %p", (text, number) => {
     expect(groupedIn(text)).toBe(number);
+  });
+
+  test.each([
+    ["0,125", true],
+    ["0,0005", true],
+    ["-0,500", true],
+    ["1,2345", true],
+    ["1234,567", true],
+    ["0,125%", true],
+    ["€0,500", true],
+    ["1,200", false],
+    ["12,500.5", false],
+    ["1,200,000", false],
+    ["-1,200", false],
+    ["1,25", false], // no number to the grid at all
+    ["elbow 1,5000", false],
+    ["125", false],
+  ])("%p as a number whose comma the grid would drop: %p", (text, is) => {
+    expect(hasDecimalComma(text)).toBe(is);
+  });
+
+  test("a decimal comma that is typed or pasted stays the text that it was: 0,125 never becomes 125", () => {
+    const model = grid();
+    expect(typed(model, "D1", "0,125")).toEqual(["0,125", "0,125"]);
+    const target = [{ left: 4, right: 4, top: 0, bottom: 0 }];
+    model.dispatch("PASTE_FROM_OS_CLIPBOARD", { target, clipboardContent: { text: "0,500\t1,200\t1,2345" } });
+    expect(["E1", "F1", "G1"].map((at) => valueAt(model, at))).toEqual(["0,500", 1200, "1,2345"]);
   });
 
   test("a number in groups that is typed or pasted is that number, over a day, too", () => {

@@ -40,6 +40,7 @@ function page(found: Parameters<typeof workspaceOf>[7] = "nothing", answers: Ans
     {
       ask: async (_, offered) => offered.indexOf(answers.chosen ?? offered[0]!),
       askAside: () => new Promise(() => undefined),
+      quiet: () => void done.push("quiet"),
     },
     { say: (words, state) => void said.push([words, state]) },
     (is) => {
@@ -126,7 +127,7 @@ describe("another budget in place of one whose changes no file has", () => {
   };
 
   test("saves it first where its user wants that", async () => {
-    expect(await opened({ chosen: "Save it first" })).toEqual({ opens: true, done: ["saved", "replaced"] });
+    expect(await opened({ chosen: "Save it first" })).toEqual({ opens: true, done: ["saved", "replaced", "quiet"] });
   });
 
   test("stays out where it cannot be saved", async () => {
@@ -134,7 +135,7 @@ describe("another budget in place of one whose changes no file has", () => {
   });
 
   test("replaces it, or not, as its user says", async () => {
-    expect(await opened({ chosen: "Replace it" })).toEqual({ opens: true, done: ["replaced"] });
+    expect(await opened({ chosen: "Replace it" })).toEqual({ opens: true, done: ["replaced", "quiet"] });
     expect(await opened({ chosen: "Keep it" })).toEqual({ opens: false, done: [] });
   });
 });

@@ -272,6 +272,24 @@ describe("what the sheets would leave out", () => {
     );
   });
 
+  test("a full table is not told to take more runs: it says how many these sheets read", () => {
+    const grid = begin(book());
+    const names = Array.from({ length: 40 }, (_, index) => `duct ${index + 1}`);
+    grid.typeColumn("Runs", "B9", names);
+    const said = (): string => String(grid.value("Runs", "C3"));
+    expect(said()).not.toContain("below the table");
+    grid.type("Runs", "B49", "late");
+    expect(said()).toMatch(/where no sheet reads them: 1\. These sheets read 40 runs: for more, write formulas/);
+    grid.type("Runs", "B30", "");
+    expect(said()).toMatch(/where no sheet reads them: 1\. Move them up\./);
+    grid.type("Runs", "B49", "");
+    grid.insertRow("Runs", 20);
+    expect(said()).toMatch(/read no further\. Delete blank rows\./); // 39 runs in 41 rows
+    grid.typeColumn("Runs", "B20", ["one", "two"]);
+    grid.type("Runs", "B31", "three");
+    expect(said()).toMatch(/read no further\. These sheets read 40 runs: for more, /);
+  });
+
   test("a column with another word over it is told of, and not one that is empty", () => {
     const grid = begin(book());
     const usual = grid.value("Runs", "C4");

@@ -56,6 +56,8 @@ test("a point of the curve that is none, and a word that a drop-down does not ha
   expect(said("B5", "dynamic")).toBe("Look: B5 must be static or total; it counts as static now.");
   expect(said("F6", "read")).toBe("Look: F6 must be as printed or as read; as printed is used now.");
   expect(said("B5", " Static")).toBe(NINE);
+  const twice = (at: number): string => `Look: row ${at} and another have one airflow: keep one of them.`; // FANCURVE's readers refuse it
+  expect([said("A12", "400"), said("A17", "0"), said("A16", "2400")]).toEqual([twice(10), twice(9), twice(16)]);
 });
 
 test("what a shorter curve leaves of the longer one that stood there shows on Fan", () => {

@@ -57,14 +57,14 @@ test("a reading inserted between others leaves what is said beside its own readi
   shows.insertRow(SHEET, READINGS + 3);
   shows.insertRow(SHEET, READINGS + 1);
   expect(said()).toEqual(before.said);
-  expect(sentences(shows).map((words) => words.replace("(row 4)", "(row 3)"))).toEqual(before.sentences);
+  expect(sentences(shows).map((words) => words.replace("(sheet row 17)", "(sheet row 16)"))).toEqual(before.sentences);
   expect(inputsSaid(INPUTS + 3)).toEqual(before.inputs);
 });
 
 // The planer's area is that of a 6 in duct for its 5 in one, (6/5)² = 1.44; the thickness sander's is off by a decimal place.
 describe.each<[UnitSystem, string, string, string]>([
-  ["IP", "airflow at planer (row 3)", "the area of 6 in?", "722"],
-  ["SI", "airflow at thickness sander (row 3)", "a decimal place of the area?", "1190"],
+  ["IP", "airflow at planer (sheet row 16)", "the area of 6 in?", "722"],
+  ["SI", "airflow at thickness sander (sheet row 16)", "a decimal place of the area?", "1190"],
 ])("the example's readings in %s", (units, which, slip, right) => {
   const shows = shown(units, "example");
   let asCalibrated: Calculated;

@@ -169,6 +169,17 @@ describe("the traverse", () => {
   });
 });
 
+// 26 cfm through 0.136 ft² are 191 fpm, less than 1 m/s; 27 are 199.
+test("a meter's reading that is no dust duct's is asked about: 1.145 for 1145", () => {
+  const shows = shown("IP", "empty");
+  const said = (reading: string): unknown => {
+    shows.typeRow("Readings", "A9", ["planer", "5", "0.136", reading]);
+    return shows.value("Readings", "H9");
+  };
+  expect(said("26")).toBe("counts, but through the area entered this is under 197 fpm: a decimal place?");
+  expect(["27", "0"].map(said)).toEqual(["the areas agree within 10 %", "the areas agree within 10 %"]);
+});
+
 // A loss whose logarithm grows by 0.05 a month is typed to many digits: e^0.05 = 1.05127, so 5.1 % a month. Sxx of months 0, 1 is 0.5, of 0 to 2 it is 2,
 // of 0 to 5 17.5: with 2.1 % a reading two deviations of the slope are 4.2 / 0.7071 = 5.94, 4.2 / 1.4142 = 2.97 and 4.2 / 4.1833 = 1.004 %, of the
 // growth 1.05127 times those: 6.24, 3.12 and 1.055 %.
@@ -210,6 +221,67 @@ test("a loss that doubles each month grows by 100 % a month, and months that lie
   expect(shows.errors()).toEqual([]);
 });
 
+/** An empty log whose filter is read at its rated 1000 m³/h, so that a row's loss is its drop, cleaned at 500 Pa. */
+function emptyLog() {
+  const shows = gridOfBook(
+    budgetBook({ units: "SI", sheets: ["readings"], contents: "empty" }, { sheets: [], names: [] }),
+  );
+  shows.type("Readings", RATED_CELL.replaceAll("$", ""), "1000");
+  shows.type("Readings", CLEAN_AT_CELL.replaceAll("$", ""), "500");
+  return (rows: readonly (readonly [month: number, drop: number, airflow?: number])[]): unknown => {
+    const filled = Array.from({ length: 8 }, (_, at) => rows[at] ?? ["", ""]);
+    filled.forEach(([month, drop, airflow = 1000], at) =>
+      shows.typeRow("Readings", `A${FILTER_LOG + 1 + at}`, [month, drop, month === "" ? "" : airflow].map(String)),
+    );
+    expect(shows.errors()).toEqual([]);
+    return shows.value("Readings", FILTER_SAYS);
+  };
+}
+
+describe("readings of a filter that are no steady growth", () => {
+  const says = emptyLog();
+
+  // Cleaned before month 3. With a = ln 1.1 the logarithms are 0, a, 2a, 0, a, 2a over ln 200: Sxy = 4a, Sxx = 17.5, so the slope is 0.22857 a, and month 2 lies
+  // 2a - (a - 0.5 · 0.22857 a) = 1.1143 a above the line: e^(1.1143 · 0.09531) = 1.112. The line itself would say 2.2 % a month.
+  test("are told where the filter was cleaned in between: no rate is made of both", () => {
+    const cleaned = [200, 220, 242, 200, 220, 242].map((drop, month) => [month, drop] as const);
+    expect(says(cleaned)).toBe(
+      `No steady growth: row ${FILTER_LOG + 3} lies 11 % off it, where readings stray by 2.1 %. A slip, or cleaned in between? Then begin anew.`,
+    );
+    expect(says(cleaned.slice(3))).toMatch(/^The loss grows by 10 ± 3\.3 % a month/); // 1.1 · 2.97 %
+  });
+
+  test("are told where a decimal place slipped", () => {
+    const slip = [200, 2140, 229, 245, 262].map((drop, month) => [month, drop] as const);
+    expect(says(slip)).toMatch(new RegExp(`^No steady growth: row ${FILTER_LOG + 2} lies \\d+ % off it`));
+  });
+
+  // A tenth less each month; ± 0.9 · 2.97 = 2.67.
+  test("a loss that falls is not said to grow", () => {
+    expect(says([[0, 300], [1, 270], [2, 243]])).toBe("The loss falls by 10 ± 2.7 % a month: cleaned in between, a hole, or read at another place?"); // prettier-ignore
+  });
+
+  test("all of one month make no rate, and say so", () => {
+    expect(says([[1, 200], [1, 204]])).toBe("All are of one month: read again in another."); // prettier-ignore
+  });
+
+  // Doubling from 150 Pa it was at 500 after ln(500 / 150) / ln 2 = 1.74 months.
+  test("what is past the loss at which one cleans is said to be so, not put into a month that is over", () => {
+    expect(says([[0, 150], [1, 300], [2, 600]])).toBe("The loss grows by 100 ± 5.9 % a month; it has reached 500 Pa, where you clean it."); // prettier-ignore
+    expect(
+      says([
+        [0, 150],
+        [1, 212],
+      ]),
+    ).toMatch(/; it reaches 500 Pa, where you clean it, in month 3 /);
+  });
+
+  test("an airflow far from the rated one is asked about and not counted: 1.0 for a thousand", () => {
+    expect(says([[0, 200, 1], [1, 210, 1.01], [2, 220, 10001]])).toBe("Not counted: 3 rows; column E says why."); // prettier-ignore
+    expect(says([[0, 200, 101], [1, 220, 101], [2, 242, 101]])).toMatch(/^The loss grows by 10 /); // prettier-ignore
+  });
+});
+
 test("a reading in a row that was inserted, which has no formulas beside it, is told", () => {
   const shows = gridOfBook(
     budgetBook({ units: "IP", sheets: ["readings"], contents: "example" }, { sheets: [], names: [] }),
@@ -220,8 +292,8 @@ test("a reading in a row that was inserted, which has no formulas beside it, is 
     shows.insertRow("Readings", row);
     expect(says()).toBe(sound);
     shows.typeRow("Readings", `A${row}`, ["2.5", "0.99", "1550"]);
-    expect(says()).toBe(`Not read: 1 rows without formulas. Copy D to N into them. ${sound}`);
-    shows.copy("Readings", `D${row + 1}:N${row + 1}`, `D${row}`);
+    expect(says()).toBe(`Not read: 1 rows without formulas. Copy D to O into them. ${sound}`);
+    shows.copy("Readings", `D${row + 1}:O${row + 1}`, `D${row}`);
     expect(says()).toMatch(/^The loss grows by /);
     shows.deleteRow("Readings", row);
     expect(says()).toBe(sound);

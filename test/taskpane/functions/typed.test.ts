@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { argumentOf, formulaText, readTyped } from "../../../src/taskpane/functions/typed";
+import { argumentOf, formulaText, readInTwoWays, readTyped } from "../../../src/taskpane/functions/typed";
 
 const names = [{ name: "units", sheet: "Start", at: "B4" }];
 
@@ -24,6 +24,18 @@ test.each([
   ['"B4"', { kind: "value", value: "B4" }],
   ["=1+1", { kind: "value", value: "=1+1" }],
 ])("%j is read as %j", (text, typed) => expect(readTyped(text, names)).toEqual(typed));
+
+test.each([
+  ["1.200", "1.200 counts as 1.2, not as 1200. "],
+  [" -2.375 ", "-2.375 counts as -2.375, not as -2375. "],
+  ["1,700", "1,700 may mean 1700 or 1.7: type one of these. "],
+  ["0.125", ""],
+  ["1.2000", ""],
+  ["1200.125", ""],
+  ["1.200.000", ""],
+  ["elbow 1.500", ""],
+  ["", ""],
+])("beside %j stands %j", (text, words) => expect(readInTwoWays(text)).toBe(words));
 
 test("a formula leaves out what is left out at its end, and keeps the gaps before it", () => {
   const typed = ["elbow", "", "45", ""].map((text) => readTyped(text, []));

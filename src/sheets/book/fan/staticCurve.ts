@@ -116,6 +116,12 @@ function unreadPoint(): string {
   return firstRow(`ISNUMBER(${typed})*(1-ISNUMBER(${taken}))`, typed!);
 }
 
+/** The first row whose airflow another has, too: the curve is refused then; 0 where none is. */
+function twicePoint(): string {
+  const airflows = `$A$${CURVE_HEADER + 1}:$A$${CURVE_LAST}`;
+  return firstRow(`ISNUMBER(${airflows})*(COUNTIF(${airflows},${airflows})>1)`, airflows);
+}
+
 /** Whether this sheet is a duplicate with another curve than the one that Flow reads. */
 export const isDuplicateFan = (frame: Frame): string =>
   isDuplicate(
@@ -141,8 +147,9 @@ export function curveTrouble(frame: Frame): string {
   const choice = `"Look: ${plain(USED_CELL)} must be ${USED.printed} or ${USED.read}; as printed is used now."`;
   const point = `"Look: row "&${wrongPoint()}&" must have airflow and pressure, numbers from 0 on."`;
   const unread = `"Look: row "&${unreadPoint()}&" is not read: copy ${CURVE_USED.airflow} to ${PRINTED.pressure} into it."`;
+  const twice = `"Look: row "&${twicePoint()}&" and another have one airflow: keep one of them."`;
   const words = `IF(NOT(${isOneOf(KIND_CELL, KINDS)}),${kind},IF(NOT(${isOneOf(USED_CELL, Object.values(USED))}),${choice},""))`;
-  const typed = `IF(${words}<>"",${words},IFERROR(IF(${wrongPoint()}>0,${point},IF(${unreadPoint()}>0,${unread},"")),"Look: an error stands in the curve."))`;
+  const typed = `IF(${words}<>"",${words},IFERROR(IF(${wrongPoint()}>0,${point},IF(${unreadPoint()}>0,${unread},IF(${twicePoint()}>0,${twice},""))),"Look: an error stands in the curve."))`;
   const notRead = `"${duplicated("this curve")}"`;
   return `=IF(${isDuplicateFan(frame)},${notRead},IF(${typed}<>"",${typed},IF(AND(${isAsRead},COUNT(${own})<2),${none},IF(${isTotal},IF(${outletKnown},IF(COUNTIF(${used},"<0")>0,${negative},${asRead}),${missing}),${asRead}))))`;
 }

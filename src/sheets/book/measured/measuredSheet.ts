@@ -96,12 +96,21 @@ function inShort(frame: Frame): SheetCell[] {
   return [
     text(`A${SHORT - 1}`, "In short", "section"),
     ...SENTENCES.flatMap((label, index): SheetCell[] => {
-      const said = `INDEX(${words},${index + 2})&""`;
+      const line = `INDEX(${words},${index + 2})&""`;
+      const said = label === "Readings" ? byRowsOfSheet(line) : line;
       const waits = `IF(${isMissing(first, ...givenTo(frame))},${noAnswer(frame, CALIBRATE_ANSWER)},IF(LEFT(${first},7)="Fill in",${first},${said}))`;
       const code = index === 0 ? waits : `IF(${saysLook(SAYS)},"",IFERROR(${said},""))`;
       return [text(`A${SHORT + index}`, label, "label"), formula(`B${SHORT + index}`, `=${code}`, "total")];
     }),
   ];
+}
+
+/** The same with the sheet's own rows: the answer counts from the headings of its table. */
+function byRowsOfSheet(said: string): string {
+  const heading = `ROW($${columnLetters(READINGS_COLUMN)}$${READINGS})`;
+  const rows = Array.from({ length: READINGS_LAST - READINGS }, (_, index) => index + 2);
+  const known = rows.reduce((words, row) => `SUBSTITUTE(${words},"(row ${row})","(sheet row "&${heading}+${row - 1}&")")`, said); // prettier-ignore
+  return `SUBSTITUTE(${known},"(row ","(from the headings on row ")`; // one that was inserted
 }
 
 /** The table of readings, and beside each row what is said of its first two. */

@@ -75,6 +75,9 @@ export const widest = (frame: Frame): string => bySystem(frame, "787", "20000");
 /** What no meter shows: 60 m/s through the area that was entered, more than any dust duct carries. A house judgement. */
 const most = (frame: Frame): string => `${typed("C")}*${bySystem(frame, "11811", "216000")}`;
 
+/** What no dust duct carries that is worth a reading: 1 m/s. A house judgement. */
+const least = (frame: Frame): string => `${typed("C")}*${bySystem(frame, "197", "3600")}`;
+
 const soundRow = (frame: Frame, at: number): string =>
   `IF(OR(COUNT(${typed("C:D")})<2,COUNT(E${at})=0),FALSE,AND(${typed("C")}>0,${typed("D")}>=0,${typed("D")}<=${most(frame)}))`;
 
@@ -100,6 +103,10 @@ function check(frame: Frame, at: number): string {
       `"check it: through the area entered this is above "&${bySystem(frame, '"11811 fpm"', '"60 m/s"')}&", more than a meter reads"`,
     ],
     [`COUNT(${factor})=0`, '""'],
+    [
+      `AND(ABS(${factor}-1)<=0.1,${typed("D")}>0,${typed("D")}<${least(frame)})`,
+      `"counts, but through the area entered this is under "&${bySystem(frame, '"197 fpm"', '"1 m/s"')}&": a decimal place?"`,
+    ],
     [`ABS(${factor}-1)<=0.1`, '"the areas agree within 10 %"'],
   ];
   return cases.reduceRight((otherwise, [when, says]) => `IF(${when},${says},${otherwise})`, slip);

@@ -2,6 +2,7 @@ import { LEAST_PERCENT } from "../../../reference/leastPercent";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
+import { firstRow } from "../fan/firstRow";
 import { inRows, thisRow } from "../parts/block";
 import { isWithin, settingsTold } from "../parts/soundCell";
 import { headingIn, unitWord } from "../parts/units";
@@ -21,13 +22,20 @@ const MONTH = `$K$${FILTER + 4}`; // in which the line reaches the loss at which
 
 const MOST_SLOPE = 99; // a slip in the months: far beyond it no number is large enough
 const MONTHS = 600; // a day of the calendar is a number of some 46,000
+const DOUBTED = 3; // times what readings stray by: one reading in some hundred lies farther from its line
+const FAR_FROM_RATED = 10; // times: no filter is run so
 const STRAYS = { least: LEAST_PERCENT, most: 50 };
 
 const ratedIsSound = isWithin(RATED_CELL, `${RATED_CELL}>0`);
 
 /** A word beside a row that the line does not count. */
 function rowCheck(): string {
-  const [month, typed, drawn] = (["A", "A:C", "B:C"] as const).map(inThisRow) as [string, string, string];
+  const [month, typed, drawn, airflow] = (["A", "A:C", "B:C", "C"] as const).map(inThisRow) as [
+    string,
+    string,
+    string,
+    string,
+  ];
   const cases: readonly (readonly [string, string])[] = [
     [`COUNTA(${typed})=0`, '""'],
     [`COUNT(${typed})<COUNTA(${typed})`, '"check it: month, drop and airflow must be numbers"'],
@@ -35,6 +43,10 @@ function rowCheck(): string {
     [`MIN(${drawn})<=0`, '"check it: drop and airflow must be above 0"'],
     [`OR(${month}<0,${month}>${MONTHS})`, `"check it: months since it was cleaned, 0 to ${MONTHS}"`],
     [`NOT(${ratedIsSound})`, `"waits for the rated air in ${plain(RATED_CELL)}"`],
+    [
+      `OR(${airflow}*${FAR_FROM_RATED}<${RATED_CELL},${airflow}>${FAR_FROM_RATED}*${RATED_CELL})`,
+      `"check it: airflow is ten times off the rated air: a decimal place?"`,
+    ],
   ];
   return cases.reduceRight((otherwise, [when, says]) => `IF(${when},${says},${otherwise})`, '""');
 }
@@ -43,7 +55,7 @@ const leftOut = `IF(COUNTIF(${column("E")},"?*")=0,"","Not counted: "&COUNTIF(${
 
 const withHeader = (letters: string): string => inRows(letters, FILTER_LOG, FILTER_LAST); // a row inserted below it belongs to them
 const withoutFormulas = `SUMPRODUCT(ISNUMBER(${withHeader("A")})*(1-ISNUMBER(${withHeader("K")}))*(LEN(${withHeader("E")})=0))`;
-const notTakenUp = `IF(${withoutFormulas}=0,"","Not read: "&${withoutFormulas}&" rows without formulas. Copy D to N into them. ")`;
+const notTakenUp = `IF(${withoutFormulas}=0,"","Not read: "&${withoutFormulas}&" rows without formulas. Copy D to O into them. ")`;
 
 /** What is wrong with the three settings, once a row is typed. */
 function settingsCheck(): string {
@@ -83,14 +95,23 @@ export function filterLog(frame: Frame, given: FilterLog | null): SheetCell[] {
       formula(`L${row}`, known(`LN($D${row})`), "unit"),
       formula(`M${row}`, known(`${inThisRow("A")}*LN($D${row})`), "unit"),
       formula(`N${row}`, known(`${inThisRow("A")}^2`), "unit"),
+      formula(`O${row}`, known(`IFERROR(100*ABS($D${row}/EXP(${Y}/${N}+${SLOPE}*(${inThisRow("A")}-${X}/${N}))-1),"")`), "unit"), // prettier-ignore
     ];
   });
   const grows = `EXP(MIN(${SLOPE},${MOST_SLOPE}))`; // times in a month
   const rate = `ROUND(100*(${grows}-1),1)&" ± "&ROUND(100*${grows}*${OFF},1)&" % a month"`;
   const reaches = (slope: string): string => `(${X}/${N}+(LN(${CLEAN_AT_CELL})-${Y}/${N})/(${slope}))`;
   const when = `"; it reaches "&${CLEAN_AT_CELL}&" "&${unitWord(frame, "pressure")}&", where you clean it, in month "&ROUND(${MONTH},0)&" ("&ROUND(${reaches(`${SLOPE}+${OFF}`)},0)&" to "&ROUND(${reaches(`${SLOPE}-${OFF}`)},0)&")"`;
+  const isPast = `${MONTH}<=MAX(${column("K")})`;
+  const past = `"; it has reached "&${CLEAN_AT_CELL}&" "&${unitWord(frame, "pressure")}&", where you clean it"`;
   const tooFew = `"Too few readings to tell when to clean: the loss grows by "&${rate}&"."`;
-  const says = `IF(${SLOPE}>${OFF},"The loss grows by "&${rate}&IF(COUNT(${MONTH})=1,${when},"")&".",${tooFew})`;
+  const falls = `"The loss falls by "&ROUND(100*(1-${grows}),1)&" ± "&ROUND(100*${grows}*${OFF},1)&" % a month: cleaned in between, a hole, or read at another place?"`;
+  const grown = `"The loss grows by "&${rate}&IF(COUNT(${MONTH})=1,IF(${isPast},${past},${when}),"")&"."`;
+  const farthest = `MAX(${column("O")})`;
+  const where = firstRow(`ISNUMBER(${column("O")})*(${column("O")}=${farthest})`, column("O"));
+  const unsteady = `"No steady growth: row "&${where}&" lies "&ROUND(${farthest},0)&" % off it, where readings stray by "&${STRAYS_CELL}&" %. A slip, or cleaned in between? Then begin anew."`;
+  const says = `IF(${farthest}>${DOUBTED}*${STRAYS_CELL},${unsteady},IF(${SLOPE}>${OFF},${grown},IF(${SLOPE}<-${OFF},${falls},${tooFew})))`;
+  const oneMonth = `IF(AND(${N}>1,COUNT(${SLOPE})=0),"All are of one month: read again in another.","")`;
   const trouble = `${settingsCheck()}&${leftOut}&${notTakenUp}`;
   return [
     text(`A${FILTER}`, "How fast a filter clogs", "section"),
@@ -112,7 +133,7 @@ export function filterLog(frame: Frame, given: FilterLog | null): SheetCell[] {
       note: "From one reading to the next, standard deviation of drop and airflow together.",
     }),
     text(`C${FILTER + 4}`, `${USUAL_STRAY} is 1.5 % each, for a steady hand: common practice, no source.`, "note"),
-    formula(FILTER_SAYS, `=TRIM(${trouble}&IF(COUNT(${SLOPE},${OFF})=2,${says},""))`, "total"),
+    formula(FILTER_SAYS, `=TRIM(${trouble}&IF(COUNT(${SLOPE},${OFF})=2,${says},${oneMonth}))`, "total"),
     text(`A${FILTER_LOG}`, "Month", "numberHeader", { note: "Since it was new or cleaned: 0, 1, 2.5 ..." }),
     formula(`B${FILTER_LOG}`, headingIn(frame, "Drop", "pressure"), "numberHeader"),
     formula(`C${FILTER_LOG}`, headingIn(frame, "Airflow", "airflow"), "numberHeader"),
@@ -134,6 +155,7 @@ export function filterLog(frame: Frame, given: FilterLog | null): SheetCell[] {
     text(`L${FILTER_LOG}`, "Logarithm", "numberHeader"),
     text(`M${FILTER_LOG}`, "Times month", "numberHeader"),
     text(`N${FILTER_LOG}`, "Squared month", "numberHeader"),
+    text(`O${FILTER_LOG}`, "Off the line, %", "numberHeader"),
     ...rows.flat(),
   ];
 }

@@ -16,7 +16,7 @@ export { emptyReadings, exampleReadings, type ReadingsContents } from "./content
 /** Meter readings: a wrong area in the meter, and what a duct carries. */
 export const readingsSheet: SheetOf<ReadingsContents> = (frame, contents) => ({
   name: frame.sheet("readings"),
-  columns: [18, 10.5, 13, 10, 9, 9, 12, 70, 4, 4, 12, 12, 12, 12],
+  columns: [18, 10.5, 13, 10, 9, 9, 12, 70, 4, 4, 12, 12, 12, 12, 12],
   tallRows: [
     { row: AREAS, lines: 4 },
     { row: TRAVERSE, lines: 3 },

@@ -92,6 +92,8 @@ export function leftOut(frame: Frame, usual: string): string {
   const wide = run.replace(String(RUNS_LAST), String(RUNS_LAST + BELOW));
   const lowest = `SUMPRODUCT(MAX(${named}*(ROW(${run})-ROW(${run.replace(/:.*/, "")}))))`;
   const most = RUNS_LAST - RUNS_HEADER;
+  const count = `(SUMPRODUCT(${named}+0)-1)`; // its heading has a name, too
+  const enough = `These sheets read ${most} runs: for more, write formulas of your own over a table of your own.`;
   const told = (count: string, what: string, mend: string): string =>
     `IF(${count}>0,"${LOOK} ${what}: "&${count}&". ${mend} ","")`;
   const wrong = frame.ref("budget", BUDGET_WRONG_CELL);
@@ -103,8 +105,12 @@ export function leftOut(frame: Frame, usual: string): string {
       "Copy column A down from another row.",
     ),
     `IF(${plainName(frame.name("dust"))}="${DEFAULT_DUST}","",${told(`SUMPRODUCT(${named}*(TRIM(${dust})=""))`, `named runs that say no dust and count as ${DEFAULT_DUST}`, `Copy column ${dustLetters} down from another row.`)})`,
-    told(`(COUNTA(${wide})-COUNTA(${run}))`, "runs below the table, where no sheet reads them", "Move them up."),
-    `IF(${lowest}>${most},"${LOOK} the table reaches lower than its first ${most} rows, and the other sheets read no further. Delete blank rows. ","")`,
+    told(
+      `(COUNTA(${wide})-COUNTA(${run}))`,
+      "runs below the table, where no sheet reads them",
+      `"&IF(${count}<${most},"Move them up.","${enough}")&"`,
+    ),
+    `IF(${lowest}>${most},"${LOOK} the table reaches lower than its first ${most} rows, and the other sheets read no further. "&IF(${count}>${most},"${enough}","Delete blank rows.")&" ","")`,
   ].join("&");
   const unread = `"${duplicated("this table")} What ${frame.sheet("budget")} and all others say is of the first one: type there."`;
   const bare = `"${LOOK} A2 is blank, which tells a copy from the table that is read: no check here. Undo that."`;

@@ -1,0 +1,33 @@
+import { toldAfter } from "../../../src/hosts/local/toldAfter";
+import { setUpGrid } from "./gridOfOurs";
+
+beforeAll(setUpGrid);
+
+const pasted = (text: string): string | null =>
+  toldAfter({ type: "PASTE_FROM_OS_CLIPBOARD", clipboardContent: { text } });
+
+// A program that writes 3,5 for three and a half writes 1.200 for twelve hundred, which is 1.2 to the grid.
+test("a pasted table with decimal commas tells which of its numbers are read in the other way", () => {
+  const words = pasted("lathe\t3,5\t1.200\njigsaw\t4\t1,500");
+  expect(words).toMatch(
+    /^This table has decimal commas \(3,5\), which stay texts,.* 1\.200 is 1\.2 here, 1,500 is 1500 here\. Type decimals with a point/,
+  );
+});
+
+test("names three of many", () => {
+  expect(pasted("0,125\n1.100\n1.200\n1.300\n1.400\n1.500")).toMatch(
+    /: 1\.100 is 1\.1 here, 1\.200 is 1\.2 here, 1\.300 is 1\.3 here, and so on for 2 more\./,
+  );
+});
+
+test.each(["lathe\t3.5\t1,200", "2.375\t1.625", "3,5\t1200", "", "elbow 1,5; branch 45\t1.200"])(
+  "nothing is said of a table in which no decimal comma stands, or nothing doubtful: %j",
+  (text) => {
+    expect(pasted(text)).toBeNull();
+  },
+);
+
+test("merging cells is told, since the others go on as blanks, and nothing else is", () => {
+  expect(toldAfter({ type: "ADD_MERGE" })).toMatch(/^Merged cells: formulas read what the first of them holds/);
+  expect(toldAfter({ type: "UPDATE_CELL" })).toBeNull();
+});
