@@ -10,7 +10,7 @@ const officeScript = document.querySelector("script[data-office]");
 // would be #VALUE!. With this it waits until functions.js, which comes last, hands the first of them over.
 if (officeScript !== null) Object.assign(window, { CustomFunctionMappings: { __delay__: true } });
 
-takeFunctionsWithout(officeScript, window as { CustomFunctions?: unknown });
+takeFunctionsWithout(officeScript, window);
 
 const officeOfPage = { get: () => (typeof Office === "undefined" ? undefined : Office), script: officeScript };
 const root = createRoot(place);

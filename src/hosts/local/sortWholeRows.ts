@@ -46,7 +46,7 @@ export function sortWholeRows(): void {
     override allowDispatch(command: { readonly type: string }) {
       if (command.type !== "SORT_CELLS") return "Success" as never;
       const { sheetId, zone, sortOptions } = command as SortCells;
-      const getters = this.getters as unknown as GridModel["getters"];
+      const getters = this.getters;
       const { top, bottom } = getters.getSelectedZone();
       if (keptGetters({ getters }).getSheetKey(sheetId) === undefined) return "Success" as never;
       const isMore = sortOptions?.sortHeaders !== true && (zone.top < top || zone.bottom > bottom);
