@@ -73,6 +73,17 @@ describe("an empty sheet", () => {
     expect(Math.abs(numberOf(await readOne(page, "A1")) - 1)).toBeLessThan(0.005);
   });
 
+  test("the line says how digits are read that can be read in two ways, and that a decimal comma makes no number", async () => {
+    const { page } = local;
+    await goTo(page, "G5");
+    await page.keyboard.type("1.200");
+    await lineSays(page, /^G5: 1\.200 counts as 1\.2, not as 1200\. /);
+    await page.keyboard.press("Escape");
+    await page.keyboard.type("0,125");
+    await lineSays(page, /^G5: 0,125 is no number here: type 0\.125\. /);
+    await page.keyboard.press("Escape");
+  });
+
   test("a wrong value shows #VALUE!, and the sentence is read without a mouse", async () => {
     const { page } = local;
     await typeInto(page, "B2", "=DUCT.AREA(-4)");

@@ -4,7 +4,8 @@ import { offeredIn } from "./offeredWord";
 import { nearestFunction, slipIn } from "./slip";
 import { stepIn } from "./stepsLead";
 import { cutText, toType } from "./tellCell";
-import { isTyping } from "./typing";
+import { typedWords } from "./typedWords";
+import { isTyping, typedText } from "./typing";
 
 /**
  * What there is to say about a cell: why it shows an error, what of its text is not seen, what to type there, or the note
@@ -76,10 +77,11 @@ export function followSheet(
   show();
 }
 
-/** While something is typed in a cell: what to type there, and what Tab would take. */
+/** While something is typed in a cell: how its digits are read where that is in doubt, what Tab would take, and what to type there. */
 function typingWords(model: GridModel, position: CellPosition, sheet: HTMLElement): string {
   const offered = offeredIn(sheet);
   const tab = offered === null ? "" : `Tab takes "${offered.word}". `;
   const meaning = toType(model, position);
-  return meaning + tab === "" ? "" : `${addressOf(model, position)}: ${tab}${meaning}`;
+  const words = typedWords(typedText()) + tab + meaning;
+  return words === "" ? "" : `${addressOf(model, position)}: ${words}`;
 }

@@ -1,3 +1,4 @@
+import { eitherWay } from "../../sheets/eitherWay";
 import { hasDecimalComma } from "./days";
 
 interface Done {
@@ -15,14 +16,13 @@ export function toldAfter({ type, clipboardContent }: Done): string | null {
 }
 
 const DECIMAL_COMMA = /^[+-]?\d+,\d{1,2}$/;
-const EITHER_WAY = /^[+-]?[1-9]\d{0,2}[.,]\d{3}$/;
 const MOST_SHOWN = 3;
 
 /** A table from a program that writes decimal commas: what parts thousands there is read the other way round here. */
 function pastedWords(text: string): string | null {
   const cells = text.split(/[\t\n]/).map((cell) => cell.trim());
   const comma = cells.find((cell) => DECIMAL_COMMA.test(cell) || hasDecimalComma(cell));
-  const doubtful = cells.filter((cell) => EITHER_WAY.test(cell));
+  const doubtful = cells.filter((cell) => eitherWay(cell) !== null);
   if (comma === undefined || doubtful.length === 0) return null;
   const shown = doubtful.slice(0, MOST_SHOWN).map((cell) => `${cell} is ${Number(cell.replace(",", ""))} here`);
   const more = doubtful.length > MOST_SHOWN ? `, and so on for ${doubtful.length - MOST_SHOWN} more` : "";

@@ -41,6 +41,9 @@ let answered = (): void => undefined;
 /** Whether something is being typed in a cell. */
 export const isTyping = (): boolean => inGrid !== null && inGrid.editionMode !== "inactive";
 
+/** What is being typed in a cell; empty where nothing is. */
+export const typedText = (): string => (isTyping() && inGrid !== null ? inGrid.currentContent : "");
+
 /** Enters what is being typed in a cell. A formula stays open: one goes to other sheets for its cells. */
 export function enterTyped(): void {
   if (isTyping() && inGrid?.currentContent.startsWith("=") === false) inGrid.stopEdition();

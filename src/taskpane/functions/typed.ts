@@ -1,3 +1,4 @@
+import { eitherWay } from "../../sheets/eitherWay";
 import { readRange } from "../../sheets/rangeRef";
 import type { CellName } from "../../sheets/workbook";
 import type { Cell, Matrix } from "./callFunction";
@@ -11,17 +12,14 @@ export type Typed =
 const NUMBER = /^[-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[-+]?\d+)?$/i;
 const THOUSANDS = /^[-+]?[1-9]\d{0,2},\d{3}$/; // "1,700" is 1700 to some and 1.7 to others: the function refuses the text
 
-const EITHER_WAY = /^[-+]?[1-9]\d{0,2}([.,])\d{3}$/;
-
 /** What is said beside digits that can be read in two ways, as 1.200; empty where there is one. A point is read as a decimal one, as in a formula. */
 export function readInTwoWays(text: string): string {
-  const digits = text.trim();
-  const [, sign] = EITHER_WAY.exec(digits) ?? [];
-  if (sign === undefined) return "";
-  const [large, small] = [digits.replace(sign, ""), digits.replace(sign, ".")].map(Number);
+  const read = eitherWay(text);
+  if (read === null) return "";
+  const { sign, large, small } = read;
   return sign === "."
-    ? `${digits} counts as ${small}, not as ${large}. `
-    : `${digits} may mean ${large} or ${small}: type one of these. `;
+    ? `${text.trim()} counts as ${small}, not as ${large}. `
+    : `${text.trim()} may mean ${large} or ${small}: type one of these. `;
 }
 
 export function readTyped(text: string, names: readonly CellName[]): Typed {
