@@ -28,8 +28,10 @@ import {
 } from "./layout";
 import { isLeftBehind, LEFT_BEHIND } from "./standing";
 
-const GATE_NOTE = "The name of its run, where it has one: a suction left blank is then taken from Flow, while the gate stands there as it was found.";
-const CONDITION_NOTE = "How the gate was found: a name from the table gates. The estimate below goes by it, and open or shut says where its leak and its suction belong.";
+const GATE_NOTE =
+  "The name of its run, where it has one: a suction left blank is then taken from Flow, while the gate stands there as it was found.";
+const CONDITION_NOTE =
+  "How the gate was found: a name from the table gates. The estimate below goes by it, and open or shut says where its leak and its suction belong.";
 const SUCTION_NOTE =
   "Static suction in the duct at the gate while measuring, above 0. Blank: what the sheet Flow has where the run has this name and its gate stands as it was found.";
 const TIME_NOTE = "Minutes as a number, 12: 0:12 is a time of day, the 120th part of a day, and does not count.";
