@@ -8,4 +8,5 @@ export const DEGREES = ["0°", "0 deg", "0 degrees"]; // of an angle or a temper
 export const SHARP = ["sharp", "zero"]; // of the shape of a fitting
 export const STILL = ["still"]; // of a reading
 export const NOT_READ = ["not read"]; // a point without a reading, which is left out
-export const NO_MARK = ["", "-", "–", "0", "n", "no", "none", "n/a", "off", "shut", "closed", "false"]; // a gate that stays shut in a scenario
+export const NO_MARK = ["", "-", "–", "—", "−", "0", "n", "no", "none", "n/a", "off", "shut", "closed", "false"]; // a gate that stays shut in a scenario
+export const DOUBTFUL_MARKS = ["?", "✗", "✘", "✖", "❌"]; // there too: a question, or a cross, which beside a tick is a no

@@ -2,7 +2,7 @@ import { DomainError, shown } from "../../core/errors";
 import { plain, unknownName } from "../../core/naming/findNamed";
 import { type Cell, CellErrorValue, type Matrix } from "../cells";
 import { refuseCell } from "../cellErrors";
-import { NO_MARK } from "../../reference/zeroWords";
+import { DOUBTFUL_MARKS, NO_MARK } from "../../reference/zeroWords";
 import { readOpen } from "./openRuns";
 import { itemAt } from "../../reference/itemAt";
 
@@ -94,9 +94,11 @@ function markedRow(
   return { name: label === null ? [...open].join("; ") : labelOf(label), open };
 }
 
-/** The name of a run below another's, or below nothing, is no mark: a scenario with a name in each cell is another shape. Nor is a question. */
+/** The name of a run below another's, or below nothing, is no mark: a scenario with a name in each cell is another shape. Nor is a question or a cross. */
 const namesOther = (cell: Cell, name: string, names: ReadonlyMap<string, string>): boolean =>
-  typeof cell === "string" && plain(cell) !== name && (cell.trim() === "?" || names.has(plain(cell)));
+  typeof cell === "string" &&
+  plain(cell) !== name &&
+  (DOUBTFUL_MARKS.includes(cell.trim().replace("\ufe0f", "")) || names.has(plain(cell)));
 
 /** Anything but a blank, a dash, a zero or a word for no is a mark. */
 const isMark = (cell: Cell): boolean =>
