@@ -38,6 +38,9 @@ export function curveRows(given: unknown, quantities: readonly [Quantity, Quanti
     if (row === first && isHeading(matrix, row)) {
       if (says(airflow, /press/i) && says(pressure, /flow/i))
         throw new DomainError("curve", airflow, "airflow in the first column and pressure in the second");
+      // the fan laws take either; as static pressure the total is too high by the velocity pressure at the outlet
+      if (quantities[1] === "pressure" && says(pressure, /\btotal\b/i) && !says(pressure, /static/i))
+        throw new DomainError("a header of curve", pressure, "of fan static pressure: the total less the velocity pressure at the fan's outlet, as the sheet Fan works it out"); // prettier-ignore
       requireOwnUnit("curve", airflow!, quantities[0], system);
       requireOwnUnit("curve", pressure!, quantities[1], system);
       return;

@@ -40,6 +40,16 @@ describe("a curve range", () => {
     },
   );
 
+  test("of total pressure is refused where static pressure is read, and scaled by the fan laws", () => {
+    const total = [["Airflow (cfm)", "Total pressure (in.w.g.)"], [0, 8], [1000, 0]]; // prettier-ignore
+    expect(refusal(() => fanpressure(total, [[500]]))).toEqual({
+      code: "#VALUE!",
+      message: `a header of curve must be of fan static pressure: the total less the velocity pressure at the fan's outlet, as the sheet Fan works it out; got "Total pressure (in.w.g.)"`,
+    });
+    expect((fanlaw(total, [[2]]) as any[][])[1]).toEqual([0, 32]); // 8 in.w.g. times the square of twice the speed
+    expect(one(fanpressure([["Airflow", "Total static pressure"], [0, 8], [1000, 0]], [[500]]) as any[][])).toBeCloseTo(4, 12); // prettier-ignore
+  });
+
   test("whose first point cannot be read is refused, and not taken for a heading", () => {
     const message = 'airflow in row 1 of the curve must be a number (cfm); got "100,5"';
     expect(refusal(() => fanpressure([["100,5", "8,5"], [500, 6], [1000, 0]], [[600]]))).toEqual({ code: "#VALUE!", message }); // prettier-ignore
