@@ -75,6 +75,21 @@ test("Insert writes into the selected cell, and asks before it writes over what 
   expect(opened.refused.splice(0)).toEqual(["InvalidOperationInCellEditMode: Excel is in cell-editing mode."]);
 });
 
+test("Build says why the selected cell cannot be shown, and shows it when it can be read", async () => {
+  fillWithFaults();
+  excel.book.selection = { sheet: excel.book.sheets.find(({ name }) => name === "Runs")!, areas: ["A1"] };
+  await tab(pane, "Build").click();
+  excel.behaviour.beforeSync = () => {
+    throw new Refusal("InvalidOperationInCellEditMode", "Excel is in cell-editing mode.");
+  };
+  await button(pane, "Show the selected cell").click();
+  await says(pane, "It did not work: A cell is being edited: press Enter or Esc, then try again.");
+  excel.behaviour.beforeSync = () => undefined;
+  await button(pane, "Show the selected cell").click();
+  await says(pane, /^Select a cell under Fittings or Hood/);
+  expect(new Set(opened.refused.splice(0))).toEqual(new Set(["InvalidOperationInCellEditMode: Excel is in cell-editing mode."])); // prettier-ignore
+});
+
 function fillWithFaults(): void {
   for (const { name, cells } of faultyBook.workbook.sheets) {
     for (const cell of cells) {

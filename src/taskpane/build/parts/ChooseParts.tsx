@@ -15,7 +15,7 @@ const useStyles = makeStyles({
 /** The fittings or the hood of the run whose cell is selected, chosen by pictures. */
 export function ChooseParts({ host }: { readonly host: SheetHost | null }): ReactElement {
   const styles = useStyles();
-  const { part, show } = useSelectedPart(host);
+  const { part, show, said } = useSelectedPart(host);
   return (
     <section aria-label="Fittings and hoods by picture">
       <Subtitle2 as="h2" className={styles.heading}>
@@ -27,8 +27,9 @@ export function ChooseParts({ host }: { readonly host: SheetHost | null }): Reac
         </Button>
       )}
       {part === null || host === null ? (
-        <p className={styles.text}>
-          Select a cell under Fittings or Hood on the sheet Runs: what it takes stands here then, with pictures.
+        <p className={styles.text} role="status">
+          {said ||
+            "Select a cell under Fittings or Hood on the sheet Runs: what it takes stands here then, with pictures."}
         </p>
       ) : (
         <PartPicker key={`${part.sheet}!${part.at} ${part.content}`} host={host} part={part} />

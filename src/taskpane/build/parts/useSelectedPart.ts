@@ -1,5 +1,6 @@
 import { useEffect, useState } from "react";
 import type { SheetHost } from "../../../hosts/host";
+import { failureWords } from "../../hostUse/words";
 import { useSelection } from "../../hostUse/useSelection";
 import { type SelectedPart, selectedPart } from "./selectedPart";
 
@@ -9,6 +10,7 @@ const PAUSE = 200; // ms without another change before the book is read
 export function useSelectedPart(host: SheetHost | null): {
   readonly part: SelectedPart | null;
   readonly show: (() => void) | null; // where the user says when
+  readonly said: string; // of what was asked for last: that it is read, or why it could not be
 } {
   const follows = host?.kind === "local" ? host : null;
   const selection = useSelection(follows);
@@ -35,10 +37,17 @@ export function useSelectedPart(host: SheetHost | null): {
       end();
     };
   }, [follows, selection]);
-  const show = (): void =>
+  const [said, setSaid] = useState("");
+  const show = (): void => {
+    const tell = (found: SelectedPart | null, words: string): void => {
+      setPart(found);
+      setSaid(words);
+    };
+    tell(null, "Reading the book …");
     void Promise.all([host!.readBook(), host!.selectionAddress()]).then(
-      ([book, address]) => setPart(selectedPart(book, address)),
-      () => setPart(null),
+      ([book, address]) => tell(selectedPart(book, address), ""),
+      (error: unknown) => tell(null, failureWords(error)),
     );
-  return { part, show: host?.kind === "excel" ? show : null };
+  };
+  return { part, show: host?.kind === "excel" ? show : null, said };
 }
