@@ -44,13 +44,19 @@ const NO_BRACKET = "(?:'(?:[^']|'')*'|[^'()])*";
 const ASKED = new RegExp(`ISFORMULA\\((${NO_BRACKET})\\)`, "g");
 const SAID = new RegExp(`\\b(?:AND|OR)\\((ISFORMULA\\(${NO_BRACKET}\\)),${NO_BRACKET}\\)`, "g");
 
-/** The cell that says whether all formulas of an answer stand: row by row below it, since not every program asks of a range. A row that is deleted is told elsewhere. */
+/**
+ * The cell that says whether all formulas of an answer stand: row by row below it, since not every program asks of a range. A row that is
+ * deleted is told elsewhere. In some programs rows that somebody sorts take their formulas along, and what stands beside them by its row
+ * would then go with another run: so each row begins with its own.
+ */
 function allStand({ sheet, at, cells }: TranslatedSheets["live"][number], workings: Workings): string {
   const { column, row } = placeOf(at);
   const stands = (across: number, down: number): string =>
     `ISFORMULA(${sheetPrefix(sheet)}${fixedAddress(column + across, row + down)})`;
-  const ofRow = (line: readonly string[], down: number): string[] =>
-    line.flatMap((code, across) => (isPlain(code) ? [] : [stands(across, down)]));
+  const ofRow = (line: readonly string[], down: number): string[] => [
+    ...line.flatMap((code, across) => (isPlain(code) ? [] : [stands(across, down)])),
+    ...inItsRow(`${sheetPrefix(sheet)}${fixedAddress(column, row + down)}`, line[0] ?? "", workings),
+  ];
   const rows = cells.map(ofRow).filter((all) => all.length > 0);
   const { sheet: name, top } = workings.once(`stands ${sheet}!${at}`, () =>
     workings.place(rows.length + 1, 1, ({ left, top: first, bottom }) => [
@@ -59,4 +65,12 @@ function allStand({ sheet, at, cells }: TranslatedSheets["live"][number], workin
     ]),
   );
   return `${sheetPrefix(name)}${fixedAddress(1, top)}`;
+}
+
+/** That a cell shows the step of the workings that its formula hands on, or nothing; none where the formula is more than that. */
+function inItsRow(cell: string, code: string, workings: Workings): string[] {
+  const [, prefix, step] = /^=(?:IF\([^"]*,"",)?('[^']+'!|\w+!)(\$?[A-Z]+\$?\d+)\)?$/.exec(code) ?? [];
+  return step === undefined || prefix !== sheetPrefix(workings.sheet.name)
+    ? []
+    : [`OR(${cell}="",${cell}=${prefix}${step})`];
 }

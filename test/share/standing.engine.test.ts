@@ -20,9 +20,13 @@ const type = (sheet: string, at: string, value: string | number): Edit => ({ doe
   "one cell of an answer typed over in a copy leaves no total as if it were new; the fixed ± is none",
   async () => {
     const { bytes } = await flowCopy();
-    const steps = [[], [type("Budget", "M12", 500)], [type("Flow", "B13", "drum sander")]];
-    const [sound, budget, both] = editsInOffice(bytes, steps, LOOKS, true).map((looks) => looks.flat(2));
+    const sorted: Edit = { does: "sort", sheet: "Flow", range: "B11:I14", by: 1, rising: true };
+    const anew: Edit = { does: "open anew", sheet: "" };
+    const steps = [[], [sorted], [anew, type("Budget", "M12", 500)], [type("Flow", "B13", "drum sander")]];
+    const [sound, byAirflow, budget, both] = editsInOffice(bytes, steps, LOOKS, true).map((looks) => looks.flat(2));
     expect(sound).toEqual(["", expect.any(Number), expect.stringMatching(/^ok: /), expect.any(Number), expect.stringMatching(/^Further: /), expect.any(Number), expect.any(Number)]); // prettier-ignore
+    // beside the sorted runs stand the airflows with all sealed in the order of before
+    expect(byAirflow).toEqual([...sound!.slice(0, 4), typedInto("Flow", 10), "see C3", "see Flow C3"]);
     const ofBudget = [typedInto("Budget", 8), "see C3", "see Budget C3", "see Budget C3"];
     expect(budget).toEqual([...ofBudget, typedInto("Budget", 8), expect.any(Number), expect.any(Number)]);
     expect(both).toEqual([...ofBudget, typedInto("Flow", 10), "see C3", "see Flow C3"]);
