@@ -1,5 +1,5 @@
 import type { Workbook } from "../../sheets/workbook";
-import { filledDown } from "./filledDown";
+import { withAlikeOnce } from "./alikeFormulas";
 import type { GridModel } from "./grid";
 import { gridData } from "./model";
 
@@ -16,8 +16,7 @@ interface Packing {
  */
 export function gridModel(workbook: Workbook): GridModel {
   const data = gridData(workbook);
-  const sheets = data.sheets.map((sheet) => ({ ...sheet, cells: filledDown(sheet.cells) }));
-  const model = new o_spreadsheet.Model({ ...data, sheets });
+  const model = withAlikeOnce(() => new o_spreadsheet.Model(data));
   (model as unknown as Packing).session.commandSquisher.squish = (commands) => commands;
   return model;
 }

@@ -1,7 +1,6 @@
-/** Formulas that are filled down reach the grid as if each were entered; what one is when it is entered, the library says. */
+/** Formulas that are alike but for their references reach the grid as if each were entered; what one is when it is entered, the library says. */
 import type { CompiledFormula as Compiled } from "@odoo/o-spreadsheet";
 import fc from "fast-check";
-import { filledDown } from "../../../src/hosts/local/filledDown";
 import type { GridModel } from "../../../src/hosts/local/grid";
 import { gridModel } from "../../../src/hosts/local/gridModel";
 import { clubCopy } from "../../../src/share/clubCopy";
@@ -41,21 +40,47 @@ function otherwise(workbook: Workbook): string[] {
   });
 }
 
-test("a formula that is filled down is written once, with the references of each row spelled out", () => {
-  const contents = {
+/** What the library took a formula apart into. */
+const tokensOf = (compiled: Compiled): unknown => (compiled as unknown as { readonly tokens: unknown }).tokens;
+
+/** What the library took apart to read the formulas of these cells: the same for two of them that are alike. */
+function takenApart(contents: Readonly<Record<string, string>>): unknown[] {
+  const cells = Object.entries(contents).map(([at, text]) =>
+    text.startsWith("=") ? { at, formula: text } : { at, value: text },
+  );
+  const others = ["Two", "Zwölf"].map((name) => sheetOf(name, [{ at: "A1", value: 1 }]));
+  const { getters } = gridModel({ name: "Alike", sheets: [sheetOf("One", cells), ...others], names: [] });
+  return cells.map(({ at }) => {
+    const { column, row } = placeOf(at);
+    const cell = getters.getCell({ sheetId: getters.getSheetIdByName("One")!, col: column - 1, row: row - 1 });
+    return cell?.isFormula === true ? tokensOf(cell.compiledFormula) : at;
+  });
+}
+
+test("formulas with other references alone are taken apart once, down, across, and below a value", () => {
+  const [first, ...others] = takenApart({
     A1: "=B1*Two!$C$1+SUM(D$1:D1)",
     A2: "=B2*Two!$C$1+SUM(D$1:D2)",
     A10: "=$AB10*Zwölf!XFD1048576+SUM(D1:$D10)",
+    C1: "=A1*C2+SUM(E1:F2)",
+  });
+  for (const one of others) expect(one).toBe(first);
+  const [text, textBelow, value, belowValue, other] = takenApart({
     C1: '=IF(B1="A1, $B$2","",ATAN2(B1,2))',
     C2: '=IF(B2="A1, $B$2","",ATAN2(B2,2))',
-  };
-  expect(filledDown(contents)).toEqual({
-    A1: "=B1*Two!$C$1+SUM(D$1:D1)",
-    A2: { R: ["B2", "Two!$C$1", "D$1:D2"] },
-    A10: { R: ["$AB10", "Zwölf!XFD1048576", "D1:$D10"] },
-    C1: '=IF(B1="A1, $B$2","",ATAN2(B1,2))',
-    C2: { R: ["B2", "B2"] },
+    C3: "5",
+    C4: '=IF(B4="A1, $B$2","",ATAN2(B4,2))',
+    D4: '=IF(B4="A1, $B$3","",ATAN2(B4,2))',
   });
+  expect(textBelow).toBe(text);
+  expect(belowValue).toBe(text);
+  expect(value).toBe("C3");
+  expect(other).not.toBe(text);
+});
+
+test("and once for all books", () => {
+  const [one] = takenApart({ A1: "=B1+777+C1" });
+  expect(takenApart({ B7: "=B7+777+C9" })[0]).toBe(one);
 });
 
 test.each([
@@ -74,13 +99,58 @@ test.each([
   ["no formula at all", "=A1+", "=A2+"],
   ["no reference", "=1+1", "=1+1"],
   ["a text", "A1", "A2"],
-])("%s is handed as it is", (_, first, second) => {
-  expect(filledDown({ F1: first, F2: second })).toEqual({ F1: first, F2: second });
+])("%s is read by itself", (_, first, second) => {
+  const [one, other] = takenApart({ F1: first, F2: second });
+  expect(other).not.toBe(one);
 });
 
-test("a formula begins anew below a value, and beside another column", () => {
-  const contents = { A1: "=B1", A2: "5", A3: "=B3", C1: "=D1", C2: "=D2*2" };
-  expect(filledDown(contents)).toEqual(contents);
+test("formulas share the ranges that they name, and no edit changes one in place", () => {
+  const cells = ["B1", "B2", "B3", "B4"].map((at) => ({ at, formula: "=SUM($A$1:$A$9)+Two!A1+A2" }));
+  const model = gridModel({
+    name: "Shared",
+    sheets: [sheetOf("One", cells), sheetOf("Two", [{ at: "A1", value: 1 }])],
+    names: [],
+  });
+  const { getters } = model;
+  const [one, two] = ["One", "Two"].map((name) => getters.getSheetIdByName(name)!) as [string, string];
+  const held = (): Compiled[] =>
+    getters.getCells(one).flatMap((cell) => (cell.isFormula ? [cell.compiledFormula] : []));
+  const ranges = held().flatMap(({ rangeDependencies }) => rangeDependencies);
+  expect(ranges).toHaveLength(12);
+  expect(new Set(ranges).size).toBe(3);
+  const before = JSON.stringify(ranges);
+  const seen = (): string[] => held().map((compiled) => compiled.toFormulaString(getters));
+  const after = (work: () => void): string[] => {
+    work();
+    const now = seen();
+    expect(JSON.stringify(ranges)).toBe(before);
+    model.dispatch("REQUEST_UNDO");
+    expect(seen()).toEqual(Array(4).fill("=SUM($A$1:$A$9)+Two!A1+A2"));
+    return now;
+  };
+  const rows = (sheetId: string, sheetName: string) => ({ sheetId, sheetName, dimension: "ROW" as const });
+  const inserted = after(() =>
+    model.dispatch("ADD_COLUMNS_ROWS", { ...rows(one, "One"), base: 0, position: "before", quantity: 2 }),
+  );
+  expect(inserted).toEqual(Array(4).fill("=SUM($A$3:$A$11)+Two!A1+A4"));
+  const elsewhere = after(() =>
+    model.dispatch("ADD_COLUMNS_ROWS", { ...rows(two, "Two"), base: 0, position: "before", quantity: 1 }),
+  );
+  expect(elsewhere).toEqual(Array(4).fill("=SUM($A$1:$A$9)+Two!A2+A2"));
+  const deleted = after(() => model.dispatch("REMOVE_COLUMNS_ROWS", { ...rows(one, "One"), elements: [4, 5] }));
+  expect(deleted).toEqual(Array(4).fill("=SUM($A$1:$A$7)+Two!A1+A2"));
+  const renamed = after(() => model.dispatch("RENAME_SHEET", { sheetId: two, oldName: "Two", newName: "Three" }));
+  expect(renamed).toEqual(Array(4).fill("=SUM($A$1:$A$9)+Three!A1+A2"));
+  const duplicated = after(() =>
+    model.dispatch("DUPLICATE_SHEET", { sheetId: one, sheetIdTo: "copy", sheetNameTo: "Copy" }),
+  );
+  expect(duplicated).toEqual(Array(4).fill("=SUM($A$1:$A$9)+Two!A1+A2"));
+});
+
+test("what is entered later, the library reads by itself", () => {
+  const { Compile } = library.CompiledFormula as { Compile: unknown };
+  takenApart({ A1: "=B1+1" });
+  expect((library.CompiledFormula as { Compile: unknown }).Compile).toBe(Compile);
 });
 
 /** How references are spelled from row to row: the sheet, and which of column and row stay. */
@@ -129,7 +199,7 @@ const column = fc
     Array.from({ length: 8 }, (_, down) => (odd?.row === down ? odd.content : frame(one(down), other(down)))),
   );
 
-test("law: whatever is filled down, the grid holds each formula as if it were entered", () => {
+test("law: whatever is alike, the grid holds each formula as if it were entered", () => {
   fc.assert(
     fc.property(fc.array(column, { minLength: 1, maxLength: 4 }), (columns) => {
       const cells = columns.flatMap((contents, across) =>
@@ -150,19 +220,19 @@ test.each(["example", "empty"] as const)("a book is held as if each formula were
   expect(otherwise(book)).toEqual([]);
 });
 
-test("a club copy is held as if each formula were entered, and most of it is filled down", () => {
+test("a club copy is held as if each formula were entered, and few of its formulas are taken apart", () => {
   const book = budgetBook({ units: "IP", sheets: sheetKeys, contents: "example" }, { sheets: [], names: [] });
   const calculated = gridOfBook(book).calculated(book);
   const { workbook } = clubCopy(calculated, { kind: "formulas", date: "2000-01-01", version: "0" }).book;
-  const filled = workbook.sheets.flatMap(({ cells }) =>
-    Object.values(
-      filledDown(Object.fromEntries(cells.flatMap((cell) => ("formula" in cell ? [[cell.at, cell.formula]] : [])))),
-    ),
-  );
-  expect(filled.filter((content) => typeof content !== "string").length).toBeGreaterThan(filled.length / 2);
   // nothing of the copy is computed, which is not asked here
   const evaluation = library.registries.coreViewsPluginRegistry.get("evaluation");
   const computing = jest.spyOn(evaluation.prototype, "finalize").mockImplementation(() => undefined);
   expect(otherwise(workbook)).toEqual([]);
+  const { getters } = gridModel(workbook);
+  const taken = getters
+    .getSheetIds()
+    .flatMap((sheetId) => getters.getCells(sheetId))
+    .flatMap((cell) => (cell.isFormula ? [tokensOf(cell.compiledFormula)] : []));
+  expect(new Set(taken).size).toBeLessThan(taken.length / 5);
   computing.mockRestore();
 });
