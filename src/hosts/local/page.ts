@@ -2,7 +2,6 @@ import { version } from "../../../package.json";
 import { demoBook } from "../../sheets/demo";
 import { chartLibrary } from "./chartLibrary";
 import { browserStore } from "./browserStore";
-import { listDifferences } from "./differences";
 import { enterBeforeSheet } from "./enterBeforeSheet";
 import { enterReturns } from "./enterReturns";
 import { type BookInFile, download, fileOf } from "./files";
@@ -49,7 +48,7 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   const sheet = part("sheet");
   const frame = part<HTMLIFrameElement>("pane-frame");
   const top = topBar();
-  listDifferences(part("differences"));
+  void import("./differences").then(({ listDifferences }) => listDifferences(part("differences"))); // nothing waits for it
   let desk: GridDesk | null = null;
   let workspace: Workspace | null = null;
   printSheet(part("print"), () => desk?.model() ?? null); // before the grid, which has a print of its own
