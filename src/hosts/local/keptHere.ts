@@ -1,5 +1,5 @@
 import { FileRefusal } from "../file/fileRefusal";
-import { version } from "../../../package.json";
+import packageJson from "../../../package.json";
 import type { BookInFile } from "./files";
 import type { KeptBook } from "./keeper";
 import type { NoticeBar } from "./notifications";
@@ -31,6 +31,6 @@ export async function keptHere(
 
 /** No numbers are kept, only what they rest on, so that which ones moved cannot be told. */
 const keptByWords = (keptBy: string | undefined): string =>
-  keptBy === version
+  keptBy === packageJson.version
     ? ""
-    : `${keptBy === undefined ? "An earlier version" : `Version ${keptBy}`} kept this budget; this is ${version}, which computed it anew. CHANGELOG.md says which results moved, and which were wrong.`;
+    : `${keptBy === undefined ? "An earlier version" : `Version ${keptBy}`} kept this budget; this is ${packageJson.version}, which computed it anew. CHANGELOG.md says which results moved, and which were wrong.`;

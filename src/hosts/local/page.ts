@@ -1,4 +1,4 @@
-import { version } from "../../../package.json";
+import packageJson from "../../../package.json";
 import { demoBook } from "../../sheets/demo";
 import { chartLibrary } from "./chartLibrary";
 import { browserStore } from "./browserStore";
@@ -66,7 +66,7 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
       last.reopen(model);
       if (model.getters.getChartIds(model.getters.getActiveSheetId()).length > 0) await chartsHere();
     });
-  const keeper = keeperOf(browserStore(folder), sharedStore, () => crypto.randomUUID(), version);
+  const keeper = keeperOf(browserStore(folder), sharedStore, () => crypto.randomUUID(), packageJson.version);
   let found = await keeper.load();
   part("loading").remove();
   let first: OpenBook | null = null;
