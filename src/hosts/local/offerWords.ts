@@ -67,7 +67,7 @@ const asProposal = (text: string): Proposal => ({ text, fuzzySearchKey: text });
 /** The row of the heading over the edited cell, where that is this one and the sheet is a budget's Runs. */
 function headingOver({ composer, getters }: Asked, heading: string): number | null {
   const cell = composer.currentEditedCell;
-  if (cell === undefined || keptGetters({ getters } as GridModel).getSheetKey(cell.sheetId) !== "runs") return null;
+  if (cell === undefined || keptGetters({ getters }).getSheetKey(cell.sheetId) !== "runs") return null;
   for (let row = cell.row - 1; row >= 0; row--) if (textAt(getters, { ...cell, row }) === heading) return row;
   return null;
 }
