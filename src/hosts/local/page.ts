@@ -48,7 +48,6 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   const sheet = part("sheet");
   const frame = part<HTMLIFrameElement>("pane-frame");
   const top = topBar();
-  void import("./differences").then(({ listDifferences }) => listDifferences(part("differences"))); // nothing waits for it
   let desk: GridDesk | null = null;
   let workspace: Workspace | null = null;
   printSheet(part("print"), () => desk?.model() ?? null); // before the grid, which has a print of its own
@@ -139,6 +138,8 @@ export async function openPage(templates: string, helpOf: (head: Element | null)
   });
   frame.src = "pane.html"; // only now, so that the pane finds its host
   await chartsHere();
+  const { listDifferences } = await import("./differences"); // last, since the list is folded at first
+  listDifferences(part("differences"));
 }
 
 const topBar = (): TopBar => ({
