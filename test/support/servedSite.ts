@@ -5,7 +5,7 @@ import { launchBrowser } from "../../scripts/browser";
 import { serve, type Serving } from "../../scripts/serve";
 
 /** A test waits for the thing itself; this only ends a wait for what never comes, on however busy a machine. */
-export const NEVER = 500_000; // ms
+export const NEVER = 150_000; // ms
 
 /**
  * More room (MB) for short-lived objects, or a sixth of the time goes into clearing up; and no last compiling, since the pages of a

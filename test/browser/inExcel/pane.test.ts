@@ -61,6 +61,7 @@ test("Insert writes into the selected cell, and asks before it writes over what 
   expect(shown()).toBe("mine");
   excel.fill("Sheet1", "D9", [["mine, too"]]);
   await button(pane, "Insert K at 90 degrees 0.27").click();
+  await button(pane, "Write over Sheet1!C3").waitFor();
   excel.book.selection = { sheet: excel.book.sheets[0]!, areas: ["D9"] }; // clicked before the question is answered
   await button(pane, "Write over Sheet1!C3").click();
   await says(pane, "Written into C3.");
