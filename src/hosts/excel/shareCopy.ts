@@ -1,11 +1,9 @@
 import type { CopyMaker } from "../copyInWorker";
 import { COPY_CANCELLED, COPY_STEPS, copyFileName, copyOutcome, dayOf } from "../copyOutcome";
 import type { CopyKind, CopyOutcome, Watch } from "../host";
-import type { Calculated } from "../../sheets/calculated";
-import { sheetPrefix } from "../../sheets/sheetPrefix";
 import packageJson from "../../../package.json";
 import { base64 } from "./base64";
-import { isBusy } from "./busy";
+import { firstBusy } from "./busy";
 import { sentenceOf } from "./faults";
 import { NO_OLD_COPY } from "./manual";
 import { readBook } from "./readBook";
@@ -50,14 +48,6 @@ export async function shareCopy(kind: CopyKind, { progress, signal }: Watch, mak
 
 const UNSETTLED =
   "The cells go on changing, so a copy could hold numbers of before: wait until Excel has finished calculating, then make it again. No copy was made.";
-
-/** The first cell whose function has not answered yet; null where none waits. */
-function firstBusy({ shown }: Calculated): string | null {
-  for (const [sheet, cells] of shown)
-    for (const [at, { value }] of cells)
-      if (typeof value === "object" && isBusy(value?.message)) return `${sheetPrefix(sheet)}${at}`;
-  return null;
-}
 
 const waitsFor = (cell: string): string =>
   `${cell} still waits for its answer, so a copy would lack it: wait a moment, then make it again, or enter it anew by Repair below. No copy was made.`;

@@ -122,10 +122,7 @@ describe("revive", () => {
   });
 
   test("brings the formulas of a club copy back in new sheets, the copy's own left as they are", async () => {
-    const original = usersBook();
-    await excelHost(copyHere).shareCopy("formulas", watching().watch);
-    const copy = await readBook(Buffer.from(original.opened[0]!, "base64"));
-    const excel = await opened(copy.workbook);
+    const excel = await openedCopy();
     const before = snapshot(excel) as { sheets: unknown[] };
     const outcome = await excelHost().revive(watching().watch);
     expect(outcome).toMatchObject({ added: true, sheets: expect.arrayContaining(["Sheet1 2"]) });
@@ -133,6 +130,58 @@ describe("revive", () => {
     expect(sheet.cells.get("B2")!.formula).toBe("=DUCT.AREA(B1)");
     expect(sheet.cells.get("A3")!.formula).toBe("=DUCT.CAUTIONS()");
     expect((snapshot(excel) as typeof before).sheets.slice(0, before.sheets.length)).toEqual(before.sheets);
+    expect(outcome).toMatchObject({ moved: "" });
+  });
+
+  /** Excel with a club copy of the user's book whose area shows 1, as do new formulas. */
+  async function openedCopy(): Promise<Recorder> {
+    const original = usersBook();
+    await excelHost(copyHere).shareCopy("formulas", watching().watch);
+    const excel = await opened((await readBook(Buffer.from(original.opened[0]!, "base64"))).workbook);
+    excel.book.sheets.find(({ name }) => name === "Sheet1")!.cells.get("B2")!.value = 1;
+    excel.behaviour.calculate = () => 1;
+    return excel;
+  }
+
+  test("tells what comes out otherwise than in the copy, by the cells of the new sheets", async () => {
+    const excel = await openedCopy();
+    excel.behaviour.calculate = (formula) => (formula.includes("DUCT.AREA") ? 1.25 : 1);
+    const outcome = await excelHost().revive(watching().watch);
+    expect(outcome).toMatchObject({
+      added: true,
+      moved: expect.stringMatching(
+        /^1 number differs from what the copy held, most of all 'Sheet1 2'!B2: 1\.25 here, 1 in the copy\. /,
+      ),
+    });
+  });
+
+  test("numbers that still wait for their function are looked at once it has answered", async () => {
+    const excel = await openedCopy();
+    excel.behaviour.calculate = (formula) => (formula.includes("DUCT.AREA(B1)") ? "#BUSY!" : 1);
+    const answers = watching(({ steps }) => {
+      if (!steps.at(-1)!.endsWith("Comparing with the copy's numbers")) return;
+      setTimeout(() => {
+        excel.behaviour.calculate = () => 1.25;
+        excel.fill("Sheet1 2", "B2", [["=DUCT.AREA(B1)"]]);
+      }, 700);
+    });
+    expect(await excelHost().revive(answers.watch)).toMatchObject({
+      moved: expect.stringContaining("'Sheet1 2'!B2: 1.25 here, 1 in the copy"),
+    });
+  });
+
+  test("what is cancelled while it is compared stays, and is told as not compared", async () => {
+    const excel = await openedCopy();
+    const before = excel.book.sheets.length;
+    const told = watching(({ steps, cancel }) => {
+      if (steps.at(-1)!.endsWith("Comparing with the copy's numbers")) cancel();
+    });
+    expect(await excelHost().revive(told.watch)).toMatchObject({
+      added: true,
+      moved:
+        "The numbers of the new sheets were not compared with the copy's: look at both before you go by them, since another version may have computed the copy.",
+    });
+    expect(excel.book.sheets.length).toBeGreaterThan(before);
   });
 });
 
