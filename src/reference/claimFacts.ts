@@ -17,6 +17,8 @@ export interface Amount {
   readonly high: number;
   readonly unit?: string; // where the quantity has none
   readonly thinkable?: number; // up to here a number may be meant whose digits can be read in two ways; `high` where left out
+  readonly several?: string; // what is to be typed where there are several of such things
+  readonly noRating?: readonly string[]; // words beside the number, in small letters, with which it is not the one that is asked for
 }
 
 /** One of a few words. */
@@ -25,11 +27,17 @@ export interface Words {
   readonly words: readonly { readonly key: string; readonly aliases: readonly string[] }[];
 }
 
-const amount = (quantity: Quantity, low: number, high: number, more: Pick<Amount, "unit" | "thinkable"> = {}): Amount => ({ kind: "amount", quantity, low, high, ...more }); // prettier-ignore
+const amount = (quantity: Quantity, low: number, high: number, more: Pick<Amount, "unit" | "thinkable" | "several" | "noRating"> = {}): Amount => ({ kind: "amount", quantity, low, high, ...more }); // prettier-ignore
 const airflow = amount("airflow", 0.002, 20, { thinkable: 500 });
 const pressure = amount("pressure", 25, 50_000, { thinkable: 240_000 });
 const words = (list: Words["words"]): Words => ({ kind: "words", words: list });
 const text = { kind: "text" } as const;
+
+/** Two circles of half an area each. */
+const several = "of two alike inlets 1.41 times the diameter of one";
+
+/** A motor's power beside one of these is what it gives for a moment, or what it takes in; a longer word comes before one that begins it. */
+const noRating = ["peak", "maximum", "max", "developed", "input", "p1"];
 
 const phases = [
   { key: "1", aliases: ["single", "one"] },
@@ -67,14 +75,14 @@ export const claimFacts = [
   },
   {
     key: "motor power",
-    aliases: ["motor", "power", "hp", "peak hp"],
-    takes: amount("power", 10, 100_000, { thinkable: 700_000 }),
+    aliases: ["motor", "power", "hp", "peak hp", "peak power", "peak horsepower", "input power", "power input"],
+    takes: amount("power", 10, 100_000, { thinkable: 700_000, noRating }),
   },
   { key: "volts", aliases: ["voltage"], takes: amount("ratio", 10, 1000, { unit: "V" }) },
   { key: "amps", aliases: ["current"], takes: amount("ratio", 0.1, 500, { unit: "A" }) },
   { key: "phases", aliases: ["phase"], takes: words(phases) },
   { key: "efficiency", aliases: ["fan efficiency"], takes: amount("ratio", 0.05, 1.5, { unit: "%" }) },
-  { key: "inlet diameter", aliases: ["inlet", "port"], takes: amount("diameter", 0.02, 1.5) },
+  { key: "inlet diameter", aliases: ["inlet", "port"], takes: amount("diameter", 0.02, 1.5, { several }) },
   {
     key: "impeller diameter",
     aliases: ["impeller", "wheel diameter"],

@@ -13,3 +13,4 @@ export const euler = from("eulerMemory", "from memory", "p = ρ u² without pre-
 export const compression = from("cengel2006", "from memory", "work of isothermal compression");
 export const electric = from("commonPractice", "common practice", "power factor at most 1");
 export const practice = from("commonPractice", "common practice", "what a data sheet must say");
+export const rating = from("nemaMg1Memory", "from memory", "a rating is the output that a motor holds for its duty");

@@ -26,3 +26,15 @@ export const percentOf = (share: number): string => `${tidy(100 * share)} %`;
 /** What may stand behind a level of sound, in small letters, without blanks and points. */
 export const LEVEL_UNITS: readonly string[] = ["", "db", "dba", "db(a)"];
 export const NO_LEVEL = "Only a level in dB, such as 72 dB(A), can be told at another distance";
+
+/** What is said of a motor's power that is none of its rating. */
+export const NO_RATING =
+  "A peak, maximum or input power is not the output that a motor holds for long, so nothing here is judged by it; its rated output decides.";
+export const RATED_OUTPUT = "the motor's rated output";
+
+export const RATING_ALONE =
+  "A size or a share alone says nothing without the share of dust caught at each size and the test standard; a class of a standard says both, where a test report shows it for the whole filter.";
+
+/** Whose efficiency is meant, and from where it is doubted. */
+export const ofFanAlone = (doubtedFrom: string): string =>
+  `The fan's own, not the motor's. Above ${doubtedFrom} we doubt it; nothing gives out more than it takes in.`;

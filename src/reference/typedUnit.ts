@@ -15,7 +15,7 @@ const kinds: Readonly<Partial<Record<Quantity, string>>> = {
 
 /** Units of quantities that CONVERTUNIT does not know, by the spelling that we print. */
 export const otherUnits: Readonly<Record<string, readonly string[]>> = {
-  rpm: ["r/min", "1/min", "min-1"],
+  rpm: ["r/min", "1/min", "/min", "min-1", "min⁻¹", "min^-1", "rev/min", "U/min", "revolutions per minute"],
   V: ["volt", "volts", "vac"],
   A: ["amp", "amps", "ampere", "amperes"],
   "%": ["percent"],

@@ -8,12 +8,13 @@ import { faceVelocity, filterRating } from "./filterChecks";
 import { hoseFlow } from "./hoseChecks";
 import { inShort } from "./inShort";
 import { soundLevel } from "./otherChecks";
-import { airPower, efficiency, supply } from "./powerChecks";
+import { airPower, efficiency, supply, unratedPower } from "./powerChecks";
 import { tip, wheelFlow } from "./wheelChecks";
 
 const checks: readonly ((facts: Facts, system: UnitSystem) => ClaimRow[])[] = [
   systemAirflow,
   inlet,
+  unratedPower,
   airPower,
   supply,
   efficiency,

@@ -11,7 +11,9 @@ type Read<Kind> = Kind extends "amount"
       : string | number;
 
 /** The facts that were given: numbers in SI (speed in rpm), words by their keys, texts as typed. */
-export type Facts = { readonly [One in Fact as One["key"]]?: Read<One["takes"]["kind"]> };
+export type Facts = { readonly [One in Fact as One["key"]]?: Read<One["takes"]["kind"]> } & {
+  readonly "unrated power"?: number; // a motor's, of which a peak or what it takes in was told
+};
 
 /** A row that could not be read, with the sentence that says why. */
 export interface Fault {

@@ -6,7 +6,7 @@ import { filters } from "../../reference/filters";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
 import type { FilterRow } from "../../reference/schema";
 import { type ClaimRow, rowOf } from "./claimRow";
-import { tidyInWords } from "../../reference/claimWords";
+import { RATING_ALONE, tidyInWords } from "../../reference/claimWords";
 import type { Facts } from "./facts";
 import { practice } from "../../reference/claimLaws";
 
@@ -39,9 +39,15 @@ export function faceVelocity(facts: Facts, system: UnitSystem): ClaimRow[] {
 /** A pore size alone is no efficiency. */
 export function filterRating({ "filter rating": rating }: Facts): ClaimRow[] {
   if (rating === undefined) return [];
-  const why = "It says nothing without the share of dust caught at each size and the test standard.";
   const asks = ["the filter's test report"];
   return [
-    rowOf({ check: "Filter rating", claimed: rating, verdict: "cannot tell", why, source: cite(practice), asks }),
+    rowOf({
+      check: "Filter rating",
+      claimed: rating,
+      verdict: "cannot tell",
+      why: RATING_ALONE,
+      source: cite(practice),
+      asks,
+    }),
   ];
 }

@@ -5,9 +5,9 @@ import { cite } from "../../reference/citation";
 import { claimBounds } from "../../reference/claimBounds";
 import { type UnitSystem, unitOf } from "../../reference/quantities";
 import { type ClaimRow, rowOf } from "./claimRow";
-import { CURVE, tidyInWords, percentOf } from "../../reference/claimWords";
+import { CURVE, NO_RATING, ofFanAlone, percentOf, RATED_OUTPUT, tidyInWords } from "../../reference/claimWords";
 import type { Facts } from "./facts";
-import { compression, electric, euler } from "../../reference/claimLaws";
+import { compression, electric, euler, rating } from "../../reference/claimLaws";
 import { usualEfficiency } from "./wheelOf";
 
 const { overload, motorShare } = claimBounds;
@@ -25,6 +25,13 @@ const rowIn =
       source,
       asks: judged.verdict === "holds" ? [] : [ask],
     });
+
+/** A motor's power that is no rating is said to be none. */
+export function unratedPower({ "unrated power": claimed }: Facts, system: UnitSystem): ClaimRow[] {
+  if (claimed === undefined) return [];
+  const judged = { claimed, allowed: null, verdict: "cannot tell" } as const;
+  return [rowIn(system)("Motor power", judged, NO_RATING, cite(rating), RATED_OUTPUT)];
+}
 
 /** No fan puts more into the air than its motor gives out. */
 export function airPower(facts: Facts, system: UnitSystem): ClaimRow[] {
@@ -60,7 +67,7 @@ export function supply(facts: Facts, system: UnitSystem): ClaimRow[] {
   if (volts === undefined || amps === undefined) return [];
   const known = phases === undefined ? null : phases === "3" ? 3 : 1;
   const claims = [
-    ["Motor", motor, "the motor's rated output"],
+    ["Motor", motor, RATED_OUTPUT],
     ["Air", rated && leastPower(rated.airflow, rated.pressure), CURVE],
   ] as const;
   return claims.flatMap(([of, power, ask]) => {
@@ -91,7 +98,7 @@ export function efficiency(facts: Facts): ClaimRow[] {
       check: "Efficiency",
       ...judged,
       unit: { label: "%", factor: 0.01 },
-      why: `Above ${percentOf(usual.value)} we doubt it; nothing gives out more than it takes in.`,
+      why: ofFanAlone(percentOf(usual.value)),
       source: cite(usual),
       asks: judged.verdict === "holds" ? [] : ["the efficiency at the rated point, and by which test"],
     }),

@@ -18,22 +18,28 @@ const LARGEST_SHARE = 1.5; // a spreadsheet holds 65 % as 0.65, a person types 6
  * @throws DomainError with the fix, where it cannot be read or no such thing has it
  */
 export function readAmount(said: string, cell: Cell, amount: Amount, system: UnitSystem, names: Names): number {
-  const { quantity, low, high, unit, thinkable = high } = amount;
+  const { quantity, low, high, unit, thinkable = high, several } = amount;
+  const also = several === undefined ? "" : `; ${several}`;
   const label = unit ?? unitOf(quantity, system).label;
   const named = unit === undefined ? factorInNames(names, quantity) : undefined;
   const own = named ?? (unit === undefined ? unitOf(quantity, system).factor : 1);
   const found = typeof cell === "string" || typeof cell === "number" ? NUMBER.exec(String(cell)) : null;
-  const typed = found?.[2] === "" ? own : found && factorOfTyped(found[2]!, quantity, label);
+  const behind = found ? withoutWords(found[2]!, amount) : "";
+  const typed = behind === "" ? own : factorOfTyped(behind, quantity, label);
   if (!found || typed === undefined)
-    return refuseCell(said, cell, `a number, bare (${label}) or with its unit: ${unitsInWords(quantity, label)}`);
-  const isBare = found[2] === "";
+    return refuseCell(
+      said,
+      cell,
+      `a number, bare (${label}) or with its unit: ${unitsInWords(quantity, label)}${also}`,
+    );
+  const isBare = behind === "";
   const stray = isBare && named === undefined ? strayUnit(names, quantity, label) : undefined;
   if (stray !== undefined)
     return refuseCell(said, cell, `typed with its unit, for "${stray}" in its name is none of it (${unitsInWords(quantity, label)})`); // prettier-ignore
   const asShare = (value: number): boolean => label === "%" && isBare && Math.abs(value) > LARGEST_SHARE;
   const digits = typeof cell === "number" ? [cell] : readings(found[1]!);
   const meant = digits
-    .map((value) => value * (asShare(value) ? 0.01 : typed!))
+    .map((value) => value * (asShare(value) ? 0.01 : typed))
     .filter((value) => value >= low && value <= thinkable);
   if (meant.length > 1) return refuseCell(said, cell, `written as ${digits.join(" or as ")}`);
   const [value] = meant;
@@ -49,6 +55,18 @@ export function readAmount(said: string, cell: Cell, amount: Amount, system: Uni
   }
   return label === "stages" && value % 1 !== 0 ? refuseCell(said, cell, "a whole number") : value;
 }
+
+/** Whether a number or its name says that it is not the one that is asked for: a peak, where a rating is. */
+export function isNoRating(cell: Cell, name: string, { noRating = [] }: Amount): boolean {
+  const said = `${typeof cell === "string" ? cell : ""} ${name}`.toLowerCase();
+  return noRating.some((word) => said.includes(word));
+}
+
+/** What stands behind a number without the words that tell which one it is: "hp (max. developed)" is hp. */
+const withoutWords = (behind: string, { noRating }: Amount): string =>
+  noRating === undefined
+    ? behind
+    : [...noRating, "(", ")"].reduce((rest, word) => rest.replaceAll(word, ""), behind.toLowerCase()).trim();
 
 /** What the digits may mean, the larger first: "1,700" is 1700 or 1.7, and so is "1.700". */
 function readings(digits: string): number[] {

@@ -6,7 +6,7 @@ import type { UnitSystem } from "../../reference/quantities";
 import { refuseCell } from "../cellErrors";
 import { type Cell, CellErrorValue, type Matrix, toMatrix } from "../cells";
 import type { Facts, Fault } from "./facts";
-import { readAmount } from "./readAmount";
+import { isNoRating, readAmount } from "./readAmount";
 import { type Names, namesOf, namesOfPair } from "./unitInName";
 
 type Known = ClaimFact & { readonly key: ClaimFactKey };
@@ -23,7 +23,7 @@ export function readFacts(given: unknown, system: UnitSystem): { facts: Facts; f
   if (matrix[0]!.length !== 2)
     throw new DomainError("facts", `${matrix.length} by ${matrix[0]!.length} cells`, "two columns, name and value");
   const heading = headingOf(matrix);
-  const facts: Partial<Record<ClaimFactKey, unknown>> = {};
+  const facts: Partial<Record<keyof Facts, unknown>> = {};
   const faults: Fault[] = [];
   const twice = repeatedIn(matrix, heading);
   matrix.forEach(([name = null, value = null], row) => {
@@ -36,7 +36,10 @@ export function readFacts(given: unknown, system: UnitSystem): { facts: Facts; f
       if (isBlank(value)) return;
       const rows = twice.get(fact.key) ?? [row + 1];
       if (rows.length > 1) throw new DomainError(said, value, `given once; it stands in rows ${rows.join(" and ")}`);
-      facts[fact.key] = read(said, value, fact, system, typeof name === "string" ? name : "");
+      const named = typeof name === "string" ? name : "";
+      const found = read(said, value, fact, system, named);
+      const isRated = fact.takes.kind !== "amount" || !isNoRating(value, named, fact.takes);
+      facts[isRated ? fact.key : "unrated power"] = found;
     } catch (error) {
       if (!(error instanceof DomainError)) throw error;
       faults.push({

@@ -27,7 +27,7 @@ export function amountCells(
   { units, strays }: UnitsInName,
 ): FactCells {
   const at = (column: FactColumn): string => facts.cell(column, row);
-  const { quantity, low, high, unit, thinkable = high } = amount;
+  const { quantity, low, high, unit, thinkable = high, several } = amount;
   const label = unit ?? unitOf(quantity, system).label;
   const own = unit === undefined ? unitOf(quantity, system).factor : 1;
   const isShare = label === "%";
@@ -67,7 +67,7 @@ export function amountCells(
   const ends = [low, high].map((end) =>
     unit === undefined ? inWords(end, quantity, system) : `${isShare ? 100 * end : end} ${unit}`,
   );
-  const read = `a number, bare (${label}) or with its unit: ${unitsInWords(quantity, label)}`;
+  const read = `a number, bare (${label}) or with its unit: ${unitsInWords(quantity, label)}${several === undefined ? "" : `; ${several}`}`;
   const range = (unitOfBare: string): string =>
     literal(`from ${ends.join(" to ")} (a bare number is read in ${unitOfBare})`);
   const outside =
@@ -84,7 +84,7 @@ export function amountCells(
     mantissa: `IF(${at("whole")}+${at("part")}=0,0,${at("sign")}+${at("whole")}+${at("part")})`,
     powerSign: signOf(`MID(${at("pattern")},${behind}+1,1)`),
     powerDigits: `IF(${at("mantissa")}=0,0,IF(MID(${at("pattern")},${behind},1)="e",${zerosAhead(from(`${behind}+1+${at("powerSign")}`))},0))`,
-    rest: `IF(${at("mantissa")}=0,"",TRIM(MID(${at("text")},${behind}+${powerLength},999)))`,
+    rest: `IF(${at("mantissa")}=0,"",TRIM(${withoutWords(`MID(${at("text")},${behind}+${powerLength},999)`, amount)}))`,
     named,
     stray: `IF(OR(${at("kind")}=0,${at("named")}<>0,NOT(${isBare})),"",${strays.reduceRight((rest, text) => `IF(${isStray(text)},${text},${rest})`, '""')})`,
     factor: `IF(${at("kind")}=${KIND.number},${bare},IF(${at("mantissa")}=0,0,IF(${at("rest")}="",${bare},${factorOf(at("rest"))})))`,
@@ -99,6 +99,12 @@ export function amountCells(
     wrong: `IF(${at("kind")}=0,"",IF(${at("factor")}=0,${literal(read)},IF(${at("stray")}<>"",${strayed},IF(${at("fits")}>1,${either},IF(${at("value")}=0,${outside},${whole})))))`,
   };
 }
+
+/** As the function has it. */
+const withoutWords = (text: string, { noRating }: Amount): string =>
+  noRating === undefined
+    ? text
+    : [...noRating, "(", ")"].reduce((inner, word) => `SUBSTITUTE(${inner},"${word}","")`, text);
 
 /** A number times a power of ten; divided by a whole power where that is negative, as the nearest number asks. */
 const tenTimes = (number: string, power: string): string =>

@@ -15,7 +15,7 @@ import { inlet, systemAirflow } from "./checks/air";
 import { type Check, givenFacts } from "./checks/checked";
 import { faceVelocity, filterRating } from "./checks/filter";
 import { hoseFlow } from "./checks/hose";
-import { airPower, efficiency, supply } from "./checks/power";
+import { airPower, efficiency, supply, unratedPower } from "./checks/power";
 import { soundLevel } from "./checks/sound";
 import { tip, wheelFlow } from "./checks/wheel";
 import {
@@ -39,6 +39,7 @@ import { newSteps, STEPS_WIDE } from "./steps";
 const checks: readonly Check[] = [
   systemAirflow,
   inlet,
+  unratedPower,
   airPower,
   supply,
   efficiency,

@@ -44,7 +44,7 @@ const HEADINGS: Readonly<Record<FactColumn, string>> = {
   value: "Value, SI",
   wrong: "What it must be",
   shown: "as a sentence repeats it",
-  has: "1: given and read",
+  has: "1: given and read; 2: and no rating",
 };
 
 /** Each fact that a data sheet may give, read from the one row that gives it. */
@@ -79,7 +79,11 @@ function factCells(reader: FactsReader, { key, takes }: ClaimFact, row: number):
   const isTextOrNumber = `OR(${at("kind")}=${KIND.text},${at("kind")}=${KIND.number})`;
   switch (takes.kind) {
     case "amount":
-      return { ...common, ...amountCells(reader, takes, row, `${ofRow("value")}`, named) };
+      return {
+        ...common,
+        ...amountCells(reader, takes, row, `${ofRow("value")}`, named),
+        ...ratedCells(takes, ofRow("name"), at),
+      };
     case "words":
       return {
         ...common,
@@ -97,6 +101,14 @@ function factCells(reader: FactsReader, { key, takes }: ClaimFact, row: number):
     case "pair":
       return { ...common, ...pairCells(facts, row, ofRow) };
   }
+}
+
+/** A number that its words, or those of its name, say is no rating. */
+function ratedCells({ noRating }: Amount, name: string, at: (column: FactColumn) => string): FactCells {
+  if (noRating === undefined) return {};
+  const said = `LOWER(${name})&" "&${at("text")}`;
+  const isNone = noRating.map((word) => `ISNUMBER(FIND("${word}",${said}))`).join(",");
+  return { has: `IF(AND(${at("kind")}>0,${at("wrong")}=""),IF(OR(${isNone}),2,1),0)` };
 }
 
 const oneOfWords = ({ words }: Words): string => `one of ${words.map(({ key }) => key).join(", ")}`;

@@ -150,18 +150,13 @@ const impossible: readonly Sheet[] = [
   ],
   // 2983 W of 1800: 1.66.
   [
-    '4 "peak" hp on 15 A at 120 V',
-    { "motor power": "4 peak HP", volts: "120 V", amps: "15 A", phases: 1 },
+    "4 hp on 15 A at 120 V",
+    { "motor power": "4 HP", volts: "120 V", amps: "15 A", phases: 1 },
     "Motor power against the supply",
     "impossible",
   ],
   // 4474 W of 1440: 3.1.
-  [
-    '6 "peak" hp on 12 A',
-    { "peak hp": 6, volts: 120, amps: 12, phases: "single" },
-    "Motor power against the supply",
-    "impossible",
-  ],
+  ["6 hp on 12 A", { hp: 6, volts: 120, amps: 12, phases: "single" }, "Motor power against the supply", "impossible"],
   // 14914 W; even three phases give √3 x 230 x 20 = 7967: 1.87.
   ["20 hp on 20 A, phases not told", { hp: 20, volts: 230, amps: 20 }, "Motor power against the supply", "impossible"],
   // 7500 W of √3 x 400 x 5 = 3464: 2.17.
@@ -258,7 +253,7 @@ describe("CLAIM over forty invented sheets", () => {
   });
 
   // One phase forbids it; three, which the sheet does not rule out, give 3118 W.
-  test('4 "peak" hp on 15 A at 120 V is doubted as long as the phases are not told', () => {
+  test("4 hp on 15 A at 120 V is doubted as long as the phases are not told", () => {
     expect(verdicts({ hp: 4, volts: 120, amps: 15 })).toEqual({ "Motor power against the supply": "doubtful" });
   });
 });

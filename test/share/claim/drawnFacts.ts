@@ -36,7 +36,7 @@ const KINDS: Partial<Record<Quantity, string>> = {
 };
 
 const OWN_UNITS: Readonly<Record<string, readonly string[]>> = {
-  rpm: ["rpm", "r/min", "1/min", "RPM"],
+  rpm: ["rpm", "r/min", "1/min", "RPM", "U/min", "min⁻¹", "rev/min"],
   V: ["V", "volts", "VAC"],
   A: ["A", "Amps"],
   "%": ["%", "percent", " %"],
@@ -45,7 +45,7 @@ const OWN_UNITS: Readonly<Record<string, readonly string[]>> = {
 const SPELLED: Readonly<Partial<Record<Quantity, readonly (readonly [unit: string, factor: number])[]>>> = {
   airflow: [["SCFM", 0.3048 ** 3 / 60], ["m³ / hr", 1 / 3600], ["ACFM", 0.3048 ** 3 / 60]], // prettier-ignore
   pressure: [["inches of water", 248.84], ['" w.g.', 248.84], ["in. H2O", 248.84], ["in water lift", 248.84]], // prettier-ignore
-  power: [["peak HP", 745.699872], ["horsepower", 745.699872], ["Watts", 1], ["bhp", 745.699872]], // prettier-ignore
+  power: [["peak HP", 745.699872], ["HP (max. developed)", 745.699872], ["W input", 1], ["horsepower", 745.699872], ["Watts", 1], ["bhp", 745.699872]], // prettier-ignore
   diameter: [['"', 0.0254], ["inches", 0.0254], ["metres", 1]], // prettier-ignore
   length: [["'", 0.3048], ["feet", 0.3048], ["meter", 1]], // prettier-ignore
   area: [["sq. ft.", 0.3048 ** 2], ["sq m", 1], ["m²", 1]], // prettier-ignore
@@ -184,6 +184,8 @@ const IN_BRACKETS = [
   "L/s, kPa",
   "dB(A)",
   "dB",
+  "peak",
+  "P1, kW",
 ];
 
 function name(random: Random, { key, aliases }: ClaimFact): Cell {

@@ -9,6 +9,7 @@ import type { Steps } from "../steps";
 /** The facts that were read, as the checks take them: a number that is not given is 0, a word an empty text. */
 export interface GivenFacts {
   readonly has: (key: ClaimFactKey) => string; // a condition
+  readonly isUnrated: (key: ClaimFactKey) => string; // a condition, too: no rating
   readonly of: (key: ClaimFactKey) => string;
   readonly shown: (key: ClaimFactKey, column: "sign" | "raw") => string;
   readonly rated: { readonly airflow: string; readonly pressure: string };
@@ -17,6 +18,7 @@ export interface GivenFacts {
 export function givenFacts(facts: FactPlace): GivenFacts {
   return {
     has: (key) => `${facts.cell("has", factRow(key))}=1`,
+    isUnrated: (key) => `${facts.cell("has", factRow(key))}=2`,
     of: (key) => facts.cell("value", factRow(key)),
     shown: (key, column) => facts.cell(column, factRow(key)),
     rated: {

@@ -1,5 +1,5 @@
 import { findNamed } from "../../../core/naming/findNamed";
-import { tidyInWords } from "../../../reference/claimWords";
+import { RATING_ALONE, tidyInWords } from "../../../reference/claimWords";
 import { practice } from "../../../reference/claimLaws";
 import { cite } from "../../../reference/citation";
 import { filterMedia } from "../../../reference/filterMedia";
@@ -71,7 +71,7 @@ export const filterRating: Check = (facts, list) => [
     allowed: '""',
     unit: '""',
     verdict: literal("cannot tell"),
-    why: literal("It says nothing without the share of dust caught at each size and the test standard."),
+    why: literal(RATING_ALONE),
     source: literal(cite(practice)),
     asks: [literal("the filter's test report")],
   },

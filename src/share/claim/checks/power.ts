@@ -1,6 +1,6 @@
 import { ATMOSPHERE } from "../../../core/air/constants";
-import { CURVE, percentOf } from "../../../reference/claimWords";
-import { compression, electric, euler } from "../../../reference/claimLaws";
+import { CURVE, NO_RATING, ofFanAlone, percentOf, RATED_OUTPUT } from "../../../reference/claimWords";
+import { compression, electric, euler, rating } from "../../../reference/claimLaws";
 import { cite } from "../../../reference/citation";
 import { type ClaimBoundRow, claimBounds } from "../../../reference/claimBounds";
 import { num } from "../../translate/expressions/text";
@@ -17,6 +17,24 @@ const byEfficiency = (facts: GivenFacts, then: (usual: ClaimBoundRow) => string)
 /** The least power that moves an airflow against a pressure. */
 const leastPower = (airflow: string, pressure: string): string =>
   `${airflow}*(${ATMOSPHERE}-${pressure})*LN(${ATMOSPHERE}/(${ATMOSPHERE}-${pressure}))`;
+
+export const unratedPower: Check = (facts, list) => {
+  const applies = list.step("MOTOR POWER: 1 no rating", flag(facts.isUnrated("motor power")));
+  const claimed = list.where(applies).amount("Motor power", facts.of("motor power"), "power");
+  return [
+    {
+      applies,
+      check: literal("Motor power"),
+      claimed: claimed.number,
+      allowed: '""',
+      unit: literal(claimed.label),
+      verdict: literal("cannot tell"),
+      why: literal(NO_RATING),
+      source: literal(cite(rating)),
+      asks: [literal(RATED_OUTPUT)],
+    },
+  ];
+};
 
 export const airPower: Check = (facts, list) => {
   const motor = facts.of("motor power");
@@ -135,7 +153,7 @@ export const supply: Check = (facts, list) => {
     };
   };
   return [
-    one("Motor", facts.has("motor power"), facts.of("motor power"), "the motor's rated output"),
+    one("Motor", facts.has("motor power"), facts.of("motor power"), RATED_OUTPUT),
     one("Air", facts.has("rated point"), leastPower(facts.rated.airflow, facts.rated.pressure), CURVE),
   ];
 };
@@ -157,9 +175,7 @@ export const efficiency: Check = (facts, list) => {
       allowed: "100",
       unit: literal("%"),
       verdict,
-      why: byEfficiency(facts, ({ value }) =>
-        literal(`Above ${percentOf(value)} we doubt it; nothing gives out more than it takes in.`),
-      ),
+      why: byEfficiency(facts, ({ value }) => literal(ofFanAlone(percentOf(value)))),
       source: byEfficiency(facts, (usual) => literal(cite(usual))),
       asks: [unlessHolds(verdict, literal("the efficiency at the rated point, and by which test"))],
     },
