@@ -80,7 +80,7 @@ async function makeSheets(
   const { worksheets, names } = context.workbook;
   const made = workbook.sheets.map(({ name, key }) => {
     const sheet = worksheets.add(name);
-    mark(sheet, key);
+    mark(sheet, name, key);
     return sheet;
   });
   if (hidden !== null) {

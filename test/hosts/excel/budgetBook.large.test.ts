@@ -71,6 +71,28 @@ describe("addSheets", () => {
     expect(excel.book.sheets).toHaveLength(before.length + 1);
   });
 
+  test("a sheet of ours that somebody duplicates, with its mark, stays the one; the duplicate is none, until it is all that is left", async () => {
+    const excel = record();
+    await excelHost().addSheets(order(["runs"]), watching().watch);
+    const runs = excel.book.sheets.find(({ name }) => name === "Runs")!;
+    for (const [place, name] of [
+      [0, "Runs (2)"], // Excel puts a duplicate before the sheet that is selected, or last
+      [excel.book.sheets.length + 1, "Runs (3)"],
+    ] as const)
+      excel.book.sheets.splice(place, 0, { ...runs, id: `{${name}}`, name, marks: new Map(runs.marks) });
+    const marked = async (): Promise<string[]> =>
+      (await excelHost().readBook()).workbook.sheets.filter(({ key }) => key === "runs").map(({ name }) => name);
+    expect(await marked()).toEqual(["Runs"]);
+    await excelHost().addSheets(order(["flow"]), watching().watch);
+    const flow = excel.book.sheets.find(({ name }) => name === "Flow")!;
+    const read = new Set(
+      [...flow.cells.values()].flatMap(({ formula }) => formula?.match(/'Runs[^'!]*'!|Runs!/g) ?? []),
+    );
+    expect([...read]).toEqual(["Runs!"]);
+    excel.book.sheets = excel.book.sheets.filter(({ name }) => name !== "Runs" && name !== "Runs (3)");
+    expect(await marked()).toEqual(["Runs (2)"]);
+  });
+
   test("a workbook that came from a file of ours says by hidden names which sheets are a budget's own", async () => {
     const excel = record();
     for (const [key, name] of [
