@@ -78,6 +78,22 @@ test("Build takes a reading of the leak log as the leak of its run when told to,
   expect(await readOne(page, "T10")).toBe(before);
 });
 
+test("Fittings by picture tell a formula before they are written over it, also one that shows nothing", async () => {
+  await openSheet(page, "Runs");
+  const [header] = await read(page, "A8:Z8");
+  const column = "ABCDEFGHIJKLMNOPQRSTUVWXYZ".charAt(header!.indexOf("Fittings"));
+  const before = await readOne(page, `${column}10`);
+  await typeInto(page, `${column}10`, '=""');
+  await goTo(page, `${column}10`);
+  await tab(pane, "Build").click();
+  await pane.getByText(/^Fittings of planer, Runs![A-Z]10: blank, by the formula =""$/).waitFor();
+  await button(pane, `Write it over the formula in ${column}10`).waitFor();
+  await goTo(page, `${column}11`);
+  await button(pane, `Write it over what ${column}11 holds`).waitFor();
+  await page.keyboard.press("Control+Z");
+  expect(await readOne(page, `${column}10`)).toBe(before);
+});
+
 test("Check lists what the grid holds and goes to the cell; mended there, it is found no more", async () => {
   const what = "south main has 4.5 in, but drum sander, which joins it, has 5 in.";
   const turned = "The gate of router table has its seat on the wrong side.";

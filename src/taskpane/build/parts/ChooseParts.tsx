@@ -32,7 +32,7 @@ export function ChooseParts({ host }: { readonly host: SheetHost | null }): Reac
             "Select a cell under Fittings or Hood on the sheet Runs: what it takes stands here then, with pictures."}
         </p>
       ) : (
-        <PartPicker key={`${part.sheet}!${part.at} ${part.content}`} host={host} part={part} />
+        <PartPicker key={`${part.sheet}!${part.at} ${part.content} ${part.formula}`} host={host} part={part} />
       )}
     </section>
   );

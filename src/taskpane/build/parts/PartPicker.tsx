@@ -53,18 +53,20 @@ export function PartPicker({ host, part }: PartPickerProps): ReactElement {
     tasking.run("Writing", async () => {
       const book = await host.readBook();
       const now = selectedPart(book, address);
-      if (now?.content !== part.content || now.column !== part.column || now.run !== part.run)
+      const { content, column, run, formula } = part;
+      if (now?.content !== content || now.column !== column || now.run !== run || now.formula !== formula)
         return [`${address} has changed meanwhile: nothing was written. Select it again.`];
       const block = { sheet: part.sheet, at: part.at, rows: [[text === "" ? null : text]] };
       const outcome = await host.write([block], asRead(book, [block, cell(part.sheet, now.runAt)]));
       return [outcome.written ? `Written into ${address}.` : outcome.why];
     });
+  const byFormula = part.formula === null ? "" : `, by the formula ${part.formula}`;
   const of = part.run === "" ? "" : ` of ${part.run}`;
   return (
     <>
       <p
         className={styles.text}
-      >{`${part.column}${of}, ${address}: ${part.content === "" ? "blank" : part.content}`}</p>
+      >{`${part.column}${of}, ${address}: ${part.content === "" ? "blank" : part.content}${byFormula}`}</p>
       {isList && parts.length > 0 && (
         <ul className={styles.list} aria-label="Fittings of the cell">
           {parts.map(({ words, count }, index) => (
@@ -93,10 +95,16 @@ export function PartPicker({ host, part }: PartPickerProps): ReactElement {
         {isChanged ? `Will be written: ${text === "" ? "nothing, a blank cell" : text}` : "Nothing is to be written."}
       </p>
       <Button appearance="primary" disabledFocusable={!isChanged || tasking.state.running !== null} onClick={write}>
-        {part.content === "" ? `Write it into ${part.at}` : `Write it over what ${part.at} holds`}
+        {writeWords(part)}
       </Button>
       <TaskOutcome tasking={tasking} />
       <PartPictures kind={isList ? "fitting" : "hood"} pick={pick} />
     </>
   );
+}
+
+/** A formula may show nothing, and what is written takes its place all the same. */
+function writeWords({ at, content, formula }: SelectedPart): string {
+  if (formula !== null) return `Write it over the formula in ${at}`;
+  return content === "" ? `Write it into ${at}` : `Write it over what ${at} holds`;
 }

@@ -11,7 +11,8 @@ export interface SelectedPart {
   readonly column: "Fittings" | "Hood";
   readonly run: string; // empty where the row has no name yet
   readonly runAt: string; // where that stands
-  readonly content: string;
+  readonly content: string; // as the cell shows it
+  readonly formula: string | null; // that stands there in place of a text
 }
 
 /** @param reference the selected cells, with their sheet; the first one counts */
@@ -31,7 +32,13 @@ export function selectedPart(book: Calculated, reference: string): SelectedPart 
         run: textIn(table.value(range.top, "Run")),
         runAt: table.address(range.top, "Run"),
         content: textIn(table.value(range.top, column)),
+        formula: formulaIn(book, table.sheet, at),
       };
   }
   return null;
+}
+
+function formulaIn({ workbook }: Calculated, sheet: string, at: string): string | null {
+  const cell = workbook.sheets.find(({ name }) => name === sheet)?.cells.find((one) => one.at === at);
+  return cell !== undefined && "formula" in cell ? cell.formula : null;
 }
