@@ -10,11 +10,8 @@ export interface SheetHost {
   /** The selected cells as a formula on any sheet writes them, such as Runs!B4 or 'My runs'!B4:C9; of several areas the first. */
   selectionAddress(): Promise<string>;
 
-  /** Whether every selected cell is blank; a cell that a formula spills into is not. */
-  isSelectionEmpty(): Promise<boolean>;
-
   /**
-   * Writes into the first selected cell. One that is filled is left alone and named; when the user has said that it may be written over,
+   * Writes into the first selected cell. One that is filled, if only by a formula that shows nothing or spills nothing into it, is left alone and named; when the user has said that it may be written over,
    * the caller names it in `over`, and what is selected by then is left alone.
    */
   insert(content: Insertion, over?: string): Promise<InsertOutcome>;

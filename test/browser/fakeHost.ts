@@ -74,7 +74,6 @@ function inPage(first: HeldBook, answers: FakeAnswers): void {
     ductLedgerHost: {
       kind: "local",
       selectionAddress: async () => "Sheet1!B4",
-      isSelectionEmpty: async () => answers.filled !== true,
       insert: async (content: unknown, over?: string) => {
         tell("insert", content, over);
         if (answers.filled === true && over === undefined) return { written: false, at: "Sheet1!B4", why: "filled" };

@@ -7,7 +7,7 @@ import { openExample } from "./openExample";
 import { readBook } from "./readBook";
 import { repair } from "./repair";
 import { revive } from "./revive";
-import { goTo, insert, isSelectionEmpty, selectionAddress } from "./selection";
+import { goTo, insert, selectionAddress } from "./selection";
 import { shareCopy } from "./shareCopy";
 import { writeBlocks } from "./writeBlocks";
 
@@ -21,7 +21,6 @@ const addSheets: SheetHost["addSheets"] = (order, watch) =>
 export const excelHost = (makeCopy = copyInWorker): SheetHost => ({
   kind: "excel",
   selectionAddress: said(selectionAddress),
-  isSelectionEmpty: said(isSelectionEmpty),
   insert: said(insert),
   write: said(writeBlocks),
   goTo: said(goTo),

@@ -21,18 +21,6 @@ export const selectionAddress = (): Promise<string> =>
     return area.address;
   });
 
-/** Looks at the part of the selection that is in use, since whole columns may be selected. */
-export const isSelectionEmpty = (): Promise<boolean> =>
-  Excel.run(async (context) => {
-    const { areas } = context.workbook.getSelectedRanges();
-    areas.load("items/address");
-    await context.sync();
-    const used = areas.items.map((area) => area.getUsedRangeOrNullObject());
-    for (const range of used) range.load("formulas,values,hasSpill");
-    await context.sync();
-    return used.every((range) => range.isNullObject || isBlank(range));
-  });
-
 /** A formula that shows nothing fills its cell all the same, and so does the blank part of a formula's answer. */
 const isBlank = ({ formulas, values, hasSpill }: Pick<Excel.Range, "formulas" | "values" | "hasSpill">): boolean =>
   hasSpill === false && [...formulas, ...values].flat().every((content) => content === "");

@@ -25,10 +25,6 @@ export function localHost(desk: Desk, makeCopy = copyInWorker): SheetHost {
       const range = getters().getRangeString(getters().getRangeFromZone(sheetId, selected()), sheetId);
       return `${sheetPrefix(getters().getSheetName(sheetId))}${range}`;
     },
-    isSelectionEmpty: async () => {
-      const cells = getters().getEvaluatedCellsInZone(getters().getActiveSheetId(), selected());
-      return cells.every(({ type }) => type === "empty");
-    },
     insert: async (content, over) => {
       const position = over === undefined ? getters().getActivePosition() : positionOf(desk.model(), over);
       const at = o_spreadsheet.helpers.toXC(position.col, position.row);

@@ -1,5 +1,5 @@
 import { excelHost } from "../../../src/hosts/excel/excelHost";
-import { goTo, insert, isSelectionEmpty, selectionAddress } from "../../../src/hosts/excel/selection";
+import { goTo, insert, selectionAddress } from "../../../src/hosts/excel/selection";
 import { record, type Recorder } from "../../support/excelRecorder/recorder";
 import { Refusal } from "../../support/excelRecorder/refuse";
 import { traps } from "./sample";
@@ -23,38 +23,6 @@ describe("selectionAddress", () => {
     selecting("B4", "D1:D9");
     expect(await selectionAddress()).toBe("Sheet1!B4");
   });
-});
-
-describe("isSelectionEmpty", () => {
-  test("is so for blank cells, even for whole columns", async () => {
-    const excel = selecting("B:D");
-    excel.fill("Sheet1", "A1", [["beside"]]);
-    expect(await isSelectionEmpty()).toBe(true);
-  });
-
-  test.each([
-    ["a value", 3],
-    ["a formula that shows nothing", '=IF(1,"","")'],
-  ])("is not so with %s in one of the areas", async (_, content) => {
-    const excel = selecting("B4", "C1:C5");
-    excel.behaviour.calculate = () => "";
-    excel.fill("Sheet1", "C3", [[content]]);
-    expect(await isSelectionEmpty()).toBe(false);
-  });
-
-  test.each(["anchor's", "values"] as const)(
-    "is not so where a formula fills the cell with nothing (%s)",
-    async (kind) => {
-      const excel = selecting("B2");
-      excel.behaviour.spilledFormulas = kind;
-      excel.behaviour.calculate = () => [
-        ["head", "more"],
-        ["", ""],
-      ];
-      excel.fill("Sheet1", "A1", [["=DUCT.ABOUT()"]]);
-      expect(await isSelectionEmpty()).toBe(false);
-    },
-  );
 });
 
 describe("insert", () => {
@@ -94,6 +62,29 @@ describe("insert", () => {
     expect(await insert({ value: 1 }, "Sheet1!B4")).toEqual({ written: true, at: "B4", isBlocked: false });
     expect(cell(excel, "B4")!.value).toBe(1);
   });
+
+  const filled = { written: false, at: "Sheet1!B2", why: "filled" };
+
+  test("leaves a formula that shows nothing alone", async () => {
+    const excel = selecting("B2");
+    excel.behaviour.calculate = () => "";
+    excel.fill("Sheet1", "B2", [['=IF(1,"","")']]);
+    expect(await insert({ value: 1 })).toEqual(filled);
+  });
+
+  test.each(["anchor's", "values"] as const)(
+    "leaves a cell alone that a formula fills with nothing (%s)",
+    async (kind) => {
+      const excel = selecting("B2");
+      excel.behaviour.spilledFormulas = kind;
+      excel.behaviour.calculate = () => [
+        ["head", "more"],
+        ["", ""],
+      ];
+      excel.fill("Sheet1", "A1", [["=DUCT.ABOUT()"]]);
+      expect(await insert({ value: 1 })).toEqual(filled);
+    },
+  );
 
   test("writes over the cell that the user was asked about, not over one that is selected since", async () => {
     const excel = selecting("B4");
@@ -161,7 +152,6 @@ describe("insert", () => {
       () => host.repair(watching().watch),
       () => host.goTo("Sheet1", "A1"),
       () => host.selectionAddress(),
-      () => host.isSelectionEmpty(),
     ])
       await expect(act()).rejects.toThrow(/^A cell is being edited: press Enter or Esc, then try again\.$/);
   });

@@ -85,7 +85,6 @@ describe("the grid with our functions", () => {
     const model = modelOf([{ at: "A1", value: 1 }]);
     const host = localHost(deskOf(model));
     expect(await host.selectionAddress()).toBe("One!A1");
-    expect(await host.isSelectionEmpty()).toBe(false);
     expect(await host.insert({ value: 2 })).toEqual({ written: false, at: "One!A1", why: "filled" });
     expect(valueAt(model, "A1")).toBe(1);
     model.selection.selectCell(2, 4);
