@@ -131,6 +131,9 @@ const WITHOUT_WORDS = [
 /** Columns of tables, without what only a sheet shows of them. */
 const WITHOUT_LOOKS = ["readingColumns", "runColumns", "throttleColumns"].map(referenceFile);
 
+/** Notes that only functions of later files say; nothing else asks for them. */
+const withoutLaterNotes = without(["laterNoteWords"], [referenceFile("noteWords")]);
+
 const filesIn = (script) => functionFiles.filter((file) => scriptOf(file) === script);
 const laterEntry = (script, before) => ({
   import: oneEntry([before, ...filesIn(script).sort((one, other) => placeOf(one) - placeOf(other))]),
@@ -153,7 +156,7 @@ const functions = {
       { resource: isLater, loader: path.resolve("scripts/associateLater.js"), options: { from: LATER } },
       without(WORDS, WITHOUT_WORDS),
       without(["width", "hint", "choices"], WITHOUT_LOOKS),
-      without(["laterNoteWords"], [referenceFile("noteWords")]),
+      withoutLaterNotes,
     ],
   },
   plugins: [
@@ -170,6 +173,7 @@ const pages = {
   entry: { taskpane: "./src/taskpane/main.tsx", local: "./src/hosts/local/main.ts" },
   // a part that a page loads later is of the page's own version or none
   output: { ...shared.output, chunkFilename: "[id].[contenthash].js" },
+  module: { rules: [...shared.module.rules, withoutLaterNotes] },
   plugins: [
     pane("taskpane.html", true),
     pane("pane.html", false),

@@ -1,12 +1,6 @@
-/** A note's words; of one that readers know again, its mark. */
-export interface NoteWords {
-  readonly mark?: string;
-  readonly words: string;
-}
-
 /**
  * The notes of functions of later files: part of noteWords.ts, which says how they are written. The build leaves them out of the file
- * that cells wait for (src/functions/tellNotes.ts).
+ * that cells wait for (src/functions/tellNotes.ts) and of the pages, so that none of them is one that a reader outside the functions asks for.
  */
 export const laterNoteWords = {
   // of the fan, by SCENARIOS
@@ -26,10 +20,7 @@ export const laterNoteWords = {
   slowest: { words: "{run}: {velocity}, {meaning}" },
   fastEnough: { words: "fast enough" },
   // of a set of open gates, by TOGETHER
-  worksTogether: { mark: "works together", words: "{mark}: each hood has its air, and dust keeps moving" },
-  worksAlone: { mark: "works alone", words: "{mark}: the hood has its air, and dust keeps moving" },
   tooLittleAir: { words: "too little air at: {hoods}" },
-  tooSlow: { words: "too slow for the dust: {runs}" },
   bleed: { words: "works with one more gate open: {gates}" },
   noneWanted: { words: "no airflow is asked for at an open hood, so none is judged" },
   // of a choice of sizes, by SIZES: a need, and how sure the choice is
@@ -137,12 +128,9 @@ export const laterNoteWords = {
   settlesElsewhere: { words: "dust would settle in: {runs}" },
   nothingGains: { words: "no single change gains anything here" },
   stillShut: { words: "no air comes through it then: every gate before it is shut, too" },
-  worksThen: { words: "then the hood has its air, and its dust is carried" },
   stillSettles: { words: "dust still settles in: {runs}" },
   sharedRun: { words: "other hoods may share it: see what SIZES finds for all" },
-  worksNow: { words: "nothing to mend: the hood has its air, and its dust is carried" },
-  carriedNow: { words: "nothing to mend: its dust is carried, and it wants no airflow" },
   allServed: { words: "nothing to mend: the open hoods have their air, and all dust is carried" },
   noneOpen: { words: "no open hood" },
   noneMends: { words: "no single change mends this" },
-} as const satisfies Readonly<Record<string, NoteWords>>;
+} as const satisfies Readonly<Record<string, { readonly words: string }>>;

@@ -1,4 +1,10 @@
-import { laterNoteWords, type NoteWords } from "./laterNoteWords";
+import { laterNoteWords } from "./laterNoteWords";
+
+/** A note's words; of one that readers know again, its mark. */
+interface NoteWords {
+  readonly mark?: string;
+  readonly words: string;
+}
 
 /**
  * What the notes of whole-table functions say, by what they mean. {such} stands for a value, and {mark} for the words by
@@ -53,6 +59,13 @@ export const noteWords = {
     words:
       "the curve has a hump: fan and system meet at {count} points, and two are stable: {airflow}, which is given here, and {less}, at which a fan that starts from rest stays",
   },
+  // of TOGETHER, SCENARIOS and GAINS with the goal "work", as sheets and the pane know them again
+  worksTogether: { mark: "works together", words: "{mark}: each hood has its air, and dust keeps moving" },
+  worksAlone: { mark: "works alone", words: "{mark}: the hood has its air, and dust keeps moving" },
+  tooSlow: { words: "too slow for the dust: {runs}" },
+  worksThen: { words: "then the hood has its air, and its dust is carried" },
+  worksNow: { words: "nothing to mend: the hood has its air, and its dust is carried" },
+  carriedNow: { words: "nothing to mend: its dust is carried, and it wants no airflow" },
   ...laterNoteWords,
 } as const satisfies Readonly<Record<string, NoteWords>>;
 

@@ -1,4 +1,7 @@
 /** The list of notes: each is said in one place, and known again by its mark alone. */
+import { readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
+import { laterNoteWords } from "../../src/reference/laterNoteWords";
 import { BETWEEN_NOTES, noteWords } from "../../src/reference/noteWords";
 import { joinNotes, markOf, type NoteKey, notesIn, piecesOfNote, sayNote } from "../../src/reference/notes";
 
@@ -51,3 +54,17 @@ test("the notes of a cell are found again, also one that nobody knows", () => {
   expect(notesIn("")).toEqual([]);
   expect(markOf("short")).toBe("the hood gets");
 });
+
+test("none outside the functions asks for a note that only functions of later files have", () => {
+  const src = path.resolve(__dirname, "../../src");
+  const asked = readdirSync(src, { recursive: true, encoding: "utf8" })
+    .filter((file) => /\.tsx?$/.test(file) && !/^(functions|reference)\//.test(file))
+    .flatMap((file) =>
+      [...readFileSync(path.join(src, file), "utf8").matchAll(ASKS)].map(([, asks, is]) => asks ?? is!),
+    );
+  expect(asked).toContain("worksTogether");
+  expect(asked.filter((key) => key in laterNoteWords)).toEqual([]);
+});
+
+/** As a sheet, a copy or the pane asks for one. */
+const ASKS = /(?:sayNote|piecesOfNote|markOf|saysNote|countOfNote|noteFormula|one|says)\("(\w+)"|key === "(\w+)"/g;

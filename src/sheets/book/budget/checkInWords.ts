@@ -2,6 +2,7 @@ import type { MarkedNote } from "../../../reference/notes";
 import type { Frame } from "../frame";
 import { answerCell, BUDGET_ANSWER } from "../parts/answerReferences";
 import { isBlank as isNothing, isText, ofRun, plainName } from "../parts/byName";
+import { isFarAcross } from "../parts/farAcross";
 import { saysNote, SETTLES } from "../parts/notes";
 import { rounded, unitWord } from "../parts/units";
 import { sizeThatCarries } from "./stockSize";
@@ -31,5 +32,7 @@ export function checkInWords(frame: Frame, row: number, place: string): string {
   const isBlank = `LEN(${ofRun(frame, "Length", place)})+LEN(${ofRun(frame, "Flex", place)})=0`;
   // nor which gate was meant: neither leak counts where there is none
   const hasNone = `AND(${isNothing(ofRun(frame, "Gate", place))},LEN(${ofRun(frame, "Leak open", place)})+LEN(${ofRun(frame, "Leak shut", place)})>0)`;
-  return `IF(${isBlank},"no length; ","")&IF(${hasNone},"no gate for its leak; ","")&${said}`; // in front: the column is narrow
+  const across = ofRun(frame, "Diameter", place);
+  const isFar = `IF(${isFarAcross(frame, across)},${across}&" "&${unitWord(frame, "diameter")}&" across? ","")`;
+  return `${isFar}&IF(${isBlank},"no length; ","")&IF(${hasNone},"no gate for its leak; ","")&${said}`; // in front: the column is narrow
 }

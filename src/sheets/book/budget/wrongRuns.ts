@@ -2,6 +2,7 @@ import { markOf } from "../../../reference/notes";
 import type { Frame } from "../frame";
 import { BUDGET_BESIDE, BUDGET_HEADER, BUDGET_LAST, RUNS_COLUMN, RUNS_HEADER } from "../layout";
 import { answerCell, answerColumn, BUDGET_ANSWER, frozen, isWhole, ofFan, torn } from "../parts/answerReferences";
+import { farSaid, howManyFar } from "../parts/farAcross";
 import { saysNote } from "../parts/notes";
 import { AIR_SAID } from "../start/startLayout";
 import { columnLetters } from "../../address";
@@ -86,7 +87,8 @@ export function headline(frame: Frame): string {
   const waits = `IF(ISERROR(${ofFan(BUDGET_ANSWER, "pathLoss")}),${fan},"")`;
   const whole = `"${LOOK} select ${frame.sheet("budget")} B${BUDGET_HEADER} to read what is wrong"`;
   const ofRuns = `IFERROR(IF(COUNT(${rows})>0,${wrong},IF(ISERROR(${FIRST_CELL}),${whole},${waits})),"")`;
-  const words = frame.has("start") ? ofAir(frame, ofRuns) : ofRuns;
+  const ofUnits = `IF(${howManyFar(frame)}>0,${farSaid(frame)},${ofRuns})`; // first, since wrong runs come of it
+  const words = frame.has("start") ? ofAir(frame, ofUnits) : ofUnits;
   const told = `IF(${isBlocked()},${frozen(frame, BUDGET_ANSWER)},${words})`;
   return `=IF(${isWhole(BUDGET_ANSWER)},${told},${torn(frame, BUDGET_ANSWER)})`;
 }

@@ -16,4 +16,7 @@ export const namedCells: Readonly<Record<CellNameKey, string>> = {
 /** What is to say of the density, beside it. */
 export const AIR_SAID = "$D$9";
 
+/** What is to say of the units, above them. */
+export const UNITS_SAID = "A4";
+
 export const STEPS = 13; // row of the heading of what to do

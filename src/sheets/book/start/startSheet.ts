@@ -2,6 +2,7 @@ import { transport } from "../../../reference/transport";
 import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame, SheetOf } from "../frame";
+import { farSaid, howManyFar, madeForOthers } from "../parts/farAcross";
 import { LOOK } from "../parts/look";
 import { SETTLES } from "../parts/notes";
 import { printing } from "../parts/printing";
@@ -9,7 +10,7 @@ import { formatOf, unitOnly } from "../parts/units";
 import { temperatureOf } from "../parts/zeros";
 import { airDoubts } from "./airDoubts";
 import type { StartContents } from "./startContents";
-import { AIR_SAID, ALTITUDE_CELL, namedCells, SETTINGS, STEPS, TEMPERATURE_CELL } from "./startLayout";
+import { AIR_SAID, ALTITUDE_CELL, namedCells, SETTINGS, STEPS, TEMPERATURE_CELL, UNITS_SAID } from "./startLayout";
 import { lookUps, steps } from "./startSteps";
 
 const UNITS_NOTE =
@@ -37,7 +38,7 @@ export const startSheet: SheetOf<StartContents> = (frame, contents) => {
       { range: plain(namedCells.units), choices: ["IP", "SI"], strict: true },
       { range: plain(namedCells.dust), choices: transport.map(({ key }) => key), strict: false },
     ],
-    flags: ["D7", "D8", "D9", "D11"].map((range) => ({ range, containsText: LOOK, style: "flag" })),
+    flags: [UNITS_SAID, "D7", "D8", "D9", "D11"].map((range) => ({ range, containsText: LOOK, style: "flag" })),
     print: printing(frame, "portrait"),
   };
 };
@@ -59,6 +60,7 @@ function settings(frame: Frame, { temperature, altitude, dust }: StartContents):
     `INDEX(DUCT.REFERENCE("transport",${namedCells.dust},${column}),1,${place})`;
   const label = (row: number, words: string): SheetCell => text(`A${row}`, words, "label");
   return [
+    formula(UNITS_SAID, `=${unitsSaid(frame)}`, "total"),
     text(`A${SETTINGS}`, "Settings", "section"),
     label(6, "Units"),
     input(plain(namedCells.units), frame.units, { note: UNITS_NOTE }),
@@ -91,6 +93,12 @@ function settings(frame: Frame, { temperature, altitude, dust }: StartContents):
       "paragraph",
     ),
   ];
+}
+
+/** Runs that fit these units no more, else that the book was made for the others. */
+function unitsSaid(frame: Frame): string {
+  const changed = madeForOthers(frame);
+  return frame.has("runs") ? `IF(${howManyFar(frame)}>0,${farSaid(frame)}&".",${changed})` : changed;
 }
 
 /** A function takes standard air where the density is blank, and cannot say so: the sheet does. */

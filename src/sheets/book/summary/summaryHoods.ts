@@ -26,12 +26,12 @@ export function summaryHoods(frame: Frame): SheetCell[] {
   return [...cells, formula(MORE_CELL, `=${more(frame)}`, "note")];
 }
 
-/** What the table does not show: further hoods, or why there is none. */
+/** What the table does not show: further hoods, or why there is none; and where runs are in doubt. */
 function more(frame: Frame): string {
   const count = `MAX(0,${frame.ref("flow", besideColumn("hoodNumber"))})`;
   const further = `"and "&(${count}-${MOST_HOODS})&" more on the sheet ${frame.sheet("flow")}"`;
   const isTorn = `NOT(${isWhole(FLOW_ANSWER, frame)})`;
-  return `IF(${isTorn},${torn(frame, FLOW_ANSWER)},IF(${count}>${MOST_HOODS},${further},IF(${count}=0,${whyNone(frame)},"")))`;
+  return `IF(${isTorn},${torn(frame, FLOW_ANSWER)},IF(${count}=0,${whyNone(frame)},IF(${count}>${MOST_HOODS},${further}&". ","")&${frame.ref("budget", BUDGET_WRONG_CELL)}))`;
 }
 
 /** A wrong run in the words of the sheet Budget; else what the sheet Flow lacks. A copy says why below the header of its answer. */
