@@ -85,7 +85,7 @@ test("a name twice, a row without a name and two runs at the fan are told in the
   const sound = checks(grid);
   grid.typeRow("Runs", "B20", ["", "", "300"]);
   expect([grid.value("Runs", "A20"), grid.value("Runs", "A10")]).toEqual(["no name: not counted", sound.planer]);
-  grid.typeRow("Runs", "B20", ["PLANER", "trunk", "4", "300"]);
+  grid.typeRow("Runs", "B20", ["PLANER", "trunk", "300", "4"]);
   const columns = grid.column("Runs", "A20:A20");
   expect(columns).toEqual(['Run must be a name of its own: run "planer" (row 10) has it too; got "PLANER"']);
   expect([grid.value("Runs", "A9"), grid.value("Runs", "A10")]).toEqual([sound["band saw"], sound.planer]);
