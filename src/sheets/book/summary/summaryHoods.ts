@@ -56,10 +56,10 @@ function hoodRow(frame: Frame, k: number, row: number): SheetCell[] {
   const flow = (key: SolveKey): string => nth(runRows(key));
   const filled = (code: string): string => `=IF($A${row}="","",${code})`;
   const airflow = { format: formatOf(frame, "airflow") };
-  const met = `IF($D${row}="","",IF($D${row}<${ENOUGH_AIR},"${HOOD_FLAGS.short}","wanted is met"))`;
+  const met = `IF($D${row}="","",IF($D${row}<${ENOUGH_AIR},"; ${HOOD_FLAGS.short}","; wanted is met"))`;
   const settles = `IF(${saysNote("settles", flow("note"))},"; ${HOOD_FLAGS.settles}","")`;
   const words = nth(besideColumn("inWords"));
-  const sure = `IF(${words}="","",${words}&"; ")`; // the duct's air, as the heading says: a leak of it joins behind the hood
+  const sure = `IF(${words}="","","; "&${words})`; // the duct's air, as the heading says: a leak of it joins behind the hood
   return [
     formula(
       `A${row}`,
@@ -75,6 +75,6 @@ function hoodRow(frame: Frame, k: number, row: number): SheetCell[] {
     ),
     formula(`D${row}`, filled(nth(besideColumn("share"))), "result", { format: SHARE }),
     formula(`E${row}`, filled(flow("velocity")), "result", { format: formatOf(frame, "velocity") }),
-    formula(`F${row}`, filled(`${sure}&${met}&${settles}`)),
+    formula(`F${row}`, filled(`MID(${sure}&${met}&${settles},3,255)`)),
   ];
 }
