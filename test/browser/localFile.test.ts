@@ -5,6 +5,7 @@ import { sheetOf } from "../support/sheetOf";
 import {
   exampleAgain,
   goTo,
+  isReady,
   KEPT,
   keptSays,
   type LocalPage,
@@ -395,7 +396,7 @@ describe("going", () => {
       expect(came).toBe("beforeunload"); // and it was answered: stay
       await keptSays(page, KEPT);
       await reload(page);
-    } else await page.waitForSelector(".o-grid");
+    } else await isReady(page);
     asked.catch(() => undefined);
     gone.catch(() => undefined);
     expect(await readOne(page, "A40")).toBe("the last entry");

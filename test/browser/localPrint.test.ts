@@ -34,6 +34,7 @@ test("Summary is one page of US Letter, upright; Readings lies", async () => {
   await openSheet(page, "Flow"); // what flows, its notes, what sealing gives: each whole on a paper
   expect((await printed(page)).pages).toBe(3);
   await openSheet(page, "Fan"); // the owner's own fan, with its picture, has a paper of its own
+  await chartIsDrawn(page);
   expect((await printed(page)).pages).toBe(2);
 });
 

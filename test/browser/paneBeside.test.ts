@@ -37,7 +37,8 @@ const isSelected = (at: string): Promise<unknown> =>
     (wanted) => document.querySelector<HTMLInputElement>(".o-named-range-selector input")?.value === wanted,
     at,
   );
-const sheetShown = (): Promise<string> => page.locator(".o-sheet.active .o-sheet-name").innerText();
+const isShown = (sheet: string): Promise<void> =>
+  page.locator(".o-sheet.active .o-sheet-name", { hasText: new RegExp(`^${sheet}$`) }).waitFor();
 
 test("Build adds the chosen sheets in the chosen units, says their names, and leaves what was there as it was", async () => {
   await openSheet(page, "Runs");
@@ -51,7 +52,7 @@ test("Build adds the chosen sheets in the chosen units, says their names, and le
   await button(pane, "Add 7 sheets").click();
   const added = ["Start 2", "Runs 2", "Fan 2", "Budget 2", "Flow 2", "Leaks 2", "Cautions 2"];
   await says(pane, `Added 7 sheets: ${added.slice(0, -1).join(", ")} and Cautions 2.`);
-  await page.locator(".o-sheet.active .o-sheet-name", { hasText: /^Start 2$/ }).waitFor(); // drawn after the pane has said so
+  await isShown("Start 2"); // drawn after the pane has said so
   expect(await sheetNames(page)).toEqual([...before, ...added]);
   expect((await read(page, "A5:B6")).flat()).toEqual(["Settings", "", "Units", "SI"]);
   await openSheet(page, "Budget 2");
@@ -108,14 +109,14 @@ test("Check lists what the grid holds and goes to the cell; mended there, it is 
   await says(pane, /to look at/);
   for (const one of [what, turned]) await findings.getByText(one, { exact: true }).waitFor();
   await pane.locator("canvas").waitFor();
-  expect(await pane.getByRole("img", { name: /^Tree of the ducts/ }).isVisible()).toBe(true);
+  await pane.getByRole("img", { name: /^Tree of the ducts/ }).waitFor();
   await pane.getByText("The same as a table").locator("visible=true").first().click();
   await pane.getByRole("region", { name: "Fan and ducts in numbers" }).getByText("works here").waitFor();
 
   await button(pane, "Go to Runs, T12").click();
   await says(pane, "Selected T12 on the sheet Runs.");
   await isSelected("T12");
-  expect(await sheetShown()).toBe("Runs");
+  await isShown("Runs");
   await button(pane, "Go to Runs, E14").first().click();
   await says(pane, "Selected E14 on the sheet Runs.");
   await isSelected("E14");
@@ -152,6 +153,7 @@ test("Tables puts a value and a formula into the selected cell, and asks before 
 
   await goTo(page, "C4");
   await button(pane, 'Insert the formula =DUCT.LOSSCOEFFICIENT("elbow 4-piece",1.5)').click();
+  await pane.getByRole("group", { name: /^Sheet\d+!C4 is filled$/ }).waitFor();
   await typeInto(page, "C9", "of mine");
   await goTo(page, "C9"); // what is selected when the question is answered is not what was asked about
   await button(pane, /^Write over Sheet\d+!C4$/).click();

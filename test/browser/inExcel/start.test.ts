@@ -1,7 +1,7 @@
 /** How the add-in starts in Excel: files that come late or not at all, and where office.js does not know Excel's own page. */
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
-import type { Route } from "playwright-core";
+import type { ConsoleMessage, Route } from "playwright-core";
 import packageJson from "../../../package.json";
 import type { CellCall } from "../../support/excelOnTheWeb/cells";
 import { excelOnTheWeb } from "../../support/excelOnTheWeb/excelOnTheWeb";
@@ -116,7 +116,10 @@ test("where office.js does not know the host of Excel's page, it asks in a page 
 test("the pane's content policy is on: no other server is asked", async () => {
   const { pane, frame, complaints, outside } = await open();
   await pane.getByText("Connected to Excel.").waitFor();
+  const isTold = (message: ConsoleMessage): boolean => message.text().includes("Content Security Policy");
+  const told = frame().page().waitForEvent("console", isTold); // a browser tells of a refusal a little later
   await frame().evaluate(() => fetch("https://other.example/").catch(() => undefined));
+  await told;
   expect(complaints).toContainEqual(expect.stringContaining("Content Security Policy"));
   expect(outside).toEqual([]);
 });
