@@ -26,7 +26,7 @@ export function slipInWords(
   system: UnitSystem,
 ): string[] {
   const first = itemAt(readings, 0);
-  const known = readings.every(({ what }) => what === "airflow") ? ofAreas(first.run, calibration, system) : DECIMALS;
+  const known = readings.every(({ what }) => what === "airflow") ? ofAreas(first.run, calibration, system) : decimals();
   const off = ({ factor: one }: Known): number => Math.abs(Math.log(factor / one)) / deviation;
   const found = known.filter((one) => off(one) < NEAR).sort((a, b) => off(a) - off(b));
   return found.slice(0, MOST_ASKED).map(({ words }) => words);
@@ -35,7 +35,8 @@ export function slipInWords(
 const bothWays = (factor: number, words: string): Known[] =>
   [factor, 1 / factor].map((one) => ({ factor: one, words }));
 
-const DECIMALS = [...bothWays(10, sayNote("slipDecimal")), ...bothWays(100, sayNote("slipDecimal"))];
+/** Said when it is asked for: the pane loads this file without the notes of later functions. */
+const decimals = (): Known[] => [10, 100].flatMap((factor) => bothWays(factor, sayNote("slipDecimal")));
 
 /** A meter that is given an area: the airflow is off by what the area is. */
 function ofAreas(run: number, { sets }: Calibration, system: UnitSystem): Known[] {
