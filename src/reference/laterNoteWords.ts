@@ -27,6 +27,7 @@ export const laterNoteWords = {
   needOfAir: { words: "air in {scenario}" },
   needOfSpeed: { words: "velocity in {scenario}" },
   needOfCalm: { words: "greatest velocity in {scenario}" },
+  wrongWay: { words: ", whose air runs the wrong way" },
   needAt: { words: "{need} at {run} at {has}, where {wanted} is asked for" },
   sizesBest: { words: "best of all: no choice from this stock that gives each need its {percent} % more costs less" },
   sizesFound: {

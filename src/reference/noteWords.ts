@@ -45,7 +45,7 @@ export const noteWords = {
   // of a run, by SOLVE
   onlyLeaksFlow: { mark: "no open hood: only leaks flow", words: "{mark}" },
   nothingFlows: { mark: "no open hood: nothing flows", words: "{mark}" },
-  short: { mark: "the hood gets", words: "{mark} {percent} % of the {airflow} wanted" },
+  short: { mark: "the hood gets", words: "{mark} {share} of the {airflow} wanted" },
   // of the fan, by BUDGET
   noneAsks: { words: "no open hood asks for air" },
   fanAsked: { words: "fan asked for: {airflow} at {pressure} fan static pressure" },
@@ -71,3 +71,6 @@ export const noteWords = {
 
 /** What stands between two notes of a run. */
 export const BETWEEN_NOTES = "; ";
+
+/** What a hood gets of what it wants where its air runs the other way. */
+export const BLOWS_OUT = "nothing (air blows out of it)";

@@ -1,4 +1,5 @@
 import { ENOUGH_AIR } from "../../reference/noteLimits";
+import { BLOWS_OUT } from "../../reference/noteWords";
 import { joinNotes, sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import { inWords } from "../../reference/inWords";
@@ -25,8 +26,14 @@ export function flowNotes({ run, dust }: TableRun, flow: RunFlow, system: UnitSy
   const atHood = flow.airflow - flow.leak;
   // rounding can leave a hood that nothing is asked of a trace below nothing: it is short of nothing
   if (flow.end && run.wantedAirflow > 0 && atHood < ENOUGH_AIR * run.wantedAirflow) {
-    const percent = Math.round((atHood / run.wantedAirflow) * 100);
-    notes.push(sayNote("short", { percent, airflow: inWords(run.wantedAirflow, "airflow", system) }));
+    const share = shareSaid(atHood / run.wantedAirflow);
+    notes.push(sayNote("short", { share, airflow: inWords(run.wantedAirflow, "airflow", system) }));
   }
   return joinNotes([...notes, ...leakNotes(flow.leak, flow.airflow)]);
+}
+
+/** A share of what a hood wants, as a note says it. */
+export function shareSaid(share: number): string {
+  const percent = Math.round(share * 100);
+  return percent < 0 ? BLOWS_OUT : `${percent} %`;
 }

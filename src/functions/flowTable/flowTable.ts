@@ -78,7 +78,7 @@ export const totalLeak = (leak: Float64Array): number => leak.reduce((sum, one) 
 
 function fanNote(solution: SolvedTable["solution"], leaks: number, system: UnitSystem): string {
   if (solution.fanAirflow === 0) return sayNote("allShut");
-  const percent = Number(((leaks / solution.fanAirflow) * 100).toPrecision(3));
+  const percent = Math.max(0, Number(((leaks / solution.fanAirflow) * 100).toPrecision(3))); // air may blow out through leaks, too
   const lost = leaks === 0 ? sayNote("noLeak") : sayNote("lost", { percent }); // a system of which no leak is known is not tight
   if (solution.crossings === 1) return lost;
   const { crossings: count, fromRest } = solution;

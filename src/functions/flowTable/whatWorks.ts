@@ -7,7 +7,7 @@ import type { UnitSystem } from "../../reference/quantities";
 import type { TableRun } from "../runsTable/readRun";
 import { bestFirst } from "./bestFirst";
 import { narrowerSizes, openedGate } from "./changes";
-import type { RunFlow } from "./flowNotes";
+import { type RunFlow, shareSaid } from "./flowNotes";
 import { changesForAir } from "./mostAir";
 import {
   atHood,
@@ -134,7 +134,7 @@ function judged(now: SolvedTable, place: number, { gain, elsewhere }: Tried, sys
     works(becomes) && elsewhere.length === 0 ? sayNote("worksThen") : "",
     gain.note,
     still.length === 0 ? "" : sayNote("stillSettles", { runs: still.join(", ") }),
-    isEnough(becomes) ? "" : sayNote("short", { percent: Math.round(100 * becomes.share!), airflow: wanted }),
+    isEnough(becomes) ? "" : sayNote("short", { share: shareSaid(becomes.share!), airflow: wanted }),
   ];
   return { becomes, elsewhere, gain: { ...gain, note: joinNotes(notes.filter((note) => note !== "")) } };
 }

@@ -28,7 +28,9 @@ export function difference(
     const known = readRepeatability(percent, floor, repeats != null);
     const way = readChoice("meant", singleCell("meant", meant), MEANT);
     const further = repeats == null ? [] : readSeries("repeats", repeats);
-    return differenceTable(differenceOf(readSeries("before", before), readSeries("after", after), known, further, way));
+    const [first, second] = [readSeries("before", before), readSeries("after", after)];
+    const isBelow = [...first, ...second, ...further].some((reading) => reading < 0);
+    return differenceTable(differenceOf(first, second, known, further, way), isBelow);
   });
 }
 
@@ -39,7 +41,7 @@ export const guide: Guide = {
   source: "nistHandbook",
   basis: "from memory",
   limits:
-    "One meter at one spot, taken anew each time: its lasting error and a wrong area in it drop out. A hood cannot show one taped gate, which changes its air by less than readings differ: measure the leak itself.",
+    "One meter at one spot, taken anew each time: its lasting error and a wrong area in it drop out. A hood cannot show one taped gate, which changes its air by less than readings differ: measure the leak itself. Readings below 0 count by their sign: type suctions without it.",
   cautions: ["power off", "fan inlet guard", "ladders"],
   also: ["before and after", "significant", "repeat readings"],
   example: {

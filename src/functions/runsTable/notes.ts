@@ -16,4 +16,4 @@ export function speedNotes(dust: TransportRow, velocity: number, system: UnitSys
 
 /** What share of a run's air its own leak carries, where that is much. */
 export const leakNotes = (leak: number, airflow: number): string[] =>
-  leak > LEAK_SHARE * airflow ? [sayNote("leaky", { percent: Math.round((leak / airflow) * 100) })] : [];
+  airflow > 0 && leak > LEAK_SHARE * airflow ? [sayNote("leaky", { percent: Math.round((leak / airflow) * 100) })] : [];

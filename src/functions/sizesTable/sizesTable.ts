@@ -95,7 +95,10 @@ function runRows({ task }: Task, { taken, judging }: ChosenSizes, { table, times
       price: itemAt(task.keeps, index) ? null : cost,
       slowest: velocities.length === 0 ? null : Math.min(...velocities),
       fastest: velocities.length === 0 ? null : Math.max(...velocities),
-      need: worst === undefined ? null : needWords(worst.need, itemAt(scenarios, worst.need.scenario).name),
+      need:
+        worst === undefined
+          ? null
+          : `${needWords(worst.need, itemAt(scenarios, worst.need.scenario).name)}${runsWrong(worst.share)}`,
       share: worst === undefined || worst.share === null ? null : percentOf(worst.share * times),
     };
   });
@@ -105,7 +108,9 @@ function runRows({ task }: Task, { taken, judging }: ChosenSizes, { table, times
 function presentRow({ task, present }: Task, { judging }: ChosenSizes, times: number): SizesCells[] {
   if (present === null) return [];
   const share = hasAnswer(judging, present) ? percentOf(judging.judge(present).share * times) : null;
-  return [{ run: "as it is", price: costOf(task, present), share }];
+  return [
+    { run: "as it is", price: costOf(task, present), need: runsWrong(share) && `a need${runsWrong(share)}`, share },
+  ];
 }
 
 function statusOf({ status, judged, atLeast, blocked, judging, taken }: ChosenSizes, wish: Wish): string {
@@ -117,7 +122,7 @@ function statusOf({ status, judged, atLeast, blocked, judging, taken }: ChosenSi
   const words = (need: SizeNeed, share: number): string =>
     sayNote("needAt", {
       ...{ need: needWords(need, said(need)), run: itemAt(runs, need.run).name },
-      has: inUnit(need.kind === "not faster" ? need.wanted / share : share * need.wanted, quantity(need), system),
+      has: hasInWords(need.kind === "not faster" ? need.wanted / share : share * need.wanted, quantity(need), system),
       wanted: inUnit(need.wanted, quantity(need), system),
     });
   if (status === "best") return sayNote("sizesBest", { percent });
@@ -133,7 +138,7 @@ function statusOf({ status, judged, atLeast, blocked, judging, taken }: ChosenSi
   const left = sayNote(status === "impossible" ? "sizesImpossible" : "sizesMissed", { percent, need: words(judged.need, judged.share) }); // prettier-ignore
   const never = blocked === null ? [] : [neverWords(blocked, judging, wish)];
   const spare = roundedDown(percentOf(judged.share * times) - 100);
-  const had = spare >= 0 ? sayNote("sizesSpare", { spare }) : sayNote("sizesShort", { percent: roundedDown(spare + 100) }); // prettier-ignore
+  const had = spare >= 0 ? sayNote("sizesSpare", { spare }) : sayNote("sizesShort", { percent: Math.max(0, roundedDown(spare + 100)) }); // prettier-ignore
   return joinNotes([had, left, ...never, ...beyond]);
 }
 
@@ -156,3 +161,10 @@ function neverWords(blocked: SizeNeed, { task, most }: Judging, { table, scenari
 
 const inUnit = (value: number, quantity: "airflow" | "velocity", system: UnitSystem): string =>
   inWords(value, quantity, system);
+
+/** What is said beside a share below nothing. */
+const runsWrong = (share: number | null): string => ((share ?? 0) < 0 ? sayNote("wrongWay") : "");
+
+/** What a need has; where branches meet the air of a weak one may run out of its hood. */
+const hasInWords = (value: number, quantity: "airflow" | "velocity", system: UnitSystem): string =>
+  `${inUnit(Math.abs(value), quantity, system)}${value < 0 ? " the wrong way" : ""}`;

@@ -25,7 +25,7 @@ export function whatStands(
 ): SizesCells[] {
   // prettier-ignore
   const nameOf = (place: number): string => itemAt(scenarios, place).name;
-  const percentOf = (share: number): number => roundedDown(100 * share * times);
+  const percentOf = (share: number): number => Math.max(0, roundedDown(100 * share * times));
   const { clashes: all, isWhole } = clashes(task, [taken], most);
   const wanted = Number((100 * times).toPrecision(6));
   const told = all.slice(0, MOST_CLASHES).map(({ scenarios: [one, other], share }): SizesCells => {

@@ -1,5 +1,5 @@
 import { ENOUGH_AIR, LEAK_SHARE } from "../../reference/noteLimits";
-import { BETWEEN_NOTES } from "../../reference/noteWords";
+import { BETWEEN_NOTES, BLOWS_OUT } from "../../reference/noteWords";
 import type { UnitSystem } from "../../reference/quantities";
 import type { BudgetPlace, InputColumn } from "../budget/blockNames";
 import { noteFormula, one } from "../budget/noteCells";
@@ -21,13 +21,14 @@ export function noteOfRun(place: SolvePlace, budget: BudgetPlace, system: UnitSy
   const speed = `IF(${velocity}<${input("dustLow")},${settles},IF(${input("dustHigh")}>0,IF(${velocity}>${input("dustHigh")},${fast},""),""))`;
   const atHood = `(${airflow}-${leak})`;
   const wanted = input("wanted");
+  const percent = `${atHood}/${wanted}*100`;
   const short = one("short", {
-    percent: `ROUND(${atHood}/${wanted}*100,0)`,
+    share: `IF(ROUND(${percent},0)<0,"${BLOWS_OUT}",ROUND(${percent},0)&" %")`,
     airflow: inWords(wanted, "airflow", system),
   });
   const isShort = `AND(${kind}=2,${wanted}>0,${atHood}<${ENOUGH_AIR}*${wanted})`;
   const leaky = one("leaky", { percent: `ROUND(${leak}/${airflow}*100,0)` });
-  const flowing = `${speed}&IF(${isShort},${short},"")&IF(${leak}>${LEAK_SHARE}*${airflow},${leaky},"")`;
+  const flowing = `${speed}&IF(${isShort},${short},"")&IF(AND(${airflow}>0,${leak}>${LEAK_SHARE}*${airflow}),${leaky},"")`;
   const still = `IF(${airflow}>0,${one("onlyLeaksFlow")},${one("nothingFlows")})`;
   const says = `IF(${place.cell("shut", row)}=1,${one("gateShut")},IF(${place.cell("cut", row)}=1,${one("cutOff")},IF(${place.cell("fed", row)}=0,${still},${flowing})))`;
   const side = budget.cell("sideThere", row);

@@ -35,3 +35,13 @@ test("a hood that gets less than 95 % of what it asks for is told its share, its
     `${settles}; the hood gets 25 % of the 1440 m³/h wanted; its leak carries 50 % of its air`,
   );
 });
+
+// -0.05 m3/s of the 0.2 that are wanted, 720 m3/h: a share of -25 % would say nothing that a person understands, and its leak carries no part of such air.
+test("a hood out of which air blows gets nothing", () => {
+  const blows = { airflow: -0.05, leak: 0, velocity: -6 };
+  expect(note({ Airflow: 720 }, blows)).toBe(
+    `${settles}; the hood gets nothing (air blows out of it) of the 720 m³/h wanted`,
+  );
+  expect(note({ Airflow: 720 }, { ...blows, leak: -0.01 })).not.toMatch(/its leak/);
+  expect(note({ Airflow: 720 }, { airflow: -1e-12 })).toBe("the hood gets 0 % of the 720 m³/h wanted"); // a rounding error
+});

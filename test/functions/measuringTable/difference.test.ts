@@ -22,6 +22,18 @@ describe("DIFFERENCE", () => {
     expect(call("still", 3, 5)[1]!.slice(0, 5)).toEqual([0, 3, 3, expect.any(Number), ""]);
   });
 
+  // by hand: -2 and -4, a change of -2, which is 100 % of 2 below it; 1.9600 x 0.1 x √2 = 0.2772
+  test("of readings below 0 goes by their sign, in percent too, and says so", () => {
+    const below = "; readings below 0 count by sign, -4 as less than -2: type suctions without it";
+    const row = call(-2, -4, null, 0.1)[1]!;
+    expect([...row.slice(0, 3), ...row.slice(4)]).toEqual([-2, -4, -2, -100, `less, beyond chance${below}`, ""]);
+    expect(Number(row[3])).toBeCloseTo(0.2772, 4);
+    expect(call(-4, -2, null, 0.1)[1]!.slice(4, 6)).toEqual([50, `more, beyond chance${below}`]);
+    expect(call(-2, -4, null, 0.1, null, "more")[1]![5]).toBe(`not shown: it went the other way${below}`);
+    expect(call([[25], [-27], [26]], [[3, 2, 4]])[1]![5]).toBe(`too small to tell${below}`); // a slip of the sign
+    expect(call(2, 4, null, 0.1)[1]!.slice(4, 6)).toEqual([100, "more, beyond chance"]);
+  });
+
   test("takes a blank or a 0 as no percent and no floor, and either word for what was meant", () => {
     for (const nothing of [null, 0, "", [[null]]])
       expect(call([[5, 6]], [[9, 8]], nothing, nothing, null, nothing)).toEqual(call([[5, 6]], [[9, 8]]));

@@ -50,6 +50,27 @@ function worstShare(runs: readonly Row[], curve: unknown[][] = FAN, sets = SETS)
 describe("SIZES", () => {
   const easy = { sets: [["both", "saw; sander"]] }; // prettier-ignore
 
+  // The strong branch a pushes c's air out: what is told is no share below nothing.
+  test("a need whose air runs the wrong way gets nothing, in words", () => {
+    const weak: Row[] = [
+      { Run: "a", To: "m2", Diameter: 6, Length: 0.2, Fittings: "branch 90", Hood: 0.03, Airflow: 20, Gate: "open" },
+      { Run: "b", To: "m2", Diameter: 6, Length: 0.2, Hood: 2, Airflow: 20, Gate: "open" },
+      { Run: "c", To: "m", Diameter: 6, Length: 0.2, Fittings: "branch 30", Hood: 20, Airflow: 20, Gate: "open" },
+      { Run: "m", To: "m2", Diameter: 2, Length: 2, Fittings: "branch 30" },
+      { Run: "m2", To: "fan", Diameter: 6, Length: 2 },
+    ];
+    const rows = rowsOf(weak, { sets: [["all", "a; b; c"]], keep: "a; b; c; m; m2" });
+    const out = -Number(byName(solve(table(weak), FAN)).c!.Airflow);
+    expect(out).toBeGreaterThan(20);
+    expect(rows.c!["Tightest need"]).toBe("air in all, whose air runs the wrong way");
+    expect(rows.a!["Tightest need"]).toBe("velocity in all");
+    expect(rows["as it is"]!["Tightest need"]).toBe("a need, whose air runs the wrong way");
+    expect(rows["all together"]!["Tightest need"]).toMatch(/^each need gets 0 % of what it asks for, or more; /);
+    expect(rows["all together"]!["Tightest need"]).toContain(
+      `air in all at c at ${out.toPrecision(3)} cfm the wrong way, where 23 cfm is asked for`,
+    );
+  });
+
   test("chooses sizes with which SOLVE gives each need its margin, and says so of the whole", () => {
     const rows = rowsOf(shop, easy);
     const share = worstShare(bought(shop, easy), FAN, easy.sets);

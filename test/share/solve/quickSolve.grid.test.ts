@@ -40,6 +40,23 @@ test("drawn systems in both units give SOLVE's answers, notes included", () => {
   expect(wrong(asked, computed(asked))).toEqual([]);
 });
 
+// A strong branch pushes the air of a weak one back: K of its straight run falls below nothing.
+test("a hood out of which air blows is told so in the copy, too", () => {
+  const blown = [
+    ["Run", "To", "Diameter", "Length", "Fittings", "Hood", "Airflow", "Leak"],
+    ["a", "m2", 6, 0.2, "branch 90", 0.03, 20, null],
+    ["b", "m2", 6, 0.2, null, 2, 20, null],
+    ["c", "m", 6, 0.2, "branch 30", 20, 20, 0.5],
+    ["m", "m2", 2, 2, "branch 30", null, null, null],
+    ["m2", "fan", 6, 2, null, null, null, null],
+  ];
+  const asked: Asked = { runs: blown, curve: [[0, 14], [400, 13.5], [800, 12], [1200, 9], [1600, 4], [1800, 0]], units: "IP" }; // prettier-ignore
+  const notes = answerOf(asked).map((row) => String(row.at(-1)));
+  expect(notes[3]).toMatch(/the hood gets nothing \(air blows out of it\) of the 20 cfm wanted$/);
+  expect(notes.at(-1)).not.toMatch(/-\d/);
+  expect(wrong([asked], computed([asked]))).toEqual([]);
+});
+
 test("gates are opened by their runs' names, as people write them", () => {
   const lists = ["band, small", "saw, all rounder;", "saw\nall_rounder", "all"];
   const asked = lists.map(system);

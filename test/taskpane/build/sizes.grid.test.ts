@@ -199,5 +199,9 @@ describe("choosing sizes", () => {
       "With b left open too in a, sizes of their own leave each need 98 % or more.",
     ]);
     expect(meets).toBe(false);
+    const blown = sizesFound([row("Run", ""), row("all together", "none found", 424.5, -558), row("as it is", "a need, whose air runs the wrong way", 482, -23)]); // prettier-ignore
+    expect(blown.outcome).toContain(
+      "The worst served need gets nothing, for its air runs the wrong way; as it is, nothing, for its air runs the wrong way.",
+    );
   });
 });

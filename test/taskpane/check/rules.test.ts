@@ -203,6 +203,13 @@ describe("the fan can't give it", () => {
   );
 });
 
+test("of a hood out of which air blows Check says so", () => {
+  const rows = [solveHeader, ["saw", -30, -340, -2, 0, 1, "open", ""], ["Fan", 800, "", 3, 0, "", "", ""]];
+  expect(found({ Runs: { rows: soundRuns }, Flow: { rows } })).toContainEqual(
+    expect.objectContaining({ what: "saw gets nothing of the 400 cfm wanted: 30 cfm blow out of it." }),
+  );
+});
+
 describe("our formulas", () => {
   const nameError = { error: "#NAME?" } as const;
   test("at #NAME? are counted once per sheet; others' are not ours", () => {

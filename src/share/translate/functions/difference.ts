@@ -3,7 +3,7 @@ import { REPEAT_PERCENT, SAME_READING } from "../../../core/measuring/difference
 import { plain } from "../../../core/naming/findNamed";
 import { FROM_ZERO } from "../../../functions/signature";
 import { differenceColumns, type DifferenceKey } from "../../../reference/answerColumns";
-import { differenceWords } from "../../../reference/differenceWords";
+import { BELOW_NOTHING, differenceWords } from "../../../reference/differenceWords";
 import { NOT_READ, STILL } from "../../../reference/zeroWords";
 import { columnsOf, rowsOf } from "../../../sheets/rectangle";
 import { type RangeRef, rangeText } from "../../../sheets/rangeRef";
@@ -57,8 +57,8 @@ export const difference: Translator = (args, context) => {
     after: at("m2"),
     change: at("change"),
     limit: at("limit"),
-    percent: `IF(${at("m1")}=0,"",100*${at("change")}/${at("m1")})`,
-    verdict: at("says"),
+    percent: `IF(${at("m1")}=0,"",100*${at("change")}/ABS(${at("m1")}))`,
+    verdict: `${at("says")}&IF(MIN(${[first, second, ...(third === null ? [] : [third])].map(rangeText).join(",")})<0,${quotedText(BELOW_NOTHING)},"")`,
     needed: at("needed"),
   };
   return {

@@ -53,9 +53,11 @@ function priceWords(whole: Row, now: Row | undefined): string[] {
   const [before, had] = now === undefined ? ["", ""] : [at(now, "price"), at(now, "share")];
   const price = `The pipe costs ${said(chosen)}${before === "" ? "" : `, as it is ${said(before)}`}: in your prices, or length times diameter.`;
   if (typeof share !== "number") return [price];
-  const worst = `The worst served need gets ${said(share)} % of what it needs${typeof had === "number" ? `; as it is, ${said(had)} %` : ""}.`;
+  const worst = `The worst served need gets ${share < 0 ? WRONG_WAY : `${said(share)} % of what it needs`}${typeof had === "number" ? `; as it is, ${had < 0 ? WRONG_WAY : `${said(had)} %`}` : ""}.`;
   return [worst, price];
 }
+
+const WRONG_WAY = "nothing, for its air runs the wrong way";
 
 const said = (value: string | number | boolean): string =>
   typeof value === "number" ? String(Number(value.toPrecision(4))) : String(value);

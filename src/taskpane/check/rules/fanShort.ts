@@ -19,7 +19,7 @@ export const fanShort: CheckRule = ({ runs: tables, answers }) => {
         return [
           {
             rule: "The fan can't give it",
-            what: `${row.run} gets ${inGroups(gets, "airflow", system)} of the ${inGroups(wanted, "airflow", system)} wanted.`,
+            what: `${row.run} gets ${gets < 0 ? "nothing" : inGroups(gets, "airflow", system)} of the ${inGroups(wanted, "airflow", system)} wanted${gets < 0 ? `: ${inGroups(-gets, "airflow", system)} blow out of it` : ""}.`,
             why: "With these gates open the fan and the ducts meet lower than the hoods ask. Fewer open gates, sealed leaks or an easier path help before a larger fan does: GAINS ranks them.",
             source: practice,
             sheet,
