@@ -24,6 +24,7 @@ import { nameGone, withNamesChecked } from "./translate/lookupNames";
 import { usedEntries } from "./translate/usedEntries";
 import { newWorkings } from "./translate/workings";
 import { type TranslatedSheets, translateSheets } from "./translateSheets";
+import { withUnitsWords } from "./unitsWords";
 import { valuesCopy } from "./valuesCopy";
 import { keptUnits } from "./words/keptUnits";
 import { withWordsOfChoice } from "./wordsOfChoice";
@@ -65,7 +66,8 @@ export function clubCopy(given: Calculated, order: CopyOrder): ClubCopy {
   const facts = copyFacts(translated, units, names);
   const { sheets: worded, said } = wordedSheets(replaced, facts);
   const { sheets: checked, added } = addChecks(worded, translated.fixed, resting, checks, book, index, order.date);
-  const sheets = checked.map((sheet) =>
+  const { sheets: told, added: addedForUnits } = withUnitsWords(checked, translated.units, book, index);
+  const sheets = told.map((sheet) =>
     withWordsOfChoice(withFixedChoice(withFixedUnits(sheet, book, units), chosen), chosen),
   );
   const fixed = translated.fixed.map(({ sheet, at, function: name, why }): FixedCell => ({
@@ -96,7 +98,7 @@ export function clubCopy(given: Calculated, order: CopyOrder): ClubCopy {
   });
   const ours = [about, names.lookups, names.workings, names.fixed, names.originals];
   const kept = keptUnits(workbook, units, workings.sheet);
-  const recorded = [...originalsOf(translated, chosen), ...added, ...said, ...kept.said];
+  const recorded = [...originalsOf(translated, chosen), ...added, ...addedForUnits, ...said, ...kept.said];
   const originals = originalsSheet(recorded, ours, names.originals);
   const copy: Workbook = {
     ...workbook,

@@ -1,4 +1,5 @@
 import { cellAddress, placeOf } from "../sheets/address";
+import type { UnitSystem } from "../reference/quantities";
 import type { Calculated, Extent } from "../sheets/calculated";
 import { callsOurs } from "../sheets/ourCalls";
 import { filledAddresses } from "../sheets/rectangle";
@@ -6,6 +7,7 @@ import { isTooMuchWork } from "../sheets/tooMuchWork";
 import type { SheetCell } from "../sheets/workbook";
 import { budget } from "./budget/budget";
 import { claim } from "./claim/claim";
+import { isPlain } from "./copiedSheet";
 import type { FixedCell } from "./copy";
 import type { FixedCall } from "./fixed/fixedCall";
 import { foreignFunction } from "./foreign";
@@ -15,7 +17,7 @@ import { solve } from "./solve/solve";
 import { sheetPrefix } from "../sheets/sheetPrefix";
 import { whileNamed } from "./translate/lookupNames";
 import { shownReader } from "./translate/shownReader";
-import { type FormulaContext, translateFormula } from "./translate/translateFormula";
+import { translateFormula } from "./translate/translateFormula";
 import { translators } from "./translate/translators";
 import type { Workings } from "./translate/workings";
 import { itemAt } from "../reference/itemAt";
@@ -28,11 +30,19 @@ interface LiveCall {
   readonly cells: readonly (readonly string[])[]; // with their "="
 }
 
+/** A units cell by which calls go: the sheet on which it stands, its units, and the cell that says whether it still says so. */
+export interface UnitsTaken {
+  readonly sheet: string;
+  readonly system: UnitSystem;
+  readonly stands: string;
+}
+
 /** What becomes of the formulas of a book. Formulas that are in none of the lists stay as they are. */
 export interface TranslatedSheets {
   readonly live: readonly LiveCall[];
   readonly fixed: readonly FixedCall[];
   readonly untranslated: readonly (FixedCell & { readonly formula: string; readonly extent: Extent })[];
+  readonly units: readonly UnitsTaken[];
 }
 
 const TOO_MUCH = "it, or a formula that it reads, asks for more work than the sheet in the browser gives it";
@@ -46,12 +56,19 @@ const allTranslators = new Map([
   ["CLAIM", claim] as const,
 ]);
 
-/** What answers by a table of runs says itself that a name of the look-up tables is gone. */
+/** What answers by a table of runs says itself that a name of the look-up tables is gone, or that the units are others. */
 const ofRuns: ReadonlySet<string> = new Set(["BUDGET", "SOLVE"]);
 
 function namedOnly(code: string, tables: LookupTables, workings: Workings): string {
   const looksUp = [tables.sheet, workings.sheet.name].some((sheet) => code.includes(sheetPrefix(sheet)));
   return looksUp ? `=${whileNamed(code.slice(1), workings)}` : code;
+}
+
+/** A formula that answers while the units cells that it goes by stand. */
+function inItsUnits(code: string, stands: readonly string[]): string {
+  if (stands.length === 0 || isPlain(code)) return code;
+  const all = stands.length === 1 ? stands[0]! : `AND(${stands.join(",")})`;
+  return `=IF(${all},${code.slice(1)},NA())`;
 }
 
 /** Goes through every formula of a book once. */
@@ -60,6 +77,7 @@ export function translateSheets(book: Calculated, tables: LookupTables, workings
   const live: LiveCall[] = [];
   const fixed: FixedCall[] = [];
   const untranslated: TranslatedSheets["untranslated"][number][] = [];
+  const units = new Map<string, UnitsTaken>();
   for (const { name: sheet, cells } of book.workbook.sheets) {
     const taken = takenCells(sheet, cells, book);
     for (const cell of cells) {
@@ -82,12 +100,19 @@ export function translateSheets(book: Calculated, tables: LookupTables, workings
         continue;
       }
       if (!callsOurs(formula)) continue;
-      const context: FormulaContext = { sheet, at, extent, tables, workings, shown, translators: allTranslators };
+      const stands = new Set<string>();
+      const takesUnits = (taken: UnitsTaken): void => {
+        stands.add(taken.stands);
+        units.set(taken.stands, taken);
+      };
+      const context = { sheet, at, extent, tables, workings, shown, translators: allTranslators, takesUnits };
       const translation = translateFormula(formula, context);
       if (translation.kind === "cells") {
         const looked = translation.functions.some((name) => ofRuns.has(name))
           ? translation.formulas
-          : translation.formulas.map((row) => row.map((code) => namedOnly(code, tables, workings)));
+          : translation.formulas.map((row) =>
+              row.map((code) => inItsUnits(namedOnly(code, tables, workings), [...stands])),
+            );
         const written = freeRows(looked, at, extent, taken);
         filledAddresses(at, { rows: written.length, columns: itemAt(written, 0).length }).forEach((one) =>
           taken.add(one),
@@ -98,7 +123,7 @@ export function translateSheets(book: Calculated, tables: LookupTables, workings
       else if (translation.kind === "unreadable") untranslated.push({ ...where, function: "", why: translation.why });
     }
   }
-  return { live, fixed, untranslated };
+  return { live, fixed, untranslated, units: [...units.values()] };
 }
 
 /** Cells of a sheet in which something stands, or into which a formula spills. */

@@ -109,7 +109,7 @@ test.each([
   ["=12+1", { formula: "=12+1" }],
 ])("a plain answer of %s", (code, content) => {
   const replacement = replacementsOf(
-    { live: [{ sheet: "S", at: "B2", formula: "=DUCT.X()", cells: [[code]] }], fixed: [], untranslated: [] },
+    { live: [{ sheet: "S", at: "B2", formula: "=DUCT.X()", cells: [[code]] }], fixed: [], untranslated: [], units: [] },
     sampleBook({}),
     "Fixed numbers",
   );

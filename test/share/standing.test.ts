@@ -28,7 +28,7 @@ const fixed = {
 
 test("a copy asks of each cell of an answer that holds a formula, of a fixed answer nothing, of other cells what the book asks", () => {
   const workings = newWorkings("Workings");
-  const translated = { live: [live], fixed: [fixed], untranslated: [] };
+  const translated = { live: [live], fixed: [fixed], untranslated: [], units: [] };
   const [copied] = withStanding([sheet("Fan", ASKED.map((formula, index) => ({ at: `A${index + 2}`, formula })))], translated, workings); // prettier-ignore
   expect(formulasOf(copied!)).toEqual([
     "=IF(AND(AND(ISFORMULA('My (own) ducts'!$B$2),Workings!$A$4),ROW('My (own) ducts'!$B$2)=2),1,\"see it\")",

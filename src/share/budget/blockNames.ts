@@ -147,6 +147,8 @@ export const budgetScalars = [
   "tableRows",
   "named",
   "unread",
+  "headers",
+  "headed",
   "density",
   "hoseRoughness",
   "plainEnd",
@@ -177,8 +179,8 @@ export const budgetScalars = [
   "stop",
 ] as const;
 
-/** Where a column of the runs table stands in its range. */
-type ColumnScalar = `at ${RunColumn}`;
+/** Where a column of the runs table stands in its range, and its header where another stands there now. */
+type ColumnScalar = `at ${RunColumn}` | `lost ${RunColumn}`;
 
 export type BudgetScalar = (typeof budgetScalars)[number] | ColumnScalar;
 

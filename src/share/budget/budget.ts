@@ -7,7 +7,7 @@ import { numberText, quotedText } from "../references";
 import type { RangeRef } from "../../sheets/rangeRef";
 import type { Argument, CallContext, Translator } from "../translate/translation";
 import { fixed } from "../translate/translation";
-import { unitsOf } from "../translate/unitsOf";
+import { unitsOf, unitsStand } from "../translate/unitsOf";
 import { answerCells } from "./answerCells";
 import { type BlockScalar, blockCells, blockHeight, blockPlace } from "./block";
 import {
@@ -18,6 +18,7 @@ import {
   flowColumns,
   inputColumns,
 } from "./blockNames";
+import { countOfHeaders, headersSaid, lostHeader } from "./headerCells";
 import { flowCells } from "./flowCells";
 import { inputCells } from "./inputCells";
 import { nearestWords } from "./nearestWords";
@@ -39,17 +40,22 @@ export interface BudgetBlock {
 
 /** BUDGET as plain formulas: a row for each row of its table, worked out step by step on the sheet of workings. */
 export const budget: Translator = ([runs, density, units], context) => {
-  const system = unitsOf(units ?? null);
+  const system = unitsOf(units ?? null, context);
   if (system === null) return fixed("its units are worked out by a formula or are none");
-  const block = budgetBlock(runs ?? null, density ?? null, system, context);
+  const block = budgetBlock(runs ?? null, density ?? null, system, unitsStand(units ?? null, context), context);
   return typeof block === "string" ? fixed(block) : { kind: "cells", formulas: answerCells(block.place, system) };
 };
 
-/** Those workings, once for all calls over the same table in the same air; or the reason why the table cannot be read. */
+/**
+ * Those workings, once for all calls over the same table in the same air; or the reason why the table cannot be read.
+ *
+ * @param stand the cell that says whether the units stand where the call takes them from; null where it names them itself
+ */
 export function budgetBlock(
   runs: Argument | null,
   density: Argument | null,
   system: UnitSystem,
+  stand: string | null,
   context: CallContext,
 ): BudgetBlock | string {
   if (runs?.range === undefined) return "its runs table is no range of cells";
@@ -58,12 +64,16 @@ export function budgetBlock(
   if (typeof table === "string") return table;
   const air = density === null ? null : onAnySheet(density.text, context.sheet);
   const names = columnNames(Math.ceil(Math.log2(table.rows + 1)), table);
-  const scalars: BudgetScalar[] = [...budgetScalars, ...table.columns.map((column) => `at ${column}` as const)];
+  const scalars: BudgetScalar[] = [
+    ...budgetScalars,
+    ...table.columns.map((column) => `at ${column}` as const),
+    ...table.columns.map((column) => `lost ${column}` as const),
+  ];
   const placeIn = (there: RangeRef): BudgetPlace =>
     blockPlace<BudgetColumn, BudgetScalar>(there, table.rows, names, scalars);
-  const range = context.workings.once(`budget ${JSON.stringify(runs.range)} ${air} ${system}`, () =>
+  const range = context.workings.once(`budget ${JSON.stringify(runs.range)} ${air} ${system} ${stand}`, () =>
     context.workings.place(blockHeight(table.rows), names.length, (there) =>
-      budgetCells(placeIn(there), table, air, system, context),
+      budgetCells(placeIn(there), table, air, system, stand, context),
     ),
   );
   return { place: placeIn(range), table, system };
@@ -74,6 +84,7 @@ function budgetCells(
   table: RunsTable,
   air: string | null,
   system: UnitSystem,
+  stand: string | null,
   context: CallContext,
 ): string[][] {
   const lookups = tableLookups(system, context);
@@ -83,7 +94,7 @@ function budgetCells(
   const columns = [...tableCells(at, table), ...inputCells(reader, nearest, strides), ...flowCells(at, system)];
   const ordered = columnNames(strides, table).map((name) => columns.find((column) => column.name === name)!);
   const title = `Budget of ${context.sheet}!${context.at}: in SI, first by the rows of the table, then by the order of the flow`;
-  return blockCells(title, table.rows, ordered, scalarCells(at, table, air, lookups, system));
+  return blockCells(title, table.rows, ordered, scalarCells(at, table, air, lookups, system, stand));
 }
 
 /** The columns in their order. The table and its inputs first; the strides need the join, everything else needs the order that they give. */
@@ -98,6 +109,7 @@ function scalarCells(
   air: string | null,
   lookups: BudgetLookups,
   system: UnitSystem,
+  stand: string | null,
 ): BlockScalar<BudgetScalar>[] {
   const standard = numberText(STANDARD_DENSITY);
   const { all, scalar } = place;
@@ -115,6 +127,8 @@ function scalarCells(
     ],
     hoseRoughness: ["Roughness of hose (m)", lookups.usualRoughness(HOSE_MATERIAL)],
     plainEnd: ["K of an open pipe end", lookups.usualHood(PLAIN_END)],
+    headers: ["Headers that are taken", countOfHeaders(table)],
+    headed: ["Why its headers are not those that are read", headersSaid(place, table, system, stand)],
     last: ["Last row used", `MAX(${all("used")})`],
     ends: ["Runs that end at the fan", `COUNTIFS(${all("toKey")},"r:fan",${all("side")},1)`],
     troubles: ["Rows with trouble", `SUMPRODUCT(1*(${all("trouble")}<>""))`],
@@ -147,7 +161,7 @@ function scalarCells(
     ],
     part: [
       "1: some can be computed",
-      `IF(ISERROR(${before.map(scalar).join("+")}),0,IF(AND(${lookups.nameGone}="",${scalar("ok")}=0,${scalar("unread")}=0,${scalar("last")}>0,${scalar("density")}>=${DENSITY_LIMITS.atLeast},${scalar("density")}<=${DENSITY_LIMITS.atMost},${scalar("troubles")}+(${scalar("ends")}=0)>0),1,0))`,
+      `IF(ISERROR(${before.map(scalar).join("+")}),0,IF(AND(${lookups.nameGone}="",${scalar("headed")}="",${scalar("ok")}=0,${scalar("unread")}=0,${scalar("last")}>0,${scalar("density")}>=${DENSITY_LIMITS.atLeast},${scalar("density")}<=${DENSITY_LIMITS.atMost},${scalar("troubles")}+(${scalar("ends")}=0)>0),1,0))`,
     ],
     fanWaits: [
       "Row that the fan waits for; 0 none, -1 one that ends at the fan",
@@ -175,6 +189,7 @@ function scalarCells(
         formula: `IF(${header}<${first},NA(),${header}-${first}+1)`,
       };
     }),
+    ...table.columns.map((column) => lostHeader(place, table, column)),
   ];
 }
 
@@ -193,7 +208,7 @@ function whyNothing(scalar: BudgetPlace["scalar"], lookups: BudgetLookups, syste
   const tables = `The sheet ${lookups.sheet} has no number for hose or for an open pipe end`;
   const isRead = `ISNUMBER(${scalar("hoseRoughness")}+${scalar("plainEnd")})`;
   const gone = `${quotedText(`On the sheet ${lookups.sheet} the name `)}&${lookups.nameGone}&${quotedText(" is gone or out of its place: undo what changed it")}`;
-  return `IF(${lookups.nameGone}<>"",${gone},IF(${scalar("unread")}>0,${quotedText(UNREAD)},IF(${isAir},IF(${isRead},"",${quotedText(tables)}&${scalar("errorSaid")}),${quotedText(air)})))`;
+  return `IF(${lookups.nameGone}<>"",${gone},IF(${scalar("headed")}<>"",${scalar("headed")},IF(${scalar("unread")}>0,${quotedText(UNREAD)},IF(${isAir},IF(${isRead},"",${quotedText(tables)}&${scalar("errorSaid")}),${quotedText(air)}))))`;
 }
 
 /** The first row of the table for which this holds. */

@@ -12,6 +12,8 @@ export interface RunsTable {
   readonly hasTextOfDigits: (column: RunColumn) => boolean; // a number that was typed as a text
   readonly range: string; // its header too: a row that is inserted anywhere in it belongs to it
   readonly header: (column: RunColumn) => string; // a cell, which a program moves along with its column
+  readonly headed: (column: RunColumn) => string; // what it said when the copy was made
+  readonly headers: string; // the range's first row
   readonly column: (column: RunColumn) => string; // its cells from the header on, as many as the range has
   readonly first: string; // the range's first cell
   readonly names: string; // the column Run from its header on, with the blank rows below the table
@@ -59,6 +61,8 @@ export function runsTable(
       }),
     range: rangeText(range),
     header: (name) => cellText(range.sheet, column(name), range.top),
+    headed: (name) => String(shown[0]?.[valueAt(places, name)]),
+    headers: rangeText({ ...range, bottom: range.top }),
     column: (name) => rangeText({ ...range, left: column(name), right: column(name) }),
     first: cellText(range.sheet, range.left, range.top),
     names: rangeText({ ...names, bottom: range.bottom + blankBelow(column("Run")) }),

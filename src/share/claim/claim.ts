@@ -56,7 +56,7 @@ const MOST_ROWS = 100;
 
 /** CLAIM as plain formulas: the facts read, every check worked out on the sheet of workings, and those that apply in a row each. */
 export const claim: Translator = ([facts, units], context) => {
-  const system = unitsOf(units ?? null);
+  const system = unitsOf(units ?? null, context);
   if (system === null) return fixed("its units are worked out by a formula or are none");
   if (facts?.range === undefined || columnsOf(facts.range) !== 2)
     return fixed("its facts are not two columns of cells");

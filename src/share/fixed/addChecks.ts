@@ -1,14 +1,13 @@
 import type { Calculated, ShownCell } from "../../sheets/calculated";
 import type { Sheet, SheetCell } from "../../sheets/workbook";
 import type { Original } from "../originals";
-import type { RangeRef } from "../../sheets/rangeRef";
 import { quotedText } from "../references";
 import type { CellIndex } from "./cellIndex";
 import { checkCellFor, headCellFor, takenIn } from "./checkCells";
 import { comparesSomething, type FixedCall, OLD_FLAG } from "./fixedCall";
 import type { FixedSheet } from "./fixedSheet";
 import { oldMarks } from "./oldMarks";
-import { referencesOf } from "./reach";
+import { rangesRead } from "./rangesRead";
 import type { RestsOn } from "./restOn";
 
 /**
@@ -78,19 +77,4 @@ function headWords(calls: readonly FixedCall[], sheet: string, checks: FixedShee
   ];
   const asOf = quotedText(`${what.join(" and ")} is as of ${date}`);
   return `IF(IFERROR(${checks.changed(calls)},1)=0,${asOf},${quotedText(`${OLD_FLAG}: what is struck out is old`)})`;
-}
-
-/** Every range of several cells that a formula of the book reads, by sheet. */
-function rangesRead({ workbook }: Calculated, index: CellIndex): Map<string, RangeRef[]> {
-  const all = new Map<string, Map<string, RangeRef>>();
-  for (const { name, cells } of workbook.sheets) {
-    for (const cell of cells) {
-      if (!("formula" in cell) || !cell.formula.includes(":")) continue;
-      for (const range of referencesOf(cell.formula, name, index).ranges) {
-        const there = all.get(range.sheet) ?? new Map<string, RangeRef>();
-        all.set(range.sheet, there.set(`${range.top},${range.left},${range.bottom},${range.right}`, range));
-      }
-    }
-  }
-  return new Map([...all].map(([sheet, ranges]) => [sheet, [...ranges.values()]]));
 }

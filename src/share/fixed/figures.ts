@@ -1,8 +1,9 @@
 import { cellAddress, placeOf } from "../../sheets/address";
 import { formula, text } from "../../sheets/cells";
 import type { Rectangle } from "../../sheets/rectangle";
-import { type RangeRef, plainRange, rangeText } from "../../sheets/rangeRef";
+import { cellText, type RangeRef, plainRange, rangeText } from "../../sheets/rangeRef";
 import type { Sheet, SheetCell } from "../../sheets/workbook";
+import { isAsTyped } from "./asTyped";
 import type { FixedCall } from "./fixedCall";
 
 /** What a vendor's numbers are held against does not stand among the tables that a copy carries. */
@@ -13,7 +14,8 @@ export const looksUp = (call: FixedCall): boolean => !LOOKS_NOTHING_UP.has(call.
 
 /**
  * The figures of the look-up tables as they were, each table beside one cell that counts those that have changed. A table whose rows
- * are no longer as many counts too.
+ * are no longer as many counts too. What is stored changes along with a figure that is replaced over all sheets, so beside each row stands whether
+ * its figures are those that were typed, in a spelling that no replacement finds.
  *
  * @param top the first row to use
  * @param gone the cell that says which name is gone: replaced over all sheets, it is another here, too
@@ -30,17 +32,25 @@ export function figureCells(
   for (const range of figureRanges(lookups)) {
     const [width, height] = [range.right - range.left + 1, range.bottom - range.top + 1];
     cells.push(text(`A${next}`, plainRange(range), "section"));
-    for (let row = 0; row < height; row++)
+    for (let row = 0; row < height; row++) {
+      const same: string[] = [];
       for (let column = 0; column < width; column++) {
         const cell = there.get(cellAddress(range.left + column, range.top + row));
         const at = cellAddress(1 + column, next + 1 + row);
         // what a table takes from another of its rows is taken again here, so that a figure typed over it differs
         if (cell !== undefined && "formula" in cell) cells.push(formula(at, cell.formula));
-        else if (cell !== undefined && cell.value !== null) cells.push({ at, value: cell.value, style: "text" });
+        else if (cell !== undefined && cell.value !== null) {
+          cells.push({ at, value: cell.value, style: "text" });
+          same.push(isAsTyped(cellText(range.sheet, range.left + column, range.top + row), cell.value) ?? "TRUE");
+        }
       }
+      if (same.length > 0)
+        cells.push(formula(cellAddress(width + 2, next + 1 + row), `=IF(IFERROR(AND(${same.join(",")}),FALSE),0,1)`));
+    }
     const kept = `A${next + 1}:${cellAddress(width, next + height)}`;
     const count = cellAddress(width + 2, next);
-    cells.push(formula(count, `=IFERROR(SUMPRODUCT(--(${rangeText(range)}<>${kept})),1)`));
+    const rows = `${cellAddress(width + 2, next + 1)}:${cellAddress(width + 2, next + height)}`;
+    cells.push(formula(count, `=IFERROR(SUMPRODUCT(--(${rangeText(range)}<>${kept})),1)+SUM(${rows})`));
     counts.push(count);
     next += height + 2;
   }

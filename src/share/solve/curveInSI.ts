@@ -1,8 +1,8 @@
 import { type Quantity, type UnitSystem, unitOf } from "../../reference/quantities";
-import { cellText, type RangeRef, rangeText } from "../../sheets/rangeRef";
+import { cellText, rangeText } from "../../sheets/rangeRef";
 import { rowsOf } from "../../sheets/rectangle";
 import { quotedText } from "../references";
-import { curvePlace } from "../translate/expressions/fanCurve";
+import { type CurveGiven, curvePlace } from "../translate/expressions/fanCurve";
 import { num } from "../translate/expressions/text";
 import type { Workings } from "../translate/workings";
 
@@ -17,12 +17,12 @@ export interface CurveInSI {
 }
 
 /** The points of a curve that stands in a range of two columns, in these units. */
-export function curveInSI(curve: RangeRef, system: UnitSystem, workings: Workings): CurveInSI {
-  const rows = rowsOf(curve);
+export function curveInSI(curve: CurveGiven, system: UnitSystem, workings: Workings): CurveInSI {
+  const rows = rowsOf(curve.range);
   const given = curvePlace(curve, workings);
   const factor = (quantity: Quantity): number => unitOf(quantity, system).factor;
   const [flow, pressure] = [factor("airflow"), factor("pressure")];
-  const place = workings.once(`curve in SI ${JSON.stringify(curve)} ${system}`, () =>
+  const place = workings.once(`curve in SI ${JSON.stringify(curve.range)} ${system}`, () =>
     workings.place(rows + 2, 4, (range) => {
       const first = range.top + 2;
       const at = (column: number, row: number): string => cellText(range.sheet, range.left + column, first + row);

@@ -1,11 +1,11 @@
 import { columnsOf, rowsOf } from "../../sheets/rectangle";
-import type { RangeRef } from "../../sheets/rangeRef";
 import { type BlockColumn, blockCells, blockHeight, blockPlace } from "../budget/block";
 import { type BudgetBlock, budgetBlock } from "../budget/budget";
 import { onAnySheet } from "../formula/ranges";
 import { type Argument, type CallContext, fixed, type Translation, type Translator } from "../translate/translation";
 import { hasHump } from "../translate/hasHump";
-import { unitsOf } from "../translate/unitsOf";
+import { unitsOf, unitsStand } from "../translate/unitsOf";
+import type { CurveGiven } from "../translate/expressions/fanCurve";
 import { curveInSI } from "./curveInSI";
 import { junctionCells, legCells } from "./meetingCells";
 import { missedOf } from "./missed";
@@ -28,22 +28,22 @@ const MOST_ROWS = 60;
 
 /** SOLVE as plain formulas: the sweeps of the core, so many of them, each a block of columns beside the one before it. */
 export const solve: Translator = ([runs, curve, open, density, units], context) => {
-  const system = unitsOf(units ?? null);
+  const system = unitsOf(units ?? null, context);
   if (system === null) return fixed("its units are worked out by a formula or are none");
   if (curve?.range === undefined || columnsOf(curve.range) !== 2) return fixed("its curve is not two columns of cells");
   if (open != null && open.range !== undefined && (rowsOf(open.range) > 1 || columnsOf(open.range) > 1))
     return fixed("its open gates stand in several cells");
   if (hasHump(curve))
     return fixed("its fan's curve has a hump, and where ducts meet one plain formulas cannot find honestly");
-  const block = budgetBlock(runs ?? null, density ?? null, system, context);
+  const block = budgetBlock(runs ?? null, density ?? null, system, unitsStand(units ?? null, context), context);
   if (typeof block === "string") return fixed(block);
   if (block.table.rows > MOST_ROWS) return fixed(`its runs table has more than ${MOST_ROWS} rows`);
-  return solved(block, curve.range, open ?? null, context);
+  return solved(block, { ...curve, range: curve.range }, open ?? null, context);
 };
 
-function solved(block: BudgetBlock, range: RangeRef, open: Argument | null, context: CallContext): Translation {
+function solved(block: BudgetBlock, given: CurveGiven, open: Argument | null, context: CallContext): Translation {
   const { place: budget, table, system } = block;
-  const curve = curveInSI(range, system, context.workings);
+  const curve = curveInSI(given, system, context.workings);
   const openCell = open === null ? null : onAnySheet(open.text, context.sheet);
   let answer: string[][] = [];
   const width = Math.max(solveColumnNames.length, solveScalarNames.length);

@@ -34,7 +34,7 @@ export const scalar =
   <const T extends Takes>(signature: Signature<T>, build: Build<T>, own: Partial<ByName<T, Reader>> = {}): Translator =>
   (args, context) => {
     const names: readonly (keyof T)[] = Object.keys(signature.takes);
-    const system = signature.units ? unitsOf(args[names.length] ?? null) : "IP";
+    const system = signature.units ? unitsOf(args[names.length] ?? null, context) : "IP";
     if (system === null) return fixed("its units are worked out by a formula or are none");
     const given = names.map((_, index) => args[index] ?? null);
     const rows = Math.max(...given.map((arg) => (arg?.range === undefined ? 1 : rowsOf(arg.range))));

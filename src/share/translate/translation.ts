@@ -1,6 +1,7 @@
 import type { ShownError, Extent } from "../../sheets/calculated";
 import type { CellValue } from "../../sheets/workbook";
 import type { RangeRef } from "../../sheets/rangeRef";
+import type { UnitSystem } from "../../reference/quantities";
 import type { LookupTables } from "./lookupTables";
 import type { Workings } from "./workings";
 
@@ -23,6 +24,12 @@ export interface CallContext {
   readonly extent: Extent; // how far its answer reaches now
   readonly tables: LookupTables;
   readonly workings: Workings;
+  /** Hears of each units cell that the call goes by: the cell that says whether it stands, and the sheet it is on. */
+  readonly takesUnits?: (taken: {
+    readonly sheet: string;
+    readonly system: UnitSystem;
+    readonly stands: string;
+  }) => void;
 }
 
 /** What becomes of a call: one plain expression (no leading "=") for each cell of its answer, or the values it shows now. */

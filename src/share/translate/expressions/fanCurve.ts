@@ -2,10 +2,15 @@ import { cellAddress, columnLetters } from "../../../sheets/address";
 import { cellOf } from "../../formula/ranges";
 import { quotedText } from "../../references";
 import type { RangeRef } from "../../../sheets/rangeRef";
+import { isSameText } from "../lettersApart";
+import type { Argument } from "../translation";
 import type { Workings } from "../workings";
 import { both, isBlankOrZero, NO_ANSWER } from "./text";
 import { rowsOf } from "../../../sheets/rectangle";
 import { sheetPrefix } from "../../../sheets/sheetPrefix";
+
+/** A fan curve as a call is given it: where it stands, and what it shows when the copy is made. */
+export type CurveGiven = Pick<Argument, "value" | "computed"> & { readonly range: RangeRef };
 
 /** A fan curve on the workings: its points sorted, with the slope at each. Columns as formulas on any sheet write them. */
 export interface CurvePlace {
@@ -32,10 +37,11 @@ type Column = (typeof COLUMNS)[number];
  * The curve in a range of two columns. A row that is half filled, below 0 or no number, or an airflow that stands twice, makes
  * every reading #N/A. Slopes: monotone piecewise cubic, Fritsch-Carlson, three-point slopes at the ends, as in the core.
  */
-export function curvePlace(curve: RangeRef, workings: Workings): CurvePlace {
+export function curvePlace(given: CurveGiven, workings: Workings): CurvePlace {
+  const curve = given.range;
   const rows = rowsOf(curve);
   const place = workings.once(`curve ${JSON.stringify(curve)}`, () =>
-    workings.place(rows + 2, COLUMNS.length, (range) => curveRows(curve, range, rows)),
+    workings.place(rows + 2, COLUMNS.length, (range) => curveRows(given, range, rows)),
   );
   const prefix = sheetPrefix(place.sheet);
   const column = (name: Column): string => {
@@ -51,7 +57,8 @@ export function curvePlace(curve: RangeRef, workings: Workings): CurvePlace {
   };
 }
 
-function curveRows(curve: RangeRef, range: RangeRef, rows: number): string[][] {
+function curveRows(given: CurveGiven, range: RangeRef, rows: number): string[][] {
+  const curve = given.range;
   const first = range.top + 2;
   const at = (column: Column, row: number): string => cellAddress(range.left + COLUMNS.indexOf(column), first + row);
   const all = (column: Column): string => `${dollars(at(column, 0))}:${dollars(at(column, rows - 1))}`;
@@ -63,7 +70,9 @@ function curveRows(curve: RangeRef, range: RangeRef, rows: number): string[][] {
     const last = `${count}<${row + 2}`;
     const before = row === 0 ? "TRUE" : `COUNTIF(${dollars(at("row is", 0))}:${at("row is", row - 1)},"blank")=${row}`;
     const words = `AND(${before},NOT(ISNUMBER(${q})),NOT(ISNUMBER(${p})))`;
-    const numbers = `IF(AND(ISNUMBER(${q}),ISNUMBER(${p})),IF(AND(${q}>=0,${p}>=0),"point",${NO_ANSWER}),IF(${words},"heading",${NO_ANSWER}))`;
+    const stands = isHeading(given, row, [q, p]);
+    const heading = stands === null ? '"heading"' : `IF(${stands},"heading",${NO_ANSWER})`;
+    const numbers = `IF(AND(ISNUMBER(${q}),ISNUMBER(${p})),IF(AND(${q}>=0,${p}>=0),"point",${NO_ANSWER}),IF(${words},${heading},${NO_ANSWER}))`;
     const kind = at("row is", row);
     const twice = row === 0 ? null : `${x}=${at("sorted airflow", row - 1)}`;
     const read = `INDEX(${all("pressure")},MATCH(${x},${all("airflow")},0))`;
@@ -83,6 +92,17 @@ function curveRows(curve: RangeRef, range: RangeRef, rows: number): string[][] {
     COLUMNS.map(quotedText),
     ...Array.from({ length: rows }, (_, row) => line(row)),
   ];
+}
+
+/**
+ * Whether a row of words is the heading that stood there: another may tell another unit, and a first point that is no number may look like one.
+ * Null where nobody knows what stood there.
+ */
+function isHeading({ value, computed }: CurveGiven, row: number, cells: readonly string[]): string | null {
+  if (computed === true) return null;
+  const words = cells.map((_, column) => value[row]?.[column] ?? null);
+  if (!words.some((word) => typeof word === "string" && word.trim() !== "")) return "FALSE";
+  return both(cells.map((cell, column) => isSameText(cell, String(words[column] ?? ""))) as [string, string]);
 }
 
 const dollars = (address: string): string => address.replace(/([A-Z]+)(\d+)/, "$$$1$$$2");

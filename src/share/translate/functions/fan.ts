@@ -6,7 +6,7 @@ import { needed, optional, withoutUnits } from "../../../functions/signature";
 import { cellOf, onAnySheet } from "../../formula/ranges";
 import { scalar } from "../arrayRule";
 import { elementOf } from "../element";
-import { type CurvePlace, curvePlace, pressureOnCurve } from "../expressions/fanCurve";
+import { type CurveGiven, type CurvePlace, curvePlace, pressureOnCurve } from "../expressions/fanCurve";
 import { meeting, type Meeting } from "../expressions/meeting";
 import { isBlankOrZero, NO_ANSWER } from "../expressions/text";
 import { optionalNumber } from "../readers";
@@ -18,15 +18,15 @@ import { columnsOf, rowsOf } from "../../../sheets/rectangle";
 
 const WRONG_SHAPE = "its curve is not two columns of cells";
 
-const isCurve = (curve: Argument | null): curve is Argument & { range: NonNullable<Argument["range"]> } =>
+const isCurve = (curve: Argument | null): curve is Argument & CurveGiven =>
   curve?.range !== undefined && columnsOf(curve.range) === 2;
 
 /** The cubic does not change with the units, so the curve's own numbers serve in both systems. */
 const fanPressure: Translator = (args, context) => {
   const curve = args[0] ?? null;
-  if (unitsOf(args[2] ?? null) === null) return fixed("its units are worked out by a formula or are none");
+  if (unitsOf(args[2] ?? null, context) === null) return fixed("its units are worked out by a formula or are none");
   if (!isCurve(curve)) return fixed(WRONG_SHAPE);
-  const place = curvePlace(curve.range, context.workings);
+  const place = curvePlace(curve, context.workings);
   const { limits } = fanPressureTakes.takes.airflow;
   return scalar(withoutUnits({ airflow: needed("ratio", limits) }), ({ airflow }) =>
     pressureOnCurve(place, onAnySheet(airflow, context.sheet), context.workings),
@@ -42,10 +42,10 @@ const DESIGN = withoutUnits({
 
 const operatingPoint: Translator = (args, context) => {
   const [curve = null, airflow = null, pressure = null, fixedPart = null, units = null] = args;
-  const system = unitsOf(units);
+  const system = unitsOf(units, context);
   if (system === null) return fixed("its units are worked out by a formula or are none");
   if (!isCurve(curve)) return fixed(WRONG_SHAPE);
-  const place = curvePlace(curve.range, context.workings);
+  const place = curvePlace(curve, context.workings);
   const given = [airflow, pressure, fixedPart];
   const each = (read: (found: Meeting) => string): Translation =>
     meetings(place, rowsOf(curve.range), given, context, read);
@@ -101,7 +101,7 @@ const RATIO = { quantity: "ratio", limits: RATIO_LIMITS, zero: "usual" } as cons
 const fanLaw: Translator = (args, context) => {
   const curve = args[0] ?? null;
   if (!isCurve(curve)) return fixed(WRONG_SHAPE);
-  const place = curvePlace(curve.range, context.workings);
+  const place = curvePlace(curve, context.workings);
   const ratio = (index: number, usual: string) => {
     const given = args[index] ?? null;
     const element = given === null ? null : elementOf(given, 0, 0, context);

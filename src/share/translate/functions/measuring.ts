@@ -33,7 +33,7 @@ function wordNow(arg: Argument | null): string | null | undefined {
 /** Each reading gets a cell of the workings with the velocity [m/s] it stands for, blank where nobody read. */
 const traverse: Translator = (args, context) => {
   const [readings, kind, density] = [args[0] ?? null, args[1] ?? null, args[2] ?? null];
-  const units = unitsOf(args[3] ?? null);
+  const units = unitsOf(args[3] ?? null, context);
   const word = wordNow(kind);
   if (units === null || word === undefined) return fixed("its units or its kind are worked out by a formula");
   if (readings === null) return oneCell(NO_ANSWER);
@@ -83,7 +83,7 @@ const RULES: readonly TraverseRule[] = ["log-linear", "log-Tchebycheff"];
 
 const traversePoints: Translator = (args, context) => {
   const [diameter, points, rule] = [args[0] ?? null, args[1] ?? null, args[2] ?? null];
-  const units = unitsOf(args[3] ?? null);
+  const units = unitsOf(args[3] ?? null, context);
   const word = wordNow(rule);
   if (units === null || word === undefined || points?.computed === true || diameter?.computed === true)
     return fixed("how many points it has hangs on a formula");
