@@ -120,7 +120,7 @@ function seenIn(values: EngineValues, index: number): Seen {
     velocity: at("X3") === at("X1") || at("X1") === NO_ANSWER ? rounded(at("X1")) : "not as without units",
     pressure: rounded(at("X2")),
     said: String(at("M2")),
-    atUnits: String(values.get(`U${index}`)!.get("A4")),
+    atUnits: String(values.get(`U${index}`)!.get("A4") ?? ""),
   };
 }
 

@@ -9,13 +9,30 @@ import type { FixedCall } from "./fixedCall";
 /** What a vendor's numbers are held against does not stand among the tables that a copy carries. */
 const LOOKS_NOTHING_UP = new Set(["CLAIM"]);
 
+/** As few formulas as take all these tests: one has room for 255 arguments and 8,192 letters. */
+function inFormulas(tests: readonly string[]): string[] {
+  const all: string[] = [];
+  let [count, letters] = [0, 0];
+  for (const test of tests) {
+    const isFull = count === 200 || letters + test.length > 7000;
+    if (all.length === 0 || isFull) {
+      all.push(test);
+      [count, letters] = [1, test.length];
+    } else {
+      all[all.length - 1] += `,${test}`;
+      [count, letters] = [count + 1, letters + test.length + 1];
+    }
+  }
+  return all;
+}
+
 /** Whether a fixed answer may rest on figures of the look-up tables, which its formula does not name. */
 export const looksUp = (call: FixedCall): boolean => !LOOKS_NOTHING_UP.has(call.function);
 
 /**
  * The figures of the look-up tables as they were, each table beside one cell that counts those that have changed. A table whose rows
- * are no longer as many counts too. What is stored changes along with a figure that is replaced over all sheets, so beside each row stands whether
- * its figures are those that were typed, in a spelling that no replacement finds.
+ * are no longer as many counts too. What is stored changes along with a figure that is replaced over all sheets, so beside them stands whether
+ * they are those that were typed, in a spelling that no replacement finds.
  *
  * @param top the first row to use
  * @param gone the cell that says which name is gone: replaced over all sheets, it is another here, too
@@ -32,8 +49,8 @@ export function figureCells(
   for (const range of figureRanges(lookups)) {
     const [width, height] = [range.right - range.left + 1, range.bottom - range.top + 1];
     cells.push(text(`A${next}`, plainRange(range), "section"));
-    for (let row = 0; row < height; row++) {
-      const same: string[] = [];
+    const same: string[] = [];
+    for (let row = 0; row < height; row++)
       for (let column = 0; column < width; column++) {
         const cell = there.get(cellAddress(range.left + column, range.top + row));
         const at = cellAddress(1 + column, next + 1 + row);
@@ -41,16 +58,18 @@ export function figureCells(
         if (cell !== undefined && "formula" in cell) cells.push(formula(at, cell.formula));
         else if (cell !== undefined && cell.value !== null) {
           cells.push({ at, value: cell.value, style: "text" });
-          same.push(isAsTyped(cellText(range.sheet, range.left + column, range.top + row), cell.value) ?? "TRUE");
+          const now = cellText(range.sheet, range.left + column, range.top + row);
+          const typed = isAsTyped(now, cell.value);
+          if (typed !== null) same.push(typed);
         }
       }
-      if (same.length > 0)
-        cells.push(formula(cellAddress(width + 2, next + 1 + row), `=IF(IFERROR(AND(${same.join(",")}),FALSE),0,1)`));
-    }
+    inFormulas(same).forEach((some, index) =>
+      cells.push(formula(cellAddress(width + 2, next + 1 + index), `=IF(IFERROR(AND(${some}),FALSE),0,1)`)),
+    );
     const kept = `A${next + 1}:${cellAddress(width, next + height)}`;
     const count = cellAddress(width + 2, next);
-    const rows = `${cellAddress(width + 2, next + 1)}:${cellAddress(width + 2, next + height)}`;
-    cells.push(formula(count, `=IFERROR(SUMPRODUCT(--(${rangeText(range)}<>${kept})),1)+SUM(${rows})`));
+    const typed = `${cellAddress(width + 2, next + 1)}:${cellAddress(width + 2, next + height)}`;
+    cells.push(formula(count, `=IFERROR(SUMPRODUCT(--(${rangeText(range)}<>${kept})),1)+SUM(${typed})`));
     counts.push(count);
     next += height + 2;
   }

@@ -185,8 +185,9 @@ function blockCells(
   return { cells, count: `${cellAddress(differs, top)},${compared}` };
 }
 
+/** A file drops an empty text that is typed, so the cell is blank in the copy. */
 const typedValue = (cell: SheetCell | undefined): CellValue =>
-  cell !== undefined && "value" in cell ? cell.value : null;
+  cell !== undefined && "value" in cell && cell.value !== "" ? cell.value : null;
 
 /** An empty text that a formula shows is stored by a formula, since files drop an empty text that is typed. */
 function storedCell(at: string, value: CellValue | ShownError): SheetCell | null {

@@ -72,7 +72,10 @@ function whyNot(place: SolvePlace, budget: BudgetPlace, hasGates: boolean): stri
       : ([[`${scalar("open")}<>""`, "the table has no column Gate, so no gate can be opened"]] as const)),
     [`${scalar("left")}<>""`, "the list of open gates names a run that the table does not have"],
     [wrong(`MAX(${all("share")})>=1`), "a leak is as large as its duct"],
-    [wrong(`${scalar("shutOff")}<=0`), "the fan's curve cannot be read"],
+    [
+      wrong(`${scalar("shutOff")}<=0`),
+      "the fan's curve cannot be read, or its heading is not the one it had when this copy was made",
+    ],
     [
       `${scalar("humped")}=1`,
       "the fan's curve rises somewhere, and then the ducts may meet it more than once: only the function itself finds every point",

@@ -8,8 +8,8 @@ import { itemAt } from "../../reference/itemAt";
 /** The unit system of a call, from what its argument shows now; null where that cannot be told or is no unit system. */
 export function unitsOf(arg: Argument | null, context: CallContext): UnitSystem | null {
   const system = systemOf(arg);
-  const stand = unitsStand(arg, context);
-  if (system !== null && stand !== null) context.takesUnits?.({ sheet: arg!.range!.sheet, system, stands: stand });
+  const stands = context.takesUnits === undefined ? null : unitsStand(arg, context);
+  if (system !== null && stands !== null) context.takesUnits?.({ sheet: arg!.range!.sheet, system, stands });
   return system;
 }
 

@@ -57,6 +57,19 @@ test("a typed input of every kind turns the word once it differs, and only then"
   expect(said).toEqual(pairs.map(([before, value]) => [before, value, before === value ? AS_OF : OLD]));
 });
 
+test("an empty text that stands in the book, which a file does not keep, is no change", () => {
+  const book = sampleBook({
+    Inputs: { rows: [["a", ""]] },
+    Answers: { formulas: { A1: { code: "=DUCT.SOLVE(Inputs!A1:B1)", shows: [[1]] } } },
+  });
+  const said = (cells: readonly SheetCell[]): unknown =>
+    inGrid(changed(book, "Inputs", cells))
+      .get("Answers")!
+      .get("B1");
+  expect(said([{ at: "A1", value: "a" }])).toBe(AS_OF);
+  expect(said([{ at: "A1", value: "a" }, { at: "B1", value: "b" }])).toBe(OLD); // prettier-ignore
+});
+
 /** What each of these typed inputs makes of the check on what is computed from it. */
 test.each([
   ["=A1*2", 4, 8, 4, AS_OF],

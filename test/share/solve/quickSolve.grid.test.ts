@@ -113,7 +113,7 @@ const REFUSED: readonly (readonly [asked: Asked, words: string])[] = [
         [1000, 0],
       ],
     },
-    "the fan's curve cannot be read",
+    "the fan's curve cannot be read, or its heading is not the one it had when this copy was made",
   ],
 ];
 
