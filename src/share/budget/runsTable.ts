@@ -3,7 +3,7 @@ import { allColumns, columnsForGainsAlone, neededColumns } from "../../reference
 import type { RunColumn } from "../../reference/runColumns";
 import { cellText, type RangeRef, rangeText } from "../../sheets/rangeRef";
 import type { ShownValue } from "../translate/translation";
-import { valueAt } from "../../reference/itemAt";
+import { itemAt, valueAt } from "../../reference/itemAt";
 
 /** Where a runs table stands: its columns are found once, by the headers that stand there when the copy is made. */
 export interface RunsTable {
@@ -33,7 +33,8 @@ export function runsTable(
   shown: readonly (readonly ShownValue[])[],
   blankBelow: (column: number) => number,
 ): RunsTable | string {
-  const header = (shown[0] ?? []).map((value) => (typeof value === "string" ? headerName(value) : ""));
+  const texts = (shown[0] ?? []).map((value) => (typeof value === "string" ? value : ""));
+  const header = texts.map(headerName);
   const places = new Map<RunColumn, number>();
   for (const column of allColumns) {
     if (columnsForGainsAlone.includes(column)) continue;
@@ -61,7 +62,7 @@ export function runsTable(
       }),
     range: rangeText(range),
     header: (name) => cellText(range.sheet, column(name), range.top),
-    headed: (name) => String(shown[0]?.[valueAt(places, name)]),
+    headed: (name) => itemAt(texts, valueAt(places, name)),
     headers: rangeText({ ...range, bottom: range.top }),
     column: (name) => rangeText({ ...range, left: column(name), right: column(name) }),
     first: cellText(range.sheet, range.left, range.top),

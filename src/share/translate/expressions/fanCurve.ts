@@ -6,6 +6,7 @@ import { isSameText } from "../lettersApart";
 import type { Argument } from "../translation";
 import type { Workings } from "../workings";
 import { both, isBlankOrZero, NO_ANSWER } from "./text";
+import { itemAt } from "../../../reference/itemAt";
 import { rowsOf } from "../../../sheets/rectangle";
 import { sheetPrefix } from "../../../sheets/sheetPrefix";
 
@@ -100,9 +101,12 @@ function curveRows(given: CurveGiven, range: RangeRef, rows: number): string[][]
  */
 function isHeading({ value, computed }: CurveGiven, row: number, cells: readonly string[]): string | null {
   if (computed === true) return null;
-  const words = cells.map((_, column) => value[row]?.[column] ?? null);
-  if (!words.some((word) => typeof word === "string" && word.trim() !== "")) return "FALSE";
-  return both(cells.map((cell, column) => isSameText(cell, String(words[column] ?? ""))) as [string, string]);
+  const words = cells.map((_, column) => {
+    const word = value[row]?.[column] ?? null;
+    return typeof word === "string" ? word.trim() : "";
+  });
+  if (words.every((word) => word === "")) return "FALSE";
+  return both(cells.map((cell, column) => isSameText(cell, itemAt(words, column))));
 }
 
 const dollars = (address: string): string => address.replace(/([A-Z]+)(\d+)/, "$$$1$$$2");
