@@ -36,6 +36,11 @@ test("Summary is one page of US Letter, upright; Readings lies", async () => {
   await openSheet(page, "Fan"); // the owner's own fan, with its picture, has a paper of its own
   await chartIsDrawn(page);
   expect((await printed(page)).pages).toBe(2);
+  // three parts each, none longer than a paper: the blank rows below what each has make no paper with nothing on it
+  for (const name of ["Leaks", "Sizes"]) {
+    await openSheet(page, name);
+    expect([name, (await printed(page)).pages]).toEqual([name, 3]);
+  }
 });
 
 test("of the page only the sheet is printed, its chart too, and the page is as before afterwards", async () => {
