@@ -48,9 +48,10 @@ export function copyTables(
     text("A1", "Look-up tables", "title"),
     text(
       "A2",
-      "The formulas of the other sheets look here. Change a figure and they follow; its source and basis are then yours. Leave the names: where one is replaced, nothing has an answer.",
+      "The formulas of the other sheets look here. Change a figure and they follow; its source and basis are then yours.",
       "note",
     ),
+    text("A3", "Leave the names: where one is replaced, nothing has an answer.", "note"),
   ];
   const placed = new Map<string, TablePlace>();
   const named: NamedTable[] = [];

@@ -122,6 +122,7 @@ const rules: readonly Rule[] = [
     ifStill("SOLVE", "What flows is fixed: another gate strikes it out."),
   ],
   // Budget
+  [/^(Row 2 of the table is .* count like any other)(: .* marks them)?[:,] the pane's Check names them\.$/s, "$1$2."],
   [
     /^=DUCT\.BUDGET\(.*\) fills the table; its row 2 is the first run\. (.*)$/s,
     (_, more) =>
@@ -199,7 +200,7 @@ const rules: readonly Rule[] = [
     "What the ducts and the fan would be by these readings, the maker of the copy can compute.",
   ],
   [
-    /^(The sheet .* was there before these readings and goes by what is typed\.) In a cell .*$/s,
+    /^(The sheet .* was there before these readings and goes by what is typed\.) (?:In a cell )?CALIBRATED.*$/s,
     "$1 What the ducts and the fan would be by them, the maker of the copy can compute.",
   ],
   // Claims

@@ -67,14 +67,15 @@ test("the sheet says what it is; a figure that a reader may change looks as an i
   const { sheet, tables } = copyTables("IP");
   tables.block("materials");
   tables.block("units");
-  expect(sheet.cells.slice(0, 2)).toEqual([
+  expect(sheet.cells.slice(0, 3)).toEqual([
     { at: "A1", value: "Look-up tables", style: "title" },
     {
       at: "A2",
       value:
-        "The formulas of the other sheets look here. Change a figure and they follow; its source and basis are then yours. Leave the names: where one is replaced, nothing has an answer.",
+        "The formulas of the other sheets look here. Change a figure and they follow; its source and basis are then yours.",
       style: "note",
     },
+    { at: "A3", value: "Leave the names: where one is replaced, nothing has an answer.", style: "note" },
   ]);
   expect(sheet).toMatchObject({
     name: "Lookups",

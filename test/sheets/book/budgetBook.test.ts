@@ -183,9 +183,9 @@ describe("an order of some sheets", () => {
           "value" in cell && String(cell.value).includes("from memory") ? [String(cell.value)] : [],
         )
         .join();
-    expect(said(["budget"])).toMatch(/Check in the pane names those that it takes\.$/);
+    expect(said(["budget"])).toMatch(/the pane's Check names them\.$/);
     expect(said(["budget"])).not.toContain("Tables");
-    expect(said(["budget", "tables"])).toContain("the sheet Tables marks them");
+    expect(said(["budget", "tables"])).toContain("Tables marks them");
   });
 
   test("takes free names for sheets and cells, whatever their case, and every formula uses them", () => {

@@ -246,5 +246,5 @@ test("beside a sheet Flow that was there before it points to no choice, for ther
   expect(sheets.map(({ name }) => name)).toEqual([SHEET]);
   const said = (of: Workbook["sheets"]): unknown => of.find(({ name }) => name === SHEET)!.cells.find(({ at }) => at === `A${NOTES + 1}`); // prettier-ignore
   expect(said(sheets)).toMatchObject({ value: expect.stringMatching(/^The sheet Flow was there before these readings and goes by what is typed\./) }); // prettier-ignore
-  expect(said(bookOf("SI", "empty").sheets)).toMatchObject({ value: expect.stringMatching(/^Choose "as calibrated" in B2 of the sheet Flow,/) }); // prettier-ignore
+  expect(said(bookOf("SI", "empty").sheets)).toMatchObject({ value: expect.stringMatching(/^Choose "as calibrated" in B2 of the sheet Flow:/) }); // prettier-ignore
 });

@@ -78,10 +78,13 @@ export const budgetSheet: SheetOf<null> = (frame) => {
     frozen: { rows: BUDGET_HEADER, columns: 2 },
     cells: [
       text("A1", "Budget: as asked", "title"),
-      text("C1", `What the runs carry and cost when every open hood gets what it asks for. Nothing to type here.`),
+      text(
+        "C1",
+        `What the runs carry and cost when every open hood gets what it asks for. Fittings counts the hood's entry in. Nothing to type here.`,
+      ),
       text(
         "C2",
-        `${code(frame)} fills the table; its row 2 is the first run. Fittings counts the hood's entry in. ${howKnown(frame)}`,
+        `Row 2 of the table is the first run. ${howKnown(frame)}`, // no longer than a paper's columns
         "note",
       ),
       formula(
@@ -150,8 +153,8 @@ const code = (frame: Frame): string =>
 
 /** A number does not show that it rests on a memory, so the sheet says who does. */
 const howKnown = (frame: Frame): string => {
-  const marked = frame.has("tables") ? `the sheet ${frame.sheet("tables")} marks them, and ` : "";
-  return `Named values from memory and estimates count like any other: ${marked}Check in the pane names those that it takes.`;
+  const marked = frame.has("tables") ? `${frame.sheet("tables")} marks them, ` : "";
+  return `Values from memory count like any other: ${marked}the pane's Check names them.`;
 };
 
 function columnFormats(frame: Frame): (string | null)[] {

@@ -27,10 +27,10 @@ import { nextGate } from "./worked";
 function bothSums(frame: Frame, left: string): string {
   const ofRuns = ofFan(FLOW_ANSWER, "leak", frame);
   const [unit, runs] = [unitWord(frame, "airflow"), frame.sheet("runs")];
-  const sums = `"Still there: "&ROUND(${left},0)&" "&${unit}&" by these readings, "&ROUND(${ofRuns},0)&" "&${unit}&" by the sheet ${runs}. "`;
+  const sums = `"Still there: "&ROUND(${left},0)&" "&${unit}&" by these readings, "&ROUND(${ofRuns},0)&" "&${unit}&" on ${runs}"`;
   const agree = `ABS(${left}-${ofRuns})<=0.1*${ofRuns}`;
-  const why = `"The log is at the suction of its day; ${runs} has all leaks: type the areas of G and H there."`;
-  return `=IFERROR(IF(OR(${isNoAnswer},COUNT(${left},${ofRuns})<2),"",${sums}&IF(${agree},"Both agree.",${why})),"")`;
+  const why = '", with all leaks and its own suction: type areas G and H there."';
+  return `=IFERROR(IF(OR(${isNoAnswer},COUNT(${left},${ofRuns})<2),"",${sums}&IF(${agree},". Both agree.",${why})),"")`;
 }
 
 const COST_CELL = `B${IN_SHORT + 4}`;

@@ -175,6 +175,6 @@ function goingOn(frame: Frame): string {
   const flow = frame.sheet("flow");
   const cell = SYSTEM_CELL.replaceAll("$", "");
   return frame.adds("flow")
-    ? `Choose "${CALIBRATED}" in ${cell} of the sheet ${flow}, and the sheets go on with these ducts and this fan. In a cell CALIBRATEDRUNS and CALIBRATEDCURVE hand them back, for SIZES too.`
-    : `The sheet ${flow} was there before these readings and goes by what is typed. In a cell CALIBRATEDRUNS and CALIBRATEDCURVE hand these ducts and this fan back, for SOLVE and SIZES.`;
+    ? `Choose "${CALIBRATED}" in ${cell} of the sheet ${flow}: the sheets go on with these ducts and this fan. CALIBRATEDRUNS and CALIBRATEDCURVE give them, for SIZES too.`
+    : `The sheet ${flow} was there before these readings and goes by what is typed. CALIBRATEDRUNS and CALIBRATEDCURVE give these ducts and this fan, for SOLVE and SIZES.`;
 }
