@@ -94,7 +94,7 @@ function rowsOf(kind: BlockName, units: "IP" | "SI", used: readonly string[]): u
   const { sheet, tables } = copyTables(units, { entries: used, longest: 0 });
   tables.block(kind);
   const rows = new Map<string, unknown[]>();
-  for (const cell of sheet.cells.slice(2)) {
+  for (const cell of sheet.cells.slice(3)) {
     const [, column, row] = /^([A-Z])(\d+)$/.exec(cell.at)!;
     rows.set(row!, rows.get(row!) ?? []);
     rows.get(row!)!["ABCDEFG".indexOf(column!)] = "value" in cell ? cell.value : undefined;

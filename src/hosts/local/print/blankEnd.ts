@@ -19,7 +19,8 @@ export function dropBlankEnd(page: HTMLElement, down: number): void {
   for (const part of page.querySelectorAll("thead, tbody")) {
     const rows = [...part.querySelectorAll("tr")];
     const lastFilled = rows.map(isFilled).lastIndexOf(true);
-    if (taken + heightOf(part) > down && taken > comesBack && part !== head) taken = comesBack; // it is not cut where it begins
+    const filled = rows.slice(0, lastFilled + 1).reduce((sum, row) => sum + heightOf(row), 0);
+    if (taken + filled > down && taken > comesBack) taken = comesBack; // it is not cut where it begins
     for (const [place, row] of rows.entries()) {
       const begins = taken + heightOf(row) > down;
       if (begins && place > lastFilled) {

@@ -109,7 +109,7 @@ function headerCell(frame: Frame, { name, kind, quantity, shown }: (typeof shown
 
 function runRow(frame: Frame, row: number, run: WorkshopRun): SheetCell[] {
   return [
-    formula(`A${row}`, check(frame), "paragraph"),
+    formula(`A${row}`, check(frame)),
     ...shownColumns.map(({ name: column }) => {
       const at = runCell(column, row);
       // a formula that the user may type over: the dust of the sheet Start

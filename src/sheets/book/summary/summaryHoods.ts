@@ -75,6 +75,6 @@ function hoodRow(frame: Frame, k: number, row: number): SheetCell[] {
     ),
     formula(`D${row}`, filled(nth(besideColumn("share"))), "result", { format: SHARE }),
     formula(`E${row}`, filled(flow("velocity")), "result", { format: formatOf(frame, "velocity") }),
-    formula(`F${row}`, filled(`MID(${sure}&${met}&${settles},3,255)`), "paragraph"),
+    formula(`F${row}`, filled(`MID(${sure}&${met}&${settles},3,255)`)),
   ];
 }

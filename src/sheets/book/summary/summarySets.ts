@@ -66,7 +66,6 @@ function setRow(frame: Frame, row: number, machines: string): SheetCell[] {
     formula(
       `F${row}`,
       `=IFERROR(IF(${isMachine},IF(ISNUMBER(${nth("hoodShare")}),${short}&${dust},${nth("verdict")}),IF(AND(${isSet},$A${row}<>"",ISNUMBER(${set("C")})),${fan},"")),"")`,
-      "paragraph",
     ),
   ];
 }
