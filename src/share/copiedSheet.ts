@@ -3,6 +3,7 @@ import type { Calculated, ShownError } from "../sheets/calculated";
 import { filledAddresses } from "../sheets/rectangle";
 import { lookOfCell } from "../sheets/lookOfCell";
 import type { Sheet, SheetCell } from "../sheets/workbook";
+import { NUMBER, TEXT } from "./isPlain";
 import { markFixed, withFixedNote, withRefusal } from "./marks";
 import type { TranslatedSheets } from "./translateSheets";
 
@@ -57,12 +58,6 @@ function sentenceAt({ shown }: Calculated, sheet: string, at: string): string {
   const value = shown.get(sheet)?.get(at)?.value;
   return typeof value === "object" && value !== null ? (value.message ?? "") : "";
 }
-
-const TEXT = /^="(?:[^"]|"")+"$/;
-const NUMBER = /^=-?\d+(\.\d+)?$/;
-
-/** Whether no formula is left in the copy. */
-export const isPlain = (formula: string): boolean => TEXT.test(formula) || NUMBER.test(formula);
 
 /** A formula that is nothing but a text or a number is that value. */
 function plainContent(formula: string, cell: SheetCell): SheetCell {

@@ -2,7 +2,7 @@ import { cellAddress, fixedAddress, placeOf } from "../sheets/address";
 import { readRange } from "../sheets/rangeRef";
 import { sheetPrefix } from "../sheets/sheetPrefix";
 import type { Sheet, SheetCell } from "../sheets/workbook";
-import { isPlain } from "./copiedSheet";
+import { isPlain } from "./isPlain";
 import type { TranslatedSheets } from "./translateSheets";
 import type { Workings } from "./translate/workings";
 

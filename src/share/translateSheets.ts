@@ -7,7 +7,7 @@ import { isTooMuchWork } from "../sheets/tooMuchWork";
 import type { SheetCell } from "../sheets/workbook";
 import { budget } from "./budget/budget";
 import { claim } from "./claim/claim";
-import { isPlain } from "./copiedSheet";
+import { isPlain } from "./isPlain";
 import type { FixedCell } from "./copy";
 import type { FixedCall } from "./fixed/fixedCall";
 import { foreignFunction } from "./foreign";
