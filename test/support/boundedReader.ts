@@ -32,7 +32,9 @@ export function boundedReader(megabytes: number): (bytes: Uint8Array) => Promise
         workerData: bytes,
         resourceLimits: { maxOldGenerationSizeMb: megabytes },
       });
-      worker.once("message", resolve);
-      worker.once("error", (error) => resolve({ thrown: String(error) }));
+      let outcome: Outcome = { thrown: "it ended without a word" };
+      worker.once("message", (told: Outcome) => (outcome = told));
+      worker.once("error", (error) => (outcome = { thrown: String(error) }));
+      worker.once("exit", () => resolve(outcome)); // its memory is free then, and no thread outlives the tests
     });
 }
