@@ -99,6 +99,8 @@ const engine = namesAPart ? [eachApart("engine")] : [together("engine", sharesCo
 
 module.exports = {
   testTimeout: 600_000, // no test reads a clock; this ends one that hangs, on however busy a machine
+  // Nor is a worker blamed that takes long to give a gigabyte back as it ends; one that a test left something open in is told all the same.
+  workerGracefulExitTimeout: 30_000, // ms
   // One more than there are processors: a test waits a third of its time, for a browser's answer or for LibreOffice to begin and end.
   maxWorkers: os.availableParallelism() + 1,
   testSequencer: "<rootDir>/test/support/slowestFirst.js",
