@@ -55,7 +55,7 @@ export async function openDesk(
     });
     model.on("command-dispatched", followers, (happened: object) => {
       const command = happened as GridCommand;
-      const words = toldAfter(command);
+      const words = toldAfter(command, model);
       if (words !== null) notifications.notifyUser({ text: words });
       if (!changesBook(command)) return;
       described.done(command);

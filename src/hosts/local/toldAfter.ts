@@ -1,5 +1,6 @@
 import { eitherWay } from "../../sheets/eitherWay";
 import { hasDecimalComma } from "./days";
+import type { GridModel } from "./grid";
 
 interface Done {
   readonly type: string;
@@ -9,10 +10,24 @@ interface Done {
 const MERGED =
   "Merged cells: formulas read what the first of them holds, and the others are blank to them. Save and a reload keep the cells, not their merging.";
 
+/** What leaves selected what it wrote. */
+const WRITES = ["PASTE", "PASTE_FROM_OS_CLIPBOARD", "AUTOFILL"];
+
 /** What must be said right after something was done, since no cell says it; null where nothing must. */
-export function toldAfter({ type, clipboardContent }: Done): string | null {
+export function toldAfter({ type, clipboardContent }: Done, model: GridModel): string | null {
   if (type === "ADD_MERGE") return MERGED;
-  return type === "PASTE_FROM_OS_CLIPBOARD" ? pastedWords(clipboardContent?.text ?? "") : null;
+  if (!WRITES.includes(type)) return null;
+  const pasted = type === "PASTE_FROM_OS_CLIPBOARD" ? pastedWords(clipboardContent?.text ?? "") : null;
+  return [hiddenWords(model), pasted].filter((words) => words !== null).join(" ") || null;
+}
+
+/** Rows that are hidden, by a filter or by hand, take what was meant for the next one that is seen. */
+function hiddenWords({ getters }: GridModel): string | null {
+  const [sheetId, { top, bottom }] = [getters.getActiveSheetId(), getters.getSelectedZone()];
+  const hidden: number[] = [];
+  for (let row = top; row <= bottom; row++) if (getters.isRowHidden(sheetId, row)) hidden.push(row + 1);
+  const rows = `${hidden.slice(0, MOST_SHOWN).join(", ")}${hidden.length > MOST_SHOWN ? " and more" : ""}`;
+  return hidden.length === 0 ? null : `Rows that are hidden were written over, too: ${rows}. Undo takes that back.`;
 }
 
 const DECIMAL_COMMA = /^[+-]?\d+,\d{1,2}$/;

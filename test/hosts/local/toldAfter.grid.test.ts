@@ -1,10 +1,18 @@
 import { toldAfter } from "../../../src/hosts/local/toldAfter";
+import { gridModel } from "../../../src/hosts/local/gridModel";
+import type { GridModel } from "../../../src/hosts/local/grid";
+import { library } from "../../support/gridLibrary";
+import { sheetOf } from "../../support/sheetOf";
 import { setUpGrid } from "./gridOfOurs";
 
-beforeAll(setUpGrid);
+let model: GridModel;
+beforeAll(() => {
+  setUpGrid();
+  model = gridModel({ name: "Book", sheets: [sheetOf("S", [])], names: [] });
+});
 
 const pasted = (text: string): string | null =>
-  toldAfter({ type: "PASTE_FROM_OS_CLIPBOARD", clipboardContent: { text } });
+  toldAfter({ type: "PASTE_FROM_OS_CLIPBOARD", clipboardContent: { text } }, model);
 
 // A program that writes 3,5 for three and a half writes 1.200 for twelve hundred, which is 1.2 to the grid.
 test("a pasted table with decimal commas tells which of its numbers are read in the other way", () => {
@@ -28,6 +36,26 @@ test.each(["lathe\t3.5\t1,200", "2.375\t1.625", "3,5\t1200", "", "elbow 1,5; bra
 );
 
 test("merging cells is told, since the others go on as blanks, and nothing else is", () => {
-  expect(toldAfter({ type: "ADD_MERGE" })).toMatch(/^Merged cells: formulas read what the first of them holds/);
-  expect(toldAfter({ type: "UPDATE_CELL" })).toBeNull();
+  expect(toldAfter({ type: "ADD_MERGE" }, model)).toMatch(/^Merged cells: formulas read what the first of them holds/);
+  expect(toldAfter({ type: "UPDATE_CELL" }, model)).toBeNull();
+});
+
+test("rows that are hidden and took part of what was pasted or dragged are told", () => {
+  const sheetId = model.getters.getActiveSheetId();
+  const zone = library.helpers.toZone("B2:B4");
+  const paste = (): string | null => {
+    model.dispatch("PASTE_FROM_OS_CLIPBOARD", {
+      target: [library.helpers.toZone("B2")],
+      clipboardContent: { text: "1\n2\n3" },
+    });
+    expect(model.getters.getSelectedZone()).toEqual(zone);
+    return pasted("1\n2\n3");
+  };
+  expect(paste()).toBeNull();
+  model.dispatch("HIDE_COLUMNS_ROWS", { sheetId, dimension: "ROW", elements: [2, 7] });
+  const words = "Rows that are hidden were written over, too: 3. Undo takes that back.";
+  expect(paste()).toBe(words);
+  expect(toldAfter({ type: "PASTE" }, model)).toBe(words);
+  expect(toldAfter({ type: "AUTOFILL" }, model)).toBe(words);
+  expect(toldAfter({ type: "UPDATE_CELL" }, model)).toBeNull();
 });
