@@ -11,12 +11,12 @@ const MERGED =
   "Merged cells: formulas read what the first of them holds, and the others are blank to them. Save and a reload keep the cells, not their merging.";
 
 /** What leaves selected what it wrote. */
-const WRITES = ["PASTE", "PASTE_FROM_OS_CLIPBOARD", "AUTOFILL"];
+const WRITES = /^(PASTE|AUTOFILL$|COPY_PASTE_CELLS_)/; // the last are Ctrl+D, Ctrl+R and Ctrl+Enter
 
 /** What must be said right after something was done, since no cell says it; null where nothing must. */
 export function toldAfter({ type, clipboardContent }: Done, model: GridModel): string | null {
   if (type === "ADD_MERGE") return MERGED;
-  if (!WRITES.includes(type)) return null;
+  if (!WRITES.test(type)) return null;
   const pasted = type === "PASTE_FROM_OS_CLIPBOARD" ? pastedWords(clipboardContent?.text ?? "") : null;
   return [hiddenWords(model), pasted].filter((words) => words !== null).join(" ") || null;
 }

@@ -56,6 +56,8 @@ test("rows that are hidden and took part of what was pasted or dragged are told"
   const words = "Rows that are hidden were written over, too: 3. Undo takes that back.";
   expect(paste()).toBe(words);
   expect(toldAfter({ type: "PASTE" }, model)).toBe(words);
-  expect(toldAfter({ type: "AUTOFILL" }, model)).toBe(words);
+  for (const type of ["AUTOFILL", "COPY_PASTE_CELLS_ABOVE", "COPY_PASTE_CELLS_ON_LEFT"])
+    expect(toldAfter({ type }, model)).toBe(words);
+  expect(toldAfter({ type: "AUTOFILL_SELECT" }, model)).toBeNull();
   expect(toldAfter({ type: "UPDATE_CELL" }, model)).toBeNull();
 });
