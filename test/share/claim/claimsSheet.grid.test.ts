@@ -1,6 +1,7 @@
 /** The sheet Claims of a copy: a number typed over the vendor's is judged as in the live book. */
 import { clubCopy } from "../../../src/share/clubCopy";
-import { CHECKS, factCell } from "../../../src/sheets/book/claims/layout";
+import { CHECKS } from "../../../src/sheets/book/claims/layout";
+import { factCell } from "../../support/factCell";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
 import { inGrid } from "../../support/grid";
 import { gridOfBook } from "../../support/gridOfBook";

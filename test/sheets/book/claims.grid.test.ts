@@ -1,16 +1,9 @@
 import { claimFacts } from "../../../src/reference/claimFacts";
 import type { UnitSystem } from "../../../src/reference/quantities";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
-import {
-  CHECKS,
-  CLOSING,
-  COUNTED,
-  DUCTS,
-  factCell,
-  FACTS_FIRST,
-  FACTS_LAST,
-} from "../../../src/sheets/book/claims/layout";
+import { CHECKS, CLOSING, COUNTED, DUCTS, FACTS_FIRST, FACTS_LAST } from "../../../src/sheets/book/claims/layout";
 import type { SheetKey } from "../../../src/sheets/sheetKeys";
+import { factCell } from "../../support/factCell";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
 
 const shown = (units: UnitSystem, contents: "example" | "empty", sheets: readonly SheetKey[] = ["claims"]): Shows =>
@@ -194,6 +187,25 @@ describe("what it is on the owner's own ducts", () => {
     expect(said(shows, DUCTS)).toBe(
       `On your ducts the fan of the sheet Fan moves ${Math.round(airflow)} ${unit} at ${Number(pressure.toFixed(Number(digits)))} ${head}, not the ${units === "IP" ? "2,400 CFM" : "4100 m³/h"} of the data sheet (gates as on Flow). It is the curve that you typed there: type this fan's.`,
     );
+  });
+
+  // As a spreadsheet sorts the table: names and numbers change places, and no reference to them does.
+  test("names the vendor's airflow by its name, wherever it stands, and no unit stands beside another fact", () => {
+    const shows = shown("IP", "example", ["claims", "flow", "budget"]);
+    const [airflow, amps] = [factCell("free-air airflow"), factCell("amps")];
+    for (const [at, name, value] of [
+      [airflow, "amps", "8"],
+      [amps, "free-air airflow", "2,400 CFM"],
+    ] as const) {
+      shows.type("Claims", at.replace("B", "A"), name);
+      shows.type("Claims", at, value);
+    }
+    expect(said(shows, DUCTS)).toMatch(/, not the 2,400 CFM of the data sheet \(/);
+    expect([airflow, amps].map((at) => shows.value("Claims", at.replace("B", "C")))).toEqual(["", ""]);
+    expect(shows.value("Claims", factCell("volts").replace("B", "C"))).toBe("V");
+    shows.type("Claims", amps.replace("B", "A"), "CFM"); // a name that it does not look for: nothing is said of it
+    expect(said(shows, DUCTS)).not.toMatch(/of the data sheet/);
+    expect(said(shows, DUCTS)).toMatch(/^On your ducts the fan of the sheet Fan moves /);
   });
 
   test("without a curve it is what the ducts ask for, and what to ask the seller", () => {

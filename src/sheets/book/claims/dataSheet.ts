@@ -4,7 +4,7 @@ import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { answerCell, answerColumn, isMissing } from "../parts/answerReferences";
 import { tableEnd } from "../parts/tableEnd";
-import { unitOnly, unitWord } from "../parts/units";
+import { unitWord } from "../parts/units";
 import type { ClaimsContents } from "./contents";
 import { CHECKS, checkRow, CLAIM_ANSWER, CLOSING, COUNTED, FACTS, FACTS_FIRST, FACTS_LAST } from "./layout";
 
@@ -31,7 +31,7 @@ export function dataSheet(frame: Frame, { says }: ClaimsContents): SheetCell[] {
       text(`A${at}`, fact.key, "label"),
       // a share of dust caught stays as printed: the number behind 95% is another one to each program
       input(`B${at}`, says[fact.key as keyof typeof says] ?? null, fact.key === "filter rating" ? { format: "@" } : {}),
-      unitCell(frame, `C${at}`, fact),
+      unitCell(frame, at, fact),
       formula(`E${at}`, shown(verdict)),
       formula(`F${at}`, shown(check)),
     );
@@ -49,11 +49,18 @@ export const factChoices: readonly ChoiceList[] = claimFacts.flatMap(({ takes }:
 const FACTS_TYPED = `$B$${FACTS_FIRST}:$B$${FACTS_LAST}`;
 export const noFacts = `COUNTA(${FACTS_TYPED})=0`;
 
-function unitCell(frame: Frame, at: string, { takes }: ClaimFact): SheetCell {
-  if (takes.kind === "pair")
-    return formula(at, `=${unitWord(frame, "airflow")}&" at "&${unitWord(frame, "pressure")}`, "unit");
-  if (takes.kind !== "amount") return text(at, takes.kind === "words" ? "choose" : "as printed", "unit");
-  return takes.unit === undefined ? formula(at, unitOnly(frame, takes.quantity), "unit") : text(at, takes.unit, "unit");
+/** The unit in which a bare number is read, as long as the fact of that row has its name: over another name it would be wrong. */
+function unitCell(frame: Frame, row: number, { key, takes }: ClaimFact): SheetCell {
+  const quoted = (words: string): string => `"${words}"`;
+  const unit =
+    takes.kind === "pair"
+      ? `${unitWord(frame, "airflow")}&" at "&${unitWord(frame, "pressure")}`
+      : takes.kind !== "amount"
+        ? quoted(takes.kind === "words" ? "choose" : "as printed")
+        : takes.unit === undefined
+          ? unitWord(frame, takes.quantity)
+          : quoted(takes.unit);
+  return formula(`C${row}`, `=IF($A${row}="${key}",${unit},"")`, "unit");
 }
 
 /** Whether there is no answer: a program without our functions goes on with the verdicts of before a change. */

@@ -10,9 +10,9 @@ export const FACTS = 10; // row of the data sheet's header
 export const FACTS_FIRST = FACTS + 1;
 export const FACTS_LAST = FACTS + claimFacts.length;
 
-/** The cell of a fact's number. */
-export const factCell = (key: ClaimFactKey): string =>
-  `B${FACTS_FIRST + claimFacts.findIndex((fact) => fact.key === key)}`;
+/** What stands beside a fact's name, wherever somebody who sorted or pasted rows has it; an empty text where nowhere. */
+export const factNamed = (key: ClaimFactKey): string =>
+  `IFERROR(INDEX($B$${FACTS_FIRST}:$B$${FACTS_LAST},MATCH("${key}",$A$${FACTS_FIRST}:$A$${FACTS_LAST},0))&"","")`;
 
 export const CHECKS = FACTS_LAST + 8; // row of the header that CLAIM fills
 export const CHECKS_LAST = CHECKS + claimFacts.length; // a fact that is not read has a row too

@@ -5,7 +5,7 @@ import { saysLook } from "../parts/look";
 import { BUDGET_NONE_CELL, BUDGET_WRONG_CELL, FLOW_SAYS_CELL, FLOW_SYSTEM_CELL } from "../layout";
 import { type Answer, BUDGET_ANSWER, FLOW_ANSWER, ofFan, stands } from "../parts/answerReferences";
 import { rounded, unitWord } from "../parts/units";
-import { DUCTS, factCell } from "./layout";
+import { DUCTS, factNamed } from "./layout";
 
 /**
  * What a fan gives on the owner's own ducts, from the answers that the book has already: the fan of the sheet Fan in SOLVE's. Where there is no
@@ -33,8 +33,8 @@ function words(frame: Frame): SheetCell {
     string,
     string,
   ];
-  const [free, airflow] = [factCell("free-air airflow"), factCell("airflow")];
-  const claimed = `IF(${free}&${airflow}="","",", not the "&IF(${free}&""="",${airflow},${free})&" of the data sheet")`;
+  const [free, airflow] = [factNamed("free-air airflow"), factNamed("airflow")];
+  const claimed = `IF(${free}&${airflow}="","",", not the "&IF(${free}="",${airflow},${free})&" of the data sheet")`;
   const solved = `"On your ducts the fan of the sheet ${fan} moves "&${moves}&${claimed}&" (gates as on ${flow}). It is the curve that you typed there: type this fan's."`;
   const asked = `"Your ducts ask for "&${asks}&" (${budget}). Ask the seller how much air the fan moves at that pressure, or type its curve on the sheet ${fan}."`;
   const empty = `"Fill in the sheet ${runs}, and the curve on the sheet ${fan}, and here stands what the fan moves on your own ducts."`;
