@@ -2,7 +2,8 @@ import { cellAddress, placeOf } from "../sheets/address";
 import type { UnitSystem } from "../reference/quantities";
 import type { Calculated, Extent } from "../sheets/calculated";
 import { callsOurs } from "../sheets/ourCalls";
-import { filledAddresses } from "../sheets/rectangle";
+import { type RangeRef, rangeText } from "../sheets/rangeRef";
+import { columnsOf, filledAddresses, rowsOf } from "../sheets/rectangle";
 import { isTooMuchWork } from "../sheets/tooMuchWork";
 import type { SheetCell } from "../sheets/workbook";
 import { budget } from "./budget/budget";
@@ -64,8 +65,17 @@ function namedOnly(code: string, tables: LookupTables, workings: Workings): stri
   return looksUp ? `=${whileNamed(code.slice(1), workings)}` : code;
 }
 
-/** A formula that answers while the units cells that it goes by stand. */
-function inItsUnits(code: string, stands: readonly string[]): string {
+/**
+ * That the ranges which make one answer of many cells have as many as when the copy was made: a cell that is inserted among them would be in none
+ * of the steps. Where each of their rows has an answer of its own, the new one is seen to have none.
+ */
+const asManyCells = (ranges: readonly RangeRef[], answer: readonly (readonly string[])[]): string[] =>
+  ranges
+    .filter((range) => rowsOf(range) !== answer.length && (rowsOf(range) > 1 || columnsOf(range) !== answer[0]!.length))
+    .map((range) => `ROWS(${rangeText(range)})*COLUMNS(${rangeText(range)})=${rowsOf(range) * columnsOf(range)}`);
+
+/** A formula that answers while all this holds: its units cells stand, for instance. */
+function whileAll(code: string, stands: readonly string[]): string {
   if (stands.length === 0 || isPlain(code)) return code;
   const all = stands.length === 1 ? stands[0]! : `AND(${stands.join(",")})`;
   return `=IF(${all},${code.slice(1)},NA())`;
@@ -105,13 +115,26 @@ export function translateSheets(book: Calculated, tables: LookupTables, workings
         stands.add(taken.stands);
         units.set(taken.stands, taken);
       };
-      const context = { sheet, at, extent, tables, workings, shown, translators: allTranslators, takesUnits };
+      const ranges: RangeRef[] = [];
+      const takesRange = (range: RangeRef): void => void ranges.push(range);
+      const context = {
+        sheet,
+        at,
+        extent,
+        tables,
+        workings,
+        shown,
+        translators: allTranslators,
+        takesUnits,
+        takesRange,
+      };
       const translation = translateFormula(formula, context);
       if (translation.kind === "cells") {
+        const asMany = translation.functions.includes("CLAIM") ? [] : asManyCells(ranges, translation.formulas);
         const looked = translation.functions.some((name) => ofRuns.has(name))
           ? translation.formulas
           : translation.formulas.map((row) =>
-              row.map((code) => inItsUnits(namedOnly(code, tables, workings), [...stands])),
+              row.map((code) => whileAll(namedOnly(code, tables, workings), [...stands, ...asMany])),
             );
         const written = freeRows(looked, at, extent, taken);
         filledAddresses(at, { rows: written.length, columns: itemAt(written, 0).length }).forEach((one) =>

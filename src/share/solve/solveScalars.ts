@@ -74,7 +74,7 @@ function whyNot(place: SolvePlace, budget: BudgetPlace, hasGates: boolean): stri
     [wrong(`MAX(${all("share")})>=1`), "a leak is as large as its duct"],
     [
       wrong(`${scalar("shutOff")}<=0`),
-      "the fan's curve cannot be read, or its heading is not the one it had when this copy was made",
+      "the fan's curve cannot be read: its heading and its rows must stay those of the day this copy was made",
     ],
     [
       `${scalar("humped")}=1`,

@@ -5,7 +5,7 @@ import type { ShownReader } from "./shownReader";
 import { NotPlain, perCell, shapeOf } from "./perCell";
 import { translators as ourTranslators } from "./translators";
 import type { Argument, CallContext, ShownValue, Translation, Translator } from "./translation";
-import { columnsOf, rowsOf } from "../../sheets/rectangle";
+import { columnsOf, isOneCell, rowsOf } from "../../sheets/rectangle";
 import { itemAt } from "../../reference/itemAt";
 
 /** What a formula becomes. */
@@ -131,7 +131,10 @@ function argumentOf(name: string, pieces: readonly Piece[], context: FormulaCont
     return rangeArgument(placed(cells, context), context, "computed");
   const text = itemAt(itemAt(cells, 0), 0).trim();
   const range = readRange(text, context.sheet) ?? context.shown.named(text);
-  if (range !== null) return { ...rangeArgument(range, context, "shown"), text };
+  if (range !== null) {
+    if (!isOneCell(range)) context.takesRange?.(range);
+    return { ...rangeArgument(range, context, "shown"), text };
+  }
   const literal = literalOf(text);
   if (literal !== null) return { text, value: [[literal.value]] };
   const shape = shapeOf(text, context.sheet);

@@ -24,6 +24,8 @@ export interface CallContext {
   readonly extent: Extent; // how far its answer reaches now
   readonly tables: LookupTables;
   readonly workings: Workings;
+  /** Hears of each range of several cells that a call reads. */
+  readonly takesRange?: (range: RangeRef) => void;
   /** Hears of each units cell that the call goes by: the cell that says whether it stands, and the sheet it is on. */
   readonly takesUnits?: (taken: {
     readonly sheet: string;

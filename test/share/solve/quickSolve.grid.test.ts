@@ -113,7 +113,7 @@ const REFUSED: readonly (readonly [asked: Asked, words: string])[] = [
         [1000, 0],
       ],
     },
-    "the fan's curve cannot be read, or its heading is not the one it had when this copy was made",
+    "the fan's curve cannot be read: its heading and its rows must stay those of the day this copy was made",
   ],
 ];
 

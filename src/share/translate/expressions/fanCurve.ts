@@ -1,7 +1,7 @@
 import { cellAddress, columnLetters } from "../../../sheets/address";
 import { cellOf } from "../../formula/ranges";
 import { quotedText } from "../../references";
-import type { RangeRef } from "../../../sheets/rangeRef";
+import { type RangeRef, rangeText } from "../../../sheets/rangeRef";
 import { isSameText } from "../lettersApart";
 import type { Argument } from "../translation";
 import type { Workings } from "../workings";
@@ -64,6 +64,7 @@ function curveRows(given: CurveGiven, range: RangeRef, rows: number): string[][]
   const at = (column: Column, row: number): string => cellAddress(range.left + COLUMNS.indexOf(column), first + row);
   const all = (column: Column): string => `${dollars(at(column, 0))}:${dollars(at(column, rows - 1))}`;
   const count = `$B$${range.top}`;
+  const asMany = `$C$${range.top}`; // a point whose row is inserted would be in none of the lines
   const line = (row: number): string[] => {
     const [q, p] = [cellOf(curve, row, 0, range.sheet), cellOf(curve, row, 1, range.sheet)];
     const [x, y] = [at("sorted airflow", row), at("sorted pressure", row)];
@@ -78,7 +79,7 @@ function curveRows(given: CurveGiven, range: RangeRef, rows: number): string[][]
     const twice = row === 0 ? null : `${x}=${at("sorted airflow", row - 1)}`;
     const read = `INDEX(${all("pressure")},MATCH(${x},${all("airflow")},0))`;
     return [
-      `IF(${both([isBlankOrZero(q), isBlankOrZero(p)])},"blank",${numbers})`,
+      `IF(${asMany}=1,IF(${both([isBlankOrZero(q), isBlankOrZero(p)])},"blank",${numbers}),${NO_ANSWER})`,
       `IF(${kind}="point",${q},"")`,
       `IF(${kind}="point",${p},"")`,
       `IF(${beyond},"",SMALL(${all("airflow")},${row + 1}))`,
@@ -89,7 +90,16 @@ function curveRows(given: CurveGiven, range: RangeRef, rows: number): string[][]
     ];
   };
   return [
-    [quotedText("Points of a fan curve"), `SUMPRODUCT((${all("row is")}="point")*1)`, "", "", "", "", "", ""],
+    [
+      quotedText("Points of a fan curve"),
+      `SUMPRODUCT((${all("row is")}="point")*1)`,
+      `IF(ROWS(${rangeText(curve)})=${rows},1,0)`,
+      "",
+      "",
+      "",
+      "",
+      "",
+    ],
     COLUMNS.map(quotedText),
     ...Array.from({ length: rows }, (_, row) => line(row)),
   ];
