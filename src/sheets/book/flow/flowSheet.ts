@@ -48,7 +48,7 @@ export const flowSheet: SheetOf<FlowContents> = (frame, contents) => {
       10.5,
       13.5,
       ...Array.from({ length: 17 }, () => 10.5),
-      19,
+      26,
       8,
       8,
       16,
