@@ -17,7 +17,7 @@ export interface Amount {
   readonly high: number;
   readonly unit?: string; // where the quantity has none
   readonly thinkable?: number; // up to here a number may be meant whose digits can be read in two ways; `high` where left out
-  readonly several?: string; // what is to be typed where there are several of such things
+  readonly several?: string; // what is to be typed where there are several of such things, which its name may tell
   readonly noRating?: readonly string[]; // words beside the number, in small letters, with which it is not the one that is asked for
 }
 
@@ -35,6 +35,12 @@ const text = { kind: "text" } as const;
 
 /** Two circles of half an area each. */
 const several = "of two alike inlets 1.41 times the diameter of one";
+
+/** What a name says, in small letters and without spaces, of a number that is one of several: "Inlet diameter (x 2)". */
+export const severalWords = ["x2", "x3", "x4", "2x", "3x", "4x", "×", "each", "twin", "dual", "pair", "two", "three", "perbag", "percartridge", "perfilter"]; // prettier-ignore
+
+/** What such a number must be instead. */
+export const ofAll = (amounts: string): string => `one number for all of them, since its name tells of several: ${amounts}`; // prettier-ignore
 
 /** A motor's power beside one of these is what it gives for a moment, or what it takes in; a longer word comes before one that begins it. */
 const noRating = ["peak", "maximum", "max", "developed", "input", "p1"];
@@ -100,7 +106,11 @@ export const claimFacts = [
     aliases: ["rpm", "wheel speed"],
     takes: amount("ratio", 100, 60_000, { unit: "rpm", thinkable: 1e6 }),
   },
-  { key: "filter area", aliases: ["media area"], takes: amount("area", 0.05, 1000, { thinkable: 10_000 }) },
+  {
+    key: "filter area",
+    aliases: ["media area"],
+    takes: amount("area", 0.05, 1000, { thinkable: 10_000, several: "of several filters their areas added up" }),
+  },
   {
     key: "filter medium",
     aliases: ["filter type", "filter kind"],

@@ -1,7 +1,15 @@
 import { DomainError, shown } from "../../core/errors";
 import { factName } from "../../core/naming/factName";
 import { findNamed, requireNamed } from "../../core/naming/findNamed";
-import { type Amount, type ClaimFact, type ClaimFactKey, claimFacts, type Words } from "../../reference/claimFacts";
+import {
+  type Amount,
+  type ClaimFact,
+  type ClaimFactKey,
+  claimFacts,
+  ofAll,
+  severalWords,
+  type Words,
+} from "../../reference/claimFacts";
 import type { UnitSystem } from "../../reference/quantities";
 import { refuseCell } from "../cellErrors";
 import { type Cell, CellErrorValue, type Matrix, toMatrix } from "../cells";
@@ -91,6 +99,7 @@ function factOf(name: Cell, row: number): Known {
 function read(said: string, value: Cell, { takes }: Known, system: UnitSystem, name: string): unknown {
   switch (takes.kind) {
     case "amount":
+      if (takes.several !== undefined && tellsOfSeveral(name)) return refuseCell(said, value, ofAll(takes.several));
       return readAmount(said, value, takes, system, namesOf(name));
     case "words":
       return readWord(said, value, takes);
@@ -101,6 +110,11 @@ function read(said: string, value: Cell, { takes }: Known, system: UnitSystem, n
         ? value
         : refuseCell(said, value, "a number or a text");
   }
+}
+
+function tellsOfSeveral(name: string): boolean {
+  const plain = name.toLowerCase().replaceAll(" ", "");
+  return severalWords.some((word) => plain.includes(word));
 }
 
 function readWord(said: string, value: Cell, { words }: Words): string {

@@ -1,4 +1,4 @@
-import { type Amount, type ClaimFact, claimFacts, type Words } from "../../reference/claimFacts";
+import { type Amount, type ClaimFact, claimFacts, ofAll, severalWords, type Words } from "../../reference/claimFacts";
 import type { BlockColumn } from "../budget/block";
 import { quotedText } from "../references";
 import { plainName } from "../translate/expressions/text";
@@ -81,7 +81,7 @@ function factCells(reader: FactsReader, { key, takes }: ClaimFact, row: number):
     case "amount":
       return {
         ...common,
-        ...amountCells(reader, takes, row, `${ofRow("value")}`, named),
+        ...aloneCells(takes, ofRow("name"), at, amountCells(reader, takes, row, `${ofRow("value")}`, named)),
         ...ratedCells(takes, ofRow("name"), at),
       };
     case "words":
@@ -101,6 +101,20 @@ function factCells(reader: FactsReader, { key, takes }: ClaimFact, row: number):
     case "pair":
       return { ...common, ...pairCells(facts, row, ofRow) };
   }
+}
+
+/** A number that is one of several, as its name says, is none for all of them. */
+function aloneCells(
+  { several }: Amount,
+  name: string,
+  at: (column: FactColumn) => string,
+  cells: FactCells,
+): FactCells {
+  if (several === undefined) return cells;
+  const plain = `SUBSTITUTE(LOWER(${name})," ","")`;
+  const isOne = severalWords.map((word) => `ISNUMBER(FIND("${word}",${plain}))`).join(",");
+  const wrong = `IF(${at("kind")}=0,"",IF(OR(${isOne}),${literal(ofAll(several))},${cells.wrong}))`;
+  return { ...cells, wrong };
 }
 
 /** A number that its words, or those of its name, say is no rating. */

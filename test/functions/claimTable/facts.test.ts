@@ -202,6 +202,25 @@ describe("a motor's power that is no rating", () => {
   );
 });
 
+// Two 4 in inlets have the area of one of 5.66 in: 4 taken for both would double the velocity.
+test.each([
+  ["Inlet diameter (x2)", "Inlet diameter", "of two alike inlets 1.41 times the diameter of one"],
+  ["inlet diameter (in) [each]", "Inlet diameter", "of two alike inlets 1.41 times the diameter of one"],
+  ["Inlet (2 x)", "Inlet diameter", "of two alike inlets 1.41 times the diameter of one"],
+  ["Port (dual)", "Inlet diameter", "of two alike inlets 1.41 times the diameter of one"],
+  ["Filter area (per bag)", "Filter area", "of several filters their areas added up"],
+  ["Media area (× 2)", "Filter area", "of several filters their areas added up"],
+])("%s is not taken for all of them", (name, fact, instead) => {
+  expect(told([name, 4])).toMatchObject({
+    why: `${fact} in row 1 of the facts must be one number for all of them, since its name tells of several: ${instead}; got 4.`,
+  });
+});
+
+test.each(["Inlet diameter (in)", "Inlet diameter (round, inside)", "Filter area (sq ft)"])(
+  "%s is one number, as it was",
+  (name) => expect(told([name, 30])).toBeUndefined(),
+);
+
 // u = π 1 ft 3450/min: 14.6 in.w.g. as in the table of hands; read as 3.45 rpm it would be none.
 test.each([
   "3450 U/min",

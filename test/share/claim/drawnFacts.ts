@@ -186,6 +186,10 @@ const IN_BRACKETS = [
   "dB",
   "peak",
   "P1, kW",
+  "x2",
+  "2 X",
+  "each",
+  "per bag",
 ];
 
 function name(random: Random, { key, aliases }: ClaimFact): Cell {
