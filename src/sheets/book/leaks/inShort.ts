@@ -93,7 +93,7 @@ export function inShort(frame: Frame): SheetCell[] {
     ]),
     formula(
       `D${IN_SHORT + 1}`,
-      `=IF(${isTorn},${tornSaid},TRIM(${notCounted}&IF(OR(COUNT(${saved})=0,${hasTwice}),"","Plain sum: by the readings, "&COUNT(${saved})&" mended gates leak "&ROUND(SUM(${saved}),1)&" "&${unit}&" less than before.")))`,
+      `=IF(${isTorn},${tornSaid},TRIM(${notCounted}&IF(OR(COUNT(${saved})=0,${hasTwice}),"","Plain sum: by the readings, "&COUNT(${saved})&" mended gate"&IF(COUNT(${saved})=1," leaks ","s leak ")&ROUND(SUM(${saved}),1)&" "&${unit}&" less than before.")))`,
       "total",
     ),
     formula(
