@@ -36,8 +36,14 @@ const text = { kind: "text" } as const;
 /** Two circles of half an area each. */
 const several = "of two alike inlets 1.41 times the diameter of one";
 
-/** What a name says, in small letters and without spaces, of a number that is one of several: "Inlet diameter (x 2)". */
-export const severalWords = ["x2", "x3", "x4", "2x", "3x", "4x", "×", "each", "twin", "dual", "pair", "two", "three", "perbag", "percartridge", "perfilter"]; // prettier-ignore
+/**
+ * What a name says of a number that is one of several, in small letters, without spaces and with each bracket and comma as "(" and "×" as x:
+ * "Inlet diameter (in, × 2)". A count stands first there, so that "(max 2.5)" and "(12 x 20)" are none.
+ */
+export const severalWords = ["(x2", "(x3", "(x4", "(2x", "(3x", "(4x", "each", "twin", "dual", "pair", "two", "three", "perbag", "percartridge", "perfilter"]; // prettier-ignore
+
+/** What is written otherwise before those are looked for. */
+export const severalSpelt = [[" ", ""], ["[", "("], [",", "("], ["×", "x"]] as const; // prettier-ignore
 
 /** What such a number must be instead. */
 export const ofAll = (amounts: string): string => `one number for all of them, since its name tells of several: ${amounts}`; // prettier-ignore

@@ -7,6 +7,7 @@ import {
   type ClaimFactKey,
   claimFacts,
   ofAll,
+  severalSpelt,
   severalWords,
   type Words,
 } from "../../reference/claimFacts";
@@ -113,7 +114,7 @@ function read(said: string, value: Cell, { takes }: Known, system: UnitSystem, n
 }
 
 function tellsOfSeveral(name: string): boolean {
-  const plain = name.toLowerCase().replaceAll(" ", "");
+  const plain = severalSpelt.reduce((said, [as, plainly]) => said.replaceAll(as, plainly), name.toLowerCase());
   return severalWords.some((word) => plain.includes(word));
 }
 

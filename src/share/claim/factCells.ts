@@ -1,4 +1,12 @@
-import { type Amount, type ClaimFact, claimFacts, ofAll, severalWords, type Words } from "../../reference/claimFacts";
+import {
+  type Amount,
+  type ClaimFact,
+  claimFacts,
+  ofAll,
+  severalSpelt,
+  severalWords,
+  type Words,
+} from "../../reference/claimFacts";
 import type { BlockColumn } from "../budget/block";
 import { quotedText } from "../references";
 import { plainName } from "../translate/expressions/text";
@@ -111,7 +119,10 @@ function aloneCells(
   cells: FactCells,
 ): FactCells {
   if (several === undefined) return cells;
-  const plain = `SUBSTITUTE(LOWER(${name})," ","")`;
+  const plain = severalSpelt.reduce(
+    (said, [as, plainly]) => `SUBSTITUTE(${said},"${as}","${plainly}")`,
+    `LOWER(${name})`,
+  );
   const isOne = severalWords.map((word) => `ISNUMBER(FIND("${word}",${plain}))`).join(",");
   const wrong = `IF(${at("kind")}=0,"",IF(OR(${isOne}),${literal(ofAll(several))},${cells.wrong}))`;
   return { ...cells, wrong };

@@ -50,3 +50,7 @@ export const sheet: Facts = {
   "hose kind": "corrugated",
   sound: 72,
 };
+
+/** What is said of a fact that cannot be read. */
+export const told = (row: readonly [string, unknown], units: string | null = null) =>
+  Object.values(rowsOf(Object.fromEntries([row]), units)).find(({ verdict }) => verdict === "not read")!;
