@@ -1,4 +1,5 @@
 import { requireWithin } from "../errors";
+import { logOfRatio, NEAR } from "../numeric/logOfRatio";
 import { LAMINAR_END, LAMINAR_END_FACTOR, TURBULENT_START } from "./flowRegime";
 
 /** 2 log10(y) = TO_DECIMAL ln(y). */
@@ -57,14 +58,19 @@ function colebrook(
   const a = relativeRoughness / 3.7;
   const b = 2.51 / reynolds;
   let x = near;
-  for (let steps = 0; steps < MOST_STEPS; steps++) {
-    const inside = a + b * x;
-    const g = x + TO_DECIMAL * Math.log(inside);
+  let inside = a + b * x;
+  let log = Math.log(inside);
+  for (let steps = 1; ; steps++) {
+    const g = x + TO_DECIMAL * log;
     const slope = (TO_DECIMAL * b) / inside; // g' = 1 + slope, g'' = -slope b / inside
     const first = 1 + slope;
     const step = (2 * g * first) / (2 * first * first + (g * slope * b) / inside);
     x -= step;
-    if (Math.abs(step) < SETTLED) break;
+    if (Math.abs(step) < SETTLED || steps === MOST_STEPS) break;
+    const next = a + b * x;
+    const u = (next - inside) / (next + inside);
+    log = u * u < NEAR ? log + logOfRatio(u, u * u) : Math.log(next);
+    inside = next;
   }
   return 1 / (x * x);
 }

@@ -1,6 +1,7 @@
 import { mitreInSlowAir } from "../../fittings/slowAir";
 import { LAMINAR_END, LAMINAR_END_FACTOR, TURBULENT_START } from "../../friction/flowRegime";
 import { TO_DECIMAL } from "../../friction/frictionFactor";
+import { logOfRatio, NEAR } from "../../numeric/logOfRatio";
 import {
   AIRFLOW,
   DEVICE,
@@ -23,8 +24,6 @@ import {
  * What a run costs at its airflow. Each law adds its loss and its slope to those in the run's row: a number that a function hands
  * back takes memory wherever the engine does not build the function in.
  */
-
-const NEAR = 4e-4; // u^2 below which a series cut off at u^7 is right to the last digit
 
 /**
  * Loss of a run at its airflow [Pa], with the flow's sign, and the derivative [Pa s/m3]. A device with an exponent below 1
@@ -100,11 +99,10 @@ export function addFriction(rows: Float64Array, at: number, length: number): voi
   const x = rows[from + ROOT]!;
   const y = rows[from + WALL]! * turbulent + x;
   const known = rows[from + LOG_OF]! * turbulent;
-  // ln y from that of a number close by, sooner than from nothing: ln y = ln y0 + 2 (u + u^3/3 + ...) with u = (y - y0)/(y + y0)
   const u = (y - known) / (y + known);
   const square = u * u;
   if (!(square < NEAR)) knowLogarithm(rows, from, y / turbulent);
-  const beyond = square < NEAR ? u * (2 + square * (2 / 3) + square * square * (2 / 5 + square * (2 / 7))) : 0;
+  const beyond = square < NEAR ? logOfRatio(u, square) : 0;
   // The last division waits for all that is worked out from u, so as little as can be is; the rest is told beside it.
   const bend = TO_DECIMAL / (y * (y + TO_DECIMAL));
   const perSlope = 1 - y * bend; // 1 / (1 + s)
