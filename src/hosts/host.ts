@@ -120,6 +120,7 @@ export interface RepairOutcome {
   readonly repaired: number; // formulas entered again
   readonly stillWrong: readonly string[]; // addresses that stand there all the same
   readonly protectedSheets: readonly string[]; // left alone
+  readonly textCells: readonly string[]; // left alone: in a cell formatted as text a formula would become its own letters
 }
 
 declare global {

@@ -3,12 +3,13 @@ import type { RepairOutcome, Watch } from "../host";
 import { callsOurs, withTypedNames } from "../../sheets/ourCalls";
 import { filledAddresses, placesIn, type Rectangle } from "../../sheets/rectangle";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
+import { TEXT } from "../../sheets/textCells";
 import { BUSY_TURNS, isBusy, PAUSE } from "./busy";
 import { rangeAt } from "./rangeAt";
 import { type Keyed, stretchesOf } from "./blocks";
 import { isEditing } from "./faults";
 import { isFormula } from "./isFormula";
-import { readInBands } from "./readInBands";
+import { type Band, readInBands } from "./readInBands";
 import { readSpills } from "./readSpills";
 import { itemAt, valueAt } from "../../reference/itemAt";
 
@@ -21,13 +22,19 @@ const AT_ONCE = 500; // stretches of cells written in one request
  */
 export async function repair({ progress, signal }: Watch): Promise<RepairOutcome> {
   const names = await Excel.run(sheetNames);
-  const outcome = { repaired: 0, stillWrong: [] as string[], protectedSheets: [] as string[] };
+  const outcome = {
+    repaired: 0,
+    stillWrong: [] as string[],
+    protectedSheets: [] as string[],
+    textCells: [] as string[],
+  };
   for (const [done, name] of names.entries()) {
     if (signal.aborted) return outcome;
     progress(done, names.length, name);
     const one = await Excel.run((context) => repairSheet(context, name, signal));
     outcome.repaired += one.repaired;
     outcome.stillWrong.push(...one.stillWrong.map((at) => `${sheetPrefix(name)}${at}`));
+    outcome.textCells.push(...one.textCells.map((at) => `${sheetPrefix(name)}${at}`));
     if (one.isProtected) outcome.protectedSheets.push(name);
   }
   progress(names.length, names.length, "Done");
@@ -44,6 +51,7 @@ async function sheetNames(context: Excel.RequestContext): Promise<string[]> {
 interface SheetOutcome {
   readonly repaired: number;
   readonly stillWrong: readonly string[];
+  readonly textCells: readonly string[];
   readonly isProtected: boolean;
 }
 
@@ -52,19 +60,24 @@ async function repairSheet(context: Excel.RequestContext, name: string, signal: 
   const { protection } = sheet;
   protection.load("protected");
   await context.sync();
-  const broken = await brokenCells(context, sheet);
-  if (broken.length === 0) return { repaired: 0, stillWrong: [], isProtected: false };
-  if (protection.protected) return { repaired: 0, stillWrong: broken.map(addressOfCell), isProtected: true };
+  const all = await brokenCells(context, sheet);
+  if (all.length > 0 && protection.protected)
+    return { repaired: 0, stillWrong: all.map(addressOfCell), textCells: [], isProtected: true };
+  const [broken, asText] = [all.filter(({ isText }) => !isText), all.filter(({ isText }) => isText)];
+  const textCells = asText.map(addressOfCell);
+  if (broken.length === 0) return { repaired: 0, stillWrong: [], textCells, isProtected: false };
   const formulas = new Map(broken.map((cell) => [addressOfCell(cell), cell.formula]));
   const stretches = stretchesOf(broken.map((cell) => ({ ...cell, key: "" })));
   for (let from = 0; from < stretches.length; from += AT_ONCE)
     await enter(context, sheet, stretches.slice(from, from + AT_ONCE), formulas);
-  let left = await brokenCells(context, sheet);
+  const stillBroken = async (): Promise<Broken[]> =>
+    (await brokenCells(context, sheet)).filter(({ isText }) => !isText);
+  let left = await stillBroken();
   for (let turn = 1; turn < BUSY_TURNS && !signal.aborted && left.some(({ waits }) => waits); turn++) {
     await new Promise((resolve) => setTimeout(resolve, PAUSE));
-    left = await brokenCells(context, sheet);
+    left = await stillBroken();
   }
-  return { repaired: broken.length, stillWrong: left.map(addressOfCell), isProtected: false };
+  return { repaired: broken.length, stillWrong: left.map(addressOfCell), textCells, isProtected: false };
 }
 
 /** Where Excel refuses some, as a part of an array formula of the old kind, each is entered by itself: what stays broken is named then. */
@@ -92,6 +105,7 @@ const cellsOf = (stretch: Rectangle): Rectangle[] =>
 interface Broken extends Omit<Keyed, "key"> {
   readonly formula: string; // in the form that Excel understands
   readonly waits: boolean; // for its answer
+  readonly isText: boolean; // its cell was formatted as text since: entered anew it would be its own letters, which a sum passes over
 }
 
 const addressOfCell = ({ column, row }: Broken): string => cellAddress(column, row);
@@ -99,16 +113,17 @@ const addressOfCell = ({ column, row }: Broken): string => cellAddress(column, r
 async function brokenCells(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<Broken[]> {
   const broken: Broken[] = [];
   const used = sheet.getUsedRangeOrNullObject(true);
-  await readInBands(context, used, async ({ row, column, formulas, values }) => {
+  const take = ({ row, column, range, formulas, values }: Band): void =>
     formulas.forEach((line, down) =>
       line.forEach((formula: unknown, right) => {
         const value = itemAt(values, down)[right];
         const waits = isBusy(value);
         if ((value !== UNKNOWN && !waits) || !isFormula(formula, value) || !callsOurs(formula)) return;
-        broken.push({ row: row + down, column: column + right, formula: withTypedNames(formula), waits });
+        const isText = itemAt(range.numberFormat as unknown[][], down)[right] === TEXT;
+        broken.push({ row: row + down, column: column + right, formula: withTypedNames(formula), waits, isText });
       }),
     );
-  });
+  await readInBands(context, used, take, (band) => band.load("numberFormat"));
   // a cell that a formula fills may answer with that formula, but holds none
   const spills = await readSpills(context, sheet, used, broken.map(addressOfCell));
   const filled = new Set([...spills].flatMap(([at, extent]) => filledAddresses(at, extent).slice(1)));

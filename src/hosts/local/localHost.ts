@@ -42,7 +42,10 @@ export function localHost(desk: Desk, makeCopy = copyInWorker): SheetHost {
       return shownWith(desk.model(), desk.workbook());
     },
     goTo: async (sheet, at) => goTo(desk.model(), sheet, at),
-    repair: async () => ({ repaired: 0, stillWrong: standingWrong(calculatedOf(desk.model())), protectedSheets: [] }),
+    repair: async () => {
+      const stillWrong = standingWrong(calculatedOf(desk.model()));
+      return { repaired: 0, stillWrong, protectedSheets: [], textCells: [] };
+    },
     shareCopy: (kind, watch) => shareCopy(desk, kind, watch, makeCopy),
     revive: (watch) => reviveCopy(desk, watch),
     follow: desk.follow,

@@ -43,8 +43,11 @@ const whereItIs = ({ opening }: Extract<CopyOutcome, { made: true }>): string =>
     : `It did not open as a new workbook. ${opening.refused} Save the copy as a file here, then open that.`;
 };
 
+const someWords = (cells: readonly string[]): string =>
+  `${listWords(cells.slice(0, MOST_NAMED))}${cells.length > MOST_NAMED ? " …" : ""}`;
+
 const uncheckedWords = (cells: readonly string[]): string =>
-  `Not compared with your budget, since formulas that change by themselves or that only your program knows are not computed here: ${listWords(cells.slice(0, MOST_NAMED))}${cells.length > MOST_NAMED ? " …" : ""}.`;
+  `Not compared with your budget, since formulas that change by themselves or that only your program knows are not computed here: ${someWords(cells)}.`;
 
 export function copiedWords(outcome: CopyOutcome): string[] {
   if (!outcome.made) return [sentence(outcome.why)];
@@ -64,9 +67,9 @@ export function copiedWords(outcome: CopyOutcome): string[] {
   ];
 }
 
-export function repairedWords({ repaired, stillWrong, protectedSheets }: RepairOutcome): string[] {
+export function repairedWords({ repaired, stillWrong, protectedSheets, textCells }: RepairOutcome): string[] {
   const done =
-    repaired === 0 && stillWrong.length === 0
+    repaired === 0 && stillWrong.length === 0 && textCells.length === 0
       ? "No formula of ours stands at #NAME? or #BUSY!, so nothing was changed."
       : `Entered ${count(repaired, "formula", "formulas")} again.`;
   return [
@@ -74,9 +77,14 @@ export function repairedWords({ repaired, stillWrong, protectedSheets }: RepairO
     ...(stillWrong.length === 0
       ? []
       : [
-          `Still at #NAME? or #BUSY!: ${listWords(stillWrong.slice(0, MOST_NAMED))}${stillWrong.length > MOST_NAMED ? " …" : ""}. Close the workbook, open this pane first, then try again.`,
+          `Still at #NAME? or #BUSY!: ${someWords(stillWrong)}. Close the workbook, open this pane first, then try again.`,
         ]),
     ...(protectedSheets.length === 0 ? [] : [`Left alone because protected: ${listWords(protectedSheets)}.`]),
+    ...(textCells.length === 0
+      ? []
+      : [
+          `Left alone because formatted as text, where a formula becomes its own letters: ${someWords(textCells)}. Give each the number format General, then repair again.`,
+        ]),
   ];
 }
 

@@ -39,7 +39,12 @@ describe("the local sheet, as the pane sees it", () => {
 
   test("has nothing to repair, and names what stands at #NAME? because no function is called so", async () => {
     const host = localHost(deskOf(gridOf(twoSheets)));
-    expect(await host.repair(watch())).toEqual({ repaired: 0, stillWrong: ["'Two words'!B2"], protectedSheets: [] });
+    expect(await host.repair(watch())).toEqual({
+      repaired: 0,
+      stillWrong: ["'Two words'!B2"],
+      protectedSheets: [],
+      textCells: [],
+    });
   });
 
   test("tells of changed cells and selections, until it is told to stop", async () => {

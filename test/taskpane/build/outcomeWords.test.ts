@@ -92,11 +92,15 @@ test("a copy that lives again names its sheets; one that can't says why", () => 
 });
 
 test("a repair says what it did, what it could not and what it left alone", () => {
-  expect(repairedWords({ repaired: 0, stillWrong: [], protectedSheets: [] })).toEqual([
+  expect(repairedWords({ repaired: 0, stillWrong: [], protectedSheets: [], textCells: [] })).toEqual([
     "No formula of ours stands at #NAME? or #BUSY!, so nothing was changed.",
   ]);
-  const words = repairedWords({ repaired: 2, stillWrong: ["Flow!B3"], protectedSheets: ["Locked"] });
+  const words = repairedWords({ repaired: 2, stillWrong: ["Flow!B3"], protectedSheets: ["Locked"], textCells: [] });
   expect(words[0]).toBe("Entered 2 formulas again.");
   expect(words[1]).toContain("Still at #NAME? or #BUSY!: Flow!B3.");
   expect(words[2]).toBe("Left alone because protected: Locked.");
+  expect(repairedWords({ repaired: 0, stillWrong: [], protectedSheets: [], textCells: ["Flow!B3"] })).toEqual([
+    "Entered 0 formulas again.",
+    "Left alone because formatted as text, where a formula becomes its own letters: Flow!B3. Give each the number format General, then repair again.",
+  ]);
 });
