@@ -1,6 +1,6 @@
 import { ourNamesOn, type Taken } from "../../sheets/book/parts/taken";
 import { keyOfName, type SheetKey, sheetKeys } from "../../sheets/sheetKeys";
-import { readReference } from "../../sheets/rangeRef";
+import { referenceIn } from "./referenceIn";
 import { isOneCell, rectangleText } from "../../sheets/rectangle";
 import type { CellName } from "../../sheets/workbook";
 
@@ -33,7 +33,7 @@ export async function readKeys(
   await context.sync();
   const keys = new Map<string, SheetKey>();
   for (const { name, formula } of names) {
-    const [key, target] = [keyOfName(name), readReference(String(formula))];
+    const [key, target] = [keyOfName(name), referenceIn(String(formula))];
     if (key !== null && target !== null) keys.set(target.sheet, key);
   }
   const originals = new Set(marks.flatMap(({ sheet, property, called }) => (isCalled(sheet, called) ? [madeAs(property, called)] : []))); // prettier-ignore
@@ -68,6 +68,6 @@ export async function readMarks(
 
 /** A name of one cell. */
 export function cellName({ name, formula }: Pick<Excel.NamedItem, "name" | "formula">): CellName[] {
-  const target = readReference(String(formula));
+  const target = referenceIn(String(formula));
   return target !== null && isOneCell(target) ? [{ name, sheet: target.sheet, at: rectangleText(target) }] : [];
 }

@@ -1,7 +1,7 @@
 import { cellAddress } from "../../sheets/address";
 import { HINT_TITLE } from "../../sheets/prompts";
 import type { ChoiceList, Hint } from "../../sheets/workbook";
-import { readReference } from "../../sheets/rangeRef";
+import { referenceIn } from "./referenceIn";
 import { columnsOf, isOneCell, placesIn, rowsOf, type Rectangle, rectangleText } from "../../sheets/rectangle";
 import { rangeAt, rectangleAt } from "./rangeAt";
 import { blocksOf } from "./blocks";
@@ -108,7 +108,7 @@ async function listsOf(context: Excel.RequestContext, found: readonly Found[]): 
 
 /** The cells that hold a list's choices; null where its source is a formula of another kind. */
 function rangeOf(context: Excel.RequestContext, source: string): Excel.Range | null {
-  const reference = readReference(source);
+  const reference = referenceIn(source);
   if (reference === null) return null;
   return rangeAt(context.workbook.worksheets.getItem(reference.sheet), reference);
 }

@@ -1,4 +1,4 @@
-import { readReference } from "../../sheets/rangeRef";
+import { referenceIn } from "./referenceIn";
 import { PATIENT } from "./patient";
 import type { Stock } from "./stock";
 import { itemAt } from "../../reference/itemAt";
@@ -65,7 +65,7 @@ async function blankOf(context: Excel.RequestContext, sheets: readonly SheetTher
 
 /** A name that was not there before, that we were to give, and that points to a sheet of ours. */
 function isOurs({ name, formula }: Excel.NamedItem, begun: Begun, ours: readonly SheetThere[]): boolean {
-  const target = readReference(String(formula))?.sheet;
+  const target = referenceIn(String(formula))?.sheet;
   return begun.names.includes(name) && !begun.stock.names.includes(name) && ours.some((sheet) => sheet.name === target);
 }
 

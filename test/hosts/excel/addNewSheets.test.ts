@@ -205,6 +205,16 @@ describe("addNewSheets leaves the workbook exactly as it was", () => {
     expect(snapshot(excel)).toEqual(before);
   });
 
+  // office-js issue 1831: Excel for Windows says what a name points to in the style of references of its user
+  test("when it stops where Excel counts rows and columns, so that no name of ours stays behind and points nowhere", async () => {
+    const excel = usersBook();
+    excel.book.countedBy = ["R", "C"];
+    const before = snapshot(excel);
+    const told = watching(({ cancel }, step) => (step === 5 ? cancel() : undefined));
+    expect(await addNewSheets(given(sample), told.watch)).toMatchObject({ added: false });
+    expect(snapshot(excel)).toEqual(before);
+  });
+
   test("when the workbook to add cannot be made", async () => {
     const excel = usersBook();
     const before = snapshot(excel);

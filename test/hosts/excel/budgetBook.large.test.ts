@@ -93,25 +93,29 @@ describe("addSheets", () => {
     expect(await marked()).toEqual(["Runs (2)"]);
   });
 
-  test("a workbook that came from a file of ours says by hidden names which sheets are a budget's own", async () => {
-    const excel = record();
-    for (const [key, name] of [
-      ["start", "Begin here"],
-      ["runs", "My ducts"],
-    ] as const) {
-      excel.fill(name, "A1", [["words"]]);
-      excel.book.names.push({ name: `ductledger.sheet.${key}`, formula: `='${name}'!$A$1:$Z$200`, visible: false });
-    }
-    const outcome = await excelHost().addSheets(order(["readings"]), watching().watch);
-    expect(outcome).toEqual({ added: true, refused: [], sheets: ["Readings"] });
-    const keys = (await excelHost().readBook()).workbook.sheets.map(({ name, key }) => [name, key]);
-    expect(keys).toEqual([
-      ["Sheet1", undefined],
-      ["Begin here", "start"],
-      ["My ducts", "runs"],
-      ["Readings", "readings"],
-    ]);
-  });
+  test.each([null, ["R", "C"], ["Z", "S"]] as const)(
+    "a workbook that came from a file of ours says by hidden names which sheets are a budget's own, in whatever style of references (%p)",
+    async (countedBy) => {
+      const excel = record();
+      excel.book.countedBy = countedBy;
+      for (const [key, name] of [
+        ["start", "Begin here"],
+        ["runs", "My ducts"],
+      ] as const) {
+        excel.fill(name, "A1", [["words"]]);
+        excel.book.names.push({ name: `ductledger.sheet.${key}`, formula: `='${name}'!$A$1:$Z$200`, visible: false });
+      }
+      const outcome = await excelHost().addSheets(order(["readings"]), watching().watch);
+      expect(outcome).toEqual({ added: true, refused: [], sheets: ["Readings"] });
+      const keys = (await excelHost().readBook()).workbook.sheets.map(({ name, key }) => [name, key]);
+      expect(keys).toEqual([
+        ["Sheet1", undefined],
+        ["Begin here", "start"],
+        ["My ducts", "runs"],
+        ["Readings", "readings"],
+      ]);
+    },
+  );
 
   test("takes every sheet of the demo", async () => {
     const excel = record();

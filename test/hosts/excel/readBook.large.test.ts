@@ -117,6 +117,23 @@ describe("readBook", () => {
     expect((await readBook()).workbook.names).toEqual([{ name: "one", sheet: "Sheet1", at: "A1" }]);
   });
 
+  // office-js issues 1831 and 2834: Excel for Windows says what a name points to in the style and the language of its user
+  test.each([
+    ["R", "C"],
+    ["Z", "S"], // German
+    ["Ř", "S"], // Czech, from memory
+  ])("gives back the same names where Excel counts rows and columns by %s and %s", async (...letters) => {
+    const excel = record();
+    excel.book.names.push(
+      { name: "far", formula: "='My ducts'!$AB$120", visible: true },
+      { name: "area", formula: "=Sheet1!$A$1:$B$2", visible: true },
+      { name: "constant", formula: "=3", visible: true },
+    );
+    excel.fill("My ducts", "A1", [["words"]]);
+    excel.book.countedBy = letters;
+    expect((await readBook()).workbook.names).toEqual([{ name: "far", sheet: "My ducts", at: "AB120" }]);
+  });
+
   test("a cell of the user's that nobody styled has no style, one of its own look keeps it", async () => {
     const excel = record();
     const sheet = excel.fill("Sheet1", "A1:B1", [["plain", "loud"]]);

@@ -1,3 +1,4 @@
+import { placeOf } from "../../../src/sheets/address";
 import type { Played } from "./object";
 import { areaOn, fullAddress } from "./places";
 import { playCharts } from "./playChart";
@@ -48,7 +49,11 @@ export const playBook = (book: BookState, options: RangeOptions): Record<string,
     },
   },
   NamedItem: {
-    reads: { name: ({ name }) => name, formula: ({ formula }) => formula, visible: ({ visible }) => visible },
+    reads: {
+      name: ({ name }) => name,
+      formula: ({ formula }) => asCounted(book, formula),
+      visible: ({ visible }) => visible,
+    },
     calls: { delete: (item: NameState) => (book.names = book.names.filter((other) => other !== item)) },
   },
   Range: playRange(book, options),
@@ -61,3 +66,12 @@ export const playBook = (book: BookState, options: RangeOptions): Record<string,
   ...playPage,
   ...playCharts,
 });
+
+/** What a name points to as Excel for Windows says it, in the style and the language of its user (office-js issues 1831 and 2834). */
+const asCounted = ({ countedBy }: BookState, formula: string): string =>
+  countedBy === null
+    ? formula
+    : formula.replace(/[$]([A-Z]+)[$](\d+)(?=$|:)/g, (_, letters: string, row: string) => {
+        const [rowSign, columnSign] = countedBy;
+        return `${rowSign}${row}${columnSign}${placeOf(`${letters}1`).column}`;
+      });

@@ -52,7 +52,7 @@ export function record(level = 12): Recorder {
   played.level = level;
   const book: BookState = {
     ...{ name: "Mine.xlsx", sheets: [], names: [], isLocked: false, selection: null!, made: 0 },
-    ...{ calculationMode: "Automatic", usePrecisionAsDisplayed: false, iterates: false },
+    ...{ calculationMode: "Automatic", usePrecisionAsDisplayed: false, iterates: false, countedBy: null },
   };
   book.selection = { sheet: newSheet(book, "Sheet1"), areas: ["A1"] };
   const behaviour: Behaviour = { calculate: answersOnes, spilledFormulas: "values", beforeSync: () => undefined };

@@ -7,6 +7,7 @@ export interface BookState {
   calculationMode: "Automatic" | "AutomaticExceptTables" | "Manual";
   usePrecisionAsDisplayed: boolean;
   iterates: boolean;
+  countedBy: readonly [row: string, column: string] | null; // the letters of the style R1C1 in the language of Excel; null for A1
   selection: { sheet: SheetState; areas: string[] };
   made: number; // sheets ever made, for their ids
 }
