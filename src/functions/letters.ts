@@ -5,6 +5,8 @@ export const SPEED = "mean velocity [m/s]";
 export const AIR = "density of the air [kg/m³]";
 export const VELOCITY_PRESSURE = "velocity pressure [Pa]";
 export const LOSS_COEFFICIENT = "loss coefficient [-]";
+export const JUNCTION_LOSS =
+  "loss where a branch or the run straight on meets others, as JUNCTIONLOSS has it [Pa]; 0 elsewhere";
 export const ENTRY_COEFFICIENT = "entry loss coefficient [-]";
 export const SUCTION = "static suction [Pa]";
 export const OPENING = "open area [m²]";
@@ -30,6 +32,7 @@ export const NETWORK_LETTERS = {
   Q: FLOW,
   p_v: VELOCITY_PRESSURE,
   K: LOSS_COEFFICIENT,
+  "\\Delta p_\\text{junction}": JUNCTION_LOSS,
   K_h: "entry loss coefficient of the hood [-]",
   A: OPENING,
   C_d: DISCHARGE,

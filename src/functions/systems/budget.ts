@@ -3,7 +3,7 @@ import { budgetTable } from "../budgetTable/budgetTable";
 import { exampleRuns } from "../exampleTables";
 import type { Formula, Guide } from "../guide";
 import { inHost } from "../inHost";
-import { LOSS_COEFFICIENT, VELOCITY_PRESSURE } from "../letters";
+import { JUNCTION_LOSS, LOSS_COEFFICIENT, VELOCITY_PRESSURE } from "../letters";
 import { sharedRuns } from "../runsTable/sharedRuns";
 
 /**
@@ -34,7 +34,7 @@ export const guide: Guide = {
 
 export const formula: Formula = {
   tex: [
-    "P_\\text{down} = P_\\text{up} + \\Delta p_\\text{friction} + \\sum K\\,p_v + \\Delta p_\\text{device}",
+    "P_\\text{down} = P_\\text{up} + \\Delta p_\\text{friction} + \\sum K\\,p_v + \\Delta p_\\text{device} + \\Delta p_\\text{junction}",
     "P_\\text{up} = \\max_\\text{joining} P_\\text{down}, \\qquad Q_\\text{balanced} = Q\\sqrt{P_\\text{governing}/P_\\text{path}}",
   ],
   letters: {
@@ -42,5 +42,6 @@ export const formula: Formula = {
     Q: "airflow that the path was asked for [m³/s]",
     p_v: VELOCITY_PRESSURE,
     K: LOSS_COEFFICIENT,
+    "\\Delta p_\\text{junction}": JUNCTION_LOSS,
   },
 };
