@@ -96,7 +96,10 @@ test("it says what the numbers rest on, and how to get the add-in", () => {
   ]);
   expect(section(sheet, "Definitions")).toEqual([
     ["Friction", "Darcy-Weisbach; Colebrook-White from Re 4000, 64/Re to Re 2000, linear between"],
-    ["Fittings, hoods", "K x velocity pressure of the fitting's own duct"],
+    [
+      "Fittings, hoods",
+      "K x velocity pressure of the fitting's own duct; where runs meet, by the momentum of their air",
+    ],
     ["Suction", "deficit of total pressure below the room; static suction is that plus the velocity pressure"],
     ["Leaks", "sharp-edged opening, discharge coefficient 0.6; seams go with pressure to the power 0.65"],
     ["Budget", "each open hood gets the airflow it asks for; the strongest path at a junction governs"],

@@ -13,7 +13,7 @@ export const aboutTable = (): (string | number)[][] => [
   ["Standard air", "kg/m³", STANDARD_DENSITY],
   ["Viscosity of air, held constant", "Pa s", AIR_VISCOSITY],
   ["Friction", "", modelWords.friction],
-  ["Fittings and hoods", "", `${modelWords.fittings}; table values, linear between printed points`],
+  ["Fittings and hoods", "", `${modelWords.fittings}; table values linear between printed points`],
   ["Suction", "", modelWords.suction],
   ["Leaks", "", modelWords.leaks],
   ["BUDGET", "", `design pass: ${modelWords.budget}`],

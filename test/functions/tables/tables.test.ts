@@ -241,7 +241,7 @@ describe("ABOUT", () => {
     ]); // prettier-ignore
     const says = [
       /Darcy-Weisbach.*Colebrook-White from Re 4000, 64\/Re to Re 2000, linear between/,
-      /K x velocity pressure.*own duct.*linear between printed points/,
+      /K x velocity pressure.*own duct; where runs meet, by the momentum of their air; table values linear between printed points/,
       /deficit of total pressure.*static suction is that plus the velocity pressure/,
       /sharp-edged.*0\.6.*0\.65/,
       /each open hood gets the airflow it asks for; the strongest path at a junction governs/,
