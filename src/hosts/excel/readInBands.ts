@@ -1,4 +1,4 @@
-/** A few rows of a sheet, with what was asked of them; row and column count from 1. */
+/** A few rows of a sheet, or a piece of a long one, with what was asked of them; row and column count from 1. */
 export interface Band {
   readonly row: number;
   readonly column: number;
@@ -9,7 +9,7 @@ export interface Band {
 
 const CELLS = 4000; // in one answer: with formats a cell takes up to about half a kilobyte, and an answer holds 5 MB
 
-/** Reads formulas and values in bands of rows, each in a request of its own, so that no answer grows too large. */
+/** Reads formulas and values in bands, each in a request of its own, so that no answer grows too large: one row coloured to its end has 16,384 cells. */
 export async function readInBands(
   context: Excel.RequestContext,
   area: Excel.Range,
@@ -20,12 +20,15 @@ export async function readInBands(
   await context.sync();
   if (area.isNullObject) return;
   const { rowIndex, columnIndex, rowCount, columnCount } = area;
+  const width = Math.min(columnCount, CELLS);
   const height = Math.max(1, Math.floor(CELLS / columnCount));
-  for (let from = 0; from < rowCount; from += height) {
-    const band = area.getCell(from, 0).getAbsoluteResizedRange(Math.min(height, rowCount - from), columnCount);
-    prepare(band);
-    await take(await read(context, band, rowIndex + from + 1, columnIndex + 1));
-  }
+  for (let down = 0; down < rowCount; down += height)
+    for (let right = 0; right < columnCount; right += width) {
+      const [rows, columns] = [Math.min(height, rowCount - down), Math.min(width, columnCount - right)];
+      const band = area.getCell(down, right).getAbsoluteResizedRange(rows, columns);
+      prepare(band);
+      await take(await read(context, band, rowIndex + down + 1, columnIndex + right + 1));
+    }
 }
 
 async function read(context: Excel.RequestContext, range: Excel.Range, row: number, column: number): Promise<Band> {

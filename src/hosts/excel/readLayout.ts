@@ -1,5 +1,5 @@
 import type { Flag, Sheet, SheetTable } from "../../sheets/workbook";
-import { rectangleAt, withoutSheet } from "./rangeAt";
+import { rangeAt, rectangleAt, withoutSheet } from "./rangeAt";
 import { linesOfPoints, widthOfPoints } from "./measures";
 import { itemAt } from "../../reference/itemAt";
 
@@ -13,16 +13,17 @@ export async function readLayout(
 ): Promise<Layout> {
   const whole = sheet.getRange("A1").getBoundingRect(used);
   const widths = whole.getColumnProperties({ format: { columnWidth: true } });
-  const heights = whole.getRowProperties({ format: { rowHeight: true } });
+  whole.load("rowCount");
   const frozen = sheet.freezePanes.getLocationOrNullObject();
   frozen.load("address,rowCount,columnCount,isEntireRow,isEntireColumn");
   sheet.load("showGridlines");
   await context.sync();
+  const heights = await readHeights(context, sheet, whole.rowCount);
   return {
     ...(sheet.showGridlines ? {} : { gridlines: false as const }),
     columns: widths.value.map(({ format }) => widthOfPoints(format?.columnWidth ?? 0)),
-    tallRows: heights.value.flatMap(({ format }, index) => {
-      const lines = linesOfPoints(format?.rowHeight ?? 0);
+    tallRows: heights.flatMap((height, index) => {
+      const lines = linesOfPoints(height);
       return lines > 1 ? [{ row: index + 1, lines }] : [];
     }),
     frozen: frozen.isNullObject
@@ -32,6 +33,24 @@ export async function readLayout(
           columns: frozen.isEntireRow ? 0 : frozen.columnCount,
         },
   };
+}
+
+const AT_ONCE = 20_000; // rows in one answer, which holds 5 MB
+
+/** In points, from the first row on. */
+async function readHeights(context: Excel.RequestContext, sheet: Excel.Worksheet, rows: number): Promise<number[]> {
+  const heights: number[] = [];
+  for (let from = 1; from <= rows; from += AT_ONCE) {
+    const some = { top: from, bottom: Math.min(rows, from + AT_ONCE - 1), left: 1, right: 1 };
+    heights.push(...(await heightsOf(context, rangeAt(sheet, some))));
+  }
+  return heights;
+}
+
+async function heightsOf(context: Excel.RequestContext, range: Excel.Range): Promise<number[]> {
+  const heights = range.getRowProperties({ format: { rowHeight: true } });
+  await context.sync();
+  return heights.value.map(({ format }) => format?.rowHeight ?? 0);
 }
 
 /** Conditional formats by the text that a cell holds; the rest has no place in a description. */

@@ -1,10 +1,15 @@
 import { addNewSheets } from "../../../src/hosts/excel/addNewSheets";
+import { pointsOfLines } from "../../../src/hosts/excel/measures";
 import { readBook } from "../../../src/hosts/excel/readBook";
+import { readLayout } from "../../../src/hosts/excel/readLayout";
+import { cellAddress } from "../../../src/sheets/address";
 import type { Calculated } from "../../../src/sheets/calculated";
 import { LISTS_SHEET } from "../../../src/sheets/longLists";
+import { placesIn } from "../../../src/sheets/rectangle";
 import { lookOf } from "../../../src/sheets/styles";
 import type { Sheet, SheetCell } from "../../../src/sheets/workbook";
 import { answersOnes, record, type Recorder } from "../../support/excelRecorder/recorder";
+import { cellToChange } from "../../support/excelRecorder/places";
 import { sample, woods } from "./sample";
 import { watching } from "./watch";
 
@@ -153,6 +158,37 @@ describe("readBook", () => {
     const { shown } = await readBook();
     expect(shown.get("Sheet1")!.size).toBe(20_000);
     expect(shown.get("Sheet1")!.get("E4000")).toEqual({ value: "words of 3999 4" });
+  });
+
+  // docs/excel/performance.md of office-js-docs-pr: on the web an answer holds 5 MB
+  test("reads a row that is coloured to its end in requests that are not too large", async () => {
+    const excel = record();
+    const sheet = excel.fill("Sheet1", "A1:C2", [
+      ["words", 1, 2],
+      ["more", 3, 4],
+    ]);
+    for (const { row, column } of placesIn({ top: 2, bottom: 2, left: 1, right: 16384 }).flat())
+      cellToChange(sheet, cellAddress(column, row)).look = { "fill.color": "#FFFF00" };
+    const { workbook, shown } = await readBook();
+    expect(Object.fromEntries(shown.get("Sheet1")!)).toEqual({
+      A1: { value: "words" },
+      B1: { value: 1 },
+      C1: { value: 2 },
+      A2: { value: "more" },
+      B2: { value: 3 },
+      C2: { value: 4 },
+    });
+    expect(workbook.sheets[0]!.cells.filter(({ style }) => style !== undefined)).toHaveLength(16384);
+  });
+
+  test("reads the heights of many rows in requests that are not too large", async () => {
+    const rows = 180_000;
+    record().book.sheets[0]!.heights.set(rows - 5, pointsOfLines(3));
+    const layout = await Excel.run((context) => {
+      const sheet = context.workbook.worksheets.getItem("Sheet1");
+      return readLayout(context, sheet, sheet.getRange(`A1:A${rows}`));
+    });
+    expect(layout.tallRows).toEqual([{ row: rows - 5, lines: 3 }]);
   });
 
   test("changes nothing", async () => {

@@ -100,12 +100,12 @@ export function clientObject(batch: Batch, kind: string, find: () => unknown, or
       checkValue(`${kind}.${name}() argument ${index + 1}`, each, types);
     });
     const result: { value?: unknown } = {};
+    const type = member.types[0]!;
     batch.queue.push(() => {
       if (orNull && find() === null) result.value = null;
       else result.value = run(state(), ...given.map(behind));
-      batch.bytes += sizeOf(given);
+      batch.bytes += sizeOf(type.includes("ClientResult") ? [...given, result.value] : given);
     });
-    const type = member.types[0]!;
     if (type === "void") return undefined;
     if (type.includes("ClientResult")) return clientResult(result);
     return clientObject(batch, classIn(type)!, () => result.value, name.endsWith("OrNullObject"));
