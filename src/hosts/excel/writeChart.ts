@@ -1,6 +1,7 @@
 import type { Chart, Series } from "../../sheets/workbook";
 
 const WEIGHT = 2; // points
+const MARKER = 5; // points, as in a file
 
 /**
  * A chart of lines through points. Excel makes the first line itself from the cells that a new chart is given, but may make
@@ -11,7 +12,7 @@ export async function writeChart(
   sheet: Excel.Worksheet,
   { over, title, x, y }: Chart,
 ): Promise<void> {
-  const chart = sheet.charts.add("XYScatterLinesNoMarkers", sheet.getRange(x.range), "Columns");
+  const chart = sheet.charts.add("XYScatterLines", sheet.getRange(x.range), "Columns");
   chart.name = title;
   const [from, to = from] = over.split(":") as [string, string?];
   chart.setPosition(from, to);
@@ -50,4 +51,9 @@ function writeSeries(sheet: Excel.Worksheet, line: Excel.ChartSeries, x: string,
   line.format.line.color = ink;
   line.format.line.weight = WEIGHT;
   line.smooth = false;
+  // a series of one point, such as where the fan works, has no line: without its marker nothing is drawn of it
+  line.markerStyle = "Circle";
+  line.markerSize = MARKER;
+  line.markerBackgroundColor = ink;
+  line.markerForegroundColor = ink;
 }

@@ -137,16 +137,18 @@ describe("addNewSheets", () => {
 
   test("draws the chart and makes the table and the flag", async () => {
     const excel = await added();
+    // Excel.ChartType in the typings: of xyscatterLinesNoMarkers a series of one point would show nothing
+    const dots = (ink: string) => ({ marker: "Circle", markerSize: 5, markerFill: ink, markerInk: ink });
     expect(sheetOf(excel, "Answers").charts).toEqual([
       {
         name: "Width",
-        type: "XYScatterLinesNoMarkers",
+        type: "XYScatterLines",
         from: "F2",
         to: "K20",
         texts: { title: "Width", x: "Wood", y: "in", legend: "Bottom", blanks: "NotPlotted" },
         series: [
-          { name: "one", x: "A3:A6", y: "B3:B6", ink: "#102030", weight: 2, smooth: false },
-          { name: "two", x: "A3:A6", y: "C3:C6", ink: "#405060", weight: 2, smooth: false },
+          { name: "one", x: "A3:A6", y: "B3:B6", ink: "#102030", weight: 2, smooth: false, ...dots("#102030") },
+          { name: "two", x: "A3:A6", y: "C3:C6", ink: "#405060", weight: 2, smooth: false, ...dots("#405060") },
         ],
       },
     ]);

@@ -62,6 +62,10 @@ export const playCharts: Record<string, Played> = {
     writes: {
       name: (series, value) => (series.name = value),
       smooth: (series, value) => (series.smooth = value),
+      markerStyle: (series, value) => (series.marker = value),
+      markerSize: (series, value) => (series.markerSize = value),
+      markerBackgroundColor: (series, value) => (series.markerFill = value),
+      markerForegroundColor: (series, value) => (series.markerInk = value),
     },
     parts: { format: (series) => series },
     calls: {
