@@ -9,9 +9,16 @@ export interface CellIndex {
   /** The cell that is listed there. */
   readonly cell: (sheet: string, at: string) => SheetCell | undefined;
   /** The formula that computes what a cell shows: its own, or one that fills it; null where it is typed or blank. */
-  readonly ownerOf: (sheet: string, at: string) => { readonly at: string; readonly formula: string } | null;
+  readonly ownerOf: (sheet: string, at: string) => Owner | null;
+  /** All that compute what a range shows, each once. */
+  readonly ownersIn: (range: RangeRef) => Iterable<Owner>;
   /** A reference, name or whole column as a range inside what is filled, by the sheet's own spelling; null for what is not there. */
   readonly resolve: (text: string, sheet: string) => RangeRef | null;
+}
+
+export interface Owner {
+  readonly at: string;
+  readonly formula: string;
 }
 
 const MARGIN = 50; // blank rows and columns behind the last filled cell that still count
@@ -19,16 +26,23 @@ const MARGIN = 50; // blank rows and columns behind the last filled cell that st
 interface SheetIndex {
   readonly name: string;
   readonly cells: ReadonlyMap<string, SheetCell>;
-  readonly filledBy: ReadonlyMap<string, string>; // address of the formula that fills a cell
+  readonly owners: ReadonlyMap<string, Owner>;
+  readonly ownersDown: ReadonlyMap<number, readonly Owned[]>; // the same by column, in order
   readonly rows: number;
   readonly columns: number;
+}
+
+/** A row of a column, and the formula that computes what its cell shows. */
+interface Owned {
+  readonly row: number;
+  readonly owner: Owner;
 }
 
 export function cellIndex({ workbook, shown }: Calculated): CellIndex {
   const sheets = new Map<string, SheetIndex>();
   for (const { name, cells } of workbook.sheets) {
     const listed = new Map(cells.map((cell) => [cell.at, cell]));
-    const filledBy = new Map<string, string>();
+    const owners = new Map<string, Owner>();
     let [rows, columns] = [1, 1];
     for (const cell of cells) {
       const { row, column } = placeOf(cell.at);
@@ -36,23 +50,31 @@ export function cellIndex({ workbook, shown }: Calculated): CellIndex {
       const [high, wide] = [fills?.rows ?? 1, fills?.columns ?? 1];
       rows = Math.max(rows, row + high - 1);
       columns = Math.max(columns, column + wide - 1);
+      if (!("formula" in cell)) continue;
       for (let down = 0; down < high; down++)
-        for (let across = 0; across < wide; across++)
-          if (down + across > 0) filledBy.set(cellAddress(column + across, row + down), cell.at);
+        for (let across = 0; across < wide; across++) {
+          const at = cellAddress(column + across, row + down);
+          const own = listed.get(at);
+          owners.set(at, own !== undefined && "formula" in own ? own : cell);
+        }
     }
-    sheets.set(name.toLowerCase(), { name, cells: listed, filledBy, rows, columns });
+    sheets.set(name.toLowerCase(), { name, cells: listed, owners, ownersDown: byColumn(owners), rows, columns });
   }
   const names = new Map(workbook.names.map((name) => [name.name.toLowerCase(), name]));
   const sheetOf = (name: string): SheetIndex | undefined => sheets.get(name.toLowerCase());
   return {
     cell: (sheet, at) => sheetOf(sheet)?.cells.get(at),
-    ownerOf: (sheet, at) => {
+    ownerOf: (sheet, at) => sheetOf(sheet)?.owners.get(at) ?? null,
+    ownersIn: ({ sheet, top, left, bottom, right }) => {
+      const found = new Set<Owner>();
       const there = sheetOf(sheet);
-      const own = there?.cells.get(at);
-      if (own !== undefined && "formula" in own) return own;
-      const by = there?.filledBy.get(at);
-      const owner = by === undefined ? undefined : there!.cells.get(by);
-      return owner !== undefined && "formula" in owner ? owner : null;
+      if (there === undefined) return found;
+      for (let column = left; column <= right; column++) {
+        const down = there.ownersDown.get(column) ?? [];
+        for (let at = firstFrom(top, down); at < down.length && down[at]!.row <= bottom; at++)
+          found.add(down[at]!.owner);
+      }
+      return found;
     },
     resolve: (text, sheet) => {
       const name = names.get(text.toLowerCase());
@@ -65,6 +87,29 @@ export function cellIndex({ workbook, shown }: Calculated): CellIndex {
       return { ...range, sheet: there.name, bottom, right };
     },
   };
+}
+
+function byColumn(owners: ReadonlyMap<string, Owner>): ReadonlyMap<number, readonly Owned[]> {
+  const columns = new Map<number, Owned[]>();
+  for (const [at, owner] of owners) {
+    const { row, column } = placeOf(at);
+    const known = columns.get(column);
+    if (known === undefined) columns.set(column, [{ row, owner }]);
+    else known.push({ row, owner });
+  }
+  for (const down of columns.values()) down.sort((one, other) => one.row - other.row);
+  return columns;
+}
+
+/** Where in a column the rows from this one on begin. */
+function firstFrom(row: number, down: readonly Owned[]): number {
+  let [low, high] = [0, down.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (down[middle]!.row < row) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** Whole columns or rows, which have no end of their own. */

@@ -38,8 +38,9 @@ export function reachOf(sheet: string, formula: string, index: CellIndex): Reach
         for (let column = range.left; column <= range.right; column++) {
           if (++work > MOST_WORK)
             return { typed: [...typed], computed: [...computed], unfollowed: [...unfollowed, "so many cells"] };
-          const cell = cellKey(range.sheet, cellAddress(column, row));
-          const owner = index.ownerOf(range.sheet, cellAddress(column, row));
+          const at = cellAddress(column, row);
+          const cell = cellKey(range.sheet, at);
+          const owner = index.ownerOf(range.sheet, at);
           if (owner === null) {
             typed.add(cell);
             continue;

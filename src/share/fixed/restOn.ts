@@ -1,6 +1,4 @@
-import { cellAddress } from "../../sheets/address";
 import type { Calculated } from "../../sheets/calculated";
-import type { RangeRef } from "../../sheets/rangeRef";
 import type { CellIndex } from "./cellIndex";
 import type { FixedCall } from "./fixedCall";
 import { withoutAsking } from "../standing";
@@ -45,33 +43,23 @@ interface Reader {
 /** For each formula's cell, the formulas that read it or a cell that it fills. */
 function readersOf({ workbook }: Calculated, index: CellIndex): Map<string, Reader[]> {
   const readers = new Map<string, Reader[]>();
-  const ownersIn = new Map<string, readonly string[]>(); // by range: many formulas read the same
+  const known = new Map<string, readonly string[]>(); // by range: many formulas read the same
   for (const { name: sheet, cells } of workbook.sheets) {
     for (const cell of cells) {
       if (!("formula" in cell)) continue;
       const read = new Set<string>();
       for (const range of referencesOf(withoutAsking(cell.formula), sheet, index).ranges) {
         const key = `${range.sheet}!${range.top},${range.left},${range.bottom},${range.right}`;
-        const owners = ownersIn.get(key) ?? ownersOf(range, index);
-        ownersIn.set(key, owners);
+        const owners = known.get(key) ?? [...index.ownersIn(range)].map(({ at }) => `${range.sheet}!${at}`);
+        known.set(key, owners);
         owners.forEach((owner) => read.add(owner));
       }
       for (const owner of read) {
-        const known = readers.get(owner);
-        if (known === undefined) readers.set(owner, [{ sheet, at: cell.at }]);
-        else known.push({ sheet, at: cell.at });
+        const others = readers.get(owner);
+        if (others === undefined) readers.set(owner, [{ sheet, at: cell.at }]);
+        else others.push({ sheet, at: cell.at });
       }
     }
   }
   return readers;
-}
-
-function ownersOf({ sheet, top, left, bottom, right }: RangeRef, index: CellIndex): readonly string[] {
-  const owners = new Set<string>();
-  for (let row = top; row <= bottom; row++)
-    for (let column = left; column <= right; column++) {
-      const owner = index.ownerOf(sheet, cellAddress(column, row));
-      if (owner !== null) owners.add(`${sheet}!${owner.at}`);
-    }
-  return [...owners];
 }

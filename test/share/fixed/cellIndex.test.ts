@@ -42,6 +42,24 @@ test("a formula that stands where another fills owns its cell", () => {
   expect(both.ownerOf("S", "A2")).toEqual({ at: "A2", formula: "=1" });
 });
 
+test("what computes a range is each formula that stands in it or fills into it, once, however many cells it fills", () => {
+  const down = { code: "=DOWN()", shows: [[1], [2], [3]] };
+  const across = { code: "=ACROSS()", shows: [[1, 2, 3]] };
+  const one = (code: string) => ({ code, shows: [[1]] });
+  const formulas = { C9: one("=9"), A2: down, C3: one("=3"), B6: across, C1: one("=1"), C5: one("=5") };
+  const many = cellIndex(sampleBook({ S: { rows: [[1, 2]], formulas } }));
+  const owners = (top: number, left: number, bottom: number, right: number) =>
+    [...many.ownersIn(range("s", top, left, bottom, right))].map(({ at }) => at).sort();
+  expect(owners(1, 1, 1, 2)).toEqual([]); // typed
+  expect(owners(1, 1, 99, 99)).toEqual(["A2", "B6", "C1", "C3", "C5", "C9"]);
+  expect(owners(3, 3, 8, 3)).toEqual(["B6", "C3", "C5"]); // C6 is filled from B6
+  expect(owners(4, 1, 4, 1)).toEqual(["A2"]);
+  expect(owners(5, 1, 5, 1)).toEqual([]);
+  expect(owners(6, 4, 6, 4)).toEqual(["B6"]);
+  expect(owners(7, 3, 8, 3)).toEqual([]);
+  expect([...many.ownersIn(range("none", 1, 1, 1_048_576, 16_384))]).toEqual([]);
+});
+
 const range = (sheet: string, top: number, left: number, bottom: number, right: number) => ({
   ...{ sheet, top, left, bottom, right },
 });
