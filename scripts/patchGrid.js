@@ -66,7 +66,7 @@ for (const [name, pairs] of Object.entries(changes)) {
       throw new Error(`${name} is another version than scripts/patchGrid.js is for: it has no single "${before}"`);
     text = text.replace(before, () => now);
   }
-  const said = "/* Changed on 2026-11-29: see scripts/patchGrid.js of Duct Ledger */"; // its licence asks for it
+  const said = "/* Changed on 2026-11-30: see scripts/patchGrid.js of Duct Ledger */"; // its licence asks for it
   text = `${said}\n${text.replace(/^\/\* Changed on .*\n/, "")}`;
   fs.rmSync(file); // a copy of the folder may share the file
   fs.writeFileSync(file, text);
