@@ -1,7 +1,7 @@
 import { cellAddress } from "../../sheets/address";
 import type { RepairOutcome, Watch } from "../host";
 import { callsOurs, withTypedNames } from "../../sheets/ourCalls";
-import { filledAddresses, placesIn, type Rectangle } from "../../sheets/rectangle";
+import { cellsIn, filledAddresses, placesIn, type Rectangle } from "../../sheets/rectangle";
 import { sheetPrefix } from "../../sheets/sheetPrefix";
 import { TEXT } from "../../sheets/textCells";
 import { BUSY_TURNS, isBusy, PAUSE } from "./busy";
@@ -66,10 +66,11 @@ async function repairSheet(context: Excel.RequestContext, name: string, signal: 
   const [broken, asText] = [all.filter(({ isText }) => !isText), all.filter(({ isText }) => isText)];
   const textCells = asText.map(addressOfCell);
   if (broken.length === 0) return { repaired: 0, stillWrong: [], textCells, isProtected: false };
-  const formulas = new Map(broken.map((cell) => [addressOfCell(cell), cell.formula]));
+  const formulas = new Map(broken.map((cell) => [addressOfCell(cell), cell]));
   const stretches = stretchesOf(broken.map((cell) => ({ ...cell, key: "" })));
+  let repaired = 0;
   for (let from = 0; from < stretches.length; from += AT_ONCE)
-    await enter(context, sheet, stretches.slice(from, from + AT_ONCE), formulas);
+    repaired += await enter(context, sheet, stretches.slice(from, from + AT_ONCE), formulas);
   const stillBroken = async (): Promise<Broken[]> =>
     (await brokenCells(context, sheet)).filter(({ isText }) => !isText);
   let left = await stillBroken();
@@ -77,25 +78,38 @@ async function repairSheet(context: Excel.RequestContext, name: string, signal: 
     await new Promise((resolve) => setTimeout(resolve, PAUSE));
     left = await stillBroken();
   }
-  return { repaired: broken.length, stillWrong: left.map(addressOfCell), textCells, isProtected: false };
+  return { repaired, stillWrong: left.map(addressOfCell), textCells, isProtected: false };
 }
 
-/** Where Excel refuses some, as a part of an array formula of the old kind, each is entered by itself: what stays broken is named then. */
+/**
+ * Where a stretch holds something else by now, as when a row was inserted above it, it is left alone. Where Excel refuses some, as a part of
+ * an array formula of the old kind, each is entered by itself. What stays broken is named then.
+ *
+ * @returns how many cells were to be entered
+ */
 async function enter(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   stretches: readonly Rectangle[],
-  formulas: ReadonlyMap<string, string>,
-): Promise<void> {
-  for (const stretch of stretches) rangeAt(sheet, stretch).formulas = formulasIn(stretch, formulas);
+  formulas: ReadonlyMap<string, Broken>,
+): Promise<number> {
+  const found = stretches.map((stretch) => ({ stretch, range: rangeAt(sheet, stretch) }));
+  for (const { range } of found) range.load("formulas");
+  await context.sync();
+  const still = found.filter(({ stretch, range }) => isSame(range.formulas, formulasIn(stretch, formulas, "held")));
+  for (const { stretch, range } of still) range.formulas = formulasIn(stretch, formulas, "formula");
   try {
     await context.sync();
   } catch (fault) {
     if (isEditing(fault)) throw fault;
-    const parts = stretches.length > 1 ? stretches : stretches.flatMap(cellsOf);
+    const left = still.map(({ stretch }) => stretch);
+    const parts = left.length > 1 ? left : left.flatMap(cellsOf);
     if (parts.length > 1) for (const part of parts) await enter(context, sheet, [part], formulas);
   }
+  return still.reduce((sum, { stretch }) => sum + cellsIn(stretch), 0);
 }
+
+const isSame = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
 
 const cellsOf = (stretch: Rectangle): Rectangle[] =>
   placesIn(stretch)
@@ -103,6 +117,7 @@ const cellsOf = (stretch: Rectangle): Rectangle[] =>
     .map(({ column, row }) => ({ top: row, left: column, bottom: row, right: column }));
 
 interface Broken extends Omit<Keyed, "key"> {
+  readonly held: string; // as Excel shows it
   readonly formula: string; // in the form that Excel understands
   readonly waits: boolean; // for its answer
   readonly isText: boolean; // its cell was formatted as text since: entered anew it would be its own letters, which a sum passes over
@@ -120,7 +135,8 @@ async function brokenCells(context: Excel.RequestContext, sheet: Excel.Worksheet
         const waits = isBusy(value);
         if ((value !== UNKNOWN && !waits) || !isFormula(formula, value) || !callsOurs(formula)) return;
         const isText = itemAt(range.numberFormat as unknown[][], down)[right] === TEXT;
-        broken.push({ row: row + down, column: column + right, formula: withTypedNames(formula), waits, isText });
+        const place = { row: row + down, column: column + right };
+        broken.push({ ...place, held: formula, formula: withTypedNames(formula), waits, isText });
       }),
     );
   await readInBands(context, used, take, (band) => band.load("numberFormat"));
@@ -130,5 +146,5 @@ async function brokenCells(context: Excel.RequestContext, sheet: Excel.Worksheet
   return broken.filter((cell) => !filled.has(addressOfCell(cell)));
 }
 
-const formulasIn = (stretch: Rectangle, formulas: ReadonlyMap<string, string>): string[][] =>
-  placesIn(stretch).map((line) => line.map(({ column, row }) => valueAt(formulas, cellAddress(column, row))));
+const formulasIn = (stretch: Rectangle, formulas: ReadonlyMap<string, Broken>, which: "held" | "formula"): string[][] =>
+  placesIn(stretch).map((line) => line.map(({ column, row }) => valueAt(formulas, cellAddress(column, row))[which]));

@@ -49,6 +49,21 @@ describe("repair", () => {
     expect(others(snapshot(excel))).toEqual(before);
   });
 
+  test("leaves alone what was typed between reading and writing, or has moved there", async () => {
+    const excel = opened();
+    excel.behaviour.beforeSync = (request) => {
+      // 1 to 5 ask for the sheets, the protection, the area, the cells and whether any are filled by a formula
+      if (request === 6) excel.fill("Sheet1", "B1", [["mine"]]);
+    };
+    expect(await repair(watching().watch)).toMatchObject({
+      repaired: 1,
+      stillWrong: ["Sheet1!A1", "Sheet1!C1", "Sheet1!B3"],
+    });
+    expect(excel.book.sheets[0]!.cells.get("B1")).toMatchObject({ value: "mine", formula: null });
+    expect((await repair(watching().watch)).stillWrong).toEqual(["Sheet1!B3"]);
+    expect(excel.book.sheets[0]!.cells.get("B1")!.value).toBe("mine");
+  });
+
   test("gives each cell its own formula although a filter hides rows between them", async () => {
     const excel = record();
     excel.behaviour.calculate = knowsNone;
