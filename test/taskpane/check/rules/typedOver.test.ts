@@ -6,18 +6,23 @@ import type { CellValue } from "../../../../src/sheets/workbook";
 import { typedOver } from "../../../../src/taskpane/check/rules/typedOver";
 import { seenIn } from "../../../../src/taskpane/check/seenIn";
 
+const whole = (units: "IP" | "SI") =>
+  budgetBook({ units, contents: "example", sheets: sheetKeys }, { sheets: [], names: [] });
+const examples = { IP: whole("IP"), SI: whole("SI") };
+
 /** The example as it was made, with these values typed into its cells. */
 function example(typed: Readonly<Record<string, CellValue>>, units: "IP" | "SI" = "IP"): Calculated {
-  const workbook = budgetBook({ units, contents: "example", sheets: sheetKeys }, { sheets: [], names: [] });
-  const sheets = workbook.sheets.map((sheet) => ({
-    ...sheet,
-    cells: sheet.cells.map((cell) => {
+  const touched = new Set(Object.keys(typed).map((cell) => cell.split("!")[0]));
+  const sheets = examples[units].sheets.map((sheet) => {
+    if (!touched.has(sheet.name)) return sheet;
+    const cells = sheet.cells.map((cell) => {
       const value = typed[`${sheet.name}!${cell.at}`];
       const { at, style, format } = cell;
       return value === undefined ? cell : { at, ...(style && { style }), ...(format && { format }), value };
-    }),
-  }));
-  return { workbook: { ...workbook, sheets }, shown: new Map() };
+    });
+    return { ...sheet, cells };
+  });
+  return { workbook: { ...examples[units], sheets }, shown: new Map() };
 }
 
 const found = (book: Calculated) => typedOver(seenIn(book)).map(({ what, sheet, at }) => ({ what, sheet, at }));
