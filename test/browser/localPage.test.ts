@@ -90,6 +90,21 @@ describe("around the grid", () => {
     expect(local.complaints).toEqual([]);
   });
 
+  test("what is only said takes no key away: right after a paste that it tells of, Ctrl+Z takes that back", async () => {
+    const { page } = local;
+    await page.click(".o-add-sheet");
+    await page.evaluate(() => navigator.clipboard.writeText("3,25\n4,125"));
+    await goTo(page, "B2");
+    await page.keyboard.press("Control+V");
+    const notice = page.locator("#notice", { hasText: "4,125 is 4125 here" });
+    await notice.waitFor();
+    await page.keyboard.press("Control+Z");
+    await notice.getByRole("button", { name: "Close" }).click();
+    expect((await read(page, "B2:B3")).flat()).toEqual(["", ""]);
+    expect(await page.evaluate(() => document.activeElement?.closest("#sheet") !== null)).toBe(true);
+    expect(local.complaints).toEqual([]);
+  });
+
   test("on a narrow screen the pane stands under the grid and nothing is wider than the page", async () => {
     const narrow = await site.open({ width: 400, height: 800 });
     const boxes = await narrow.page.evaluate(() => {

@@ -2,6 +2,7 @@ import { itemAt } from "../../reference/itemAt";
 
 /** What the grid wants to tell or ask, shown on the page: its own way is a dialog window, which stops everything. */
 export interface Notifications {
+  /** Without taking the focus: whoever has just pasted types on, or undoes it. */
   readonly notifyUser: (notification: { readonly text: string }) => void;
   readonly raiseError: (text: string, then?: () => void) => void;
   readonly askConfirmation: (question: string, confirm: () => void, cancel?: () => void) => void;
@@ -69,7 +70,7 @@ export function notificationsIn(bar: HTMLElement, goBack: (asker: HTMLElement | 
     );
   const say = (sentence: string, then = nothing): void => show(sentence, [{ label: "Close", act: then }], 0);
   return {
-    notifyUser: ({ text }) => say(text),
+    notifyUser: ({ text }) => show(text, [{ label: "Close", act: nothing }], null),
     raiseError: say,
     askConfirmation: (question, confirm, cancel = nothing) =>
       show(

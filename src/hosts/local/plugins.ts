@@ -2,6 +2,7 @@ import { addAppendPlugin } from "./appendPlugin";
 import { readFractions } from "./days";
 import { drawWhenHere } from "./drawWhenHere";
 import { addExtentPlugin } from "./extentPlugin";
+import { lookBeforeRemoval } from "./hiddenLines";
 import { addKeptPlugin } from "./keptPlugin";
 import { pasteAnywhere } from "./pasteAnywhere";
 import { pasteValues } from "./pasteValues";
@@ -22,6 +23,7 @@ export function addPlugins(): void {
   addAppendPlugin();
   addWritePlugin();
   sortWholeRows();
+  lookBeforeRemoval();
   readFractions();
   removeLinks();
   markNoValidCell();

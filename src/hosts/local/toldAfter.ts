@@ -1,9 +1,12 @@
 import { eitherWay } from "../../sheets/eitherWay";
 import { hasDecimalComma } from "./days";
 import type { GridModel } from "./grid";
+import { hiddenWords, removedHidden, type Zone } from "./hiddenLines";
 
 interface Done {
   readonly type: string;
+  readonly target?: readonly Zone[];
+  readonly commands?: readonly { readonly sheetId?: string }[]; // of what was undone or done again
   readonly clipboardContent?: { readonly text?: string };
 }
 
@@ -14,20 +17,24 @@ const MERGED =
 const WRITES = /^(PASTE|AUTOFILL$|COPY_PASTE_CELLS_)/; // the last are Ctrl+D, Ctrl+R and Ctrl+Enter
 
 /** What must be said right after something was done, since no cell says it; null where nothing must. */
-export function toldAfter({ type, clipboardContent }: Done, model: GridModel): string | null {
+export function toldAfter(done: Done, model: GridModel): string | null {
+  const { type, target = [], commands = [], clipboardContent } = done;
   if (type === "ADD_MERGE") return MERGED;
+  if (type === "UNDO") return outOfSight(commands, model, "Undone");
+  if (type === "REDO") return outOfSight(commands, model, "Done again");
+  if (type === "DELETE_CONTENT") return hiddenWords(model.getters, target, "emptied");
+  if (type === "REMOVE_COLUMNS_ROWS") return removedHidden(done);
   if (!WRITES.test(type)) return null;
   const pasted = type === "PASTE_FROM_OS_CLIPBOARD" ? pastedWords(clipboardContent?.text ?? "") : null;
-  return [hiddenWords(model), pasted].filter((words) => words !== null).join(" ") || null;
+  const written = hiddenWords(model.getters, [model.getters.getSelectedZone()], "written over");
+  return [written, pasted].filter((words) => words !== null).join(" ") || null;
 }
 
-/** Rows that are hidden, by a filter or by hand, take what was meant for the next one that is seen. */
-function hiddenWords({ getters }: GridModel): string | null {
-  const [sheetId, { top, bottom }] = [getters.getActiveSheetId(), getters.getSelectedZone()];
-  const hidden: number[] = [];
-  for (let row = top; row <= bottom; row++) if (getters.isRowHidden(sheetId, row)) hidden.push(row + 1);
-  const rows = `${hidden.slice(0, MOST_SHOWN).join(", ")}${hidden.length > MOST_SHOWN ? " and more" : ""}`;
-  return hidden.length === 0 ? null : `Rows that are hidden were written over, too: ${rows}. Undo takes that back.`;
+/** What is taken back on a sheet that is not in front is seen by nobody, who then takes back more. */
+function outOfSight(commands: Required<Done>["commands"], { getters }: GridModel, what: string): string | null {
+  const ids = new Set(commands.map(({ sheetId }) => sheetId));
+  const names = getters.getSheetIds().filter((id) => ids.has(id)).map((id) => getters.getSheetName(id)); // prettier-ignore
+  return names.length === 0 || ids.has(getters.getActiveSheetId()) ? null : `${what} on the sheet ${names.join(", ")}.`;
 }
 
 const DECIMAL_COMMA = /^[+-]?\d+,\d{1,2}$/;

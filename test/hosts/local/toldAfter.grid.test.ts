@@ -1,4 +1,5 @@
 import { toldAfter } from "../../../src/hosts/local/toldAfter";
+import { nextTurn } from "../../../src/hosts/local/nextTurn";
 import { gridModel } from "../../../src/hosts/local/gridModel";
 import type { GridModel } from "../../../src/hosts/local/grid";
 import { library } from "../../support/gridLibrary";
@@ -60,4 +61,60 @@ test("rows that are hidden and took part of what was pasted or dragged are told"
     expect(toldAfter({ type }, model)).toBe(words);
   expect(toldAfter({ type: "AUTOFILL_SELECT" }, model)).toBeNull();
   expect(toldAfter({ type: "UPDATE_CELL" }, model)).toBeNull();
+});
+
+/** What is told of all that is done to another grid, as the page follows it; and what does it. */
+function following() {
+  const other = gridModel({ name: "Book", sheets: [sheetOf("S", []), sheetOf("T", [])], names: [] });
+  const [sheetId, second] = other.getters.getSheetIds() as [string, string];
+  const told: string[] = [];
+  other.on("command-dispatched", told, (done: object) => {
+    const words = toldAfter(done as { readonly type: string }, other);
+    if (words !== null) told.push(words);
+  });
+  const said = async (type: string, what: object = {}): Promise<string[]> => {
+    other.dispatch(type as never, { sheetId, ...what } as never);
+    await nextTurn(); // the grid's session takes it in
+    return told.splice(0);
+  };
+  const target = (zone: string) => ({ target: [library.helpers.toZone(zone)] });
+  return { said, target, second, sheetId };
+}
+
+test("hidden columns that took part of what was pasted are told, beside rows", async () => {
+  const { said, target } = following();
+  await said("HIDE_COLUMNS_ROWS", { dimension: "COL", elements: [2] });
+  const paste = { ...target("B2"), clipboardContent: { text: "610\t111\t3.3" } };
+  expect(await said("PASTE_FROM_OS_CLIPBOARD", paste)).toEqual([
+    "Columns that are hidden were written over, too: C. Undo takes that back.",
+  ]);
+  await said("HIDE_COLUMNS_ROWS", { dimension: "ROW", elements: [1] });
+  expect(await said("PASTE_FROM_OS_CLIPBOARD", paste)).toEqual([
+    "Rows that are hidden were written over, too: 2. Undo takes that back. Columns that are hidden were written over, too: C. Undo takes that back.",
+  ]);
+});
+
+test("hidden rows that were emptied or deleted along with others are told, and nothing where none is hidden", async () => {
+  const { said, target } = following();
+  expect(await said("DELETE_UNFILTERED_CONTENT", target("B2:B5"))).toEqual([]);
+  await said("HIDE_COLUMNS_ROWS", { dimension: "ROW", elements: [2, 3] });
+  expect(await said("DELETE_UNFILTERED_CONTENT", target("B2:B5"))).toEqual([
+    "Rows that are hidden were emptied, too: 3, 4. Undo takes that back.",
+  ]);
+  expect(await said("DELETE_UNFILTERED_CONTENT", target("B5:B6"))).toEqual([]);
+  const rows = { dimension: "ROW", sheetName: "S" };
+  expect(await said("REMOVE_COLUMNS_ROWS", { ...rows, elements: [4, 5] })).toEqual([]);
+  expect(await said("REMOVE_COLUMNS_ROWS", { ...rows, elements: [1, 2, 3] })).toEqual([
+    "Rows that are hidden were deleted, too: 3, 4. Undo takes that back.",
+  ]);
+});
+
+test("what is undone or done again on a sheet that is not in front is told, and only that", async () => {
+  const { said, sheetId, second } = following();
+  await said("UPDATE_CELL", { col: 0, row: 0, content: "1" });
+  expect(await said("REQUEST_UNDO")).toEqual([]);
+  expect(await said("REQUEST_REDO")).toEqual([]);
+  await said("ACTIVATE_SHEET", { sheetIdFrom: sheetId, sheetIdTo: second });
+  expect(await said("REQUEST_UNDO")).toEqual(["Undone on the sheet S."]);
+  expect(await said("REQUEST_REDO")).toEqual(["Done again on the sheet S."]);
 });
