@@ -17,6 +17,7 @@ export interface Shows {
   readonly typeRow: (sheet: string, at: string, texts: readonly string[]) => void; // from there to the right, all at once
   readonly typeColumn: (sheet: string, at: string, texts: readonly string[]) => void; // the same downwards
   readonly insertColumn: (sheet: string, before: string) => void; // by its letters, as it stands now
+  readonly deleteColumn: (sheet: string, column: string) => void;
   readonly moveColumn: (sheet: string, column: string, before: string) => void; // by its head, dragged
   readonly insertRow: (sheet: string, before: number) => void; // rows from 1
   readonly deleteRow: (sheet: string, row: number) => void;
@@ -164,6 +165,11 @@ export function gridOfBook(workbook: Workbook): Shows {
       });
       if (!isSuccessful) throw new Error(`could not insert a column before ${sheet}!${before}`);
     },
+    deleteColumn: (sheet, column) =>
+      order("REMOVE_COLUMNS_ROWS", {
+        ...{ sheetId: idOf(sheet), sheetName: sheet, dimension: "COL" },
+        elements: [library.helpers.lettersToNumber(column)],
+      }),
     moveColumn: (sheet, column, before) => {
       show(sheet);
       const [from, to] = [column, before].map(library.helpers.lettersToNumber) as [number, number];

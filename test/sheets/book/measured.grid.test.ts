@@ -161,7 +161,8 @@ describe.each<[UnitSystem, string, string, string]>([
 
   test("a row that is wrong says why, and the others still count", () => {
     shows.type(SHEET, `C${READINGS + 1}`, "no such run");
-    expect(shows.value(SHEET, `${WORDS}${READINGS + 1}`)).toMatch(/^At in row 2 of readings must be the name of a run/);
+    expect(shows.value(SHEET, `${WORDS}${READINGS + 1}`)).toMatch(/^At must be the name of a run/); // and no row that counts from the headings
+    expect(shows.value(SHEET, `A${READINGS + 1}`)).toBe('At must be the name of a run, or "fan"');
     expect(sentences(shows)[1]).toBe("all readings agree: 8; 1 cannot be used: see their words");
   });
 });

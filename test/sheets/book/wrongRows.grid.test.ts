@@ -3,7 +3,7 @@ import { budgetColumns } from "../../../src/reference/answerColumns";
 import { shownColumns } from "../../../src/reference/columnsOfRuns";
 import { clubCopy } from "../../../src/share/clubCopy";
 import { budgetBook } from "../../../src/sheets/book/budgetBook";
-import { runCell, RUNS_FIRST } from "../../../src/sheets/book/layout";
+import { runCell, RUNS_FIRST, RUNS_HEADER } from "../../../src/sheets/book/layout";
 import type { Workbook } from "../../../src/sheets/workbook";
 import { withFewEntries } from "../../share/translate/fewEntries";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
@@ -11,8 +11,8 @@ import { shownBook } from "../../support/shownBook";
 import { withoutCells } from "../../support/withoutCells";
 
 /** The example without what only takes time. */
-function book(contents: "example" | "empty" = "example"): Workbook {
-  const whole = budgetBook({ units: "IP", contents, sheets: ["summary"] }, { sheets: [], names: [] });
+function book(contents: "example" | "empty" = "example", units: "IP" | "SI" = "IP"): Workbook {
+  const whole = budgetBook({ units, contents, sheets: ["summary"] }, { sheets: [], names: [] });
   const quick = withoutCells(whole, /DUCT\.(SCENARIOS|GAINS|BUDGETUNCERTAINTY|UNCERTAINTY)|INDEX\(DUCT\.SOLVE/);
   const frozen = { rows: 0, columns: 0 }; // the grid pastes nothing across the edge of frozen columns
   return { ...quick, sheets: quick.sheets.map((sheet) => ({ ...sheet, frozen })) };
@@ -203,4 +203,35 @@ test("an airflow that is a text is told where it stands, and no sum goes without
   expect(checks(grid).planer).toBe("airflow is a text");
   grid.type("Runs", airflow, typed);
   expect(sums()).toEqual(before);
+});
+
+test("a run above the headings is told, where it was dragged or typed there: no sheet reads it", () => {
+  const grid = gridOfBook(book());
+  const [usual, asked] = [grid.value("Runs", "C3"), grid.value("Runs", "F5")];
+  grid.insertRow("Runs", RUNS_HEADER);
+  expect(grid.value("Runs", "C3")).toBe(usual);
+  grid.typeRow("Runs", `B${RUNS_HEADER}`, ["lathe", "trunk", "300", "4", "10"]);
+  expect(grid.value("Runs", "C3")).toBe(
+    "Look: runs above the headings, where no sheet reads them: 1. Move them down. ",
+  );
+  expect(grid.value("Runs", "F5")).toBe(asked);
+  grid.deleteRow("Runs", RUNS_HEADER);
+  expect(grid.value("Runs", "C3")).toBe(usual);
+});
+
+test.each(["Gate", "Flex", "Airflow"] as const)("beside each run it is told that the column %s is gone", (name) => {
+  const grid = gridOfBook(book());
+  const runs = Object.keys(checks(grid));
+  grid.deleteColumn("Runs", runCell(name, RUNS_FIRST).replace(/\d+/, ""));
+  expect(checks(grid)).toEqual(Object.fromEntries(runs.map((run) => [run, "no check: a column is gone"])));
+});
+
+// The two airflows are added up in m3/s by the function and in m3/h by the sheet, which differ in their last digits.
+test("where no leak is counted the sums say 0 of leaks, and no -0", () => {
+  const grid = gridOfBook(book("empty", "SI"));
+  for (const [place, airflow] of ["600", "800"].entries())
+    grid.typeRow("Runs", `B${RUNS_FIRST + place}`, [`hood ${place}`, "main", airflow, "100", "3", "", "plain end"]);
+  grid.typeRow("Runs", `B${RUNS_FIRST + 2}`, ["main", "fan", "", "315", "5"]);
+  expect(grid.value("Budget", "F6")).toBeCloseTo(1400, 6);
+  expect([grid.value("Budget", "F5"), grid.value("Budget", "K6")]).toEqual([0, 0]); // toEqual tells 0 from -0
 });

@@ -207,10 +207,11 @@ function overview(frame: Frame, runs: RunsByName): SheetCell[] {
   const [airflow, pressure] = [formatOf(frame, "airflow"), formatOf(frame, "pressure")];
   const flow = unitOnly(frame, "airflow");
   const fanAir = ofFan(BUDGET_ANSWER, "airflow");
+  const letIn = `ROUND(${fanAir}-SUM(${ASKED}),6)+0`; // what sums differ by in their last digits is no leak, nor a "-0"
   const notes = answerColumn(BUDGET_ANSWER, "note");
   const left: Total[] = [
     { label: "Air asked at open hoods", code: read(asked(`SUM(${ASKED})`)), format: airflow, unit: flow },
-    { label: "Let in by leaks", code: read(asked(`${fanAir}-SUM(${ASKED})`)), format: airflow, unit: flow },
+    { label: "Let in by leaks", code: read(asked(letIn)), format: airflow, unit: flow },
     { label: "Air at the fan", code: read(fanAir), format: airflow, unit: flow },
     { label: "Runs whose dust settles", code: read(countOfNote("settles", notes)), format: "0" },
   ];
@@ -227,7 +228,7 @@ function overview(frame: Frame, runs: RunsByName): SheetCell[] {
       format: pressure,
       unit: unitOnly(frame, "pressure"),
     },
-    { label: "Leaks, share of the air", code: read(asked(`(${fanAir}-SUM(${ASKED}))/${fanAir}`)), format: SHARE },
+    { label: "Leaks, share of the air", code: read(asked(`(${letIn})/${fanAir}`)), format: SHARE },
     { label: "Paths to resize", code: read(countOfNote("resize", notes)), format: "0" },
   ];
   return [...totals("C4", 3, left), ...totals("H4", 3, right)];

@@ -51,7 +51,7 @@ export function told(row: number): string {
 /** What stands beside the run on the sheet Runs, where the answer has its numbers: `usual`. */
 export function checkOf(frame: Frame, row: number, usual: string): string {
   const words = `$${TOLD}${row}`;
-  const waiting = `"${WAITING}"&LEFT(${words},FIND(" (row ",${words}&" (row ")-1)`;
+  const waiting = `IF(${words}="","no check: a column is gone","${WAITING}"&LEFT(${words},FIND(" (row ",${words}&" (row ")-1))`;
   const notThere = `IF(${isNotJoined(row)},"; "&${waiting},"")`;
   return `IF(${isWrong(row)},${rowsOfSheet(frame, words)},IF(ISERROR(${airOf(row)}),${waiting},IFERROR(${usual}&${notThere},${waiting})))`;
 }

@@ -132,7 +132,7 @@ function readings(frame: Frame, { readings: typed }: MeasuredContents): SheetCel
         input(cellAddress(READINGS_COLUMN + column, row), typed[index]?.[name] ?? null),
       ),
       formula(`A${row}`, `=${firstWords(`$${WORDS}${row}`)}`),
-      formula(`${WORDS}${row}`, `=IF(${saysLook(SAYS)},"",IFERROR(INDEX(${words},MATCH(${own},${rows},0))&${second},""))`, "result"), // prettier-ignore
+      formula(`${WORDS}${row}`, `=IF(${saysLook(SAYS)},"",IFERROR(SUBSTITUTE(INDEX(${words},MATCH(${own},${rows},0))&${second}," in row "&${own}&" of readings",""),""))`, "result"), // prettier-ignore
     ];
   });
   return [
@@ -149,8 +149,9 @@ function readings(frame: Frame, { readings: typed }: MeasuredContents): SheetCel
   ];
 }
 
-/** "agrees", "left out": what stands before the first colon or semicolon. */
-const firstWords = (said: string): string => `LEFT(${said},MIN(FIND(":",${said}&":"),FIND(";",${said}&";"))-1)`;
+/** "agrees", "left out": what stands before the first colon or semicolon, or before the names that are near a wrong one. */
+const firstWords = (said: string): string =>
+  `LEFT(${said},MIN(${[":", ";", " (nearest"].map((end) => `FIND("${end}",${said}&"${end}")`).join(",")})-1)`;
 
 function answer(frame: Frame): SheetCell[] {
   const given = [...givenTo(frame), frame.name("units")].join(",");

@@ -90,7 +90,9 @@ export function leftOut(frame: Frame, usual: string): string {
   const checks = `$A$${RUNS_HEADER}:$A$${RUNS_LAST}`;
   const dustLetters = dust.slice(1, dust.indexOf("$", 1));
   const wide = run.replace(String(RUNS_LAST), String(RUNS_LAST + BELOW));
-  const lowest = `SUMPRODUCT(MAX(${named}*(ROW(${run})-ROW(${run.replace(/:.*/, "")}))))`;
+  const heading = run.replace(/:.*/, "");
+  const above = `${heading.replace(/\d+$/, "1")}:${heading}`;
+  const lowest = `SUMPRODUCT(MAX(${named}*(ROW(${run})-ROW(${heading}))))`;
   const most = RUNS_LAST - RUNS_HEADER;
   const count = `(SUMPRODUCT(${named}+0)-1)`; // its heading has a name, too
   const enough = `These sheets read ${most} runs: for more, write formulas of your own over a table of your own.`;
@@ -105,6 +107,7 @@ export function leftOut(frame: Frame, usual: string): string {
       "Copy column A down from another row.",
     ),
     `IF(${plainName(frame.name("dust"))}="${DEFAULT_DUST}","",${told(`SUMPRODUCT(${named}*(TRIM(${dust})=""))`, `named runs that say no dust and count as ${DEFAULT_DUST}`, `Copy column ${dustLetters} down from another row.`)})`,
+    told(`(COUNTA(${above})-1)`, "runs above the headings, where no sheet reads them", "Move them down."),
     told(
       `(COUNTA(${wide})-COUNTA(${run}))`,
       "runs below the table, where no sheet reads them",
