@@ -90,9 +90,8 @@ export function leftOut(frame: Frame, usual: string): string {
   const checks = `$A$${RUNS_HEADER}:$A$${RUNS_LAST}`;
   const dustLetters = dust.slice(1, dust.indexOf("$", 1));
   const wide = run.replace(String(RUNS_LAST), String(RUNS_LAST + BELOW));
-  const heading = run.replace(/:.*/, "");
-  const above = `${heading.replace(/\d+$/, "1")}:${heading}`;
-  const lowest = `SUMPRODUCT(MAX(${named}*(ROW(${run})-ROW(${heading}))))`;
+  const above = `${HEADING.replace(/\d+$/, "1")}:${HEADING}`; // in the table's first column, over which this sheet says nothing
+  const lowest = `SUMPRODUCT(MAX(${named}*(ROW(${run})-ROW(${run.replace(/:.*/, "")}))))`;
   const most = RUNS_LAST - RUNS_HEADER;
   const count = `(SUMPRODUCT(${named}+0)-1)`; // its heading has a name, too
   const enough = `These sheets read ${most} runs: for more, write formulas of your own over a table of your own.`;
