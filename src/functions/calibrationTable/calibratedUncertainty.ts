@@ -11,7 +11,7 @@ import { joinNotes, sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import { answerRow, blankRow, headerRow, type Value } from "../answerRows";
 import { runFlows } from "../flowTable/runFlows";
-import { COVERAGE, inWords, leakInWords, timesOrOver } from "../uncertaintyTable/uncertaintyTable";
+import { COVERAGE, inWords, leakFactor, leakInWords } from "../uncertaintyTable/uncertaintyTable";
 import type { Calibration } from "./calibration";
 import { wordsOf } from "./inputRows";
 
@@ -40,8 +40,10 @@ export function calibratedUncertainty(calibration: Calibration, units: UnitSyste
     const answer = seen(judged.fit.narrowed, slopes);
     const variance = Math.max(covariance(priors, answer, answer), 0);
     const ofLeaks = seen(judged.fit.narrowed, slopes.map((slope, place) => (model.unknowns[place]!.kind === "leak" ? slope : 0))); // prettier-ignore
-    bent ||= covariance(priors, ofLeaks, ofLeaks) > STRAIGHT_ENOUGH * variance;
-    return { slopes, variance, deviation: Math.hypot(Math.sqrt(variance), OF_MODEL * model.wander * value) };
+    const byLeaks = covariance(priors, ofLeaks, ofLeaks);
+    bent ||= byLeaks > STRAIGHT_ENOUGH * variance;
+    const deviation = Math.hypot(Math.sqrt(variance), OF_MODEL * model.wander * value);
+    return { slopes, variance, deviation, byLeaks: byLeaks === 0 ? 0 : byLeaks / deviation ** 2 };
   };
 
   /** The unknown that would take most of the variance away if it were known. */
@@ -68,15 +70,15 @@ export function calibratedUncertainty(calibration: Calibration, units: UnitSyste
   table.runs.forEach((entry, index) => {
     const flow = itemAt(flows, index);
     const isAfter = entry.run.side === "discharge";
-    const isLeak = !isAfter && flow.airflow > 0 && !flow.fed;
     const airflow = isAfter
       ? spread(flow.airflow, (one) => one.fanAirflow)
       : spread(flow.airflow, (one) => one.airflow[index]!);
     const error = COVERAGE * airflow.deviation;
+    const ofLeaks = isAfter || flow.fed ? null : leakFactor(flow.airflow, airflow);
     const pressure = itemAt(solution.suction, index) + velocityPressure(Math.abs(flow.velocity), fan.density);
     const suction = isAfter || flow.beyondShut ? null : spread(pressure, (one) => one.staticSuction[index]!);
     const leak = isAfter || flow.leak === 0 ? null : spread(flow.leak, (one) => one.leak[index]!);
-    const factor = leak === null ? null : timesOrOver(flow.leak, leak);
+    const factor = leak && leakFactor(flow.leak, leak);
     rows[entry.row] = answerRow(
       uncertaintyColumns,
       {
@@ -90,7 +92,7 @@ export function calibratedUncertainty(calibration: Calibration, units: UnitSyste
         leak: isAfter ? null : flow.leak,
         leakFactor: factor,
         ...mostly(airflow.slopes, airflow.deviation),
-        inWords: isLeak ? leakInWords(flow.airflow, airflow, units) : inWords(flow.airflow, error, units),
+        inWords: ofLeaks === null ? inWords(flow.airflow, error, units) : leakInWords(flow.airflow, ofLeaks, units),
       } satisfies Partial<Record<UncertaintyKey, Value | null>>,
       units,
     );
@@ -110,7 +112,7 @@ export function calibratedUncertainty(calibration: Calibration, units: UnitSyste
       staticSuction: solution.fanPressure,
       suctionError: COVERAGE * pressure.deviation,
       leak: total,
-      leakFactor: total === 0 ? null : timesOrOver(total, leaks),
+      leakFactor: leakFactor(total, leaks),
       ...mostly(airflow.slopes, airflow.deviation),
       inWords: inWords(solution.fanAirflow, COVERAGE * airflow.deviation, units),
       beside: joinNotes([

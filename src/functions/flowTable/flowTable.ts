@@ -42,7 +42,8 @@ function runRow(
     ? dischargeLoss(solved.network, index, flow.airflow, air)
     : runLoss(run, Math.abs(flow.airflow), air.hoseRoughness, density);
   const entryLoss = flow.end ? solved.solution.suction[index]! : 0; // an open end has no other deficit than its entry loss
-  const loss = losses.friction + losses.fittings + losses.device + entryLoss + flow.atJunction;
+  const along = Math.sign(flow.airflow) * (losses.friction + losses.fittings + losses.device); // against air that comes back
+  const loss = along + entryLoss + flow.atJunction;
   return answerRow(
     solveColumns,
     {

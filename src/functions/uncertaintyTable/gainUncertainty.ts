@@ -47,5 +47,5 @@ function told(
   const error = COVERAGE * deviation;
   const factor = gainFactor(gain, spread);
   if (factor === null) return { error, mostlyFrom, inWords: inWords(gain.gained, error, system) };
-  return { factor, mostlyFrom, inWords: leakInWords(gain.gained, spread, system) };
+  return { factor, mostlyFrom, inWords: leakInWords(gain.gained, factor, system) };
 }

@@ -51,12 +51,17 @@ export function uncertaintyTable(runs: RunsTable, fan: Fan, errors: Deviations, 
     const flow = itemAt(flows, index);
     const isAfter = entry.run.side === "discharge";
     const area = sectionArea(entry.run.diameter, null);
-    const isLeak = !isAfter && flow.airflow > 0 && !flow.fed; // all its air comes from leaks, its own and those before it
-    const airflow = isLeak ? onlyLeaks(uncertain, index, flow.airflow) : told(isAfter ? FAN_AIRFLOW : airflowOf(index));
-    const velocity = isLeak ? airflow.error / area : told(velocityOf(index)).error;
-    const suction = isAfter || flow.beyondShut ? null : told(suctionOf(index));
+    const byLeaks = !isAfter && flow.airflow !== 0 && !flow.fed; // all its air comes from leaks, its own and those before it
+    const ofLeaks = byLeaks ? leakFactor(flow.airflow, spreadOf(uncertain, airflowOf(index))) : null;
+    const isLeak = ofLeaks !== null;
+    const bends = byLeaks && !isLeak; // at a suction that may as well be none it goes by a root of nearly 0
+    const airflow = isLeak
+      ? onlyLeaks(uncertain, index, flow.airflow, ofLeaks)
+      : told(isAfter ? FAN_AIRFLOW : airflowOf(index), bends);
+    const velocity = isLeak ? airflow.error / area : told(velocityOf(index), bends).error;
+    const suction = isAfter || flow.beyondShut ? null : told(suctionOf(index), bends);
     const leak = isAfter || flow.leak === 0 ? null : spreadOf(uncertain, (one) => one.leak[index]!);
-    const factor = leak === null ? null : timesOrOver(flow.leak, leak);
+    const factor = leak && leakFactor(flow.leak, leak);
     const pressure = itemAt(solved.solution.suction, index) + velocityPressure(Math.abs(flow.velocity), fan.density);
     rows[entry.row] = row(
       {
@@ -70,9 +75,7 @@ export function uncertaintyTable(runs: RunsTable, fan: Fan, errors: Deviations, 
         leak: isAfter ? null : flow.leak,
         leakFactor: factor,
         ...mostly(airflow.spread, words),
-        inWords: isLeak
-          ? leakInWords(flow.airflow, airflow.spread, system)
-          : inWords(flow.airflow, airflow.error, system),
+        inWords: isLeak ? leakInWords(flow.airflow, ofLeaks, system) : inWords(flow.airflow, airflow.error, system),
       },
       system,
     );
@@ -100,15 +103,18 @@ export const uncertainOf = <Effect>(
 const row = (of: Partial<Record<UncertaintyKey, Value | null>>, system: UnitSystem): Value[] =>
   answerRow(uncertaintyColumns, of, system);
 
-type Tell = (answer: Answer) => { readonly spread: Spread; readonly error: number; readonly lost: number };
+type Tell = (
+  answer: Answer,
+  bends?: boolean,
+) => { readonly spread: Spread; readonly error: number; readonly lost: number };
 
-/** Tells each answer's ±; what does not go straight is solved with drawn inputs, once for all answers that need it. */
+/** Tells each answer's ±; what does not go straight (leaks show it, else it is said) is solved with drawn inputs, once for all answers that need it. */
 function tell(system: System, solution: Solution, uncertain: readonly Uncertain[]): Tell {
   let draws: ReturnType<typeof drawn> | null = null;
-  return (answer) => {
+  return (answer, bends = false) => {
     const spread = spreadOf(uncertain, answer);
     const error = COVERAGE * spread.deviation;
-    if (spread.byLeaks <= STRAIGHT_ENOUGH) return { spread, error, lost: 0 };
+    if (!bends && spread.byLeaks <= STRAIGHT_ENOUGH) return { spread, error, lost: 0 };
     draws ??= drawn(
       system,
       solution,
@@ -122,13 +128,21 @@ function tell(system: System, solution: Solution, uncertain: readonly Uncertain[
 }
 
 /** Of what is leaks alone: half of the range from its value over the factor to its value times the factor. */
-function onlyLeaks(uncertain: readonly Uncertain[], run: number, airflow: number): ReturnType<Tell> {
-  const spread = spreadOf(uncertain, airflowOf(run));
-  const factor = timesOrOver(airflow, spread);
-  return { spread, error: (airflow * (factor - 1 / factor)) / 2, lost: 0 };
+function onlyLeaks(uncertain: readonly Uncertain[], run: number, airflow: number, factor: number): ReturnType<Tell> {
+  return {
+    spread: spreadOf(uncertain, airflowOf(run)),
+    error: (Math.abs(airflow) * (factor - 1 / factor)) / 2,
+    lost: 0,
+  };
 }
 
-/** The factor by which what is never below nothing is told. */
+/** The factor by which a leak is told, which no leak's area turns round; null where its suction is so near to none that it may as well blow out. */
+export function leakFactor(leak: number, spread: Pick<Spread, "deviation" | "byLeaks">): number | null {
+  const bySuction = COVERAGE * spread.deviation * Math.sqrt(Math.max(0, 1 - spread.byLeaks));
+  return leak !== 0 && bySuction < Math.abs(leak) ? timesOrOver(Math.abs(leak), spread) : null;
+}
+
+/** The factor by which what is above nothing is told. */
 export const timesOrOver = (value: number, { deviation }: Pick<Spread, "deviation">): number =>
   Math.exp((COVERAGE * deviation) / value);
 
@@ -167,7 +181,7 @@ function fanRow(
       staticSuction: solution.fanPressure,
       suctionError: pressure.error,
       leak: leaks,
-      leakFactor: leaks === 0 ? null : timesOrOver(leaks, leak),
+      leakFactor: leakFactor(leaks, leak),
       ...mostly(airflow.spread, words),
       inWords: inWords(solution.fanAirflow, airflow.error, system),
       beside: joinNotes([
@@ -192,7 +206,7 @@ export function inWords(airflow: number, error: number, system: UnitSystem): str
 }
 
 /** 15 cfm, times or over 6. */
-export function leakInWords(leak: number, spread: Pick<Spread, "deviation">, system: UnitSystem): string {
+export function leakInWords(leak: number, factor: number, system: UnitSystem): string {
   const unit = unitOf("airflow", system);
-  return `${Number(fromSI(leak, unit).toPrecision(2))} ${unit.label}, times or over ${Number(timesOrOver(leak, spread).toPrecision(2))}`;
+  return `${Number(fromSI(leak, unit).toPrecision(2))} ${unit.label}, times or over ${Number(factor.toPrecision(2))}`;
 }

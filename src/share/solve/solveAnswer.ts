@@ -77,7 +77,7 @@ function fillings(place: SolvePlace, budget: BudgetPlace, row: number): Readonly
     },
     leak: { run: found(`leak${SWEEPS}`), blank: isAfter, fan: scalar("leaks") },
     runLoss: {
-      run: `IF(${airflow}<0,0-1,1)*${found(`loss${SWEEPS + 1}`)}+${found(`joint${SWEEPS + 1}`)}+IF(${isEnd},${found(`suction${SWEEPS}`)},0)`,
+      run: `${found(`loss${SWEEPS + 1}`)}+${found(`joint${SWEEPS + 1}`)}+IF(${isEnd},${found(`suction${SWEEPS}`)},0)`,
     },
     gate: { run: `IF(${found("gate")}=1,"open",IF(${found("gate")}=2,"shut",""))` },
     note: { run: found("note"), fan: noteOfFan(place) },

@@ -123,6 +123,27 @@ describe("SOLVE's table", () => {
   });
 });
 
+// From the room to the junction behind c the total pressure falls by what c costs, its entry with it, whichever way the air goes
+// (physics.md, the network, 1 to 3): Run loss is the deficit there, m's static suction less its velocity pressure.
+test("the run loss of a hood out of which air blows leads to the suction of the run that it joins", () => {
+  const rows: Row[] = [
+    { Run: "a", To: "m2", Diameter: 6, Length: 0.2, Fittings: "branch 90", Hood: 0.03 },
+    { Run: "b", To: "m2", Diameter: 6, Length: 0.2, Hood: 2 },
+    { Run: "c", To: "m", Diameter: 6, Length: 0.2, Fittings: "branch 30", Hood: 20 },
+    { Run: "m", To: "m2", Diameter: 2, Length: 2, Fittings: "branch 30" },
+    { Run: "m2", To: "fan", Diameter: 6, Length: 2 },
+  ];
+  const curve = [[0, 14], [400, 13.5], [800, 12], [1200, 9], [1600, 4], [1800, 0]]; // prettier-ignore
+  const { a, b, c, m, m2 } = solved(rows, curve);
+  expect(number(c!.Airflow)).toBeLessThan(-1);
+  const velocityPressure = (fpm: number): number => (0.5 * 1.2013848 * (fpm * 0.00508) ** 2) / 248.84; // 0.075 lb/ft3, 1 fpm, 1 in.w.g.
+  const deficit = (run: Record<string, string | number> | undefined): number =>
+    number(run!["Static suction"]) - velocityPressure(number(run!.Velocity));
+  expect(number(c!["Run loss"])).toBeCloseTo(deficit(m), 6);
+  expect(deficit(m) + number(m!["Run loss"])).toBeCloseTo(deficit(m2), 6);
+  for (const run of [a, b]) expect(number(run!["Run loss"])).toBeCloseTo(deficit(m2), 6);
+});
+
 describe("SOLVE's open runs", () => {
   const gates = (open: unknown) => Object.values(solved(shop, FAN, open)).map(({ Gate }) => Gate);
 
