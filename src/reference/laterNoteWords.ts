@@ -125,6 +125,10 @@ export const laterNoteWords = {
   beyondRead: { words: "beyond what was read: the shape as printed" },
   // of a leak, by LEAKGAINS
   suctionSolved: { words: "taken at the suction that is solved there, {suction}" },
+  // of a machine's port whose pipe gets another width, by GAINS and SIZES: a run counts as wide as its pipe from its hood on
+  portStays: {
+    words: "the port of {runs} stays as it is: type it as a run of its own, 0 long, before the new pipe",
+  },
   // of a change, by GAINS
   settlesElsewhere: { words: "dust would settle in: {runs}" },
   nothingGains: { words: "no single change gains anything here" },

@@ -70,7 +70,7 @@ export const runColumns = [
     kind: "number",
     quantity: "diameter",
     needed: true,
-    shown: { width: 11.5, hint: "Inside diameter." },
+    shown: { width: 11.5, hint: "Inside diameter. A machine's port of another width is a run of its own, 0 long." },
   },
   {
     name: "Length",

@@ -76,6 +76,7 @@ export function trying(now: SolvedTable, place: number, fan: Fan, system: UnitSy
       ...(opensInVain ? [sayNote("stillShut")] : []),
       ...here,
       ...(elsewhere.length === 0 ? [] : [sayNote("settlesElsewhere", { runs: elsewhere.join(", ") })]),
+      ...(entry.isPort && run.diameter !== entry.run.diameter ? [sayNote("portStays", { runs: run.name })] : []),
     ]);
     const velocity = flow.fed || run.side === "discharge" ? flow.velocity : null;
     const gained = atHood(after, place) - atHood(now, place);

@@ -11,6 +11,7 @@ import { joinNotes, sayNote } from "../../reference/notes";
 import type { UnitSystem } from "../../reference/quantities";
 import { headerRow, type Value } from "../answerRows";
 import { needWords } from "./needWords";
+import { portRows } from "./portRows";
 import { roundedDown, whatStands } from "./whatStands";
 import { strongerFan } from "./strongerFan";
 import { type SizesCells, sizesRow } from "./sizesRow";
@@ -62,6 +63,7 @@ export function sizesTable(wish: Wish, curve: FanCurve, among = 1): OfOneFan {
           ...whatStands(asked, chosen, wish, after),
           { run: "a stronger fan", need: strongerFan(asked.task, chosen, 2 * after) },
         ].map(row)),
+    ...portRows(wish.table.runs(null), asked.task, chosen.taken).map(row),
     row({ run: "before you buy", need: sayNote("measureFirst") }),
   ];
   return { chosen, whole, rows };

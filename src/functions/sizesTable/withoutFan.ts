@@ -8,6 +8,7 @@ import { itemAt } from "../../reference/itemAt";
 import { sayNote } from "../../reference/notes";
 import { headerRow, type Value } from "../answerRows";
 import { needWords } from "./needWords";
+import { portRows } from "./portRows";
 import { type SizesCells, sizesRow } from "./sizesRow";
 import { sizeTaskOf, type Wish } from "./sizeTaskOf";
 
@@ -56,5 +57,6 @@ export function withoutFan(wish: Wish): Value[][] {
   });
   const percent = Number((100 * times - 100).toPrecision(6));
   const all = { run: "all together", price: costOf(task, taken), need: sayNote("sizesByVelocity", { percent }) };
-  return [headerRow(sizesColumns, system), ...rows, row(all), ...fans, row({ run: "before you buy", need: sayNote("measureFirst") })]; // prettier-ignore
+  const ends = [...portRows(table.runs(null), task, taken), { run: "before you buy", need: sayNote("measureFirst") }];
+  return [headerRow(sizesColumns, system), ...rows, row(all), ...fans, ...ends.map(row)];
 }

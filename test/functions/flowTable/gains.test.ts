@@ -29,6 +29,20 @@ const atHood = (rows: readonly Row[], hood: string): number => {
 
 const withRow = (name: string, facts: Row): Row[] => shop.map((row) => (row.Run === name ? { ...row, ...facts } : row));
 
+// A machine's inside stays as it is where the pipe behind it grows; in the same row it would grow along.
+test("a pipe of another width behind a machine's port: its gain is that of a port in a row of its own, and the note says so", () => {
+  const machine: Row = { ...saw, Hood: "table saw cabinet" };
+  const rows = gained([machine, main], "saw");
+  const larger = rows.find(([run, change]) => run === "saw" && change === "one size larger, 4.5 in")!;
+  const port: Row = { ...machine, To: "pipe", Length: 0, Flex: null, Fittings: null };
+  const pipe: Row = { ...machine, Run: "pipe", Diameter: 4.5, Hood: null, Airflow: null, Gate: null, Leak: null };
+  expect(larger[2]).toBeCloseTo(atHood([port, pipe, main], "saw") - atHood([machine, main], "saw"), 0); // its leak sits at the port's width there
+  expect(larger[4]).toMatch(
+    /the port of saw stays as it is: type it as a run of its own, 0 long, before the new pipe$/,
+  );
+  expect(rows.filter(([, , , , note]) => /port/.test(String(note)))).toEqual([larger]);
+});
+
 describe("GAINS at the saw", () => {
   let header: (string | number)[];
   let rows: (string | number)[][];

@@ -297,6 +297,32 @@ describe("SIZES", () => {
     }
   });
 
+  // In the row of its pipe a port would get the pipe's width: what is told holds with the port in a row of its own.
+  test.each([["table saw cabinet"], [null]])(
+    "says how to type the port of a machine (%s) behind which the pipe gets wider",
+    (hood) => {
+      const measured = hood === null ? { "Port suction": 4, "Port airflow": 350 } : { Hood: hood };
+      const machine: Row = { Run: "saw", To: "main", Diameter: 4, Length: 12, Airflow: 350, Gate: "open", ...measured };
+      const asked: Asked = { sets: [["saw alone", "saw"]], stock: [[5], [6]], margin: "none" }; // prettier-ignore
+      const rows = rowsOf([machine, { ...main, Diameter: 6 }], asked);
+      expect(rows["a port"]!["Tightest need"]).toBe("the port of saw stays as it is: type it as a run of its own, 0 long, before the new pipe"); // prettier-ignore
+      const [buy, after] = [rows.saw!["Diameter to buy"]!, { ...main, Diameter: rows.main!["Diameter to buy"]! }];
+      expect(buy).toBeGreaterThan(4);
+      const velocity = (...typed: Row[]): number => Number(byName(solve(table([...typed, after]), FAN)).main!.Velocity);
+      const asTold = velocity({ ...machine, To: "pipe", Length: 0 }, { Run: "pipe", To: "main", Diameter: buy, Length: 12 }); // prettier-ignore
+      expect(asTold).toBeCloseTo(Number(rows.main!["Least velocity"]), 3);
+      expect(Math.abs(velocity({ ...machine, Diameter: buy }) / asTold - 1)).toBeGreaterThan(0.005);
+      const same = rowsOf(
+        [
+          { ...machine, Diameter: 5 },
+          { ...main, Diameter: 5 },
+        ],
+        { ...asked, stock: [[5]] },
+      );
+      expect(same["a port"]).toBeUndefined();
+    },
+  );
+
   test("asked again, the answer is equal but another object", () => {
     expect(answer(shop, easy)).toEqual(answer(shop, easy));
     expect(answer(shop, easy)).not.toBe(answer(shop, easy));

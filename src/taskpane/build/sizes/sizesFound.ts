@@ -37,7 +37,7 @@ export function sizesFound(rows: readonly Row[]): SizesFound {
   const status = sentences(String(at(whole, "need")));
   const now = after.find((row) => at(row, "run") === "as it is");
   const called = (...names: string[]): Row[] => after.filter((row) => names.includes(String(at(row, "run"))));
-  const also = [...called("by itself", "clash").slice(0, 1), ...called("left open", "a stronger fan", "fan")];
+  const also = [...called("by itself", "clash").slice(0, 1), ...called("left open", "a stronger fan", "fan", "a port")];
   return {
     outcome: [...status, ...priceWords(whole, now), ...also.map((row) => sentence(String(at(row, "need"))))],
     changes: rows.slice(1, end).flatMap((row) => {
