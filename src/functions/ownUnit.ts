@@ -4,28 +4,55 @@ import { factorOfTyped, isUnitOfAnother, plainUnit } from "../reference/typedUni
 import type { Cell } from "./cells";
 
 /**
- * Refuses a header that tells another unit than that in which its numbers are read, in brackets or alone: `Diameter (mm)` in a call whose units
- * are IP, which they are where nobody said "SI", or one of another quantity: `Leak (cfm)`. What is no unit says nothing.
+ * Refuses a header that tells another unit than that in which its numbers are read, in brackets or not, alone or among words: `Diameter (mm)` or
+ * `Diameter (inside, mm)` in a call whose units are IP, which they are where nobody said "SI", or one of another quantity: `Leak (cfm)`. What is
+ * no unit says nothing, nor does one behind a number: `Suction (at 3 m)`.
  *
  * @throws DomainError that names the unit, and the other units where they would do
  */
 export function requireOwnUnit(argument: string, header: Cell, quantity: Quantity | null, system: UnitSystem): void {
   if (typeof header !== "string" || quantity === null) return;
   const { label, factor } = unitOf(quantity, system);
-  const inBrackets = [...header.matchAll(/[([](.*?)[)\]]/g)].map(([, text]) => text!);
-  const texts = [header, ...inBrackets].map(inShort);
-  const others = texts
-    .map((text) => factorOfTyped(text, quantity, label))
-    .filter((told) => told !== undefined && told !== factor);
-  if (others.length === 0 && !texts.some((text) => UNREAD.test(text) || isUnitOfAnother(text, quantity))) return;
+  const factorOf = (text: string): number | undefined => factorOfTyped(text, quantity, label);
+  const told = header.split(/[()[\]]/).flatMap((text) => unitsAmong(text, factorOf, (unit) => UNREAD.test(unit) || isUnitOfAnother(unit, quantity))); // prettier-ignore
+  const others = told.filter((one) => one !== factor);
+  if (others.length === 0) return;
   const other = system === "IP" ? "SI" : "IP";
   const wayOut = others.includes(unitOf(quantity, other).factor) ? `, unless its units are "${other}"` : "";
   throw new DomainError(`a header of ${argument}`, header, `with (${label}) or no unit in this call${wayOut}`);
 }
 
+const MOST_WORDS = 5; // inches of water gauge, cubic feet per minute
+
+/** The units among the words of a text, the longest first: their factors, or null for one in which no such number is read. */
+function unitsAmong(
+  text: string,
+  factorOf: (unit: string) => number | undefined,
+  isForeign: (unit: string) => boolean,
+): (number | null)[] {
+  const words = text.split(/[\s,;:]+/).flatMap((word) => {
+    const both = word.split("/"); // in/mm
+    return both.every((one) => factorOf(inShort(one)) !== undefined) ? both : [word];
+  });
+  const found: (number | null)[] = [];
+  for (let at = 0; at < words.length; at++) {
+    if (/\d$/.test(words[at - 1] ?? "")) continue;
+    for (let end = Math.min(at + MOST_WORDS, words.length); end > at; end--) {
+      const unit = inShort(words.slice(at, end).join(""));
+      const factor = factorOf(unit);
+      const isWord = unit === "in" && words.length > 1 && (factor === undefined || end < words.length); // in the wall
+      if (isWord || (factor === undefined && !isForeign(unit))) continue;
+      found.push(factor ?? null);
+      at = end - 1;
+    }
+  }
+  return found;
+}
+
 /** Units that people write out, as they are written in short. */
 const IN_SHORT: readonly (readonly [RegExp, string])[] = [
   [/\^/g, ""],
+  [/^yards?$/, "yd"],
   [/millimet(er|re)s?/, "mm"],
   [/centimet(er|re)s?/, "cm"],
   [/^(zoll|[”″]|'')$/, "in"],

@@ -26,6 +26,8 @@ describe("a curve range", () => {
     [["Airflow", "Static (mm)"], "IP", 'a header of curve must be with (in.w.g.) or no unit in this call; got "Static (mm)"'],
     [["Pa", "m³/h"], "SI", 'a header of curve must be with (m³/h) or no unit in this call; got "Pa"'],
     [["Airflow", "in Hg"], "IP", 'a header of curve must be with (in.w.g.) or no unit in this call; got "in Hg"'],
+    [["Airflow m³/h", "Pressure in.w.g."], "IP", 'a header of curve must be with (cfm) or no unit in this call, unless its units are "SI"; got "Airflow m³/h"'],
+    [["Airflow", "Static pressure, mm H2O"], "SI", 'a header of curve must be with (Pa) or no unit in this call; got "Static pressure, mm H2O"'],
     [["Airflow", "mm H2O"], "SI", 'a header of curve must be with (Pa) or no unit in this call; got "mm H2O"'],
   ])("under the heading %j is not read in %s", (heading, units, message) =>
     expect(refusal(() => fanpressure([heading, ...CURVE.slice(1)], [[500]], [[units]]))).toEqual({ code: "#VALUE!", message })); // prettier-ignore

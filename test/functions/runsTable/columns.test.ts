@@ -76,6 +76,21 @@ describe("columns by their headers", () => {
     expect(findColumns([[...HEADERS, "Flex", ...own]], "IP")).toEqual({ Run: 0, To: 1, Diameter: 2, Flex: 3 });
   });
 
+  test("a leak of one state of the gate is no leak of both", () => {
+    for (const [header, name] of [
+      ["Leak (shut)", "Leak shut"],
+      ["Leak (gate open)", "Leak open"],
+      ["leak [when closed, in²]", "Leak shut"],
+    ])
+      // prettier-ignore
+      expectRefusal(
+        () => findColumns([[...HEADERS, header!]], "IP"),
+        DomainError,
+        `a header of runs must be spelt "${name!}", if it is meant; got "${header!}"`,
+      );
+    expect(findColumns([[...HEADERS, "Leak shut (in²)"]], "IP")).toHaveProperty("Leak shut", 3);
+  });
+
   test("the unit of another quantity is refused: that column holds something else", () => {
     for (const [header, unit] of [
       ["Leak (cfm)", "in²"],
@@ -114,6 +129,17 @@ describe("columns by their headers", () => {
     ["SI", "Port suction (daPa)", "with (Pa) or no unit in this call; got"],
     ["IP", "Airflow (cfs)", "with (cfm) or no unit in this call; got"],
     ["SI", "Airflow (m³)", "with (m³/h) or no unit in this call; got"], // an hour, a minute?
+    ["IP", "Diameter (inside, mm)", `with (in) ${IP}`], // among words
+    ["IP", "Diameter (in mm)", `with (in) ${IP}`],
+    ["IP", "Diameter (in/mm)", `with (in) ${IP}`],
+    ["SI", "Diameter (ID, in)", `with (mm) ${SI}`],
+    ["IP", "Length (total m)", `with (ft) ${IP}`],
+    ["IP", "Length (yards)", "with (ft) or no unit in this call; got"],
+    ["IP", "Airflow (wanted in m³/h)", `with (cfm) ${IP}`],
+    ["SI", "Airflow (of it: cubic feet per minute)", `with (m³/h) ${SI}`],
+    ["SI", "Device loss (clean, in. w.g.)", `with (Pa) ${SI}`],
+    ["IP", "Device loss (clean, in. Hg)", "with (in.w.g.) or no unit in this call; got"],
+    ["IP", "Leak (measured m³/h)", "with (in²) or no unit in this call; got"],
   ])("a header that tells another unit than the call's is refused: in %s %s", (system, header, must) =>
     expectRefusal(
       () => findColumns([["Run", "To", ...(header.startsWith("Diameter") ? [] : ["Diameter"]), header]], system),
@@ -134,6 +160,13 @@ describe("columns by their headers", () => {
     "Length (feet, by tape)",
     "Device loss (when clean)",
     "Leak (per gate)",
+    "Leak (at 3 m/s)",
+    "Length (in the wall)",
+    "Length (of 100 mm pipe)",
+    "Airflow (what it takes in)",
+    "Airflow (cfm / hood)",
+    "Airflow (wanted, cu. ft. per min)",
+    "Device loss (clean, in. w.g.)",
   ])("%s is no other unit than that of an IP call", (header) =>
     expect(Object.keys(findColumns([[...HEADERS, header]], "IP"))).toHaveLength(4),
   );
