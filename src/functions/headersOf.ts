@@ -1,5 +1,4 @@
 import { DomainError } from "../core/errors";
-import { plain } from "../core/naming/findNamed";
 import { headerName } from "../core/naming/headerName";
 import { isMisspelt } from "../core/naming/isMisspelt";
 import { type Quantity, type UnitSystem, unitOf } from "../reference/quantities";
@@ -37,12 +36,8 @@ export function headersOf<Name extends string>(
     }
     if (names.lastIndexOf(wanted) !== place)
       throw new DomainError(argument, name, "headed by each column once, not twice");
-    const words =
-      plain(String(header[place]))
-        .replace(/closed/, "shut")
-        .match(/\w+/g) ?? [];
-    const meant = columns.find((one) => words.some((word) => headerName(one.name) === `${wanted} ${word}`));
-    if (meant !== undefined) throw new DomainError(`a header of ${argument}`, header[place]!, `spelt "${meant.name}", if it is meant`); // prettier-ignore
+    if (wanted === "leak" && /open|shut|closed/i.test(header[place] as string))
+      throw new DomainError(`a header of ${argument}`, header[place]!, 'spelt "Leak open" or "Leak shut"'); // one in brackets counts in both
     requireOwnUnit(argument, header[place]!, quantity, system);
     found.set(name, place);
   }

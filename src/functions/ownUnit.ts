@@ -13,8 +13,12 @@ import type { Cell } from "./cells";
 export function requireOwnUnit(argument: string, header: Cell, quantity: Quantity | null, system: UnitSystem): void {
   if (typeof header !== "string" || quantity === null) return;
   const { label, factor } = unitOf(quantity, system);
-  const factorOf = (text: string): number | undefined => factorOfTyped(text, quantity, label);
-  const told = header.split(/[()[\]]/).flatMap((text) => unitsAmong(text, factorOf, (unit) => UNREAD.test(unit) || isUnitOfAnother(unit, quantity))); // prettier-ignore
+  const told = header.split(/[()[\]]/).flatMap((text) =>
+    unitsAmong(text, (unit) => {
+      const own = factorOfTyped(unit, quantity, label);
+      return own === undefined && (UNREAD.test(unit) || isUnitOfAnother(unit, quantity)) ? null : own;
+    }),
+  );
   const others = told.filter((one) => one !== factor);
   if (others.length === 0) return;
   const other = system === "IP" ? "SI" : "IP";
@@ -24,25 +28,19 @@ export function requireOwnUnit(argument: string, header: Cell, quantity: Quantit
 
 const MOST_WORDS = 5; // inches of water gauge, cubic feet per minute
 
-/** The units among the words of a text, the longest first: their factors, or null for one in which no such number is read. */
-function unitsAmong(
-  text: string,
-  factorOf: (unit: string) => number | undefined,
-  isForeign: (unit: string) => boolean,
-): (number | null)[] {
-  const words = text.split(/[\s,;:]+/).flatMap((word) => {
-    const both = word.split("/"); // in/mm
-    return both.every((one) => factorOf(inShort(one)) !== undefined) ? both : [word];
-  });
-  const found: (number | null)[] = [];
+type Factor = number | null; // null of a unit in which no such number is read
+
+/** What the units among the words of a text are worth, the longest first. */
+function unitsAmong(text: string, factorOf: (unit: string) => Factor | undefined): Factor[] {
+  const words = text.split(/[\s,;:]+/);
+  const found: Factor[] = [];
   for (let at = 0; at < words.length; at++) {
-    if (/\d$/.test(words[at - 1] ?? "")) continue;
-    for (let end = Math.min(at + MOST_WORDS, words.length); end > at; end--) {
+    if (at > 0 && /\d$/.test(words[at - 1]!)) continue;
+    for (let end = at + MOST_WORDS; end > at; end--) {
       const unit = inShort(words.slice(at, end).join(""));
       const factor = factorOf(unit);
-      const isWord = unit === "in" && words.length > 1 && (factor === undefined || end < words.length); // in the wall
-      if (isWord || (factor === undefined && !isForeign(unit))) continue;
-      found.push(factor ?? null);
+      if (factor === undefined || (unit === "in" && words.length > 1 && !(factor && end >= words.length))) continue; // in the wall
+      found.push(factor);
       at = end - 1;
     }
   }
