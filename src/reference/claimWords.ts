@@ -23,6 +23,9 @@ export function tidyInWords(value: number, quantity: Quantity, system: UnitSyste
 
 export const percentOf = (share: number): string => `${tidy(100 * share)} %`;
 
+/** Of a level whose distance is not told as a fact; "72 dB at 10 ft" in one cell is read as no more than text. */
+export const NO_DISTANCE = "It says little without the distance, typed as noise distance";
+
 /** What may stand behind a level of sound, in small letters, without blanks and points. */
 export const LEVEL_UNITS: readonly string[] = ["", "db", "dba", "db(a)"];
 export const NO_LEVEL = "Only a level in dB, such as 72 dB(A), can be told at another distance";

@@ -1,7 +1,7 @@
 import { cite } from "../../reference/citation";
 import type { UnitSystem } from "../../reference/quantities";
 import { type ClaimRow, rowOf } from "./claimRow";
-import { LEVEL_UNITS, NEAR, NO_LEVEL, tidyInWords } from "../../reference/claimWords";
+import { LEVEL_UNITS, NEAR, NO_DISTANCE, NO_LEVEL, tidyInWords } from "../../reference/claimWords";
 import type { Facts } from "./facts";
 import { practice } from "../../reference/claimLaws";
 
@@ -13,7 +13,7 @@ export function soundLevel({ sound, "noise distance": distance }: Facts, system:
   const there = Math.round(Number(level) + 20 * Math.log10((distance ?? near) / near));
   const open =
     distance === undefined
-      ? "It says little without the distance"
+      ? NO_DISTANCE
       : level === undefined
         ? NO_LEVEL
         : `In the open ${level} dB at ${tidyInWords(distance, "length", system)} are ${there} dB at ${tidyInWords(near, "length", system)}, 6 dB less at twice the distance`;

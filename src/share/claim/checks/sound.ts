@@ -1,4 +1,4 @@
-import { LEVEL_UNITS, NEAR, NO_LEVEL, tidyInWords } from "../../../reference/claimWords";
+import { LEVEL_UNITS, NEAR, NO_DISTANCE, NO_LEVEL, tidyInWords } from "../../../reference/claimWords";
 import { practice } from "../../../reference/claimLaws";
 import { cite } from "../../../reference/citation";
 import { num } from "../../translate/expressions/text";
@@ -32,7 +32,7 @@ export const soundLevel: Check = (facts, list) => {
   const there = distance.step("Level near by", `ROUND(${number}+20*LOG(${facts.of("noise distance")}/${num(near)}),0)`);
   const open = say`In the open ${worked(level)} dB at ${at} are ${worked(there)} dB at ${tidyInWords(near, "length", system)}, 6 dB less at twice the distance; the room and the load decide too.`;
   const decide = "; the room and the load decide too.";
-  const untold = `IF(${hasDistance},${literal(`${NO_LEVEL}${decide}`)},${literal(`It says little without the distance${decide}`)})`;
+  const untold = `IF(${hasDistance},${literal(`${NO_LEVEL}${decide}`)},${literal(`${NO_DISTANCE}${decide}`)})`;
   const asked = (more: string): string => literal(`at which ${more}load the sound was measured`);
   return [
     {
