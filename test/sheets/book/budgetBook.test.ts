@@ -75,7 +75,10 @@ describe.each(whole)("the whole budget, %s", (_, book) => {
     expect(runs.hints).toHaveLength(
       runs.cells.filter(({ at, note }) => note !== undefined && /^[A-Z]+8$/.test(at)).length,
     );
-    expect(runs.hints).toContainEqual({ range: "E9:E48", text: "Inside diameter. A machine's port of another width is a run of its own, 0 long." });
+    expect(runs.hints).toContainEqual({
+      range: "E9:E48",
+      text: "Inside diameter. A machine's port of another width is a run of its own, 0 long.",
+    });
   });
 
   test("every formula reads only sheets that are there", () => {
