@@ -147,6 +147,7 @@ export const budgetScalars = [
   "tableRows",
   "named",
   "unread",
+  "headersInLine",
   "headers",
   "headed",
   "density",

@@ -18,7 +18,7 @@ import {
   flowColumns,
   inputColumns,
 } from "./blockNames";
-import { countOfHeaders, headersSaid, lostHeader } from "./headerCells";
+import { countOfHeaders, headersInLine, headersSaid, lostHeader } from "./headerCells";
 import { flowCells } from "./flowCells";
 import { inputCells } from "./inputCells";
 import { nearestWords } from "./nearestWords";
@@ -127,7 +127,8 @@ function scalarCells(
     ],
     hoseRoughness: ["Roughness of hose (m)", lookups.usualRoughness(HOSE_MATERIAL)],
     plainEnd: ["K of an open pipe end", lookups.usualHood(PLAIN_END)],
-    headers: ["Headers that are taken", countOfHeaders(table)],
+    headersInLine: ["Headers in a line", headersInLine(table)],
+    headers: ["Headers that are taken", countOfHeaders(place)],
     headed: ["Why its headers are not those that are read", headersSaid(place, table, system, stand)],
     last: ["Last row used", `MAX(${all("used")})`],
     ends: ["Runs that end at the fan", `COUNTIFS(${all("toKey")},"r:fan",${all("side")},1)`],

@@ -29,11 +29,24 @@ export function lostHeader(place: BudgetPlace, table: RunsTable, column: RunColu
   };
 }
 
-/** How many cells of the first row are headed by a word that BUDGET takes. */
-export function countOfHeaders({ headers }: RunsTable): string {
-  const known = allColumns.filter((column) => !columnsForGainsAlone.includes(column));
-  const spelt = known.flatMap((name) => ["", "(*", " (*", " [*"].map((unit) => `COUNTIF(${headers},"${name}${unit}")`));
-  return spelt.join("+");
+/** All headers in a row as BUDGET compares them, each between two strokes, and behind its name whatever is in brackets. */
+export function headersInLine({ headers }: RunsTable): string {
+  const swaps = [
+    ...["CHAR(10)", '"\u00a0"', '"-"', '"_"'].map((sign) => `${sign}," "`),
+    ...['"("', '"["'].map((sign) => `${sign},"|"`),
+  ];
+  const line = swaps.reduce((all, swap) => `SUBSTITUTE(${all},${swap})`, `TEXTJOIN("||",FALSE,${headers})`);
+  return `IFERROR(LOWER("|"&SUBSTITUTE(SUBSTITUTE(TRIM(${line})," |","|"),"| ","|")&"|"),"")`;
+}
+
+/** How many of them are words that BUDGET takes. */
+export function countOfHeaders(place: BudgetPlace): string {
+  const known = allColumns.filter((column) => !columnsForGainsAlone.includes(column)).map((name) => `|${name}|`);
+  const line = place.scalar("headersInLine");
+  const counts = known.map(
+    (name) => `(LEN(${line})-LEN(SUBSTITUTE(${line},"${name.toLowerCase()}","")))/${name.length}`,
+  );
+  return counts.join("+");
 }
 
 /** Why the headers, or the units, are not those by which the copy reads its table, in words; an empty text while they are. */
