@@ -14,14 +14,18 @@ export interface Zone {
 
 /** @param done what was done to them */
 export function hiddenWords(getters: Getters, zones: readonly Zone[], done: string): string | null {
-  const rows = zones.flatMap(({ top, bottom }) => places(top, bottom));
-  const columns = zones.flatMap(({ left, right }) => places(left, right));
+  const rows = linesOf(zones.map(({ top, bottom }) => [top, bottom]));
+  const columns = linesOf(zones.map(({ left, right }) => [left, right]));
   const words = [hiddenOf(getters, "ROW", rows, done), hiddenOf(getters, "COL", columns, done)];
   return words.filter((said) => said !== null).join(" ") || null;
 }
 
-const places = (first: number, last: number): number[] =>
-  Array.from({ length: last - first + 1 }, (_, index) => first + index);
+/** In order and each once: the menu clears rows and columns one by one, and zones may lie beside each other. */
+function linesOf(stretches: readonly (readonly [number, number])[]): number[] {
+  const lines = new Set<number>();
+  for (const [first, last] of stretches) for (let line = first; line <= last; line++) lines.add(line);
+  return [...lines].sort((one, other) => one - other);
+}
 
 const MOST_SHOWN = 3;
 

@@ -109,6 +109,19 @@ test("hidden rows that were emptied or deleted along with others are told, and n
   ]);
 });
 
+test("a hidden row or column is named once, in however many pieces it was emptied", async () => {
+  const { said } = following();
+  await said("HIDE_COLUMNS_ROWS", { dimension: "COL", elements: [2] });
+  const pieces = { target: ["A4:Z4", "A2:Z2", "A3:Z3"].map(library.helpers.toZone) }; // as the menu clears rows
+  expect(await said("DELETE_CONTENT", pieces)).toEqual([
+    "Columns that are hidden were emptied, too: C. Undo takes that back.",
+  ]);
+  await said("HIDE_COLUMNS_ROWS", { dimension: "ROW", elements: [1, 3] });
+  expect(await said("DELETE_CONTENT", pieces)).toEqual([
+    "Rows that are hidden were emptied, too: 2, 4. Undo takes that back. Columns that are hidden were emptied, too: C. Undo takes that back.",
+  ]);
+});
+
 test("what is undone or done again on a sheet that is not in front is told, and only that", async () => {
   const { said, sheetId, second } = following();
   await said("UPDATE_CELL", { col: 0, row: 0, content: "1" });
