@@ -179,9 +179,13 @@ function blockCells(
   }
   const compared = `${cellAddress(differs, top + 1)}:${cellAddress(differs + width - 1, top + height)}`;
   if (kind === "computed" || width * height === 1) return { cells, count: compared };
-  // A row that is inserted brings cells that nothing is compared with, but it makes the range longer.
+  // A row that is inserted brings cells that nothing is compared with, but it makes the range longer. A cell that is cut and pasted elsewhere
+  // takes its comparison along, while a table stays and reads what is typed in its place: so the range is compared as a whole, too.
   const filled = cells.length - 1 - width * height;
-  cells.push(formula(cellAddress(differs, top), `=IF(COUNTA(${rangeText(range)})=${filled},0,1)`));
+  const now = rangeText(range);
+  const stored = `${cellAddress(1, top + 1)}:${cellAddress(width, top + height)}`;
+  const elsewhere = `AND(ROWS(${now})*COLUMNS(${now})=${width * height},IFERROR(SUMPRODUCT((${now}<>${stored})+0),0)>SUM(${compared}))`;
+  cells.push(formula(cellAddress(differs, top), `=IF(COUNTA(${now})=${filled},IF(${elsewhere},1,0),1)`));
   return { cells, count: `${cellAddress(differs, top)},${compared}` };
 }
 

@@ -117,8 +117,10 @@ test("every input that a fixed number uses has one comparison that its count hol
       const count = formulas.find(({ at }) => at === "D6")!.formula;
       const [, longer, first, last] = /^=SUM\(([A-Z]+\d+),([A-Z]+\d+):([A-Z]+\d+),A\d+\)$/.exec(count)!; // the last tells of Lookups
       const filled = rows.flat().filter((value) => value !== null).length;
+      const stored = `A${Number(/\d+/.exec(longer!)![0]) + 1}:C${Number(/\d+/.exec(last!)![0])}`;
+      const whole = `'T'!$A$1:$C$${rows.length}`;
       expect(formulas.find(({ at }) => at === longer)!.formula).toBe(
-        `=IF(COUNTA('T'!$A$1:$C$${rows.length})=${filled},0,1)`,
+        `=IF(COUNTA(${whole})=${filled},IF(AND(ROWS(${whole})*COLUMNS(${whole})=${3 * rows.length},IFERROR(SUMPRODUCT((${whole}<>${stored})+0),0)>SUM(${first!}:${last!})),1,0),1)`,
       );
       for (let row = 0; row < rows.length; row++) {
         for (const column of ["A", "B", "C"]) {
