@@ -238,6 +238,7 @@ describe.each<UnitSystem>(["IP", "SI"])("the owner's own fan in %s", (units) => 
 test("an empty sheet waits for ducts and fan", () => {
   const shows = shown("IP", "empty");
   expect(sentences(shows)).toEqual(["Fill in the sheets Runs and Fan first", "", "", ""]);
+  expect([5, 6, 7].map((row) => shows.value("Fan", `${row === 7 ? "A" : "B"}${HEAT + row}`))).toEqual(["", "", ""]);
   expect(shows.errors()).toEqual([]);
 });
 

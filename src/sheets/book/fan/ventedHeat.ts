@@ -41,6 +41,7 @@ export function ventedHeat(frame: Frame): SheetCell[] {
   const kelvin = `${WARMER}*${bySystem(frame, "5/9", "1")}`;
   const heat = `${frame.name("density")}*${si(frame, "density")}*${HEAT_CAPACITY}*${air}*${kelvin}/1000`;
   const power = `${POINT_AIRFLOW}*${si(frame, "airflow")}*${POINT_PRESSURE}*${si(frame, "pressure")}/(${EFFICIENCY}/100)/1000`;
+  const moves = `ISNUMBER(${POINT_AIRFLOW})`; // in the grid an empty text times a number is 0, not an error
   const shown = (cell: string): string => `ROUND(${cell},IF(${cell}<10,1,0))&" kW"`;
   const words = `"Blown outdoors, this air takes "&${shown(HEAT_CELL)}&" of heat with it; the fan itself takes "&${shown(POWER_CELL)}&"."`;
   return [
@@ -60,14 +61,24 @@ export function ventedHeat(frame: Frame): SheetCell[] {
     }),
     text(`C${HEAT + 4}`, `${USUAL_EFFICIENCY} % is an estimate: common practice, no source.`, "note"),
     text(`A${HEAT + 5}`, "Heat that goes with it", "label"),
-    formula(HEAT_CELL.replaceAll("$", ""), `=IFERROR(IF(AND(${airIsSound},${warmerIsSound}),${heat},""),"")`, "total", {
-      format: "0.0",
-    }),
+    formula(
+      HEAT_CELL.replaceAll("$", ""),
+      `=IFERROR(IF(AND(${airIsSound},${warmerIsSound},OR(${AIR}<>"",${moves})),${heat},""),"")`,
+      "total",
+      {
+        format: "0.0",
+      },
+    ),
     text(`C${HEAT + 5}`, "kW", "unit"),
     text(`A${HEAT + 6}`, "Power of the fan", "label"),
-    formula(POWER_CELL.replaceAll("$", ""), `=IFERROR(IF(${efficiencyIsSound},${power},""),"")`, "total", {
-      format: "0.0",
-    }),
+    formula(
+      POWER_CELL.replaceAll("$", ""),
+      `=IFERROR(IF(AND(${efficiencyIsSound},${moves}),${power},""),"")`,
+      "total",
+      {
+        format: "0.0",
+      },
+    ),
     text(`C${HEAT + 6}`, "kW", "unit"),
     formula(`A${HEAT + 7}`, `=TRIM(${trouble}&IF(COUNT(${HEAT_CELL},${POWER_CELL})=2,${words},""))`, "total"),
     cautionLine(
