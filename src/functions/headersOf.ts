@@ -30,13 +30,13 @@ export function headersOf<Name extends string>(
     const wanted = headerName(name);
     const place = names.indexOf(wanted);
     if (place < 0) {
-      const slip = names.findIndex((one) => !own.has(one) && (isMeant(one, wanted) || hasUnit(one, wanted, quantity)));
+      const slip = names.findIndex((one) => !own.has(one) && isMeant(one.replace(HOSE, "flex"), wanted, quantity));
       if (slip < 0) continue;
       throw new DomainError(`a header of ${argument}`, header[slip], `spelt "${name}", a unit in brackets, or another word if it is your own`); // prettier-ignore
     }
     if (names.lastIndexOf(wanted) !== place)
       throw new DomainError(argument, name, "headed by each column once, not twice");
-    if (wanted === "leak" && /open|shut|closed/i.test(header[place] as string))
+    if (wanted === "leak" && /open\b(?! area)|shut|closed/i.test(header[place] as string))
       throw new DomainError(`a header of ${argument}`, header[place]!, 'spelt "Leak open" or "Leak shut"'); // one in brackets counts in both
     requireOwnUnit(argument, header[place]!, quantity, system);
     found.set(name, place);
@@ -54,13 +54,18 @@ export function headersOf<Name extends string>(
   return found;
 }
 
-/** Hose is what Flex is, and many call it so. */
-const isMeant = (name: string, wanted: string): boolean =>
-  isMisspelt(name, wanted) || (wanted === "flex" && isMisspelt(name, "hose"));
+/** What many call Flex. */
+const HOSE = /^(flex )?hose( length)?|^flex length/;
 
-/** A unit behind the name without brackets: "Length ft", "Length, ft". */
+const isMeant = (name: string, wanted: string, quantity: Quantity | null): boolean =>
+  isMisspelt(name, wanted) || hasUnit(name, wanted, quantity);
+
+/** A unit behind the name without brackets: "Length ft", "Length, in ft", but inches in "Device loss in wg". */
 const hasUnit = (name: string, wanted: string, quantity: Quantity | null): boolean =>
   quantity !== null &&
   name.startsWith(wanted) &&
-  factorOfTyped(name.slice(wanted.length).replace(/^[\s,:]+/, ""), quantity, unitOf(quantity, "IP").label) !==
-    undefined;
+  factorOfTyped(
+    name.slice(wanted.length).replace(/^[ ,:]+(in (?![who]))?/, ""),
+    quantity,
+    unitOf(quantity, "IP").label,
+  ) !== undefined;

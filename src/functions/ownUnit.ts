@@ -51,10 +51,10 @@ function unitsAmong(text: string, factorOf: (unit: string) => Factor | undefined
 const IN_SHORT: readonly (readonly [RegExp, string])[] = [
   [/\^/g, ""],
   [/^yards?$/, "yd"],
-  [/millimet(er|re)s?/, "mm"],
-  [/centimet(er|re)s?/, "cm"],
+  [/([cm])(ent|ill)imet(er|re)s?/, "$1m"],
   [/^(zoll|[”″]|'')$/, "in"],
   [/^(inaq|iwg)$/, "inwg"],
+  [/^sq(uare)?(in|mm)(ch.*)?$/, "$22"],
   [/^n\/m2$/, "pa"],
   [/(cubic|cu)(feet|foot|ft)/, "ft3"],
   [/cubicmet(er|re)s?|cbm|^cum(?=\/)/, "m3"],

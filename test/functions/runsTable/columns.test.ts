@@ -31,6 +31,14 @@ describe("columns by their headers", () => {
     ["Lengths", "Length"],
     ["Length ft", "Length"],
     ["Length, m", "Length"],
+    ["Flex in ft", "Flex"],
+    ["Device loss, in Pa", "Device loss"],
+    ["Device loss in wg", "Device loss"],
+    ["Device loss, in of water", "Device loss"],
+    ["Leak in sq. in.", "Leak"],
+    ["Hose, ft", "Flex"],
+    ["Flex hose (ft)", "Flex"],
+    ["Hose length (ft)", "Flex"],
     ["Length:", "Length"],
     ["Fitting", "Fittings"],
     ["Airflw (cfm)", "Airflow"],
@@ -84,6 +92,8 @@ describe("columns by their headers", () => {
         `a header of runs must be spelt "Leak open" or "Leak shut"; got "${header}"`,
       );
     expect(findColumns([[...HEADERS, "Leak shut (in²)"]], "IP")).toHaveProperty("Leak shut", 3);
+    for (const header of ["Leak (open area, in²)", "Leak (openings)"])
+      expect(findColumns([[...HEADERS, header]], "IP")).toHaveProperty("Leak", 3);
   });
 
   test("the unit of another quantity is refused: that column holds something else", () => {
@@ -155,6 +165,8 @@ describe("columns by their headers", () => {
     "Device loss (when clean)",
     "Leak (per gate)",
     "Leak (at 3 m/s)",
+    "Leak (square inches)",
+    "Leak (sq. inch in all)",
     "Length (in the wall)",
     "Length (of 100 mm pipe)",
     "Airflow (what it takes in)",
@@ -163,6 +175,10 @@ describe("columns by their headers", () => {
     "Device loss (clean, in. w.g.)",
   ])("%s is no other unit than that of an IP call", (header) =>
     expect(Object.keys(findColumns([[...HEADERS, header]], "IP"))).toHaveLength(4),
+  );
+
+  test.each(["sq mm", "in square millimetres", "mm²"])("Leak (%s) is in the unit of an SI call", (unit) =>
+    expect(findColumns([[...HEADERS, `Leak (${unit})`]], "SI")).toHaveProperty("Leak", 3),
   );
 
   test("a cell of a column that is not there is blank, and so is a 0", () => {
