@@ -51,10 +51,11 @@ function unitsAmong(text: string, factorOf: (unit: string) => Factor | undefined
 const IN_SHORT: readonly (readonly [RegExp, string])[] = [
   [/\^/g, ""],
   [/^yards?$/, "yd"],
-  [/([cm])(ent|ill)imet(er|re)s?/, "$1m"],
+  [/millimet(er|re)s?/, "mm"],
+  [/centimet(er|re)s?/, "cm"],
   [/^(zoll|[”″]|'')$/, "in"],
   [/^(inaq|iwg)$/, "inwg"],
-  [/^sq(uare)?(in|mm)(ch.*)?$/, "$22"],
+  [/^sq(uare)?(in|mm)(ch(es)?)?$/, "$22"], // in2, mm2
   [/^n\/m2$/, "pa"],
   [/(cubic|cu)(feet|foot|ft)/, "ft3"],
   [/cubicmet(er|re)s?|cbm|^cum(?=\/)/, "m3"],
