@@ -19,6 +19,7 @@ export interface Shows {
   readonly insertColumn: (sheet: string, before: string) => void; // by its letters, as it stands now
   readonly deleteColumn: (sheet: string, column: string) => void;
   readonly moveColumn: (sheet: string, column: string, before: string) => void; // by its head, dragged
+  readonly moveRow: (sheet: string, row: number, before: number) => void; // upwards, dragged by its number
   readonly insertRow: (sheet: string, before: number) => void; // rows from 1
   readonly deleteRow: (sheet: string, row: number) => void;
   readonly insertCells: (sheet: string, range: string) => void; // those from there on move down
@@ -177,6 +178,13 @@ export function gridOfBook(workbook: Workbook): Shows {
       order("MOVE_COLUMNS_ROWS", {
         ...{ sheetId: idOf(sheet), sheetName: sheet, dimension: "COL", elements: [from] },
         ...(to > from ? { base: to - 1, position: "after" } : { base: to, position: "before" }),
+      });
+    },
+    moveRow: (sheet, row, before) => {
+      show(sheet);
+      order("MOVE_COLUMNS_ROWS", {
+        ...{ sheetId: idOf(sheet), sheetName: sheet, dimension: "ROW", elements: [row - 1] },
+        ...{ base: before - 1, position: "before" },
       });
     },
     typeRow: (sheet, at, texts) => pasteText(sheet, at, texts.join("\t")),

@@ -3,6 +3,7 @@ import type { Frame } from "../frame";
 import { BUDGET_BESIDE, BUDGET_HEADER, BUDGET_LAST, RUNS_COLUMN, RUNS_HEADER } from "../layout";
 import { answerCell, answerColumn, BUDGET_ANSWER, frozen, isWhole, ofFan, torn } from "../parts/answerReferences";
 import { farSaid, howManyFar } from "../parts/farAcross";
+import { goneColumns } from "../parts/goneColumns";
 import { saysNote } from "../parts/notes";
 import { AIR_SAID } from "../start/startLayout";
 import { columnLetters } from "../../address";
@@ -84,7 +85,7 @@ export function headline(frame: Frame): string {
   const wrong = `"${LOOK} "&IF(${ofNoRow},"",${row})&${why}&${more}`;
   const note = ofFan(BUDGET_ANSWER, "note");
   const fan = `"${LOOK} the fan "&LEFT(${note},FIND(" (row ",${note}&" (row ")-1)`;
-  const waits = `IF(ISERROR(${ofFan(BUDGET_ANSWER, "pathLoss")}),${fan},"")`;
+  const waits = `IF(ISERROR(${ofFan(BUDGET_ANSWER, "pathLoss")}),${fan},${goneColumns(frame)})`;
   const whole = `"${LOOK} select ${frame.sheet("budget")} B${BUDGET_HEADER} to read what is wrong"`;
   const ofRuns = `IFERROR(IF(COUNT(${rows})>0,${wrong},IF(ISERROR(${FIRST_CELL}),${whole},${waits})),"")`;
   const ofUnits = `IF(${howManyFar(frame)}>0,${farSaid(frame)},${ofRuns})`; // first, since wrong runs come of it

@@ -2,6 +2,7 @@ import { type ClaimFact, claimFacts } from "../../../reference/claimFacts";
 import { formula, input, text } from "../../cells";
 import type { ChoiceList, SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
+import { aboveHeadings } from "../parts/aboveHeadings";
 import { answerCell, answerColumn, isMissing } from "../parts/answerReferences";
 import { tableEnd } from "../parts/tableEnd";
 import { unitWord } from "../parts/units";
@@ -75,7 +76,8 @@ function counted(): string {
   const listed = VERDICTS.map((verdict) => count(verdict, `$E$${FACTS_FIRST}:$E$${FACTS_LAST}`)).join("+");
   const all = VERDICTS.map((verdict) => count(verdict)).join("+");
   const words = `${count("impossible")}&" impossible, "&${count("doubtful")}&" doubtful, "&${count("holds")}&" hold, "&${count("cannot tell")}&" cannot tell"&IF(${count("not read")}=0,"",", "&${count("not read")}&" not read")&IF(${listed}=${all},"","; more of them under Check by check")`;
-  return `IF(${noFacts},"Type what the data sheet says; leave blank what it does not say.",IF(ISERROR($A$${CHECKS}),"see A${CHECKS}",${words}))`;
+  const above = `IF(${aboveHeadings("B", FACTS - 1, FACTS)}>0,"Look: a fact above the headings is not read: move it down. ","")`;
+  return `${above}&IF(${noFacts},"Type what the data sheet says; leave blank what it does not say.",IF(ISERROR($A$${CHECKS}),"see A${CHECKS}",${words}))`;
 }
 
 /** CLAIM's last row sums up; it alone has no verdict. */

@@ -4,6 +4,7 @@ import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { CURVE_HEADER, CURVE_LAST } from "../layout";
+import { aboveHeadings } from "../parts/aboveHeadings";
 import { answerCell } from "../parts/answerReferences";
 import { spillOf } from "../parts/spill";
 import { tableEnd } from "../parts/tableEnd";
@@ -35,6 +36,7 @@ export function ownCurve(frame: Frame, { throttles }: FanContents): SheetCell[] 
   const first = answerCell(OWN_ANSWER, "inWords", THROTTLES + 1);
   const header = `$K$${THROTTLES}`;
   const none = "Nothing is read yet";
+  const above = `IF(${aboveHeadings("C", OWN + 1, THROTTLES)}>0,"Look: a reading above the headings is not read: move it down. ","")`;
   const formats = fanCurveColumns.map(({ key, quantity }) =>
     key === "share" ? "0" : quantity === null ? null : formatOf(frame, quantity),
   );
@@ -55,7 +57,7 @@ export function ownCurve(frame: Frame, { throttles }: FanContents): SheetCell[] 
     ...(throttles === null ? [] : [text(`D${OWN + 2}`, throttles.invented, "note")]),
     formula(
       OWN_SAYS,
-      `=IFERROR(IF(${header}="${none}","",${first}&""),"These readings make no curve: see ${header.replaceAll("$", "")}")`,
+      `=${above}&IFERROR(IF(${header}="${none}","",${first}&""),"These readings make no curve: see ${header.replaceAll("$", "")}")`,
       "total",
     ),
     ...places.map((name, place): SheetCell => {

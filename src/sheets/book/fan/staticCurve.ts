@@ -4,6 +4,7 @@ import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { CURVE_HEADER, CURVE_LAST, CURVE_USED } from "../layout";
 import { NAMES } from "../flow/flowLayout";
+import { aboveHeadings } from "../parts/aboveHeadings";
 import { thisRow } from "../parts/block";
 import { duplicated, heldAt, isDuplicate } from "../parts/duplicated";
 import { bySystem, formatOf, headingIn } from "../parts/units";
@@ -148,8 +149,9 @@ export function curveTrouble(frame: Frame): string {
   const point = `"Look: row "&${wrongPoint()}&" must have airflow and pressure, numbers from 0 on."`;
   const unread = `"Look: row "&${unreadPoint()}&" is not read: copy ${CURVE_USED.airflow} to ${PRINTED.pressure} into it."`;
   const twice = `"Look: row "&${twicePoint()}&" and another have one airflow: keep one of them."`;
+  const above = `IF(${aboveHeadings("B", 1, CURVE_HEADER, `(COUNTA(${KIND_CELL},${OUTLET_CELL})+1)`)}>0,"Look: a point above the headings is not read: move it down.","")`;
   const words = `IF(NOT(${isOneOf(KIND_CELL, KINDS)}),${kind},IF(NOT(${isOneOf(USED_CELL, Object.values(USED))}),${choice},""))`;
-  const typed = `IF(${words}<>"",${words},IFERROR(IF(${wrongPoint()}>0,${point},IF(${unreadPoint()}>0,${unread},IF(${twicePoint()}>0,${twice},""))),"Look: an error stands in the curve."))`;
+  const typed = `IF(${words}<>"",${words},IFERROR(IF(${wrongPoint()}>0,${point},IF(${unreadPoint()}>0,${unread},IF(${twicePoint()}>0,${twice},${above}))),"Look: an error stands in the curve."))`;
   const notRead = `"${duplicated("this curve")}"`;
   return `=IF(${isDuplicateFan(frame)},${notRead},IF(${typed}<>"",${typed},IF(AND(${isAsRead},COUNT(${own})<2),${none},IF(${isTotal},IF(${outletKnown},IF(COUNTIF(${used},"<0")>0,${negative},${asRead}),${missing}),${asRead}))))`;
 }

@@ -10,6 +10,7 @@ import { isMissing, onceRunsAndCurve, typedInto } from "../parts/answerReference
 import { LOOK } from "../parts/look";
 import { saysNote, SETTLES } from "../parts/notes";
 import { spillOf } from "../parts/spill";
+import { aboveHeadings } from "../parts/aboveHeadings";
 import { tableEnd } from "../parts/tableEnd";
 import { formatOf, headingIn } from "../parts/units";
 import { quotedCall, scenariosCall } from "./flowCalls";
@@ -42,6 +43,7 @@ export const scenarioList: ChoiceList = { range: marks, choices: ["open", "shut"
 /** Sets of open gates to type in, under them what each would give, and in words where its dust is slowest. */
 export function scenarios(frame: Frame, { hoods, gated, scenarios: asked }: FlowContents): SheetCell[] {
   const unheaded = FLOW_ROWS.map((row) => besideCell("unheaded", row)).join("&");
+  const above = `IF(${aboveHeadings("B", SETS - 1, SETS)}>0,"${LOOK} a scenario above the headings is not read: move it down. ","")`;
   const call = scenariosCall(frame, sets);
   const waits = `IF(COUNTA(${runsColumn(frame, "Gate")})<2,"No run of the sheet ${frame.sheet("runs")} has a gate",IF(COUNTA(${names})+COUNTA(${marks})=0,"Fill in a scenario above first",${call}))`;
   return [
@@ -53,7 +55,7 @@ export function scenarios(frame: Frame, { hoods, gated, scenarios: asked }: Flow
     ),
     formula(
       `C${SETS - 1}`,
-      `=IF(${unheaded}="","","Gates that head no column stay shut here: "&${listed(unheaded)})`,
+      `=${above}&IF(${unheaded}="","","Gates that head no column stay shut here: "&${listed(unheaded)})`,
       "note",
     ),
     text(`B${SETS}`, "Scenario", "header"),

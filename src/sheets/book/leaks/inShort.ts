@@ -3,6 +3,7 @@ import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { systemInWords } from "../flow/systemChoice";
 import { FLOW_ANSWER, ofFan } from "../parts/answerReferences";
+import { aboveHeadings } from "../parts/aboveHeadings";
 import { LOOK } from "../parts/look";
 import { totals } from "../parts/totals";
 import { formatOf, unitOnly, unitWord } from "../parts/units";
@@ -12,8 +13,10 @@ import {
   inHeadedLog,
   inLog,
   inWorked,
+  LOG,
   MEND_NEXT_CELL,
   NOT_COUNTED,
+  REPEATS,
   SAVED,
   TOTALS_SAY,
   TWICE,
@@ -55,6 +58,9 @@ const [readBefore, readAfter] = [
 ];
 const notCounted = `IF(${readBefore}+${readAfter}=0,"","${NOT_COUNTED} "&${readBefore}&" leaks before, "&${readAfter}&" after; column J says why. ")`;
 
+const above = aboveHeadings("E", REPEATS + 1, LOG);
+const aboveSaid = `IF(${above}>0,"${NOT_COUNTED} "&${above}&" above the headings. Move down. ","")`;
+
 /** What the gates have cost that are read before and after. With both headers, since a row that is inserted right below them belongs to the log. */
 const costOfRead = `SUMIF($${SAVED}$${WORKED}:$${SAVED}$${WORKED_LAST},">-1000000",${inHeadedLog("G")})`;
 
@@ -93,7 +99,7 @@ export function inShort(frame: Frame): SheetCell[] {
     ]),
     formula(
       `D${IN_SHORT + 1}`,
-      `=IF(${isTorn},${tornSaid},TRIM(${notCounted}&IF(OR(COUNT(${saved})=0,${hasTwice}),"","Plain sum: by the readings, "&COUNT(${saved})&" mended gate"&IF(COUNT(${saved})=1," leaks ","s leak ")&ROUND(SUM(${saved}),1)&" "&${unit}&" less than before.")))`,
+      `=IF(${isTorn},${tornSaid},TRIM(${aboveSaid}&${notCounted}&IF(OR(COUNT(${saved})=0,${hasTwice}),"","Plain sum: by the readings, "&COUNT(${saved})&" mended gate"&IF(COUNT(${saved})=1," leaks ","s leak ")&ROUND(SUM(${saved}),1)&" "&${unit}&" less than before.")))`,
       "total",
     ),
     formula(

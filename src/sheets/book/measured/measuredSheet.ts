@@ -6,6 +6,7 @@ import type { SheetCell } from "../../workbook";
 import { ERRORS } from "../flow/flowLayout";
 import type { Frame, SheetOf } from "../frame";
 import { CALIBRATED, fanCurve, runsTable, SYSTEM_CELL } from "../layout";
+import { aboveHeadings } from "../parts/aboveHeadings";
 import { answerLetters, headedColumn, isMissing, noAnswer, onceRunsAndCurve } from "../parts/answerReferences";
 import { cautionLine } from "../parts/cautionLine";
 import { readingsRange } from "../parts/inUse";
@@ -93,11 +94,13 @@ const givenTo = (frame: Frame): string[] => [
 
 /** The answer's first rows, in the order in which it always has them; while inputs are missing, what is missing. What reads the answer asks the first of them whether there is one. */
 function inShort(frame: Frame): SheetCell[] {
+  const count = aboveHeadings(columnLetters(READINGS_COLUMN + 1), SHORT + SENTENCES.length, READINGS);
+  const above = `IF(${count}>0,"${LEFT_OUT} above the headings: "&${count}&", move down; ","")`;
   return [
     text(`A${SHORT - 1}`, "In short", "section"),
     ...SENTENCES.flatMap((label, index): SheetCell[] => {
       const line = `INDEX(${words},${index + 2})&""`;
-      const said = label === "Readings" ? byRowsOfSheet(line) : line;
+      const said = label === "Readings" ? `${above}&${byRowsOfSheet(line)}` : line;
       const waits = `IF(${isMissing(first, ...givenTo(frame))},${noAnswer(frame, CALIBRATE_ANSWER)},IF(LEFT(${first},7)="Fill in",${first},${said}))`;
       const code = index === 0 ? waits : `IF(${saysLook(SAYS)},"",IFERROR(${said},""))`;
       return [text(`A${SHORT + index}`, label, "label"), formula(`B${SHORT + index}`, `=${code}`, "total")];

@@ -3,6 +3,7 @@ import { formula, input, text } from "../../cells";
 import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { firstRow } from "../fan/firstRow";
+import { aboveHeadings } from "../parts/aboveHeadings";
 import { inRows, thisRow } from "../parts/block";
 import { isWithin, settingsTold } from "../parts/soundCell";
 import { headingIn, unitWord } from "../parts/units";
@@ -56,6 +57,9 @@ const leftOut = `IF(COUNTIF(${column("E")},"?*")=0,"","Not counted: "&COUNTIF(${
 const withHeader = (letters: string): string => inRows(letters, FILTER_LOG, FILTER_LAST); // a row inserted below it belongs to them
 const withoutFormulas = `SUMPRODUCT(ISNUMBER(${withHeader("A")})*(1-ISNUMBER(${withHeader("K")}))*(LEN(${withHeader("E")})=0))`;
 const notTakenUp = `IF(${withoutFormulas}=0,"","Not read: "&${withoutFormulas}&" rows without formulas. Copy D to O into them. ")`;
+
+const above = aboveHeadings("C", FILTER + 5, FILTER_LOG);
+const aboveSaid = `IF(${above}>0,"Not read: "&${above}&" above the headings. Move down. ","")`;
 
 /** What is wrong with the three settings, once a row is typed. */
 function settingsCheck(): string {
@@ -112,7 +116,7 @@ export function filterLog(frame: Frame, given: FilterLog | null): SheetCell[] {
   const unsteady = `"No steady growth: row "&${where}&" lies "&ROUND(${farthest},0)&" % off it, where readings stray by "&${STRAYS_CELL}&" %. A slip, or cleaned in between? Then begin anew."`;
   const says = `IF(${farthest}>${DOUBTED}*${STRAYS_CELL},${unsteady},IF(${SLOPE}>${OFF},${grown},IF(${SLOPE}<-${OFF},${falls},${tooFew})))`;
   const oneMonth = `IF(AND(${N}>1,COUNT(${SLOPE})=0),"All are of one month: read again in another.","")`;
-  const trouble = `${settingsCheck()}&${leftOut}&${notTakenUp}`;
+  const trouble = `${settingsCheck()}&${leftOut}&${notTakenUp}&${aboveSaid}`;
   return [
     text(`A${FILTER}`, "How fast a filter clogs", "section"),
     text(

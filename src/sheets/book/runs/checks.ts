@@ -116,7 +116,7 @@ export function leftOut(frame: Frame, usual: string): string {
   ].join("&");
   const unread = `"${duplicated("this table")} What ${frame.sheet("budget")} and all others say is of the first one: type there."`;
   const bare = `"${LOOK} A2 is blank, which tells a copy from the table that is read: no check here. Undo that."`;
-  return `=IF(${isUnread},IF(${isBare},${bare},${unread}),IFERROR(IF(${words}="","${usual}",${words}),"${usual}"))`;
+  return `=IF(${isUnread},IF(${isBare},${bare},${unread}),IFERROR(IF(${words}="","${usual}",${words}),IF(${wrong}="","${usual}",${wrong})))`;
 }
 
 /** Dust fills itself, Leak is how two other headings begin, and no sheet's numbers rest on what a clean device loses. */

@@ -1,0 +1,74 @@
+/** A row that is dragged above its table's headings by its number, where no formula reads it. */
+import { budgetBook } from "../../../src/sheets/book/budgetBook";
+import { POINTS_CELL, OWN_SAYS, THROTTLES } from "../../../src/sheets/book/fan/fanLayout";
+import { CURVE_HEADER } from "../../../src/sheets/book/layout";
+import { COUNTED, FACTS } from "../../../src/sheets/book/claims/layout";
+import { SETS } from "../../../src/sheets/book/flow/flowLayout";
+import { LOG, LEAKS_SAY } from "../../../src/sheets/book/leaks/layout";
+import { READINGS, SHORT } from "../../../src/sheets/book/measured/layout";
+import { FILTER_LOG, FILTER_SAYS, TRAVERSE, RESULTS } from "../../../src/sheets/book/readings/layout";
+import { LISTS } from "../../../src/sheets/book/sizes/sizesLayout";
+import { sheetKeys } from "../../../src/sheets/sheetKeys";
+import { gridOfBook } from "../../support/gridOfBook";
+
+const shows = gridOfBook(
+  budgetBook({ units: "IP", sheets: [...sheetKeys], contents: "example" }, { sheets: [], names: [] }),
+);
+
+test.each<[string, string, number, string, RegExp]>([
+  [
+    "a point of the fan's curve",
+    "Fan",
+    CURVE_HEADER,
+    "A7",
+    /^Look: a point above the headings is not read: move it down\.$/,
+  ],
+  [
+    "a reading at a throttle",
+    "Fan",
+    THROTTLES,
+    OWN_SAYS,
+    /^Look: a reading above the headings is not read: move it down\. /,
+  ],
+  [
+    "a month of a filter",
+    "Readings",
+    FILTER_LOG,
+    FILTER_SAYS,
+    /^Not read: 1 above the headings\. Move down\. The loss /,
+  ],
+  ["a depth of a traverse", "Readings", TRAVERSE, `D${RESULTS + 1}`, /^2 readings are missing/],
+  ["a gate of the leak log", "Leaks", LOG, LEAKS_SAY, /^Not counted: 1 above the headings\. Move down\. Plain sum/],
+  [
+    "a fact of the data sheet",
+    "Claims",
+    FACTS,
+    `F${COUNTED}`,
+    /^Look: a fact above the headings is not read: move it down\. /,
+  ],
+  ["a reading of the ducts", "Measured", READINGS, `B${SHORT + 1}`, /^left out above the headings: 1, move down; /],
+  ["a scenario", "Flow", SETS, `C${SETS - 1}`, /^Look: a scenario above the headings is not read: move it down\. $/],
+  [
+    "a set of gates, or a size that can be bought,",
+    "Sizes",
+    LISTS,
+    `B${LISTS - 1}`,
+    /^Look: what stands above these headings is not read: move it down\.$/,
+  ],
+])("%s on %s is told", (_what, sheet, header, at, said) => {
+  if (sheet === "Sizes") shows.type(sheet, `F${header + 2}`, "5");
+  const usual = shows.value(sheet, at);
+  expect(usual).not.toMatch(said);
+  shows.moveRow(sheet, header + 2, header);
+  expect(shows.value(sheet, at)).toMatch(said);
+  shows.undo();
+  expect(shows.value(sheet, at)).toBe(usual);
+});
+
+test("what stands above the fan's curve anyway is no point", () => {
+  const usual = shows.value("Fan", POINTS_CELL.replaceAll("$", ""));
+  for (const outlet of ["8", ""]) {
+    shows.type("Fan", "B6", outlet);
+    expect(shows.value("Fan", "A7")).toBe(usual);
+  }
+});
