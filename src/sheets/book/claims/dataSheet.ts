@@ -76,8 +76,7 @@ function counted(): string {
   const listed = VERDICTS.map((verdict) => count(verdict, `$E$${FACTS_FIRST}:$E$${FACTS_LAST}`)).join("+");
   const all = VERDICTS.map((verdict) => count(verdict)).join("+");
   const words = `${count("impossible")}&" impossible, "&${count("doubtful")}&" doubtful, "&${count("holds")}&" hold, "&${count("cannot tell")}&" cannot tell"&IF(${count("not read")}=0,"",", "&${count("not read")}&" not read")&IF(${listed}=${all},"","; more of them under Check by check")`;
-  const above = `IF(${aboveHeadings("B", FACTS - 1, FACTS)}>0,"Look: a fact above the headings is not read: move it down. ","")`;
-  return `${above}&IF(${noFacts},"Type what the data sheet says; leave blank what it does not say.",IF(ISERROR($A$${CHECKS}),"see A${CHECKS}",${words}))`;
+  return `${aboveHeadings("B", FACTS - 1, FACTS)}&IF(${noFacts},"Type what the data sheet says; leave blank what it does not say.",IF(ISERROR($A$${CHECKS}),"see A${CHECKS}",${words}))`;
 }
 
 /** CLAIM's last row sums up; it alone has no verdict. */

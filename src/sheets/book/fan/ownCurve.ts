@@ -36,7 +36,6 @@ export function ownCurve(frame: Frame, { throttles }: FanContents): SheetCell[] 
   const first = answerCell(OWN_ANSWER, "inWords", THROTTLES + 1);
   const header = `$K$${THROTTLES}`;
   const none = "Nothing is read yet";
-  const above = `IF(${aboveHeadings("C", OWN + 1, THROTTLES)}>0,"Look: a reading above the headings is not read: move it down. ","")`;
   const formats = fanCurveColumns.map(({ key, quantity }) =>
     key === "share" ? "0" : quantity === null ? null : formatOf(frame, quantity),
   );
@@ -57,7 +56,7 @@ export function ownCurve(frame: Frame, { throttles }: FanContents): SheetCell[] 
     ...(throttles === null ? [] : [text(`D${OWN + 2}`, throttles.invented, "note")]),
     formula(
       OWN_SAYS,
-      `=${above}&IFERROR(IF(${header}="${none}","",${first}&""),"These readings make no curve: see ${header.replaceAll("$", "")}")`,
+      `=${aboveHeadings("C", OWN + 1, THROTTLES)}&IFERROR(IF(${header}="${none}","",${first}&""),"These readings make no curve: see ${header.replaceAll("$", "")}")`,
       "total",
     ),
     ...places.map((name, place): SheetCell => {

@@ -149,7 +149,7 @@ export function curveTrouble(frame: Frame): string {
   const point = `"Look: row "&${wrongPoint()}&" must have airflow and pressure, numbers from 0 on."`;
   const unread = `"Look: row "&${unreadPoint()}&" is not read: copy ${CURVE_USED.airflow} to ${PRINTED.pressure} into it."`;
   const twice = `"Look: row "&${twicePoint()}&" and another have one airflow: keep one of them."`;
-  const above = `IF(${aboveHeadings("B", 1, CURVE_HEADER, `(COUNTA(${KIND_CELL},${OUTLET_CELL})+1)`)}>0,"Look: a point above the headings is not read: move it down.","")`;
+  const above = aboveHeadings("B", 1, CURVE_HEADER, `COUNTA(${KIND_CELL},${OUTLET_CELL})+1`);
   const words = `IF(NOT(${isOneOf(KIND_CELL, KINDS)}),${kind},IF(NOT(${isOneOf(USED_CELL, Object.values(USED))}),${choice},""))`;
   const typed = `IF(${words}<>"",${words},IFERROR(IF(${wrongPoint()}>0,${point},IF(${unreadPoint()}>0,${unread},IF(${twicePoint()}>0,${twice},${above}))),"Look: an error stands in the curve."))`;
   const notRead = `"${duplicated("this curve")}"`;

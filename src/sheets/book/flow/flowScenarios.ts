@@ -43,7 +43,6 @@ export const scenarioList: ChoiceList = { range: marks, choices: ["open", "shut"
 /** Sets of open gates to type in, under them what each would give, and in words where its dust is slowest. */
 export function scenarios(frame: Frame, { hoods, gated, scenarios: asked }: FlowContents): SheetCell[] {
   const unheaded = FLOW_ROWS.map((row) => besideCell("unheaded", row)).join("&");
-  const above = `IF(${aboveHeadings("B", SETS - 1, SETS)}>0,"${LOOK} a scenario above the headings is not read: move it down. ","")`;
   const call = scenariosCall(frame, sets);
   const waits = `IF(COUNTA(${runsColumn(frame, "Gate")})<2,"No run of the sheet ${frame.sheet("runs")} has a gate",IF(COUNTA(${names})+COUNTA(${marks})=0,"Fill in a scenario above first",${call}))`;
   return [
@@ -55,7 +54,7 @@ export function scenarios(frame: Frame, { hoods, gated, scenarios: asked }: Flow
     ),
     formula(
       `C${SETS - 1}`,
-      `=${above}&IF(${unheaded}="","","Gates that head no column stay shut here: "&${listed(unheaded)})`,
+      `=${aboveHeadings("B", SETS - 1, SETS)}&IF(${unheaded}="","","Gates that head no column stay shut here: "&${listed(unheaded)})`,
       "note",
     ),
     text(`B${SETS}`, "Scenario", "header"),

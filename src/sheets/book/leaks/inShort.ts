@@ -58,9 +58,6 @@ const [readBefore, readAfter] = [
 ];
 const notCounted = `IF(${readBefore}+${readAfter}=0,"","${NOT_COUNTED} "&${readBefore}&" leaks before, "&${readAfter}&" after; column J says why. ")`;
 
-const above = aboveHeadings("E", REPEATS + 1, LOG);
-const aboveSaid = `IF(${above}>0,"${NOT_COUNTED} "&${above}&" above the headings. Move down. ","")`;
-
 /** What the gates have cost that are read before and after. With both headers, since a row that is inserted right below them belongs to the log. */
 const costOfRead = `SUMIF($${SAVED}$${WORKED}:$${SAVED}$${WORKED_LAST},">-1000000",${inHeadedLog("G")})`;
 
@@ -99,7 +96,7 @@ export function inShort(frame: Frame): SheetCell[] {
     ]),
     formula(
       `D${IN_SHORT + 1}`,
-      `=IF(${isTorn},${tornSaid},TRIM(${aboveSaid}&${notCounted}&IF(OR(COUNT(${saved})=0,${hasTwice}),"","Plain sum: by the readings, "&COUNT(${saved})&" mended gate"&IF(COUNT(${saved})=1," leaks ","s leak ")&ROUND(SUM(${saved}),1)&" "&${unit}&" less than before.")))`,
+      `=IF(${isTorn},${tornSaid},TRIM(${aboveHeadings("E", REPEATS + 1, LOG)}&${notCounted}&IF(OR(COUNT(${saved})=0,${hasTwice}),"","Plain sum: by the readings, "&COUNT(${saved})&" mended gate"&IF(COUNT(${saved})=1," leaks ","s leak ")&ROUND(SUM(${saved}),1)&" "&${unit}&" less than before.")))`,
       "total",
     ),
     formula(

@@ -94,8 +94,7 @@ const givenTo = (frame: Frame): string[] => [
 
 /** The answer's first rows, in the order in which it always has them; while inputs are missing, what is missing. What reads the answer asks the first of them whether there is one. */
 function inShort(frame: Frame): SheetCell[] {
-  const count = aboveHeadings(columnLetters(READINGS_COLUMN + 1), SHORT + SENTENCES.length, READINGS);
-  const above = `IF(${count}>0,"${LEFT_OUT} above the headings: "&${count}&", move down; ","")`;
+  const above = aboveHeadings(columnLetters(READINGS_COLUMN + 1), SHORT + SENTENCES.length, READINGS);
   return [
     text(`A${SHORT - 1}`, "In short", "section"),
     ...SENTENCES.flatMap((label, index): SheetCell[] => {

@@ -58,9 +58,6 @@ const withHeader = (letters: string): string => inRows(letters, FILTER_LOG, FILT
 const withoutFormulas = `SUMPRODUCT(ISNUMBER(${withHeader("A")})*(1-ISNUMBER(${withHeader("K")}))*(LEN(${withHeader("E")})=0))`;
 const notTakenUp = `IF(${withoutFormulas}=0,"","Not read: "&${withoutFormulas}&" rows without formulas. Copy D to O into them. ")`;
 
-const above = aboveHeadings("C", FILTER + 5, FILTER_LOG);
-const aboveSaid = `IF(${above}>0,"Not read: "&${above}&" above the headings. Move down. ","")`;
-
 /** What is wrong with the three settings, once a row is typed. */
 function settingsCheck(): string {
   const told = settingsTold([
@@ -116,7 +113,7 @@ export function filterLog(frame: Frame, given: FilterLog | null): SheetCell[] {
   const unsteady = `"No steady growth: row "&${where}&" lies "&ROUND(${farthest},0)&" % off it, where readings stray by "&${STRAYS_CELL}&" %. A slip, or cleaned in between? Then begin anew."`;
   const says = `IF(${farthest}>${DOUBTED}*${STRAYS_CELL},${unsteady},IF(${SLOPE}>${OFF},${grown},IF(${SLOPE}<-${OFF},${falls},${tooFew})))`;
   const oneMonth = `IF(AND(${N}>1,COUNT(${SLOPE})=0),"All are of one month: read again in another.","")`;
-  const trouble = `${settingsCheck()}&${leftOut}&${notTakenUp}&${aboveSaid}`;
+  const trouble = `${settingsCheck()}&${leftOut}&${notTakenUp}&${aboveHeadings("C", FILTER + 5, FILTER_LOG)}`;
   return [
     text(`A${FILTER}`, "How fast a filter clogs", "section"),
     text(

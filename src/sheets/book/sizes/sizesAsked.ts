@@ -5,7 +5,6 @@ import type { SheetCell } from "../../workbook";
 import type { Frame } from "../frame";
 import { MOST_GATES, MOST_SETS, SETS, SETS_COLUMN, SETS_LAST } from "../flow/flowLayout";
 import { aboveHeadings } from "../parts/aboveHeadings";
-import { LOOK } from "../parts/look";
 import { formatOf, headingIn, unitWord } from "../parts/units";
 import {
   ASKED,
@@ -24,7 +23,6 @@ const { open, searched, stock, price, fromFlow } = LISTS_COLUMNS;
 /** What the search goes by: which gates are open together, what can be bought, what stays. */
 export function sizesAsked(frame: Frame): SheetCell[] {
   const rows = Array.from({ length: LISTS_LAST - LISTS }, (_, index) => index);
-  const above = [open, stock].map((letter) => aboveHeadings(letter, LISTS - 1, LISTS)).join("+");
   return [
     text(`A${ASKED}`, "What is asked", "section"),
     text(`A${MARGIN_ROW}`, "More than needed, %", "label"),
@@ -48,11 +46,8 @@ export function sizesAsked(frame: Frame): SheetCell[] {
       note: "Gates of hoods, for the table of machines below. Blank: two, or one where more than eight runs have a gate, since every set is solved for.",
     }),
     text(`C${MOST_ROW}`, "For the table of machines at the end of this sheet.", "note"),
-    formula(
-      `${searched}${LISTS - 1}`,
-      `=IF(${above}>0,"${LOOK} what stands above these headings is not read: move it down.","")`,
-      "note",
-    ),
+    formula(`${searched}${LISTS - 1}`, `=${aboveHeadings(open, LISTS - 1, LISTS)}`, "note"),
+    formula(`C${LISTS - 1}`, `=${aboveHeadings(stock, LISTS - 1, LISTS)}`, "note"),
     text(`${open}${LISTS}`, "Open together", "header", {
       note: "Names of runs between ; in each row: all of these sets shall work. Blank: the scenarios of the sheet Flow; without any there, each machine alone and any two.",
     }),
