@@ -46,8 +46,11 @@ export function sizesAsked(frame: Frame): SheetCell[] {
       note: "Gates of hoods, for the table of machines below. Blank: two, or one where more than eight runs have a gate, since every set is solved for.",
     }),
     text(`C${MOST_ROW}`, "For the table of machines at the end of this sheet.", "note"),
-    formula(`${searched}${LISTS - 1}`, `=${aboveHeadings(open, LISTS - 1, LISTS)}`, "note"),
-    formula(`C${LISTS - 1}`, `=${aboveHeadings(stock, LISTS - 1, LISTS)}`, "note"),
+    formula(
+      `${searched}${LISTS - 1}`,
+      `=${[open, stock].map((letter) => aboveHeadings(letter, LISTS - 1, LISTS)).join("&")}`,
+      "note",
+    ),
     text(`${open}${LISTS}`, "Open together", "header", {
       note: "Names of runs between ; in each row: all of these sets shall work. Blank: the scenarios of the sheet Flow; without any there, each machine alone and any two.",
     }),
