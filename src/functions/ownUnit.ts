@@ -3,6 +3,10 @@ import { type Quantity, type UnitSystem, unitOf } from "../reference/quantities"
 import { factorOfTyped, isUnitOfAnother, plainUnit } from "../reference/typedUnit";
 import type { Cell } from "./cells";
 
+/** Headers that were found in order, with what was asked of them: the same few come with every table, and taking one apart takes long. */
+const inOrder = new Set<string>();
+const MOST_REMEMBERED = 500;
+
 /**
  * Refuses a header that tells another unit than that in which its numbers are read, in brackets or not, alone or among words: `Diameter (mm)` or
  * `Diameter (inside, mm)` in a call whose units are IP, which they are where nobody said "SI", or one of another quantity: `Leak (cfm)`. What is
@@ -12,6 +16,8 @@ import type { Cell } from "./cells";
  */
 export function requireOwnUnit(argument: string, header: Cell, quantity: Quantity | null, system: UnitSystem): void {
   if (typeof header !== "string" || quantity === null) return;
+  const asked = `${system} ${quantity} ${header}`;
+  if (inOrder.has(asked)) return;
   const { label, factor } = unitOf(quantity, system);
   const told = header.split(/[()[\]]/).flatMap((text) =>
     unitsAmong(text, (unit) => {
@@ -20,7 +26,11 @@ export function requireOwnUnit(argument: string, header: Cell, quantity: Quantit
     }),
   );
   const others = told.filter((one) => one !== factor);
-  if (others.length === 0) return;
+  if (others.length === 0) {
+    if (inOrder.size === MOST_REMEMBERED) inOrder.clear();
+    inOrder.add(asked);
+    return;
+  }
   const other = system === "IP" ? "SI" : "IP";
   const wayOut = others.includes(unitOf(quantity, other).factor) ? `, unless its units are "${other}"` : "";
   throw new DomainError(`a header of ${argument}`, header, `with (${label}) or no unit in this call${wayOut}`);
