@@ -1,24 +1,8 @@
 /** The same in LibreOffice: a cell that is cut takes its comparison along, and the range that it stood in stays. */
 import { writeBook } from "../../../src/hosts/file/writeBook";
-import { clubCopy } from "../../../src/share/clubCopy";
 import { type Edit, editsInOffice } from "../../support/editsInOffice";
 import { hasLibreOffice } from "../../support/libreOffice";
-import { sampleBook } from "../sampleBooks";
-
-const ORDER = { kind: "formulas", date: "2026-11-25", version: "0.2.0" } as const;
-const OLD = "inputs changed since: these numbers are old";
-const AS_OF = "as of 2026-11-25";
-
-const book = sampleBook({
-  T: {
-    rows: [
-      ["Run", "Diameter", "Hood"],
-      ["saw", 4, null],
-      ["main", 6, "plain end"],
-    ],
-  },
-  F: { formulas: { A1: { code: "=DUCT.GAINS(T!A1:C3)", shows: [[7]] } } },
-});
+import { AS_OF, OLD, tableCopy } from "./tableCopy";
 
 const cut = (range: string, to: string): Edit => ({ sheet: "T", does: "cut", range, to });
 const type = (at: string, value: number): Edit => ({ sheet: "T", does: "type", at, value });
@@ -27,7 +11,7 @@ const anew: Edit = { sheet: "", does: "open anew" };
 (hasLibreOffice ? test : test.skip)(
   "in LibreOffice what is cut and typed otherwise makes the fixed number old",
   async () => {
-    const bytes = await writeBook(clubCopy(book, ORDER).book, { title: "A copy", recalculate: true });
+    const bytes = await writeBook(tableCopy(), { title: "A copy", recalculate: true });
     const steps: Edit[][] = [
       [{ sheet: "", does: "compute all" }],
       [cut("B2", "E20"), type("B2", 5)],

@@ -1,25 +1,9 @@
 /** What is cut and pasted elsewhere takes its comparison along, while the table that a fixed number was made from stays. */
-import { clubCopy } from "../../../src/share/clubCopy";
 import { gridOfBook, type Shows } from "../../support/gridOfBook";
-import { sampleBook } from "../sampleBooks";
-
-const ORDER = { kind: "formulas", date: "2026-11-25", version: "0.2.0" } as const;
-const OLD = "inputs changed since: these numbers are old";
-const AS_OF = "as of 2026-11-25";
-
-const book = sampleBook({
-  T: {
-    rows: [
-      ["Run", "Diameter", "Hood"],
-      ["saw", 4, null],
-      ["main", 6, "plain end"],
-    ],
-  },
-  F: { formulas: { A1: { code: "=DUCT.GAINS(T!A1:C3)", shows: [[7]] } } },
-});
+import { AS_OF, OLD, tableCopy } from "./tableCopy";
 
 const after = (...edits: ((copy: Shows) => void)[]): { word: unknown; count: unknown } => {
-  const copy = gridOfBook(clubCopy(book, ORDER).book.workbook);
+  const copy = gridOfBook(tableCopy().workbook);
   for (const edit of edits) edit(copy);
   return { word: copy.value("F", "B1"), count: copy.value("Fixed numbers", "D6") };
 };
